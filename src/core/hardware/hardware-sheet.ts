@@ -1,0 +1,247 @@
+import type { LengthUnit } from '../units/exact-length.ts'
+
+/** How far a statement of a sheet can be trusted. `from memory` is shown as unconfirmed until an agency replaces it. */
+export type Confirmation = 'published' | 'common practice' | 'from memory'
+
+/** Where a statement comes from: a key of the sheet's `sources`, and how far it is confirmed. */
+export interface Cited {
+  readonly source: string
+  readonly confirmation: Confirmation
+}
+
+export interface Source {
+  readonly title: string
+  readonly edition: string
+}
+
+export type Stated<T> = T | 'notStated'
+
+/**
+ * One dimension as its source states it, in the source's own unit.
+ *
+ * `role` says what the limits mean: a `floor` is a lowest value with every tolerance included; a `ceiling` is a
+ * highest one; a `centre` is a nominal with a tolerance on both sides.
+ */
+export interface Dimension extends Cited {
+  readonly nominal: Stated<number>
+  readonly low: Stated<number>
+  readonly high: Stated<number>
+  readonly unit: LengthUnit
+  readonly role: 'floor' | 'ceiling' | 'centre'
+  readonly measured: string
+}
+
+/** A number with its source, in inches along the rail. */
+export interface CitedInches extends Cited {
+  readonly inches: number
+}
+
+export type SplicePosition = 'post' | 'midspan'
+
+/** Which panel lies on the traffic side of a splice. */
+export type LapRule = 'adjacent traffic' | 'terminal end-on'
+
+export interface Criteria extends Cited {
+  readonly standard: 'NCHRP 350' | 'MASH'
+  /** Year of the edition, as 2016 for MASH 2016; 1993 for NCHRP Report 350. */
+  readonly edition: number
+  readonly testLevel: number
+}
+
+/** The class of hardware that the joint implementation agreement sets a letting date for. */
+export type AgreementCategory = 'W-beam barrier' | 'W-beam terminal' | 'transition' | 'other longitudinal barrier'
+
+/** Where a rule of a sheet applies, counted in the sheet's own numbers: post 1 is the outermost. */
+export type PlaceSelector =
+  | { readonly kind: 'posts'; readonly numbers: readonly number[] }
+  | { readonly kind: 'panels'; readonly numbers: readonly number[] }
+  | { readonly kind: 'each post' }
+  | { readonly kind: 'each splice' }
+  | { readonly kind: 'unit' }
+
+export interface Choice {
+  readonly id: string
+  readonly label: string
+  readonly right: boolean
+}
+
+/** How one finds out whether something is as it must be. */
+export type Look =
+  | { readonly kind: 'measure'; readonly limits: Dimension }
+  | { readonly kind: 'choose'; readonly choices: readonly Choice[] }
+  | { readonly kind: 'confirm' }
+
+export const figureKinds = [
+  'rail-height',
+  'flare-offset',
+  'straightness',
+  'post-spacing',
+  'panel-length',
+  'slotted-panel',
+  'lap',
+  'splice-position',
+  'rail-bolt',
+  'block',
+  'hinge-side',
+  'stub-height',
+  'slot-set',
+  'head-holes',
+  'bearing-plate',
+  'cable-play',
+  'bracket-opening',
+  'post-kind',
+  'omitted-post',
+] as const
+export type FigureKind = (typeof figureKinds)[number]
+
+/** A rule stated in the sheet in so many words; the common ones (height, lap, blocks …) are derived instead. */
+export interface SheetRule extends Cited {
+  readonly id: string
+  readonly at: PlaceSelector
+  readonly must: string
+  readonly look: Look
+  readonly how: string
+  readonly why: string
+  readonly remedy: string
+  /** True when later work buries or covers it: it has to be looked at before. */
+  readonly hold: boolean
+  readonly figure: FigureKind | null
+}
+
+export interface Part {
+  readonly id: string
+  readonly name: string
+  readonly rules: readonly SheetRule[]
+}
+
+/** One post of an end unit. `along` is inches along the rail from the unit's origin. */
+export interface SheetPost extends Cited {
+  readonly number: number
+  readonly along: number
+  readonly kind: string
+  readonly block: boolean
+  readonly railBolted: Stated<boolean>
+  readonly hingeSide: Stated<'upstream' | 'downstream' | 'none'>
+  readonly soilTube: Stated<boolean>
+  readonly slots: Stated<SlotSet | 'none'>
+  /** Highest allowed stub above finish grade; `none` for a post that does not break away. */
+  readonly stub: Dimension | 'none'
+}
+
+/** Open slots in a post that hold the rail: which set, and on which side of the post (upstream is toward the head). */
+export interface SlotSet {
+  readonly set: 'upper' | 'lower'
+  readonly side: 'upstream' | 'downstream'
+}
+
+export interface SheetPanel extends Cited {
+  readonly inches: number
+  readonly name: string
+  /** True when the panel has the terminal's own row of slots. */
+  readonly slotted: boolean
+}
+
+export interface Flare extends Cited {
+  readonly shape: 'straight' | 'parabola'
+  readonly offset: Dimension
+  /** Length along the rail from post 1 over which the flare runs out, inches. */
+  readonly overInches: number
+}
+
+export interface Grading extends Cited {
+  /** Rise or fall of the platform, as 10 for 1V:10H; larger is flatter. */
+  readonly platformSlope: number
+  readonly behindPostOneFeet: Stated<number>
+  readonly recoveryLengthFeet: Stated<number>
+  readonly recoveryWidthFeet: Stated<number>
+}
+
+interface SheetCommon {
+  readonly format: 'lapwise-sheet/1'
+  readonly id: string
+  readonly version: string
+  readonly name: string
+  /** Shown wherever the sheet is used; the shipped ones say that they are examples. */
+  readonly notice: string
+  readonly sources: Readonly<Record<string, Source>>
+  readonly category: AgreementCategory
+  readonly criteria: readonly Criteria[]
+  readonly railHeight: Dimension
+  /** Highest allowed deviation of a panel's middle from the chord between its ends. */
+  readonly straightness: Dimension | 'notStated'
+  readonly postSpacing: Dimension
+  readonly lap: { readonly rule: LapRule } & Cited
+  readonly parts: readonly Part[]
+}
+
+/** Posts that may be left out, moved or replaced at an obstruction; each rule with its own conditions. */
+export interface OmissionRule extends Cited {
+  readonly kind: 'single' | 'long span' | 'nested span'
+  /** Most posts in a row that may be left out. */
+  readonly most: number
+  /** Special posts needed on each side of the gap, and what they are. */
+  readonly specialPostsEachSide: number
+  readonly specialPostKind: string | null
+  /** Least distance along the rail from the gap's outermost changed post to the end unit's last post. */
+  readonly leastToEndUnit: Stated<number>
+  /** Least clear distance to the next gap. */
+  readonly leastToNextGap: Stated<number>
+  /** Rail that must be doubled, centred on the gap; 0 for none. */
+  readonly nestedInches: number
+  /** Whether a splice may lie on the line of an omitted post. */
+  readonly spliceOnOmittedPost: boolean
+}
+
+export interface MovedPostRule extends Cited {
+  readonly most: CitedInches
+  readonly atSplice: boolean
+}
+
+export interface LongitudinalSheet extends SheetCommon {
+  readonly kind: 'longitudinal'
+  readonly splice: { readonly position: SplicePosition } & Cited
+  readonly post: { readonly kind: string; readonly block: boolean } & Cited
+  readonly panels: {
+    readonly standard: readonly CitedInches[]
+    /** Odd lengths that shift the splices by half a post space. */
+    readonly converting: readonly CitedInches[]
+    /** Lengths allowed only as the first or last panel of the run. */
+    readonly endOnly: readonly CitedInches[]
+  }
+  readonly spacings: {
+    readonly full: CitedInches
+    readonly half: CitedInches
+    readonly quarter: CitedInches
+    /** Rail at half spacing that has to lie between full and quarter spacing. */
+    readonly halfBeforeQuarter: CitedInches
+  }
+  readonly omissions: readonly OmissionRule[]
+  readonly movedPost: MovedPostRule | 'notStated'
+  readonly shortestRun: CitedInches | 'notStated'
+  /** Distance from the front face of rail to the hazard that each spacing needs. */
+  readonly workingWidths: readonly ({ readonly spacing: 'full' | 'half' | 'quarter'; readonly inches: number } & Cited)[]
+}
+
+/** A unit that ends a run. Its origin is post 1, or for a bridge end the connection to the bridge. */
+export interface EndSheet extends SheetCommon {
+  readonly kind: 'terminal' | 'trailing anchor' | 'buried end' | 'bridge end'
+  /** Sheets of the longitudinal systems that it joins. */
+  readonly joins: readonly string[]
+  readonly posts: readonly SheetPost[]
+  readonly panels: {
+    readonly own: readonly SheetPanel[]
+    /** When not empty, exactly one of these follows the own panels. */
+    readonly adapters: readonly SheetPanel[]
+  }
+  readonly listedLength: CitedInches
+  /** From the origin: the rail counts for length of need from here on. */
+  readonly lengthOfNeedFrom: CitedInches
+  readonly stroke: CitedInches | 'notStated'
+  readonly flare: Flare | 'none'
+  readonly gating: Stated<boolean>
+  readonly energyAbsorbing: Stated<boolean>
+  readonly crashworthy: boolean
+  readonly grading: Grading | 'notStated'
+}
+
+export type HardwareSheet = LongitudinalSheet | EndSheet

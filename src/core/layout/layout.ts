@@ -1,0 +1,112 @@
+import type { EndSheet, LongitudinalSheet, SplicePosition } from '../hardware/hardware-sheet.ts'
+
+/** Which part of the run a piece belongs to. */
+export type Unit = 'first' | 'run' | 'second'
+
+export interface LayoutPost {
+  /** From 1 at the first end. */
+  readonly number: number
+  /** Inches along the rail from the centre of post 1; exact to 1/16. */
+  readonly alongInches: number
+  readonly kind: string
+  /** Whether the post carries an offset block. */
+  readonly block: boolean
+  readonly unit: Unit
+  /** The post's number in its end unit's own count, from the unit's outermost post; null in the run. */
+  readonly ownNumber: number | null
+  readonly state: 'regular' | 'moved' | 'special' | 'standing'
+}
+
+export interface LayoutPanel {
+  readonly number: number
+  readonly inches: number
+  readonly fromInches: number
+  readonly toInches: number
+  readonly unit: Unit
+  readonly role: 'own' | 'adapter' | 'standard' | 'converting' | 'end only' | 'hung'
+  /** The panel's number in its end unit's own count; null in the run. */
+  readonly ownNumber: number | null
+  readonly nested: boolean
+}
+
+export interface LayoutSplice {
+  readonly number: number
+  readonly alongInches: number
+  readonly position: SplicePosition
+  readonly unit: Unit
+}
+
+export interface OmittedPost {
+  readonly alongInches: number
+  readonly obstruction: string
+  readonly rule: string
+}
+
+/** The run piece by piece. */
+export interface Layout {
+  readonly posts: readonly LayoutPost[]
+  readonly panels: readonly LayoutPanel[]
+  readonly splices: readonly LayoutSplice[]
+  readonly omitted: readonly OmittedPost[]
+  /** Where the centre of post 1 lies from the run's datum, inches, positive downstream. */
+  readonly postOneAtInches: number
+  /** Rail that counts for length of need, inches along the rail from post 1; null where it goes on into a standing run. */
+  readonly countsFromInches: number | null
+  readonly countsToInches: number | null
+  readonly score: LayoutScore
+}
+
+/** The objective, in the order in which it is compared; smaller is better. */
+export interface LayoutScore {
+  readonly changedPosts: number
+  readonly oddPanels: number
+  readonly railInches: number
+  readonly pieces: number
+}
+
+/** How one end of the run is closed. */
+export type RunEnd =
+  | { readonly kind: 'unit'; readonly sheet: EndSheet; readonly atInches: number | null }
+  | { readonly kind: 'standing splice'; readonly atInches: number; readonly position: SplicePosition }
+
+export interface Obstruction {
+  readonly name: string
+  readonly fromInches: number
+  readonly toInches: number
+}
+
+export interface ReducedPart {
+  readonly fromInches: number
+  readonly toInches: number
+  readonly spacing: 'half' | 'quarter' | 'full'
+  readonly nested: boolean
+}
+
+/** What already stands, from the first end on. */
+export interface StandingPart {
+  readonly postOneAtInches: number
+  readonly panels: readonly number[]
+  readonly postsDriven: number
+}
+
+export interface StockPanel {
+  readonly inches: number
+  /** How many there are; null for as many as wanted. */
+  readonly count: number | null
+}
+
+/** Distances are inches along the rail from the run's datum, positive downstream, exact to 1/16. */
+export interface LayoutRequest {
+  readonly system: LongitudinalSheet
+  readonly first: RunEnd
+  readonly second: RunEnd
+  /** The stretch that has to be shielded. */
+  readonly need: { readonly fromInches: number; readonly toInches: number } | null
+  /** Null for every length the sheet allows, as many as wanted. */
+  readonly stock: readonly StockPanel[] | null
+  readonly obstructions: readonly Obstruction[]
+  readonly reduced: readonly ReducedPart[]
+  readonly standing: StandingPart | null
+  /** How much longer than the shortest covering run the search may go, inches. */
+  readonly mayExtendInches: number
+}

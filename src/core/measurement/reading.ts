@@ -1,0 +1,28 @@
+import type { LengthUnit, Nanometres } from '../units/exact-length.ts'
+
+/** What someone measured or saw. Never changed; a correction is another reading that names this one. */
+export interface Reading {
+  readonly id: string
+  /** The requirement it answers, or what it measures, as `post-3/lateral-offset`. */
+  readonly of: string
+  readonly answer: Answer
+  readonly instrument: string | null
+  /** Standard uncertainty (k = 1) stated by the reader, in `unit`; null to take the instrument's. */
+  readonly uncertainty: { readonly value: number; readonly unit: LengthUnit } | null
+  readonly by: string
+  /** ISO 8601 date and time. */
+  readonly at: string
+  /** Where it was taken or from which surface, in words; null when not said. */
+  readonly where: string | null
+  readonly photos: readonly string[]
+  readonly corrects: string | null
+  /** The finding that this reading rechecks; null for a first look. */
+  readonly rechecks: string | null
+}
+
+export type Answer =
+  | { readonly kind: 'length'; readonly value: Nanometres; readonly unit: LengthUnit; readonly resolution: Nanometres }
+  | { readonly kind: 'choice'; readonly choice: string }
+  | { readonly kind: 'confirmed'; readonly yes: boolean }
+  | { readonly kind: 'cannot see' }
+  | { readonly kind: 'does not apply'; readonly because: string }

@@ -1,0 +1,59 @@
+import type { Choice, Confirmation, Dimension, FigureKind, Source } from '../hardware/hardware-sheet.ts'
+
+/** A place of the run, in the run's own numbers from its first end. */
+export interface Place {
+  readonly kind: 'post' | 'space' | 'panel' | 'splice' | 'unit' | 'run'
+  /** Number of the post, panel or splice; for a space that of its upstream post; 0 for a unit or the run. */
+  readonly number: number
+  /** Inches along the rail from the centre of post 1. */
+  readonly alongInches: number
+  /** In words, as `post 9 (post 2 of the flared terminal)`. */
+  readonly name: string
+}
+
+/** How a requirement is decided. */
+export type RequirementLook =
+  | { readonly kind: 'measure'; readonly limits: Dimension; readonly orFrom: Computation | null }
+  | { readonly kind: 'choose'; readonly choices: readonly Choice[] }
+  | { readonly kind: 'confirm' }
+  | { readonly kind: 'record'; readonly rule: RecordRule }
+
+/** A value computed from the readings at several posts, when nobody measured it directly. */
+export type Computation =
+  | { readonly kind: 'difference'; readonly from: string; readonly to: string }
+  | { readonly kind: 'middle ordinate'; readonly points: readonly LinePoint[] }
+  | { readonly kind: 'offset from line'; readonly point: LinePoint; readonly line: readonly LinePoint[] }
+
+/** A reading that gives a lateral offset, and where along the rail it is taken (inches). */
+export interface LinePoint {
+  readonly reading: string
+  readonly alongInches: number
+}
+
+/** A rule decided from the run's own record, not from a reading. */
+export type RecordRule = {
+  readonly kind: 'criteria'
+  readonly standards: readonly string[]
+  /** Letting dates after this one need MASH hardware; ISO date. */
+  readonly lastLetting: string
+}
+
+/** One thing that must be true of one place of the run. */
+export interface Requirement {
+  /** Stable within a layout, as `post-9/rail-height`. */
+  readonly id: string
+  readonly topic: string
+  readonly place: Place
+  /** What must be true, in one sentence. */
+  readonly must: string
+  readonly look: RequirementLook
+  readonly how: string
+  readonly why: string
+  readonly remedy: string
+  readonly hold: boolean
+  readonly figure: FigureKind | null
+  readonly sheet: string
+  readonly sheetVersion: string
+  readonly source: Source
+  readonly confirmation: Confirmation
+}
