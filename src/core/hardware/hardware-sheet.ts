@@ -219,7 +219,10 @@ export interface LongitudinalSheet extends SheetCommon {
   readonly movedPost: MovedPostRule | 'notStated'
   readonly shortestRun: CitedInches | 'notStated'
   /** Distance from the front face of rail to the hazard that each spacing needs. */
-  readonly workingWidths: readonly ({ readonly spacing: 'full' | 'half' | 'quarter'; readonly inches: number } & Cited)[]
+  readonly workingWidths: readonly ({
+    readonly spacing: 'full' | 'half' | 'quarter'
+    readonly inches: number
+  } & Cited)[]
 }
 
 /** A unit that ends a run. Its origin is post 1, or for a bridge end the connection to the bridge. */

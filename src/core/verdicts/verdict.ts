@@ -1,5 +1,5 @@
-import type { LengthUnit } from '../units/exact-length.ts'
 import type { Place } from '../requirements/requirement.ts'
+import type { LengthUnit } from '../units/exact-length.ts'
 
 export type VerdictWord = 'meets' | 'fails' | 'too close' | 'unread' | 'does not apply'
 
@@ -8,20 +8,46 @@ export interface Verdict {
   readonly requirement: string
   readonly place: Place
   readonly verdict: VerdictWord
-  /** Distance from the nearest limit, positive inside, in the limit's unit; null when nothing was measured. */
-  readonly margin: number | null
-  readonly unit: LengthUnit | null
-  /** The value judged, in the limit's unit; null when nothing was measured. */
-  readonly value: number | null
-  /** Standard uncertainty of that value, in the limit's unit. */
-  readonly uncertainty: number | null
-  /** Probability that the true value lies within the limits (JCGM 106:2012, 7.2); null when nothing was measured. */
-  readonly probability: number | null
-  readonly reason: string
+  readonly because: VerdictReason
   /** Ids of the readings it rests on. */
   readonly readings: readonly string[]
   readonly sheet: string
   readonly sheetVersion: string
+}
+
+/** Why; numbers in the limit's own unit. */
+export type VerdictReason =
+  | Measured
+  | { readonly kind: 'chosen'; readonly label: string; readonly right: boolean }
+  | { readonly kind: 'confirmed'; readonly yes: boolean }
+  | { readonly kind: 'nobody looked' }
+  | { readonly kind: 'could not be seen' }
+  | { readonly kind: 'set aside'; readonly because: string; readonly by: string }
+  | { readonly kind: 'readings missing'; readonly missing: readonly string[] }
+  | { readonly kind: 'answer of another kind'; readonly expected: 'length' | 'choice' | 'confirmation' }
+  | { readonly kind: 'no limit stated' }
+  | {
+      readonly kind: 'criteria'
+      readonly standards: readonly string[]
+      readonly letting: string
+      readonly lastLetting: string
+    }
+  | { readonly kind: 'standing work' }
+  | { readonly kind: 'work not said' }
+
+export interface Measured {
+  readonly kind: 'measured'
+  readonly value: number
+  readonly unit: LengthUnit
+  /** Distance from the nearest limit, positive inside. */
+  readonly margin: number
+  /** Standard uncertainty (k = 1). */
+  readonly uncertainty: number
+  /** Guard band: how far inside the limit the value has to lie to be accepted. */
+  readonly guard: number
+  /** Probability that the true value lies within the limits (JCGM 106:2012, 7.2 to 7.4). */
+  readonly probability: number
+  readonly computed: boolean
 }
 
 /** JCGM 106:2012: acceptance with a guard band of `multiple` times U = 2u, or simple acceptance. */
@@ -50,6 +76,4 @@ export interface Judgement {
   readonly verdicts: readonly Verdict[]
   readonly findings: readonly Finding[]
   readonly unproven: readonly Unproven[]
-  /** Limits in use that nobody confirmed against a document, with how often they were used. */
-  readonly unconfirmed: readonly string[]
 }

@@ -1,0 +1,36 @@
+import { exactLength, type LengthUnit } from '../units/exact-length.ts'
+import { printLength } from '../units/print-length.ts'
+import type { Dimension } from './hardware-sheet.ts'
+
+/** `27 3/4 in`, `4 ft`, `787 mm`: a length in its own unit, fractions where the trade writes them. */
+export function lengthText(value: number, unit: LengthUnit): string {
+  const exact = exactLength(value, unit)
+  switch (unit) {
+    case 'in':
+      return printLength(exact, 'inches')
+    case 'ft':
+      return printLength(exact, 'decimal-feet')
+    case 'mm':
+      return printLength(exact, 'millimetres')
+    case 'm':
+      return printLength(exact, 'metres')
+  }
+}
+
+/** The limits in words: `at least 27 3/4 in`, `30 in to 32 in, 31 in nominal`. */
+export function limitsText(limits: Dimension): string {
+  const { low, high, nominal, unit } = limits
+  const text = (value: number): string => lengthText(value, unit)
+  const range =
+    low !== 'notStated' && high !== 'notStated'
+      ? `${text(low)} to ${text(high)}`
+      : low !== 'notStated'
+        ? `at least ${text(low)}`
+        : high !== 'notStated'
+          ? `at most ${text(high)}`
+          : 'limits not stated'
+  return nominal === 'notStated' ? range : `${range}, ${text(nominal)} nominal`
+}
+
+/** `9 ft 4 1/2 in`: a length along the rail as the trade says it. */
+export const feetInchesText = (inches: number): string => printLength(exactLength(inches, 'in'), 'feet-inches')

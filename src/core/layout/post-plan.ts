@@ -1,0 +1,336 @@
+import type { LongitudinalSheet, OmissionRule } from '../hardware/hardware-sheet.ts'
+import type { EndSide } from './end-side.ts'
+import type { LayoutRequest } from './layout.ts'
+import type { Refusal } from './refusal.ts'
+import { type Sixteenths, sixteenths } from './sixteenths.ts'
+
+/** Where the two ends stand: `origin` is the first end's origin from the datum, `length` the rail between the origins. */
+export interface Frame {
+  readonly first: EndSide
+  readonly second: EndSide
+  readonly origin: Sixteenths
+  readonly length: Sixteenths
+}
+
+/** How the posts of the run stand; all distances from the first end's origin. */
+export interface PostPlan {
+  readonly omitted: readonly { readonly at: Sixteenths; readonly obstruction: string; readonly rule: string }[]
+  readonly moved: readonly { readonly from: Sixteenths; readonly to: Sixteenths }[]
+  readonly special: readonly { readonly at: Sixteenths; readonly kind: string }[]
+  /** Parts of the run whose full spaces are divided. */
+  readonly divided: readonly Stretch[]
+  readonly nested: readonly { readonly from: Sixteenths; readonly to: Sixteenths }[]
+  /** Posts that no splice may lie on. */
+  readonly noSpliceAt: readonly { readonly at: Sixteenths; readonly obstruction: string }[]
+}
+
+interface Stretch {
+  readonly from: Sixteenths
+  readonly to: Sixteenths
+  /** How many spaces a full one becomes: 2 or 4. */
+  readonly into: 2 | 4
+}
+
+/** The run's own posts stand at `from + k * full`, strictly between the last posts of the two units. */
+export interface PostLattice {
+  readonly from: Sixteenths
+  readonly to: Sixteenths
+  readonly full: Sixteenths
+}
+
+export function postLattice(frame: Frame, system: LongitudinalSheet): PostLattice {
+  const from = Math.max(...frame.first.posts)
+  const to = frame.length - Math.max(...frame.second.posts)
+  return { from, to, full: sixteenths(system.spacings.full.inches) }
+}
+
+export const changedPosts = (plan: PostPlan): number => plan.omitted.length + plan.moved.length + plan.special.length
+
+/** Every lawful way to stand the posts of this frame; empty when there is none, with the reasons. */
+export function postPlans(
+  request: LayoutRequest,
+  frame: Frame,
+): { readonly plans: readonly PostPlan[]; readonly refused: readonly Refusal[] } {
+  const lattice = postLattice(frame, request.system)
+  const inUnit = unitPostObstructed(request, frame)
+  if (inUnit !== null) return { plans: [], refused: [inUnit] }
+  const divided = dividedStretches(request, frame, lattice)
+  if ('kind' in divided) return { plans: [], refused: [divided] }
+  const dividedClash = dividedPostObstructed(request, frame, lattice, divided)
+  if (dividedClash !== null) return { plans: [], refused: [dividedClash] }
+
+  const refused: Refusal[] = []
+  let answers: readonly (readonly GapAnswer[])[] = [[]]
+  for (const gap of obstructedGroups(request, frame, lattice)) {
+    const options = gapAnswers(request, frame, lattice, divided, gap)
+    refused.push(...options.refused)
+    answers = answers.flatMap((before) => options.answers.map((one) => [...before, one]))
+  }
+  const nested = request.reduced.filter((part) => part.nested).map((part) => shifted(part, frame))
+  const plans: PostPlan[] = []
+  for (const chosen of answers) {
+    const clash = gapsTooNear(chosen)
+    if (clash === null) plans.push(planOf(chosen, divided, nested))
+    else refused.push(clash)
+  }
+  return { plans, refused }
+}
+
+const shifted = (part: { readonly fromInches: number; readonly toInches: number }, frame: Frame) => ({
+  from: sixteenths(part.fromInches) - frame.origin,
+  to: sixteenths(part.toInches) - frame.origin,
+})
+
+function unitPostObstructed(request: LayoutRequest, frame: Frame): Refusal | null {
+  const standing = standingUntil(request, frame)
+  for (const obstruction of request.obstructions) {
+    const { from, to } = shifted(obstruction, frame)
+    for (const [side, place] of [
+      [frame.first, (at: number) => at],
+      [frame.second, (at: number) => frame.length - at],
+    ] as const) {
+      if (side.end.kind !== 'unit') continue
+      const index = side.posts.findIndex((at) => place(at) > from && place(at) < to && place(at) > standing)
+      if (index >= 0)
+        return { kind: 'unit post obstructed', unit: side.name, post: index + 1, obstruction: obstruction.name }
+    }
+  }
+  return null
+}
+
+/** Posts up to here are already driven and cannot be in the way of anything. */
+function standingUntil(request: LayoutRequest, frame: Frame): Sixteenths {
+  const driven = request.standing?.postsDriven ?? 0
+  if (driven === 0) return Number.NEGATIVE_INFINITY
+  const { posts } = frame.first
+  if (driven <= posts.length) return posts[driven - 1]!
+  return Math.max(...posts) + (driven - posts.length) * sixteenths(request.system.spacings.full.inches)
+}
+
+function dividedStretches(request: LayoutRequest, frame: Frame, lattice: PostLattice): readonly Stretch[] | Refusal {
+  const stretches: Stretch[] = []
+  const halfBefore = sixteenths(request.system.spacings.halfBeforeQuarter.inches)
+  for (const part of request.reduced) {
+    if (part.spacing === 'full') continue
+    const wanted = shifted(part, frame)
+    const whole = wholeSpaces(wanted.from, wanted.to, lattice)
+    const outer =
+      part.spacing === 'quarter' ? wholeSpaces(whole.from - halfBefore, whole.to + halfBefore, lattice) : whole
+    for (const [side, inside] of [
+      [frame.first, outer.from < lattice.from],
+      [frame.second, outer.to > lattice.to],
+    ] as const) {
+      if (inside) return { kind: 'reduced part in unit', unit: side.name, spacing: part.spacing }
+    }
+    if (part.spacing === 'quarter') {
+      if (outer.from < whole.from) stretches.push({ from: outer.from, to: whole.from, into: 2 })
+      stretches.push({ ...whole, into: 4 })
+      if (whole.to < outer.to) stretches.push({ from: whole.to, to: outer.to, into: 2 })
+    } else {
+      stretches.push({ ...whole, into: 2 })
+    }
+  }
+  return stretches
+}
+
+function wholeSpaces(from: Sixteenths, to: Sixteenths, lattice: PostLattice): { from: Sixteenths; to: Sixteenths } {
+  const { full } = lattice
+  return {
+    from: lattice.from + Math.floor((from - lattice.from) / full) * full,
+    to: lattice.from + Math.ceil((to - lattice.from) / full) * full,
+  }
+}
+
+function dividedPostObstructed(
+  request: LayoutRequest,
+  frame: Frame,
+  lattice: PostLattice,
+  divided: readonly Stretch[],
+): Refusal | null {
+  for (const obstruction of request.obstructions) {
+    const { from, to } = shifted(obstruction, frame)
+    for (const stretch of divided) {
+      const step = lattice.full / stretch.into
+      const next = stretch.from + (Math.floor((Math.max(from, stretch.from - 1) - stretch.from) / step) + 1) * step
+      if (next < to && next <= stretch.to) {
+        return {
+          kind: 'post at reduced spacing obstructed',
+          obstruction: obstruction.name,
+          spacing: stretch.into === 2 ? 'half' : 'quarter',
+        }
+      }
+    }
+  }
+  return null
+}
+
+/** Posts in a row, on the full lattice, that cannot stand. */
+interface ObstructedGroup {
+  readonly obstruction: string
+  readonly posts: readonly Sixteenths[]
+  /** Clear edges of the obstruction round the group. */
+  readonly from: Sixteenths
+  readonly to: Sixteenths
+}
+
+function obstructedGroups(request: LayoutRequest, frame: Frame, lattice: PostLattice): ObstructedGroup[] {
+  const standing = standingUntil(request, frame)
+  const groups: { obstruction: string; posts: Sixteenths[]; from: Sixteenths; to: Sixteenths }[] = []
+  const sorted = [...request.obstructions].sort((a, b) => a.fromInches - b.fromInches)
+  for (const obstruction of sorted) {
+    const { from, to } = shifted(obstruction, frame)
+    const first = Math.max(1, Math.floor((from - lattice.from) / lattice.full) + 1)
+    for (let k = first, at = lattice.from + k * lattice.full; at < to && at < lattice.to; k++, at += lattice.full) {
+      if (at <= standing) continue
+      const last = groups[groups.length - 1]
+      const lastPost = last?.posts[last.posts.length - 1]
+      if (last !== undefined && lastPost === at) {
+        last.to = Math.max(last.to, to)
+      } else if (last !== undefined && lastPost === at - lattice.full) {
+        last.posts.push(at)
+        last.to = Math.max(last.to, to)
+        if (!last.obstruction.includes(obstruction.name)) last.obstruction += ` and ${obstruction.name}`
+      } else {
+        groups.push({ obstruction: obstruction.name, posts: [at], from, to })
+      }
+    }
+  }
+  return groups
+}
+
+interface GapAnswer {
+  readonly group: ObstructedGroup
+  readonly rule: OmissionRule | null
+  readonly movedTo: Sixteenths | null
+  readonly special: readonly { readonly at: Sixteenths; readonly kind: string }[]
+  /** From the last post that stands before the gap to the first after it; for a moved post nothing. */
+  readonly gap: { readonly from: Sixteenths; readonly to: Sixteenths } | null
+  readonly nested: { readonly from: Sixteenths; readonly to: Sixteenths } | null
+  readonly noSplice: boolean
+}
+
+function gapAnswers(
+  request: LayoutRequest,
+  frame: Frame,
+  lattice: PostLattice,
+  divided: readonly Stretch[],
+  group: ObstructedGroup,
+): { answers: readonly GapAnswer[]; refused: readonly Refusal[] } {
+  const answers: GapAnswer[] = []
+  const refused: Refusal[] = []
+  const moved = movedPost(request.system, group)
+  if (moved !== null) answers.push(moved)
+  for (const rule of request.system.omissions) {
+    if (group.posts.length > rule.most) continue
+    const answer = leftOut(request, frame, lattice, divided, group, rule)
+    if ('kind' in answer) refused.push(answer)
+    else answers.push(answer)
+  }
+  const most = Math.max(0, ...request.system.omissions.map((rule) => rule.most))
+  if (answers.length === 0 && group.posts.length > most) {
+    const firstPost = frame.first.posts.length + (group.posts[0]! - lattice.from) / lattice.full
+    refused.push({
+      kind: 'too many posts obstructed',
+      obstruction: group.obstruction,
+      posts: group.posts.length,
+      most,
+      firstPost,
+    })
+  }
+  return { answers, refused }
+}
+
+function movedPost(system: LongitudinalSheet, group: ObstructedGroup): GapAnswer | null {
+  if (system.movedPost === 'notStated' || group.posts.length !== 1) return null
+  const at = group.posts[0]!
+  const movedTo = at - group.from <= group.to - at ? group.from : group.to
+  if (Math.abs(movedTo - at) > sixteenths(system.movedPost.most.inches)) return null
+  return { group, rule: null, movedTo, special: [], gap: null, nested: null, noSplice: !system.movedPost.atSplice }
+}
+
+function leftOut(
+  request: LayoutRequest,
+  frame: Frame,
+  lattice: PostLattice,
+  divided: readonly Stretch[],
+  group: ObstructedGroup,
+  rule: OmissionRule,
+): GapAnswer | Refusal {
+  const { full } = lattice
+  const gap = { from: group.posts[0]! - full, to: group.posts[group.posts.length - 1]! + full }
+  const each = rule.specialPostsEachSide
+  const kind = rule.specialPostKind ?? ''
+  const special: { at: Sixteenths; kind: string }[] = []
+  for (let i = 0; i < each; i++) special.push({ at: gap.from - i * full, kind }, { at: gap.to + i * full, kind })
+  const standing = standingUntil(request, frame)
+  const outer = { from: gap.from - Math.max(0, each - 1) * full, to: gap.to + Math.max(0, each - 1) * full }
+  const fits = special.every(({ at }) => at > lattice.from && at < lattice.to && at > standing)
+  const clear = divided.every((stretch) => stretch.to <= outer.from || stretch.from >= outer.to)
+  if (!fits || !clear)
+    return { kind: 'special posts do not fit', obstruction: group.obstruction, rule: rule.kind, each }
+  if (rule.leastToEndUnit !== 'notStated') {
+    const have = Math.min(outer.from - lattice.from, lattice.to - outer.to)
+    if (have < sixteenths(rule.leastToEndUnit)) {
+      return {
+        kind: 'too near the end unit',
+        obstruction: group.obstruction,
+        rule: rule.kind,
+        have: have / 16,
+        least: rule.leastToEndUnit,
+      }
+    }
+  }
+  const middle = (gap.from + gap.to) / 2
+  const half = sixteenths(rule.nestedInches) / 2
+  const nested = half > 0 ? { from: middle - half, to: middle + half } : null
+  return { group, rule, movedTo: null, special, gap, nested, noSplice: !rule.spliceOnOmittedPost }
+}
+
+function gapsTooNear(chosen: readonly GapAnswer[]): Refusal | null {
+  const gaps = chosen.filter((one) => one.gap !== null)
+  for (let i = 1; i < gaps.length; i++) {
+    const [before, after] = [gaps[i - 1]!, gaps[i]!]
+    const have = after.gap!.from - before.gap!.to
+    const least = Math.max(leastBetween(before.rule!), leastBetween(after.rule!))
+    const reach = (before.special.length / 2 + after.special.length / 2) * (before.group.posts.length > 0 ? 1 : 0)
+    if (have < least) {
+      return {
+        kind: 'gaps too near',
+        first: before.group.obstruction,
+        second: after.group.obstruction,
+        have: have / 16,
+        least: least / 16,
+      }
+    }
+    const specials = new Set(before.special.map(({ at }) => at))
+    if (reach > 0 && after.special.some(({ at }) => specials.has(at))) {
+      return {
+        kind: 'special posts do not fit',
+        obstruction: after.group.obstruction,
+        rule: after.rule!.kind,
+        each: after.special.length / 2,
+      }
+    }
+  }
+  return null
+}
+
+const leastBetween = (rule: OmissionRule): Sixteenths =>
+  rule.leastToNextGap === 'notStated' ? 0 : sixteenths(rule.leastToNextGap)
+
+function planOf(chosen: readonly GapAnswer[], divided: readonly Stretch[], nested: PostPlan['nested']): PostPlan {
+  return {
+    omitted: chosen.flatMap((one) =>
+      one.rule === null
+        ? []
+        : one.group.posts.map((at) => ({ at, obstruction: one.group.obstruction, rule: one.rule!.kind })),
+    ),
+    moved: chosen.flatMap((one) => (one.movedTo === null ? [] : [{ from: one.group.posts[0]!, to: one.movedTo }])),
+    special: chosen.flatMap((one) => one.special),
+    divided,
+    nested: [...nested, ...chosen.flatMap((one) => (one.nested === null ? [] : [one.nested]))],
+    noSpliceAt: chosen.flatMap((one) =>
+      one.noSplice ? one.group.posts.map((at) => ({ at, obstruction: one.group.obstruction })) : [],
+    ),
+  }
+}

@@ -1,0 +1,203 @@
+import { agreementDates, agreementSource } from '../hardware/agreement-dates.ts'
+import { feetInchesText } from '../hardware/dimension-text.ts'
+import type { Cited, EndSheet, HardwareSheet, SheetRule } from '../hardware/hardware-sheet.ts'
+import type { LayoutPanel, LayoutPost, LayoutSplice, Unit } from '../layout/layout.ts'
+import {
+  blockRule,
+  hingeRule,
+  lapRule,
+  nestedRule,
+  panelLengthRule,
+  postKindRule,
+  type RuleText,
+  railBoltRule,
+  slotRule,
+  slottedPanelRule,
+  spliceRule,
+} from './common-rules.ts'
+import { flareOffsetRule, railHeightRule, spacingRule, straightnessRule, stubRule } from './measured-rules.ts'
+import { panelPlace, postPlace, runPlace, spacePlace, splicePlace, unitPlace } from './places.ts'
+import type { Place, Requirement } from './requirement.ts'
+import { endSheetOf, type RunModel, sheetOf } from './run-model.ts'
+
+/**
+ * What must be true of the run, place by place: first what later work covers, then the rest, each in walking order
+ * from the first end to the second.
+ *
+ * Ids are `<place>-<number>/<topic>`, as `post-9/rail-height`, with the run's own numbers; those of a whole unit are
+ * `first/<topic>` and `second/<topic>`, those of the run `run/<topic>`.
+ */
+export function deriveRequirements(model: RunModel): readonly Requirement[] {
+  const found = [
+    ...model.layout.posts.flatMap((post) => postRequirements(model, post)),
+    ...spaceRequirements(model),
+    ...model.layout.panels.flatMap((panel) => panelRequirements(model, panel)),
+    ...model.layout.splices.flatMap((splice) => spliceRequirements(model, splice)),
+    ...(['first', 'second'] as const).flatMap((unit) => unitRequirements(model, unit)),
+    criteriaRequirement(model.system, runPlace(), 'run'),
+  ]
+  const placed = found.map((requirement, i) => ({ requirement, i }))
+  placed.sort(
+    (a, b) =>
+      Number(b.requirement.hold) - Number(a.requirement.hold) ||
+      a.requirement.place.alongInches - b.requirement.place.alongInches ||
+      a.i - b.i,
+  )
+  return placed.map(({ requirement }) => requirement)
+}
+
+function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet, key = placeKey(place)): Requirement {
+  const { cited, ...text } = rule
+  const source = sheet.sources[cited.source] ?? { title: cited.source, edition: '' }
+  return {
+    ...text,
+    id: `${key}/${rule.topic}`,
+    place,
+    sheet: sheet.id,
+    sheetVersion: sheet.version,
+    source,
+    confirmation: cited.confirmation,
+  }
+}
+
+const placeKey = (place: Place): string => `${place.kind}-${place.number}`
+
+const ruleOf = (rule: SheetRule): RuleText => ({
+  topic: rule.id,
+  must: rule.must,
+  look: rule.look.kind === 'measure' ? { ...rule.look, orFrom: null } : rule.look,
+  how: rule.how,
+  why: rule.why,
+  remedy: rule.remedy,
+  hold: rule.hold,
+  figure: rule.figure,
+  cited: { source: rule.source, confirmation: rule.confirmation },
+})
+
+function postRequirements(model: RunModel, post: LayoutPost): Requirement[] {
+  if (post.state === 'standing') return []
+  const sheet = sheetOf(model, post.unit)
+  const place = postPlace(model, post)
+  const rules: RuleText[] = [railHeightRule(sheet.railHeight)]
+  if (sheet.kind === 'longitudinal') {
+    const cited = post.state === 'special' ? specialCited(model, post) : sheet.post
+    rules.push(postKindRule(post.kind, cited), blockRule(post.block, sheet.post), railBoltRule(true, sheet.post))
+  } else {
+    rules.push(...unitPostRules(model, post, sheet))
+  }
+  rules.push(
+    ...sheetRules(
+      sheet,
+      (rule) =>
+        rule.at.kind === 'each post' || (rule.at.kind === 'posts' && rule.at.numbers.includes(post.ownNumber ?? 0)),
+    ),
+  )
+  return rules.map((rule) => requirementOf(rule, place, sheet))
+}
+
+const specialCited = (model: RunModel, post: LayoutPost): Cited =>
+  model.system.omissions.find((rule) => rule.specialPostKind === post.kind) ?? model.system.post
+
+function unitPostRules(model: RunModel, post: LayoutPost, sheet: EndSheet): RuleText[] {
+  const own = sheet.posts[post.ownNumber! - 1]!
+  const rules = [postKindRule(own.kind, own), blockRule(own.block, own)]
+  if (own.railBolted !== 'notStated') rules.push(railBoltRule(own.railBolted, own))
+  if (own.hingeSide === 'upstream' || own.hingeSide === 'downstream') rules.push(hingeRule(own.hingeSide, own))
+  if (own.slots !== 'notStated' && own.slots !== 'none') rules.push(slotRule(own.slots.set, own.slots.side, own))
+  if (own.stub !== 'none') rules.push(stubRule(own.stub))
+  if (own.number === 1 && sheet.flare !== 'none')
+    rules.push(flareOffsetRule(sheet.flare.offset, post, model.layout.posts))
+  return rules
+}
+
+function sheetRules(sheet: HardwareSheet, applies: (rule: SheetRule) => boolean): RuleText[] {
+  return sheet.parts.flatMap((part) => part.rules.filter(applies).map(ruleOf))
+}
+
+function spaceRequirements(model: RunModel): Requirement[] {
+  const { posts, omitted } = model.layout
+  return posts.slice(1).map((after, i) => {
+    const before = posts[i]!
+    const sheet = before.unit === after.unit ? sheetOf(model, before.unit) : model.system
+    const gap = omitted.filter(({ alongInches }) => alongInches > before.alongInches && alongInches < after.alongInches)
+    return requirementOf(spacingRule(sheet.postSpacing, before, after, gap), spacePlace(before, after), sheet)
+  })
+}
+
+function panelRequirements(model: RunModel, panel: LayoutPanel): Requirement[] {
+  const sheet = sheetOf(model, panel.unit)
+  const place = panelPlace(model, panel)
+  const text = feetInchesText(panel.inches)
+  const cited = panelCited(sheet, panel)
+  const rules: RuleText[] = [panelLengthRule(text, lengthChoices(model, panel.inches), panel.role === 'adapter', cited)]
+  if (sheet.kind !== 'longitudinal') {
+    const own = [...sheet.panels.own, ...sheet.panels.adapters][panel.ownNumber! - 1]
+    if (panel.role === 'own' && own?.slotted) rules.push(slottedPanelRule(true, text, own.name, own))
+    rules.push(
+      ...sheetRules(sheet, (rule) => rule.at.kind === 'panels' && rule.at.numbers.includes(panel.ownNumber ?? 0)),
+    )
+  }
+  if (panel.nested) rules.push(nestedRule(model.system.omissions.find(({ nestedInches }) => nestedInches > 0) ?? cited))
+  if (sheet.straightness !== 'notStated') rules.push(straightnessRule(sheet.straightness, panel, model.layout.posts))
+  return rules.map((rule) => requirementOf(rule, place, sheet))
+}
+
+function panelCited(sheet: HardwareSheet, panel: LayoutPanel): Cited {
+  if (sheet.kind === 'longitudinal') {
+    const { standard, converting, endOnly } = sheet.panels
+    return [...standard, ...converting, ...endOnly].find(({ inches }) => inches === panel.inches) ?? sheet.splice
+  }
+  return (
+    [...sheet.panels.adapters, ...sheet.panels.own].find(({ inches }) => inches === panel.inches) ?? sheet.listedLength
+  )
+}
+
+function lengthChoices(model: RunModel, right: number): (readonly [string, string, boolean])[] {
+  const { standard, converting, endOnly } = model.system.panels
+  const lengths = new Set([...standard, ...converting, ...endOnly].map(({ inches }) => inches).concat(right))
+  return [...lengths]
+    .sort((a, b) => a - b)
+    .map((inches) => [`in-${inches}`, feetInchesText(inches), inches === right] as const)
+}
+
+function spliceRequirements(model: RunModel, splice: LayoutSplice): Requirement[] {
+  const sheet = sheetOf(model, splice.unit)
+  const lapSheet = endSheetOf(model, splice.unit) ?? model.system
+  const over = lapSheet.lap.rule === 'terminal end-on' && splice.unit === 'second' ? 'downstream' : 'upstream'
+  const positionCited = sheet.kind === 'longitudinal' ? sheet.splice : sheet.listedLength
+  const rules = [
+    spliceRule(splice.position, positionCited),
+    lapRule(over, lapSheet.lap),
+    ...sheetRules(sheet, (rule) => rule.at.kind === 'each splice'),
+  ]
+  return rules.map((rule) => requirementOf(rule, splicePlace(splice), sheet))
+}
+
+function unitRequirements(model: RunModel, unit: Extract<Unit, 'first' | 'second'>): Requirement[] {
+  const sheet = endSheetOf(model, unit)
+  if (sheet === null) return []
+  const place = unitPlace(model, unit, sheet)
+  const rules = sheetRules(sheet, (rule) => rule.at.kind === 'unit')
+  return [...rules.map((rule) => requirementOf(rule, place, sheet, unit)), criteriaRequirement(sheet, place, unit)]
+}
+
+function criteriaRequirement(sheet: HardwareSheet, place: Place, key: string): Requirement {
+  const date = agreementDates.find(({ category }) => category === sheet.category)!
+  const standards = sheet.criteria.map(({ standard, edition }) => (standard === 'MASH' ? `MASH ${edition}` : standard))
+  return {
+    id: `${key}/criteria`,
+    topic: 'criteria',
+    place,
+    must: `The hardware was tested to the criteria in force for the work: ${sheet.name} to ${standards.join(' and ')}.`,
+    look: { kind: 'record', rule: { kind: 'criteria', standards, lastLetting: date.lastLetting } },
+    how: "Compare the contract's letting date and the kind of work with the sheet; nothing has to be measured.",
+    why: 'New work let after the agreement date needs MASH 2016 hardware; standing hardware may serve out its life.',
+    remedy: `Not for new work let after ${date.lastLetting}: choose hardware tested to MASH 2016.`,
+    hold: false,
+    figure: null,
+    sheet: sheet.id,
+    sheetVersion: sheet.version,
+    source: agreementSource,
+    confirmation: date.confirmation,
+  }
+}

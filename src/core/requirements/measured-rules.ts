@@ -1,0 +1,106 @@
+import { feetInchesText, lengthText, limitsText } from '../hardware/dimension-text.ts'
+import type { Dimension } from '../hardware/hardware-sheet.ts'
+import type { LayoutPanel, LayoutPost, OmittedPost } from '../layout/layout.ts'
+import type { RuleText } from './common-rules.ts'
+import type { LinePoint } from './requirement.ts'
+
+export const railHeightRule = (limits: Dimension): RuleText => ({
+  topic: 'rail-height',
+  figure: 'rail-height',
+  cited: limits,
+  must: `The top of the rail stands ${limitsText(limits)} above finish grade.`,
+  look: { kind: 'measure', limits, orFrom: null },
+  how: limits.measured,
+  why: 'Too low, a vehicle goes over the rail; too high, it goes under or snags.',
+  remedy: 'Raise or lower the rail within its limits.',
+  hold: false,
+})
+
+export const stubRule = (limits: Dimension): RuleText => ({
+  topic: 'stub-height',
+  figure: 'stub-height',
+  cited: limits,
+  must: `The lower post (stub) stands ${limitsText(limits)} above finish grade.`,
+  look: { kind: 'measure', limits, orFrom: null },
+  how: limits.measured,
+  why: 'A vehicle passes over the stub after the post breaks away; a taller one snags its floor.',
+  remedy: 'Lower the post or reset it.',
+  hold: false,
+})
+
+/** Post spacing between two neighbours: the sheet's tolerance round the distance that the layout gives. */
+export function spacingRule(
+  tolerance: Dimension,
+  before: LayoutPost,
+  after: LayoutPost,
+  omitted: readonly OmittedPost[],
+): RuleText {
+  const nominal = after.alongInches - before.alongInches
+  const shift = (limit: number | 'notStated') =>
+    limit === 'notStated' || tolerance.nominal === 'notStated' ? limit : nominal + limit - tolerance.nominal
+  const limits = { ...tolerance, nominal, low: shift(tolerance.low), high: shift(tolerance.high) }
+  const because =
+    omitted.length === 0
+      ? ''
+      : ` (${omitted.length === 1 ? 'a post is' : `${omitted.length} posts are`} left out for ${omitted[0]!.obstruction})`
+  return {
+    topic: 'spacing',
+    figure: omitted.length === 0 ? 'post-spacing' : 'omitted-post',
+    cited: tolerance,
+    must: `The posts stand ${feetInchesText(nominal)} apart, centre to centre${because}.`,
+    look: {
+      kind: 'measure',
+      limits,
+      orFrom: { kind: 'difference', from: `post-${before.number}/along`, to: `post-${after.number}/along` },
+    },
+    how: `${tolerance.measured}; or pull one tape from post 1 and read every post on it.`,
+    why: 'Wider, the rail pockets; and the bolts no longer meet the slots.',
+    remedy: 'Move the post; the rail slot may not be enlarged in the field.',
+    hold: false,
+  }
+}
+
+/** How far the middle of a panel lies from the chord between its ends: measured, or from offsets of its posts. */
+export function straightnessRule(limits: Dimension, panel: LayoutPanel, posts: readonly LayoutPost[]): RuleText {
+  const on = posts.filter((post) => post.alongInches >= panel.fromInches && post.alongInches <= panel.toInches)
+  return {
+    topic: 'straightness',
+    figure: 'straightness',
+    cited: limits,
+    must: `The panel is straight: its middle lies ${limitsText(limits)} from the line between its ends.`,
+    look: {
+      kind: 'measure',
+      limits,
+      orFrom: on.length < 3 ? null : { kind: 'middle ordinate', points: on.map(offsetAt) },
+    },
+    how: `${limits.measured}; or read the lateral offset of every post from one string.`,
+    why: 'The terminal was tested with straight panels; a curved one buckles out of line when the head is struck.',
+    remedy: 'Bring the posts into a straight line between the ends of the panel.',
+    hold: false,
+  }
+}
+
+/** The offset of the end post from the line of the run, extended: measured, or from offsets of several posts. */
+export function flareOffsetRule(limits: Dimension, post: LayoutPost, posts: readonly LayoutPost[]): RuleText {
+  const run = posts.filter((one) => one.unit === 'run')
+  return {
+    topic: 'flare-offset',
+    figure: 'flare-offset',
+    cited: limits,
+    must: `Post 1 stands ${limitsText(limits)} off the line of the run.`,
+    look: {
+      kind: 'measure',
+      limits,
+      orFrom: run.length < 2 ? null : { kind: 'offset from line', point: offsetAt(post), line: run.map(offsetAt) },
+    },
+    how: `${limits.measured}; sight along the run or stretch a string past at least two of its posts.`,
+    why: 'The flare takes the head away from traffic and was tested at this offset.',
+    remedy: `Move the end so that it stands ${limits.nominal === 'notStated' ? limitsText(limits) : lengthText(limits.nominal, limits.unit)} off the line.`,
+    hold: false,
+  }
+}
+
+const offsetAt = (post: LayoutPost): LinePoint => ({
+  reading: `post-${post.number}/lateral-offset`,
+  alongInches: post.alongInches,
+})

@@ -1,0 +1,51 @@
+import { lengthText } from '../hardware/dimension-text.ts'
+import type { LengthUnit } from '../units/exact-length.ts'
+import type { Measured, VerdictReason } from './verdict.ts'
+
+/** The reason of a verdict in plain words, without the rule itself. */
+export function describeReason(because: VerdictReason): string {
+  switch (because.kind) {
+    case 'measured':
+      return describeMeasured(because)
+    case 'chosen':
+      return because.label
+    case 'confirmed':
+      return because.yes ? 'confirmed' : 'not confirmed'
+    case 'nobody looked':
+      return 'no reading'
+    case 'could not be seen':
+      return 'could not be seen'
+    case 'set aside':
+      return `set aside by ${because.by}: ${because.because}`
+    case 'readings missing':
+      return `no direct reading, and these are missing to compute it: ${because.missing.join(', ')}`
+    case 'answer of another kind':
+      return `the reading gives no ${because.expected}`
+    case 'no limit stated':
+      return 'the sheet states no limit'
+    case 'criteria':
+      return `tested to ${because.standards.join(' and ')} only; let ${because.letting}, agreement date ${because.lastLetting}`
+    case 'standing work':
+      return 'standing work: the letting date does not apply'
+    case 'work not said':
+      return 'whether the work is new, and when it was let, is not said'
+  }
+}
+
+/** `28 1/2 in, 1 1/2 in outside the limit; ± 0.24 in (k = 2); probability of conformity under 0.1 %` */
+function describeMeasured({ value, unit, margin, uncertainty, guard, probability, computed }: Measured): string {
+  const far = measuredText(Math.abs(margin), unit)
+  const side = margin < 0 ? `${far} outside the limit` : margin === 0 ? 'on the limit' : `${far} inside the limit`
+  const rule = guard > 0 && Math.abs(margin) < guard ? ', within the guard band' : ''
+  const percent = probability > 0.999 ? 'over 99.9' : probability < 0.001 ? 'under 0.1' : (probability * 100).toFixed(1)
+  const how = computed ? 'computed ' : ''
+  return `${how}${measuredText(value, unit)}, ${side}${rule}; ± ${decimalText(2 * uncertainty, unit)} (k = 2); probability of conformity ${percent} %`
+}
+
+/** As the trade writes it when that is exact; in decimals otherwise, so that no value is rounded onto a limit. */
+export function measuredText(value: number, unit: LengthUnit): string {
+  return unit === 'in' && !Number.isInteger(value * 64) ? decimalText(value, unit) : lengthText(value, unit)
+}
+
+const decimals = { in: 3, ft: 3, mm: 1, m: 4 } as const
+const decimalText = (value: number, unit: LengthUnit): string => `${value.toFixed(decimals[unit])} ${unit}`

@@ -1,0 +1,150 @@
+import type { Instrument } from '../measurement/instruments.ts'
+import type { Reading } from '../measurement/reading.ts'
+import { standardUncertainty } from '../measurement/uncertainty.ts'
+import type { Requirement, RequirementLook } from '../requirements/requirement.ts'
+import type { RunModel } from '../requirements/run-model.ts'
+import { computeValue, type KnownReading } from './compute-value.ts'
+import { judgeMeasured } from './judge-measured.ts'
+import type { DecisionRule, Verdict, VerdictReason, VerdictWord } from './verdict.ts'
+
+export interface JudgingRules {
+  readonly rule: DecisionRule
+  readonly instruments: readonly Instrument[]
+  /** What decides the criteria: new or standing work, and the letting date (ISO). */
+  readonly work: RunModel['work']
+  readonly letting: RunModel['letting']
+}
+
+export const defaultRule: DecisionRule = { kind: 'guard band', multiple: 1 }
+
+type Decided = { readonly verdict: VerdictWord; readonly because: VerdictReason; readonly readings: readonly string[] }
+
+/** The verdict on every requirement, in their order. Without a reading a requirement is unread; nothing is assumed. */
+export function judgeRequirements(
+  requirements: readonly Requirement[],
+  readings: readonly Reading[],
+  rules: JudgingRules,
+): readonly Verdict[] {
+  const current = currentReadings(readings)
+  const lookup = lengthLookup(current, rules.instruments)
+  return requirements.map((requirement) => {
+    const decided = decide(requirement, current.get(requirement.id), lookup, rules)
+    return {
+      requirement: requirement.id,
+      place: requirement.place,
+      ...decided,
+      sheet: requirement.sheet,
+      sheetVersion: requirement.sheetVersion,
+    }
+  })
+}
+
+/** The reading in force for each thing read: the latest in the log that no other reading corrects. */
+export function currentReadings(readings: readonly Reading[]): ReadonlyMap<string, Reading> {
+  const corrected = new Set(readings.map(({ corrects }) => corrects))
+  const current = new Map<string, Reading>()
+  for (const reading of readings) if (!corrected.has(reading.id)) current.set(reading.of, reading)
+  return current
+}
+
+function lengthLookup(
+  current: ReadonlyMap<string, Reading>,
+  instruments: readonly Instrument[],
+): (of: string) => KnownReading | null {
+  const byId = new Map(instruments.map((instrument) => [instrument.id, instrument]))
+  const unstated = byId.get('not-stated') ?? instruments[instruments.length - 1]!
+  return (of) => {
+    const reading = current.get(of)
+    if (reading === undefined || reading.answer.kind !== 'length') return null
+    const instrument = byId.get(reading.instrument ?? '') ?? unstated
+    return { value: reading.answer.value, u: standardUncertainty(reading, reading.answer, instrument), id: reading.id }
+  }
+}
+
+function decide(
+  requirement: Requirement,
+  reading: Reading | undefined,
+  lookup: (of: string) => KnownReading | null,
+  rules: JudgingRules,
+): Decided {
+  const { look } = requirement
+  if (reading?.answer.kind === 'does not apply') {
+    const because = { kind: 'set aside', because: reading.answer.because, by: reading.by } as const
+    return { verdict: 'does not apply', because, readings: [reading.id] }
+  }
+  if (look.kind === 'record') return decideCriteria(look, rules)
+  if (reading?.answer.kind === 'cannot see')
+    return { verdict: 'unread', because: { kind: 'could not be seen' }, readings: [reading.id] }
+  switch (look.kind) {
+    case 'measure':
+      return decideMeasured(requirement.id, look, reading, lookup, rules.rule)
+    case 'choose':
+      return decideChosen(look, reading)
+    case 'confirm':
+      return decideConfirmed(reading)
+  }
+}
+
+const unread = (because: VerdictReason, readings: readonly string[] = []): Decided => ({
+  verdict: 'unread',
+  because,
+  readings,
+})
+
+function decideMeasured(
+  id: string,
+  look: Extract<RequirementLook, { kind: 'measure' }>,
+  reading: Reading | undefined,
+  lookup: (of: string) => KnownReading | null,
+  rule: DecisionRule,
+): Decided {
+  const direct = lookup(id)
+  if (direct !== null) {
+    const judged = judgeMeasured(direct.value, direct.u, look.limits, rule, false)
+    return judged === null ? unread({ kind: 'no limit stated' }, [direct.id]) : { ...judged, readings: [direct.id] }
+  }
+  if (reading !== undefined) return unread({ kind: 'answer of another kind', expected: 'length' }, [reading.id])
+  if (look.orFrom === null) return unread({ kind: 'nobody looked' })
+  const computed = computeValue(look.orFrom, lookup)
+  if ('missing' in computed) return unread({ kind: 'readings missing', missing: computed.missing })
+  const judged = judgeMeasured(computed.value, computed.u, look.limits, rule, true)
+  return judged === null
+    ? unread({ kind: 'no limit stated' }, computed.readings)
+    : { ...judged, readings: computed.readings }
+}
+
+function decideChosen(look: Extract<RequirementLook, { kind: 'choose' }>, reading: Reading | undefined): Decided {
+  if (reading === undefined) return unread({ kind: 'nobody looked' })
+  const { answer } = reading
+  const choice = answer.kind === 'choice' ? look.choices.find(({ id }) => id === answer.choice) : undefined
+  if (choice === undefined) return unread({ kind: 'answer of another kind', expected: 'choice' }, [reading.id])
+  return {
+    verdict: choice.right ? 'meets' : 'fails',
+    because: { kind: 'chosen', label: choice.label, right: choice.right },
+    readings: [reading.id],
+  }
+}
+
+function decideConfirmed(reading: Reading | undefined): Decided {
+  if (reading === undefined) return unread({ kind: 'nobody looked' })
+  if (reading.answer.kind !== 'confirmed')
+    return unread({ kind: 'answer of another kind', expected: 'confirmation' }, [reading.id])
+  const { yes } = reading.answer
+  return { verdict: yes ? 'meets' : 'fails', because: { kind: 'confirmed', yes }, readings: [reading.id] }
+}
+
+/** New work let after the agreement's date needs MASH 2016; standing work may serve out its life. */
+function decideCriteria(look: Extract<RequirementLook, { kind: 'record' }>, rules: JudgingRules): Decided {
+  const { standards, lastLetting } = look.rule
+  if (rules.work === 'standing') return { verdict: 'does not apply', because: { kind: 'standing work' }, readings: [] }
+  const current = standards.some((standard) => standard === 'MASH 2016')
+  if (current)
+    return {
+      verdict: 'meets',
+      because: { kind: 'criteria', standards, letting: rules.letting ?? 'any date', lastLetting },
+      readings: [],
+    }
+  if (rules.work === null || rules.letting === null) return unread({ kind: 'work not said' })
+  const because = { kind: 'criteria', standards, letting: rules.letting, lastLetting } as const
+  return { verdict: rules.letting <= lastLetting ? 'meets' : 'fails', because, readings: [] }
+}
