@@ -1,0 +1,152 @@
+import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
+import type { Layout, LayoutRequest, RunEnd } from '../core/layout/layout.ts'
+import { describeRefusal } from '../core/layout/refusal.ts'
+import { type LayoutProblem, solveLayout } from '../core/layout/solve-layout.ts'
+import { err, ok, type Result } from '../core/result.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
+import { sheetShelf } from './sheet-shelf.ts'
+
+/** The lawful runs that were asked for, best first, and why the other alternatives are refused. */
+export interface LaidOut {
+  readonly request: LayoutRequest
+  readonly layouts: readonly Layout[]
+  /** True when there are more lawful runs than were asked for. */
+  readonly more: boolean
+  readonly refused: readonly string[]
+}
+
+type Problems = readonly InputProblem[]
+
+/**
+ * The best `most` lawful runs for what the run file asks.
+ * @param file  name shown in problems
+ */
+export function layOutRun(file: string, run: RunFile, most: number): Result<LaidOut, Problems> {
+  const request = layoutRequest(file, run)
+  if (!request.ok) return request
+  const solved = solveLayout(request.value)
+  if (!solved.ok) return err([problemOf(file, solved.error)])
+  const layouts: Layout[] = []
+  let more = false
+  for (const layout of solved.value.runs) {
+    if (layouts.length === most) {
+      more = true
+      break
+    }
+    layouts.push(layout)
+  }
+  return ok({ request: request.value, layouts, more, refused: solved.value.refused().map(describeRefusal) })
+}
+
+/** The layout that the run file decided on, or the best one when it decides on none. */
+export function chooseLayout(
+  file: string,
+  run: RunFile,
+): Result<{ readonly request: LayoutRequest; readonly layout: Layout }, Problems> {
+  const request = layoutRequest(file, run)
+  if (!request.ok) return request
+  const solved = solveLayout(request.value)
+  if (!solved.ok) return err([problemOf(file, solved.error)])
+  const { decision } = run
+  let tried = 0
+  for (const layout of solved.value.runs) {
+    if (decision === null || matches(layout, decision)) return ok({ request: request.value, layout })
+    if (++tried === SEARCH_LIMIT) break
+  }
+  const reasons = solved.value.refused().map(describeRefusal).join('; ')
+  if (decision !== null && tried > 0) {
+    return err([
+      {
+        file,
+        place: 'decision',
+        expected: 'one of the lawful layouts (see the layout command)',
+        found: `panels ${decision.panels.join(', ')}`,
+      },
+    ])
+  }
+  return err([{ file, place: '', expected: 'a run that can be laid out lawfully', found: `none: ${reasons}` }])
+}
+
+/** How many lawful runs are looked through for the decided one. */
+const SEARCH_LIMIT = 20_000
+
+const matches = (layout: Layout, decision: NonNullable<RunFile['decision']>): boolean =>
+  layout.postOneAtInches === decision.postOneAtInches &&
+  layout.panels.length === decision.panels.length &&
+  layout.panels.every((panel, i) => panel.inches === decision.panels[i])
+
+function layoutRequest(file: string, run: RunFile): Result<LayoutRequest, Problems> {
+  const shelf = sheetShelf(run.sheets)
+  const problems: InputProblem[] = []
+  const system = shelf.get(run.system)
+  if (system?.kind !== 'longitudinal')
+    problems.push(unknownSheet(file, 'system', run.system, shelf, (sheet) => sheet.kind === 'longitudinal'))
+  const ends = [run.first, run.second].map((end, i) => {
+    const sheet = end.kind === 'unit' ? shelf.get(end.sheet) : undefined
+    if (end.kind === 'unit' && (sheet === undefined || sheet.kind === 'longitudinal')) {
+      problems.push(
+        unknownSheet(
+          file,
+          `${i === 0 ? 'first' : 'second'}.sheet`,
+          end.sheet,
+          shelf,
+          (one) => one.kind !== 'longitudinal',
+        ),
+      )
+    }
+    return runEnd(end, sheet)
+  })
+  if (problems.length > 0 || system?.kind !== 'longitudinal') return err(problems)
+  const { need, stock, obstructions, reduced, standing, mayExtendInches } = run
+  return ok({
+    system,
+    first: ends[0]!,
+    second: ends[1]!,
+    need,
+    stock,
+    obstructions,
+    reduced,
+    standing,
+    mayExtendInches,
+  })
+}
+
+function runEnd(end: RunFileEnd, sheet: HardwareSheet | undefined): RunEnd | null {
+  if (end.kind === 'standing splice') return end
+  return sheet === undefined || sheet.kind === 'longitudinal' ? null : { kind: 'unit', sheet, atInches: end.atInches }
+}
+
+function unknownSheet(
+  file: string,
+  place: string,
+  found: string,
+  shelf: ReadonlyMap<string, HardwareSheet>,
+  fits: (sheet: HardwareSheet) => boolean,
+): InputProblem {
+  const ids = [...shelf.values()].filter(fits).map(({ id }) => id)
+  return { file, place, expected: `the id of a sheet: ${ids.join(', ')}`, found: JSON.stringify(found) }
+}
+
+function problemOf(file: string, problem: LayoutProblem): InputProblem {
+  switch (problem.kind) {
+    case 'need missing':
+      return { file, place: 'need', expected: 'the stretch to shield, as both ends are not fixed', found: 'nothing' }
+    case 'need reversed':
+      return {
+        file,
+        place: 'need',
+        expected: 'from before to',
+        found: `${problem.fromInches} in to ${problem.toInches} in`,
+      }
+    case 'bridge position missing':
+      return { file, place: `${problem.end}.at`, expected: 'where the bridge connection is', found: 'nothing' }
+    case 'unit does not join':
+      return {
+        file,
+        place: 'system',
+        expected: `a system that the ${problem.unit} joins: ${problem.joins.join(', ')}`,
+        found: problem.system,
+      }
+  }
+}

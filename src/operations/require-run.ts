@@ -1,0 +1,31 @@
+import type { LayoutRequest } from '../core/layout/layout.ts'
+import { deriveRequirements } from '../core/requirements/derive-requirements.ts'
+import type { Requirement } from '../core/requirements/requirement.ts'
+import type { RunModel } from '../core/requirements/run-model.ts'
+import { ok, type Result } from '../core/result.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
+import { chooseLayout } from './lay-out-run.ts'
+
+/** A run with its chosen layout and all that must be true of it. */
+export interface RequiredRun {
+  readonly run: RunFile
+  readonly request: LayoutRequest
+  readonly model: RunModel
+  readonly requirements: readonly Requirement[]
+}
+
+export function requireRun(file: string, run: RunFile): Result<RequiredRun, readonly InputProblem[]> {
+  const chosen = chooseLayout(file, run)
+  if (!chosen.ok) return chosen
+  const { request, layout } = chosen.value
+  const model: RunModel = {
+    layout,
+    system: request.system,
+    first: request.first,
+    second: request.second,
+    work: run.work,
+    letting: run.letting,
+  }
+  return ok({ run, request, model, requirements: deriveRequirements(model) })
+}
