@@ -1,10 +1,12 @@
-import { instruments } from '../core/measurement/instruments.ts'
+import { type Instrument, instruments as shippedInstruments } from '../core/measurement/instruments.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
+import type { RunModel } from '../core/requirements/run-model.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { judgeRun } from '../core/verdicts/judge-run.ts'
 import type { Judgement } from '../core/verdicts/verdict.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
 import type { RequiredRun } from './require-run.ts'
 
 export interface JudgedRun extends RequiredRun {
@@ -23,7 +25,12 @@ export function judgeReadings(
   required: RequiredRun,
   readings: readonly Reading[],
 ): Result<JudgedRun, readonly InputProblem[]> {
-  const problems = readings.flatMap((reading, i) => problemsOf(file, `readings[${i}]`, reading, required.requirements))
+  const known = {
+    requirements: new Map(required.requirements.map((requirement) => [requirement.id, requirement])),
+    measurables: measurables(required.model),
+    instruments: instrumentsOf(required.run).map(({ id }) => id),
+  }
+  const problems = readings.flatMap((reading, i) => problemsOf(file, `readings[${i}]`, reading, known))
   if (problems.length > 0) return err(problems)
   return ok(judgeKnown(required, readings))
 }
@@ -33,7 +40,7 @@ export function judgeKnown(required: RequiredRun, readings: readonly Reading[]):
   const { run, model, requirements } = required
   const judgement = judgeRun(model, requirements, readings, {
     rule: run.decisionRule,
-    instruments,
+    instruments: instrumentsOf(run),
     work: run.work,
     letting: run.letting,
   })
@@ -45,15 +52,21 @@ export function judgeKnown(required: RequiredRun, readings: readonly Reading[]):
   }
 }
 
-function problemsOf(
-  file: string,
-  place: string,
-  reading: Reading,
-  requirements: readonly Requirement[],
-): InputProblem[] {
+/** The instruments in use: those that ship, replaced or joined by the run's own. */
+export const instrumentsOf = (run: RunFile): readonly Instrument[] => [
+  ...new Map([...shippedInstruments, ...run.instruments].map((instrument) => [instrument.id, instrument])).values(),
+]
+
+interface Known {
+  readonly requirements: ReadonlyMap<string, Requirement>
+  readonly measurables: ReadonlySet<string>
+  readonly instruments: readonly string[]
+}
+
+function problemsOf(file: string, place: string, reading: Reading, known: Known): InputProblem[] {
   const problems: InputProblem[] = []
-  const requirement = requirements.find(({ id }) => id === reading.of)
-  if (requirement === undefined && !measurables(requirements).has(reading.of)) {
+  const requirement = known.requirements.get(reading.of)
+  if (requirement === undefined && !known.measurables.has(reading.of)) {
     problems.push({
       file,
       place: `${place}.of`,
@@ -83,12 +96,11 @@ function problemsOf(
       found: `a ${answer.kind === 'length' ? 'length' : answer.kind === 'choice' ? 'choice' : 'confirmation'}`,
     })
   }
-  if (reading.instrument !== null && !instruments.some(({ id }) => id === reading.instrument)) {
-    const known = instruments.map(({ id }) => id).join(', ')
+  if (reading.instrument !== null && !known.instruments.includes(reading.instrument)) {
     problems.push({
       file,
       place: `${place}.instrument`,
-      expected: `one of ${known}`,
+      expected: `one of ${known.instruments.join(', ')}`,
       found: JSON.stringify(reading.instrument),
     })
   }
@@ -108,15 +120,6 @@ function answerFor(requirement: Requirement): string {
   }
 }
 
-/** What can be read besides the requirements themselves: offsets and positions from which others are computed. */
-export function measurables(requirements: readonly Requirement[]): ReadonlySet<string> {
-  const ids = new Set<string>()
-  for (const { look } of requirements) {
-    if (look.kind !== 'measure' || look.orFrom === null) continue
-    const from = look.orFrom
-    if (from.kind === 'difference') ids.add(from.from).add(from.to)
-    else if (from.kind === 'middle ordinate') for (const { reading } of from.points) ids.add(reading)
-    else for (const { reading } of [from.point, ...from.line]) ids.add(reading)
-  }
-  return ids
-}
+/** What can be read besides the requirements themselves: where each post stands, from which spacing, flare and straightness are computed. */
+export const measurables = ({ layout }: RunModel): ReadonlySet<string> =>
+  new Set(layout.posts.flatMap(({ number }) => [`post-${number}/along`, `post-${number}/lateral-offset`]))

@@ -21,7 +21,13 @@ export interface Reading {
 }
 
 export type Answer =
-  | { readonly kind: 'length'; readonly value: Nanometres; readonly unit: LengthUnit; readonly resolution: Nanometres }
+  | {
+      readonly kind: 'length'
+      readonly value: Nanometres
+      readonly unit: LengthUnit
+      /** Smallest step read, when the reader states it; null for the step to which the instrument is read. */
+      readonly resolution: Nanometres | null
+    }
   | { readonly kind: 'choice'; readonly choice: string }
   | { readonly kind: 'confirmed'; readonly yes: boolean }
   | { readonly kind: 'cannot see' }

@@ -4,7 +4,7 @@ import type { Answer, Reading } from './reading.ts'
 
 /**
  * Standard uncertainty of a length reading, nm: what the reader stated, or else the instrument's together with the
- * rounding of the reading, a rectangular distribution of the reading's resolution.
+ * rounding of the reading, a rectangular distribution of the smallest step read.
  * @source JCGM 100:2008 (GUM), 4.3.7 and F.2.2.1: resolution / sqrt(12)
  */
 export function standardUncertainty(
@@ -14,5 +14,6 @@ export function standardUncertainty(
 ): Nanometres {
   if (reading.uncertainty !== null) return reading.uncertainty.value * nanometresPer[reading.uncertainty.unit]
   const own = instrument.standardUncertainty * nanometresPer[instrument.unit]
-  return Math.sqrt(own * own + (answer.resolution * answer.resolution) / 12)
+  const step = answer.resolution ?? instrument.readTo * nanometresPer[instrument.unit]
+  return Math.sqrt(own * own + (step * step) / 12)
 }

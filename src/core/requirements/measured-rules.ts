@@ -1,6 +1,7 @@
 import { feetInchesText, lengthText, limitsText } from '../hardware/dimension-text.ts'
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import type { LayoutPanel, LayoutPost, OmittedPost } from '../layout/layout.ts'
+import { exactLength, lengthIn } from '../units/exact-length.ts'
 import type { RuleText } from './common-rules.ts'
 import type { LinePoint } from './requirement.ts'
 
@@ -35,7 +36,8 @@ export function spacingRule(
   after: LayoutPost,
   omitted: readonly OmittedPost[],
 ): RuleText {
-  const nominal = after.alongInches - before.alongInches
+  const apart = after.alongInches - before.alongInches
+  const nominal = lengthIn(exactLength(apart, 'in'), tolerance.unit)
   const shift = (limit: number | 'notStated') =>
     limit === 'notStated' || tolerance.nominal === 'notStated' ? limit : nominal + limit - tolerance.nominal
   const limits = { ...tolerance, nominal, low: shift(tolerance.low), high: shift(tolerance.high) }
@@ -47,7 +49,7 @@ export function spacingRule(
     topic: 'spacing',
     figure: omitted.length === 0 ? 'post-spacing' : 'omitted-post',
     cited: tolerance,
-    must: `The posts stand ${feetInchesText(nominal)} apart, centre to centre${because}.`,
+    must: `The posts stand ${feetInchesText(apart)} apart, centre to centre${because}.`,
     look: {
       kind: 'measure',
       limits,

@@ -3,6 +3,7 @@ import { type PanelSwap, swapPanels } from '../layout/swap-panels.ts'
 import type { Reading } from '../measurement/reading.ts'
 import type { Requirement } from '../requirements/requirement.ts'
 import type { RunModel } from '../requirements/run-model.ts'
+import { exactLength, type LengthUnit, lengthIn } from '../units/exact-length.ts'
 import { describeReason } from './describe-reason.ts'
 import { type HeightReading, heightRemedy } from './height-remedy.ts'
 import { currentReadings } from './judge-requirements.ts'
@@ -60,7 +61,11 @@ function heightFindings(failed: readonly Judged[], judged: readonly Judged[]): F
     const what = here
       .map(({ requirement, verdict }) => `${describeReason(verdict.because)}. ${requirement.must}`)
       .join(' ')
-    return findingOf(here, what, heightRemedy(`post ${post}`, rail, stub, stubUnread))
+    return findingOf(
+      here,
+      what,
+      heightRemedy(`post ${post}`, rail, rail === null ? stub : readingIn(rail.limits.unit, stub), stubUnread),
+    )
   })
 }
 
@@ -68,6 +73,18 @@ function heightReading(one: Judged | undefined): HeightReading | null {
   if (one === undefined || one.verdict.because.kind !== 'measured' || one.requirement.look.kind !== 'measure')
     return null
   return { value: one.verdict.because.value, limits: one.requirement.look.limits }
+}
+
+/** The same reading in another unit, so that rail and stub can be moved together. */
+function readingIn(unit: LengthUnit, reading: HeightReading | null): HeightReading | null {
+  if (reading === null || reading.limits.unit === unit) return reading
+  const convert = (value: number): number => lengthIn(exactLength(value, reading.limits.unit), unit)
+  const limit = (value: number | 'notStated') => (value === 'notStated' ? value : convert(value))
+  const { nominal, low, high } = reading.limits
+  return {
+    value: convert(reading.value),
+    limits: { ...reading.limits, unit, nominal: limit(nominal), low: limit(low), high: limit(high) },
+  }
 }
 
 /** Two neighbouring spaces that are wrong by opposite amounts mean one post in the wrong place. */
@@ -80,10 +97,11 @@ function spacingFindings(failed: readonly Judged[], judged: readonly Judged[]): 
     const post = one.requirement.place.number + 1
     const next = failed.find(({ requirement }) => requirement.place.number === post)
     const [here, there] = [excess(one), next === undefined ? 0 : excess(next)]
+    const apart = lengthText(Math.abs(here), unitOf(one))
     if (next !== undefined && here * there < 0 && isWithin(here + there, one)) {
       taken.add(next)
-      const move = here > 0 ? `upstream by ${lengthText(here, 'in')}` : `downstream by ${lengthText(-here, 'in')}`
-      const what = `Post ${post} stands ${lengthText(Math.abs(here), 'in')} out of place: ${describeReason(one.verdict.because)}, then ${describeReason(next.verdict.because)}.`
+      const move = here > 0 ? `upstream by ${apart}` : `downstream by ${apart}`
+      const what = `Post ${post} stands ${apart} out of place: ${describeReason(one.verdict.because)}, then ${describeReason(next.verdict.because)}.`
       findings.push(
         findingOf(
           [one, next],
@@ -99,6 +117,9 @@ function spacingFindings(failed: readonly Judged[], judged: readonly Judged[]): 
   }
   return findings
 }
+
+const unitOf = ({ requirement }: Judged): LengthUnit =>
+  requirement.look.kind === 'measure' ? requirement.look.limits.unit : 'in'
 
 function excess({ requirement, verdict }: Judged): number {
   const { because } = verdict
@@ -130,7 +151,7 @@ function spacingRemedy(one: Judged, judged: readonly Judged[]): string {
     later.length === 0
       ? ''
       : ` ${later.length} of the spaces beyond ${later.length === 1 ? 'is' : 'are'} unread: measure first whether every post beyond is out by the same amount.`
-  return `Move post ${before + 1} and every post beyond that is out by the same amount ${lengthText(Math.abs(over), 'in')} ${away} post ${before}.${rest} The rail slot may not be enlarged in the field.`
+  return `Move post ${before + 1} and every post beyond that is out by the same amount ${lengthText(Math.abs(over), unitOf(one))} ${away} post ${before}.${rest} The rail slot may not be enlarged in the field.`
 }
 
 /** Wrong splices follow from wrong panels: one finding, with the fewest panels to exchange. */

@@ -1,0 +1,40 @@
+import { describeReason } from '../../core/verdicts/describe-reason.ts'
+import { judgeOutput } from '../../operations/outputs.ts'
+import { badWords, type Command } from '../command.ts'
+import { loadJudged, print, printJson } from '../io.ts'
+
+export const judgeCommand: Command = {
+  name: 'judge',
+  words: 'RUN.json READINGS.json',
+  summary: 'The verdict on every requirement, the findings with their remedies, and what is not proven.',
+  help: [
+    '  --json   every verdict with value, margin, uncertainty and probability of conformity',
+    '  -        for one of the two files reads standard input',
+    'Ends with 0 when the run is acceptable, 1 when it is not or not yet known.',
+  ].join('\n'),
+  run: async (words, options) => {
+    const [run, readings, ...rest] = words
+    if (run === undefined || readings === undefined || rest.length > 0 || (run === '-' && readings === '-')) {
+      throw badWords('judge RUN.json READINGS.json', words.join(' '))
+    }
+    const judged = await loadJudged(run, readings)
+    const { acceptance, verdicts, findings, unproven } = judged.judgement
+    if (options.json) printJson(judgeOutput(judged))
+    else {
+      print(`${judged.run.name}: ${acceptance}`)
+      for (const word of ['meets', 'fails', 'too close', 'unread', 'does not apply'] as const) {
+        print(`  ${word}: ${verdicts.filter(({ verdict }) => verdict === word).length}`)
+      }
+      for (const [i, { place, what, remedy }] of findings.entries())
+        print(`finding ${i + 1}, ${place.name}: ${what}\n  remedy: ${remedy}`)
+      for (const { requirement, why } of unproven) print(`not proven, ${requirement}: ${why}`)
+      for (const { requirement, because } of verdicts.filter(({ verdict }) => verdict === 'fails'))
+        print(`fails, ${requirement}: ${describeReason(because)}`)
+      if (judged.unconfirmed.length > 0)
+        print(
+          `${judged.unconfirmed.length} requirements rest on limits from memory that nobody confirmed yet; replace the sheets`,
+        )
+    }
+    return acceptance === 'acceptable' ? 0 : 1
+  },
+}

@@ -1,0 +1,42 @@
+import { feetInchesText } from '../../core/hardware/dimension-text.ts'
+import { layOutRun } from '../../operations/lay-out-run.ts'
+import { layoutOutput } from '../../operations/outputs.ts'
+import { BadInput, badWords, type Command } from '../command.ts'
+import { loadRun, print, printJson, say } from '../io.ts'
+
+export const layoutCommand: Command = {
+  name: 'layout',
+  words: 'RUN.json',
+  summary: 'The lawful runs, best first, every post, panel and splice; and why the others are refused.',
+  help: [
+    '  --limit N   how many lawful runs to print (20 when not given; all for every one)',
+    '  --json      as JSON, inches along the rail from the centre of post 1',
+    '  -           reads the run from standard input',
+  ].join('\n'),
+  run: async (words, options) => {
+    const [file, ...rest] = words
+    if (file === undefined || rest.length > 0) throw badWords('layout RUN.json', words.join(' '))
+    const most = limitOf(options.limit)
+    const laid = layOutRun(file, await loadRun(file), most)
+    if (!laid.ok) throw new BadInput(laid.error)
+    const output = layoutOutput(laid.value)
+    if (options.json) printJson(output)
+    else {
+      for (const [i, run] of output.runs.entries()) {
+        print(`${i + 1}. panels ${run.panels.map(({ inches }) => feetInchesText(inches)).join(', ')}`)
+        for (const why of run.why) print(`   ${why}`)
+      }
+      if (output.more) print('… and more lawful runs; --limit asks for them')
+      for (const { reason } of output.refused) print(`refused: ${reason}`)
+    }
+    if (output.runs.length === 0) say('no lawful run; the reasons stand above')
+    return output.runs.length === 0 ? 2 : 0
+  },
+}
+
+function limitOf(text: string | null): number {
+  if (text === null) return 20
+  if (text === 'all') return Number.POSITIVE_INFINITY
+  if (!/^[1-9]\d{0,6}$/.test(text)) throw badWords('--limit with a whole number above 0, or all', text)
+  return Number(text)
+}

@@ -1,0 +1,29 @@
+import { createHash } from 'node:crypto'
+import { writeRecord } from '../../operations/write-record.ts'
+import { badWords, type Command } from '../command.ts'
+import { loadJudged, say, writeWhole } from '../io.ts'
+
+const pages = ['letter', 'tabloid', 'A4', 'A3'] as const
+
+export const recordCommand: Command = {
+  name: 'record',
+  words: 'RUN.json READINGS.json -o RECORD.pdf',
+  summary:
+    'The inspection record as PDF: every requirement with reading, limit and verdict, findings, what is not proven.',
+  help: ['  -o FILE       where to write it', '  --page PAGE   letter (the default), tabloid, A4 or A3'].join('\n'),
+  run: async (words, options) => {
+    const [run, readings, ...rest] = words
+    const { output } = options
+    if (run === undefined || readings === undefined || rest.length > 0 || output === null) {
+      throw badWords('record RUN.json READINGS.json -o RECORD.pdf', words.join(' '))
+    }
+    const page = pages.find((one) => one === (options.page ?? 'letter'))
+    if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, options.page!)
+    const judged = await loadJudged(run, readings)
+    const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
+    const pdf = await writeRecord(judged, { page, printedAt: new Date().toISOString(), author: '', sha256 })
+    await writeWhole(output, pdf)
+    say(`wrote ${output}`)
+    return 0
+  },
+}

@@ -1,0 +1,29 @@
+import { limitsText } from '../../core/hardware/dimension-text.ts'
+import { requirementsOutput } from '../../operations/outputs.ts'
+import { badWords, type Command } from '../command.ts'
+import { loadRequired, print, printJson } from '../io.ts'
+
+export const requirementsCommand: Command = {
+  name: 'requirements',
+  words: 'RUN.json',
+  summary: 'What must be true of the run, place by place in walking order, first what gets covered.',
+  help: [
+    '  --json   with limits, choices, how to look, why, remedy, source and confirmation',
+    '  -        reads the run from standard input',
+  ].join('\n'),
+  run: async (words, options) => {
+    const [file, ...rest] = words
+    if (file === undefined || rest.length > 0) throw badWords('requirements RUN.json', words.join(' '))
+    const required = await loadRequired(file)
+    if (options.json) printJson(requirementsOutput(required))
+    else {
+      for (const { id, must, look, hold, confirmation } of required.requirements) {
+        const limits = look.kind === 'measure' ? ` [${limitsText(look.limits)}]` : ''
+        print(
+          `${hold ? 'HOLD ' : ''}${id}: ${must}${limits}${confirmation === 'from memory' ? ' (limit from memory, unconfirmed)' : ''}`,
+        )
+      }
+    }
+    return 0
+  },
+}

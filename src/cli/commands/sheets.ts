@@ -1,0 +1,67 @@
+import { feetInchesText, limitsText } from '../../core/hardware/dimension-text.ts'
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { shippedSheets } from '../../core/hardware/shipped-sheets.ts'
+import { readSheet } from '../../formats/sheet/sheet-file.ts'
+import { badWords, type Command, type CommandOptions, type ExitCode } from '../command.ts'
+import { print, printJson, readText, soundValue } from '../io.ts'
+
+export const sheetsCommand: Command = {
+  name: 'sheets',
+  words: '[list | show ID | validate FILE …]',
+  summary: 'The hardware sheets that ship; or checks a sheet file.',
+  help: [
+    '  list            every sheet: id, version, what it is (the default)',
+    '  show ID         one sheet whole, as JSON',
+    '  validate FILE   checks sheet files against the format and its sense; - reads standard input',
+  ].join('\n'),
+  run: async (words, options) => {
+    const [what = 'list', ...rest] = words
+    if (what === 'list' && rest.length === 0) return list(options)
+    if (what === 'show' && rest.length === 1) return show(rest[0]!)
+    if (what === 'validate' && rest.length > 0) return validate(rest, options)
+    throw badWords('sheets list, sheets show ID or sheets validate FILE …', words.join(' '))
+  },
+}
+
+function list({ json }: CommandOptions): ExitCode {
+  if (json) printJson({ sheets: shippedSheets.map(summaryOf) })
+  else
+    for (const sheet of shippedSheets)
+      print(
+        `${sheet.id.padEnd(28)} ${sheet.version}  ${sheet.kind.padEnd(16)} ${sheet.name}; rail ${limitsText(sheet.railHeight)}`,
+      )
+  return 0
+}
+
+const summaryOf = ({ id, version, kind, name, notice, criteria, category }: HardwareSheet) => ({
+  id,
+  version,
+  kind,
+  name,
+  notice,
+  criteria,
+  category,
+})
+
+function show(id: string): ExitCode {
+  const sheet = shippedSheets.find((one) => one.id === id)
+  if (sheet === undefined)
+    throw badWords(`a sheet's id: ${shippedSheets.map((one) => one.id).join(', ')}`, JSON.stringify(id))
+  printJson(sheet)
+  return 0
+}
+
+async function validate(files: readonly string[], { json }: CommandOptions): Promise<ExitCode> {
+  const sheets: HardwareSheet[] = []
+  for (const file of files) sheets.push(soundValue(readSheet(file, await readText(file))))
+  if (json) printJson({ valid: sheets.map(summaryOf) })
+  else
+    for (const [i, sheet] of sheets.entries())
+      print(`${files[i]}: a sound sheet, ${sheet.id} ${sheet.version}, ${lengthOf(sheet)}`)
+  return 0
+}
+
+const lengthOf = (sheet: HardwareSheet): string =>
+  sheet.kind === 'longitudinal'
+    ? `splices ${sheet.splice.position === 'post' ? 'at posts' : 'midway between posts'}`
+    : `${feetInchesText(sheet.listedLength.inches)} long`

@@ -1,0 +1,80 @@
+import { randomUUID } from 'node:crypto'
+import { readFile, rename, rm, writeFile } from 'node:fs/promises'
+import { basename, dirname, join } from 'node:path'
+import type { Result } from '../core/result.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import { readReadings } from '../formats/readings/readings-file.ts'
+import { type RunFile, readRun } from '../formats/run/run-file.ts'
+import { type JudgedRun, judgeReadings } from '../operations/judge-readings.ts'
+import { type RequiredRun, requireRun } from '../operations/require-run.ts'
+import { BadInput } from './command.ts'
+
+/** The text of a file; `-` is standard input. */
+export async function readText(file: string): Promise<string> {
+  if (file === '-') return readStandardInput()
+  try {
+    return await readFile(file, 'utf8')
+  } catch (cause) {
+    throw new BadInput([{ file, place: '', expected: 'a file that can be read', found: reasonOf(cause) }])
+  }
+}
+
+async function readStandardInput(): Promise<string> {
+  const chunks: Buffer[] = []
+  for await (const chunk of process.stdin) chunks.push(chunk as Buffer)
+  return Buffer.concat(chunks).toString('utf8')
+}
+
+function reasonOf(cause: unknown): string {
+  const code = (cause as NodeJS.ErrnoException).code
+  if (code === 'ENOENT') return 'no such file'
+  if (code === 'EISDIR') return 'a folder'
+  if (code === 'EACCES') return 'no permission to read it'
+  throw cause
+}
+
+export function soundValue<T>(result: Result<T, readonly InputProblem[]>): T {
+  if (!result.ok) throw new BadInput(result.error)
+  return result.value
+}
+
+const shownName = (file: string): string => (file === '-' ? 'standard input' : file)
+
+export const loadRun = async (file: string): Promise<RunFile> =>
+  soundValue(readRun(shownName(file), await readText(file)))
+
+export const loadRequired = async (file: string): Promise<RequiredRun> =>
+  soundValue(requireRun(shownName(file), await loadRun(file)))
+
+export async function loadJudged(runFile: string, readingsFile: string): Promise<JudgedRun> {
+  const required = await loadRequired(runFile)
+  const name = shownName(readingsFile)
+  const { readings } = soundValue(readReadings(name, await readText(readingsFile)))
+  return soundValue(judgeReadings(name, required, readings))
+}
+
+/** Writes a whole file or none: aside first, then into place. */
+export async function writeWhole(file: string, content: string | Uint8Array): Promise<void> {
+  const aside = join(dirname(file), `.${basename(file)}.${randomUUID()}`)
+  try {
+    await writeFile(aside, content)
+    await rename(aside, file)
+  } catch (cause) {
+    await rm(aside, { force: true })
+    const { code } = cause as NodeJS.ErrnoException
+    if (code === 'ENOENT' || code === 'EACCES' || code === 'EISDIR' || code === 'ENOSPC' || code === 'ENOTDIR') {
+      throw new BadInput([{ file, place: '', expected: 'a place where a file can be written', found: code }])
+    }
+    throw cause
+  }
+}
+
+export const print = (text: string): void => {
+  process.stdout.write(`${text}\n`)
+}
+
+export const printJson = (value: unknown): void => print(JSON.stringify(value, null, 2))
+
+export const say = (text: string): void => {
+  process.stderr.write(`${text}\n`)
+}

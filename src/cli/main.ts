@@ -1,0 +1,116 @@
+import { parseArgs } from 'node:util'
+import { printProblem } from '../formats/input-problem.ts'
+import { BadInput, type Command, type CommandOptions, type ExitCode } from './command.ts'
+import { judgeCommand } from './commands/judge.ts'
+import { layoutCommand } from './commands/layout.ts'
+import { recordCommand } from './commands/record.ts'
+import { requirementsCommand } from './commands/requirements.ts'
+import { sheetsCommand } from './commands/sheets.ts'
+import { stripCommand } from './commands/strip.ts'
+import { print, printJson, say } from './io.ts'
+
+const commands: readonly Command[] = [
+  sheetsCommand,
+  layoutCommand,
+  requirementsCommand,
+  judgeCommand,
+  stripCommand,
+  recordCommand,
+]
+
+/** Runs one command line and tells how it ended. */
+export async function main(argv: readonly string[]): Promise<ExitCode> {
+  process.stdout.on('error', (cause: NodeJS.ErrnoException) => {
+    if (cause.code === 'EPIPE') process.exit(0)
+    throw cause
+  })
+  const json = argv.includes('--json')
+  try {
+    return await dispatch(argv)
+  } catch (cause) {
+    if (cause instanceof BadInput) {
+      if (json) printJson({ error: { problems: cause.problems } })
+      for (const problem of cause.problems) say(printProblem(problem))
+      return 2
+    }
+    if (json) printJson({ error: { problems: [], fault: String(cause) } })
+    say(
+      `Lapwise has a fault; nothing was written. Please report it with this text:\n${cause instanceof Error ? cause.stack : String(cause)}`,
+    )
+    return 3
+  }
+}
+
+async function dispatch(argv: readonly string[]): Promise<ExitCode> {
+  const { options, words, help } = readWords(argv)
+  const [name, ...rest] = words
+  const command = commands.find((one) => one.name === name)
+  if (name === undefined || command === undefined) {
+    if (name === undefined || name === 'help') {
+      const about = commands.find((one) => one.name === rest[0])
+      print(about === undefined ? overview() : helpOf(about))
+      return name === undefined && !help ? 2 : 0
+    }
+    throw new BadInput([
+      {
+        file: 'lapwise',
+        place: '',
+        expected: `a command: ${commands.map((one) => one.name).join(', ')}`,
+        found: JSON.stringify(name),
+      },
+    ])
+  }
+  if (help) {
+    print(helpOf(command))
+    return 0
+  }
+  return command.run(rest, options)
+}
+
+function readWords(argv: readonly string[]): { options: CommandOptions; words: readonly string[]; help: boolean } {
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...argv],
+      allowPositionals: true,
+      options: {
+        json: { type: 'boolean', default: false },
+        help: { type: 'boolean', short: 'h', default: false },
+        output: { type: 'string', short: 'o' },
+        page: { type: 'string' },
+        readings: { type: 'string' },
+        limit: { type: 'string' },
+      },
+    })
+    const { json, output = null, page = null, readings = null, limit = null } = values
+    return { options: { json, output, page, readings, limit }, words: positionals, help: values.help }
+  } catch (cause) {
+    if (!(cause instanceof TypeError)) throw cause
+    throw new BadInput([
+      {
+        file: 'lapwise',
+        place: '',
+        expected: 'an option of the command (see lapwise --help)',
+        found: cause.message.split('.')[0]!,
+      },
+    ])
+  }
+}
+
+function overview(): string {
+  const width = Math.max(...commands.map(({ name, words }) => name.length + words.length + 1))
+  const lines = commands.map(({ name, words, summary }) => `  ${`${name} ${words}`.padEnd(width)}  ${summary}`)
+  return [
+    'lapwise: from hardware sheets and a run to a judged guardrail installation',
+    '',
+    'Usage: lapwise COMMAND …',
+    '',
+    ...lines,
+    '',
+    'Everywhere: --json prints JSON alone on standard output; - reads standard input; --help explains a command.',
+    'Ends with 0 done, 1 judged not acceptable or not yet known, 2 bad input, 3 a fault of Lapwise.',
+    'File formats: docs/formats.md.',
+  ].join('\n')
+}
+
+const helpOf = ({ name, words, summary, help }: Command): string =>
+  `Usage: lapwise ${name} ${words}\n\n${summary}\n\n${help}`

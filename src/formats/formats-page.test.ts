@@ -1,0 +1,24 @@
+import { readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { readReadings } from './readings/readings-file.ts'
+import { readRun } from './run/run-file.ts'
+import { readSheet } from './sheet/sheet-file.ts'
+
+const page = readFileSync(new URL('../../docs/formats.md', import.meta.url), 'utf8')
+const examples = [...page.matchAll(/^```json\n([\s\S]*?)^```$/gm)].map(([, text = '']) => text)
+const readers: Readonly<Record<string, (file: string, text: string) => unknown>> = {
+  'lapwise-sheet/1': readSheet,
+  'lapwise-run/1': readRun,
+  'lapwise-readings/1': readReadings,
+}
+
+test('docs/formats.md has an example of every format', () => {
+  expect(examples.map((text) => JSON.parse(text).format)).toEqual(Object.keys(readers))
+})
+
+test.each(examples.map((text) => [JSON.parse(text).format, text]))(
+  'the example of %s in docs/formats.md is read',
+  (format, text) => {
+    expect(readers[format]?.('formats.md', text)).toMatchObject({ ok: true })
+  },
+)

@@ -1,0 +1,44 @@
+import type { Answer, Reading } from '../../core/measurement/reading.ts'
+import type { Result } from '../../core/result.ts'
+import type { InputProblem } from '../input-problem.ts'
+import { readJson } from '../read-json.ts'
+import { readingsSchema } from './readings-schema.ts'
+import { lengthToText } from './written-length.ts'
+
+/** The readings of one or more visits to a run. */
+export interface ReadingsFile {
+  /** The name of the run that they were taken at. */
+  readonly run: string
+  readonly readings: readonly Reading[]
+}
+
+/** The readings in `text`, in the order listed, or every problem found; `file` is the name that the problems carry. */
+export const readReadings = (file: string, text: string): Result<ReadingsFile, readonly InputProblem[]> =>
+  readJson(file, text, readingsSchema)
+
+/** The readings as the text that `readReadings` reads back, nothing left to a default. */
+export function writeReadings({ run, readings }: ReadingsFile): string {
+  return `${JSON.stringify({ format: 'lapwise-readings/1', run, readings: readings.map(toShape) }, null, 2)}\n`
+}
+
+function toShape(reading: Reading): unknown {
+  const { id, of, answer, ...rest } = reading
+  return { id, of, ...answerToShape(answer), ...rest }
+}
+
+function answerToShape(answer: Answer): object {
+  switch (answer.kind) {
+    case 'length':
+      return lengthToText(answer)
+    case 'choice':
+      return { choice: answer.choice }
+    case 'confirmed':
+      return { confirmed: answer.yes }
+    case 'cannot see':
+      return { cannotSee: true }
+    case 'does not apply':
+      return { doesNotApply: answer.because }
+    default:
+      return answer satisfies never
+  }
+}

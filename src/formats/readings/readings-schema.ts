@@ -1,0 +1,110 @@
+import type { Answer, Reading } from '../../core/measurement/reading.ts'
+import { type LengthUnit, lengthIn } from '../../core/units/exact-length.ts'
+import type { ParsedLength } from '../../core/units/length-text.ts'
+import { type Contradiction, repeated, reportContradictions } from '../contradiction.ts'
+import { answerFields, type ReadingShape, type ReadingsShape, readingsShape } from './readings-shape.ts'
+import { writtenLength } from './written-length.ts'
+
+type Report = (field: string | null, expected: string) => void
+
+/** A readings file: its shape, what its texts say, and that its parts do not contradict each other. */
+export const readingsSchema = readingsShape.transform((file, context) => {
+  const found: Contradiction[] = []
+  const ids = file.readings.map(({ id }, i) => id ?? `r${i + 1}`)
+  const readings = file.readings.flatMap((shape, i) => {
+    const reading = readingOf(shape, ids[i] as string, file, (field, expected) =>
+      found.push({ path: ['readings', i, ...(field === null ? [] : [field])], expected }),
+    )
+    return reading ? [reading] : []
+  })
+  found.push(...inIds(file, ids))
+  reportContradictions(context, found)
+  return { run: file.run, readings }
+})
+
+/** The reading, or null when something it needs was reported instead. */
+function readingOf(shape: ReadingShape, id: string, { units, visit }: ReadingsShape, report: Report): Reading | null {
+  const bareUnit = shape.unit ?? (units === 'us' ? 'in' : 'mm')
+  const by = shape.by ?? visit.by
+  const at = shape.at ?? visit.at
+  if (by === undefined) report('by', 'who took it, here or in visit.by')
+  if (at === undefined) report('at', 'when it was taken, here or in visit.at')
+  const answer = answerOf(shape, bareUnit, report)
+  const uncertainty = uncertaintyOf(shape, bareUnit, report)
+  if (by === undefined || at === undefined || answer === null) return null
+  return {
+    id,
+    of: shape.of,
+    answer,
+    instrument: orVisit(shape.instrument, visit.instrument),
+    uncertainty,
+    by,
+    at,
+    where: orVisit(shape.where, visit.where),
+    photos: shape.photos,
+    corrects: shape.corrects,
+    rechecks: shape.rechecks,
+  }
+}
+
+/** Null in a reading says that what holds for the visit does not hold for it. */
+const orVisit = (own: string | null | undefined, visit: string | null | undefined): string | null =>
+  own === undefined ? (visit ?? null) : own
+
+function answerOf(shape: ReadingShape, bareUnit: LengthUnit, report: Report): Answer | null {
+  const given = answerFields.filter((field) => shape[field] !== undefined)
+  if (given.length !== 1) {
+    const found = given.length > 1 ? `, not ${given.join(' and ')}` : ''
+    report(null, `one answer (${answerFields.join(', ')})${found}`)
+    return null
+  }
+  if (shape.value !== undefined) return lengthAnswer(shape.value, shape.resolution, bareUnit, report)
+  for (const field of ['unit', 'resolution', 'uncertainty'] as const)
+    if (shape[field] !== undefined && shape[field] !== null) report(field, 'nothing, it belongs to a value')
+  if (shape.choice !== undefined) return { kind: 'choice', choice: shape.choice }
+  if (shape.confirmed !== undefined) return { kind: 'confirmed', yes: shape.confirmed }
+  if (shape.doesNotApply !== undefined) return { kind: 'does not apply', because: shape.doesNotApply }
+  return { kind: 'cannot see' }
+}
+
+function lengthAnswer(
+  given: string | number,
+  resolution: string | undefined,
+  bareUnit: LengthUnit,
+  report: Report,
+): Answer | null {
+  const length = writtenLength(given, bareUnit)
+  if (!length.ok) {
+    report('value', length.error)
+    return null
+  }
+  const { nanometres, unit } = length.value
+  if (resolution === undefined) return { kind: 'length', value: nanometres, unit, resolution: null }
+  const step = lengthAboveZero('resolution', resolution, bareUnit, report)
+  return step && { kind: 'length', value: nanometres, unit, resolution: step.nanometres }
+}
+
+function uncertaintyOf({ uncertainty }: ReadingShape, bareUnit: LengthUnit, report: Report): Reading['uncertainty'] {
+  if (typeof uncertainty !== 'string') return uncertainty
+  const length = lengthAboveZero('uncertainty', uncertainty, bareUnit, report)
+  return length && { value: lengthIn(length.nanometres, length.unit), unit: length.unit }
+}
+
+function lengthAboveZero(field: string, text: string, bareUnit: LengthUnit, report: Report): ParsedLength | null {
+  const length = writtenLength(text, bareUnit)
+  if (length.ok && length.value.nanometres > 0) return length.value
+  report(field, length.ok ? 'a length of more than 0' : length.error)
+  return null
+}
+
+/** Ids given twice, and corrections of a reading that does not stand before them. */
+function inIds({ readings }: ReadingsShape, ids: readonly string[]): Contradiction[] {
+  return [
+    ...repeated(ids.map((id, i) => [id, ['readings', i, 'id']])),
+    ...readings.flatMap(({ corrects }, i) =>
+      corrects === null || ids.slice(0, i).includes(corrects)
+        ? []
+        : [{ path: ['readings', i, 'corrects'], expected: 'the id of an earlier reading' }],
+    ),
+  ]
+}

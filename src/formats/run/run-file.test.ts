@@ -1,0 +1,160 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { printProblem } from '../input-problem.ts'
+import { inventedEnd, inventedSystem } from '../sheet/sheet-fixtures.ts'
+import { type RunFile, readRun, writeRun } from './run-file.ts'
+import { brokenRuns, fullRun, shortRun } from './run-fixtures.ts'
+
+const readsAs = (raw: unknown, run: RunFile) =>
+  expect(readRun('run.json', JSON.stringify(raw))).toEqual({ ok: true, value: run })
+
+describe('readRun', () => {
+  test('fills in what a short file leaves out', () => {
+    readsAs(shortRun, {
+      name: 'County Road 7, culvert',
+      units: 'us',
+      road: { route: null, side: null, datumStation: null, speed: null, traffic: null },
+      work: null,
+      letting: null,
+      system: 'invented-system',
+      first: { kind: 'unit', sheet: 'invented-end', atInches: null },
+      second: { kind: 'unit', sheet: 'invented-end', atInches: null },
+      need: null,
+      stock: null,
+      obstructions: [],
+      reduced: [],
+      standing: null,
+      mayExtendInches: 600,
+      decision: null,
+      decisionRule: { kind: 'guard band', multiple: 1 },
+      instruments: [],
+      sheets: [],
+    })
+  })
+
+  // 76.2 m = 3000 in, 12.5 ft = 150 in, 15 ft 7 1/2 in = 187.5 in, by 1 in = 25.4 mm and 1 ft = 12 in
+  test('reads every field, lengths as inches', () => {
+    readsAs(fullRun, {
+      name: 'County Road 7, culvert',
+      units: 'metric',
+      road: { route: 'CR 7', side: 'left', datumStation: '1+237.500', speed: 90, traffic: 'two-way' },
+      work: 'standing',
+      letting: '2017-03-15',
+      system: 'invented-system',
+      first: { kind: 'standing splice', atInches: -75, position: 'midspan' },
+      second: { kind: 'unit', sheet: 'invented-end', atInches: 3000 },
+      need: { fromInches: 0, toInches: 1200 },
+      stock: [
+        { inches: 150, count: null },
+        { inches: 112.5, count: 2 },
+        { inches: 187.5, count: null },
+      ],
+      obstructions: [{ name: 'culvert', fromInches: 480, toInches: 540 }],
+      reduced: [
+        { fromInches: 300, toInches: 600, spacing: 'half', nested: false },
+        { fromInches: 600, toInches: 700.0625, spacing: 'quarter', nested: true },
+      ],
+      standing: { postOneAtInches: 0, panels: [150, 150], postsDriven: 5 },
+      mayExtendInches: 300,
+      decision: { postOneAtInches: -75, panels: [112.5, 150] },
+      decisionRule: { kind: 'simple' },
+      instruments: [
+        {
+          id: 'rod',
+          name: 'rod and level',
+          standardUncertainty: 2,
+          unit: 'mm',
+          readTo: 1,
+          source: 'agency trial',
+          confirmation: 'common practice',
+        },
+      ],
+      sheets: [inventedSystem, inventedEnd],
+    })
+  })
+
+  test.each(brokenRuns.map((broken) => [broken.title, broken] as const))('refuses %s', (_, { raw, problems }) => {
+    const read = readRun('run.json', JSON.stringify(raw))
+    expect(read.ok ? [] : read.error.map(printProblem)).toEqual(problems.map((problem) => `run.json: ${problem}`))
+  })
+})
+
+/** Sixteenths from -1 mile to 1 mile. */
+const inches = fc.integer({ min: -1_013_760, max: 1_013_760 }).map((sixteenths) => sixteenths / 16)
+const length = fc.integer({ min: 1, max: 9_600 }).map((sixteenths) => sixteenths / 16)
+const words = fc.string({ minLength: 1 })
+const count = fc.nat({ max: 500 })
+const orNull = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null })
+const stretch = fc.record({ fromInches: inches, length }).map(({ fromInches, length }) => ({
+  fromInches,
+  toInches: fromInches + length,
+}))
+const day = fc
+  .date({ min: new Date('1990-01-01'), max: new Date('2060-12-31'), noInvalidDate: true })
+  .map((date) => date.toISOString().slice(0, 10))
+const end = (at: fc.Arbitrary<number>) =>
+  fc.oneof(
+    fc.record({ kind: fc.constant('unit' as const), sheet: words, atInches: orNull(at) }),
+    fc.record({
+      kind: fc.constant('standing splice' as const),
+      atInches: at,
+      position: fc.constantFrom('post' as const, 'midspan' as const),
+    }),
+  )
+
+const run: fc.Arbitrary<RunFile> = fc.record(
+  {
+    name: words,
+    units: fc.constantFrom('us', 'metric'),
+    road: fc.record({
+      route: orNull(words),
+      side: orNull(fc.constantFrom('right', 'left')),
+      datumStation: orNull(fc.nat({ max: 999 }).map((stations) => `${stations}00.25`)),
+      speed: orNull(fc.integer({ min: 1, max: 130 })),
+      traffic: orNull(fc.constantFrom('two-way', 'one-way', 'divided')),
+    }),
+    work: orNull(fc.constantFrom('new', 'standing')),
+    letting: orNull(day),
+    system: words,
+    first: end(inches.map((at) => at - 200_000)),
+    second: end(inches.map((at) => at + 200_000)),
+    need: orNull(stretch),
+    stock: orNull(
+      fc.uniqueArray(fc.record({ inches: length, count: orNull(count) }), {
+        minLength: 1,
+        selector: (panel) => panel.inches,
+      }),
+    ),
+    obstructions: fc.uniqueArray(
+      fc.record({ name: words, stretch }).map(({ name, stretch }) => ({ name, ...stretch })),
+      { selector: ({ name }) => name.trim().toLowerCase() },
+    ),
+    reduced: fc.array(
+      fc
+        .record({ stretch, spacing: fc.constantFrom('half', 'quarter', 'full'), nested: fc.boolean() })
+        .map(({ stretch, ...part }) => ({ ...stretch, ...part })),
+    ),
+    standing: orNull(fc.record({ postOneAtInches: inches, panels: fc.array(length), postsDriven: count })),
+    mayExtendInches: length,
+    decision: orNull(fc.record({ postOneAtInches: inches, panels: fc.array(length, { minLength: 1 }) })),
+    decisionRule: fc.oneof(
+      fc.record({
+        kind: fc.constant('guard band' as const),
+        multiple: fc.integer({ min: 1, max: 40 }).map((n) => n / 10),
+      }),
+      fc.record({ kind: fc.constant('simple' as const) }),
+    ),
+    instruments: fc.constant([]),
+    sheets: fc.subarray([inventedSystem, inventedEnd]),
+  },
+  { noNullPrototype: true },
+)
+
+test('a run written and read again is the same run', () => {
+  fc.assert(
+    fc.property(run, (written) => {
+      expect(readRun('run.json', writeRun(written))).toEqual({ ok: true, value: written })
+    }),
+    { seed: 2, numRuns: 300 },
+  )
+})

@@ -1,0 +1,140 @@
+import type { HardwareSheet, SplicePosition } from '../../core/hardware/hardware-sheet.ts'
+import type { Obstruction, ReducedPart, StandingPart, StockPanel } from '../../core/layout/layout.ts'
+import type { Instrument } from '../../core/measurement/instruments.ts'
+import { ok, type Result } from '../../core/result.ts'
+import type { DecisionRule } from '../../core/verdicts/verdict.ts'
+import { reportContradictions } from '../contradiction.ts'
+import type { InputProblem } from '../input-problem.ts'
+import { readJson } from '../read-json.ts'
+import { contradictionsIn } from './run-sense.ts'
+import { type RunShape, runShape } from './run-shape.ts'
+
+/** The road that a run stands on; null where the file does not say. */
+export interface RunRoad {
+  readonly route: string | null
+  /** Looking up-station. */
+  readonly side: 'right' | 'left' | null
+  /** Station of the run's datum, in the text's own words; `parseStation` reads it in the run's `units`. */
+  readonly datumStation: string | null
+  /** Miles an hour when the run's `units` are `us`, kilometres an hour when they are `metric`. */
+  readonly speed: number | null
+  readonly traffic: 'two-way' | 'one-way' | 'divided' | null
+}
+
+/** An end by the id of its sheet, not yet looked up; or a splice of a run that stands. */
+export type RunFileEnd =
+  | { readonly kind: 'unit'; readonly sheet: string; readonly atInches: number | null }
+  | { readonly kind: 'standing splice'; readonly atInches: number; readonly position: SplicePosition }
+
+/** The layout somebody chose: where post 1 stands and the panels from there on. */
+export interface RunDecision {
+  readonly postOneAtInches: number
+  readonly panels: readonly number[]
+}
+
+/**
+ * One run as its file states it, every default filled in.
+ *
+ * Distances are inches along the rail from the run's datum, positive downstream, exact to 1/16; the first end is the
+ * one that adjacent traffic meets first. Null means that the file does not say.
+ */
+export interface RunFile {
+  readonly name: string
+  /** For stations, speed and print; lengths here are inches in either. */
+  readonly units: 'us' | 'metric'
+  readonly road: RunRoad
+  readonly work: 'new' | 'standing' | null
+  /** ISO date on which the work was let. */
+  readonly letting: string | null
+  /** Id of the longitudinal system's sheet. */
+  readonly system: string
+  readonly first: RunFileEnd
+  readonly second: RunFileEnd
+  readonly need: { readonly fromInches: number; readonly toInches: number } | null
+  /** Null for every length that the sheet allows, as many as wanted. */
+  readonly stock: readonly StockPanel[] | null
+  readonly obstructions: readonly Obstruction[]
+  readonly reduced: readonly ReducedPart[]
+  readonly standing: StandingPart | null
+  readonly mayExtendInches: number
+  readonly decision: RunDecision | null
+  readonly decisionRule: DecisionRule
+  /** Instruments that replace shipped ones of the same id, or add to them. */
+  readonly instruments: readonly Instrument[]
+  /** Sheets that replace shipped ones of the same id, or add to them. */
+  readonly sheets: readonly HardwareSheet[]
+}
+
+/** A run file: its shape, and that its parts do not contradict each other. */
+const runSchema = runShape.check((context) => reportContradictions(context, contradictionsIn(context.value)))
+
+/** The run in `text`, or every problem found in it; `file` is the name that the problems carry. */
+export function readRun(file: string, text: string): Result<RunFile, readonly InputProblem[]> {
+  const read = readJson(file, text, runSchema)
+  return read.ok ? ok(fromShape(read.value)) : read
+}
+
+/** The run as the text that `readRun` reads back, nothing left to a default. */
+export const writeRun = (run: RunFile): string => `${JSON.stringify(toShape(run), null, 2)}\n`
+
+function fromShape(shape: RunShape): RunFile {
+  const { format: _, need, stock, standing, mayExtend, decision, ...same } = shape
+  return {
+    ...same,
+    first: endFromShape(shape.first),
+    second: endFromShape(shape.second),
+    need: need && { fromInches: need.from, toInches: need.to },
+    stock:
+      stock?.map((entry) =>
+        typeof entry === 'number' ? { inches: entry, count: null } : { inches: entry.length, count: entry.count },
+      ) ?? null,
+    obstructions: shape.obstructions.map(({ name, from, to }) => ({ name, fromInches: from, toInches: to })),
+    reduced: shape.reduced.map(({ from, to, ...part }) => ({ fromInches: from, toInches: to, ...part })),
+    standing: standing && {
+      postOneAtInches: standing.postOneAt,
+      panels: standing.panels,
+      postsDriven: standing.postsDriven,
+    },
+    mayExtendInches: mayExtend,
+    decision: decision && { postOneAtInches: decision.postOneAt, panels: decision.panels },
+  }
+}
+
+function endFromShape(end: RunShape['first']): RunFileEnd {
+  if ('sheet' in end) return { kind: 'unit', sheet: end.sheet, atInches: end.at }
+  return { kind: 'standing splice', atInches: end.standingSplice.at, position: end.standingSplice.position }
+}
+
+function toShape(run: RunFile): unknown {
+  const { need, standing, decision } = run
+  return {
+    format: 'lapwise-run/1',
+    name: run.name,
+    units: run.units,
+    road: run.road,
+    work: run.work,
+    letting: run.letting,
+    system: run.system,
+    first: endToShape(run.first),
+    second: endToShape(run.second),
+    need: need && { from: need.fromInches, to: need.toInches },
+    stock: run.stock?.map(({ inches, count }) => (count === null ? inches : { length: inches, count })) ?? null,
+    obstructions: run.obstructions.map(({ name, fromInches, toInches }) => ({ name, from: fromInches, to: toInches })),
+    reduced: run.reduced.map(({ fromInches, toInches, ...part }) => ({ from: fromInches, to: toInches, ...part })),
+    standing: standing && {
+      postOneAt: standing.postOneAtInches,
+      panels: standing.panels,
+      postsDriven: standing.postsDriven,
+    },
+    mayExtend: run.mayExtendInches,
+    decision: decision && { postOneAt: decision.postOneAtInches, panels: decision.panels },
+    decisionRule: run.decisionRule,
+    instruments: run.instruments,
+    sheets: run.sheets,
+  }
+}
+
+function endToShape(end: RunFileEnd): unknown {
+  if (end.kind === 'standing splice') return { standingSplice: { at: end.atInches, position: end.position } }
+  return end.atInches === null ? { sheet: end.sheet } : { sheet: end.sheet, at: end.atInches }
+}

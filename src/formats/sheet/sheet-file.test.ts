@@ -1,0 +1,36 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { describe, expect, expectTypeOf, test } from 'vitest'
+import type { z } from 'zod'
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { printProblem } from '../input-problem.ts'
+import { readSheet, writeSheet } from './sheet-file.ts'
+import { brokenSheets, validSheets } from './sheet-fixtures.ts'
+import type { sheetShape } from './sheet-shape.ts'
+
+type Readonlys<T> = T extends readonly (infer U)[]
+  ? readonly Readonlys<U>[]
+  : T extends object
+    ? { readonly [K in keyof T]: Readonlys<T[K]> }
+    : T
+
+test('the schema and the type of a sheet say the same', () => {
+  expectTypeOf<Readonlys<z.output<typeof sheetShape>>>().toExtend<HardwareSheet>()
+  expectTypeOf<HardwareSheet>().toExtend<Readonlys<z.output<typeof sheetShape>>>()
+})
+
+describe('readSheet', () => {
+  test.each(validSheets.map((sheet) => [sheet.id, sheet] as const))('reads back %s as written', (_, sheet) => {
+    expect(readSheet('sheet.json', writeSheet(sheet))).toEqual({ ok: true, value: sheet })
+  })
+
+  test.each(brokenSheets.map((broken) => [broken.title, broken] as const))('refuses %s', (_, { raw, problems }) => {
+    const read = readSheet('sheet.json', JSON.stringify(raw))
+    expect(read.ok ? [] : read.error.map(printProblem)).toEqual(problems.map((problem) => `sheet.json: ${problem}`))
+  })
+
+  const shipped = new URL('../../core/hardware/sheets/', import.meta.url)
+  test.each(readdirSync(shipped).filter((name) => name.endsWith('.json')))('reads the shipped %s', (name) => {
+    const text = readFileSync(new URL(name, shipped), 'utf8')
+    expect(readSheet(name, text)).toEqual({ ok: true, value: JSON.parse(text) })
+  })
+})

@@ -1,0 +1,117 @@
+import type { Dimension, EndSheet, HardwareSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
+import { type Contradiction, repeated } from '../contradiction.ts'
+
+type Path = Contradiction['path']
+
+/** What a sheet of the right shape says that does not hold together; empty when all of it does. */
+export function contradictionsIn(sheet: HardwareSheet): readonly Contradiction[] {
+  return [
+    ...contradictionsBelow(sheet, [], Object.keys(sheet.sources)),
+    ...repeated(sheet.parts.map(({ id }, i) => [id, ['parts', i, 'id']])),
+    ...repeated(
+      sheet.parts.flatMap(({ rules }, i) =>
+        rules.map(({ id }, j): [string, Path] => [id, ['parts', i, 'rules', j, 'id']]),
+      ),
+    ),
+    ...sheet.parts.flatMap(({ rules }, i) => rules.flatMap((_, j) => inRule(sheet, i, j))),
+    ...(sheet.kind === 'longitudinal' ? inLongitudinal(sheet) : inEnd(sheet)),
+  ]
+}
+
+/** Sources that do not exist and limits out of order, anywhere below `value`. */
+function contradictionsBelow(value: unknown, path: Path, sources: readonly string[]): Contradiction[] {
+  if (typeof value !== 'object' || value === null) return []
+  const source = 'source' in value && typeof value.source === 'string' ? value.source : null
+  const own: Contradiction[] =
+    source === null || sources.includes(source)
+      ? []
+      : [{ path: [...path, 'source'], expected: `a key of sources (${sources.join(', ')})` }]
+  if ('role' in value && 'measured' in value) own.push(...inDimension(value as Dimension, path))
+  const below = Object.entries(value).flatMap(([key, inner]) =>
+    contradictionsBelow(inner, [...path, Array.isArray(value) ? Number(key) : key], sources),
+  )
+  return [...own, ...below]
+}
+
+const decisive = { floor: 'low', ceiling: 'high', centre: 'nominal' } as const
+
+function inDimension(dimension: Dimension, path: Path): Contradiction[] {
+  const { low, nominal, high, role } = dimension
+  const found: Contradiction[] = []
+  if (dimension[decisive[role]] === 'notStated')
+    found.push({ path: [...path, decisive[role]], expected: `a number, because the role is ${role}` })
+  if (isAbove(low, nominal)) found.push({ path: [...path, 'nominal'], expected: `at least the low limit, ${low}` })
+  if (isAbove(nominal, high)) found.push({ path: [...path, 'high'], expected: `at least the nominal, ${nominal}` })
+  if (isAbove(low, high)) found.push({ path: [...path, 'high'], expected: `at least the low limit, ${low}` })
+  return found
+}
+
+const isAbove = (a: Dimension['low'], b: Dimension['low']): boolean => a !== 'notStated' && b !== 'notStated' && a > b
+
+function inRule(sheet: HardwareSheet, part: number, index: number): Contradiction[] {
+  const rule = sheet.parts[part]?.rules[index]
+  if (!rule) throw new RangeError(`the sheet has no rule ${index} in part ${part}`)
+  const path: Path = ['parts', part, 'rules', index]
+  const found: Contradiction[] = []
+  const { at, look } = rule
+  if (at.kind === 'posts' || at.kind === 'panels') {
+    const last = lastNumber(sheet, at.kind)
+    if (last === null)
+      found.push({ path: [...path, 'at', 'kind'], expected: '"each post", "each splice" or "unit" for a run' })
+    else
+      for (const [i, number] of at.numbers.entries())
+        if (number > last)
+          found.push({ path: [...path, 'at', 'numbers', i], expected: `one of the ${last} ${at.kind} of the sheet` })
+    found.push(...repeated(at.numbers.map((number, i) => [`${number}`, [...path, 'at', 'numbers', i]])))
+  }
+  if (look.kind === 'choose') {
+    const choices: Path = [...path, 'look', 'choices']
+    found.push(...repeated(look.choices.map(({ id }, i) => [id, [...choices, i, 'id']])))
+    for (const right of [true, false])
+      if (!look.choices.some((choice) => choice.right === right))
+        found.push({ path: choices, expected: `at least one ${right ? 'right' : 'wrong'} choice` })
+  }
+  return found
+}
+
+/** How many posts or panels of its own an end unit has, an adapter counted as one; null for a longitudinal sheet. */
+function lastNumber(sheet: HardwareSheet, kind: 'posts' | 'panels'): number | null {
+  if (sheet.kind === 'longitudinal') return null
+  return kind === 'posts' ? sheet.posts.length : sheet.panels.own.length + Math.min(1, sheet.panels.adapters.length)
+}
+
+function inLongitudinal(sheet: LongitudinalSheet): Contradiction[] {
+  const { panels, spacings, omissions, workingWidths } = sheet
+  const lengths = (['standard', 'converting', 'endOnly'] as const).flatMap((list) =>
+    panels[list].map(({ inches }, i): [string, Path] => [`${inches}`, ['panels', list, i, 'inches']]),
+  )
+  const found = [
+    ...repeated(lengths),
+    ...repeated(workingWidths.map(({ spacing }, i) => [spacing, ['workingWidths', i, 'spacing']])),
+  ]
+  if (spacings.half.inches >= spacings.full.inches)
+    found.push({ path: ['spacings', 'half', 'inches'], expected: `less than full spacing, ${spacings.full.inches}` })
+  if (spacings.quarter.inches >= spacings.half.inches)
+    found.push({ path: ['spacings', 'quarter', 'inches'], expected: `less than half spacing, ${spacings.half.inches}` })
+  for (const [i, { specialPostsEachSide, specialPostKind }] of omissions.entries())
+    if (specialPostsEachSide > 0 !== (specialPostKind !== null))
+      found.push({
+        path: ['omissions', i, 'specialPostKind'],
+        expected: specialPostsEachSide > 0 ? 'what the special posts are' : 'null, because there are no special posts',
+      })
+  return found
+}
+
+function inEnd(sheet: EndSheet): Contradiction[] {
+  const found = [...repeated(sheet.joins.map((id, i) => [id, ['joins', i]]))]
+  for (const [i, { number, along }] of sheet.posts.entries()) {
+    const before = sheet.posts[i - 1]?.along
+    if (number !== i + 1)
+      found.push({ path: ['posts', i, 'number'], expected: `${i + 1}, posts are listed in order from 1` })
+    if (before !== undefined && along <= before)
+      found.push({ path: ['posts', i, 'along'], expected: `more than ${before}, where the post before stands` })
+    if (i === 0 && along !== 0 && sheet.kind !== 'bridge end')
+      found.push({ path: ['posts', 0, 'along'], expected: '0, because post 1 is the origin' })
+  }
+  return found
+}

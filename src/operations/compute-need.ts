@@ -1,0 +1,158 @@
+import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
+import type { Rule } from '../core/need/crossing.ts'
+import type { DirectionNeed } from '../core/need/direction-need.ts'
+import { findNeed } from '../core/need/need.ts'
+import type { Note } from '../core/need/note.ts'
+import { noteWith, printNote } from '../core/need/print-note.ts'
+import type { NeedRefusal } from '../core/need/refusal.ts'
+import type { TableValue } from '../core/need/tables/table.ts'
+import { ok, type Result } from '../core/result.ts'
+import type { Site, UnitSystem } from '../core/site/site.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+
+/** The need of a site in the site's own unit. */
+export interface NeedReport {
+  readonly approach: DirectionReport
+  /** null where no opposing traffic can reach the hazards. */
+  readonly departure: DirectionReport | null
+  readonly unit: 'ft' | 'm'
+  readonly checks: readonly Check[]
+}
+
+/** Lengths in the report's unit; laterals from the edge of travelled way beside the hazards. */
+export interface DirectionReport {
+  /** From the upstream edge of the hazard that governs, parallel to the road. */
+  readonly lengthOfNeed: number
+  readonly lateralAtEnd: number
+  readonly runoutLength: number
+  readonly governs: {
+    readonly hazard: string | null
+    readonly rule: Rule
+    /** L_A from the edge of this direction's travelled way. */
+    readonly lateralExtent: number | null
+    readonly extentBy: 'far side' | 'clear zone' | null
+  }
+  /** Straight in plan: leaves the edge, meets the end of need, reaches the outer limit of the hazard. */
+  readonly path: readonly { readonly station: number; readonly lateral: number }[]
+  readonly notes: readonly (Note & { readonly text: string })[]
+  /** Continuous station of the end of need. */
+  readonly station: number
+  readonly clearZone: number
+  readonly sources: readonly TableValue[]
+}
+
+/** Whether one thing about the chosen hardware is right for the site. */
+export interface Check {
+  readonly what: string
+  readonly verdict: 'meets' | 'fails' | 'too close' | 'unread'
+  readonly limit: string
+  readonly value: string
+  readonly source: string
+  readonly confirmation: Confirmation
+  readonly smallestChange: string | null
+}
+
+/** Where the barrier of `site` must begin and end, for both directions of traffic, and why. */
+export function computeNeed(site: Site): Result<NeedReport, NeedRefusal> {
+  const need = findNeed(site)
+  if (!need.ok) return need
+  const { approach, departure } = need.value
+  return ok({
+    approach: reportOf(approach, site.units),
+    departure: departure === null ? null : reportOf(departure, site.units),
+    unit: site.units === 'us' ? 'ft' : 'm',
+    checks: [],
+  })
+}
+
+function reportOf(need: DirectionNeed, units: UnitSystem): DirectionReport {
+  const long = (length: number) => inUnit(length, units)
+  return {
+    lengthOfNeed: long(need.lengthOfNeed),
+    lateralAtEnd: long(need.lateralAtEnd),
+    runoutLength: long(need.runoutLength),
+    governs: {
+      ...need.governs,
+      lateralExtent: need.governs.lateralExtent === null ? null : long(need.governs.lateralExtent),
+    },
+    path: need.path.map(({ station, lateral }) => ({ station: long(station), lateral: long(lateral) })),
+    notes: need.notes.map((note) => {
+      const here = noteWith(note, long)
+      return Object.assign(here, { text: printNote(here, units) })
+    }),
+    station: long(need.station),
+    clearZone: long(need.clearZone),
+    sources: need.sources,
+  }
+}
+
+/** Metres in the site's unit, rounded to a billionth so that 38.1 m is 125 ft and not 125.00000000000001. */
+const inUnit = (length: number, units: UnitSystem): number =>
+  Math.round((units === 'us' ? length / 0.3048 : length) * 1e9) / 1e9 + 0
+
+/** A refusal as a problem of the site file: the field to change, what it would have to be, what it is. */
+export function needProblem(file: string, refusal: NeedRefusal, units: UnitSystem): InputProblem {
+  const unit = units === 'us' ? 'ft' : 'm'
+  const long = (length: number) => `${Number(inUnit(length, units).toFixed(3))} ${unit}`
+  const speed = (value: number) => `${value} ${units === 'us' ? 'mi/h' : 'km/h'}`
+  switch (refusal.kind) {
+    case 'speed-above-table':
+      return {
+        file,
+        place: 'road.speed',
+        expected: `at most ${speed(refusal.highest)}, where ${refusal.table} ends, or ${refusal.instead} given as a length`,
+        found: speed(refusal.speed),
+      }
+    case 'slope-not-tabulated':
+      return {
+        file,
+        place: `clearZone.${refusal.slope}`,
+        expected: `a slope no steeper than 1V:${refusal.steepest}H, to which the table's distances apply directly, or clearZone given as a width`,
+        found: `1V:${refusal.run}H`,
+      }
+    case 'curve-factor-outside-table':
+      return {
+        file,
+        place: 'road.alignment',
+        expected: `${refusal.smallest === null ? 'a lower speed' : `a radius of at least ${long(refusal.smallest)}`} for the curve factor of ${refusal.table} at ${speed(refusal.speed)} (it is not extrapolated), or clearZone given as a width`,
+        found: `a radius of ${long(refusal.radius)}`,
+      }
+    case 'curve-tighter-than-offset':
+      return {
+        file,
+        place: 'road.alignment',
+        expected: `a curve with a radius of more than ${long(refusal.offset)}, the lateral distance to be reached on its inside`,
+        found: `a radius of ${long(refusal.radius)}`,
+      }
+    case 'alignment-too-short':
+      return {
+        file,
+        place: 'road.alignment',
+        expected: `an alignment that reaches station ${long(refusal.needed)}, where the runout length begins`,
+        found: `one that ends at ${long(refusal.limit)}`,
+      }
+    case 'hazard-off-alignment':
+      return {
+        file,
+        place: 'hazards',
+        expected: `hazards between stations ${long(refusal.from)} and ${long(refusal.to)} of the alignment`,
+        found: `${JSON.stringify(refusal.hazard)} beyond them`,
+      }
+    case 'runout-too-short':
+      return {
+        file,
+        place: 'runoutLength',
+        expected: `a runout length of more than the lateral extent, ${long(refusal.lateralExtent)}`,
+        found: long(refusal.runoutLength),
+      }
+    case 'runout-wraps-curve':
+      return {
+        file,
+        place: 'road.alignment',
+        expected: `a curve around which a runout length of ${long(refusal.runoutLength)} turns by less than half a circle`,
+        found: `a radius of ${long(refusal.radius)}`,
+      }
+    default:
+      return refusal satisfies never
+  }
+}
