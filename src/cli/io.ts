@@ -49,7 +49,11 @@ export const loadRequired = async (file: string): Promise<RequiredRun> =>
 export async function loadJudged(runFile: string, readingsFile: string): Promise<JudgedRun> {
   const required = await loadRequired(runFile)
   const name = shownName(readingsFile)
-  const { readings } = soundValue(readReadings(name, await readText(readingsFile)))
+  const { run, readings } = soundValue(readReadings(name, await readText(readingsFile)))
+  if (run !== required.run.name)
+    throw new BadInput([
+      { file: name, place: 'run', expected: JSON.stringify(required.run.name), found: JSON.stringify(run) },
+    ])
   return soundValue(judgeReadings(name, required, readings))
 }
 

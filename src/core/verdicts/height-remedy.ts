@@ -31,7 +31,7 @@ export function heightRemedy(
     stub === null ? Number.POSITIVE_INFINITY : highOf(stub) - stub.value,
   )
   if (least > most) return impossible(post, rail!, stub!, unit)
-  const move = roundToEighth(clamp(wanted(rail, stub), least, most), least, most)
+  const move = roundToEighth(aim(wanted(rail, stub), least, most), least, most)
   const after = [
     rail === null ? '' : `rail then at ${lengthText(rail.value + move, unit)}`,
     stub === null ? '' : `stub at ${lengthText(stub.value + move, unit)}`,
@@ -56,7 +56,12 @@ function wanted(rail: HeightReading | null, stub: HeightReading | null): number 
   return middle - rail.value
 }
 
-const clamp = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high)
+/** The wanted move where it is allowed; else the middle of what is, so that the next reading is not too close. */
+function aim(move: number, least: number, most: number): number {
+  if (move >= least && move <= most) return move
+  if (Number.isFinite(least) && Number.isFinite(most)) return (least + most) / 2
+  return move < least ? least : most
+}
 
 function roundToEighth(move: number, least: number, most: number): number {
   const rounded = Math.round(move * 8) / 8

@@ -1,0 +1,229 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import { shippedSheets } from '../hardware/shipped-sheets.ts'
+import type { Layout, LayoutRequest, Obstruction, RunEnd } from './layout.ts'
+import { describeRefusal } from './refusal.ts'
+import { solveLayout } from './solve-layout.ts'
+
+const sheet = (id: string) => shippedSheets.find((one) => one.id === id)!
+const unit = (id: string, atInches: number | null = null): RunEnd => ({
+  kind: 'unit',
+  sheet: sheet(id) as EndSheet,
+  atInches,
+})
+
+const at31 = { system: 'w-beam-midspan-31', first: 'flared-terminal-31', second: 'trailing-anchor-31' }
+const at27 = { system: 'w-beam-post-splice-27-3-4', first: 'flared-terminal-27-3-4', second: 'trailing-anchor-27-3-4' }
+
+function request(
+  ids: typeof at31,
+  need: readonly [number, number],
+  changes: Partial<LayoutRequest> = {},
+): LayoutRequest {
+  return {
+    system: sheet(ids.system) as LongitudinalSheet,
+    first: unit(ids.first),
+    second: unit(ids.second),
+    need: { fromInches: need[0], toInches: need[1] },
+    stock: null,
+    obstructions: [],
+    reduced: [],
+    standing: null,
+    mayExtendInches: 600,
+    ...changes,
+  }
+}
+
+function solve(asked: LayoutRequest, most = 1): { layouts: Layout[]; refused: string[] } {
+  const solved = solveLayout(asked)
+  if (!solved.ok) throw new Error(solved.error.kind)
+  const layouts: Layout[] = []
+  for (const layout of solved.value.runs) if (layouts.push(layout) === most) break
+  return { layouts, refused: solved.value.refused().map(describeRefusal) }
+}
+
+const best = (asked: LayoutRequest): Layout => solve(asked).layouts[0]!
+const culvert = (fromInches: number, toInches: number): Obstruction => ({ name: 'the culvert', fromInches, toInches })
+
+describe('solveLayout at 31 in, splices midway between posts', () => {
+  it('joins the flared terminal by a 9 ft 4 1/2 in or a 15 ft 7 1/2 in panel, and by no other (facts 6 and 7)', () => {
+    const joining = new Set(solve(request(at31, [0, 1000]), 200).layouts.map((layout) => layout.panels[2]!.inches))
+    expect([...joining].sort((a, b) => a - b)).toEqual([112.5, 187.5])
+  })
+
+  it('says on which post the splice would fall when the run is joined by a standard panel', () => {
+    expect(solve(request(at31, [0, 1000])).refused).toContainEqual(
+      expect.stringContaining('joined by a 12 ft 6 in panel: splice would fall on post 7'),
+    )
+  })
+
+  it('puts every splice of the run midway between two posts', () => {
+    const { splices, posts } = best(request(at31, [0, 1000]))
+    const own = splices.filter(({ unit }) => unit === 'run')
+    expect(own.length).toBeGreaterThan(2)
+    for (const splice of own) {
+      const after = posts.find(({ alongInches }) => alongInches > splice.alongInches)!
+      expect(after.alongInches - splice.alongInches).toBe(37.5)
+      expect(splice.position).toBe('midspan')
+    }
+  })
+
+  it('leaves out the one post that cannot stand in a narrow culvert, with ordinary posts beside it', () => {
+    const layout = best(request(at31, [0, 1000], { obstructions: [culvert(500, 585)] }))
+    expect(layout.omitted.map(({ rule }) => rule)).toEqual(['single'])
+    expect(layout.posts.every(({ state }) => state === 'regular')).toBe(true)
+  })
+
+  it('spans a culvert that takes two posts with three special posts on each side', () => {
+    const layout = best(request(at31, [0, 1500], { obstructions: [culvert(700, 860)] }))
+    expect(layout.omitted).toHaveLength(2)
+    expect(layout.posts.filter(({ state }) => state === 'special')).toHaveLength(6)
+    expect(layout.score.changedPosts).toBe(8)
+  })
+
+  it('refuses a gap wider than the sheet spans and says how many posts it would take', () => {
+    const { layouts, refused } = solve(request(at31, [0, 1500], { obstructions: [culvert(600, 1000)] }))
+    expect(layouts).toEqual([])
+    expect(refused).toContainEqual(
+      expect.stringMatching(
+        /the culvert: 5 posts from post \d+ on cannot stand, and the sheet lets at most 3 in a row/,
+      ),
+    )
+  })
+
+  it('divides the spaces where half spacing rules, and says so of the posts', () => {
+    const layout = best(
+      request(at31, [0, 1000], { reduced: [{ fromInches: 400, toInches: 700, spacing: 'half', nested: false }] }),
+    )
+    const spaces = layout.posts.slice(1).map((post, i) => post.alongInches - layout.posts[i]!.alongInches)
+    expect(spaces.filter((space) => space === 37.5).length * 37.5).toBeGreaterThanOrEqual(300)
+    expect(new Set(spaces)).toEqual(new Set([75, 37.5]))
+  })
+
+  it('puts 12 ft 6 in of half spacing between full and quarter spacing', () => {
+    const layout = best(
+      request(at31, [0, 2000], { reduced: [{ fromInches: 900, toInches: 1050, spacing: 'quarter', nested: false }] }),
+    )
+    const spaces = layout.posts.slice(1).map((post, i) => post.alongInches - layout.posts[i]!.alongInches)
+    const firstHalf = spaces.indexOf(37.5)
+    expect(spaces.slice(firstHalf, firstHalf + 5)).toEqual([37.5, 37.5, 37.5, 37.5, 18.75])
+  })
+
+  it('uses no more panels of a length than are in stock', () => {
+    const stock = [150, 112.5, 187.5].map((inches) => ({ inches, count: null as number | null }))
+    const layout = best(request(at31, [0, 1500], { stock: [...stock, { inches: 300, count: 1 }] }))
+    expect(layout.panels.filter(({ inches }) => inches === 300)).toHaveLength(1)
+  })
+
+  it('goes on from what hangs and from the posts driven when a pipe is met', () => {
+    const free = best(request(at31, [0, 1500]))
+    const hung = free.panels.slice(0, 4).map(({ inches }) => inches)
+    const pipe = {
+      name: 'a pipe',
+      fromInches: free.postOneAtInches + 900 - 20,
+      toInches: free.postOneAtInches + 900 + 20,
+    }
+    const again = best(
+      request(at31, [0, 1500], {
+        obstructions: [pipe],
+        standing: { postOneAtInches: free.postOneAtInches, panels: hung, postsDriven: 9 },
+      }),
+    )
+    expect(again.postOneAtInches).toBe(free.postOneAtInches)
+    expect(again.panels.slice(0, 4).map(({ inches }) => inches)).toEqual(hung)
+    expect(again.omitted).toEqual([expect.objectContaining({ alongInches: 900, obstruction: 'a pipe' })])
+  })
+
+  it('says which panel hangs wrong when the terminal was begun with another', () => {
+    const standing = { postOneAtInches: -150, panels: [150, 150, 150], postsDriven: 0 }
+    expect(solve(request(at31, [0, 1000], { standing })).refused).toContainEqual(
+      'panel 3 as hung is 12 ft 6 in, the Flared cable-anchored terminal, 31 in has 9 ft 4 1/2 in there',
+    )
+  })
+
+  it('converts a standing post splice to midspan by one odd panel', () => {
+    const layout = best(
+      request(at31, [300, 1500], { first: { kind: 'standing splice', atInches: 0, position: 'post' } }),
+    )
+    expect(layout.panels.slice(0, -1).filter(({ role }) => role === 'converting')).toHaveLength(1)
+    expect(layout.splices.at(-1)?.position).toBe('midspan')
+  })
+
+  it('says by how much two fixed ends miss each other', () => {
+    const first: RunEnd = { kind: 'standing splice', atInches: 0, position: 'midspan' }
+    const { layouts, refused } = solve(
+      request(at31, [0, 1000], { first, second: { kind: 'standing splice', atInches: 1010, position: 'midspan' } }),
+    )
+    expect(layouts).toEqual([])
+    expect(refused).toContainEqual(expect.stringContaining('the fixed ends lie 84 ft 2 in apart'))
+  })
+})
+
+describe('solveLayout at 27 3/4 in, splices at posts', () => {
+  it('joins the flared terminal without an adapter panel and uses standard panels throughout (fact 7)', () => {
+    const { layouts, refused } = solve(request(at27, [0, 1000]), 50)
+    for (const layout of layouts) {
+      expect(layout.panels.every(({ role }) => role === 'own' || role === 'standard')).toBe(true)
+      expect(layout.splices.every(({ position }) => position === 'post')).toBe(true)
+    }
+    expect(refused).toContainEqual(
+      expect.stringContaining('joined by a 9 ft 4 1/2 in panel: splice would fall midway between posts 8 and 9'),
+    )
+  })
+
+  it('moves one post by up to 1 ft rather than leave it out', () => {
+    const second: RunEnd = { kind: 'standing splice', atInches: 1500, position: 'post' }
+    const layout = best(
+      request(at27, [600, 1400], { second, obstructions: [{ name: 'a pipe', fromInches: 1045, toInches: 1056 }] }),
+    )
+    expect(layout.posts.filter(({ state }) => state === 'moved')).toHaveLength(1)
+    expect(layout.omitted).toEqual([])
+  })
+})
+
+describe('laws of the layout', () => {
+  const ids = fc.constantFrom(at31, at27)
+  const need = fc
+    .tuple(fc.integer({ min: -200, max: 200 }), fc.integer({ min: 300, max: 4000 }))
+    .map(([from, length]) => [from, from + length] as const)
+
+  it('sums to its panels, covers the need and keeps the order of the objective, for any need', () => {
+    fc.assert(
+      fc.property(ids, need, (which, stretch) => {
+        const { layouts } = solve(request(which, stretch), 4)
+        expect(layouts.length).toBeGreaterThan(0)
+        for (const layout of layouts) {
+          const rail = layout.panels.reduce((sum, { inches }) => sum + inches, 0)
+          expect(rail).toBe(layout.score.railInches)
+          expect(layout.postOneAtInches + layout.countsFromInches!).toBeLessThanOrEqual(stretch[0])
+          expect(layout.postOneAtInches + layout.countsToInches!).toBeGreaterThanOrEqual(stretch[1])
+        }
+        const scores = layouts.map(({ score }) => [score.changedPosts, score.oddPanels, score.railInches, score.pieces])
+        for (let i = 1; i < scores.length; i++) expect(compare(scores[i - 1]!, scores[i]!)).toBeLessThanOrEqual(0)
+        expect(new Set(layouts.map((layout) => JSON.stringify([layout.postOneAtInches, layout.panels]))).size).toBe(
+          layouts.length,
+        )
+      }),
+      { seed: 31, numRuns: 60 },
+    )
+  })
+
+  it('gives the mirrored run for a mirrored road, when both ends are alike', () => {
+    fc.assert(
+      fc.property(need, fc.integer({ min: 0, max: 100 }), (stretch, share) => {
+        const at = stretch[0] + Math.round(((stretch[1] - stretch[0]) * share) / 100)
+        const alike = { ...at31, second: 'flared-terminal-31' }
+        const one = best(request(alike, stretch, { obstructions: [culvert(at, at + 30)] }))
+        const other = best(request(alike, [-stretch[1], -stretch[0]], { obstructions: [culvert(-at - 30, -at)] }))
+        expect(other.score).toEqual(one.score)
+      }),
+      { seed: 32, numRuns: 40 },
+    )
+  })
+})
+
+function compare(a: readonly number[], b: readonly number[]): number {
+  for (const [i, value] of a.entries()) if (value !== b[i]) return value - b[i]!
+  return 0
+}

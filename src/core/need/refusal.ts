@@ -1,0 +1,34 @@
+import type { Metres } from '../units/quantity.ts'
+
+/** Why a need cannot be computed from a site, with what one needs to mend it. */
+export type NeedRefusal =
+  | {
+      readonly kind: 'speed-above-table'
+      readonly table: string
+      readonly speed: number
+      readonly highest: number
+      readonly instead: 'runoutLength' | 'clearZone'
+    }
+  | {
+      readonly kind: 'slope-not-tabulated'
+      readonly slope: 'foreslope' | 'backslope'
+      readonly run: number
+      readonly steepest: number
+    }
+  | {
+      readonly kind: 'curve-factor-outside-table'
+      readonly table: string
+      readonly radius: Metres
+      readonly speed: number
+      readonly smallest: Metres | null
+    }
+  | { readonly kind: 'curve-tighter-than-offset'; readonly radius: Metres; readonly offset: Metres }
+  | {
+      readonly kind: 'alignment-too-short'
+      readonly missing: 'before its start' | 'past its end'
+      readonly needed: Metres
+      readonly limit: Metres
+    }
+  | { readonly kind: 'hazard-off-alignment'; readonly hazard: string; readonly from: Metres; readonly to: Metres }
+  | { readonly kind: 'runout-too-short'; readonly runoutLength: Metres; readonly lateralExtent: Metres }
+  | { readonly kind: 'runout-wraps-curve'; readonly radius: Metres; readonly runoutLength: Metres }

@@ -1,0 +1,156 @@
+import { spawn } from 'node:child_process'
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { demoProject } from '../../src/operations/demo-project.ts'
+
+const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
+const folder = mkdtempSync(join(tmpdir(), 'lapwise-cli-'))
+const file = (name: string) => join(folder, name)
+
+interface Ended {
+  readonly code: number | null
+  readonly out: string
+  readonly said: string
+}
+
+function lapwise(words: readonly string[], input = ''): Promise<Ended> {
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, [program, ...words], { cwd: folder })
+    let [out, said] = ['', '']
+    child.stdout.on('data', (chunk) => {
+      out += chunk
+    })
+    child.stderr.on('data', (chunk) => {
+      said += chunk
+    })
+    child.on('close', (code) => resolve({ code, out, said }))
+    child.stdin.end(input)
+  })
+}
+
+beforeAll(() => {
+  const demo = demoProject()
+  writeFileSync(file('run.json'), demo.run)
+  writeFileSync(file('readings.json'), demo.readings)
+})
+
+describe('lapwise on the command line', () => {
+  it('explains itself and every command', async () => {
+    const { code, out } = await lapwise(['--help'])
+    expect(code).toBe(0)
+    for (const name of ['sheets', 'layout', 'requirements', 'judge', 'strip', 'record']) {
+      expect(out).toContain(name)
+      const own = await lapwise([name, '--help'])
+      expect(own.code).toBe(0)
+      expect(own.out).toContain(`lapwise ${name}`)
+    }
+  })
+
+  it('lists, shows and validates sheets', async () => {
+    const listed = JSON.parse((await lapwise(['sheets', 'list', '--json'])).out)
+    expect(listed.sheets).toHaveLength(9)
+    const shown = await lapwise(['sheets', 'show', 'flared-terminal-31'])
+    writeFileSync(file('sheet.json'), shown.out)
+    expect((await lapwise(['sheets', 'validate', 'sheet.json'])).code).toBe(0)
+    writeFileSync(file('broken.json'), shown.out.replace('"number": 2', '"number": 7'))
+    const broken = await lapwise(['sheets', 'validate', 'broken.json'])
+    expect(broken.code).toBe(2)
+    expect(broken.said).toMatch(/^broken\.json: posts\[1\]\.number: expected /)
+  })
+
+  it('prints the layout in the agreed shape, and nothing else on standard output', async () => {
+    const { code, out, said } = await lapwise(['layout', 'run.json', '--json', '--limit', '2'])
+    expect([code, said]).toEqual([0, ''])
+    const { runs, refused } = JSON.parse(out)
+    expect(runs).toHaveLength(2)
+    expect(runs[0].posts[0]).toMatchObject({ number: 1, alongInches: 0, kind: 'hinged breakaway post', block: false })
+    expect(
+      runs[0].panels
+        .slice(0, 3)
+        .map(({ inches, fromInches, toInches }: Record<string, number>) => [inches, fromInches, toInches]),
+    ).toEqual([
+      [150, 0, 150],
+      [150, 150, 300],
+      [112.5, 300, 412.5],
+    ])
+    expect(runs[0].splices[2]).toMatchObject({ alongInches: 412.5, position: 'midspan' })
+    expect(runs[0].why.length).toBeGreaterThan(2)
+    expect(refused[0].reason).toContain('splice would fall on post')
+  })
+
+  it('reads the run from standard input', async () => {
+    const { code, out } = await lapwise(['requirements', '-', '--json'], readFileSync(file('run.json'), 'utf8'))
+    expect(code).toBe(0)
+    expect(JSON.parse(out).requirements.length).toBeGreaterThan(100)
+  })
+
+  it('judges: 1 and four findings as read, 0 once everything is right, in the agreed shape', async () => {
+    const { code, out } = await lapwise(['judge', 'run.json', 'readings.json', '--json'])
+    expect(code).toBe(1)
+    const judged = JSON.parse(out)
+    expect(judged.acceptance).toBe('not acceptable')
+    expect(judged.findings).toHaveLength(4)
+    for (const key of ['requirement', 'place', 'verdict', 'margin', 'reason', 'sheet', 'sheetVersion'])
+      expect(judged.verdicts[0]).toHaveProperty(key)
+    for (const key of ['place', 'what', 'remedy']) expect(judged.findings[0]).toHaveProperty(key)
+
+    const { requirements } = JSON.parse((await lapwise(['requirements', 'run.json', '--json'])).out)
+    const mended = JSON.parse(readFileSync(file('readings.json'), 'utf8'))
+    for (const of of judged.findings.flatMap((finding: { requirements: string[] }) => finding.requirements)) {
+      const { choices } = requirements.find((one: { id: string }) => one.id === of)
+      mended.readings.push(
+        choices === null
+          ? { of, value: '3 1/4 in' }
+          : { of, choice: choices.find((choice: { right: boolean }) => choice.right).id },
+      )
+    }
+    writeFileSync(file('mended.json'), JSON.stringify(mended))
+    const again = await lapwise(['judge', 'run.json', 'mended.json', '--json'])
+    expect([again.code, JSON.parse(again.out).acceptance]).toEqual([0, 'acceptable'])
+  })
+
+  it('writes the strip and the record whole, and leaves nothing aside', async () => {
+    expect((await lapwise(['strip', 'run.json', '--readings', 'readings.json', '-o', 'x.svg'])).code).toBe(0)
+    expect(readFileSync(file('x.svg'), 'utf8')).toMatch(/^<svg|^<\?xml/)
+    expect((await lapwise(['record', 'run.json', 'readings.json', '-o', 'x.pdf'])).code).toBe(0)
+    expect(readFileSync(file('x.pdf')).subarray(0, 5).toString()).toBe('%PDF-')
+    expect(readdirSync(folder).filter((name) => name.startsWith('.'))).toEqual([])
+  })
+
+  it.each([
+    [['judge', 'run.json'], /expected judge RUN\.json READINGS\.json/],
+    [['layout', 'absent.json'], /^absent\.json: expected a file that can be read, found no such file/],
+    [['layout', 'cut.json'], /^cut\.json: .*expected/],
+    [
+      ['layout', 'unknown-sheet.json'],
+      /^unknown-sheet\.json: first\.sheet: expected the id of a sheet: .*flared-terminal-31/,
+    ],
+    [
+      ['judge', 'run.json', 'stray.json'],
+      /^stray\.json: readings\[0\]\.of: expected the id of a requirement of this run/,
+    ],
+    [['judge', 'run.json', 'other-run.json'], /^other-run\.json: run: expected /],
+    [['sheets', 'show', 'nothing'], /expected a sheet's id/],
+    [['draw'], /expected a command/],
+    [['layout', 'run.json', '--wrong'], /expected an option/],
+    [['strip', 'run.json', '-o', 'no/such/folder/x.svg'], /expected a place where a file can be written/],
+  ])('ends with 2 and says what was expected: %j', async (words, message) => {
+    const run = JSON.parse(readFileSync(file('run.json'), 'utf8'))
+    writeFileSync(file('cut.json'), '{"format": "lapwise-run/1",')
+    writeFileSync(file('unknown-sheet.json'), JSON.stringify({ ...run, first: { sheet: 'flared' } }))
+    const visit = { by: 'x', at: '2026-01-01T10:00' }
+    const stray = {
+      format: 'lapwise-readings/1',
+      run: run.name,
+      visit,
+      readings: [{ of: 'post-999/rail-height', value: '31 in' }],
+    }
+    writeFileSync(file('stray.json'), JSON.stringify(stray))
+    writeFileSync(file('other-run.json'), JSON.stringify({ ...stray, run: 'another run', readings: [] }))
+    const { code, out, said } = await lapwise(words)
+    expect([code, out]).toEqual([2, ''])
+    expect(said).toMatch(message)
+  })
+})
