@@ -1,0 +1,35 @@
+import type { EndSheet, LongitudinalSheet } from '../../../core/hardware/hardware-sheet.ts'
+import type { Layout, Obstruction } from '../../../core/layout/layout.ts'
+import type { Verdict } from '../../../core/verdicts/verdict.ts'
+
+/** What closes one end of the run. */
+export interface StripEnd {
+  readonly name: string
+  readonly kind: EndSheet['kind'] | 'standing splice'
+  /** Null where the run joins one that stands. */
+  readonly sheet: EndSheet | null
+}
+
+interface StripTitles {
+  readonly run: string
+  readonly route: string
+  /** Stations or mileposts, as the record writes them. */
+  readonly stations: string
+}
+
+/** All that the strip shows. Obstructions and need are inches along the rail from the run's datum, as in the request. */
+export interface StripInput {
+  readonly layout: Layout
+  readonly system: LongitudinalSheet
+  readonly first: StripEnd
+  readonly second: StripEnd
+  readonly traffic: 'one-way' | 'two-way' | 'divided' | null
+  readonly obstructions: readonly Obstruction[]
+  readonly need: { readonly fromInches: number; readonly toInches: number } | null
+  /** Null before anything was judged: the strip then shows the layout alone. */
+  readonly verdicts: readonly Verdict[] | null
+  readonly titles: StripTitles
+  readonly units: 'feet and inches' | 'metric'
+  /** Offsets are drawn this many times their size, and the strip says so; 1 is true. */
+  readonly lateralExaggeration: number
+}

@@ -1,0 +1,167 @@
+import type { Place } from '../../../core/requirements/requirement.ts'
+import type { Verdict, VerdictWord } from '../../../core/verdicts/verdict.ts'
+import { group, point, rectangle, text } from '../../draw.ts'
+import type { Box, Item } from '../../drawing.ts'
+import { fitText, textWidth } from '../../text-width.ts'
+import { verdictOrder, verdictSign } from '../../verdict-signs.ts'
+import { type Frame, isWithin } from './frame.ts'
+import type { Row } from './rows.ts'
+import { type Span, spreadRows } from './spread.ts'
+
+const signPoints = 8.5
+
+const pieceRows: readonly { kind: Place['kind']; name: string }[] = [
+  { kind: 'post', name: 'posts' },
+  { kind: 'space', name: 'spaces' },
+  { kind: 'splice', name: 'splices' },
+  { kind: 'panel', name: 'panels' },
+]
+
+/** All verdicts of one place, told by the worst of them. */
+export interface PlaceVerdict {
+  readonly id: string
+  readonly place: Place
+  readonly worst: VerdictWord
+  /** How many verdicts are as bad as the worst, and how many apply at all. */
+  readonly count: number
+  readonly applying: number
+}
+
+/** The verdicts place by place, in the order in which the places come. A place is the part before `/` of its requirements' ids. */
+export function placeVerdicts(verdicts: readonly Verdict[]): PlaceVerdict[] {
+  const byPlace = new Map<string, Verdict[]>()
+  for (const verdict of verdicts) {
+    const id = verdict.requirement.split('/')[0]!
+    const list = byPlace.get(id)
+    if (list) list.push(verdict)
+    else byPlace.set(id, [verdict])
+  }
+  return [...byPlace].map(([id, list]) => {
+    const worst = verdictOrder.find((word) => list.some((one) => one.verdict === word))!
+    return {
+      id,
+      place: list[0]!.place,
+      worst,
+      count: list.filter((one) => one.verdict === worst).length,
+      applying: list.filter((one) => one.verdict !== 'does not apply').length,
+    }
+  })
+}
+
+/** One row of signs for each kind of place that has verdicts. */
+export function verdictRows(frame: Frame, verdicts: readonly PlaceVerdict[]): Row[] {
+  const wholes = verdicts.filter((one) => one.place.kind === 'unit' || one.place.kind === 'run')
+  const rows = pieceRows.flatMap(({ kind, name }) => {
+    const all = verdicts.filter((one) => one.place.kind === kind)
+    return all.length === 0 ? [] : [signRow(frame, name, all)]
+  })
+  return [...wholesRow(frame, wholes), ...rows]
+}
+
+/** End units and the run: they have no one place, so they give way to each other and say their names. */
+function wholesRow(frame: Frame, all: readonly PlaceVerdict[]): Row[] {
+  const { perPoint, range } = frame
+  const shown = shownPlaces(frame, all).map(({ verdict, along }) => {
+    const words = fitText(`${verdict.place.name}: ${longWords(verdict)}`, 170, 6.5)
+    return { verdict, words, x: along, width: (signPoints + 8 + textWidth(words, 6.5)) * perPoint }
+  })
+  for (const [i, one] of shown.entries()) if (i > 0) one.x = Math.max(one.x, shown[i - 1]!.x + shown[i - 1]!.width)
+  if (shown.length === 0) return []
+  let end = range.to
+  for (const one of shown.toReversed()) {
+    one.x = Math.min(one.x, end - one.width + (signPoints / 2) * perPoint)
+    end = one.x
+  }
+  return [
+    {
+      name: 'end units, run',
+      height: 11.5,
+      draw: (top) =>
+        shown.map(({ verdict, words, x, width }) => {
+          const y = -(top + 5.5) * perPoint
+          const box = {
+            minX: x - 5 * perPoint,
+            maxX: x - 5 * perPoint + width,
+            minY: y - 5 * perPoint,
+            maxY: y + 5 * perPoint,
+          }
+          return signGroup(verdict, box, [
+            ...verdictSign(verdict.worst, point(x, y), signPoints * perPoint),
+            text('text', point(x + (signPoints / 2 + 2) * perPoint, y), words, 6.5, { level: 'middle' }),
+          ])
+        }),
+    },
+  ]
+}
+
+/** The places in the range, from left to right, kept off its ends; one beyond the rail, as the head of a terminal, is shown at its end. */
+function shownPlaces(frame: Frame, all: readonly PlaceVerdict[]): { verdict: PlaceVerdict; along: number }[] {
+  const { range, rail } = frame
+  const clear = (signPoints / 2 + 2) * frame.perPoint
+  return all
+    .map((verdict) => ({ verdict, along: Math.min(Math.max(verdict.place.alongInches, rail.from), rail.to) }))
+    .filter(({ along }) => isWithin(range, along))
+    .map(({ verdict, along }) => ({ verdict, along: Math.min(Math.max(along, range.from + clear), range.to - clear) }))
+    .sort((a, b) => a.along - b.along)
+}
+
+function signRow(frame: Frame, name: string, all: readonly PlaceVerdict[]): Row {
+  const { perPoint, range } = frame
+  const shown = shownPlaces(frame, all)
+  const besides = shown.map(({ verdict, along }) => spanBeside(verdict, along, perPoint))
+  const isBeside = spreadRows(besides).every((row) => row === 0) && besides.every((span) => span.to <= range.to)
+  const spans = isBeside ? besides : shown.map(({ verdict, along }) => spanAbove(verdict, along, perPoint))
+  const lines = spreadRows(spans)
+  const height = isBeside || shown.every(({ verdict }) => countWords(verdict) === '') ? 11.5 : 16.5
+  return {
+    name,
+    height: height * (Math.max(0, ...lines) + 1),
+    draw: (top) =>
+      shown.map(({ verdict, along }, i) => {
+        const y = -(top + height * lines[i]! + 5.5) * perPoint
+        return isBeside ? signBeside(frame, verdict, along, y) : signAbove(frame, verdict, along, y)
+      }),
+  }
+}
+
+/** The room that a sign needs with its word and count at its right. */
+function spanBeside(verdict: PlaceVerdict, along: number, perPoint: number): Span {
+  const right = signPoints / 2 + 4 + textWidth(`${verdict.worst} ${countWords(verdict)}`, 6.5)
+  return { from: along - (signPoints / 2 + 2) * perPoint, to: along + right * perPoint }
+}
+
+/** The room that it needs with its count below. */
+function spanAbove(verdict: PlaceVerdict, along: number, perPoint: number): Span {
+  const half = Math.max(signPoints, textWidth(countWords(verdict), 6.5)) / 2 + 1
+  return { from: along - half * perPoint, to: along + half * perPoint }
+}
+
+function signBeside(frame: Frame, verdict: PlaceVerdict, x: number, y: number): Item {
+  const { perPoint } = frame
+  const { from, to } = spanBeside(verdict, x, perPoint)
+  const words = `${verdict.worst} ${countWords(verdict)}`.trim()
+  return signGroup(verdict, { minX: from, maxX: to, minY: y - 5 * perPoint, maxY: y + 5 * perPoint }, [
+    ...verdictSign(verdict.worst, point(x, y), signPoints * perPoint),
+    text('text', point(x + (signPoints / 2 + 2) * perPoint, y), words, 6.5, { level: 'middle' }),
+  ])
+}
+
+function signAbove(frame: Frame, verdict: PlaceVerdict, x: number, y: number): Item {
+  const { perPoint } = frame
+  const { from, to } = spanAbove(verdict, x, perPoint)
+  const words = countWords(verdict)
+  const items = [...verdictSign(verdict.worst, point(x, y), signPoints * perPoint)]
+  if (words !== '') items.push(text('text', point(x, y - 10.5 * perPoint), words, 6.5, { anchor: 'middle' }))
+  return signGroup(verdict, { minX: from, maxX: to, minY: y - 12 * perPoint, maxY: y + 5 * perPoint }, items)
+}
+
+/** The white box makes the whole of it answer to a click. */
+const signGroup = (verdict: PlaceVerdict, box: Box, items: readonly Item[]): Item =>
+  group(verdict.id, `${verdict.place.name}: ${longWords(verdict)}`, [rectangle('text', box, 'blank', false), ...items])
+
+const longWords = ({ worst, count, applying }: PlaceVerdict): string =>
+  worst === 'does not apply' ? worst : `${worst}, ${count} of ${applying}`
+
+/** Nothing where the sign says all. */
+const countWords = ({ worst, count, applying }: PlaceVerdict): string =>
+  worst === 'does not apply' || applying === 1 ? '' : `${count}/${applying}`
