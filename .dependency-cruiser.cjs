@@ -6,6 +6,7 @@ const coreOrder = [
   'hardware',
   'site',
   'need',
+  'fit',
   'layout',
   'staking',
   'requirements',

@@ -1,0 +1,156 @@
+import { feetInchesText } from '../hardware/dimension-text.ts'
+import type { EndSheet } from '../hardware/hardware-sheet.ts'
+import type { Curb, FitCheck, FitFacts } from './fit.ts'
+import { fitCheck, sheetSource } from './fit-check.ts'
+
+/** Ground, slope and curb: what the hardware was tested on. */
+export function checkGround(facts: FitFacts): FitCheck[] {
+  return [
+    ...(facts.approach === null ? [] : checkPlatform(facts.approach, facts)),
+    ...checkSlopeBreak(facts),
+    ...(facts.curb === null ? [] : [checkCurb(facts.curb, facts)]),
+  ]
+}
+
+function checkPlatform(end: EndSheet, { ground }: FitFacts): FitCheck[] {
+  const { grading } = end
+  if (grading === 'notStated') return []
+  const cited = sheetSource(end, grading)
+  const tangent = 'a tangent terminal, which needs less room'
+  const least = (
+    what: string,
+    need: number | 'notStated',
+    have: number | null,
+    text: (n: number) => string,
+    change: (n: number) => string,
+  ): FitCheck[] =>
+    need === 'notStated'
+      ? []
+      : [
+          fitCheck({
+            what,
+            meets: have === null ? null : have >= need,
+            limit: text(need),
+            value: have === null ? 'not said' : text(have).replace(/^at least |( or flatter)$/g, ''),
+            ...cited,
+            change: change(need),
+          }),
+        ]
+  const slope = (n: number): string => `1V:${n}H or flatter`
+  const feet = (n: number): string => `at least ${feetInchesText(Math.floor(n * 192) / 16)}`
+  const flared = end.flare !== 'none' && end.flare.offset.nominal !== 'notStated' && end.flare.offset.nominal > 24
+  return [
+    ...least(
+      `platform before and beside the ${end.kind}`,
+      grading.platformSlope,
+      ground.platformSlope,
+      slope,
+      (n) => `grade the platform to 1V:${n}H${flared ? `, or take ${tangent}` : ''}`,
+    ),
+    ...least(
+      'level ground behind post 1',
+      grading.behindPostOneFeet,
+      ground.behindPostOneFeet,
+      feet,
+      (n) => `${feetInchesText(n * 12)} of platform behind post 1${flared ? `, or ${tangent}` : ''}`,
+    ),
+    ...least(
+      'clear area behind the gating end, length',
+      end.gating === false ? 'notStated' : grading.recoveryLengthFeet,
+      ground.recoveryLengthFeet,
+      feet,
+      (n) => `clear ${feetInchesText(n * 12)} behind the end, or move the end upstream`,
+    ),
+    ...least(
+      'clear area behind the gating end, width',
+      end.gating === false ? 'notStated' : grading.recoveryWidthFeet,
+      ground.recoveryWidthFeet,
+      feet,
+      (n) => `clear ${feetInchesText(n * 12)} behind the rail, or move the end upstream`,
+    ),
+    ...besideSlope(ground.besideSlope),
+  ]
+}
+
+function besideSlope(have: number | null): FitCheck[] {
+  return [
+    fitCheck({
+      what: 'foreslope beside the platform',
+      meets: have === null ? null : have >= 3,
+      limit: '1V:3H or flatter; 1V:1.5H is not acceptable under any circumstance',
+      value: have === null ? 'not said' : `1V:${have}H`,
+      source: 'FHWA figure on grading round terminals, quoted in Midwest Roadside Safety Facility public answer 441',
+      confirmation: 'published',
+      change: 'flatten the slope beside the platform to 1V:3H',
+    }),
+  ]
+}
+
+/** @source public research report 325 and answer 1257: 1 ft to 2 ft from the back of a 6-ft post to the break, 2 ft when the slope beyond is 1V:1H */
+function checkSlopeBreak({ ground, system }: FitFacts): FitCheck[] {
+  const { breakBehindPostFeet: have, slopeBehind } = ground
+  if (system === null || slopeBehind === null || slopeBehind >= 10) return []
+  const need = slopeBehind < 2 ? 2 : 1
+  return [
+    fitCheck({
+      what: 'ground behind the posts to the slope break, 6-ft posts',
+      meets: have === null ? null : have >= need,
+      limit: `at least ${feetInchesText(need * 12)} to a break to 1V:${slopeBehind}H`,
+      value: have === null ? 'not said' : feetInchesText(Math.floor(have * 192) / 16),
+      source: 'Midwest Roadside Safety Facility, report on posts at slope breaks (325) and public answer 1257',
+      confirmation: 'published',
+      change:
+        slopeBehind >= 2
+          ? '8-ft or 9-ft posts at the break, or 7-ft posts at half spacing'
+          : `widen the ground behind the posts to ${feetInchesText(need * 12)}, or 8-ft or 9-ft posts 1 ft before the break`,
+    }),
+  ]
+}
+
+interface CurbBand {
+  readonly above: number
+  readonly highestInches: number
+  /** Least distance behind the curb where the rail may stand besides flush; null where only flush is allowed. */
+  readonly leastBehindFeet: number | null
+  readonly slopingOnly: boolean
+}
+
+/** @source AASHTO Roadside Design Guide 2011, 5.6.2.1.1, as quoted in Midwest Roadside Safety Facility public answer 1074; mi/h, highest first */
+const curbBands: readonly CurbBand[] = [
+  { above: 60, highestInches: 4, leastBehindFeet: null, slopingOnly: true },
+  { above: 50, highestInches: 4, leastBehindFeet: null, slopingOnly: false },
+  { above: 44, highestInches: 4, leastBehindFeet: 13, slopingOnly: false },
+  { above: 0, highestInches: 6, leastBehindFeet: 8, slopingOnly: false },
+]
+
+/** Rail flush with the curb up to 6 in behind its face counts as flush (same source). */
+const flushInches = 6
+
+function checkCurb(curb: Curb, { speed }: FitFacts): FitCheck {
+  const mph = speed.unit === 'mi/h' ? speed.value : speed.value / 1.609344
+  const band = curbBands.find(({ above }) => mph > above)!
+  const flush = curb.toRailInches >= 0 && curb.toRailInches <= flushInches
+  const behind = band.leastBehindFeet !== null && curb.toRailInches >= band.leastBehindFeet * 12
+  const low = curb.heightInches <= band.highestInches
+  const shaped = curb.face === 'sloping' || (!band.slopingOnly && flush)
+  const places =
+    band.leastBehindFeet === null
+      ? 'flush (to 6 in behind)'
+      : `flush (to 6 in behind), or ${band.leastBehindFeet} ft or more behind`
+  return fitCheck({
+    what: 'curb before the rail',
+    meets: (flush || behind) && low && shaped,
+    limit: `rail ${places} a curb of at most ${feetInchesText(band.highestInches)}${band.slopingOnly || !flush ? ', sloping' : ''}`,
+    value: `rail ${feetInchesText(Math.round(curb.toRailInches * 16) / 16)} behind a ${curb.face} curb of ${feetInchesText(Math.round(curb.heightInches * 16) / 16)}`,
+    source:
+      'AASHTO Roadside Design Guide, 2011, 5.6.2.1.1, as quoted in Midwest Roadside Safety Facility public answer 1074',
+    confirmation: 'published',
+    change: [
+      low ? '' : `a curb of ${feetInchesText(band.highestInches)}`,
+      flush || behind ? '' : 'the rail flush with the curb',
+      shaped ? '' : 'a sloping curb face',
+    ]
+      .filter((text) => text !== '')
+      .join(' and '),
+  })
+}
