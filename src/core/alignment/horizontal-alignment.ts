@@ -74,12 +74,6 @@ export function azimuthAt(alignment: HorizontalAlignment, station: Metres): Radi
   return azimuthAlong(element, station - element.station)
 }
 
-/** Curvature at `station`, 1/m, positive to the right; where it jumps, that of the element that begins there. */
-export function curvatureAt(alignment: HorizontalAlignment, station: Metres): number {
-  const element = elementAt(alignment, station)
-  return curvatureAlong(element, station - element.station)
-}
-
 /**
  * The curvature between two stations that is largest in the direction of `sign` (1 right, -1 left), times `sign`;
  * not below 0.

@@ -16,7 +16,7 @@ export interface Foot {
 }
 
 /** Distances below this are arithmetic noise, m: coordinates of 1e6 m carry 1e-10 m. */
-export const numericTolerance = 1e-9
+const numericTolerance = 1e-9
 
 /** Feet this far outside the ends of a line are taken as lying on the end, m, so that joints are not fallen through. */
 const endTolerance = 1e-7

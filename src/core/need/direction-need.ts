@@ -11,7 +11,7 @@ import type { TableValue } from './tables/table.ts'
 import type { TrafficView } from './traffic-view.ts'
 
 /** A place by the road: continuous station and lateral distance from the edge beside the hazards, m. */
-export interface RoadPlace {
+interface RoadPlace {
   readonly station: Metres
   readonly lateral: Metres
 }
@@ -33,7 +33,7 @@ export interface DirectionNeed {
 }
 
 /** Which hazard needs the longest barrier, by which rule, and what its lateral extent is. */
-export interface Governs {
+interface Governs {
   readonly hazard: string | null
   readonly rule: Rule
   /** L_A, from the edge of this direction's travelled way; null with nothing to shield. */

@@ -10,4 +10,4 @@ export const impactSeverity = (mass: number, speed: number, angle: number): numb
   (mass * (speed * Math.sin(angle)) ** 2) / 2000
 
 /** 1 kJ in kip-feet, by the exact foot (0.3048 m) and pound-force (0.45359237 kg at 9.80665 m/s²). */
-export const kipFeetPerKilojoule = 1000 / (0.3048 * 0.45359237 * 9.80665) / 1000
+export const kipFeetPerKilojoule = 1 / (0.3048 * 0.45359237 * 9.80665)

@@ -87,7 +87,7 @@ export interface Hazard {
   readonly beyondClearZone: boolean
 }
 
-export interface BarrierPlan {
+interface BarrierPlan {
   /** Lateral distance to the front face of the part that runs parallel to the road. */
   readonly offset: Metres
   readonly flare: Flare | null
@@ -96,7 +96,7 @@ export interface BarrierPlan {
   readonly departureEnd: string | null
 }
 
-export interface Flare {
+interface Flare {
   /** The a of a flare of a:1, along to across. */
   readonly rate: number
   /** Parallel barrier between the hazards and the start of the flare. */
@@ -105,7 +105,7 @@ export interface Flare {
 }
 
 /** A stretch where no barrier can stand. */
-export interface Driveway {
+interface Driveway {
   readonly name: string
   readonly from: Metres
   readonly to: Metres

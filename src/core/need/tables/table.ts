@@ -39,7 +39,7 @@ export type ShyLineTable = SpeedTable
 export type FlareTable = SpeedTable
 
 /** Low and high end of the range; a star where the book lets the designer limit it to `limit`. */
-export type ClearZoneCell = readonly [low: number, high: number, star?: '*']
+type ClearZoneCell = readonly [low: number, high: number, star?: '*']
 
 /** Columns: foreslope 6:1 and flatter, 5:1 to 4:1; backslope 3:1, 5:1 to 4:1, 6:1 and flatter. Rows by volume, lowest first. */
 export interface ClearZoneBlock {

@@ -1,0 +1,122 @@
+import { azimuthAlong, type Clothoid, endOf } from '../../core/geometry/clothoid.ts'
+import { azimuthFrom, distance, type Point, turned } from '../../core/geometry/point.ts'
+import type { Metres } from '../../core/units/quantity.ts'
+import type { Reader } from './reader.ts'
+import { childrenOf, type XmlElement } from './xml-tree.ts'
+
+/** An element of an alignment as its numbers make it, and the end that the file states for it. */
+export interface ReadElement {
+  readonly line: Clothoid
+  readonly end: Point
+}
+
+/** The element, or null with the reason left in `reader`. */
+export function readElement(element: XmlElement, long: (value: number) => Metres, reader: Reader): ReadElement | null {
+  switch (element.name) {
+    case 'Line':
+      return readLine(element, long, reader)
+    case 'Curve':
+      return readCurve(element, long, reader)
+    case 'Spiral':
+      return readSpiral(element, long, reader)
+    default:
+      reader.fault(element, 'Line, Curve or Spiral', element.name)
+      return null
+  }
+}
+
+function readLine(element: XmlElement, long: (value: number) => Metres, reader: Reader): ReadElement | null {
+  const start = reader.point(element, 'Start', long)
+  const end = reader.point(element, 'End', long)
+  if (start === null || end === null || !hasLength(element, start, end, reader)) return null
+  const line = {
+    start,
+    azimuth: azimuthFrom(start, end),
+    length: distance(start, end),
+    curvatureStart: 0,
+    curvatureEnd: 0,
+  }
+  return { line, end }
+}
+
+function readCurve(element: XmlElement, long: (value: number) => Metres, reader: Reader): ReadElement | null {
+  const turn = readTurn(element, reader)
+  const start = reader.point(element, 'Start', long)
+  const centre = reader.point(element, 'Center', long)
+  const end = reader.point(element, 'End', long)
+  if (turn === null || start === null || centre === null || end === null) return null
+  if (!hasLength(element, start, end, reader) || !hasLength(element, start, centre, reader)) return null
+  const radius = distance(centre, start)
+  const swept = turn * (azimuthFrom(centre, end) - azimuthFrom(centre, start))
+  const angle = swept - 2 * Math.PI * Math.floor(swept / (2 * Math.PI))
+  const line = {
+    start,
+    azimuth: azimuthFrom(centre, start) + (turn * Math.PI) / 2,
+    length: angle * radius,
+    curvatureStart: turn / radius,
+    curvatureEnd: turn / radius,
+  }
+  return { line, end }
+}
+
+/** A spiral's point of intersection may lie off its start tangent by this much, rad, before the file contradicts itself. */
+const intersectionTolerance = 0.01
+
+function readSpiral(element: XmlElement, long: (value: number) => Metres, reader: Reader): ReadElement | null {
+  const type = reader.attribute(element, 'spiType')
+  if (type !== 'clothoid') {
+    reader.fault(element, 'a spiral of spiType clothoid', type)
+    return null
+  }
+  const turn = readTurn(element, reader)
+  const length = long(reader.number(element, 'length'))
+  const curvatureStart = readCurvature(element, 'radiusStart', long, reader)
+  const curvatureEnd = readCurvature(element, 'radiusEnd', long, reader)
+  const start = reader.point(element, 'Start', long)
+  const intersection = reader.point(element, 'PI', long)
+  const end = reader.point(element, 'End', long)
+  if (length <= 0) reader.fault(element, 'a spiral with a length', String(element.attributes.length))
+  if (turn === null || curvatureStart === null || curvatureEnd === null || length <= 0) return null
+  if (start === null || intersection === null || end === null || !hasLength(element, start, end, reader)) return null
+  // turned so that its chord has the direction of the file's, which is less rounded than that of the PI
+  const shape = { start, length, curvatureStart: turn * curvatureStart, curvatureEnd: turn * curvatureEnd }
+  const azimuth = azimuthFrom(start, end) - azimuthFrom(start, endOf({ ...shape, azimuth: 0 }))
+  const line = { ...shape, azimuth }
+  const off = turned(azimuthFrom(start, intersection) - azimuth)
+  if (Math.abs(off) > intersectionTolerance && azimuthAlong(line, length) !== azimuth) {
+    reader.fault(
+      childrenOf(element, 'PI')[0]!,
+      'a PI on the tangent that radii, length and rot give',
+      `one ${off.toFixed(3)} rad off it`,
+    )
+    return null
+  }
+  return { line, end }
+}
+
+function readCurvature(
+  element: XmlElement,
+  name: string,
+  long: (value: number) => Metres,
+  reader: Reader,
+): number | null {
+  if (/^\+?inf$/i.test(element.attributes[name]?.trim() ?? '')) return 0
+  const radius = reader.number(element, name)
+  if (radius > 0) return 1 / long(radius)
+  if (element.attributes[name] !== undefined) reader.fault(element, `${name} above 0, or INF`, String(radius))
+  return null
+}
+
+function readTurn(element: XmlElement, reader: Reader): 1 | -1 | null {
+  const rot = reader.attribute(element, 'rot')
+  if (rot === 'cw') return 1
+  if (rot === 'ccw') return -1
+  if (rot !== '') reader.fault(element, 'rot cw or ccw', rot)
+  return null
+}
+
+function hasLength(element: XmlElement, from: Point, to: Point, reader: Reader): boolean {
+  const isLong = distance(from, to) > 1e-9
+  if (!isLong) reader.fault(element, 'points that differ', 'the same point twice')
+  return isLong
+}

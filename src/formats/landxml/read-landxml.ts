@@ -1,0 +1,138 @@
+import type { AlignmentElement } from '../../core/alignment/horizontal-alignment.ts'
+import type { StationEquation } from '../../core/alignment/station-equations.ts'
+import { azimuthAlong, type Clothoid, endOf } from '../../core/geometry/clothoid.ts'
+import { distance, turned } from '../../core/geometry/point.ts'
+import { err, ok, type Result } from '../../core/result.ts'
+import type { Metres } from '../../core/units/quantity.ts'
+import type { InputProblem } from '../input-problem.ts'
+import {
+  type Gap,
+  type LandXml,
+  type LandXmlAlignment,
+  type LinearUnit,
+  landXmlNamespace,
+  metresFrom,
+} from './landxml.ts'
+import { readElement } from './read-element.ts'
+import { Reader } from './reader.ts'
+import { childrenOf, readXml, type XmlElement } from './xml-tree.ts'
+
+/** Joints wider than these are reported; files round coordinates to a millimetre or so (our judgement). */
+const gapTolerance = 0.001
+const kinkTolerance = 1e-4
+
+/**
+ * The alignments of a LandXML 1.2 file, and every joint of theirs that does not close, or what is wrong with the file.
+ * Lines, circular curves, clothoids and station equations are read; anything else in an alignment's geometry is refused
+ * by name, profiles and cross sections are passed over.
+ */
+export function readLandXml(
+  file: string,
+  text: string,
+): Result<LandXml & { readonly gaps: readonly Gap[] }, readonly InputProblem[]> {
+  const xml = readXml(file, text, ['Units', 'Alignments'])
+  if (!xml.ok) return err([xml.error])
+  const root = xml.value
+  const reader = new Reader(file)
+  if (root.name !== 'LandXML' || root.namespace !== landXmlNamespace) {
+    reader.fault(
+      root,
+      `LandXML in the namespace ${landXmlNamespace}`,
+      `${root.name} in ${root.namespace || 'no namespace'}`,
+    )
+    return err(reader.problems)
+  }
+  const unit = readUnit(root, reader)
+  if (unit === null) return err(reader.problems)
+  const found = childrenOf(root, 'Alignments').flatMap((group) => childrenOf(group, 'Alignment'))
+  if (found.length === 0) reader.fault(root, 'at least one Alignment', 'none')
+  const gaps: Gap[] = []
+  const alignments = found.map((element) => readAlignment(element, metresFrom[unit], reader, gaps))
+  return reader.problems.length > 0 ? err(reader.problems) : ok({ unit, alignments, gaps })
+}
+
+function readUnit(root: XmlElement, reader: Reader): LinearUnit | null {
+  const units = childrenOf(root, 'Units')[0]
+  const system = units?.children.find((child) => child.name === 'Metric' || child.name === 'Imperial')
+  if (system === undefined) {
+    reader.fault(units ?? root, 'Units with Metric or Imperial: without them the coordinates have no size', 'none')
+    return null
+  }
+  const linear = reader.attribute(system, 'linearUnit')
+  const allowed: readonly LinearUnit[] = system.name === 'Metric' ? ['meter'] : ['foot', 'USSurveyFoot']
+  const unit = allowed.find((name) => name === linear)
+  if (unit === undefined && linear !== '') reader.fault(system, `linearUnit ${allowed.join(' or ')}`, linear)
+  return unit ?? null
+}
+
+function readAlignment(
+  element: XmlElement,
+  long: (value: number) => Metres,
+  reader: Reader,
+  gaps: Gap[],
+): LandXmlAlignment {
+  const name = element.attributes.name ?? ''
+  const startStation = long(reader.number(element, 'staStart'))
+  const [geometry, ...others] = childrenOf(element, 'CoordGeom')
+  if (geometry === undefined || others.length > 0)
+    reader.fault(others[0] ?? element, `one CoordGeom in alignment ${JSON.stringify(name)}`, geometry ? 'more' : 'none')
+  const elements: AlignmentElement[] = []
+  let station = startStation
+  for (const child of geometry?.children ?? []) {
+    if (child.name === 'Feature') continue
+    const read = readElement(child, long, reader)
+    if (read === null) continue
+    const before = elements.at(-1)
+    if (before !== undefined) gaps.push(...gapBetween(before, read.line, name, child.place, station))
+    const missed = distance(endOf(read.line), read.end)
+    if (missed > gapTolerance) gaps.push({ alignment: name, place: child.place, station, distance: missed, kink: 0 })
+    elements.push({ ...read.line, station })
+    station += read.line.length
+  }
+  if (geometry !== undefined && elements.length === 0) reader.fault(geometry, 'at least one element', 'none')
+  return {
+    name,
+    horizontal: { startStation, elements },
+    equations: readEquations(element, startStation, long, reader),
+  }
+}
+
+function gapBetween(
+  before: Clothoid,
+  after: Clothoid,
+  alignment: string,
+  place: string,
+  station: Metres,
+): readonly Gap[] {
+  const apart = distance(endOf(before), after.start)
+  const kink = turned(after.azimuth - azimuthAlong(before, before.length))
+  if (apart <= gapTolerance && Math.abs(kink) <= kinkTolerance) return []
+  return [{ alignment, place, station, distance: apart, kink }]
+}
+
+/** The stations of an equation may disagree with each other by this much, m: files round them. */
+const stationTolerance = 0.01
+
+function readEquations(
+  alignment: XmlElement,
+  startStation: Metres,
+  long: (value: number) => Metres,
+  reader: Reader,
+): readonly StationEquation[] {
+  const equations: StationEquation[] = []
+  for (const element of childrenOf(alignment, 'StaEquation')) {
+    if (element.attributes.staIncrement === 'decreasing')
+      reader.fault(element, 'stations that increase along the alignment', 'staIncrement decreasing')
+    const internal = long(reader.number(element, 'staInternal'))
+    const ahead = long(reader.number(element, 'staAhead'))
+    const before = equations.at(-1)
+    const follows = before === undefined ? internal : before.ahead + (internal - before.internal)
+    const back = element.attributes.staBack === undefined ? follows : long(reader.number(element, 'staBack'))
+    if (internal < (before?.internal ?? startStation))
+      reader.fault(element, 'a staInternal beyond that of the equation before it', element.attributes.staInternal ?? '')
+    else if (Math.abs(back - follows) > stationTolerance)
+      reader.fault(element, 'a staBack that follows from staInternal', element.attributes.staBack ?? '')
+    equations.push({ internal, back, ahead })
+  }
+  return equations
+}

@@ -1,0 +1,57 @@
+import { type ElementShape, endStation, layAlignment } from '../../core/alignment/horizontal-alignment.ts'
+import type { StationEquation } from '../../core/alignment/station-equations.ts'
+import type { SiteAlignment, UnitSystem } from '../../core/site/site.ts'
+import { degrees, feet, type Metres, metres } from '../../core/units/quantity.ts'
+import type { ElementsFile } from './site-file.ts'
+import { type Fault, writtenStation } from './station-text.ts'
+
+/** The alignment that the short form states; faults are reported under `place`. */
+export function readElements(
+  from: ElementsFile,
+  units: UnitSystem,
+  place: string,
+  faults: Fault[],
+): SiteAlignment & { kind: 'elements' } {
+  const long = units === 'us' ? feet : metres
+  const station = writtenStation(from.start.station, units, `${place}.start.station`, faults)
+  const point = { easting: long(from.start.easting), northing: long(from.start.northing) }
+  const shapes = from.elements.map((element) => shapeOf(element, long))
+  const horizontal = layAlignment({ point, azimuth: degrees(from.start.azimuth), station }, shapes)
+  const equations = equationsOf(from, units, place, station, endStation(horizontal), faults)
+  return { kind: 'elements', line: from.line, horizontal, equations }
+}
+
+function shapeOf(element: ElementsFile['elements'][number], long: (n: number) => Metres): ElementShape {
+  const length = long(element.length)
+  if (element.kind === 'tangent') return { length, curvatureStart: 0, curvatureEnd: 0 }
+  const sign = element.turn === 'right' ? 1 : -1
+  const curvature = (radius: number | null) => (radius === null ? 0 : sign / long(radius))
+  if (element.kind === 'curve')
+    return { length, curvatureStart: curvature(element.radius), curvatureEnd: curvature(element.radius) }
+  return { length, curvatureStart: curvature(element.radiusStart), curvatureEnd: curvature(element.radiusEnd) }
+}
+
+function equationsOf(
+  from: ElementsFile,
+  units: UnitSystem,
+  place: string,
+  start: Metres,
+  end: Metres,
+  faults: Fault[],
+): readonly StationEquation[] {
+  const equations: StationEquation[] = []
+  from.stationEquations.forEach(({ back, ahead }, i) => {
+    const here = `${place}.stationEquations[${i}]`
+    const written = writtenStation(back, units, `${here}.back`, faults)
+    const before = equations.at(-1)
+    const internal = before === undefined ? written : before.internal + (written - before.ahead)
+    if (internal < (before?.internal ?? start) || internal > end)
+      faults.push({
+        place: `${here}.back`,
+        expected: 'a station further along the alignment than the equation before it, and on the alignment',
+        found: JSON.stringify(back),
+      })
+    equations.push({ internal, back: written, ahead: writtenStation(ahead, units, `${here}.ahead`, faults) })
+  })
+  return equations
+}

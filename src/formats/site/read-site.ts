@@ -1,0 +1,142 @@
+import { err, ok, type Result } from '../../core/result.ts'
+import type { ClearZone, Hazard, Site, SiteAlignment } from '../../core/site/site.ts'
+import { feet, type Metres, metres } from '../../core/units/quantity.ts'
+import type { InputProblem } from '../input-problem.ts'
+import { readJson } from '../read-json.ts'
+import { checkSite } from './check-site.ts'
+import { readElements } from './read-elements.ts'
+import { type SiteFile, siteSchema } from './site-file.ts'
+import { type Fault, type StationText, stationReader } from './station-text.ts'
+
+/**
+ * The site that a site file states, or every problem found in it.
+ * @param file  name shown in the problems
+ */
+export function readSite(file: string, text: string): Result<Site, readonly InputProblem[]> {
+  const shape = readJson(file, text, siteSchema)
+  if (!shape.ok) return shape
+  const faults: Fault[] = []
+  const site = siteOf(shape.value, faults)
+  if (faults.length === 0) checkSite(site, shape.value, faults)
+  return faults.length === 0 ? ok(site) : err(faults.map((fault) => ({ file, ...fault })))
+}
+
+function siteOf(from: SiteFile, faults: Fault[]): Site {
+  const long = from.units === 'us' ? feet : metres
+  const { road, barrier } = from
+  const alignment = alignmentOf(from, faults)
+  const stationAt = stationReader(from.units, alignment, faults)
+  return {
+    units: from.units,
+    edition: from.edition,
+    interpolateSpeeds: from.interpolateSpeeds,
+    runoutOnCurves: from.runoutOnCurves,
+    road: {
+      speed: road.speed,
+      adt: road.adt,
+      traffic: road.traffic,
+      lanes: road.lanes,
+      laneWidth: long(road.laneWidth),
+      shoulderWidth: long(road.shoulderWidth),
+      medianWidth: orNull(road.medianWidth, long),
+      alignment,
+    },
+    clearZone: clearZoneOf(from, long, faults),
+    runoutLength: orNull(from.runoutLength, long),
+    side: from.hazards[0]!.side,
+    hazards: from.hazards.map(
+      (hazard, i): Hazard => ({
+        name: hazard.name,
+        ...stretchOf(hazard, `hazards[${i}]`, stationAt, faults),
+        near: long(hazard.near),
+        far: orNull(hazard.far, long),
+        beyondClearZone: hazard.beyondClearZone,
+      }),
+    ),
+    barrier: {
+      offset: long(barrier.offset),
+      flare:
+        barrier.flare === null
+          ? null
+          : {
+              rate: rateOf(
+                barrier.flare.rate,
+                /^\s*(\d+(?:\.\d+)?)\s*:\s*1\s*$/,
+                'barrier.flare.rate',
+                '14 or "14:1"',
+                faults,
+              ),
+              parallelLength: long(barrier.flare.parallelLength),
+              ends: barrier.flare.ends,
+            },
+      approachEnd: barrier.approachEnd,
+      departureEnd: barrier.departureEnd,
+    },
+    driveways: from.driveways.map((driveway, i) => ({
+      name: driveway.name,
+      ...stretchOf(driveway, `driveways[${i}]`, stationAt, faults),
+    })),
+  }
+}
+
+const orNull = (value: number | null, long: (n: number) => Metres): Metres | null =>
+  value === null ? null : long(value)
+
+function alignmentOf(from: SiteFile, faults: Fault[]): SiteAlignment {
+  const { alignment } = from.road
+  switch (alignment.kind) {
+    case 'straight':
+      return alignment
+    case 'curve':
+      return {
+        kind: 'curve',
+        radius: from.units === 'us' ? feet(alignment.radius) : alignment.radius,
+        turn: alignment.turn,
+      }
+    case 'elements':
+      return readElements(alignment, from.units, 'road.alignment', faults)
+    default:
+      return alignment satisfies never
+  }
+}
+
+function clearZoneOf(from: SiteFile, long: (n: number) => Metres, faults: Fault[]): ClearZone {
+  const { clearZone } = from
+  if (typeof clearZone === 'number') return { kind: 'width', width: long(clearZone) }
+  const slope = 'foreslope' in clearZone ? 'foreslope' : 'backslope'
+  const written = 'foreslope' in clearZone ? clearZone.foreslope : clearZone.backslope
+  const run = rateOf(
+    written,
+    /^\s*1\s*V?\s*:\s*(\d+(?:\.\d+)?)\s*H?\s*$/i,
+    `clearZone.${slope}`,
+    '6 or "1V:6H"',
+    faults,
+  )
+  return { kind: 'slope', slope, run, take: clearZone.take }
+}
+
+function rateOf(written: number | string, form: RegExp, place: string, expected: string, faults: Fault[]): number {
+  if (typeof written === 'number') return written
+  const rate = Number(form.exec(written)?.[1] ?? 0)
+  if (rate > 0) return rate
+  faults.push({ place, expected, found: JSON.stringify(written) })
+  return 1
+}
+
+function stretchOf(
+  stretch: { readonly from: StationText; readonly to: StationText },
+  place: string,
+  stationAt: (written: StationText, place: string) => Metres,
+  faults: Fault[],
+): { readonly from: Metres; readonly to: Metres } {
+  const before = faults.length
+  const from = stationAt(stretch.from, `${place}.from`)
+  const to = stationAt(stretch.to, `${place}.to`)
+  if (to < from && faults.length === before)
+    faults.push({
+      place: `${place}.to`,
+      expected: `a station at or after \`from\`, ${JSON.stringify(stretch.from)}: stations rise along the road`,
+      found: JSON.stringify(stretch.to),
+    })
+  return { from, to }
+}

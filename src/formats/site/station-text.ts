@@ -1,0 +1,46 @@
+import { endStation } from '../../core/alignment/horizontal-alignment.ts'
+import { meaningsOf } from '../../core/alignment/station-equations.ts'
+import type { SiteAlignment, UnitSystem } from '../../core/site/site.ts'
+import { toMetres } from '../../core/units/exact-length.ts'
+import { feet, type Metres, metres } from '../../core/units/quantity.ts'
+import { describeStationProblem, parseStation } from '../../core/units/station.ts'
+import type { InputProblem } from '../input-problem.ts'
+
+/** A problem whose file is named by the caller. */
+export type Fault = Omit<InputProblem, 'file'>
+
+/** A number is a continuous station in ft or m, a text is what stands on the stakes. */
+export type StationText = number | string
+
+/** What a station text says in m, before station equations; a text that is none is reported, and 0 returned. */
+export function writtenStation(written: StationText, units: UnitSystem, place: string, faults: Fault[]): Metres {
+  if (typeof written === 'number') return units === 'us' ? feet(written) : metres(written)
+  const parsed = parseStation(written, units)
+  if (parsed.ok) return toMetres(parsed.value)
+  const expected = `a station (${units === 'us' ? '12+37.50' : '1+237.500'}). ${describeStationProblem(parsed.error)}`
+  faults.push({ place, expected: expected.replace(/\.$/, ''), found: JSON.stringify(written) })
+  return 0
+}
+
+/** Reads stations on `alignment`: the one continuous station that a text means, or a fault that says why there is none. */
+export function stationReader(units: UnitSystem, alignment: SiteAlignment, faults: Fault[]) {
+  return (written: StationText, place: string): Metres => {
+    const before = faults.length
+    const value = writtenStation(written, units, place, faults)
+    if (alignment.kind !== 'elements' || faults.length > before) return value
+    const { horizontal, equations } = alignment
+    const reaches = (station: Metres) =>
+      station >= horizontal.startStation - 1e-6 && station <= endStation(horizontal) + 1e-6
+    const meanings =
+      typeof written === 'number' ? [value] : meaningsOf(equations, value).map((meaning) => meaning.internal)
+    const places = meanings.filter(reaches)
+    if (places.length === 1) return places[0]!
+    const long = (station: Metres) => Number((units === 'us' ? station / 0.3048 : station).toFixed(3))
+    const expected =
+      places.length === 0
+        ? `a station on the alignment, which runs from ${long(horizontal.startStation)} to ${long(endStation(horizontal))} without station equations`
+        : `one place: this station comes twice, write the distance along the alignment instead (${places.map(long).join(' or ')})`
+    faults.push({ place, expected, found: JSON.stringify(written) })
+    return value
+  }
+}
