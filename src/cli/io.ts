@@ -38,10 +38,23 @@ export function soundValue<T>(result: Result<T, readonly InputProblem[]>): T {
   return result.value
 }
 
-const shownName = (file: string): string => (file === '-' ? 'standard input' : file)
+export const shownName = (file: string): string => (file === '-' ? 'standard input' : file)
 
-export const loadRun = async (file: string): Promise<RunFile> =>
-  soundValue(readRun(shownName(file), await readText(file)))
+/** A run file, or the result of the need command, which holds one. */
+export async function loadRun(file: string): Promise<RunFile> {
+  const text = await readText(file)
+  return soundValue(readRun(shownName(file), runWithin(text) ?? text))
+}
+
+function runWithin(text: string): string | null {
+  try {
+    const { format, run } = JSON.parse(text) as { readonly format?: unknown; readonly run?: unknown }
+    return format === 'lapwise-need/1' && run != null ? JSON.stringify(run) : null
+  } catch (cause) {
+    if (cause instanceof SyntaxError || cause instanceof TypeError) return null
+    throw cause
+  }
+}
 
 export const loadRequired = async (file: string): Promise<RequiredRun> =>
   soundValue(requireRun(shownName(file), await loadRun(file)))

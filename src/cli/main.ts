@@ -3,6 +3,7 @@ import { printProblem } from '../formats/input-problem.ts'
 import { BadInput, type Command, type CommandOptions, type ExitCode } from './command.ts'
 import { judgeCommand } from './commands/judge.ts'
 import { layoutCommand } from './commands/layout.ts'
+import { needCommand } from './commands/need.ts'
 import { recordCommand } from './commands/record.ts'
 import { requirementsCommand } from './commands/requirements.ts'
 import { sheetsCommand } from './commands/sheets.ts'
@@ -11,6 +12,7 @@ import { print, printJson, say } from './io.ts'
 
 const commands: readonly Command[] = [
   sheetsCommand,
+  needCommand,
   layoutCommand,
   requirementsCommand,
   judgeCommand,

@@ -6,11 +6,13 @@ import { type PublishedFormat, publishedFormats, publishedPath, publishedSchema 
 import { brokenReadings, validReadings } from './readings/readings-fixtures.ts'
 import { brokenRuns, validRuns } from './run/run-fixtures.ts'
 import { brokenSheets, validSheets } from './sheet/sheet-fixtures.ts'
+import { brokenSites, validSites } from './site/site-fixtures.ts'
 
 // Whether reading the files accepts and refuses them is tested beside each format, with the same fixtures.
 const fixtures: Readonly<Record<PublishedFormat, { valid: readonly unknown[]; broken: readonly BrokenFile[] }>> = {
   sheet: { valid: validSheets, broken: brokenSheets },
   run: { valid: validRuns, broken: brokenRuns },
+  site: { valid: validSites, broken: brokenSites },
   readings: { valid: validReadings, broken: brokenReadings },
 }
 

@@ -2,10 +2,12 @@ import { z } from 'zod'
 import { readingsShape } from './readings/readings-shape.ts'
 import { runShape } from './run/run-shape.ts'
 import { sheetShape } from './sheet/sheet-shape.ts'
+import { siteSchema } from './site/site-file.ts'
 
 const formats = {
   sheet: { schema: sheetShape, title: 'Lapwise hardware sheet' },
   run: { schema: runShape, title: 'Lapwise run' },
+  site: { schema: siteSchema, title: 'Lapwise site' },
   readings: { schema: readingsShape, title: 'Lapwise readings' },
 } satisfies Record<string, { schema: z.ZodType; title: string }>
 

@@ -1,4 +1,6 @@
-import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
+import { checkFit } from '../core/fit/check-fit.ts'
+import type { FitCheck } from '../core/fit/fit.ts'
+import type { Layout } from '../core/layout/layout.ts'
 import type { Rule } from '../core/need/crossing.ts'
 import type { DirectionNeed } from '../core/need/direction-need.ts'
 import { findNeed } from '../core/need/need.ts'
@@ -9,14 +11,22 @@ import type { TableValue } from '../core/need/tables/table.ts'
 import { ok, type Result } from '../core/result.ts'
 import type { Site, UnitSystem } from '../core/site/site.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { writeRun } from '../formats/run/run-file.ts'
+import { fitFacts } from './fit-facts.ts'
+import { layOutRun } from './lay-out-run.ts'
+import { runForNeed } from './run-for-need.ts'
 
 /** The need of a site in the site's own unit. */
 export interface NeedReport {
+  readonly format: 'lapwise-need/1'
   readonly approach: DirectionReport
   /** null where no opposing traffic can reach the hazards. */
   readonly departure: DirectionReport | null
   readonly unit: 'ft' | 'm'
-  readonly checks: readonly Check[]
+  readonly checks: readonly FitCheck[]
+  /** The run that this need asks for, as a run file; null while system or ends are not chosen. */
+  readonly run: unknown
+  readonly installed: Installed | null
 }
 
 /** Lengths in the report's unit; laterals from the edge of travelled way beside the hazards. */
@@ -41,15 +51,16 @@ export interface DirectionReport {
   readonly sources: readonly TableValue[]
 }
 
-/** Whether one thing about the chosen hardware is right for the site. */
-export interface Check {
-  readonly what: string
-  readonly verdict: 'meets' | 'fails' | 'too close' | 'unread'
-  readonly limit: string
-  readonly value: string
-  readonly source: string
-  readonly confirmation: Confirmation
-  readonly smallestChange: string | null
+/** What the best layout installs, in the report's unit along the rail. */
+export interface Installed {
+  /** From end to end: terminals, transition and plain rail. */
+  readonly length: number
+  /** Rail that counts for length of need; null where a standing run goes on. */
+  readonly counts: number | null
+  readonly plainRail: number
+  /** Panels of the plain rail, inches. */
+  readonly plainPanels: readonly number[]
+  readonly posts: number
 }
 
 /** Where the barrier of `site` must begin and end, for both directions of traffic, and why. */
@@ -57,12 +68,31 @@ export function computeNeed(site: Site): Result<NeedReport, NeedRefusal> {
   const need = findNeed(site)
   if (!need.ok) return need
   const { approach, departure } = need.value
+  const run = runForNeed(site, need.value)
+  const laid = run === null ? null : layOutRun('', run, 1)
+  const layout = laid?.ok ? (laid.value.layouts[0] ?? null) : null
   return ok({
+    format: 'lapwise-need/1',
     approach: reportOf(approach, site.units),
     departure: departure === null ? null : reportOf(departure, site.units),
     unit: site.units === 'us' ? 'ft' : 'm',
-    checks: [],
+    checks: checkFit(fitFacts(site, need.value, layout)),
+    run: run === null ? null : (JSON.parse(writeRun(run)) as unknown),
+    installed: layout === null ? null : installedOf(layout, site.units),
   })
+}
+
+function installedOf(layout: Layout, units: UnitSystem): Installed {
+  const long = (inches: number): number => inUnit(inches * 0.0254, units)
+  const plain = layout.panels.filter(({ unit }) => unit === 'run').map(({ inches }) => inches)
+  const { countsFromInches: from, countsToInches: to } = layout
+  return {
+    length: long(layout.score.railInches),
+    counts: from === null || to === null ? null : long(to - from),
+    plainRail: long(plain.reduce((sum, inches) => sum + inches, 0)),
+    plainPanels: plain,
+    posts: layout.posts.length,
+  }
 }
 
 function reportOf(need: DirectionNeed, units: UnitSystem): DirectionReport {

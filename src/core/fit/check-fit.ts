@@ -1,5 +1,5 @@
 import { agreementDates, agreementSource } from '../hardware/agreement-dates.ts'
-import { feetInchesText } from '../hardware/dimension-text.ts'
+import { feetInchesText, lengthText } from '../hardware/dimension-text.ts'
 import type { Cited, EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
 import { checkGround } from './check-ground.ts'
 import { checkWorkingWidth } from './check-working-width.ts'
@@ -82,7 +82,7 @@ function checkAdjoining({ adjoining, system, approach }: FitFacts): FitCheck[] {
   const tolerance = 1
   const changes = [
     apart > tolerance
-      ? `change height by ${feetInchesText(apart)} over ${transitionOver}, outside the terminal and its stopping distance`
+      ? `change height by ${lengthText(apart, 'in')} over ${transitionOver}, outside the terminal and its stopping distance`
       : '',
     sameSplice ? '' : 'one odd panel (9 ft 4 1/2 in or 15 ft 7 1/2 in) shifts the splices by half a post space',
   ]
@@ -90,8 +90,8 @@ function checkAdjoining({ adjoining, system, approach }: FitFacts): FitCheck[] {
     fitCheck({
       what: 'rail height and splices against the adjoining run',
       meets: apart <= tolerance && sameSplice,
-      limit: `${feetInchesText(height)} within ${tolerance} in, splices ${system.splice.position === 'post' ? 'at posts' : 'midway between posts'}`,
-      value: `${feetInchesText(adjoining.railHeightInches)}${adjoining.splice === null ? '' : `, splices ${adjoining.splice === 'post' ? 'at posts' : 'midway between posts'}`}`,
+      limit: `${lengthText(height, 'in')} within ${tolerance} in, splices ${system.splice.position === 'post' ? 'at posts' : 'midway between posts'}`,
+      value: `${lengthText(adjoining.railHeightInches, 'in')}${adjoining.splice === null ? '' : `, splices ${adjoining.splice === 'post' ? 'at posts' : 'midway between posts'}`}`,
       source: `Recalled: state sheets on height transitions${approach === null ? '' : '; no height change inside a terminal or its stopping distance (public research answer 1114)'}`,
       confirmation: 'from memory',
       change: changes.filter((text) => text !== '').join('; '),

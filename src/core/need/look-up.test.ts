@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import type { Site, UnitSystem } from '../site/site.ts'
+import { hardwareNotSaid, type Site, type UnitSystem } from '../site/site.ts'
 import { feet } from '../units/quantity.ts'
 import { clearZoneWidth } from './clear-zone.ts'
 import { type Findings, flareLimits, runoutLength, shyLine } from './look-up.ts'
@@ -26,6 +26,8 @@ const site = (units: UnitSystem, speed: number, adt: number, more: Partial<Site>
   hazards: [{ name: 'headwall', from: 0, to: 10, near: 3, far: 6, beyondClearZone: false }],
   barrier: { offset: 2.5, flare: null, approachEnd: null, departureEnd: null },
   driveways: [],
+  hardware: hardwareNotSaid,
+  sheets: [],
   ...more,
 })
 

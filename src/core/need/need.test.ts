@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { layAlignment, pointAt } from '../alignment/horizontal-alignment.ts'
 import { pointToStationOffset, stationOffsetToPoint } from '../alignment/station-offset.ts'
-import type { Hazard, Side, Site, SiteAlignment } from '../site/site.ts'
+import { type Hazard, hardwareNotSaid, type Side, type Site, type SiteAlignment } from '../site/site.ts'
 import { feet } from '../units/quantity.ts'
 import type { DirectionNeed } from './direction-need.ts'
 import { findNeed, type Need } from './need.ts'
@@ -38,6 +38,8 @@ const base: Site = {
   hazards: [hazard(1000, 1050, 12, 24)],
   barrier: { offset: feet(10), flare: null, approachEnd: null, departureEnd: null },
   driveways: [],
+  hardware: hardwareNotSaid,
+  sheets: [],
 }
 
 const onRoad = (site: Site, alignment: SiteAlignment): Site => ({ ...site, road: { ...site.road, alignment } })

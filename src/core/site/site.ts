@@ -1,5 +1,6 @@
 import type { HorizontalAlignment } from '../alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../alignment/station-equations.ts'
+import type { HardwareSheet, SplicePosition } from '../hardware/hardware-sheet.ts'
 import type { Metres } from '../units/quantity.ts'
 
 /** Which family of tables and which speed unit the site works in: mi/h and feet, or km/h and metres. */
@@ -30,6 +31,9 @@ export interface Site {
   readonly hazards: readonly Hazard[]
   readonly barrier: BarrierPlan
   readonly driveways: readonly Driveway[]
+  readonly hardware: SiteHardware
+  /** Sheets of the site's own, which replace shipped ones of the same id or add to them. */
+  readonly sheets: readonly HardwareSheet[]
 }
 
 /** What the runout length measures on a curve: the vehicle's straight path, or the edge of travelled way beside it. */
@@ -109,4 +113,49 @@ interface Driveway {
   readonly name: string
   readonly from: Metres
   readonly to: Metres
+}
+
+/** What decides whether the chosen hardware is right here; null where the site does not say. */
+export interface SiteHardware {
+  /** Id of the longitudinal system's sheet. */
+  readonly system: string | null
+  /** Post spacing beside the hazards. */
+  readonly spacing: 'full' | 'half' | 'quarter'
+  readonly work: 'new' | 'standing' | null
+  /** ISO date. */
+  readonly letting: string | null
+  /** A standing run that this one meets. */
+  readonly adjoining: { readonly railHeight: Metres; readonly splice: SplicePosition | null } | null
+  readonly ground: SiteGround
+  /** `toRail`: from the face of the curb back to the face of the rail. */
+  readonly curb: { readonly height: Metres; readonly face: 'vertical' | 'sloping'; readonly toRail: Metres } | null
+}
+
+/** Slopes as the run of 1 vertical: 10 for 1V:10H. */
+export interface SiteGround {
+  readonly platformSlope: number | null
+  readonly behindPostOne: Metres | null
+  readonly recoveryLength: Metres | null
+  readonly recoveryWidth: Metres | null
+  readonly besideSlope: number | null
+  readonly breakBehindPost: Metres | null
+  readonly slopeBehind: number | null
+}
+
+export const hardwareNotSaid: SiteHardware = {
+  system: null,
+  spacing: 'full',
+  work: null,
+  letting: null,
+  adjoining: null,
+  ground: {
+    platformSlope: null,
+    behindPostOne: null,
+    recoveryLength: null,
+    recoveryWidth: null,
+    besideSlope: null,
+    breakBehindPost: null,
+    slopeBehind: null,
+  },
+  curb: null,
 }

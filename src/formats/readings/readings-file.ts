@@ -2,8 +2,8 @@ import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Result } from '../../core/result.ts'
 import type { InputProblem } from '../input-problem.ts'
 import { readJson } from '../read-json.ts'
+import { lengthToText } from '../written-length.ts'
 import { readingsSchema } from './readings-schema.ts'
-import { lengthToText } from './written-length.ts'
 
 /** The readings of one or more visits to a run. */
 export interface ReadingsFile {

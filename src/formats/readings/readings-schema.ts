@@ -2,8 +2,8 @@ import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import { type LengthUnit, lengthIn } from '../../core/units/exact-length.ts'
 import type { ParsedLength } from '../../core/units/length-text.ts'
 import { type Contradiction, repeated, reportContradictions } from '../contradiction.ts'
+import { writtenLength } from '../written-length.ts'
 import { answerFields, type ReadingShape, type ReadingsShape, readingsShape } from './readings-shape.ts'
-import { writtenLength } from './written-length.ts'
 
 type Report = (field: string | null, expected: string) => void
 

@@ -5,6 +5,7 @@ import type { InputProblem } from '../input-problem.ts'
 import { readJson } from '../read-json.ts'
 import { checkSite } from './check-site.ts'
 import { readElements } from './read-elements.ts'
+import { hardwareOf } from './read-hardware.ts'
 import { type SiteFile, siteSchema } from './site-file.ts'
 import { type Fault, type StationText, stationReader } from './station-text.ts'
 
@@ -76,6 +77,8 @@ function siteOf(from: SiteFile, faults: Fault[]): Site {
       name: driveway.name,
       ...stretchOf(driveway, `driveways[${i}]`, stationAt, faults),
     })),
+    hardware: hardwareOf(from, long, faults),
+    sheets: from.sheets,
   }
 }
 

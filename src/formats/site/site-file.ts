@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { sheetSchema } from '../sheet/sheet-file.ts'
 
 const length = z.number()
 const positive = length.positive()
@@ -133,6 +134,40 @@ const barrier = z.strictObject({
   departureEnd: z.string().nullable().default(null).meta({ description: 'Hardware sheet of the end.' }),
 })
 
+const small = z
+  .union([z.number(), z.string().min(1)])
+  .meta({ id: 'SmallLength', description: 'Inches in a us file, mm in a metric one; or a text with its unit.' })
+const slopeRun = z.number().positive().nullable().default(null)
+const groundLength = lateral.nullable().default(null)
+
+const hardware = z.strictObject({
+  system: z.string().nullable().default(null).meta({ description: 'Hardware sheet of the longitudinal system.' }),
+  spacing: z.enum(['full', 'half', 'quarter']).default('full'),
+  work: z.enum(['new', 'standing']).nullable().default(null),
+  letting: z.iso.date({ error: 'a date such as 2017-03-15' }).nullable().default(null),
+  adjoining: z
+    .strictObject({ railHeight: small, splice: z.enum(['post', 'midspan']).nullable().default(null) })
+    .nullable()
+    .default(null)
+    .meta({ description: 'A standing run that this one meets.' }),
+  ground: z
+    .strictObject({
+      platformSlope: slopeRun.meta({ description: 'Run of 1 vertical: 10 for 1V:10H.' }),
+      behindPostOne: groundLength,
+      recoveryLength: groundLength,
+      recoveryWidth: groundLength,
+      besideSlope: slopeRun.meta({ description: 'Foreslope beside the platform, run of 1 vertical.' }),
+      breakBehindPost: groundLength.meta({ description: 'From the back of the posts to where the slope breaks.' }),
+      slopeBehind: slopeRun.meta({ description: 'Slope beyond the break, run of 1 vertical.' }),
+    })
+    .prefault({}),
+  curb: z
+    .strictObject({ height: small, face: z.enum(['vertical', 'sloping']), toRail: small })
+    .nullable()
+    .default(null)
+    .meta({ description: 'toRail: from the face of the curb back to the face of the rail.' }),
+})
+
 const driveway = z.strictObject({ name: z.string().min(1), from: station, to: station })
 
 /**
@@ -161,6 +196,8 @@ export const siteSchema = z
     runoutLength: positive.nullable().default(null).meta({ description: 'Used instead of the table.' }),
     hazards: z.array(hazard).min(1),
     barrier,
+    hardware: hardware.prefault({}),
+    sheets: z.array(sheetSchema).default([]),
     driveways: z.array(driveway).default([]).meta({ description: 'Stretches where no barrier can stand.' }),
   })
   .meta({

@@ -1,16 +1,10 @@
-import type { Answer } from '../../core/measurement/reading.ts'
-import { err, ok, type Result } from '../../core/result.ts'
-import { printDecimal } from '../../core/units/decimal-text.ts'
-import {
-  exactLength,
-  type LengthUnit,
-  lengthIn,
-  type Nanometres,
-  nanometresPer,
-} from '../../core/units/exact-length.ts'
-import { type ParsedLength, parseLength } from '../../core/units/length-text.ts'
-import { printLength } from '../../core/units/print-length.ts'
-import { expectedLength } from '../length-field.ts'
+import type { Answer } from '../core/measurement/reading.ts'
+import { err, ok, type Result } from '../core/result.ts'
+import { printDecimal } from '../core/units/decimal-text.ts'
+import { exactLength, type LengthUnit, lengthIn, type Nanometres, nanometresPer } from '../core/units/exact-length.ts'
+import { type ParsedLength, parseLength } from '../core/units/length-text.ts'
+import { printLength } from '../core/units/print-length.ts'
+import { expectedLength } from './length-field.ts'
 
 type LengthAnswer = Extract<Answer, { kind: 'length' }>
 

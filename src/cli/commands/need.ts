@@ -1,0 +1,60 @@
+import { readSite } from '../../formats/site/read-site.ts'
+import { computeNeed, type DirectionReport, type NeedReport, needProblem } from '../../operations/compute-need.ts'
+import { BadInput, badWords, type Command } from '../command.ts'
+import { print, printJson, readText, say, shownName, soundValue, writeWhole } from '../io.ts'
+
+export const needCommand: Command = {
+  name: 'need',
+  words: 'SITE.json',
+  summary:
+    'Where the barrier must begin and end for both directions of traffic, and whether the hardware is right there.',
+  help: [
+    '  --json    the whole result; "lapwise layout" takes it as it is',
+    '  -o FILE   writes the run that the need asks for as a run file',
+    '  -         reads the site from standard input',
+  ].join('\n'),
+  run: async (words, options) => {
+    const [file, ...rest] = words
+    if (file === undefined || rest.length > 0) throw badWords('need SITE.json', words.join(' '))
+    const site = soundValue(readSite(shownName(file), await readText(file)))
+    const need = computeNeed(site)
+    if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
+    if (options.json) printJson(need.value)
+    else printNeed(need.value)
+    if (options.output !== null) {
+      if (need.value.run === null)
+        throw badWords(
+          'a site with hardware.system, barrier.approachEnd and barrier.departureEnd, to write its run',
+          'a site without them',
+        )
+      await writeWhole(options.output, `${JSON.stringify(need.value.run, null, 2)}\n`)
+      say(`wrote ${options.output}`)
+    }
+    return 0
+  },
+}
+
+function printNeed({ approach, departure, unit, checks, installed }: NeedReport): void {
+  printDirection('approach', approach, unit)
+  if (departure === null) print('departure: no opposing traffic to shield from')
+  else printDirection('departure', departure, unit)
+  if (installed !== null) {
+    print(
+      `installed: ${installed.length.toFixed(1)} ${unit} of rail, ${installed.plainRail.toFixed(1)} ${unit} of it plain in ${installed.plainPanels.length} panels${installed.counts === null ? '' : `; ${installed.counts.toFixed(1)} ${unit} count`}`,
+    )
+  }
+  for (const { what, verdict, limit, value, source, confirmation, smallestChange } of checks) {
+    print(`${verdict}: ${what}: ${value}; limit ${limit} (${source}; ${confirmation})`)
+    if (smallestChange !== null) print(`  smallest change: ${smallestChange}`)
+  }
+}
+
+function printDirection(name: string, need: DirectionReport, unit: string): void {
+  const { lengthOfNeed, lateralAtEnd, runoutLength, governs, notes, sources } = need
+  print(
+    `${name}: length of need ${lengthOfNeed.toFixed(1)} ${unit}, ending ${lateralAtEnd.toFixed(1)} ${unit} from the edge; runout length ${runoutLength} ${unit}; ${governs.hazard === null ? 'nothing to shield' : `${governs.hazard} governs (${governs.rule})`}`,
+  )
+  for (const { text } of notes) print(`  ${text}`)
+  for (const { what, value, source, confirmation } of sources)
+    if (confirmation === 'from memory') print(`  ${what} ${value}: ${source}; from memory, unconfirmed`)
+}

@@ -1,0 +1,40 @@
+import type { SiteHardware } from '../../core/site/site.ts'
+import { toMetres } from '../../core/units/exact-length.ts'
+import type { Metres } from '../../core/units/quantity.ts'
+import { writtenLength } from '../written-length.ts'
+import type { SiteFile } from './site-file.ts'
+import type { Fault } from './station-text.ts'
+
+/** What the site file says of its hardware, in metres. */
+export function hardwareOf(from: SiteFile, long: (n: number) => Metres, faults: Fault[]): SiteHardware {
+  const { hardware } = from
+  const { ground, adjoining, curb } = hardware
+  const small = (written: number | string, place: string): Metres => {
+    const length = writtenLength(written, from.units === 'us' ? 'in' : 'mm')
+    if (length.ok) return toMetres(length.value.nanometres)
+    faults.push({ place: `hardware.${place}`, expected: length.error, found: JSON.stringify(written) })
+    return 0
+  }
+  const orNull = (value: number | null): Metres | null => (value === null ? null : long(value))
+  return {
+    ...hardware,
+    adjoining: adjoining && {
+      railHeight: small(adjoining.railHeight, 'adjoining.railHeight'),
+      splice: adjoining.splice,
+    },
+    ground: {
+      platformSlope: ground.platformSlope,
+      behindPostOne: orNull(ground.behindPostOne),
+      recoveryLength: orNull(ground.recoveryLength),
+      recoveryWidth: orNull(ground.recoveryWidth),
+      besideSlope: ground.besideSlope,
+      breakBehindPost: orNull(ground.breakBehindPost),
+      slopeBehind: ground.slopeBehind,
+    },
+    curb: curb && {
+      height: small(curb.height, 'curb.height'),
+      face: curb.face,
+      toRail: small(curb.toRail, 'curb.toRail'),
+    },
+  }
+}

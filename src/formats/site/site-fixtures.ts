@@ -1,0 +1,87 @@
+import { type BrokenFile, changed } from '../fixtures.ts'
+
+/** The least that a site file says. */
+const leastSite = {
+  format: 'lapwise-site/1',
+  units: 'us',
+  road: { speed: 55, adt: 4750, traffic: 'two-way', lanes: 2, laneWidth: 12, shoulderWidth: 8 },
+  clearZone: 34,
+  hazards: [{ name: 'river', from: 0, to: 100, near: 20, beyondClearZone: true }],
+  barrier: { offset: 8 },
+}
+
+/** Every field of a site file. */
+const fullSite = {
+  ...leastSite,
+  name: 'County Road 7, river',
+  edition: 'rdg-2006',
+  interpolateSpeeds: true,
+  runoutOnCurves: 'path',
+  road: { ...leastSite.road, alignment: { kind: 'curve', radius: 2000, turn: 'left', radiusOf: 'edge' } },
+  clearZone: { foreslope: '1V:6H', take: 'low' },
+  runoutLength: 185,
+  barrier: {
+    offset: 8,
+    flare: { rate: '14:1', parallelLength: 25, ends: 'approach' },
+    approachEnd: 'flared-terminal-31',
+    departureEnd: 'trailing-anchor-31',
+  },
+  driveways: [{ name: 'farm lane', from: '1+50', to: '1+70' }],
+  hardware: {
+    system: 'w-beam-midspan-31',
+    spacing: 'half',
+    work: 'new',
+    letting: '2026-01-15',
+    adjoining: { railHeight: '27 3/4 in', splice: 'post' },
+    ground: {
+      platformSlope: 10,
+      behindPostOne: 5,
+      recoveryLength: 75,
+      recoveryWidth: 20,
+      besideSlope: 3,
+      breakBehindPost: 2,
+      slopeBehind: 2,
+    },
+    curb: { height: 4, face: 'sloping', toRail: '6 in' },
+  },
+}
+
+export const validSites: readonly unknown[] = [leastSite, fullSite]
+
+const broken = (
+  title: string,
+  path: readonly (string | number)[],
+  value: unknown,
+  problems: readonly string[],
+  inSchema = true,
+): BrokenFile => ({
+  title,
+  raw: changed(fullSite, path, value),
+  problems,
+  inSchema,
+})
+
+export const brokenSites: readonly BrokenFile[] = [
+  broken('no units', ['units'], undefined, ['units: expected "us" or "metric", found nothing']),
+  broken('a negative lane', ['road', 'laneWidth'], -12, ['road.laneWidth: expected a value of more than 0, found -12']),
+  broken('half a lane', ['road', 'lanes'], 1.5, ['road.lanes: expected an integer, found 1.5']),
+  broken('a speed of nothing', ['road', 'speed'], 0, ['road.speed: expected a value of more than 0, found 0']),
+  broken('an unknown edition', ['edition'], 'rdg-1989', [
+    'edition: expected "rdg-2011" or "rdg-2006", found "rdg-1989"',
+  ]),
+  broken('no hazards', ['hazards'], [], ['hazards: expected a list of at least 1, found []']),
+  broken('a letting that is no date', ['hardware', 'letting'], 'last year', [
+    'hardware.letting: expected a date such as 2017-03-15, found "last year"',
+  ]),
+  broken('an unknown spacing', ['hardware', 'spacing'], 'third', [
+    'hardware.spacing: expected "full" or "half" or "quarter", found "third"',
+  ]),
+  broken('a curb without a face', ['hardware', 'curb'], { height: 4, toRail: 0 }, [
+    'hardware.curb.face: expected "vertical" or "sloping", found nothing',
+  ]),
+  broken('a rail height that is no length', ['hardware', 'adjoining', 'railHeight'], '6-3', [], false),
+  broken('a hazard in the lane', ['hazards', 0, 'near'], -2, [
+    'hazards[0].near: expected a hazard outside the travelled way, 0 or more from its edge (this one stands in the lane), found -2',
+  ]),
+  broken('a barrier behind the hazard', ['barrier', 'offset'], 30, [], false),
+]

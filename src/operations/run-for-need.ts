@@ -1,0 +1,90 @@
+import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
+import type { Need } from '../core/need/need.ts'
+import { adjacentView, barrierLength, frontOf, type TrafficView } from '../core/need/traffic-view.ts'
+import type { Site } from '../core/site/site.ts'
+import type { Metres } from '../core/units/quantity.ts'
+import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
+import { sheetShelf } from './sheet-shelf.ts'
+
+/**
+ * The run that the need asks for; null while its system or one of its ends is not chosen.
+ *
+ * The run's datum is where adjacent traffic first meets the hazards; distances are along the rail, the flare's slope
+ * included, moved outward to whole sixteenths of an inch. A bridge end stands at the datum side of the hazards.
+ */
+export function runForNeed(site: Site, need: Need): RunFile | null {
+  const { barrier, hardware, road } = site
+  const shelf = sheetShelf(site.sheets)
+  const [approach, departure] = [barrier.approachEnd, barrier.departureEnd].map((id) =>
+    id === null ? undefined : shelf.get(id),
+  )
+  if (hardware.system === null || approach === undefined || departure === undefined) return null
+  const adjacent = adjacentView(site)
+  const [begin, finish] = hazardReach(site, adjacent)
+  const before = railLength(site, adjacent, begin, need.approach.station, true)
+  const hazards = barrierLength(site, begin, finish)
+  const opposing: TrafficView = { ...adjacent, direction: adjacent.direction === 1 ? -1 : 1 }
+  const after =
+    need.departure === null
+      ? 0
+      : railLength(site, opposing, finish, need.departure.station, barrier.flare?.ends === 'both')
+  const fromInches = outward(-before, Math.floor)
+  const toInches = outward(departure.kind === 'bridge end' ? 0 : hazards + after, Math.ceil)
+  return {
+    name: 'run for this need',
+    units: site.units,
+    road: { route: null, side: site.side, datumStation: null, speed: road.speed, traffic: road.traffic },
+    work: hardware.work,
+    letting: hardware.letting,
+    system: hardware.system,
+    first: endOf(approach, fromInches),
+    second: endOf(departure, toInches),
+    need: { fromInches, toInches },
+    stock: null,
+    obstructions: [],
+    reduced:
+      hardware.spacing === 'full'
+        ? []
+        : [
+            {
+              fromInches: 0,
+              toInches: Math.max(outward(hazards, Math.ceil), 1),
+              spacing: hardware.spacing,
+              nested: false,
+            },
+          ],
+    standing: null,
+    mayExtendInches: 600,
+    decision: null,
+    decisionRule: { kind: 'guard band', multiple: 1 },
+    instruments: [],
+    sheets: site.sheets,
+  }
+}
+
+const endOf = (sheet: HardwareSheet, atInches: number): RunFileEnd => ({
+  kind: 'unit',
+  sheet: sheet.id,
+  atInches: sheet.kind === 'bridge end' ? atInches : null,
+})
+
+/** Where adjacent traffic first meets the hazards, and where it has passed the last. */
+function hazardReach(site: Site, view: TrafficView): readonly [begin: Metres, finish: Metres] {
+  const fronts = site.hazards.map((hazard) => frontOf(view, hazard))
+  const rears = site.hazards.map((hazard) => (view.direction === 1 ? hazard.to : hazard.from))
+  return view.direction === 1 ? [Math.min(...fronts), Math.max(...rears)] : [Math.max(...fronts), Math.min(...rears)]
+}
+
+/** Rail from the hazards' edge upstream to `station`: parallel first, then along the slope of the flare. */
+function railLength(site: Site, view: TrafficView, edge: Metres, station: Metres, flared: boolean): Metres {
+  if (view.direction * (edge - station) <= 0) return -barrierLength(site, edge, station)
+  const along = barrierLength(site, edge, station)
+  const { flare } = site.barrier
+  if (flare === null || !flared || site.road.alignment.kind !== 'straight') return along
+  const onFlare = Math.max(0, along - flare.parallelLength)
+  return along - onFlare + onFlare * Math.hypot(1, 1 / flare.rate)
+}
+
+/** Metres as whole sixteenths of an inch, in inches; noise of a hundred nanometres does not move them. */
+const outward = (length: Metres, round: (sixteenths: number) => number): number =>
+  round(Number((length / 0.0015875).toFixed(4))) / 16 + 0
