@@ -1,0 +1,255 @@
+import { pageFrame } from './page-frame.ts'
+
+/** The inspection record in the typesetter's language; it finds `RecordContents` in `doc`. */
+export const recordTemplate = String.raw`${pageFrame}
+#title[#doc.title]
+#v(-4pt)
+#text(size: 13pt, doc.run)
+#v(2pt)
+
+#let acceptance-sign = (
+  "acceptable": "meets",
+  "not acceptable": "fails",
+  "not yet known": "unread",
+).at(doc.acceptance.word)
+
+#block(width: 100%, stroke: 1.4pt + black, inset: 10pt, breakable: false)[
+  #grid(
+    columns: (auto, 1fr),
+    column-gutter: 10pt,
+    align: horizon,
+    sign(acceptance-sign, size: 28pt),
+    [
+      #text(size: 18pt, weight: "bold")[#upper(doc.acceptance.word)]
+      #v(-5pt)
+      #doc.acceptance.means
+    ],
+  )
+  #v(2pt)
+  #line(length: 100%, stroke: rule)
+  #grid(
+    columns: (1fr,) * doc.counts.len(),
+    ..doc.counts.map(one => [#sign(one.verdict) #h(2pt) *#one.count* #one.verdict]),
+  )
+]
+
+#let facts(columns, list) = if list.len() > 0 {
+  block(above: 8pt, grid(
+    columns: (1fr,) * columns,
+    column-gutter: 16pt,
+    row-gutter: 5pt,
+    ..list.map(fact => grid(columns: (84pt, 1fr), text(fill: quiet, fact.name), fact.value)),
+  ))
+}
+#let is-short(fact) = fact.value.len() <= 50
+#v(4pt)
+#facts(2, doc.facts.filter(is-short))
+#facts(1, doc.facts.filter(fact => not is-short(fact)))
+
+= Hardware sheets that it is judged by
+#table(
+  columns: (72pt, 1.2fr, 1.2fr, 1.5fr),
+  heads[Part of the run][Sheet][Test criteria][Notice],
+  ..doc.sheets.map(sheet => (
+    sheet.role,
+    [#sheet.name #if sheet.id != "" { linebreak(); small[#sheet.id, version #sheet.version] }],
+    sheet.criteria,
+    text(size: 8pt, sheet.notice),
+  )).flatten(),
+)
+*Decision rule.* #doc.decisionRule
+
+= Findings
+#if doc.findings.len() == 0 [None.] else {
+  table(
+    columns: (22pt, 96pt, 1.1fr, 1.1fr),
+    heads[No.][Place][What was found][What to do],
+    ..doc.findings.map(finding => (
+      [*#finding.number*],
+      [
+        *#finding.place.name* \
+        #small[#finding.place.along from post 1]
+        #if finding.place.station != none { linebreak(); small[station #finding.place.station] }
+      ],
+      [#finding.what \ #small(finding.requirements.join(", "))],
+      finding.remedy,
+    )).flatten(),
+  )
+}
+
+#if doc.rechecks.len() > 0 {
+  heading(level: 2)[Rechecks]
+  table(
+    columns: (1fr, 1fr, 1fr, 70pt),
+    heads[Finding][Reading][By, at][Now],
+    ..doc.rechecks.map(one => (
+      one.finding,
+      [*#one.reading.answer* \ #small[#one.reading.id, of #one.reading.of]],
+      [#one.reading.by, #one.reading.at],
+      [#sign(one.verdict) #one.verdict],
+    )).flatten(),
+  )
+}
+
+= What is not proven
+#if doc.unproven.len() == 0 [Nothing: every requirement is read and decided.] else {
+  table(
+    columns: (110pt, 1.2fr, 1fr),
+    heads[Place][Requirement][Why it is not proven],
+    ..doc.unproven.map(one => (
+      one.places,
+      [#one.must \ #small[#if one.requirements.len() == 1 { one.requirements.first() } else [#one.requirements.len() requirements]]],
+      one.why,
+    )).flatten(),
+  )
+}
+
+#if data.drawings.len() > 0 {
+  heading(level: 1)[The run as a strip]
+  [The next #if data.drawings.len() == 1 [page shows] else [#data.drawings.len() pages show] the run to scale; the scale and a bar to check the print stand on each. Print at 100 %, not fitted to the page.]
+  drawing-pages
+}
+
+#let reading-lines(reading) = {
+  [*#reading.answer*]
+  linebreak()
+  small({
+    let parts = (reading.instrument, reading.uncertainty, reading.where).filter(part => part != none)
+    if parts.len() > 0 { parts.join("; "); linebreak() }
+    [#reading.by, #reading.at (#reading.id)]
+    if reading.corrects != none [; corrects #reading.corrects]
+    if reading.photos.len() > 0 [\ photo #reading.photos.join(", ")]
+  })
+}
+
+#let reading-cell(line) = {
+  if line.derived != none {
+    [*#line.derived.value*]
+    if line.derived.from != none { linebreak(); small(line.derived.from) }
+  } else if line.readings.len() == 0 { [no reading] }
+  for reading in line.readings { reading-lines(reading) }
+}
+
+// A row is kept on one page unless a long note makes it too high.
+#let is-long(line) = {
+  let texts = (line.must, line.reason) + line.readings.map(one => (one.answer, one.by, one.where)).flatten()
+  texts.filter(words => words != none).map(words => words.len()).sum() > 700
+}
+
+#let requirement-table(lines) = {
+  let cells = ()
+  let place = none
+  for line in lines {
+    if line.place != place {
+      place = line.place
+      cells.push(table.header(
+        level: 2,
+        table.cell(colspan: 5, fill: luma(240), {
+          set text(weight: "regular", size: 9pt)
+          [*#upper(place.name.first())#place.name.slice(place.name.first().len())*]
+          h(1fr)
+          small[#place.along from post 1#if place.station != none [, station #place.station]]
+        }),
+      ))
+    }
+    let cell = table.cell.with(breakable: is-long(line))
+    cells += (
+      cell(small[#line.number]),
+      cell[
+        #line.must \
+        #small[#line.id, by #line.sheet, source #line.source, #line.confirmation #if line.confirmation == "from memory" { not-confirmed }]
+      ],
+      cell(line.limit),
+      cell(reading-cell(line)),
+      cell(stroke: if line.verdict in ("fails", "too close") { (left: 2.5pt + black) } else { (:) })[
+        #sign(line.verdict) *#line.verdict*
+        #if line.readings.all(one => one.answer != line.reason) { linebreak(); small(line.reason) }
+      ],
+    )
+  }
+  set text(size: 8pt)
+  table(
+    columns: (24pt, 1.5fr, 0.9fr, 1.15fr, 1.15fr),
+    heads[No.][Requirement][Limit][Reading][Verdict],
+    ..cells,
+  )
+}
+
+#if doc.holdPoints.len() > 0 {
+  heading(level: 1)[Hold points: what later work covers]
+  requirement-table(doc.holdPoints)
+}
+
+#if doc.requirements.len() > 0 {
+  heading(level: 1)[Requirements in walking order]
+  requirement-table(doc.requirements)
+}
+
+#let reading-table(lines, last-head, last) = table(
+  columns: (40pt, 1.1fr, 0.8fr, 1.6fr, 1.5fr, 0.7fr),
+  heads[Reading][Of][Value][Instrument, where][By, at][#last-head],
+  ..lines.map(line => (
+    line.id,
+    line.of,
+    line.answer,
+    (line.instrument, line.uncertainty, line.where).filter(part => part != none).join("; "),
+    [#line.by, #line.at],
+    last(line),
+  )).flatten(),
+)
+
+#if doc.measured.len() > 0 {
+  heading(level: 1)[Readings from which values are computed]
+  set text(size: 8pt)
+  reading-table(doc.measured, [Photos], line => line.photos.join(", "))
+}
+
+= Readings that no longer count
+#if doc.replaced.len() == 0 [None: no reading was corrected or taken again.] else {
+  set text(size: 8pt)
+  let by = (:)
+  for one in doc.replaced { by.insert(one.reading.id, one.by) }
+  reading-table(doc.replaced.map(one => one.reading), [Replaced by], line => by.at(line.id))
+}
+
+= Limits that nobody has confirmed
+#if doc.unconfirmed.len() == 0 [None.] else {
+  [These limits come from memory. Check them against the document in force before relying on a verdict that rests on them.]
+  set text(size: 8pt)
+  table(
+    columns: (1.6fr, 1fr, 1fr),
+    heads[Requirement][Place][Sheet, source],
+    ..doc.unconfirmed.map(one => (
+      one.must,
+      one.places,
+      [#one.sheet, source #one.source],
+    )).flatten(),
+  )
+}
+
+= Sources of the limits
+#table(
+  columns: (36pt, 1.6fr, 1fr),
+  heads[No.][Document][Edition],
+  ..doc.sources.map(source => (str(source.number), source.title, source.edition)).flatten(),
+)
+
+= Cautions
+#list(..doc.cautions)
+
+#block(breakable: false, above: 20pt)[
+  = Signatures
+  Who signs states that the record is the one whose hash stands below, and answers for the acceptance. \
+  #small[#doc.hashOf:] \
+  #text(size: 8pt, font: "DejaVu Sans Mono", doc.hash)
+  #v(2pt)
+  #table(
+    columns: (70pt, 1.2fr, 1.4fr, 80pt),
+    rows: (auto,) + (34pt,) * doc.signatures.len(),
+    align: horizon,
+    stroke: 0.5pt + black,
+    heads[Role][Name, license where the law asks for one][Signature][Date],
+    ..doc.signatures.map(role => ([*#role*], [], [], [])).flatten(),
+  )
+]
+`

@@ -1,0 +1,61 @@
+import { feetInchesText } from '../core/hardware/dimension-text.ts'
+import type { Place } from '../core/requirements/requirement.ts'
+import { exactLength } from '../core/units/exact-length.ts'
+import { printLength } from '../core/units/print-length.ts'
+import { parseStation, printStation } from '../core/units/station.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
+
+/** `9 ft 4 1/2 in`, or metres in a metric run. */
+export const alongText = (run: Pick<RunFile, 'units'>, inches: number): string =>
+  run.units === 'metric' ? printLength(exactLength(inches, 'in'), 'metres') : feetInchesText(inches)
+
+/**
+ * The station of a place: the datum's, and from there the distance along the rail, as the run goes up-station or down.
+ * Null when the datum's station, the side or (on the left) the kind of traffic is not said.
+ *
+ * Traffic keeps to the right, so the run of a left side goes down-station on a two-way road only.
+ * @param inches along the rail from the run's datum, positive downstream
+ */
+export function stationOf({ units, road }: Pick<RunFile, 'units' | 'road'>, inches: number): string | null {
+  const { datumStation, side, traffic } = road
+  if (datumStation === null || side === null || (side === 'left' && traffic === null)) return null
+  const datum = parseStation(datumStation, units)
+  if (!datum.ok) throw new RangeError(`a run file with the station ${datumStation} should not have been read`)
+  const direction = side === 'left' && traffic === 'two-way' ? -1 : 1
+  return printStation(datum.value + direction * exactLength(inches, 'in'), units, units === 'metric' ? 3 : 2)
+}
+
+/** Many places in few words: `posts 3 to 18 and 20; panel 2`. */
+export function placesText(places: readonly Place[]): string {
+  const numbersOf = (kind: Place['kind']): number[] =>
+    places.filter((place) => place.kind === kind).map(({ number }) => number)
+  const wholes = places.filter(({ kind }) => kind === 'unit' || kind === 'run').map(({ name }) => name)
+  return [
+    ...new Set(wholes),
+    numberedText('post', 'posts', numbersOf('post')),
+    numberedText('space after post', 'spaces after posts', numbersOf('space')),
+    numberedText('panel', 'panels', numbersOf('panel')),
+    numberedText('splice', 'splices', numbersOf('splice')),
+  ]
+    .filter((text) => text !== '')
+    .join('; ')
+}
+
+/** `posts 3 to 18 and 20`; nothing for no numbers. */
+export function numberedText(word: string, plural: string, numbers: readonly number[]): string {
+  const stretches: { from: number; to: number }[] = []
+  for (const number of [...new Set(numbers)].sort((a, b) => a - b)) {
+    const last = stretches.at(-1)
+    if (last !== undefined && number === last.to + 1) last.to = number
+    else stretches.push({ from: number, to: number })
+  }
+  const parts = stretches.flatMap(({ from, to }) =>
+    to - from > 1 ? [`${from} to ${to}`] : from === to ? [`${from}`] : [`${from}`, `${to}`],
+  )
+  if (parts.length === 0) return ''
+  return `${stretches.length === 1 && stretches[0]!.from === stretches[0]!.to ? word : plural} ${joinWords(parts)}`
+}
+
+/** `a, b and c` */
+export const joinWords = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`

@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest'
+import { instruments } from '../core/measurement/instruments.ts'
+import type { Answer, Reading } from '../core/measurement/reading.ts'
+import { exactLength } from '../core/units/exact-length.ts'
+import { readingLine } from './reading-lines.ts'
+
+const reading = (answer: Answer): Reading => ({
+  id: 'r1',
+  of: 'post-3/rail-height',
+  answer,
+  instrument: 'tape',
+  uncertainty: { value: 0.125, unit: 'in' },
+  by: 'J. Okafor',
+  at: '2016-05-12T10:05:00-06:00',
+  where: null,
+  photos: [],
+  corrects: null,
+  rechecks: null,
+})
+
+const length = (value: number, unit: 'in' | 'mm' | 'ft', resolution: number | null): Answer => ({
+  kind: 'length',
+  value: exactLength(value, unit),
+  unit,
+  resolution: resolution === null ? null : exactLength(resolution, unit),
+})
+
+const answerOf = (answer: Answer): string => readingLine(reading(answer), undefined, instruments).answer
+
+describe('readingLine', () => {
+  test('gives a length in its own unit, and its resolution where the reader stated one', () => {
+    expect(answerOf(length(27.75, 'in', null))).toBe('27 3/4 in')
+    expect(answerOf(length(28, 'in', 1 / 8))).toBe('28 in (read to 1/8 in)')
+    expect(answerOf(length(27.3, 'in', null))).toBe('27.3 in')
+    expect(answerOf(length(705, 'mm', 5))).toBe('705 mm (read to 5 mm)')
+    expect(answerOf(length(12.5, 'ft', null))).toBe('12.5 ft')
+  })
+
+  test('says in words what is no length', () => {
+    expect(answerOf({ kind: 'confirmed', yes: false })).toBe('not confirmed')
+    expect(answerOf({ kind: 'cannot see' })).toBe('could not be seen')
+    expect(answerOf({ kind: 'does not apply', because: 'no curb here' })).toBe('does not apply: no curb here')
+  })
+
+  test('names instrument, stated uncertainty and time in words', () => {
+    const line = readingLine(reading(length(31, 'in', null)), undefined, instruments)
+    expect(line).toMatchObject({
+      instrument: 'steel tape',
+      uncertainty: 'u = 1/8 in (k = 1), stated',
+      at: '2016-05-12 10:05 -06:00',
+    })
+  })
+})

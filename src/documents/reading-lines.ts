@@ -1,0 +1,72 @@
+import { lengthText } from '../core/hardware/dimension-text.ts'
+import type { Instrument } from '../core/measurement/instruments.ts'
+import type { Answer, Reading } from '../core/measurement/reading.ts'
+import type { Requirement } from '../core/requirements/requirement.ts'
+import { lengthToText } from '../formats/written-length.ts'
+import { timeText } from './printed-time.ts'
+
+/** One reading in words. */
+export interface ReadingLine {
+  readonly id: string
+  /** The requirement it answers, or what it measures. */
+  readonly of: string
+  /** As it was read, in the unit of the reading. */
+  readonly answer: string
+  readonly instrument: string | null
+  /** Standard uncertainty that the reader stated. */
+  readonly uncertainty: string | null
+  readonly by: string
+  readonly at: string
+  readonly where: string | null
+  readonly photos: readonly string[]
+  readonly corrects: string | null
+  readonly rechecks: string | null
+}
+
+/** @param requirement the one it answers, whose choices give the answer its words */
+export function readingLine(
+  reading: Reading,
+  requirement: Requirement | undefined,
+  instruments: readonly Instrument[],
+): ReadingLine {
+  const { id, of, by, where, photos, corrects, rechecks, uncertainty } = reading
+  return {
+    id,
+    of,
+    answer: answerText(reading.answer, requirement),
+    instrument: instruments.find((instrument) => instrument.id === reading.instrument)?.name ?? reading.instrument,
+    uncertainty: uncertainty === null ? null : `u = ${lengthText(uncertainty.value, uncertainty.unit)} (k = 1), stated`,
+    by,
+    at: timeText(reading.at),
+    where,
+    photos,
+    corrects,
+    rechecks,
+  }
+}
+
+function answerText(answer: Answer, requirement: Requirement | undefined): string {
+  switch (answer.kind) {
+    case 'length':
+      return writtenText(answer)
+    case 'choice': {
+      const choices = requirement?.look.kind === 'choose' ? requirement.look.choices : []
+      return choices.find(({ id }) => id === answer.choice)?.label ?? answer.choice
+    }
+    case 'confirmed':
+      return answer.yes ? 'confirmed' : 'not confirmed'
+    case 'cannot see':
+      return 'could not be seen'
+    case 'does not apply':
+      return `does not apply: ${answer.because}`
+    default:
+      return answer satisfies never
+  }
+}
+
+/** `27 3/4 in`, `705 mm`; `28 in (read to 1/8 in)` where the reader stated a resolution. */
+function writtenText(answer: Extract<Answer, { kind: 'length' }>): string {
+  const written = lengthToText(answer) as { value: string | number; unit?: string; resolution?: string }
+  const value = typeof written.value === 'string' ? written.value : `${written.value} ${written.unit}`
+  return written.resolution === undefined ? value : `${value} (read to ${written.resolution})`
+}

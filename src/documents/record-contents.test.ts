@@ -1,0 +1,139 @@
+import { describe, expect, test } from 'vitest'
+import type { Reading } from '../core/measurement/reading.ts'
+import { type RecordContents, recordContents } from './record-contents.ts'
+import { inches, sampleInput, sampleReading, sampleRun, soundReadings } from './record-fixtures.ts'
+import type { RecordInput } from './record-input.ts'
+
+const printing = { printedAt: '2016-05-13T09:00:00-06:00', author: 'M. Reyes', hash: 'abc' }
+const contentsOf = (input: RecordInput): RecordContents => recordContents(input, printing)
+const linesOf = ({ holdPoints, requirements }: RecordContents) => [...holdPoints, ...requirements]
+
+/** Everywhere that the record shows a reading. */
+const shownReadings = (contents: RecordContents): string[] =>
+  [
+    ...linesOf(contents).flatMap(({ readings }) => readings),
+    ...contents.measured,
+    ...contents.replaced.map(({ reading }) => reading),
+  ].map(({ id }) => id)
+
+describe('recordContents', () => {
+  const sound = sampleInput(soundReadings)
+
+  test('holds every requirement once, hold points first, numbered through', () => {
+    const contents = contentsOf(sound)
+    expect(linesOf(contents).map(({ id }) => id)).toEqual(sound.requirements.map(({ id }) => id))
+    expect(linesOf(contents).map(({ number }) => number)).toEqual(sound.requirements.map((_, i) => i + 1))
+    expect(contents.holdPoints.length).toBe(sound.requirements.filter(({ hold }) => hold).length)
+    expect(contents.holdPoints.length).toBeGreaterThan(0)
+    expect(contents.acceptance.word).toBe('acceptable')
+  })
+
+  test('holds every reading once: at its requirement, behind a computed value, or among those that no longer count', () => {
+    const input = sampleInput((requirements) => [
+      ...soundReadings(requirements).filter(({ of }) => of !== 'space-2/spacing'),
+      sampleReading('a2', 'post-2/along', inches(75)),
+      sampleReading('a3', 'post-3/along', inches(150)),
+      sampleReading('wrong', 'post-4/rail-height', inches(20), { at: '2016-05-12T09:00:00-06:00' }),
+      sampleReading('right', 'post-4/rail-height', inches(28.75), { corrects: 'wrong' }),
+    ])
+    const contents = contentsOf(input)
+    expect([...shownReadings(contents)].sort()).toEqual(input.readings.map(({ id }) => id).sort())
+    expect(contents.measured.map(({ id }) => id)).toEqual(['a2', 'a3'])
+    const spacing = linesOf(contents).find(({ id }) => id === 'space-2/spacing')!
+    expect(spacing.derived).toEqual({ value: '75 in', from: 'computed from distance along the rail at posts 2 and 3' })
+    expect(spacing.verdict).toBe('meets')
+  })
+
+  test('shows a corrected reading with the one that counts instead', () => {
+    const input = sampleInput((requirements) => [
+      ...soundReadings(requirements).filter(({ of }) => of !== 'post-4/rail-height'),
+      sampleReading('wrong', 'post-4/rail-height', inches(20)),
+      sampleReading('right', 'post-4/rail-height', inches(28.75), { corrects: 'wrong' }),
+    ])
+    const contents = contentsOf(input)
+    expect(contents.replaced).toMatchObject([{ reading: { id: 'wrong', answer: '20 in' }, by: 'right' }])
+    const line = linesOf(contents).find(({ id }) => id === 'post-4/rail-height')!
+    expect(line.readings.map(({ id }) => id)).toEqual(['right'])
+    expect(line.verdict).toBe('meets')
+  })
+
+  test('proves nothing without readings: each requirement that needs one is listed with the reason', () => {
+    const input = sampleInput(() => [])
+    const contents = contentsOf(input)
+    expect(contents.acceptance.word).toBe('not yet known')
+    const unread = input.judgement.verdicts.filter(({ verdict }) => verdict === 'unread').map((one) => one.requirement)
+    expect(contents.unproven.flatMap(({ requirements }) => requirements).sort()).toEqual([...unread].sort())
+    expect(unread.length).toBe(input.requirements.filter(({ look }) => look.kind !== 'record').length)
+    expect(contents.facts).toContainEqual({ name: 'Readings', value: 'none' })
+    expect(contents.counts.find(({ verdict }) => verdict === 'meets')!.count).toBe(0)
+  })
+
+  // The sheet of the 27 3/4 in system states 27 3/4 in and 30 in as lowest and highest.
+  test('shows a failed limit in its published unit, its finding and its remedy', () => {
+    const low = (requirements: RecordInput['requirements']): readonly Reading[] =>
+      soundReadings(requirements).map((one) => (one.of === 'post-8/rail-height' ? { ...one, answer: inches(26) } : one))
+    const contents = contentsOf(sampleInput(low))
+    const line = linesOf(contents).find(({ id }) => id === 'post-8/rail-height')!
+    expect(line.limit).toBe('27 3/4 in to 30 in')
+    expect(line.readings.map(({ answer }) => answer)).toEqual(['26 in'])
+    expect(line.reason).toContain('1 3/4 in outside the limit')
+    expect(contents.findings.map(({ requirements }) => requirements)).toEqual([['post-8/rail-height']])
+    expect(contents.findings[0]!.remedy).toMatch(/post 8/)
+    expect(contents.acceptance).toEqual({
+      word: 'not acceptable',
+      means: '1 requirement not met: see the findings.',
+    })
+  })
+
+  test('marks every limit that nobody confirmed and lists it', () => {
+    const contents = contentsOf(sound)
+    const remembered = sound.requirements.filter(({ confirmation }) => confirmation === 'from memory')
+    expect(remembered.length).toBeGreaterThan(0)
+    expect(contents.unconfirmed.flatMap(({ requirements }) => requirements).sort()).toEqual(
+      remembered.map(({ id }) => id).sort(),
+    )
+    for (const line of linesOf(contents)) expect(contents.sources[line.source - 1]!.number).toBe(line.source)
+  })
+
+  test('shows who rechecked which finding and what holds now', () => {
+    const input = sampleInput((requirements) => [
+      ...soundReadings(requirements),
+      sampleReading('again', 'post-8/rail-height', inches(28.75), { rechecks: 'post-8/rail-height' }),
+    ])
+    expect(contentsOf(input).rechecks).toMatchObject([
+      { finding: 'post-8/rail-height', reading: { id: 'again', by: 'J. Okafor' }, verdict: 'meets' },
+    ])
+  })
+
+  test('says who set a requirement aside, and counts that as not proven', () => {
+    const because = 'the block was left out by order of the engineer'
+    const input = sampleInput((requirements) =>
+      soundReadings(requirements).map((one) =>
+        one.of === 'post-8/block' ? { ...one, answer: { kind: 'does not apply', because } } : one,
+      ),
+    )
+    const contents = contentsOf(input)
+    const line = linesOf(contents).find(({ id }) => id === 'post-8/block')!
+    expect([line.verdict, line.reason, line.readings[0]!.answer]).toEqual([
+      'does not apply',
+      'set aside by J. Okafor',
+      `does not apply: ${because}`,
+    ])
+    expect(contents.unproven.map(({ requirements, why }) => [requirements, why])).toEqual([
+      [['post-8/block'], `set aside by J. Okafor: ${because}`],
+    ])
+  })
+
+  test('names the sheets with version and criteria, and the decision rule of the run', () => {
+    const contents = contentsOf(sampleInput(soundReadings, sampleRun({ decisionRule: { kind: 'simple' } })))
+    expect(contents.sheets.map(({ id }) => id)).toEqual([
+      'flared-terminal-27-3-4',
+      'w-beam-post-splice-27-3-4',
+      'trailing-anchor-27-3-4',
+    ])
+    for (const sheet of contents.sheets)
+      expect(sheet).toMatchObject({ version: '1.0.0', notice: expect.stringContaining('Example') })
+    expect(contents.sheets[0]!.criteria).toContain('NCHRP 350, test level 3')
+    expect(contents.decisionRule).toMatch(/^Simple acceptance/)
+  })
+})

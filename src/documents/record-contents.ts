@@ -1,0 +1,222 @@
+import type { Requirement } from '../core/requirements/requirement.ts'
+import { currentReadings } from '../core/verdicts/judge-requirements.ts'
+import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
+import { verdictOrder } from '../drawing/verdict-signs.ts'
+import { cautions } from './cautions.ts'
+import { groupBy } from './group-by.ts'
+import { placesText } from './places-text.ts'
+import { timeText } from './printed-time.ts'
+import { type ReadingLine, readingLine } from './reading-lines.ts'
+import type { Printing, RecordInput } from './record-input.ts'
+import {
+  type PlaceLine,
+  placeLine,
+  type RequirementLine,
+  requirementLines,
+  type SourceLine,
+  sourceLines,
+} from './requirement-lines.ts'
+import { decisionRuleText, type Fact, runFacts, type SheetLine, sheetLines } from './run-facts.ts'
+
+/** The inspection record: everything it says, in the order in which it says it, for any writer. */
+export interface RecordContents {
+  readonly title: string
+  readonly run: string
+  readonly facts: readonly Fact[]
+  readonly acceptance: { readonly word: Acceptance; readonly means: string }
+  /** From the worst to the best, those that do not occur too. */
+  readonly counts: readonly { readonly verdict: VerdictWord; readonly count: number }[]
+  readonly decisionRule: string
+  readonly sheets: readonly SheetLine[]
+  readonly findings: readonly FindingLine[]
+  readonly rechecks: readonly RecheckLine[]
+  readonly unproven: readonly UnprovenLine[]
+  /** What later work covers: to be looked at before. */
+  readonly holdPoints: readonly RequirementLine[]
+  readonly requirements: readonly RequirementLine[]
+  /** Readings in force that answer no requirement by themselves: others are computed from them. */
+  readonly measured: readonly ReadingLine[]
+  readonly replaced: readonly ReplacedLine[]
+  readonly unconfirmed: readonly UnconfirmedLine[]
+  readonly sources: readonly SourceLine[]
+  readonly cautions: readonly string[]
+  /** Who signs. */
+  readonly signatures: readonly string[]
+  readonly hash: string
+  readonly hashOf: string
+  readonly printed: string
+  /** As `Printing` gives them, for the file's own properties. */
+  readonly printedAt: string
+  readonly author: string
+}
+
+interface FindingLine {
+  readonly number: number
+  readonly place: PlaceLine
+  readonly what: string
+  readonly remedy: string
+  readonly requirements: readonly string[]
+}
+
+/** A reading taken to see whether a finding was put right. */
+interface RecheckLine {
+  readonly finding: string
+  readonly reading: ReadingLine
+  /** The verdict on what it reads, as it is now. */
+  readonly verdict: VerdictWord
+}
+
+/** What is not proven for one reason, at one place or several. */
+interface UnprovenLine {
+  readonly places: string
+  readonly must: string
+  readonly why: string
+  readonly requirements: readonly string[]
+}
+
+/** A reading that no longer counts. */
+interface ReplacedLine {
+  readonly reading: ReadingLine
+  /** Id of the one that counts instead; null when none does. */
+  readonly by: string | null
+}
+
+/** A limit that nobody has checked against a document. */
+interface UnconfirmedLine {
+  readonly must: string
+  readonly places: string
+  readonly sheet: string
+  readonly source: number
+  readonly requirements: readonly string[]
+}
+
+export function recordContents(input: RecordInput, printing: Printing): RecordContents {
+  const { run, judgement, requirements } = input
+  const sources = sourceLines(requirements)
+  const lines = requirementLines(input, sources)
+  const covered = new Set(requirements.filter(({ hold }) => hold).map(({ id }) => id))
+  return {
+    title: 'Inspection record',
+    run: run.name,
+    facts: runFacts(input),
+    acceptance: { word: judgement.acceptance, means: acceptanceText(input) },
+    counts: verdictOrder.map((verdict) => ({
+      verdict,
+      count: judgement.verdicts.filter((one) => one.verdict === verdict).length,
+    })),
+    decisionRule: decisionRuleText(run.decisionRule),
+    sheets: sheetLines(input),
+    findings: judgement.findings.map(({ place, what, remedy, requirements }, i) => ({
+      number: i + 1,
+      place: placeLine(input, place),
+      what,
+      remedy,
+      requirements,
+    })),
+    rechecks: recheckLines(input),
+    unproven: unprovenLines(input),
+    holdPoints: lines.filter(({ id }) => covered.has(id)),
+    requirements: lines.filter(({ id }) => !covered.has(id)),
+    ...otherReadings(input, lines),
+    unconfirmed: unconfirmedLines(requirements, sources),
+    sources,
+    cautions,
+    signatures: ['Contractor', 'Inspector', 'Engineer'],
+    hash: printing.hash,
+    hashOf: 'SHA-256 of run file, sheets in use, readings and decision rule as canonical JSON',
+    printed: `${timeText(printing.printedAt)}${printing.author === '' ? '' : ` by ${printing.author}`}`,
+    printedAt: printing.printedAt,
+    author: printing.author,
+  }
+}
+
+function acceptanceText({ judgement }: RecordInput): string {
+  const count = (word: VerdictWord): number => judgement.verdicts.filter(({ verdict }) => verdict === word).length
+  const some = (number: number): string => `${number} requirement${number === 1 ? '' : 's'}`
+  const open = count('too close') + count('unread')
+  switch (judgement.acceptance) {
+    case 'acceptable':
+      return `Every requirement meets its limit${count('does not apply') > 0 ? ' or is set aside with a reason' : ''}.`
+    case 'not acceptable':
+      return `${some(count('fails'))} not met: see the findings.${open > 0 ? ` ${some(open)} not proven either way.` : ''}`
+    case 'not yet known':
+      return `Nothing fails, but ${some(open)} not proven.`
+    default:
+      return judgement.acceptance satisfies never
+  }
+}
+
+function recheckLines({ readings, requirements, judgement, instruments }: RecordInput): readonly RecheckLine[] {
+  return readings.flatMap((reading) => {
+    if (reading.rechecks === null) return []
+    const requirement = requirements.find(({ id }) => id === reading.of)
+    const verdict = judgement.verdicts.find((one) => one.requirement === reading.of)
+    return [
+      {
+        finding: reading.rechecks,
+        reading: readingLine(reading, requirement, instruments),
+        verdict: verdict?.verdict ?? 'unread',
+      },
+    ]
+  })
+}
+
+function unprovenLines({ judgement, requirements }: RecordInput): readonly UnprovenLine[] {
+  const must = new Map(requirements.map((requirement) => [requirement.id, requirement.must]))
+  const missing = new Set(
+    judgement.verdicts
+      .filter(({ because }) => because.kind === 'readings missing')
+      .map(({ requirement }) => requirement),
+  )
+  const lines = judgement.unproven.map(({ requirement, place, why }) => ({
+    id: requirement,
+    place,
+    must: must.get(requirement)!,
+    // Which ones are missing stands with the requirement itself.
+    why: missing.has(requirement) ? 'no reading, and not all of those from which it could be computed' : why,
+  }))
+  return groupBy(lines, (line) => `${line.must}\n${line.why}`).map((group) => ({
+    places: placesText(group.map(({ place }) => place)),
+    must: group[0].must,
+    why: group[0].why,
+    requirements: group.map(({ id }) => id),
+  }))
+}
+
+/** The readings that do not stand beside a requirement: those behind computed values, and those that no longer count. */
+function otherReadings(
+  { readings, requirements, instruments }: RecordInput,
+  lines: readonly RequirementLine[],
+): Pick<RecordContents, 'measured' | 'replaced'> {
+  const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
+  const shown = new Set(lines.flatMap((line) => line.readings.map(({ id }) => id)))
+  const current = currentReadings(readings)
+  const others = readings.filter(({ id }) => !shown.has(id))
+  const line = (reading: (typeof readings)[number]) => readingLine(reading, byId.get(reading.of), instruments)
+  return {
+    measured: others.filter((reading) => current.get(reading.of) === reading).map(line),
+    replaced: others
+      .filter((reading) => current.get(reading.of) !== reading)
+      .map((reading) => ({
+        reading: line(reading),
+        by: (readings.find(({ corrects }) => corrects === reading.id) ?? current.get(reading.of))?.id ?? null,
+      })),
+  }
+}
+
+function unconfirmedLines(
+  requirements: readonly Requirement[],
+  sources: readonly SourceLine[],
+): readonly UnconfirmedLine[] {
+  const unconfirmed = requirements.filter(({ confirmation }) => confirmation === 'from memory')
+  return groupBy(unconfirmed, ({ must, sheet, source }) => [must, sheet, source.title].join('\n')).map((group) => {
+    const { must, sheet, sheetVersion, source } = group[0]
+    return {
+      must,
+      places: placesText(group.map(({ place }) => place)),
+      sheet: `${sheet} ${sheetVersion}`,
+      source: sources.find(({ title, edition }) => title === source.title && edition === source.edition)!.number,
+      requirements: group.map(({ id }) => id),
+    }
+  })
+}

@@ -1,0 +1,22 @@
+import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
+import type { RunModel } from '../core/requirements/run-model.ts'
+import { canonicalJson } from '../formats/canonical-json.ts'
+import type { RecordInput } from './record-input.ts'
+
+/**
+ * The hash that names exactly what a record was printed from: run file, sheets in use, readings and decision rule, as
+ * canonical JSON. Anyone who has these files can compute it again and see whether one of them was changed.
+ * @param sha256 hexadecimal SHA-256 of a text in UTF-8
+ */
+export function recordHash(
+  { run, model, readings }: Pick<RecordInput, 'run' | 'model' | 'readings'>,
+  sha256: (text: string) => string,
+): string {
+  return sha256(canonicalJson({ decisionRule: run.decisionRule, readings, run, sheets: sheetsInUse(model) }))
+}
+
+/** The system's sheet and those of both ends, each once. */
+function sheetsInUse({ system, first, second }: RunModel): readonly HardwareSheet[] {
+  const ends = [first, second].flatMap((end) => (end.kind === 'unit' ? [end.sheet] : []))
+  return [...new Map([system, ...ends].map((sheet) => [sheet.id, sheet])).values()]
+}

@@ -1,0 +1,29 @@
+import type { Instrument } from '../core/measurement/instruments.ts'
+import type { Reading } from '../core/measurement/reading.ts'
+import type { Requirement } from '../core/requirements/requirement.ts'
+import type { RunModel } from '../core/requirements/run-model.ts'
+import type { Judgement } from '../core/verdicts/verdict.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
+
+/** A judged run: all that the documents of a run are written from. */
+export interface RecordInput {
+  readonly run: RunFile
+  readonly model: RunModel
+  /** In walking order, what later work covers first. */
+  readonly requirements: readonly Requirement[]
+  /** All of them, the corrected ones too, in the order in which they were entered. */
+  readonly readings: readonly Reading[]
+  readonly judgement: Judgement
+  /** Every instrument that a reading may name. */
+  readonly instruments: readonly Instrument[]
+}
+
+/** What a document says of itself. The same input and printing give the same bytes. */
+export interface Printing {
+  /** ISO 8601 date and time; without a zone it counts as UTC. */
+  readonly printedAt: string
+  /** Who printed it; empty when not said. */
+  readonly author: string
+  /** SHA-256 of what the document is printed from, as `recordHash` gives it. */
+  readonly hash: string
+}

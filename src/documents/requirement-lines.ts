@@ -1,0 +1,138 @@
+import { limitsText } from '../core/hardware/dimension-text.ts'
+import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
+import type { Reading } from '../core/measurement/reading.ts'
+import type { Place, Requirement } from '../core/requirements/requirement.ts'
+import { describeReason, measuredText } from '../core/verdicts/describe-reason.ts'
+import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
+import { groupBy } from './group-by.ts'
+import { alongText, numberedText, stationOf } from './places-text.ts'
+import { type ReadingLine, readingLine } from './reading-lines.ts'
+import type { RecordInput } from './record-input.ts'
+
+export interface PlaceLine {
+  readonly name: string
+  /** Along the rail from the centre of post 1. */
+  readonly along: string
+  readonly station: string | null
+}
+
+/** One requirement with what was read and what that means. */
+export interface RequirementLine {
+  /** Counts through the whole record, hold points first. */
+  readonly number: number
+  readonly id: string
+  readonly place: PlaceLine
+  readonly must: string
+  /** What decides it: the limits in their published unit, or the right answer. */
+  readonly limit: string
+  readonly readings: readonly ReadingLine[]
+  /** What stands for a reading of its own: the value that other readings give together, or the run file. */
+  readonly derived: DerivedLine | null
+  readonly verdict: VerdictWord
+  readonly reason: string
+  readonly sheet: string
+  /** Number of its source in the record's list of sources. */
+  readonly source: number
+  readonly confirmation: Confirmation
+}
+
+interface DerivedLine {
+  readonly value: string
+  readonly from: string | null
+}
+
+/** A document that limits were taken from. */
+export interface SourceLine {
+  readonly number: number
+  readonly title: string
+  readonly edition: string
+}
+
+/** The sources of all requirements in the order of their first use. */
+export function sourceLines(requirements: readonly Requirement[]): readonly SourceLine[] {
+  const sources = new Map(requirements.map(({ source }) => [`${source.title}\n${source.edition}`, source]))
+  return [...sources.values()].map(({ title, edition }, i) => ({ number: i + 1, title, edition }))
+}
+
+export function requirementLines(input: RecordInput, sources: readonly SourceLine[]): readonly RequirementLine[] {
+  const verdicts = new Map(input.judgement.verdicts.map((verdict) => [verdict.requirement, verdict]))
+  const readings = new Map(input.readings.map((reading) => [reading.id, reading]))
+  return input.requirements.map((requirement, i) => {
+    const verdict = verdicts.get(requirement.id)
+    if (verdict === undefined) throw new RangeError(`no verdict on ${requirement.id}`)
+    const used = verdict.readings.flatMap((id) => readings.get(id) ?? [])
+    return requirementLine(input, sources, requirement, verdict, used, i + 1)
+  })
+}
+
+function requirementLine(
+  input: RecordInput,
+  sources: readonly SourceLine[],
+  requirement: Requirement,
+  verdict: Verdict,
+  used: readonly Reading[],
+  number: number,
+): RequirementLine {
+  const { id, must, sheet, sheetVersion, source, confirmation } = requirement
+  return {
+    number,
+    id,
+    place: placeLine(input, requirement.place),
+    must,
+    limit: limitText(requirement),
+    readings: used
+      .filter((reading) => reading.of === id)
+      .map((reading) => readingLine(reading, requirement, input.instruments)),
+    derived: derivedLine(verdict, used),
+    verdict: verdict.verdict,
+    // Why it was set aside stands in the reading.
+    reason:
+      verdict.because.kind === 'set aside' ? `set aside by ${verdict.because.by}` : describeReason(verdict.because),
+    sheet: `${sheet} ${sheetVersion}`,
+    source: sources.find(({ title, edition }) => title === source.title && edition === source.edition)!.number,
+    confirmation,
+  }
+}
+
+function derivedLine({ because }: Verdict, used: readonly Reading[]): DerivedLine | null {
+  if (because.kind === 'criteria' || because.kind === 'standing work') return { value: 'from the run file', from: null }
+  if (because.kind !== 'measured' || !because.computed) return null
+  const from = `computed from ${measuredPlaces(used.map(({ of }) => of))}`
+  return { value: measuredText(because.value, because.unit), from }
+}
+
+/** `lateral offset at posts 1 to 5`, from ids of what was measured such as `post-3/lateral-offset`. */
+function measuredPlaces(measured: readonly string[]): string {
+  const parts = measured.map((of) => /^post-(\d+)\/(.+)$/.exec(of) ?? [of, '', of])
+  return groupBy(parts, ([, , topic = '']) => topic)
+    .map((group) => {
+      const [, , topic = ''] = group[0]
+      const posts = group.map(([, number]) => Number(number))
+      return `${topic === 'along' ? 'distance along the rail' : topic.replaceAll('-', ' ')} at ${numberedText('post', 'posts', posts)}`
+    })
+    .join('; ')
+}
+
+export const placeLine = ({ run, model }: RecordInput, place: Place): PlaceLine => ({
+  name: place.name,
+  along: alongText(run, place.alongInches),
+  station: stationOf(run, model.layout.postOneAtInches + place.alongInches),
+})
+
+function limitText({ look }: Requirement): string {
+  switch (look.kind) {
+    case 'measure':
+      return limitsText(look.limits)
+    case 'choose':
+      return look.choices
+        .filter(({ right }) => right)
+        .map(({ label }) => label)
+        .join(' or ')
+    case 'confirm':
+      return 'confirmed on sight'
+    case 'record':
+      return `tested to MASH 2016, or let no later than ${look.rule.lastLetting}`
+    default:
+      return look satisfies never
+  }
+}

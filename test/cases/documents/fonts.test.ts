@@ -1,0 +1,33 @@
+import { describe, expect, test } from 'vitest'
+import { printableRanges } from '../../../src/documents/pdf/printable-ranges.ts'
+import { typeset } from '../../../src/documents/pdf/typeset.ts'
+
+/** Sets each character alone, in the documents' fonts; the standard refuses one that no font has. */
+const template = `
+#let data = json(bytes(sys.inputs.data))
+#set document(title: "characters", date: datetime(year: 2026, month: 1, day: 1))
+#set page(height: auto)
+#set text(font: ("Libertinus Serif", "DejaVu Sans Mono"), fallback: false, weight: data.weight)
+#for letter in data.letters { block(letter) }
+`
+
+const letters = printableRanges
+  .trim()
+  .split(/\s+/)
+  .flatMap((range) => {
+    const [from = 0, to = from] = range.split('-').map((end) => Number.parseInt(end, 16))
+    return Array.from({ length: to - from + 1 }, (_, i) => String.fromCodePoint(from + i))
+  })
+
+describe('the fonts that the typesetter carries', () => {
+  test.each(['regular', 'bold'])('show every printable character, %s', (weight) => {
+    expect(letters.length).toBeGreaterThan(3_000)
+    expect(typeset(template, { letters, weight }, 'PDF/A-2a').length).toBeGreaterThan(0)
+  })
+
+  test('lack an emoji, and the typesetter says so', () => {
+    expect(() => typeset(template, { letters: ['😀'], weight: 'regular' }, 'PDF/A-2a')).toThrow(
+      /could not be displayed/,
+    )
+  })
+})

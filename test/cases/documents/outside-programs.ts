@@ -1,0 +1,38 @@
+import { execFileSync, spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll } from 'vitest'
+
+/** Programs that nobody here wrote, from Debian's packages poppler-utils and qpdf. */
+export type OutsideProgram = 'pdftotext' | 'pdffonts' | 'pdfinfo' | 'qpdf'
+
+/** Whether `program` is installed; says so where it is not, so that a skipped check is seen. */
+export function isInstalled(program: OutsideProgram): boolean {
+  const found = spawnSync(program, [program === 'qpdf' ? '--version' : '-v']).error === undefined
+  if (!found) console.warn(`${program} is not installed: the checks that it makes are skipped`)
+  return found
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'lapwise-documents-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+/** A file with `bytes` in a folder that goes when the tests end. */
+export function fileOf(bytes: Uint8Array, name: string): string {
+  const path = join(folder, name)
+  writeFileSync(path, bytes)
+  return path
+}
+
+export const outputOf = (program: OutsideProgram, ...words: readonly string[]): string =>
+  execFileSync(program, words, { encoding: 'utf8', maxBuffer: 2 ** 28, stdio: ['ignore', 'pipe', 'ignore'] })
+
+/** Exit status of `qpdf --check`: 0 for a sound file. */
+export const qpdfCheck = (path: string): number | null => statusOf('qpdf', '--check', path)
+
+const statusOf = (program: OutsideProgram, ...words: readonly string[]): number | null =>
+  spawnSync(program, words).status
+
+/** All text of a PDF in the order in which it was set, with single spaces, and without places to break a word. */
+export const textOf = (path: string): string =>
+  outputOf('pdftotext', '-raw', path, '-').replaceAll('\u200b', '').replace(/\s+/g, ' ')

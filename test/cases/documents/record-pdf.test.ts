@@ -1,0 +1,181 @@
+import { createHash } from 'node:crypto'
+import { beforeAll, describe, expect, test } from 'vitest'
+import { writeRecordPdf } from '../../../src/documents/pdf/write-record-pdf.ts'
+import { type RecordContents, recordContents } from '../../../src/documents/record-contents.ts'
+import { stripPages } from '../../../src/drawing/views/strip.ts'
+import { readReadings } from '../../../src/formats/readings/readings-file.ts'
+import { readRun } from '../../../src/formats/run/run-file.ts'
+import { demoProject } from '../../../src/operations/demo-project.ts'
+import { type JudgedRun, judgeKnown, judgeReadings } from '../../../src/operations/judge-readings.ts'
+import { requireRun } from '../../../src/operations/require-run.ts'
+import { recordInput, writeRecord } from '../../../src/operations/write-record.ts'
+import { stripInput } from '../../../src/operations/write-strip.ts'
+import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
+
+const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
+const options = { page: 'letter', printedAt: '2016-05-13T09:00:00-06:00', author: 'M. Reyes', sha256 } as const
+
+function demoJudged(changes: object = {}): JudgedRun {
+  const demo = demoProject()
+  const file = JSON.stringify({ ...JSON.parse(demo.run), ...changes })
+  const run = readRun('run.json', file)
+  const required = run.ok ? requireRun('run.json', run.value) : run
+  const readings = readReadings('readings.json', demo.readings)
+  if (!required.ok || !readings.ok) throw new Error('the demo project is not sound')
+  const judged = judgeReadings('readings.json', required.value, readings.value.readings)
+  if (!judged.ok) throw new Error(JSON.stringify(judged.error))
+  return judged.value
+}
+
+const contentsOf = (judged: JudgedRun): RecordContents =>
+  recordContents(recordInput(judged), { printedAt: options.printedAt, author: options.author, hash: sha256('') })
+
+describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
+  const judged = demoJudged()
+  const contents = contentsOf(judged)
+  let pdf: Uint8Array
+  let path: string
+  beforeAll(async () => {
+    pdf = await writeRecord(judged, options)
+    path = fileOf(pdf, 'record.pdf')
+  })
+
+  test('the same input gives the same bytes, another time of printing gives others', async () => {
+    expect(Buffer.compare(await writeRecord(judged, options), pdf)).toBe(0)
+    const later = await writeRecord(judged, { ...options, printedAt: '2016-05-14T09:00:00-06:00' })
+    expect(Buffer.compare(later, pdf)).not.toBe(0)
+  })
+
+  test('states PDF/A-2a, and can be set as PDF/UA-1, whose rules the typesetter checks', () => {
+    const metadata = Buffer.from(pdf).toString('latin1')
+    expect(metadata).toContain('<pdfaid:part>2</pdfaid:part><pdfaid:conformance>A</pdfaid:conformance>')
+    const drawings = stripPages(stripInput(judged), 'letter')
+    const accessible = writeRecordPdf(contents, drawings, { page: 'letter', standard: 'PDF/UA-1' })
+    expect(Buffer.from(accessible).toString('latin1')).toContain('<pdfuaid:part>1</pdfuaid:part>')
+  })
+
+  test.skipIf(!isInstalled('qpdf'))('qpdf finds no fault in it, and finds one in a file cut short', () => {
+    expect(qpdfCheck(path)).toBe(0)
+    expect(qpdfCheck(fileOf(pdf.subarray(0, pdf.length / 2), 'short.pdf'))).not.toBe(0)
+  })
+
+  test.skipIf(!isInstalled('pdftotext'))(
+    'pdftotext finds every requirement with limit, reading, verdict and reason',
+    () => {
+      const text = textOf(path)
+      const lines = [...contents.holdPoints, ...contents.requirements]
+      expect(lines.length).toBe(judged.requirements.length)
+      // A row runs from its requirement to where the next one begins.
+      const starts = lines.map((line) =>
+        text.indexOf(`${line.must} ${line.id}, by ${line.sheet}, source ${line.source}`),
+      )
+      for (const [i, line] of lines.entries()) {
+        expect(starts[i], line.id).toBeGreaterThan(i === 0 ? 0 : starts[i - 1]!)
+        const row = text.slice(starts[i], starts[i + 1])
+        for (const words of [line.limit, line.verdict, line.reason, line.confirmation])
+          expect(row, line.id).toContain(words)
+        for (const reading of line.readings)
+          for (const words of [reading.answer, `${reading.by}, ${reading.at} (${reading.id})`, ...reading.photos])
+            expect(row, line.id).toContain(words)
+        if (line.derived !== null) expect(row, line.id).toContain(line.derived.value)
+        expect(row.includes('NOT CONFIRMED'), line.id).toBe(line.confirmation === 'from memory')
+      }
+      for (const { id, of, answer } of contents.measured) expect(text).toContain(`${id} ${of} ${answer}`)
+      for (const { what, remedy } of contents.findings)
+        for (const words of [what, remedy]) expect(text).toContain(words)
+      for (const words of [...contents.cautions, 'NOT ACCEPTABLE', contents.decisionRule]) expect(text).toContain(words)
+    },
+  )
+
+  test.skipIf(!isInstalled('pdftotext'))(
+    'carries the hash of exactly its run, sheets, readings and decision rule',
+    async () => {
+      const text = textOf(path)
+      const [hash] = /[0-9a-f]{64}/.exec(text) ?? []
+      expect(hash).toBeDefined()
+      const fewer = judgeKnown(judged, judged.readings.slice(1))
+      expect(textOf(fileOf(await writeRecord(fewer, options), 'fewer.pdf'))).not.toContain(hash)
+    },
+  )
+
+  test.skipIf(!isInstalled('pdffonts'))(
+    'pdffonts finds every font embedded, and only those that the typesetter carries',
+    () => {
+      const rows = outputOf('pdffonts', path).trim().split('\n').slice(2)
+      expect(rows.length).toBeGreaterThan(0)
+      for (const row of rows) {
+        expect(row).toMatch(/^[A-Z]{6}\+(LibertinusSerif|DejaVuSansMono)/)
+        // embedded, subset, with Unicode values
+        expect(row).toMatch(/ yes yes yes +\d+ +0$/)
+      }
+    },
+  )
+
+  test.skipIf(!isInstalled('pdfinfo'))(
+    'pdfinfo finds tags, title, author and date, and pages of the size asked for',
+    async () => {
+      const info = outputOf('pdfinfo', '-isodates', path)
+      expect(info).toMatch(/^Title: +Inspection record: Alder Creek culvert, right side$/m)
+      expect(info).toMatch(/^Author: +M\. Reyes$/m)
+      expect(info).toMatch(/^Tagged: +yes$/m)
+      expect(info).toMatch(/^CreationDate: +2016-05-13T15:00:00Z$/m)
+      // Letter and tabloid are 8 1/2 x 11 in and 11 x 17 in; A4 and A3 are 210 x 297 mm and 297 x 420 mm (ISO 216).
+      const sizes = { letter: [612, 792], tabloid: [792, 1224], A4: [595.28, 841.89], A3: [841.89, 1190.55] } as const
+      for (const page of ['letter', 'tabloid', 'A4', 'A3'] as const) {
+        const paged = fileOf(await writeRecord(judged, { ...options, page }), `${page}.pdf`)
+        const [, width, height] = /^Page size: +([\d.]+) x ([\d.]+) pts/m.exec(outputOf('pdfinfo', paged)) ?? []
+        expect(Number(width)).toBeCloseTo(sizes[page][0], 0)
+        expect(Number(height)).toBeCloseTo(sizes[page][1], 0)
+      }
+    },
+  )
+
+  test.skipIf(!isInstalled('pdftotext'))('prints the strip to the scale that it states', () => {
+    // At 1 in = 20 ft, 25 ft of rail are 1.25 in, which is 90 points on paper.
+    const page = outputOf('pdftotext', '-f', '2', '-l', '2', '-bbox', path, '-')
+    expect(textOf(path)).toContain('Scale 1 in = 20 ft (1:240)')
+    const words = [...page.matchAll(/<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="[\d.]+">([^<]+)</g)]
+    const marks = ['25', '50', '75', '100', '125'].map((mark) => {
+      const ruler = words.find(([, , , , word]) => word === '125')!
+      const [, from, , to] = words.find(([, , y, , word]) => word === mark && y === ruler[2])!
+      return (Number(from) + Number(to)) / 2
+    })
+    for (const [i, mark] of marks.slice(1).entries()) expect(mark - marks[i]!).toBeCloseTo(90, 1)
+  })
+})
+
+describe('the record of a run with awkward texts', { timeout: 30_000 }, () => {
+  const hostile = 'a "b" <i>&amp; #set text(red) $x$ *bold* _it_ @ref // no `raw` \\u{41} 27¾ ≤ ≥ ±'
+  const foreign = 'שלום עולם مرحبا 漢字 😀👩🏽‍🔧 \u202Eback\u202C \u0007'
+  const long = 'the post could not be reached because the slope had slid; '.repeat(70).slice(0, 4_000)
+
+  test.skipIf(!isInstalled('pdftotext') || !isInstalled('qpdf'))(
+    'prints them as they are, or by number where no font has them',
+    async () => {
+      const judged = demoJudged({ name: `${hostile} ${foreign}` })
+      const readings = judged.readings.map((reading, i) => {
+        if (reading.of === 'post-5/block')
+          return { ...reading, answer: { kind: 'does not apply', because: long } as const, by: foreign }
+        return i % 10 === 0 ? { ...reading, where: 'x'.repeat(4_000), by: hostile } : reading
+      })
+      const path = fileOf(
+        await writeRecord(judgeKnown(judged, readings), { ...options, author: foreign }),
+        'awkward.pdf',
+      )
+      expect(qpdfCheck(path)).toBe(0)
+      const text = textOf(path)
+      expect(text).toContain(hostile)
+      for (const code of ['[U+6F22]', '[U+1F600]', '[U+202E]', '[U+0007]']) expect(text).toContain(code)
+      // The note is longer than a page, so that foot and head of a page stand in it.
+      const words = long.trim().split(' ')
+      expect(text).toContain(words.slice(0, 40).join(' '))
+      expect(text).toContain(words.slice(-40).join(' '))
+    },
+  )
+
+  test.skipIf(!isInstalled('pdftotext') || !isInstalled('qpdf'))('is whole with no reading at all', async () => {
+    const path = fileOf(await writeRecord(judgeKnown(demoJudged(), []), options), 'unread.pdf')
+    expect(qpdfCheck(path)).toBe(0)
+    expect(textOf(path)).toContain('NOT YET KNOWN')
+  })
+})
