@@ -1,3 +1,4 @@
+import { Heap } from './heap.ts'
 import type { Sixteenths } from './sixteenths.ts'
 
 /** A panel length that may be used, and what it costs. */
@@ -40,7 +41,7 @@ export function* panelOrders(request: OrdersRequest): Generator<PanelOrder> {
   const toEnd = costsToEnd(request, counted)
   if (toEnd[0] === Number.POSITIVE_INFINITY) return
 
-  const open = new Heap()
+  const open = new Heap<Node>(isBefore)
   open.push({ total: toEnd[0]!, at: 0, used: 0, spent: 0, panel: 0, before: null })
   for (let node = open.pop(); node !== null; node = open.pop()) {
     if (node.at === places) {
@@ -133,40 +134,7 @@ function panelsOf(node: Node): Sixteenths[] {
   return panels.reverse()
 }
 
-/** A binary heap: least total first; among equals the one that has come furthest, then the longer panel. */
-class Heap {
-  private readonly nodes: Node[] = []
-
-  push(node: Node): void {
-    const { nodes } = this
-    let i = nodes.push(node) - 1
-    while (i > 0) {
-      const parent = (i - 1) >> 1
-      if (!isBefore(nodes[i]!, nodes[parent]!)) break
-      ;[nodes[i], nodes[parent]] = [nodes[parent]!, nodes[i]!]
-      i = parent
-    }
-  }
-
-  pop(): Node | null {
-    const { nodes } = this
-    const top = nodes[0]
-    if (top === undefined) return null
-    const last = nodes.pop()!
-    if (nodes.length === 0) return top
-    nodes[0] = last
-    for (let i = 0; ; ) {
-      const left = 2 * i + 1
-      if (left >= nodes.length) break
-      const child = left + 1 < nodes.length && isBefore(nodes[left + 1]!, nodes[left]!) ? left + 1 : left
-      if (!isBefore(nodes[child]!, nodes[i]!)) break
-      ;[nodes[i], nodes[child]] = [nodes[child]!, nodes[i]!]
-      i = child
-    }
-    return top
-  }
-}
-
+/** Least total first; among equals the one that has come furthest, then the longer panel. */
 function isBefore(a: Node, b: Node): boolean {
   return a.total !== b.total ? a.total < b.total : a.at !== b.at ? a.at > b.at : a.panel > b.panel
 }

@@ -76,6 +76,22 @@ export function postPlans(
   return { plans, refused }
 }
 
+/** No plan of this frame changes fewer posts: each one of the run that is in the way is left out or moved. */
+export function leastChanged(request: LayoutRequest, frame: Frame): number {
+  if (request.obstructions.length === 0) return 0
+  const { from, to, full } = postLattice(frame, request.system)
+  const standing = Math.max(from, standingUntil(request, frame))
+  let changed = 0
+  let counted = Number.NEGATIVE_INFINITY
+  for (const obstruction of request.obstructions) {
+    const begin = Math.max(sixteenths(obstruction.fromInches) - frame.origin, standing, counted)
+    const end = Math.min(sixteenths(obstruction.toInches) - frame.origin, to)
+    if (end > begin) changed += Math.max(0, Math.ceil((end - from) / full) - Math.floor((begin - from) / full) - 1)
+    counted = Math.max(counted, end)
+  }
+  return changed
+}
+
 const shifted = (part: { readonly fromInches: number; readonly toInches: number }, frame: Frame) => ({
   from: sixteenths(part.fromInches) - frame.origin,
   to: sixteenths(part.toInches) - frame.origin,
@@ -168,31 +184,27 @@ function dividedPostObstructed(
 interface ObstructedGroup {
   readonly obstruction: string
   readonly posts: readonly Sixteenths[]
-  /** Clear edges of the obstruction round the group. */
-  readonly from: Sixteenths
-  readonly to: Sixteenths
 }
 
 function obstructedGroups(request: LayoutRequest, frame: Frame, lattice: PostLattice): ObstructedGroup[] {
   const standing = standingUntil(request, frame)
-  const groups: { obstruction: string; posts: Sixteenths[]; from: Sixteenths; to: Sixteenths }[] = []
-  const sorted = [...request.obstructions].sort((a, b) => a.fromInches - b.fromInches)
-  for (const obstruction of sorted) {
+  const inTheWay = new Map<Sixteenths, Set<string>>()
+  for (const obstruction of request.obstructions) {
     const { from, to } = shifted(obstruction, frame)
     const first = Math.max(1, Math.floor((from - lattice.from) / lattice.full) + 1)
-    for (let k = first, at = lattice.from + k * lattice.full; at < to && at < lattice.to; k++, at += lattice.full) {
-      if (at <= standing) continue
-      const last = groups[groups.length - 1]
-      const lastPost = last?.posts[last.posts.length - 1]
-      if (last !== undefined && lastPost === at) {
-        last.to = Math.max(last.to, to)
-      } else if (last !== undefined && lastPost === at - lattice.full) {
-        last.posts.push(at)
-        last.to = Math.max(last.to, to)
-        if (!last.obstruction.includes(obstruction.name)) last.obstruction += ` and ${obstruction.name}`
-      } else {
-        groups.push({ obstruction: obstruction.name, posts: [at], from, to })
-      }
+    for (let at = lattice.from + first * lattice.full; at < to && at < lattice.to; at += lattice.full) {
+      if (at > standing) inTheWay.set(at, (inTheWay.get(at) ?? new Set()).add(obstruction.name))
+    }
+  }
+  const groups: { obstruction: string; names: Set<string>; posts: Sixteenths[] }[] = []
+  for (const [at, names] of [...inTheWay].sort(([a], [b]) => a - b)) {
+    const last = groups[groups.length - 1]
+    if (last !== undefined && last.posts[last.posts.length - 1] === at - lattice.full) {
+      last.posts.push(at)
+      for (const name of names) last.names.add(name)
+      last.obstruction = [...last.names].join(' and ')
+    } else {
+      groups.push({ obstruction: [...names].join(' and '), names: new Set(names), posts: [at] })
     }
   }
   return groups
@@ -218,7 +230,7 @@ function gapAnswers(
 ): { answers: readonly GapAnswer[]; refused: readonly Refusal[] } {
   const answers: GapAnswer[] = []
   const refused: Refusal[] = []
-  const moved = movedPost(request.system, group)
+  const moved = movedPost(request, frame, group)
   if (moved !== null) answers.push(moved)
   for (const rule of request.system.omissions) {
     if (group.posts.length > rule.most) continue
@@ -240,12 +252,18 @@ function gapAnswers(
   return { answers, refused }
 }
 
-function movedPost(system: LongitudinalSheet, group: ObstructedGroup): GapAnswer | null {
-  if (system.movedPost === 'notStated' || group.posts.length !== 1) return null
+function movedPost(request: LayoutRequest, frame: Frame, group: ObstructedGroup): GapAnswer | null {
+  const { movedPost } = request.system
+  if (movedPost === 'notStated' || group.posts.length !== 1) return null
   const at = group.posts[0]!
-  const movedTo = at - group.from <= group.to - at ? group.from : group.to
-  if (Math.abs(movedTo - at) > sixteenths(system.movedPost.most.inches)) return null
-  return { group, rule: null, movedTo, special: [], gap: null, nested: null, noSplice: !system.movedPost.atSplice }
+  const most = sixteenths(movedPost.most.inches)
+  const parts = request.obstructions.map((one) => shifted(one, frame))
+  const [movedTo] = parts
+    .flatMap(({ from, to }) => [from, to])
+    .filter((edge) => Math.abs(edge - at) <= most && parts.every(({ from, to }) => edge <= from || edge >= to))
+    .sort((a, b) => Math.abs(a - at) - Math.abs(b - at))
+  if (movedTo === undefined) return null
+  return { group, rule: null, movedTo, special: [], gap: null, nested: null, noSplice: !movedPost.atSplice }
 }
 
 function leftOut(
@@ -269,7 +287,11 @@ function leftOut(
   if (!fits || !clear)
     return { kind: 'special posts do not fit', obstruction: group.obstruction, rule: rule.kind, each }
   if (rule.leastToEndUnit !== 'notStated') {
-    const have = Math.min(outer.from - lattice.from, lattice.to - outer.to)
+    const changed = each > 0 ? outer : { from: group.posts[0]!, to: group.posts[group.posts.length - 1]! }
+    const have = Math.min(
+      frame.first.end.kind === 'unit' ? changed.from - lattice.from : Number.POSITIVE_INFINITY,
+      frame.second.end.kind === 'unit' ? lattice.to - changed.to : Number.POSITIVE_INFINITY,
+    )
     if (have < sixteenths(rule.leastToEndUnit)) {
       return {
         kind: 'too near the end unit',
@@ -283,7 +305,21 @@ function leftOut(
   const middle = (gap.from + gap.to) / 2
   const half = sixteenths(rule.nestedInches) / 2
   const nested = half > 0 ? { from: middle - half, to: middle + half } : null
+  if (nested !== null) {
+    const side = reachesInto(nested, frame)
+    if (side !== null)
+      return { kind: 'nested rail in unit', unit: side.name, obstruction: group.obstruction, nested: rule.nestedInches }
+  }
   return { group, rule, movedTo: null, special, gap, nested, noSplice: !rule.spliceOnOmittedPost }
+}
+
+/** The end unit whose panels the doubled rail would reach into; a standing run can be doubled. */
+function reachesInto(
+  nested: { readonly from: Sixteenths; readonly to: Sixteenths },
+  { first, second, length }: Frame,
+): EndSide | null {
+  if (first.end.kind === 'unit' && nested.from < first.joint) return first
+  return second.end.kind === 'unit' && nested.to > length - second.joint ? second : null
 }
 
 function gapsTooNear(chosen: readonly GapAnswer[]): Refusal | null {

@@ -64,9 +64,15 @@ export type Refusal =
       readonly expected: number
       readonly unit: string
     }
+  | { readonly kind: 'hung splice'; readonly panel: number }
   | { readonly kind: 'not in stock'; readonly panel: number }
   | { readonly kind: 'posts do not meet'; readonly remainder: number; readonly spacing: number }
-  | { readonly kind: 'shorter than the shortest run'; readonly have: number; readonly least: number }
+  | {
+      readonly kind: 'nested rail in unit'
+      readonly unit: string
+      readonly obstruction: string
+      readonly nested: number
+    }
 
 const length = (inches: number): string => printLength(exactLength(inches, 'in'), 'feet-inches')
 
@@ -108,12 +114,14 @@ export function describeRefusal(refusal: Refusal): string {
       return `the ${refusal.end} end stands ${length(refusal.shortBy)} too near: the rail would not count for the whole need`
     case 'hung panel differs':
       return `panel ${refusal.panel} as hung is ${length(refusal.hung)}, the ${refusal.unit} has ${length(refusal.expected)} there`
+    case 'hung splice':
+      return `panel ${refusal.panel} as hung ends where no splice may lie`
     case 'not in stock':
       return `no ${length(refusal.panel)} panel in stock`
     case 'posts do not meet':
       return `the posts of the two ends are out of step by ${length(refusal.remainder)} of a ${length(refusal.spacing)} space`
-    case 'shorter than the shortest run':
-      return `${length(refusal.have)} of rail is shorter than the shortest tested run of ${length(refusal.least)}`
+    case 'nested rail in unit':
+      return `${refusal.obstruction}: the ${length(refusal.nested)} of doubled rail round the gap would reach into the ${refusal.unit}`
   }
 }
 

@@ -142,6 +142,13 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
     )
   })
 
+  it('says which panel of the run hangs with its splice on a post', () => {
+    const standing = { postOneAtInches: -150, panels: [150, 150, 112.5, 112.5], postsDriven: 0 }
+    expect(solve(request(at31, [0, 1000], { standing })).refused).toContainEqual(
+      'panel 4 as hung ends where no splice may lie',
+    )
+  })
+
   it('converts a standing post splice to midspan by one odd panel', () => {
     const layout = best(
       request(at31, [300, 1500], { first: { kind: 'standing splice', atInches: 0, position: 'post' } }),

@@ -22,6 +22,8 @@ const site = (units: UnitSystem, speed: number, adt: number, more: Partial<Site>
   },
   clearZone: { kind: 'slope', slope: 'foreslope', run: 6, take: 'high' },
   runoutLength: null,
+  shyLine: null,
+  flareLimits: null,
   side: 'right',
   hazards: [{ name: 'headwall', from: 0, to: 10, near: 3, far: 6, beyondClearZone: false }],
   barrier: { offset: 2.5, flare: null, approachEnd: null, departureEnd: null },

@@ -1,5 +1,5 @@
 import { err, ok, type Result } from '../result.ts'
-import type { Site, UnitSystem } from '../site/site.ts'
+import type { FlareLimits, Site, UnitSystem } from '../site/site.ts'
 import { feet, type Metres, metres } from '../units/quantity.ts'
 import type { Note } from './note.ts'
 import type { NeedRefusal } from './refusal.ts'
@@ -46,6 +46,7 @@ export function runoutLength(site: Site, tables: DesignTables, findings: Finding
 
 /** Shy-line offset at the speed or the next higher one of the table, m; null above the table, with a note. */
 export function shyLine(site: Site, { shyLine }: DesignTables, findings: Findings): Metres | null {
+  if (site.shyLine !== null) return site.shyLine
   const cell = shyLine.cells[rowIndex(shyLine.rows, site.road.speed)]?.[0]
   if (cell === undefined) {
     findings.notes.push({ kind: 'shy-line-not-tabulated', highestSpeed: shyLine.rows.at(-1)!.speed })
@@ -55,14 +56,9 @@ export function shyLine(site: Site, { shyLine }: DesignTables, findings: Finding
   return fromTable(site.units, cell.value)
 }
 
-/** Steepest suggested flare of a semi-rigid barrier, as the a of a:1. */
-export interface FlareLimits {
-  readonly inside: number
-  readonly beyond: number
-}
-
 /** Flare limits at the speed or the next higher one of the table; null above the table, with a note. */
 export function flareLimits(site: Site, { flare }: DesignTables, findings: Findings): FlareLimits | null {
+  if (site.flareLimits !== null) return site.flareLimits
   const cells = flare.cells[rowIndex(flare.rows, site.road.speed)]
   if (cells === undefined) {
     findings.notes.push({ kind: 'flare-limit-not-tabulated', highestSpeed: flare.rows.at(-1)!.speed })

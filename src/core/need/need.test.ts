@@ -34,6 +34,8 @@ const base: Site = {
   },
   clearZone: { kind: 'width', width: feet(40) },
   runoutLength: null,
+  shyLine: null,
+  flareLimits: null,
   side: 'right',
   hazards: [hazard(1000, 1050, 12, 24)],
   barrier: { offset: feet(10), flare: null, approachEnd: null, departureEnd: null },

@@ -25,6 +25,10 @@ export interface Site {
   readonly clearZone: ClearZone
   /** Used instead of the table's, m. */
   readonly runoutLength: Metres | null
+  /** Used instead of the table's. */
+  readonly shyLine: Metres | null
+  /** Used instead of the table's. */
+  readonly flareLimits: FlareLimits | null
   /** All on one side of the road. */
   readonly side: Side
   /** At least one. */
@@ -34,6 +38,12 @@ export interface Site {
   readonly hardware: SiteHardware
   /** Sheets of the site's own, which replace shipped ones of the same id or add to them. */
   readonly sheets: readonly HardwareSheet[]
+}
+
+/** Steepest flare of a semi-rigid barrier, as the a of a:1, by where the flared part lies. */
+export interface FlareLimits {
+  readonly inside: number
+  readonly beyond: number
 }
 
 /** What the runout length measures on a curve: the vehicle's straight path, or the edge of travelled way beside it. */

@@ -44,6 +44,8 @@ function siteOf(from: SiteFile, faults: Fault[]): Site {
     },
     clearZone: clearZoneOf(from, long, faults),
     runoutLength: orNull(from.runoutLength, long),
+    shyLine: orNull(from.shyLine, long),
+    flareLimits: from.flareLimits,
     side: from.hazards[0]!.side,
     hazards: from.hazards.map(
       (hazard, i): Hazard => ({

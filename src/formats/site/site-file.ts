@@ -194,6 +194,12 @@ export const siteSchema = z
     road,
     clearZone,
     runoutLength: positive.nullable().default(null).meta({ description: 'Used instead of the table.' }),
+    shyLine: positive.nullable().default(null).meta({ description: 'Used instead of the table.' }),
+    flareLimits: z
+      .strictObject({ inside: positive, beyond: positive })
+      .nullable()
+      .default(null)
+      .meta({ description: 'The a of a:1 inside and beyond the shy line; used instead of the table.' }),
     hazards: z.array(hazard).min(1),
     barrier,
     hardware: hardware.prefault({}),

@@ -20,6 +20,8 @@ const fullSite = {
   road: { ...leastSite.road, alignment: { kind: 'curve', radius: 2000, turn: 'left', radiusOf: 'edge' } },
   clearZone: { foreslope: '1V:6H', take: 'low' },
   runoutLength: 185,
+  shyLine: 7,
+  flareLimits: { inside: 24, beyond: 12 },
   barrier: {
     offset: 8,
     flare: { rate: '14:1', parallelLength: 25, ends: 'approach' },

@@ -1,0 +1,23 @@
+import { cpus } from 'node:os'
+import { benchIntegerProgram } from './integer-program.ts'
+import { benchLayouts } from './layouts.ts'
+import type { BenchRow } from './measure.ts'
+import { benchVerdicts } from './verdicts.ts'
+
+const benches: readonly (() => readonly BenchRow[] | Promise<readonly BenchRow[]>)[] = [
+  benchLayouts,
+  benchVerdicts,
+  benchIntegerProgram,
+]
+
+const processors = cpus()
+print([`${processors[0]?.model.trim() ?? 'unknown processor'} (${processors.length}), Node ${process.version}`])
+for (const bench of benches) print((await bench()).map(lineOf))
+
+function lineOf({ what, figure, aim }: BenchRow): string {
+  return `${what.padEnd(72)}${figure.padEnd(36)}${aim === '' ? '' : `aim: ${aim}`}`.trimEnd()
+}
+
+function print(lines: readonly string[]): void {
+  process.stdout.write(`${lines.join('\n')}\n`)
+}
