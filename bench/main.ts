@@ -2,12 +2,14 @@ import { cpus } from 'node:os'
 import { benchIntegerProgram } from './integer-program.ts'
 import { benchLayouts } from './layouts.ts'
 import type { BenchRow } from './measure.ts'
+import { benchNeeds } from './needs.ts'
 import { benchVerdicts } from './verdicts.ts'
 
 const benches: readonly (() => readonly BenchRow[] | Promise<readonly BenchRow[]>)[] = [
   benchLayouts,
   benchVerdicts,
   benchIntegerProgram,
+  benchNeeds,
 ]
 
 const processors = cpus()

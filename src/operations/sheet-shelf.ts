@@ -1,7 +1,10 @@
 import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { shippedSheets } from '../core/hardware/shipped-sheets.ts'
 
+type Shelf = ReadonlyMap<string, HardwareSheet>
+
+const shipped: Shelf = new Map(shippedSheets.map((sheet) => [sheet.id, sheet]))
+
 /** The sheets in use by id: those that ship, replaced or joined by the given ones. */
-export function sheetShelf(own: readonly HardwareSheet[]): ReadonlyMap<string, HardwareSheet> {
-  return new Map([...shippedSheets, ...own].map((sheet) => [sheet.id, sheet]))
-}
+export const sheetShelf = (own: readonly HardwareSheet[]): Shelf =>
+  own.length === 0 ? shipped : new Map([...shipped, ...own.map((sheet) => [sheet.id, sheet] as const)])
