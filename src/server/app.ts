@@ -1,0 +1,69 @@
+import fastify, { type FastifyInstance } from 'fastify'
+import {
+  hasZodFastifySchemaValidationErrors,
+  serializerCompiler,
+  validatorCompiler,
+  type ZodTypeProvider,
+} from 'fastify-type-provider-zod'
+import { z } from 'zod'
+import type { InputProblem } from '../formats/input-problem.ts'
+import type { Store } from '../store/store.ts'
+import { pageRoutes } from './page-routes.ts'
+import { errorOf, errorShape } from './refusal.ts'
+import { runRoutes } from './run-routes.ts'
+
+export interface AppParts {
+  readonly store: Store
+  /** Folder of the built page. */
+  readonly pageFolder: string
+  readonly now: () => Date
+}
+
+/** Largest request, bytes: a batch of a thousand readings and a long run file are well below. */
+const bodyLimit = 4 * 1024 * 1024
+
+export async function createApp({ store, pageFolder, now }: AppParts): Promise<FastifyInstance> {
+  const app = fastify({
+    bodyLimit,
+    forceCloseConnections: 'idle',
+    logger: { level: 'error', stream: process.stderr },
+  }).withTypeProvider<ZodTypeProvider>()
+  app.setValidatorCompiler(validatorCompiler)
+  app.setSerializerCompiler(serializerCompiler)
+
+  app.addHook('onSend', async (request, reply) => {
+    reply.header('x-content-type-options', 'nosniff').header('referrer-policy', 'no-referrer')
+    if (request.url.startsWith('/api/')) reply.header('cache-control', 'no-store')
+  })
+  app.setNotFoundHandler((request, reply) =>
+    reply.code(404).send({ error: { message: `There is nothing at ${request.method} ${request.url}.` } }),
+  )
+  app.setErrorHandler((error, request, reply) => {
+    if (hasZodFastifySchemaValidationErrors(error)) {
+      const problems = error.validation.map(
+        ({ instancePath, message }): InputProblem => ({
+          file: 'request',
+          place: instancePath.slice(1).replaceAll('/', '.'),
+          expected: message ?? 'another value',
+          found: '',
+        }),
+      )
+      return reply.code(400).send(errorOf({ status: 400, message: 'The request is not as it has to be.', problems }))
+    }
+    const { statusCode = 500, message } = error as { statusCode?: number; message: string }
+    if (statusCode < 500) return reply.code(statusCode).send({ error: { message } })
+    request.log.error(error)
+    return reply.code(500).send({ error: { message: 'Lapwise has a fault; its log says more.' } })
+  })
+
+  const state = z.object({ state: z.enum(['alive', 'ready']) })
+  app.get('/healthz', { schema: { response: { 200: state } } }, async () => ({ state: 'alive' as const }))
+  app.get('/readyz', { schema: { response: { 200: state, 503: errorShape } } }, async (_request, reply) => {
+    const projects = await store.projects()
+    if (projects.ok) return { state: 'ready' as const }
+    return reply.code(503).send({ error: { message: `The store does not answer: ${projects.error.reason}` } })
+  })
+  await app.register(runRoutes, { store, now })
+  await app.register(pageRoutes, { folder: pageFolder })
+  return app
+}

@@ -1,0 +1,94 @@
+import { fileURLToPath } from 'node:url'
+import type { StoreProblem } from '../store/problem.ts'
+import { openStore, type Store } from '../store/store.ts'
+import { createApp } from './app.ts'
+import { createDemo, lacksDemo } from './demo.ts'
+import { readSettings, type Settings } from './settings.ts'
+
+const pageFolder = fileURLToPath(new URL('../../dist/web', import.meta.url))
+
+/** Starts the server and keeps it until the process is told to end. */
+export async function main(): Promise<void> {
+  const settings = readSettings(process.env)
+  if (!settings.ok) {
+    for (const { setting, expected, found } of settings.error)
+      say(`${setting}: expected ${expected}, found ${JSON.stringify(found)}`)
+    process.exit(2)
+  }
+  const { dataFolder } = settings.value
+  say(`Opening the store in ${dataFolder} …`)
+  const opened = await openStore({ kind: 'embedded', folder: dataFolder })
+  if (!opened.ok) {
+    say(storeWords(opened.error))
+    process.exit(2)
+  }
+  const store = opened.value
+  await serve(store, settings.value).catch(async (cause: unknown) => {
+    await store.close()
+    throw cause
+  })
+}
+
+async function serve(store: Store, settings: Settings): Promise<void> {
+  if (await lacksDemo(store)) {
+    say('Creating the demo project …')
+    await createDemo(store, new Date())
+  }
+  const app = await createApp({ store, pageFolder, now: () => new Date() })
+  const { port, host } = settings
+  let address: string
+  try {
+    address = await app.listen({ port, host })
+  } catch (cause) {
+    const words = listenWords(cause as NodeJS.ErrnoException, settings)
+    if (words === null) throw cause
+    say(words)
+    await app.close()
+    await store.close()
+    process.exit(2)
+  }
+  let isEnding = false
+  const end = (): void => {
+    if (isEnding) return
+    isEnding = true
+    say('Closing …')
+    void app
+      .close()
+      .then(() => store.close())
+      .then(() => process.exit(0))
+  }
+  process.on('SIGTERM', end)
+  process.on('SIGINT', end)
+  process.stdout.write(`Lapwise is ready at ${address}/\n`)
+}
+
+function listenWords({ code }: NodeJS.ErrnoException, { port, host }: Settings): string | null {
+  switch (code) {
+    case 'EADDRINUSE':
+      return `LAPWISE_PORT: port ${port} of ${host} is taken by another program; set another, or 0 for any free one`
+    case 'EACCES':
+      return `LAPWISE_PORT: this user may not open port ${port}; set one above 1023`
+    case 'EADDRNOTAVAIL':
+    case 'ENOTFOUND':
+      return `LAPWISE_HOST: this machine has no address ${host}`
+    default:
+      return null
+  }
+}
+
+function storeWords(problem: StoreProblem): string {
+  switch (problem.kind) {
+    case 'folder-in-use': {
+      const by = problem.pid === null ? 'another process' : `process ${problem.pid}`
+      return `LAPWISE_DATA: ${problem.folder} is in use by ${by}; end that one, or set another folder`
+    }
+    case 'cannot-open':
+      return `LAPWISE_DATA: the store in ${problem.place} cannot be opened: ${problem.reason}`
+    case 'newer-store':
+      return `LAPWISE_DATA: the store was written by a newer Lapwise (version ${problem.storeVersion} of its tables; this one knows ${problem.programVersion})`
+  }
+}
+
+const say = (text: string): void => {
+  process.stderr.write(`${text}\n`)
+}

@@ -1,0 +1,206 @@
+import { createHash } from 'node:crypto'
+import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
+import { z } from 'zod'
+import { err, type Result } from '../core/result.ts'
+import type { JudgedRun } from '../operations/judge-readings.ts'
+import { writeRecord } from '../operations/write-record.ts'
+import { writeStrip } from '../operations/write-strip.ts'
+import type { Store } from '../store/store.ts'
+import { badInput, errorOf, problemShape, type Refusal, refusals, unavailable } from './refusal.ts'
+import { summaryOf, summaryShape } from './run-summary.ts'
+import { judgedRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
+import { takeInReadings, takeInRun } from './take-in.ts'
+
+const text = z.string().min(1).max(200)
+const params = z.object({ run: text })
+const page = z.enum(['letter', 'tabloid', 'A4', 'A3'])
+const outcome = z.enum(['stored', 'already'])
+
+/** A run file, or one reading of a readings file, as docs/formats.md describes it; both are checked by their own schemas. */
+const formatBody = z.unknown()
+
+const entryShape = z.object({
+  seq: z.int(),
+  id: z.string(),
+  project: z.string(),
+  run: z.string().nullable(),
+  kind: z.string(),
+  schemaVersion: z.int(),
+  author: z.string(),
+  device: z.string(),
+  capturedAt: z.string(),
+  storedAt: z.string(),
+  supersedes: z.string().nullable(),
+  body: formatBody,
+  bodyHash: z.string(),
+})
+
+const readingAnswer = z.discriminatedUnion('outcome', [
+  z.object({ id: z.string(), outcome: z.literal('stored'), seq: z.int() }),
+  z.object({ id: z.string(), outcome: z.literal('already'), seq: z.int() }),
+  z.object({
+    id: z.string(),
+    outcome: z.literal('rejected'),
+    reason: z.string(),
+    problems: z.array(problemShape).readonly(),
+  }),
+])
+
+/** Most entries in one answer or one batch. */
+const mostEntries = 1000
+
+const sha256 = (value: string): string => createHash('sha256').update(value).digest('hex')
+
+/** Runs, their readings and their documents. */
+export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly now: () => Date }> = async (
+  app,
+  { store, now },
+) => {
+  app.get(
+    '/api/runs',
+    { schema: { response: { 200: z.object({ runs: z.array(summaryShape) }), ...refusals } } },
+    async (_request, reply) => {
+      const runs = await storedRuns(store)
+      if (!runs.ok) return reply.code(runs.error.status).send(errorOf(runs.error))
+      const summaries: z.output<typeof summaryShape>[] = []
+      for (const run of runs.value) {
+        const judged = await judgedRun(store, run)
+        if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
+        summaries.push(summaryOf(run, judged.value))
+      }
+      return { runs: summaries }
+    },
+  )
+
+  app.post(
+    '/api/runs',
+    {
+      schema: {
+        body: z.object({ id: z.uuid(), device: text, author: text, file: text, text: z.string() }),
+        response: { 200: z.object({ id: z.string(), outcome }), ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const taken = await takeInRun(store, request.body, now().toISOString())
+      return taken.ok ? taken.value : reply.code(taken.error.status).send(errorOf(taken.error))
+    },
+  )
+
+  app.get(
+    '/api/runs/:run',
+    {
+      schema: {
+        params,
+        response: {
+          200: z.object({
+            id: z.string(),
+            project: z.string(),
+            run: formatBody,
+            readings: z.array(formatBody).readonly(),
+            cursor: z.int(),
+          }),
+          ...refusals,
+        },
+      },
+    },
+    async (request, reply) => {
+      const stored = await storedRun(store, request.params.run)
+      if (!stored.ok) return reply.code(stored.error.status).send(errorOf(stored.error))
+      const { id, project, body } = stored.value
+      const read = await storedReadings(store, stored.value)
+      if (!read.ok) return reply.code(read.error.status).send(errorOf(read.error))
+      return { id, project, run: body, readings: read.value.bodies, cursor: read.value.cursor }
+    },
+  )
+
+  app.post(
+    '/api/runs/:run/readings',
+    {
+      schema: {
+        params,
+        body: z.object({ device: text, readings: z.array(formatBody).min(1).max(mostEntries) }),
+        response: { 200: z.object({ answers: z.array(readingAnswer).readonly() }), ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const stored = await storedRun(store, request.params.run)
+      if (!stored.ok) return reply.code(stored.error.status).send(errorOf(stored.error))
+      const { device, readings } = request.body
+      const taken = await takeInReadings(store, stored.value, device, readings)
+      return taken.ok ? { answers: taken.value } : reply.code(taken.error.status).send(errorOf(taken.error))
+    },
+  )
+
+  app.get(
+    '/api/runs/:run/entries',
+    {
+      schema: {
+        params,
+        querystring: z.object({ after: z.coerce.number().int().min(0).default(0) }),
+        response: {
+          200: z.object({ entries: z.array(entryShape).readonly(), cursor: z.int(), more: z.boolean() }),
+          ...refusals,
+        },
+      },
+    },
+    async (request, reply) => {
+      const stored = await storedRun(store, request.params.run)
+      if (!stored.ok) return reply.code(stored.error.status).send(errorOf(stored.error))
+      const { id: run, project } = stored.value
+      const { after } = request.query
+      const entries = await store.entries({ project, run, after, limit: mostEntries })
+      if (!entries.ok) return reply.code(503).send(errorOf(unavailable(entries.error.reason)))
+      const cursor = entries.value.at(-1)?.seq ?? after
+      return { entries: entries.value, cursor, more: entries.value.length === mostEntries }
+    },
+  )
+
+  app.get(
+    '/api/runs/:run/record.pdf',
+    {
+      schema: {
+        params,
+        querystring: z.object({ page: page.default('letter'), author: z.string().max(200).default('') }),
+        response: { 200: z.instanceof(Buffer), ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const judged = await soundRun(store, request.params.run)
+      if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
+      const pdf = await writeRecord(judged.value, { ...request.query, printedAt: now().toISOString(), sha256 })
+      return reply.type('application/pdf').send(Buffer.from(pdf))
+    },
+  )
+
+  app.get(
+    '/api/runs/:run/strip.svg',
+    {
+      schema: {
+        params,
+        querystring: z.object({
+          page: z.enum(['web', ...page.options]).default('web'),
+          sheet: z.coerce.number().int().min(1).default(1),
+        }),
+        response: { 200: z.string(), ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const judged = await soundRun(store, request.params.run)
+      if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
+      const sheets = writeStrip(judged.value, request.query.page)
+      const svg = sheets[request.query.sheet - 1]
+      const none: Refusal = { status: 404, message: `The strip has ${sheets.length} sheets.`, problems: [] }
+      if (svg === undefined) return reply.code(404).send(errorOf(none))
+      return reply.type('image/svg+xml').send(svg)
+    },
+  )
+}
+
+/** The judged run; a run that can no longer be laid out is refused. */
+async function soundRun(store: Store, id: string): Promise<Result<JudgedRun, Refusal>> {
+  const stored = await storedRun(store, id)
+  if (!stored.ok) return stored
+  const judged = await judgedRun(store, stored.value)
+  if (!judged.ok) return judged
+  return judged.value.ok ? judged.value : err(badInput('The run cannot be laid out.', judged.value.error))
+}

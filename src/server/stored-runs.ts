@@ -1,0 +1,97 @@
+import type { Reading } from '../core/measurement/reading.ts'
+import { err, ok, type Result } from '../core/result.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import { readReadings } from '../formats/readings/readings-file.ts'
+import { type RunFile, readRun } from '../formats/run/run-file.ts'
+import { type JudgedRun, judgeKnown } from '../operations/judge-readings.ts'
+import { type RequiredRun, requireRun } from '../operations/require-run.ts'
+import type { StoredEntry } from '../store/entry.ts'
+import type { Store } from '../store/store.ts'
+import { noSuchRun, type Refusal, unavailable } from './refusal.ts'
+
+/** A run as the store holds it. Its id is that of the entry that brought it in. */
+export interface StoredRun {
+  readonly id: string
+  readonly project: string
+  readonly run: RunFile
+  /** The run file as it was stored. */
+  readonly body: unknown
+}
+
+/** What was read at a run, in the order of storing. */
+export interface StoredReadings {
+  readonly readings: readonly Reading[]
+  readonly bodies: readonly unknown[]
+  /** The `seq` of the last of them; 0 before the first. */
+  readonly cursor: number
+}
+
+type Answer<T> = Promise<Result<T, Refusal>>
+
+/** Every run of every project, in the order of storing. */
+export async function storedRuns(store: Store): Answer<readonly StoredRun[]> {
+  const projects = await store.projects()
+  if (!projects.ok) return err(unavailable(projects.error.reason))
+  const runs: StoredRun[] = []
+  for (const { id } of projects.value) {
+    const entries = await everyEntry(store, { project: id, kind: 'run' })
+    if (!entries.ok) return entries
+    runs.push(...entries.value.map(runOf))
+  }
+  return ok(runs)
+}
+
+export async function storedRun(store: Store, id: string): Answer<StoredRun> {
+  const projects = await store.projects()
+  if (!projects.ok) return err(unavailable(projects.error.reason))
+  for (const project of projects.value) {
+    const entries = await store.entries({ project: project.id, run: id, kind: 'run', limit: 1 })
+    if (!entries.ok) return err(unavailable(entries.error.reason))
+    if (entries.value[0] !== undefined) return ok(runOf(entries.value[0]))
+  }
+  return err(noSuchRun(id))
+}
+
+export async function storedReadings(store: Store, { id, project, run }: StoredRun): Answer<StoredReadings> {
+  const entries = await everyEntry(store, { project, run: id, kind: 'reading' })
+  if (!entries.ok) return entries
+  const bodies = entries.value.map(({ body }) => body)
+  const file = { format: 'lapwise-readings/1', run: run.name, readings: bodies }
+  const read = readReadings('stored readings', JSON.stringify(file))
+  if (!read.ok) throw new Error(`readings of run ${id} in the store cannot be read`, { cause: read.error })
+  return ok({ readings: read.value.readings, bodies, cursor: entries.value.at(-1)?.seq ?? 0 })
+}
+
+/** The run judged by all that was read at it; or why it can no longer be laid out. */
+export async function judgedRun(store: Store, stored: StoredRun): Answer<Result<JudgedRun, readonly InputProblem[]>> {
+  const required = requiredRun(stored)
+  if (!required.ok) return ok(required)
+  const read = await storedReadings(store, stored)
+  return read.ok ? ok(ok(judgeKnown(required.value, read.value.readings))) : read
+}
+
+export function requiredRun({ id, run }: StoredRun): Result<RequiredRun, readonly InputProblem[]> {
+  return requireRun(`run ${id}`, run)
+}
+
+function runOf(entry: StoredEntry): StoredRun {
+  const read = readRun('stored run', JSON.stringify(entry.body))
+  if (!read.ok) throw new Error(`run ${entry.id} in the store cannot be read`, { cause: read.error })
+  return { id: entry.id, project: entry.project, run: read.value, body: entry.body }
+}
+
+/** Entries asked for at a time. */
+const pageSize = 1000
+
+async function everyEntry(
+  store: Store,
+  query: { readonly project: string; readonly run?: string; readonly kind: string },
+): Answer<readonly StoredEntry[]> {
+  const entries: StoredEntry[] = []
+  for (;;) {
+    const page = await store.entries({ ...query, after: entries.at(-1)?.seq ?? 0, limit: pageSize })
+    if (!page.ok) return err(unavailable(page.error.reason))
+    entries.push(...page.value)
+    if (page.value.length < pageSize) return ok(entries)
+  }
+}

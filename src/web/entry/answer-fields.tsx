@@ -1,0 +1,105 @@
+import type { ComponentChildren } from 'preact'
+import type { RequirementLook } from '../../core/requirements/requirement.ts'
+import { m } from '../messages.ts'
+import type { Draft } from './draft.ts'
+import { LengthField } from './length-field.tsx'
+
+interface Props {
+  readonly look: RequirementLook
+  /** How the value is found that is being read: that of `look`, or a measure for a value it is computed from. */
+  readonly kind: RequirementLook['kind']
+  readonly units: 'us' | 'metric'
+  readonly draft: Draft
+  readonly change: (changes: Partial<Draft>) => void
+  /** The verdict as it is typed. */
+  readonly children: ComponentChildren
+}
+
+/** The fields for what is seen or measured, and the two answers that every requirement takes. */
+export function AnswerFields({ look, kind, units, draft, change, children }: Props) {
+  return (
+    <div class="answer">
+      {draft.mode === 'answer' && kind === 'measure' && (
+        <LengthField text={draft.text} units={units} change={(text) => change({ text })}>
+          {children}
+        </LengthField>
+      )}
+      {draft.mode === 'answer' && kind === 'choose' && look.kind === 'choose' && (
+        <Choices
+          legend={m.entry.choice}
+          choices={look.choices.map(({ id, label }) => [id, label])}
+          chosen={draft.choice}
+          choose={(choice) => change({ choice })}
+        />
+      )}
+      {draft.mode === 'answer' && kind === 'confirm' && (
+        <Choices
+          legend={m.entry.confirm}
+          choices={[
+            ['yes', m.entry.yes],
+            ['no', m.entry.no],
+          ]}
+          chosen={draft.yes === null ? null : draft.yes ? 'yes' : 'no'}
+          choose={(id) => change({ yes: id === 'yes' })}
+        />
+      )}
+      {draft.mode === 'cannot see' && <p class="instead">{m.entry.cannotSeeSaid}.</p>}
+      {draft.mode === 'does not apply' && (
+        <label class="because">
+          <span>{m.entry.because}</span>
+          <input
+            data-first
+            value={draft.because}
+            required
+            maxLength={500}
+            onInput={({ currentTarget }) => change({ because: currentTarget.value })}
+          />
+        </label>
+      )}
+      {(draft.mode !== 'answer' || kind !== 'measure') && children}
+      <div class="instead-buttons">
+        {draft.mode !== 'answer' && (
+          <button type="button" class="button" onClick={() => change({ mode: 'answer' })}>
+            {m.entry.answerInstead}
+          </button>
+        )}
+        {draft.mode !== 'cannot see' && kind !== 'record' && (
+          <button type="button" class="button" onClick={() => change({ mode: 'cannot see' })}>
+            {m.entry.cannotSee}
+          </button>
+        )}
+        {draft.mode !== 'does not apply' && (
+          <button type="button" class="button" onClick={() => change({ mode: 'does not apply' })}>
+            {m.entry.setAside}
+          </button>
+        )}
+      </div>
+    </div>
+  )
+}
+
+interface ChoicesProps {
+  readonly legend: string
+  readonly choices: readonly (readonly [id: string, label: string])[]
+  readonly chosen: string | null
+  readonly choose: (id: string) => void
+}
+
+const Choices = ({ legend, choices, chosen, choose }: ChoicesProps) => (
+  <fieldset class="choices">
+    <legend>{legend}</legend>
+    {choices.map(([id, label], i) => (
+      <label key={id} class="choice">
+        <input
+          type="radio"
+          name="choice"
+          value={id}
+          checked={chosen === id}
+          data-first={chosen === null ? i === 0 : chosen === id}
+          onChange={() => choose(id)}
+        />
+        <span>{label}</span>
+      </label>
+    ))}
+  </fieldset>
+)

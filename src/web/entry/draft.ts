@@ -1,0 +1,54 @@
+import type { Answer } from '../../core/measurement/reading.ts'
+import type { RequirementLook } from '../../core/requirements/requirement.ts'
+import { err, ok, type Result } from '../../core/result.ts'
+import type { LengthUnit } from '../../core/units/exact-length.ts'
+import type { LengthProblem } from '../../core/units/length-problem.ts'
+import { parseLength } from '../../core/units/length-text.ts'
+
+/** What somebody has entered and not yet saved. */
+export interface Draft {
+  readonly mode: 'answer' | 'cannot see' | 'does not apply'
+  readonly text: string
+  readonly choice: string | null
+  readonly yes: boolean | null
+  readonly because: string
+  /** Id of the reading that this one corrects. */
+  readonly corrects: string | null
+}
+
+export const emptyDraft: Draft = {
+  mode: 'answer',
+  text: '',
+  choice: null,
+  yes: null,
+  because: '',
+  corrects: null,
+}
+
+export const isEmpty = ({ mode, text, choice, yes, because, corrects }: Draft): boolean =>
+  mode === 'answer' && text === '' && choice === null && yes === null && because === '' && corrects === null
+
+export type DraftProblem =
+  | { readonly kind: 'nothing given' }
+  | { readonly kind: 'no reason given' }
+  | { readonly kind: 'no length'; readonly problem: LengthProblem }
+
+/** The answer that the draft gives; a length without a unit is in `bareUnit`. */
+export function draftAnswer(
+  draft: Draft,
+  kind: RequirementLook['kind'],
+  bareUnit: LengthUnit,
+): Result<Answer, DraftProblem> {
+  if (draft.mode === 'cannot see') return ok({ kind: 'cannot see' })
+  if (draft.mode === 'does not apply') {
+    const because = draft.because.trim()
+    return because === '' ? err({ kind: 'no reason given' }) : ok({ kind: 'does not apply', because })
+  }
+  if (kind === 'choose' && draft.choice !== null) return ok({ kind: 'choice', choice: draft.choice })
+  if (kind === 'confirm' && draft.yes !== null) return ok({ kind: 'confirmed', yes: draft.yes })
+  if (kind !== 'measure' || draft.text.trim() === '') return err({ kind: 'nothing given' })
+  const length = parseLength(draft.text, bareUnit)
+  if (!length.ok) return err({ kind: 'no length', problem: length.error })
+  const { nanometres, unit } = length.value
+  return ok({ kind: 'length', value: nanometres, unit, resolution: null })
+}

@@ -1,0 +1,51 @@
+import type { Requirement } from '../../core/requirements/requirement.ts'
+import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
+import { instrumentsOf, type JudgedRun } from '../../operations/judge-readings.ts'
+import { m } from '../messages.ts'
+import { answerWords, momentWords } from './reading-words.ts'
+
+interface Props {
+  readonly judged: JudgedRun
+  readonly requirement: Requirement
+  /** What was read. */
+  readonly of: string
+  readonly correct: (reading: string) => void
+}
+
+/** Every reading of one thing, the latest first; nothing is ever taken away. */
+export function History({ judged, requirement, of, correct }: Props) {
+  const readings = judged.readings.filter((reading) => reading.of === of).toReversed()
+  const corrected = new Set(judged.readings.map(({ corrects }) => corrects))
+  const nameOf = new Map(instrumentsOf(judged.run).map(({ id, name }) => [id, name]))
+  const current = currentReadings(judged.readings).get(of)?.id
+  return (
+    <section class="history" aria-label={m.entry.history}>
+      <h3>{m.entry.history}</h3>
+      {readings.length === 0 && <p>{m.entry.noHistory}</p>}
+      <ul class="plain">
+        {readings.map(({ id, answer, at, by, instrument, where }) => (
+          <li key={id} class={corrected.has(id) ? 'past-reading struck' : 'past-reading'}>
+            <p>
+              <b>{answerWords(answer, requirement)}</b>
+              {id === current && <span class="tag">{m.entry.governs}</span>}
+              {corrected.has(id) && <span class="tag">{m.entry.corrected}</span>}
+            </p>
+            <p class="hint">
+              {[
+                momentWords(at),
+                by,
+                ...(instrument === null ? [] : [m.entry.with(nameOf.get(instrument) ?? instrument)]),
+                ...(where === null ? [] : [where]),
+              ].join(', ')}
+            </p>
+            {!corrected.has(id) && (
+              <button type="button" class="button small" onClick={() => correct(id)}>
+                {m.entry.correct}
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}

@@ -1,0 +1,80 @@
+import type { ComponentChildren } from 'preact'
+import { useRef, useState } from 'preact/hooks'
+import { describeLengthProblem } from '../../core/units/length-problem.ts'
+import { parseLength } from '../../core/units/length-text.ts'
+import { m } from '../messages.ts'
+import { echoLength } from './echo-length.ts'
+import { Keypad } from './keypad.tsx'
+
+interface Props {
+  readonly text: string
+  readonly units: 'us' | 'metric'
+  readonly change: (text: string) => void
+  /** Stands between field and keypad. */
+  readonly children: ComponentChildren
+}
+
+const hasTouch = (): boolean => matchMedia('(pointer: coarse)').matches
+
+/** A length in any way the trade writes it, by keyboard or keypad, and what was understood of it. */
+export function LengthField({ text, units, change, children }: Props) {
+  const field = useRef<HTMLInputElement>(null)
+  const [isOwnKeypad, setOwnKeypad] = useState(hasTouch)
+  const bareUnit = units === 'us' ? 'in' : 'mm'
+  const parsed = parseLength(text, bareUnit)
+
+  const put = (from: number, to: number, insertion: string): void => {
+    const next = (text.slice(0, from) + insertion + text.slice(to)).replace(/^ +/, '').replace(/ {2,}/g, ' ')
+    change(next)
+    const caret = next.length - (text.length - to)
+    requestAnimationFrame(() => field.current?.setSelectionRange(caret, caret))
+  }
+  const selection = (): readonly [number, number] => {
+    const { selectionStart, selectionEnd } = field.current!
+    return [selectionStart ?? text.length, selectionEnd ?? text.length]
+  }
+  return (
+    <div class="length">
+      <label for="length">{m.entry.length[bareUnit]}</label>
+      <input
+        ref={field}
+        id="length"
+        class="length-text"
+        data-first
+        value={text}
+        inputMode={isOwnKeypad ? 'none' : 'text'}
+        autocomplete="off"
+        spellcheck={false}
+        aria-describedby="length-echo"
+        aria-invalid={text !== '' && !parsed.ok}
+        onInput={({ currentTarget }) => change(currentTarget.value)}
+      />
+      <p class={text !== '' && !parsed.ok ? 'echo refused' : 'echo'} id="length-echo" aria-live="polite">
+        {text.trim() === ''
+          ? ' '
+          : parsed.ok
+            ? `${m.entry.understood}: ${echoLength(parsed.value.nanometres, parsed.value.unit)}`
+            : `${m.entry.notUnderstood}. ${describeLengthProblem(parsed.error)}`}
+      </p>
+      {children}
+      <Keypad
+        units={units}
+        insert={(insertion) => put(...selection(), insertion)}
+        erase={() => {
+          const [from, to] = selection()
+          put(from === to ? Math.max(0, from - 1) : from, to, '')
+        }}
+      />
+      {hasTouch() && (
+        <label class="check">
+          <input
+            type="checkbox"
+            checked={!isOwnKeypad}
+            onChange={({ currentTarget }) => setOwnKeypad(!currentTarget.checked)}
+          />
+          {m.entry.keyboard}
+        </label>
+      )}
+    </div>
+  )
+}

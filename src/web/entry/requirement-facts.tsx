@@ -1,0 +1,45 @@
+import { useMemo } from 'preact/hooks'
+import type { Requirement } from '../../core/requirements/requirement.ts'
+import { figureFacts } from '../../drawing/views/figures/figure-facts.ts'
+import { figureDrawing } from '../../drawing/views/figures.ts'
+import type { JudgedRun } from '../../operations/judge-readings.ts'
+import { sheetShelf } from '../../operations/sheet-shelf.ts'
+import { m } from '../messages.ts'
+import { Picture } from '../parts/picture.tsx'
+
+/** How to look, the right one and its wrong twin, why it matters, and where the requirement comes from. */
+export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; requirement: Requirement }) {
+  const { how, why, remedy, source, confirmation, sheet: sheetId, sheetVersion, figure } = requirement
+  const sheet = useMemo(() => sheetShelf(judged.run.sheets).get(sheetId), [judged.run, sheetId])
+  const drawing = useMemo(
+    () => (figure === null || sheet === undefined ? null : figureDrawing(figure, figureFacts(requirement, sheet))),
+    [figure, requirement, sheet],
+  )
+  return (
+    <div class="facts">
+      <h3>{m.entry.how}</h3>
+      <p>{how}</p>
+      {drawing !== null && (
+        <>
+          <h3>{m.entry.figure}</h3>
+          <Picture class="figure" drawing={drawing} />
+        </>
+      )}
+      <h3>{m.entry.why}</h3>
+      <p>{why}</p>
+      <h3>{m.entry.remedy}</h3>
+      <p>{remedy}</p>
+      <h3>{m.entry.source}</h3>
+      <p>
+        {[source.title, source.edition].filter((text) => text !== '').join(', ')} (
+        {confirmation === 'from memory' ? (
+          <b class="unconfirmed">{m.entry.unconfirmed}</b>
+        ) : (
+          m.entry.confirmation[confirmation]
+        )}
+        )
+      </p>
+      <p class="hint">{m.entry.sheet(sheet?.name ?? sheetId, sheetVersion)}</p>
+    </div>
+  )
+}

@@ -1,0 +1,14 @@
+import { cautions } from '../../documents/cautions.ts'
+import { m } from '../messages.ts'
+
+/** Stands under every view. */
+export const Foot = () => (
+  <footer class="page-foot">
+    <h2>{m.page.cautions}</h2>
+    <ul>
+      {cautions.map((caution) => (
+        <li key={caution}>{caution}</li>
+      ))}
+    </ul>
+  </footer>
+)

@@ -1,0 +1,28 @@
+import { describe, expect, test } from 'vitest'
+import { panePath, parseRoute, requirementPath, runsPath } from './route.ts'
+
+describe('parseRoute', () => {
+  test('reads what the paths say', () => {
+    expect(parseRoute(runsPath, '')).toEqual({ view: 'runs' })
+    const run = { view: 'run', run: 'a b', open: null, reading: null }
+    expect(parseRoute(panePath('a b', 'walk'), '')).toEqual({ ...run, pane: 'walk' })
+    expect(parseRoute(panePath('a b', 'not-proven'), '')).toEqual({ ...run, pane: 'not-proven' })
+  })
+
+  test('keeps the requirement that is open, and what is read for it', () => {
+    const path = requirementPath('r', 'post-1/flare-offset', 'post-3/lateral-offset')
+    const [place, query] = path.split('?')
+    expect(parseRoute(place!, `?${query}`)).toEqual({
+      view: 'run',
+      run: 'r',
+      pane: 'walk',
+      open: 'post-1/flare-offset',
+      reading: 'post-3/lateral-offset',
+    })
+  })
+
+  test('knows an address that shows nothing', () => {
+    expect(parseRoute('/roads', '')).toEqual({ view: 'nothing' })
+    expect(parseRoute('/runs/r/budget', '')).toEqual({ view: 'nothing' })
+  })
+})

@@ -1,0 +1,73 @@
+import { useEffect, useState } from 'preact/hooks'
+
+export const panes = ['walk', 'findings', 'not-proven', 'layout', 'record'] as const
+export type Pane = (typeof panes)[number]
+
+export type Route =
+  | { readonly view: 'runs' }
+  | {
+      readonly view: 'run'
+      readonly run: string
+      readonly pane: Pane
+      /** Id of the requirement that is open. */
+      readonly open: string | null
+      /** What is read for it, when that is not the requirement itself: an offset or position that it is computed from. */
+      readonly reading: string | null
+    }
+  | { readonly view: 'nothing' }
+
+/** What an address shows; `search` begins with `?` or is empty. */
+export function parseRoute(path: string, search: string): Route {
+  const words = path.split('/').filter((word) => word !== '')
+  if (words.length === 0) return { view: 'runs' }
+  const [place, run, pane = 'walk', ...rest] = words.map((word) => decodeURIComponent(word))
+  const known = panes.find((one) => one === pane)
+  if (place !== 'runs' || run === undefined || known === undefined) return { view: 'nothing' }
+  const open = known === 'walk' && rest.length > 0 ? rest.join('/') : null
+  return { view: 'run', run, pane: known, open, reading: new URLSearchParams(search).get('reading') }
+}
+
+export const runsPath = '/'
+
+export const panePath = (run: string, pane: Pane): string =>
+  `/runs/${encodeURIComponent(run)}${pane === 'walk' ? '' : `/${pane}`}`
+
+export function requirementPath(run: string, requirement: string, reading: string | null = null): string {
+  const place = requirement.split('/').map(encodeURIComponent).join('/')
+  const query = reading === null ? '' : `?reading=${encodeURIComponent(reading)}`
+  return `/runs/${encodeURIComponent(run)}/walk/${place}${query}`
+}
+
+const changed = 'lapwise:route'
+
+/** Changes the address; a state that is not null says that somebody came here within the page. */
+export function goTo(path: string): void {
+  history.pushState({}, '', path)
+  window.dispatchEvent(new Event(changed))
+}
+
+/** What the address in force shows; links of the page change it without loading the page again. */
+export function useRoute(): Route {
+  const [route, setRoute] = useState(() => parseRoute(location.pathname, location.search))
+  useEffect(() => {
+    const read = (): void => setRoute(parseRoute(location.pathname, location.search))
+    const follow = (event: MouseEvent): void => {
+      const link = event.target instanceof Element ? event.target.closest('a') : null
+      if (link === null || event.defaultPrevented || event.button !== 0) return
+      if (event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return
+      if (link.origin !== location.origin || link.target !== '' || link.hasAttribute('download')) return
+      if (link.hash !== '' && link.pathname === location.pathname) return
+      event.preventDefault()
+      goTo(link.pathname + link.search)
+    }
+    window.addEventListener('popstate', read)
+    window.addEventListener(changed, read)
+    document.addEventListener('click', follow)
+    return () => {
+      window.removeEventListener('popstate', read)
+      window.removeEventListener(changed, read)
+      document.removeEventListener('click', follow)
+    }
+  }, [])
+  return route
+}

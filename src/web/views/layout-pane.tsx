@@ -1,0 +1,105 @@
+import { useMemo } from 'preact/hooks'
+import { feetInchesText } from '../../core/hardware/dimension-text.ts'
+import type { Layout } from '../../core/layout/layout.ts'
+import { explainLayout } from '../../operations/explain-layout.ts'
+import type { JudgedRun } from '../../operations/judge-readings.ts'
+import { layOutRun } from '../../operations/lay-out-run.ts'
+import { m } from '../messages.ts'
+import { ProblemList } from '../parts/trouble-note.tsx'
+
+/** How many lawful runs are shown besides the chosen one. */
+const othersShown = 4
+
+/** The chosen layout piece by piece, why it is so, and what else could have been. */
+export function LayoutPane({ judged }: { readonly judged: JudgedRun }) {
+  const { layout } = judged.model
+  const laid = useMemo(() => layOutRun(judged.run.name, judged.run, othersShown + 1), [judged.run])
+  return (
+    <section class="sheet">
+      <h2>{m.layout.why}</h2>
+      <List items={explainLayout(layout, judged.request)} />
+      <h2>{m.layout.pieces}</h2>
+      <table class="pieces">
+        <thead>
+          <tr>
+            <th scope="col">{m.layout.along}</th>
+            <th scope="col">{m.layout.piece}</th>
+            <th scope="col">{m.layout.what}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {piecesOf(layout).map(({ along, name, what }) => (
+            <tr key={name + along}>
+              <td class="number">{feetInchesText(along)}</td>
+              <th scope="row">{name}</th>
+              <td>{what}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {laid.ok ? (
+        <>
+          <Others chosen={layout} layouts={laid.value.layouts} more={laid.value.more} />
+          <h2>{m.layout.refused}</h2>
+          {laid.value.refused.length === 0 ? <p>{m.layout.noRefused}</p> : <List items={laid.value.refused} />}
+        </>
+      ) : (
+        <ProblemList problems={laid.error} />
+      )}
+    </section>
+  )
+}
+
+function Others(props: { readonly chosen: Layout; readonly layouts: readonly Layout[]; readonly more: boolean }) {
+  const others = props.layouts.filter((layout) => panelsOf(layout) !== panelsOf(props.chosen)).slice(0, othersShown)
+  return (
+    <>
+      <h2>{m.layout.others}</h2>
+      {others.length === 0 ? <p>{m.layout.noOthers}</p> : <List items={others.map(panelsOf)} />}
+      {props.more && <p>{m.layout.more}</p>}
+    </>
+  )
+}
+
+const panelsOf = ({ panels }: Layout): string =>
+  m.layout.panels(panels.map(({ inches }) => feetInchesText(inches)).join(', '))
+
+const List = ({ items }: { readonly items: readonly string[] }) => (
+  <ul>
+    {items.map((item) => (
+      <li key={item}>{item}</li>
+    ))}
+  </ul>
+)
+
+interface Piece {
+  readonly along: number
+  readonly name: string
+  readonly what: string
+}
+
+function piecesOf({ posts, panels, splices, omitted }: Layout): readonly Piece[] {
+  const pieces: Piece[] = [
+    ...panels.map(({ number, fromInches, inches, role, nested }) => ({
+      along: fromInches,
+      name: m.layout.panel(number),
+      what: [feetInchesText(inches), m.layout.role[role], ...(nested ? [m.layout.nested] : [])].join(', '),
+    })),
+    ...posts.map(({ number, alongInches, kind, block }) => ({
+      along: alongInches,
+      name: m.layout.post(number),
+      what: `${kind}, ${block ? m.layout.block : m.layout.noBlock}`,
+    })),
+    ...splices.map(({ number, alongInches, position }) => ({
+      along: alongInches,
+      name: m.layout.splice(number),
+      what: m.layout.position[position],
+    })),
+    ...omitted.map(({ alongInches, obstruction }) => ({
+      along: alongInches,
+      name: m.layout.omitted,
+      what: obstruction,
+    })),
+  ]
+  return pieces.sort((a, b) => a.along - b.along)
+}

@@ -1,0 +1,150 @@
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { Reading } from '../../core/measurement/reading.ts'
+import type { VerdictWord } from '../../core/verdicts/verdict.ts'
+import { verdictOrder } from '../../drawing/verdict-signs.ts'
+import { type JudgedRun, judgeKnown } from '../../operations/judge-readings.ts'
+import { requireRun } from '../../operations/require-run.ts'
+import type { KeptRun, RunSource } from '../data/run-source.ts'
+import { useLoaded } from '../data/use-loaded.ts'
+import { useDrafts } from '../entry/drafts.ts'
+import { m } from '../messages.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
+import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
+import { type Pane, panePath, panes, type Route, runsPath } from '../route.ts'
+import { FindingsPane } from './findings-pane.tsx'
+import { LayoutPane } from './layout-pane.tsx'
+import { RecordPane } from './record-pane.tsx'
+import { StripView } from './strip-view.tsx'
+import { UnprovenPane } from './unproven-pane.tsx'
+import { WalkPane } from './walk-pane.tsx'
+
+type RunRoute = Extract<Route, { view: 'run' }>
+
+interface Props {
+  readonly source: RunSource
+  readonly route: RunRoute
+}
+
+export function RunView({ source, route }: Props) {
+  const [loaded, again] = useLoaded(route.run, () => source.run(route.run))
+  switch (loaded.state) {
+    case 'loading':
+      return (
+        <section class="sheet">
+          <p role="status">{m.page.loading}</p>
+        </section>
+      )
+    case 'failed':
+      return (
+        <section class="sheet">
+          <h1>{m.trouble.run}</h1>
+          <TroubleNote title={m.trouble.run} trouble={loaded.trouble} again={again} />
+          <p>
+            <a href={runsPath}>{m.run.back}</a>
+          </p>
+        </section>
+      )
+    case 'loaded':
+      return <OpenRun source={source} route={route} kept={loaded.value} />
+  }
+}
+
+/** The run with everything computed from its file and its readings, anew after each reading. */
+function OpenRun({ source, route, kept }: Props & { readonly kept: KeptRun }) {
+  const [readings, setReadings] = useState(kept.readings)
+  const drafts = useDrafts()
+  const required = useMemo(() => requireRun(kept.run.name, kept.run), [kept])
+  const judged = useMemo(() => (required.ok ? judgeKnown(required.value, readings) : null), [required, readings])
+  useEffect(() => {
+    document.title = `${kept.run.name}: ${m.run.pane[route.pane]} | ${m.page.name}`
+  }, [kept, route.pane])
+  if (!required.ok || judged === null) {
+    const problems = required.ok ? [] : required.error
+    return (
+      <section class="sheet">
+        <h1>{kept.run.name}</h1>
+        <TroubleNote title={m.trouble.layOut} trouble={{ message: '', problems }} />
+      </section>
+    )
+  }
+  const took = (reading: Reading): void =>
+    setReadings((known) => (known.some(({ id }) => id === reading.id) ? known : [...known, reading]))
+  return (
+    <div class="run">
+      <TitleBlock judged={judged} />
+      <StripView judged={judged} route={route} />
+      <PaneLinks judged={judged} route={route} />
+      {route.pane === 'walk' && (
+        <WalkPane source={source} kept={kept} judged={judged} route={route} drafts={drafts} took={took} />
+      )}
+      {route.pane === 'findings' && <FindingsPane judged={judged} run={route.run} />}
+      {route.pane === 'not-proven' && <UnprovenPane judged={judged} run={route.run} />}
+      {route.pane === 'layout' && <LayoutPane judged={judged} />}
+      {route.pane === 'record' && <RecordPane source={source} judged={judged} run={route.run} />}
+    </div>
+  )
+}
+
+function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
+  const { name, road, work, letting, decisionRule } = judged.run
+  const workWords = [
+    work === null ? m.run.notSaid : m.run.workWords[work],
+    ...(letting === null ? [] : [m.run.let(letting)]),
+  ]
+  const rule = decisionRule.kind === 'simple' ? m.run.simple : m.run.guardBand(decisionRule.multiple)
+  const cells = [
+    [m.run.route, road.route ?? m.run.notSaid],
+    [m.run.datum, road.datumStation ?? m.run.notSaid],
+    [m.run.work, workWords.join(', ')],
+    [m.run.rule, rule],
+  ] as const
+  return (
+    <section class="title-block">
+      <div class="title-name">
+        <a class="back" href={runsPath}>
+          {m.run.back}
+        </a>
+        <h1>{name}</h1>
+      </div>
+      <div class="title-verdict" role="status">
+        <AcceptanceMark acceptance={judged.judgement.acceptance} />
+      </div>
+      <dl class="title-cells">
+        {cells.map(([label, value]) => (
+          <div key={label}>
+            <dt>{label}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      <ul class="title-counts" aria-label={m.run.counts}>
+        {verdictOrder.map((word) => (
+          <li key={word}>
+            <VerdictMark word={word} count={countOf(judged, word)} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+const countOf = (judged: JudgedRun, word: VerdictWord): number =>
+  judged.judgement.verdicts.filter(({ verdict }) => verdict === word).length
+
+function PaneLinks({ judged, route }: { readonly judged: JudgedRun; readonly route: RunRoute }) {
+  const { findings, unproven } = judged.judgement
+  const words = (pane: Pane): string => {
+    const name = m.run.pane[pane]
+    if (pane === 'findings') return m.run.withCount(name, findings.length)
+    return pane === 'not-proven' ? m.run.withCount(name, unproven.length) : name
+  }
+  return (
+    <nav class="panes" aria-label={m.run.panes}>
+      {panes.map((pane) => (
+        <a key={pane} href={panePath(route.run, pane)} aria-current={pane === route.pane ? 'page' : undefined}>
+          {words(pane)}
+        </a>
+      ))}
+    </nav>
+  )
+}

@@ -1,0 +1,139 @@
+import { readFile } from 'node:fs/promises'
+import { AxeBuilder } from '@axe-core/playwright'
+import { expect, type Page, test } from '@playwright/test'
+import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+
+let folder: string
+let server: RunningServer
+
+test.beforeAll(async () => {
+  folder = await temporaryFolder()
+  server = await startServer(folder)
+})
+
+test.afterAll(async () => {
+  await server.stop()
+  await dropFolder(folder)
+})
+
+const acceptance = (page: Page) => page.locator('.title-verdict')
+
+/** No rule of WCAG 2.2 A or AA is broken in the view that is shown. */
+async function expectAccessible(page: Page): Promise<void> {
+  // At the end of the page the bar with the buttons lies over nothing.
+  await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight))
+  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze()
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([])
+}
+
+async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const overhang = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
+  expect(overhang).toBeLessThanOrEqual(0)
+}
+
+const openPane = (page: Page, name: RegExp): Promise<void> =>
+  page.getByRole('navigation', { name: 'Parts of this run' }).getByRole('link', { name }).click()
+
+/** Opens, from the findings, what has to be read again. */
+async function readAgain(page: Page, must: string): Promise<void> {
+  const list = page.getByRole('link', { name: 'List', exact: true })
+  if (await list.isVisible()) await list.click()
+  await openPane(page, /Findings/)
+  await page.getByRole('link', { name: must }).click()
+}
+
+async function save(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.locator('.saved')).toContainText('Saved on the server')
+}
+
+test('the demo run is judged, its four faults are put right, and the record is printed', async ({ page }) => {
+  await page.goto(server.address)
+  const row = page.getByRole('row', { name: /Alder Creek culvert/ })
+  await expect(row).toContainText('not acceptable')
+  await expect(row.locator('[data-label="Findings"]')).toHaveText('4')
+  await expectAccessible(page)
+  await expectNoSidewaysScroll(page)
+
+  await row.getByRole('link').click()
+  await expect(acceptance(page)).toHaveText('not acceptable')
+  await expectAccessible(page)
+  await expectNoSidewaysScroll(page)
+
+  await openPane(page, /Findings \(4\)/)
+  await expect(page.locator('.finding')).toHaveCount(4)
+  await expectAccessible(page)
+  await expectNoSidewaysScroll(page)
+
+  // The stub is too high: the remedy says by how much to lower the post; it is lowered, and read on the keypad.
+  await readAgain(page, 'The lower post (stub) stands at most 4 in above finish grade.')
+  await page.getByLabel('Read by').fill('R. Quist')
+  const length = page.getByLabel(/^Length/)
+  await length.fill('4 1/8')
+  await expect(page.locator('.live')).toContainText('too close')
+  await length.fill('6-3')
+  await expect(page.locator('.echo')).toContainText('6 ft 3 in or 6 minus 3')
+  await length.fill('')
+  for (const key of ['3', '¾']) await page.getByRole('button', { name: key, exact: true }).click()
+  await expect(length).toHaveValue('3¾')
+  await expect(page.locator('.echo')).toHaveText('Understood: 3 3/4 in = 95.25 mm')
+  await page.getByLabel('Instrument').selectOption('tape')
+  await expect(page.locator('.live')).toContainText('meets')
+  await expectAccessible(page)
+  await expectNoSidewaysScroll(page)
+  await save(page)
+  await expect(page.locator('.past-reading')).toHaveCount(2)
+  await expect(page.locator('.past-reading').first()).toContainText('R. Quist')
+
+  await readAgain(page, 'The bearing plate stands with its 5-in side up')
+  await page.getByRole('radio', { name: '5-in side up', exact: true }).check()
+  await expect(page.locator('.live')).toContainText('meets')
+  await expectAccessible(page)
+  await save(page)
+
+  await readAgain(page, 'The upstream panel lies on the traffic side of the splice')
+  await page.getByRole('radio', { name: 'Upstream panel on the traffic side', exact: true }).check()
+  await save(page)
+
+  // Two panels were exchanged, so their lengths and every splice between them are read again.
+  await readAgain(page, 'The last panel before the run is 9 ft 4 1/2 in long')
+  await page.getByRole('radio', { name: '9 ft 4 1/2 in', exact: true }).check()
+  await save(page)
+  await readAgain(page, 'The last panel before the run is 15 ft 7 1/2 in long')
+  await page.getByRole('radio', { name: '15 ft 7 1/2 in', exact: true }).check()
+  await save(page)
+  for (const splice of [3, 4, 5, 6]) {
+    await readAgain(page, `splice ${splice}, between panels ${splice} and ${splice + 1}: The splice lies midway`)
+    await page.getByRole('radio', { name: 'Midway between posts', exact: true }).check()
+    await save(page)
+  }
+
+  const list = page.getByRole('link', { name: 'List', exact: true })
+  if (await list.isVisible()) await list.click()
+  await expect(acceptance(page)).toHaveText('acceptable')
+  await openPane(page, /Findings \(0\)/)
+  await expect(page.getByText('Nothing fails.')).toBeVisible()
+
+  await openPane(page, /Not proven \(0\)/)
+  await expectAccessible(page)
+  await expectNoSidewaysScroll(page)
+  await openPane(page, /Layout/)
+  await expect(page.getByRole('heading', { name: 'Refused alternatives' })).toBeVisible()
+  await expectAccessible(page)
+  await expectNoSidewaysScroll(page)
+
+  await openPane(page, /Record/)
+  await expectAccessible(page)
+  await page.getByLabel('Paper').selectOption('A4')
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Download the record' }).click(),
+  ])
+  const pdf = await readFile(await download.path())
+  expect(pdf.subarray(0, 5).toString('latin1')).toBe('%PDF-')
+
+  // What was read is on the server, not in the page.
+  await page.reload()
+  await expect(acceptance(page)).toHaveText('acceptable')
+})

@@ -1,0 +1,190 @@
+import { expect, type Page, test } from '@playwright/test'
+import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+
+let folder: string
+let server: RunningServer
+let run: string
+
+test.beforeAll(async () => {
+  folder = await temporaryFolder()
+  server = await startServer(folder)
+  run = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
+})
+
+test.afterAll(async () => {
+  await server.stop()
+  await dropFolder(folder)
+})
+
+const open = (page: Page, path = ''): Promise<unknown> => page.goto(`${server.address}/runs/${run}${path}`)
+const length = (page: Page) => page.getByLabel(/^Length/)
+const must = (page: Page) => page.locator('#must')
+
+async function readingsOf(what: string): Promise<readonly { value: string; corrects: string | null; id: string }[]> {
+  const { readings } = await (await fetch(`${server.address}/api/runs/${run}`)).json()
+  return readings.filter(({ of }: { of: string }) => of === what)
+}
+
+test('Enter saves and goes to the next requirement, without a mouse', async ({ page }) => {
+  await open(page, '/walk/post-8/rail-height')
+  await length(page).focus()
+  await page.keyboard.type('31 1/8')
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('alert')).toContainText('Say who is reading')
+  await expect(page.getByLabel('Read by')).toBeFocused()
+  await page.keyboard.type('R. Quist')
+  await page.keyboard.press('Enter')
+  await expect(page.locator('.saved')).toContainText('post 8, 31 1/8 in')
+  await expect(must(page)).toHaveText('The post is a standard post.')
+  // The first choice has the focus: the arrow keys choose, Enter saves.
+  await page.keyboard.press('Space')
+  await expect(page.getByRole('radio').first()).toBeChecked()
+  await page.keyboard.press('Enter')
+  await expect(must(page)).toHaveText('The post carries an offset block.')
+  expect((await readingsOf('post-8/rail-height')).at(-1)).toMatchObject({ value: '31 1/8 in' })
+})
+
+test('what was typed stays when it cannot be saved, and is stored once when it can', async ({ page }) => {
+  await open(page, '/walk/post-9/rail-height')
+  await page.getByLabel('Read by').fill('R. Quist')
+  await length(page).fill('2\'-7"')
+  const before = (await readingsOf('post-9/rail-height')).length
+  // The reading arrives, but its answer does not: the worst that a connection does.
+  await page.route('**/readings', async (route) => {
+    await route.fetch()
+    await route.abort()
+  })
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.getByRole('alert')).toContainText('Not saved. What you entered is kept here')
+  await expect(length(page)).toHaveValue('2\'-7"')
+  await expect(page.locator('.saved')).toBeEmpty()
+
+  // It is kept, and said, also when somebody goes on to another requirement.
+  await page.getByRole('link', { name: 'Next', exact: true }).click()
+  await expect(page.getByRole('alert')).toContainText('post-9/rail-height')
+  await page.getByRole('alert').getByRole('link').click()
+  await expect(length(page)).toHaveValue('2\'-7"')
+
+  await page.unroute('**/readings')
+  await page.getByRole('button', { name: 'Try again' }).click()
+  await expect(page.locator('.saved')).toContainText('31 in')
+  const { length: after } = await readingsOf('post-9/rail-height')
+  expect(after).toBe(before + 1)
+})
+
+test('a list of runs that cannot be read is no empty list', async ({ page }) => {
+  await page.route('**/api/runs', (route) => route.abort())
+  await page.goto(server.address)
+  await expect(page.getByRole('alert')).toContainText('The runs could not be read.')
+  await expect(page.getByText('There is no run yet')).toHaveCount(0)
+  await page.unroute('**/api/runs')
+  await page.getByRole('button', { name: 'Try again' }).click()
+  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+})
+
+test('a run that cannot be read says so', async ({ page }) => {
+  await page.goto(`${server.address}/runs/nowhere`)
+  await expect(page.getByRole('alert')).toContainText('There is no run nowhere.')
+})
+
+test('a run file is taken in, or every problem of it is listed', async ({ page }) => {
+  await page.goto(server.address)
+  const file = {
+    format: 'lapwise-run/1',
+    name: 'Ditch at mile 3',
+    system: 'w-beam-post-splice-27-3-4',
+    first: { sheet: 'flared-terminal-27-3-4' },
+    second: { sheet: 'trailing-anchor-27-3-4' },
+    need: { from: 0, to: '50 ft' },
+  }
+  const hand = (content: unknown) =>
+    page.getByLabel('Add a run from a file').setInputFiles({
+      name: 'ditch.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(content)),
+    })
+  await hand({ ...file, name: '', need: { from: '6-3', to: '50 ft' } })
+  const alert = page.getByRole('alert')
+  await expect(alert).toContainText('ditch.json was not taken in.')
+  await expect(alert.getByRole('listitem')).toHaveCount(2)
+  await expect(alert).toContainText('name: expected a text that is not empty')
+  await expect(alert).toContainText('need.from')
+  await hand(file)
+  await expect(page.getByRole('heading', { name: 'Ditch at mile 3' })).toBeVisible()
+  await expect(page.locator('.title-verdict')).toHaveText('not yet known')
+})
+
+test('a computed value is read by what it is computed from', async ({ page }) => {
+  await open(page, '/walk/post-1/flare-offset')
+  await expect(page.locator('.live')).toContainText('computed')
+  await page.getByText('What is read').click()
+  await page.getByRole('link', { name: /Lateral offset of post 1 / }).click()
+  await page.getByLabel('Read by').fill('R. Quist')
+  await length(page).fill('2 ft')
+  await expect(page.locator('.live')).toContainText('fails')
+  // Read to the foot, 4 ft proves nothing of a limit in inches.
+  await length(page).fill('4 ft')
+  await expect(page.locator('.live')).toContainText('too close')
+  await length(page).fill('48')
+  await expect(page.locator('.live')).toContainText('meets')
+  await page.getByRole('button', { name: 'Save and next' }).click()
+  await expect(page.locator('.entry-of')).not.toHaveText('Lateral offset of post 1')
+  expect((await readingsOf('post-1/lateral-offset')).at(-1)).toMatchObject({ value: '48 in' })
+})
+
+test('a correction names the reading that it corrects', async ({ page }) => {
+  await open(page, '/walk/post-10/rail-height')
+  const [old] = await readingsOf('post-10/rail-height')
+  await page.getByLabel('Read by').fill('R. Quist')
+  await page.getByRole('button', { name: 'Correct it' }).click()
+  await expect(page.locator('.correcting')).toBeVisible()
+  await length(page).fill('30 15/16')
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.locator('.past-reading').first()).toContainText('in force')
+  await expect(page.locator('.past-reading').last()).toContainText('corrected')
+  expect((await readingsOf('post-10/rail-height')).at(-1)).toMatchObject({ corrects: old!.id })
+})
+
+test('what cannot be seen is not proven, and what does not apply needs a reason', async ({ page }) => {
+  await open(page, '/walk/post-11/rail-bolt')
+  await page.getByLabel('Read by').fill('R. Quist')
+  await page.getByRole('button', { name: 'Cannot see it' }).click()
+  await expect(page.locator('.live')).toContainText('unread')
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.locator('.saved')).toContainText('It could not be seen')
+  await page.getByRole('button', { name: 'Does not apply, because …' }).click()
+  await expect(page.getByLabel('Because')).toBeFocused()
+  await page.keyboard.type('bolted from behind')
+  await expect(page.locator('.live')).toContainText('does not apply')
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.locator('.saved')).toContainText('bolted from behind')
+  await open(page, '/not-proven')
+  await expect(page.getByRole('link', { name: /post 11\./ }).first()).toContainText('does not apply')
+})
+
+test('a place on the strip opens what is to be read there, by pointer and by key', async ({ page }) => {
+  await open(page)
+  await page.locator('g[data-place="post-3"]').first().click()
+  await expect(must(page)).toHaveText(/rail stands/)
+  await open(page)
+  await page.locator('.strip g[tabindex="0"]').focus()
+  await page.keyboard.press('End')
+  await page.keyboard.press('Enter')
+  await expect(page.locator('.entry-place')).toContainText(/post 20|second end/)
+})
+
+async function expectNarrow(page: Page): Promise<void> {
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360)
+}
+
+test('nothing is wider than a screen of 360 pixels', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 740 })
+  for (const path of ['', '/findings', '/not-proven', '/layout', '/record', '/walk/post-1/stub-height']) {
+    await open(page, path)
+    await page.locator('.sheet').waitFor()
+    await expectNarrow(page)
+  }
+  await page.goto(server.address)
+  await page.getByRole('table').waitFor()
+  await expectNarrow(page)
+})

@@ -1,0 +1,95 @@
+import { accessSync, constants, existsSync } from 'node:fs'
+import { delimiter, join } from 'node:path'
+import { chromium } from '@playwright/test'
+
+/** A browser that rendered a page here, and what it has to be started with. */
+export interface FoundBrowser {
+  readonly executablePath: string
+  readonly args: readonly string[]
+}
+
+/**
+ * The first browser that renders a page: `$CHROME_PATH`; one that is installed; Playwright's own; on Linux x64 the
+ * packed one among the packages.
+ * @throws when there is none, with what was tried
+ */
+export async function findBrowser(): Promise<FoundBrowser> {
+  const tried: string[] = []
+  for (const candidate of candidates()) {
+    const found = await candidate()
+    if (found === null) continue
+    const trouble = await troubleWith(found)
+    if (trouble === null) return found
+    tried.push(`  ${found.executablePath}: ${trouble}`)
+  }
+  const how = 'Install Chromium, Google Chrome or Edge, or set CHROME_PATH to the program of one.'
+  throw new Error(['No browser was found that renders a page.', ...tried, how].join('\n'))
+}
+
+function* candidates(): Generator<() => Promise<FoundBrowser | null>> {
+  const { CHROME_PATH } = process.env
+  if (CHROME_PATH !== undefined && CHROME_PATH !== '') yield async () => plain(CHROME_PATH)
+  for (const path of installed()) yield async () => plain(path)
+  yield async () => (existsSync(chromium.executablePath()) ? plain(chromium.executablePath()) : null)
+  if (process.platform === 'linux' && process.arch === 'x64') yield packed
+}
+
+/** Root has no use for the sandbox, and a test no use for what a browser asks the network by itself. */
+const usualArgs = ['--disable-background-networking', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])]
+
+const plain = (executablePath: string): FoundBrowser => ({ executablePath, args: usualArgs })
+
+const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge', 'msedge']
+
+function installed(): readonly string[] {
+  const { PATH = '', PROGRAMFILES = '', 'PROGRAMFILES(X86)': PROGRAMFILES_X86 = '', LOCALAPPDATA = '' } = process.env
+  const onPath = PATH.split(delimiter).flatMap((folder) => names.map((name) => join(folder, name)))
+  const elsewhere = {
+    darwin: [
+      '/Applications/Chromium.app/Contents/MacOS/Chromium',
+      '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+      '/Applications/Microsoft Edge.app/Contents/MacOS/Microsoft Edge',
+    ],
+    win32: [PROGRAMFILES, PROGRAMFILES_X86, LOCALAPPDATA]
+      .filter((folder) => folder !== '')
+      .flatMap((folder) => [
+        join(folder, 'Google', 'Chrome', 'Application', 'chrome.exe'),
+        join(folder, 'Microsoft', 'Edge', 'Application', 'msedge.exe'),
+      ]),
+  }[process.platform as 'darwin' | 'win32']
+  return [...onPath, ...(elsewhere ?? [])].filter(isProgram)
+}
+
+function isProgram(path: string): boolean {
+  try {
+    accessSync(path, constants.X_OK)
+    return true
+  } catch {
+    return false
+  }
+}
+
+/** It unpacks itself with the libraries it needs when it is told that it runs in such a place. */
+async function packed(): Promise<FoundBrowser | null> {
+  process.env.AWS_LAMBDA_JS_RUNTIME = 'nodejs20.x'
+  process.env.AWS_EXECUTION_ENV = 'AWS_Lambda_nodejs20.x'
+  const { default: chromiumPack } = await import('@sparticuz/chromium')
+  return { executablePath: await chromiumPack.executablePath(), args: [...chromiumPack.args, ...usualArgs] }
+}
+
+/** Null when the browser renders a page; otherwise the first line of what went wrong. */
+async function troubleWith({ executablePath, args }: FoundBrowser): Promise<string | null> {
+  try {
+    const browser = await chromium.launch({ executablePath, args: [...args], timeout: 30_000 })
+    try {
+      const page = await browser.newPage()
+      await page.setContent('<p style="width: 100px">rendered</p>')
+      const width = await page.locator('p').evaluate((element) => element.getBoundingClientRect().width)
+      return width === 100 ? null : 'it does not lay a page out'
+    } finally {
+      await browser.close()
+    }
+  } catch (error) {
+    return (error instanceof Error ? error.message : String(error)).split('\n')[0]!
+  }
+}

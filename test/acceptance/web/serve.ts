@@ -1,0 +1,62 @@
+import { type ChildProcess, spawn } from 'node:child_process'
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+
+const program = fileURLToPath(new URL('../../../bin/lapwise-server.mjs', import.meta.url))
+
+export interface RunningServer {
+  /** Without a slash at its end. */
+  readonly address: string
+  readonly process: ChildProcess
+  stop(): Promise<void>
+}
+
+export const temporaryFolder = (): Promise<string> => mkdtemp(join(tmpdir(), 'lapwise-test-'))
+
+export const dropFolder = (folder: string): Promise<void> => rm(folder, { recursive: true, force: true })
+
+/** The server as a person starts it, once it has printed its address. */
+export async function startServer(dataFolder: string, port = '0'): Promise<RunningServer> {
+  const { child, ended } = spawnServer({ LAPWISE_PORT: port, LAPWISE_DATA: dataFolder })
+  const address = await new Promise<string>((resolve, reject) => {
+    let said = ''
+    child.stdout?.on('data', (bytes: Buffer) => {
+      said += bytes.toString()
+      const found = /http:\/\/\S+(?=\/)/.exec(said)
+      if (found) resolve(found[0])
+    })
+    void ended.then(({ code, messages }) => reject(new Error(`the server ended with ${code}:\n${messages}`)))
+  })
+  return {
+    address,
+    process: child,
+    async stop() {
+      child.kill('SIGTERM')
+      await ended
+    },
+  }
+}
+
+interface Ended {
+  readonly code: number | null
+  readonly messages: string
+}
+
+/** Starts the server with these settings alone; `ended` tells how it ended and what it said meanwhile. */
+export function spawnServer(settings: Readonly<Record<string, string>>): {
+  child: ChildProcess
+  ended: Promise<Ended>
+} {
+  const child = spawn(process.execPath, [program], {
+    env: { ...process.env, ...settings },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  })
+  let messages = ''
+  child.stderr?.on('data', (bytes: Buffer) => {
+    messages += bytes.toString()
+  })
+  const ended = new Promise<Ended>((resolve) => child.on('close', (code) => resolve({ code, messages })))
+  return { child, ended }
+}
