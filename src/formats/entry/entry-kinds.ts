@@ -1,0 +1,106 @@
+import { z } from 'zod'
+
+const text = z.string().min(1).max(4000)
+const day = z.iso.date()
+const moment = z.string().min(16).max(40)
+const hash = z.string().regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' })
+const postNumbers = z.array(z.int().positive())
+
+/** Where a device thought it was: what the phone says, never survey grade. Degrees on WGS 84, accuracy in metres. */
+const position = z.strictObject({
+  latitude: z.number().min(-90).max(90),
+  longitude: z.number().min(-180).max(180),
+  accuracy: z.number().positive(),
+  fixedAt: moment,
+})
+
+/** A photo, by what it is; its bytes travel apart and are found by their hash. */
+const photoBody = z.strictObject({
+  sha256: hash,
+  type: z.enum(['image/jpeg', 'image/png', 'image/webp']),
+  bytes: z.int().positive(),
+  width: z.int().positive(),
+  height: z.int().positive(),
+  /** When it was taken, as its camera or the device says; null when neither does. */
+  takenAt: moment.nullable(),
+  position: position.nullable(),
+  /** The requirement it shows; null for the run as a whole. */
+  of: text.nullable(),
+  /** The photo that this one was drawn on; null for an original. */
+  drawnOn: hash.nullable(),
+  note: text.nullable(),
+})
+
+/** One line of a signature drawn by hand: points in a box 1 wide. */
+const stroke = z.array(z.tuple([z.number(), z.number()])).min(1)
+
+/** A person's signature under the run as it stood: what was signed is named by its hash. */
+const signOffBody = z.strictObject({
+  name: text,
+  role: text,
+  strokes: z.array(stroke).min(1),
+  /** Hash of the record signed. */
+  recordHash: hash,
+  /** The last entry that the record took in, so that it can be made again. */
+  upTo: text,
+  acceptance: z.enum(['acceptable', 'not acceptable', 'not yet known']),
+  /** Requirements that were not proven when it was signed. */
+  unproven: z.array(text),
+  statement: text.nullable(),
+})
+
+/** What was done on one day, and how the open ends were left. */
+const dayLogBody = z.strictObject({
+  day,
+  done: text,
+  postsDriven: postNumbers,
+  panelsHung: postNumbers,
+  crew: z.array(text),
+  openEnds: z.enum(['none', 'protected', 'exposed']),
+  openEndsNote: text.nullable(),
+})
+
+/** A utility-locate ticket: posts near a mark are warned of, and so is a day outside its dates. */
+const locateTicketBody = z.strictObject({
+  number: text,
+  calledOn: day,
+  validFrom: day,
+  validThrough: day,
+  /** Marks on the ground, inches along the rail from post 1. */
+  marks: z.array(z.strictObject({ name: text, alongInches: z.number() })),
+})
+
+/** What the body of an entry of each kind is; readings and runs are checked by their own formats. */
+export const entryBodies = {
+  run: z.unknown(),
+  reading: z.unknown(),
+  photo: photoBody,
+  'sign-off': signOffBody,
+  'day-log': dayLogBody,
+  'locate-ticket': locateTicketBody,
+} as const
+
+export type EntryKind = keyof typeof entryBodies
+export type PhotoBody = z.output<typeof photoBody>
+export type SignOffBody = z.output<typeof signOffBody>
+export type DayLogBody = z.output<typeof dayLogBody>
+export type LocateTicketBody = z.output<typeof locateTicketBody>
+
+/**
+ * One fact with an author and a time. Never changed: a correction is another entry that names it in `supersedes`. Ids
+ * are UUIDv7 made on the device, so they sort by its clock; the order that counts is the server's sequence.
+ */
+export const entryShape = z.strictObject({
+  id: z.string().min(8).max(64),
+  run: text,
+  kind: z.enum(['run', 'reading', 'photo', 'sign-off', 'day-log', 'locate-ticket']),
+  schemaVersion: z.literal(1),
+  author: z.string().max(200),
+  device: text,
+  /** The device's own time, with its offset: a claim. */
+  capturedAt: moment,
+  supersedes: text.nullable(),
+  body: z.unknown(),
+})
+
+export type Entry = z.output<typeof entryShape>
