@@ -1,6 +1,6 @@
+import type { FlareLimits } from '../site/site.ts'
 import type { Metres } from '../units/quantity.ts'
 import { type Exposure, numericTolerance } from './crossing.ts'
-import type { FlareLimits } from '../site/site.ts'
 import type { Note } from './note.ts'
 import { flaredLength } from './on-straight.ts'
 

@@ -1,6 +1,6 @@
+import type { FlareLimits } from '../site/site.ts'
 import type { Metres } from '../units/quantity.ts'
 import { type Exposure, numericTolerance } from './crossing.ts'
-import type { FlareLimits } from '../site/site.ts'
 import type { Alternative } from './note.ts'
 import { parallelLength } from './on-straight.ts'
 

@@ -5,7 +5,6 @@ export type Metres = Quantity<'m'>
 export type Radians = Quantity<'rad'>
 
 export const metres = (n: number): Metres => n
-export const radians = (n: number): Radians => n
 /** Exact by definition (1959). */
 export const inches = (n: number): Metres => n * 0.0254
 /** The international foot, exact by definition (1959). */
