@@ -9,6 +9,7 @@ export interface CommandOptions {
   readonly page: string | null
   readonly readings: string | null
   readonly limit: string | null
+  readonly station: string | null
 }
 
 export interface Command {

@@ -4,6 +4,7 @@ import { BadInput, type Command, type CommandOptions, type ExitCode } from './co
 import { judgeCommand } from './commands/judge.ts'
 import { layoutCommand } from './commands/layout.ts'
 import { needCommand } from './commands/need.ts'
+import { planCommand } from './commands/plan.ts'
 import { recordCommand } from './commands/record.ts'
 import { requirementsCommand } from './commands/requirements.ts'
 import { sheetsCommand } from './commands/sheets.ts'
@@ -13,6 +14,7 @@ import { print, printJson, say } from './io.ts'
 const commands: readonly Command[] = [
   sheetsCommand,
   needCommand,
+  planCommand,
   layoutCommand,
   requirementsCommand,
   judgeCommand,
@@ -81,10 +83,11 @@ function readWords(argv: readonly string[]): { options: CommandOptions; words: r
         page: { type: 'string' },
         readings: { type: 'string' },
         limit: { type: 'string' },
+        station: { type: 'string' },
       },
     })
-    const { json, output = null, page = null, readings = null, limit = null } = values
-    return { options: { json, output, page, readings, limit }, words: positionals, help: values.help }
+    const { json, output = null, page = null, readings = null, limit = null, station = null } = values
+    return { options: { json, output, page, readings, limit, station }, words: positionals, help: values.help }
   } catch (cause) {
     if (!(cause instanceof TypeError)) throw cause
     throw new BadInput([

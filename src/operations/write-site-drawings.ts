@@ -33,13 +33,17 @@ function siteView(site: Site, need: Need | null, page: SitePage): SiteView {
     const sheet = id === null ? undefined : shelf.get(id)
     return sheet === undefined || sheet.kind === 'longitudinal' ? null : sheet
   }
+  const approachEnd = end(site.barrier.approachEnd)
+  const departureEnd = end(site.barrier.departureEnd)
+  const system = site.hardware.system === null ? undefined : shelf.get(site.hardware.system)
   return {
     site,
     need,
     clearZone: values.ok ? values.value.clearZone : null,
     shyLine: values.ok ? values.value.shyLine : null,
-    approachEnd: end(site.barrier.approachEnd),
-    departureEnd: end(site.barrier.departureEnd),
+    approachEnd,
+    departureEnd,
+    railHeight: (system ?? approachEnd ?? departureEnd)?.railHeight ?? null,
     page,
   }
 }

@@ -40,7 +40,7 @@ describe('lapwise on the command line', () => {
   it('explains itself and every command', async () => {
     const { code, out } = await lapwise(['--help'])
     expect(code).toBe(0)
-    for (const name of ['sheets', 'layout', 'requirements', 'judge', 'strip', 'record']) {
+    for (const name of ['sheets', 'need', 'plan', 'layout', 'requirements', 'judge', 'strip', 'record']) {
       expect(out).toContain(name)
       const own = await lapwise([name, '--help'])
       expect(own.code).toBe(0)

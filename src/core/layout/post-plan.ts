@@ -328,7 +328,6 @@ function gapsTooNear(chosen: readonly GapAnswer[]): Refusal | null {
     const [before, after] = [gaps[i - 1]!, gaps[i]!]
     const have = after.gap!.from - before.gap!.to
     const least = Math.max(leastBetween(before.rule!), leastBetween(after.rule!))
-    const reach = (before.special.length / 2 + after.special.length / 2) * (before.group.posts.length > 0 ? 1 : 0)
     if (have < least) {
       return {
         kind: 'gaps too near',
@@ -339,7 +338,7 @@ function gapsTooNear(chosen: readonly GapAnswer[]): Refusal | null {
       }
     }
     const specials = new Set(before.special.map(({ at }) => at))
-    if (reach > 0 && after.special.some(({ at }) => specials.has(at))) {
+    if (after.special.some(({ at }) => specials.has(at))) {
       return {
         kind: 'special posts do not fit',
         obstruction: after.group.obstruction,

@@ -135,7 +135,7 @@ export function curveSides(site: Site, from: Metres, to: Metres): CurveSides {
 }
 
 /** Offset from the alignment of the edge of travelled way beside the hazards, m, positive right. */
-function nearEdgeOffset(site: Site): Metres {
+export function nearEdgeOffset(site: Site): Metres {
   const { alignment } = site.road
   if (alignment.kind !== 'elements' || alignment.line === 'edge') return 0
   return (site.side === 'right' ? 1 : -1) * halfRoad(site.road)

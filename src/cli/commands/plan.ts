@@ -1,0 +1,39 @@
+import { findNeed } from '../../core/need/need.ts'
+import { describeStationProblem, parseStation } from '../../core/units/station.ts'
+import { readSite } from '../../formats/site/read-site.ts'
+import { needProblem } from '../../operations/compute-need.ts'
+import { writePlan, writeSection } from '../../operations/write-site-drawings.ts'
+import { BadInput, badWords, type Command } from '../command.ts'
+import { readText, say, shownName, soundValue, writeWhole } from '../io.ts'
+
+const pages = ['web', 'letter', 'tabloid', 'A4', 'A3'] as const
+
+export const planCommand: Command = {
+  name: 'plan',
+  words: 'SITE.json -o PLAN.svg',
+  summary:
+    'The site drawn to scale with its need: edges, clear zone, hazards, runout path, barrier; or its cross section.',
+  help: [
+    '  -o FILE           where to write it',
+    '  --station TEXT    the cross section at a continuous station, as 12+37.50',
+    '  --page PAGE       web (the default), letter, tabloid, A4 or A3',
+  ].join('\n'),
+  run: async (words, { output, page: wanted, station }) => {
+    const [file, ...rest] = words
+    if (file === undefined || rest.length > 0 || output === null)
+      throw badWords('plan SITE.json -o PLAN.svg', words.join(' '))
+    const page = pages.find((one) => one === (wanted ?? 'web'))
+    if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, wanted!)
+    const site = soundValue(readSite(shownName(file), await readText(file)))
+    const need = findNeed(site)
+    if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
+    if (station === null) await writeWhole(output, writePlan(site, need.value, page))
+    else {
+      const at = parseStation(station, site.units)
+      if (!at.ok) throw badWords(`--station: ${describeStationProblem(at.error)}`, station)
+      await writeWhole(output, writeSection(site, need.value, at.value / 1e9, page))
+    }
+    say(`wrote ${output}`)
+    return 0
+  },
+}

@@ -1,0 +1,86 @@
+import type { Stated } from '../hardware/hardware-sheet.ts'
+import type { LayoutPost } from '../layout/layout.ts'
+import type { Barrier } from '../staking/barrier.ts'
+import { isThrieSplice, panelKind } from './count-panels.ts'
+import { type Quantity, type QuantityPiece, repairGuide, sumOf } from './quantity.ts'
+
+/** Bolts of one W-beam splice. */
+const perSplice = 8
+
+/** Splice bolts, 8 to a W-beam splice; what a nested or a thrie-beam splice needs stands by itself. */
+export function spliceBolts(barrier: Barrier): readonly Quantity[] {
+  const { layout, first, second } = barrier
+  const kinds = layout.panels.map((panel) => panelKind(panel, barrier))
+  const single: QuantityPiece[] = []
+  const nested: QuantityPiece[] = []
+  const thrie: QuantityPiece[] = []
+  for (const { number } of layout.splices) {
+    const [before, after] = [kinds[number - 1]!, kinds[number]!]
+    const what = `splice ${number}`
+    if (before.hung && after.hung) continue
+    if (isThrieSplice(before, after)) thrie.push({ what, amount: 1 })
+    else (before.layers + after.layers > 2 ? nested : single).push({ what, amount: perSplice })
+  }
+  if (first.kind === 'standing splice') single.unshift({ what: 'splice to the standing run', amount: perSplice })
+  if (second.kind === 'standing splice') single.push({ what: 'splice to the standing run', amount: perSplice })
+  const source = repairGuide
+  return [
+    sumOf('bolts/splice', 'Splice bolts with recessed nuts, 5/8 in x 1 1/4 in', 'each', single, { source }),
+    sumOf('bolts/splice/nested', 'Splice bolts with recessed nuts, 5/8 in, at nested rail', 'each', nested, {
+      source,
+      note: 'length by the number of layers at the splice',
+    }),
+    sumOf('splices/thrie', 'Thrie-beam splices', 'each', thrie, { note: "bolts by the transition's own drawing" }),
+  ].filter(({ pieces }) => pieces.length > 0)
+}
+
+/** Post bolts, one to each post that the rail is bolted to, by length where post and block decide it. */
+export function postBolts(barrier: Barrier): readonly Quantity[] {
+  const groups = new Map<string, { name: string; note: string | null; pieces: QuantityPiece[] }>()
+  for (const post of barrier.layout.posts) {
+    const bolted = isBolted(post, barrier)
+    if (bolted === false || post.state === 'standing') continue
+    const kind = bolted === 'notStated' ? unsaid : boltFor(post)
+    const group = groups.get(kind.id) ?? { name: kind.name, note: kind.note, pieces: [] }
+    group.pieces.push({ what: `post ${post.number}`, amount: 1 })
+    groups.set(kind.id, group)
+  }
+  return [...groups].map(([id, { name, note, pieces }]) =>
+    sumOf(id, name, 'each', pieces, { note, source: id === unsaid.id ? null : repairGuide }),
+  )
+}
+
+const unsaid = {
+  id: 'bolts/post/unsaid',
+  name: 'Posts of which the sheet does not say whether the rail is bolted to them',
+  note: "by the maker's manual in force",
+}
+
+/**
+ * 18 in through a wood block on a wood post; 10 in through a wood or approved block on a steel post; 2 in through a
+ * steel block on a steel post. What the sheet does not say of post or block is not guessed.
+ */
+function boltFor({ kind, block }: LayoutPost): {
+  readonly id: string
+  readonly name: string
+  readonly note: string | null
+} {
+  if (block && /\bwood\b/.test(kind)) return { id: 'bolts/post/18', name: 'Post bolts, 5/8 in x 18 in', note: null }
+  return block
+    ? {
+        id: 'bolts/post/by-block',
+        name: 'Post bolts, 5/8 in, length by post and block',
+        note: '18 in: wood block, wood post; 10 in: wood or approved block, steel post; 2 in: steel block, steel post',
+      }
+    : {
+        id: 'bolts/post/no-block',
+        name: 'Post bolts, 5/8 in, at posts without a block',
+        note: "length by the maker's manual in force",
+      }
+}
+
+function isBolted(post: LayoutPost, { first, second }: Barrier): Stated<boolean> {
+  const end = post.unit === 'first' ? first : post.unit === 'second' ? second : null
+  if (end?.kind !== 'unit' || post.ownNumber === null) return true
+  return end.sheet.posts.find(({ number }) => number === post.ownNumber)?.railBolted ?? 'notStated'
+}

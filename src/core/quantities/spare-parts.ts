@@ -1,0 +1,32 @@
+import { type Quantity, sumOf } from './quantity.ts'
+
+/** One spare for each so many pieces begun. */
+const perSpare = { pieces: 50, bolts: 20 }
+
+/**
+ * Spares to carry: one for each fifty panels of a kind, posts of a kind and blocks begun, one for each twenty bolts
+ * begun. No document asks for it; what stands or hangs already needs none.
+ */
+export function spareParts(counts: {
+  readonly posts: readonly Quantity[]
+  readonly blocks: Quantity
+  readonly panels: readonly Quantity[]
+  readonly bolts: readonly Quantity[]
+}): readonly Quantity[] {
+  const pieces = [...counts.posts, counts.blocks, ...counts.panels].filter(({ id }) => !/\/(standing|hung)\//.test(id))
+  const bolts = counts.bolts.filter(({ id }) => id.startsWith('bolts/'))
+  return [
+    ...pieces.flatMap((quantity) => spare(quantity, perSpare.pieces)),
+    ...bolts.flatMap((quantity) => spare(quantity, perSpare.bolts)),
+  ]
+}
+
+function spare({ id, name, amount, note }: Quantity, each: number): readonly Quantity[] {
+  if (amount === 0) return []
+  const pieces = [{ what: `one for each ${each} of ${amount} begun`, amount: Math.ceil(amount / each) }]
+  const source = {
+    text: 'no document; a habit to be replaced by the agency or the contractor',
+    confirmation: 'common practice',
+  } as const
+  return [sumOf(`spares/${id}`, name, 'each', pieces, { source, note })]
+}

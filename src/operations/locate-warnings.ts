@@ -1,0 +1,52 @@
+import type { LocateTicketBody } from '../formats/entry/entry-kinds.ts'
+
+/**
+ * Inches along the rail within which a post is near a mark: 2 ft to either side.
+ * @source common practice, from memory: locate marks are taken to lie up to 2 ft off the line; what the one-call law of the place says governs
+ */
+export const markWidth = 24
+
+export interface NearMark {
+  readonly post: number
+  readonly mark: string
+  readonly ticket: string
+  /** Inches from post to mark along the rail, negative when the mark lies upstream of the post. */
+  readonly apart: number
+}
+
+interface PostPlace {
+  readonly number: number
+  readonly alongInches: number
+}
+
+/** Posts within `markWidth` of a mark of any ticket, in the order of the posts. */
+export function postsNearMarks(posts: readonly PostPlace[], tickets: readonly LocateTicketBody[]): readonly NearMark[] {
+  return posts.flatMap(({ number, alongInches }) =>
+    tickets.flatMap((ticket) =>
+      ticket.marks
+        .map((mark) => ({
+          post: number,
+          mark: mark.name,
+          ticket: ticket.number,
+          apart: mark.alongInches - alongInches,
+        }))
+        .filter(({ apart }) => Math.abs(apart) <= markWidth),
+    ),
+  )
+}
+
+/** Whether `day` lies within the dates of a ticket; both are ISO dates. */
+export type TicketOnDay =
+  | { readonly kind: 'valid'; readonly ticket: string; readonly through: string }
+  | { readonly kind: 'outside'; readonly ticket: string; readonly from: string; readonly through: string }
+  | { readonly kind: 'none' }
+
+/** The ticket that covers `day` longest; or the nearest that does not; or that there is none. */
+export function ticketOn(day: string, tickets: readonly LocateTicketBody[]): TicketOnDay {
+  const byEnd = [...tickets].sort((a, b) => (a.validThrough < b.validThrough ? 1 : -1))
+  const valid = byEnd.find(({ validFrom, validThrough }) => validFrom <= day && day <= validThrough)
+  if (valid !== undefined) return { kind: 'valid', ticket: valid.number, through: valid.validThrough }
+  const other = byEnd[0]
+  if (other === undefined) return { kind: 'none' }
+  return { kind: 'outside', ticket: other.number, from: other.validFrom, through: other.validThrough }
+}
