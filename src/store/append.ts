@@ -1,7 +1,7 @@
 import { type Kysely, sql } from 'kysely'
-import { hashOf } from './canonical-json.ts'
 import { type CheckedEntry, checkEntry, type EntryAnswer, type NewEntry, type RejectionReason } from './entry.ts'
 import type { Tables } from './schema.ts'
+import { hashOf } from './storable-json.ts'
 
 /**
  * Stores what is new of `entries`, in one transaction and in the order given, and says of each what became of it.

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { err, ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { checkShape } from '../formats/read-json.ts'
-import { canonicalJson } from './canonical-json.ts'
+import { storableJson } from './storable-json.ts'
 import { storableText } from './storable-text.ts'
 
 /** A fact as its writer hands it in. It is never changed; a correction is a new entry that supersedes it. */
@@ -63,7 +63,7 @@ export interface CheckedEntry extends Omit<NewEntry, 'body'> {
  */
 export function checkEntry(file: string, entry: NewEntry): Result<CheckedEntry, readonly InputProblem[]> {
   const fields = checkShape(file, entry, fieldsShape)
-  const body = canonicalJson(entry.body)
+  const body = storableJson(entry.body)
   if (fields.ok && body.ok) {
     const capturedAt = new Date(entry.capturedAt).toISOString()
     return ok({ ...fields.value, capturedAt, bodyText: body.value })

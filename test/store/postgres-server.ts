@@ -15,7 +15,22 @@ export interface TestServer {
 /** The server that `LAPWISE_TEST_POSTGRES_URL` names; without it one that is started here and removed again. */
 export async function startTestServer(): Promise<TestServer> {
   const given = process.env.LAPWISE_TEST_POSTGRES_URL
-  return given === undefined ? startOwnServer() : { newDatabase: () => createDatabase(given), stop: async () => {} }
+  return given === undefined ? startOwnServer() : useServer(given)
+}
+
+/** A server that is there already, and is left without the databases made here. */
+function useServer(adminUrl: string): TestServer {
+  const made: string[] = []
+  return {
+    async newDatabase() {
+      const url = await createDatabase(adminUrl)
+      made.push(new URL(url).pathname.slice(1))
+      return url
+    },
+    async stop() {
+      for (const name of made) await asAdmin(adminUrl, `drop database ${name} with (force)`)
+    },
+  }
 }
 
 async function startOwnServer(): Promise<TestServer> {
@@ -49,13 +64,17 @@ async function startOwnServer(): Promise<TestServer> {
 
 async function createDatabase(adminUrl: string): Promise<string> {
   const name = `lapwise_test_${randomBytes(6).toString('hex')}`
-  const client = new pg.Client({ connectionString: adminUrl })
-  await client.connect()
-  await client.query(`create database ${name}`)
-  await client.end()
+  await asAdmin(adminUrl, `create database ${name}`)
   const url = new URL(adminUrl)
   url.pathname = `/${name}`
   return url.href
+}
+
+async function asAdmin(adminUrl: string, statement: string): Promise<void> {
+  const client = new pg.Client({ connectionString: adminUrl })
+  await client.connect()
+  await client.query(statement)
+  await client.end()
 }
 
 function freePort(): Promise<number> {

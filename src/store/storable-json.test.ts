@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { canonicalJson, hashOf } from './canonical-json.ts'
+import { hashOf, storableJson } from './storable-json.ts'
 
-describe('canonicalJson', () => {
+describe('storableJson', () => {
   // RFC 8785, section 3.2.3: names are ordered by UTF-16 code units; this is its own example, less one name.
   it('orders names as the example of RFC 8785 does', () => {
-    const printed = canonicalJson({
+    const printed = storableJson({
       '\u20ac': 'Euro Sign',
       '\r': 'Carriage Return',
       '\ufb33': 'Hebrew Letter Dalet With Dagesh',
@@ -16,12 +16,12 @@ describe('canonicalJson', () => {
   })
 
   it('prints equal values alike, whatever order their fields were written in', () => {
-    expect(canonicalJson({ b: 1, a: [true, null] })).toEqual({ ok: true, value: '{"a":[true,null],"b":1}' })
-    expect(canonicalJson({ a: [true, null], b: 1 })).toEqual({ ok: true, value: '{"a":[true,null],"b":1}' })
+    expect(storableJson({ b: 1, a: [true, null] })).toEqual({ ok: true, value: '{"a":[true,null],"b":1}' })
+    expect(storableJson({ a: [true, null], b: 1 })).toEqual({ ok: true, value: '{"a":[true,null],"b":1}' })
   })
 
   it('leaves out a field that is undefined', () => {
-    expect(canonicalJson({ a: undefined, b: 1 })).toEqual({ ok: true, value: '{"b":1}' })
+    expect(storableJson({ a: undefined, b: 1 })).toEqual({ ok: true, value: '{"b":1}' })
   })
 
   it.each([
@@ -32,13 +32,13 @@ describe('canonicalJson', () => {
     ['U+0000, which jsonb cannot hold', { note: 'a\u0000b' }, '.note'],
     ['half of a surrogate pair', { note: '\ud83d' }, '.note'],
   ])('refuses %s and says where it stands', (_, value, place) => {
-    const printed = canonicalJson(value)
+    const printed = storableJson(value)
     expect(printed.ok ? null : printed.error.place).toBe(place)
   })
 
   it('takes 64 levels of nesting and refuses 65', () => {
-    expect(canonicalJson(nested(64)).ok).toBe(true)
-    expect(canonicalJson(nested(65)).ok).toBe(false)
+    expect(storableJson(nested(64)).ok).toBe(true)
+    expect(storableJson(nested(65)).ok).toBe(false)
   })
 })
 
