@@ -9,6 +9,7 @@ const coreOrder = [
   'fit',
   'layout',
   'staking',
+  'quantities',
   'requirements',
   'measurement',
   'verdicts',

@@ -32,6 +32,10 @@ function installPrograms() {
     ['poppler-utils', ['pdftotext']],
     ['qpdf', ['qpdf']],
     ['libxml2-utils', ['xmllint']],
+    ['gdal-bin', ['ogrinfo']],
+    ['libreoffice-calc', ['soffice', 'libreoffice']],
+    ['python3-gdal', ["/usr/bin/python3 -c 'import osgeo_utils.samples.validate_gpkg'"]],
+    ['python3-ezdxf', ["/usr/bin/python3 -c 'import ezdxf'"]],
   ]
   const missing = wanted.filter(([, programs]) => !programs.some(isThere)).map(([name]) => name)
   if (missing.length === 0 || process.getuid?.() !== 0 || !isThere('apt-get')) return
@@ -42,8 +46,10 @@ function installPrograms() {
   if (ended.status !== 0) console.log(`could not install ${missing.join(', ')}; the checks that need them say so`)
 }
 
+/** Whether a program is on the path; one with arguments has to succeed as well. */
 function isThere(program) {
-  return spawnSync('sh', ['-c', `command -v ${program}`], { stdio: 'ignore' }).status === 0
+  const asked = program.includes(' ') ? program : `command -v ${program}`
+  return spawnSync('sh', ['-c', asked], { stdio: 'ignore' }).status === 0
 }
 
 function step(name, words) {

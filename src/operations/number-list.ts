@@ -16,8 +16,9 @@ export function printNumbers(numbers: readonly number[]): string {
 /** The numbers that `printNumbers` writes, each of 1 to `last`; or the first part that is none of them. */
 export function parseNumbers(text: string, last: number): Result<readonly number[], string> {
   const numbers = new Set<number>()
-  for (const part of text.split(/[,;\s]+(?![-–])/).filter((one) => one !== '')) {
-    const found = /^(\d+)(?:\s*[-–]\s*(\d+))?$/.exec(part)
+  const parts = text.replace(/\s*[-–]\s*/g, '-').split(/[,;\s]+/)
+  for (const part of parts.filter((one) => one !== '')) {
+    const found = /^(\d+)(?:-(\d+))?$/.exec(part)
     const from = Number(found?.[1])
     const to = Number(found?.[2] ?? found?.[1])
     if (found === null || from < 1 || to < from || to > last) return err(part)

@@ -51,7 +51,7 @@ export function postBolts(barrier: Barrier): readonly Quantity[] {
 }
 
 const unsaid = {
-  id: 'bolts/post/unsaid',
+  id: 'post-bolts/unsaid',
   name: 'Posts of which the sheet does not say whether the rail is bolted to them',
   note: "by the maker's manual in force",
 }

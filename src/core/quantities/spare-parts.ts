@@ -5,7 +5,7 @@ const perSpare = { pieces: 50, bolts: 20 }
 
 /**
  * Spares to carry: one for each fifty panels of a kind, posts of a kind and blocks begun, one for each twenty bolts
- * begun. No document asks for it; what stands or hangs already needs none.
+ * begun. No document asks for it. The pieces of an end unit come with it, and what stands or hangs already needs none.
  */
 export function spareParts(counts: {
   readonly posts: readonly Quantity[]
@@ -13,17 +13,18 @@ export function spareParts(counts: {
   readonly panels: readonly Quantity[]
   readonly bolts: readonly Quantity[]
 }): readonly Quantity[] {
-  const pieces = [...counts.posts, counts.blocks, ...counts.panels].filter(({ id }) => !/\/(standing|hung)\//.test(id))
+  const posts = counts.posts.filter(({ id }) => id.startsWith('posts/new/run/'))
+  const panels = counts.panels.filter(({ id }) => id.startsWith('panels/new/panel/'))
   const bolts = counts.bolts.filter(({ id }) => id.startsWith('bolts/'))
   return [
-    ...pieces.flatMap((quantity) => spare(quantity, perSpare.pieces)),
+    ...[...posts, counts.blocks, ...panels].flatMap((quantity) => spare(quantity, perSpare.pieces)),
     ...bolts.flatMap((quantity) => spare(quantity, perSpare.bolts)),
   ]
 }
 
 function spare({ id, name, amount, note }: Quantity, each: number): readonly Quantity[] {
   if (amount === 0) return []
-  const pieces = [{ what: `one for each ${each} of ${amount} begun`, amount: Math.ceil(amount / each) }]
+  const pieces = [{ what: `one for each ${each} begun, of ${amount}`, amount: Math.ceil(amount / each) }]
   const source = {
     text: 'no document; a habit to be replaced by the agency or the contractor',
     confirmation: 'common practice',

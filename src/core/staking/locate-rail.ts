@@ -33,6 +33,7 @@ export function locateRail(
 ): Result<readonly RailPlace[], StakingRefusal> {
   const line = railLine(barrier)
   if (!line.ok) return line
+  if (alongInches.length === 0) return ok([])
   const rails = alongInches.map(inches)
   const stations = stationsAlong(frame, line.value, datumOf(barrier), rails)
   if (!stations.ok) return stations

@@ -8,11 +8,12 @@ const dashes: Readonly<Record<Exclude<Layer['dash'], 'solid'>, readonly number[]
   'dash-dot': [8, -2, 1.5, -2],
 }
 
-/** White or black, as the program's ground wants it, where a true colour is not understood. */
+/** The colour that programs show black on white and white on black. */
 const contrastColour = 7
 
 /**
- * Adds every layer of the drawing, with its colour and kind of line; what lies on it takes both from it.
+ * Adds every layer of the drawing, with its colour and kind of line; what lies on it takes both from it. Grey inks
+ * become the colour that stands out from the ground, since many programs draw on black.
  * @param perPoint drawing units for one point on paper
  */
 export function addLayers(dxf: DxfWriter, drawing: Drawing, perPoint: number): void {
@@ -23,8 +24,13 @@ export function addLayers(dxf: DxfWriter, drawing: Drawing, perPoint: number): v
   }
   for (const { name, dash, ink } of drawing.layers) {
     const layer = dxf.addLayer(layerName(name), contrastColour, dash === 'solid' ? 'Continuous' : dash.toUpperCase())
-    layer.trueColor = TrueColor.fromHex(ink)
+    if (!isGrey(ink)) layer.trueColor = TrueColor.fromHex(ink)
   }
+}
+
+function isGrey(ink: string): boolean {
+  const parts = [1, 3, 5].map((at) => Number.parseInt(ink.slice(at, at + 2), 16))
+  return Math.max(...parts) - Math.min(...parts) < 24
 }
 
 /** A layer's plain words as DXF takes them: letters, digits and hyphens. */

@@ -13,7 +13,6 @@ import {
   point3d,
   TextHorizontalAlignment,
   TextVerticalAlignment,
-  TrueColor,
   Units,
   vertex,
 } from '@tarikjabiri/dxf'
@@ -51,8 +50,10 @@ export function writeDxf(drawing: Drawing, options: DxfOptions): string {
   const dxf = new DxfWriter()
   const { perInch, code } = units[options.unit]
   dxf.setUnits(code)
+  // The release writes UTF-8 in any case; readers that look for a code page first take the file for something else without one.
+  dxf.setVariable('$DWGCODEPAGE', { 3: 'ANSI_1252' })
   dxf.setVariable('$MEASUREMENT', { 70: options.unit === 'metre' ? 1 : 0 })
-  dxf.setVariable('$LASTSAVEDBY', { 1: options.author })
+  dxf.setVariable('$LASTSAVEDBY', { 1: onOneLine(options.author) })
   const size = (inches: number): number => rounded(inches * perInch)
   const { minX, minY, maxX, maxY } = drawing.extent
   dxf.setVariable('$EXTMIN', { 10: size(minX), 20: size(minY), 30: 0 })
@@ -80,10 +81,10 @@ function dxfWriter(dxf: DxfWriter, drawing: Drawing, perInch: number): (item: It
     if (fill === 'none' || fill === 'blank') return
     const path = new HatchBoundaryPaths()
     path.addPolylineBoundary(boundary)
-    // The lines of ANSI31 are 1/8 unit apart at scale 1; on paper they are 3 points apart.
-    const lines = { name: HatchPredefinedPatterns.ANSI31, scale: size(3 * perPoint) * 8 }
+    // The library's ANSI31 puts its lines 1.25 units apart along the y axis at scale 1; on paper they are 3 points apart.
+    const lines = { name: HatchPredefinedPatterns.ANSI31, scale: (size(3 * perPoint) * Math.SQRT2) / 1.25 }
     const how = fill === 'hatch' ? lines : { name: HatchPredefinedPatterns.SOLID }
-    into.addHatch(path, pattern(how), { ...on(layer), ...(fill === 'tint' ? { trueColor: tintColour } : {}) })
+    into.addHatch(path, pattern(how), { ...on(layer), ...(fill === 'tint' ? { colorNumber: tintColour } : {}) })
   }
 
   const writeShape = (into: DxfBlock, shape: Shape): void => {
@@ -129,7 +130,7 @@ function dxfWriter(dxf: DxfWriter, drawing: Drawing, perInch: number): (item: It
       middle: TextVerticalAlignment.Middle,
       top: TextVerticalAlignment.Top,
     }
-    into.addText(at(item.at), size(letters * capitalHeight), item.text, {
+    into.addText(at(item.at), size(letters * capitalHeight), onOneLine(item.text), {
       ...on(item.layer),
       rotation: item.turnDegrees,
       horizontalAlignment: across[item.anchor],
@@ -154,7 +155,7 @@ function dxfWriter(dxf: DxfWriter, drawing: Drawing, perInch: number): (item: It
         definitionPoint: at(line.to),
         middlePoint: at(parts.text.at),
         ActualMeasurement: size(length),
-        text: item.text,
+        text: onOneLine(item.text),
         styleName: 'Standard',
       }),
     )
@@ -197,11 +198,14 @@ function dxfWriter(dxf: DxfWriter, drawing: Drawing, perInch: number): (item: It
   return write
 }
 
+/** A value of the file is one line of it. */
+const onOneLine = (text: string): string => text.replace(/[\p{Cc}\u2028\u2029]+/gu, ' ')
+
 /** Height of a capital letter for a font size of 1; DXF gives letters by it. */
 const capitalHeight = 0.72
 
-/** The light grey of a tinted area, whatever the layer's colour. */
-const tintColour = String(TrueColor.fromHex('#e3e3e3'))
+/** The middle grey, on which both black and white letters can be read. */
+const tintColour = 8
 
 /** An aligned dimension whose picture belongs to it alone. */
 class OwnBlockDimension extends AlignedDimension {

@@ -26,7 +26,7 @@ export function writeLandXml({ unit, alignments }: LandXml, date: string, time: 
 
 type Printer = (length: Metres) => string
 
-function unitsElement(unit: LinearUnit): string {
+export function unitsElement(unit: LinearUnit): string {
   const angles = 'angularUnit="decimal degrees" directionUnit="decimal degrees"'
   return unit === 'meter'
     ? `<Metric areaUnit="squareMeter" linearUnit="meter" volumeUnit="cubicMeter" temperatureUnit="celsius" pressureUnit="HPA" ${angles}/>`
@@ -92,11 +92,11 @@ function intersectionOf(element: Clothoid): Point {
 }
 
 /** To a billionth of the unit, without an exponent or trailing zeros. */
-const printNumber = (value: number): string =>
+export const printNumber = (value: number): string =>
   value
     .toFixed(9)
     .replace(/\.?0+$/, '')
     .replace(/^-0$/, '0')
 
-const escaped = (text: string): string =>
+export const escaped = (text: string): string =>
   text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;').replace(/\s/g, ' ')

@@ -1,0 +1,134 @@
+import { feetInchesText } from '../core/hardware/dimension-text.ts'
+import { type PayRounding, payRoundings } from '../core/quantities/pay-length.ts'
+import type { Quantity, QuantityPiece } from '../core/quantities/quantity.ts'
+import { type Boundaries, boundaryText } from '../core/quantities/run-length.ts'
+import type { Quantities } from '../core/quantities/take-quantities.ts'
+import type { Barrier } from '../core/staking/barrier.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
+import { joinWords, numberedText } from './places-text.ts'
+
+/** The quantities of a run and what to order for it, for any writer. */
+export interface QuantitiesContents {
+  readonly title: string
+  readonly run: string
+  /** Where the run begins and ends for pay, in words. */
+  readonly boundaries: string
+  readonly rounding: PayRounding
+  /** The rounding in words. */
+  readonly roundingText: string
+  readonly paidFeet: number
+  readonly sections: readonly QuantitySection[]
+  readonly materials: readonly MaterialLine[]
+}
+
+export interface QuantitySection {
+  readonly title: string
+  readonly lines: readonly QuantityLine[]
+}
+
+export interface QuantityLine {
+  readonly id: string
+  readonly name: string
+  /** Lengths are decimal feet. */
+  readonly unit: 'ft' | 'each'
+  readonly amount: number
+  /** `87.5 ft (87 ft 6 in)`, `12` */
+  readonly amountText: string
+  readonly pieces: readonly QuantityPiece[]
+  /** The pieces in few words: `panels 4 to 10`. */
+  readonly piecesText: string
+  readonly source: string | null
+  readonly note: string | null
+}
+
+/** One piece or bundle with room for the marks that its supplier rolled or tagged on it. */
+export interface MaterialLine {
+  readonly item: string
+  readonly count: number
+  readonly where: string
+  /** What has to be written down: heat and coating marks on rail, one mark of the bundle on anything else. */
+  readonly marks: readonly ('heat' | 'coating' | 'bundle')[]
+}
+
+export function quantitiesContents(
+  run: Pick<RunFile, 'name'>,
+  barrier: Barrier,
+  quantities: Quantities,
+  rule: { readonly boundaries: Boundaries; readonly rounding: PayRounding },
+): QuantitiesContents {
+  const { first, second } = rule.boundaries
+  const section = (title: string, lines: readonly Quantity[]): QuantitySection => ({ title, lines: lines.map(lineOf) })
+  return {
+    title: 'Quantities',
+    run: run.name,
+    boundaries: `The run begins ${boundaryText(barrier.first, first)} and ends ${boundaryText(barrier.second, second)}, measured along the face of rail.`,
+    rounding: rule.rounding,
+    roundingText: roundingText(rule.rounding),
+    paidFeet: quantities.paidFeet,
+    sections: [
+      section('Length', [quantities.run.length, quantities.installed]),
+      section('Ends', quantities.ends),
+      section('Posts and blocks', [...quantities.posts, quantities.blocks]),
+      section('Panels', quantities.panels),
+      section('Bolts', quantities.bolts),
+      section('Spares', quantities.spares),
+    ],
+    materials: materialLines(quantities),
+  }
+}
+
+function lineOf({ id, name, unit, amount, pieces, source, note }: Quantity): QuantityLine {
+  const isLength = unit === 'in'
+  return {
+    id,
+    name,
+    unit: isLength ? 'ft' : 'each',
+    amount: isLength ? amount / 12 : amount,
+    amountText: isLength ? `${Math.round((amount / 12) * 1e4) / 1e4} ft (${feetInchesText(amount)})` : `${amount}`,
+    pieces: isLength ? pieces.map((piece) => ({ ...piece, amount: piece.amount / 12 })) : pieces,
+    piecesText: piecesText(pieces),
+    source: source && (source.confirmation === 'published' ? source.text : `${source.confirmation}: ${source.text}`),
+    note,
+  }
+}
+
+const roundingText = (rounding: PayRounding): string =>
+  rounding === payRoundings[2]
+    ? 'Paid to the nearest panel of 12.5 ft, halves upward.'
+    : `Paid to the nearest ${rounding}, halves upward.`
+
+/** One line for each panel, since rail carries its marks panel by panel; bundles of everything else. */
+function materialLines({ panels, posts, blocks, bolts, ends }: Quantities): readonly MaterialLine[] {
+  const toOrder = ({ id, amount }: Quantity): boolean => amount > 0 && !/\/(standing|hung)\//.test(id)
+  return [
+    ...panels
+      .filter(toOrder)
+      .flatMap(({ name, pieces }) =>
+        pieces.map(
+          ({ what, amount }): MaterialLine => ({ item: name, count: amount, where: what, marks: ['heat', 'coating'] }),
+        ),
+      ),
+    ...[...ends, ...posts, blocks, ...bolts.filter(({ id }) => id.startsWith('bolts/'))].filter(toOrder).map(
+      ({ name, amount, pieces }): MaterialLine => ({
+        item: name,
+        count: amount,
+        where: piecesText(pieces),
+        marks: ['bundle'],
+      }),
+    ),
+  ]
+}
+
+/** `panels 4 to 10 and 12; splice to the standing run`, from pieces named `panel 4` and the like. */
+function piecesText(pieces: readonly QuantityPiece[]): string {
+  const words = new Map<string, number[]>()
+  const others: string[] = []
+  for (const { what } of pieces) {
+    const [, word = '', number = ''] = /^(.*\D) (\d+)$/.exec(what) ?? []
+    if (word === '') others.push(what)
+    else words.set(word, [...(words.get(word) ?? []), Number(number)])
+  }
+  return [...[...words].map(([word, numbers]) => numberedText(word, `${word}s`, numbers)), joinWords(others)]
+    .filter((text) => text !== '')
+    .join('; ')
+}

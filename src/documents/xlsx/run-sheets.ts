@@ -1,0 +1,309 @@
+import { panelKind } from '../../core/quantities/count-panels.ts'
+import type { Requirement } from '../../core/requirements/requirement.ts'
+import type { RunModel } from '../../core/requirements/run-model.ts'
+import { lengthIn } from '../../core/units/exact-length.ts'
+import type { Verdict } from '../../core/verdicts/verdict.ts'
+import type { QuantitiesContents } from '../quantities-contents.ts'
+import { readingLine } from '../reading-lines.ts'
+import type { RecordInput } from '../record-input.ts'
+import { requirementLines, sourceLines } from '../requirement-lines.ts'
+import { runFacts, sheetLines } from '../run-facts.ts'
+import type { StakeListContents } from '../stake-list-contents.ts'
+import { type Cell, type Column, cellName, type Sheet } from './sheet.ts'
+
+/** Everything of a run as sheets of a workbook; stakes only where the run was placed on its road. */
+export function runSheets(
+  input: RecordInput,
+  stakes: StakeListContents | null,
+  quantities: QuantitiesContents,
+): readonly Sheet[] {
+  return [
+    factsSheet(input),
+    postsSheet(input.model),
+    panelsSheet(input.model),
+    ...(stakes === null ? [] : [stakesSheet(stakes)]),
+    quantitiesSheet(quantities),
+    materialsSheet(quantities),
+    requirementsSheet(input),
+    readingsSheet(input),
+    findingsSheet(input),
+  ]
+}
+
+const column = (header: string, width: number, decimals: number | null = null): Column => ({ header, width, decimals })
+
+function factsSheet(input: RecordInput): Sheet {
+  const rows: Cell[][] = [
+    ['Run', input.run.name],
+    ...runFacts(input).map(({ name, value }): Cell[] => [name, value]),
+    ...sheetLines(input).map(({ role, name, id, version, criteria }): Cell[] => [
+      role,
+      [name, id === '' ? '' : `sheet ${id} ${version}`, criteria].filter((text) => text !== '').join('; '),
+    ]),
+    ['Acceptance', input.judgement.acceptance],
+  ]
+  return { name: 'Run', page: 'portrait', columns: [column('Fact', 28), column('Value', 70)], rows }
+}
+
+function postsSheet({ layout }: RunModel): Sheet {
+  return {
+    name: 'Posts',
+    page: 'portrait',
+    columns: [
+      column('Post', 8),
+      column('Along the rail (in)', 14),
+      column('Along the rail (ft)', 14),
+      column('Kind', 28),
+      column('Block', 8),
+      column('Part of', 12),
+      column('Its number there', 12),
+      column('State', 12),
+    ],
+    rows: layout.posts.map(({ number, alongInches, kind, block, unit, ownNumber, state }, row) => [
+      number,
+      alongInches,
+      { formula: `${cellName(1, row)}/12`, result: alongInches / 12 },
+      kind,
+      block ? 'yes' : 'no',
+      unit === 'run' ? 'run' : `${unit} end`,
+      ownNumber,
+      state,
+    ]),
+  }
+}
+
+function panelsSheet(model: RunModel): Sheet {
+  const { panels } = model.layout
+  const rows: Cell[][] = panels.map((panel) => {
+    const { name, gauge, layers } = panelKind(panel, model)
+    const { number, inches, fromInches, toInches, unit, role } = panel
+    return [number, inches, fromInches, toInches, name, gauge, layers, unit === 'run' ? 'run' : `${unit} end`, role]
+  })
+  const total = panels.reduce((sum, { inches }) => sum + inches, 0)
+  const sum = { formula: `SUM(${cellName(1, 0)}:${cellName(1, panels.length - 1)})`, result: total }
+  return {
+    name: 'Panels',
+    page: 'portrait',
+    columns: [
+      column('Panel', 8),
+      column('Length (in)', 12),
+      column('From (in)', 12),
+      column('To (in)', 12),
+      column('Name', 28),
+      column('Gauge', 12),
+      column('Layers', 8),
+      column('Part of', 12),
+      column('Role', 12),
+    ],
+    rows: [...rows, ['Total', sum, null, null, null, null, null, null, null]],
+  }
+}
+
+function stakesSheet({ stakes, unit, closure, notes }: StakeListContents): Sheet {
+  const rows = stakes.map((stake): Cell[] => [
+    stake.point,
+    stake.northing,
+    stake.easting,
+    stake.elevation,
+    stake.code,
+    stake.station,
+    stake.offset,
+    stake.along,
+    stake.railFromLast,
+    stake.chordFromLast,
+    stake.purpose,
+  ])
+  const blank = Array.from({ length: 10 }, () => null)
+  return {
+    name: 'Stakes',
+    page: 'landscape',
+    columns: [
+      column('Point', 8),
+      column(`Northing (${unit})`, 18, 4),
+      column(`Easting (${unit})`, 18, 4),
+      column(`Elevation (${unit})`, 14, 4),
+      column('Code', 16),
+      column('Station', 16),
+      column(`Offset, right positive (${unit})`, 16, 4),
+      column('Along the rail', 16),
+      column('Rail from last', 16),
+      column(`Chord from last (${unit})`, 16, 4),
+      column('Purpose', 48),
+    ],
+    rows: [...rows, ...[closure, ...notes].map((note): Cell[] => [...blank, note])],
+  }
+}
+
+function quantitiesSheet({ sections, paidFeet, boundaries, rounding, roundingText }: QuantitiesContents): Sheet {
+  const rows: Cell[][] = []
+  for (const { title, lines } of sections) {
+    for (const line of lines) {
+      const from = rows.length
+      for (const { what, amount } of line.pieces) rows.push([title, line.name, what, amount, line.unit, null, null])
+      const sum =
+        line.pieces.length === 0
+          ? 0
+          : { formula: `SUM(${cellName(3, from)}:${cellName(3, rows.length - 1)})`, result: line.amount }
+      rows.push([title, line.name, 'Total', sum, line.unit, line.note, line.source])
+      if (line.id === 'length/run') {
+        const length = cellName(3, rows.length - 1)
+        const paid = {
+          '0.1 ft': `ROUND(${length}*10,0)/10`,
+          '1 ft': `ROUND(${length},0)`,
+          '12.5 ft': `ROUND(${length}/12.5,0)*12.5`,
+        }[rounding]
+        const rule = `${boundaries} ${roundingText}`
+        rows.push([title, line.name, 'Paid', { formula: paid, result: paidFeet }, 'ft', rule, null])
+      }
+    }
+  }
+  return {
+    name: 'Quantities',
+    page: 'landscape',
+    columns: [
+      column('Part', 16),
+      column('Item', 44),
+      column('Piece', 24),
+      column('Amount', 12),
+      column('Unit', 8),
+      column('Note', 44),
+      column('Source', 36),
+    ],
+    rows,
+  }
+}
+
+function materialsSheet({ materials }: QuantitiesContents): Sheet {
+  const box = (line: (typeof materials)[number], mark: 'heat' | 'coating' | 'bundle'): string | null =>
+    line.marks.includes(mark) ? null : 'not needed'
+  return {
+    name: 'Material',
+    page: 'landscape',
+    columns: [
+      column('Item', 44),
+      column('Count', 8),
+      column('Where', 32),
+      column('Heat mark', 20),
+      column('Coating mark', 20),
+      column('Mark of the bundle', 20),
+    ],
+    rows: materials.map((line) => [
+      line.item,
+      line.count,
+      line.where,
+      box(line, 'heat'),
+      box(line, 'coating'),
+      box(line, 'bundle'),
+    ]),
+  }
+}
+
+function requirementsSheet(input: RecordInput): Sheet {
+  const verdicts = new Map(input.judgement.verdicts.map((verdict) => [verdict.requirement, verdict]))
+  const sources = sourceLines(input.requirements)
+  return {
+    name: 'Requirements',
+    page: 'landscape',
+    columns: [
+      column('Number', 8),
+      column('Requirement', 30),
+      column('Place', 30),
+      column('Must', 44),
+      column('Limit', 30),
+      column('Value, in the unit beside it', 12),
+      column('Unit', 8),
+      column('Margin, in the same unit', 12),
+      column('Standard uncertainty, in the same unit', 14, 4),
+      column('Verdict', 14),
+      column('Reason', 44),
+      column('Readings', 20),
+      column('Sheet', 30),
+      column('Source', 36),
+      column('Confirmation', 16),
+    ],
+    rows: requirementLines(input, sources).map((line, i): Cell[] => {
+      const [value, unit, margin, uncertainty] = measuredCells(verdicts.get(line.id))
+      const { source } = input.requirements[i] as Requirement
+      return [
+        line.number,
+        line.id,
+        line.place.name,
+        line.must,
+        line.limit,
+        value,
+        unit,
+        margin,
+        uncertainty,
+        line.verdict,
+        line.reason,
+        line.readings.map(({ id }) => id).join(', '),
+        line.sheet,
+        `${source.title}, ${source.edition}`,
+        line.confirmation,
+      ]
+    }),
+  }
+}
+
+function measuredCells(verdict: Verdict | undefined): readonly [Cell, Cell, Cell, Cell] {
+  if (verdict?.because.kind !== 'measured') return [null, null, null, null]
+  const { value, unit, margin, uncertainty } = verdict.because
+  return [value, unit, margin, uncertainty]
+}
+
+function readingsSheet({ readings, requirements, instruments }: RecordInput): Sheet {
+  const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
+  return {
+    name: 'Readings',
+    page: 'landscape',
+    columns: [
+      column('Reading', 12),
+      column('Of', 30),
+      column('Answer', 24),
+      column('Length, in the unit beside it', 14),
+      column('Unit', 8),
+      column('Instrument', 24),
+      column('Uncertainty', 24),
+      column('By', 20),
+      column('At', 24),
+      column('Where', 30),
+      column('Photos', 30),
+      column('Corrects', 12),
+      column('Rechecks', 24),
+    ],
+    rows: readings.map((reading): Cell[] => {
+      const line = readingLine(reading, byId.get(reading.of), instruments)
+      const { answer } = reading
+      const length = answer.kind === 'length' ? lengthIn(answer.value, answer.unit) : null
+      return [
+        line.id,
+        line.of,
+        line.answer,
+        length,
+        answer.kind === 'length' ? answer.unit : null,
+        line.instrument,
+        line.uncertainty,
+        line.by,
+        line.at,
+        line.where,
+        line.photos.join(', '),
+        line.corrects,
+        line.rechecks,
+      ]
+    }),
+  }
+}
+
+function findingsSheet({ judgement }: RecordInput): Sheet {
+  return {
+    name: 'Findings',
+    page: 'landscape',
+    columns: [column('Place', 36), column('What', 44), column('Remedy', 60), column('Requirements', 40)],
+    rows: judgement.findings.map(({ place, what, remedy, requirements }) => [
+      place.name,
+      what,
+      remedy,
+      requirements.join(', '),
+    ]),
+  }
+}

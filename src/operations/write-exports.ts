@@ -1,0 +1,171 @@
+import { endStation } from '../core/alignment/horizontal-alignment.ts'
+import { offsetLine } from '../core/alignment/offset-line.ts'
+import type { PayRounding } from '../core/quantities/pay-length.ts'
+import type { Boundaries, BoundaryProblem } from '../core/quantities/run-length.ts'
+import { takeQuantities } from '../core/quantities/take-quantities.ts'
+import { err, ok, type Result } from '../core/result.ts'
+import type { GroundUnit } from '../core/staking/ground-unit.ts'
+import { inches, metres } from '../core/units/quantity.ts'
+import { type QuantitiesContents, quantitiesContents } from '../documents/quantities-contents.ts'
+import { type StakeListContents, stakeListContents } from '../documents/stake-list-contents.ts'
+import { runSheets } from '../documents/xlsx/run-sheets.ts'
+import { writeWorkbook } from '../documents/xlsx/write-workbook.ts'
+import { writeDxf } from '../drawing/dxf/write-dxf.ts'
+import { stakePlan } from '../drawing/views/stake-plan.ts'
+import { stripDrawing } from '../drawing/views/strip.ts'
+import { surveyPointOf } from '../formats/csv/survey-point.ts'
+import { type PointColumns, writePoints } from '../formats/csv/write-points.ts'
+import { writeGeoJson } from '../formats/geojson/write-geojson.ts'
+import { writeGeoPackage } from '../formats/geopackage/write-geopackage.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import { writePointsXml } from '../formats/landxml/write-points.ts'
+import { firstOutside, type MapLayer } from '../formats/map/map-layer.ts'
+import type { ReferenceSystem } from '../formats/map/reference-system.ts'
+import type { JudgedRun } from './judge-readings.ts'
+import { mapLayers } from './map-layers.ts'
+import type { PlacedRun } from './place-run.ts'
+import type { RequiredRun } from './require-run.ts'
+import { recordInput } from './write-record.ts'
+import { stripInput } from './write-strip.ts'
+
+type Problems = readonly InputProblem[]
+
+/** Who writes a file and when, as the file states it; the same stamp gives the same bytes. */
+export interface Stamp {
+  /** ISO 8601 in UTC, as `2026-05-12T10:05:00.000Z`. */
+  readonly at: string
+  /** Empty when not said. */
+  readonly author: string
+}
+
+export interface PayRule {
+  readonly boundaries: Boundaries
+  readonly rounding: PayRounding
+}
+
+/** The stakes as a text for survey programs. */
+export const writeStakeCsv = ({ staking }: PlacedRun, columns: PointColumns): string =>
+  writePoints(staking.stakes.map(surveyPointOf), columns)
+
+/** The stakes as points of a LandXML file. */
+export function writeStakeXml({ staking }: PlacedRun, unit: GroundUnit, { at }: Stamp): string {
+  const [date = '', time = ''] = at.split('T')
+  return writePointsXml(staking.stakes.map(surveyPointOf), unit, date, time.slice(0, 8))
+}
+
+/** Stakes, rail, alignment and findings as a DXF plan at their own coordinates. */
+export function writeStakeDxf({ run }: RequiredRun, placed: PlacedRun, unit: GroundUnit, { author }: Stamp): string {
+  const { alignment } = placed.frame
+  const stations = placed.rail.map(({ station }) => station)
+  const margin = metres(10)
+  const from = Math.max(Math.min(...stations) - margin, alignment.startStation)
+  const to = Math.min(Math.max(...stations) + margin, endStation(alignment))
+  const beside = offsetLine(alignment, from, to, 0, inches(0.125))
+  const drawing = stakePlan({
+    run: run.name,
+    stakes: placed.staking.stakes,
+    rail: placed.rail.map(({ position }) => position),
+    alignment: beside.ok ? beside.value : [],
+    findings: placed.findings.map(({ finding, at }, i) => ({
+      number: i + 1,
+      place: finding.place.name,
+      what: finding.what,
+      position: at.position,
+    })),
+  })
+  return writeDxf(drawing, { unit, author })
+}
+
+/** The strip as a DXF drawing in inches along the rail from post 1. */
+export const writeStripDxf = (run: RequiredRun | JudgedRun, { author }: Stamp): string =>
+  writeDxf(stripDrawing(stripInput(run)), { unit: 'inch', author })
+
+/** Run, posts and findings as GeoJSON. */
+export function writeRunGeoJson(
+  file: string,
+  run: RequiredRun,
+  placed: PlacedRun,
+  system: ReferenceSystem,
+): Result<string, Problems> {
+  const layers = layersWithin(file, run, placed, system)
+  return layers.ok ? ok(writeGeoJson(layers.value, system)) : layers
+}
+
+/** The same as a GeoPackage in the reference system's own coordinates. */
+export async function writeRunGeoPackage(
+  file: string,
+  run: RequiredRun,
+  placed: PlacedRun,
+  options: { readonly system: ReferenceSystem; readonly sqliteAt: string | null; readonly stamp: Stamp },
+): Promise<Result<Uint8Array, Problems>> {
+  const { system, sqliteAt, stamp } = options
+  const layers = layersWithin(file, run, placed, system)
+  return layers.ok ? ok(await writeGeoPackage(layers.value, { system, sqliteAt, changedAt: stamp.at })) : layers
+}
+
+function layersWithin(
+  file: string,
+  run: RequiredRun,
+  placed: PlacedRun,
+  system: ReferenceSystem,
+): Result<readonly MapLayer[], Problems> {
+  const layers = mapLayers(run, placed, system.unit)
+  const outside = firstOutside(layers, system)
+  if (outside === null) return ok(layers)
+  const { easting, northing } = outside.points[0]!
+  return err([
+    {
+      file,
+      place: 'road',
+      expected: `coordinates in the area of ${system.name} (EPSG:${system.code})`,
+      found: `${outside.id} at easting ${easting.toFixed(1)} m, northing ${northing.toFixed(1)} m`,
+    },
+  ])
+}
+
+/** The stakes as a list for any writer. */
+export const stakeList = ({ run }: RequiredRun, { staking, frame }: PlacedRun, unit: GroundUnit): StakeListContents =>
+  stakeListContents(run, staking, frame, unit)
+
+/** Quantities, spares and material of a run for any writer. */
+export function quantityList(file: string, run: RequiredRun, rule: PayRule): Result<QuantitiesContents, Problems> {
+  const postsDriven = run.request.standing?.postsDriven ?? 0
+  const quantities = takeQuantities(run.model, { ...rule, postsDriven })
+  if (!quantities.ok) return err([boundaryProblem(file, quantities.error)])
+  return ok(quantitiesContents(run.run, run.model, quantities.value, rule))
+}
+
+/**
+ * The run as a workbook: facts, pieces, stakes, quantities, requirements, readings and findings.
+ * @param stakes  null where the run was not placed on its road
+ */
+export function writeRunWorkbook(
+  judged: JudgedRun,
+  stakes: StakeListContents | null,
+  quantities: QuantitiesContents,
+  { at, author }: Stamp,
+): Promise<Uint8Array> {
+  const sheets = runSheets(recordInput(judged), stakes, quantities)
+  return writeWorkbook(sheets, { title: judged.run.name, author, writtenAt: at })
+}
+
+function boundaryProblem(file: string, problem: BoundaryProblem): InputProblem {
+  switch (problem.kind) {
+    case 'no-such-post':
+      return {
+        file,
+        place: problem.end,
+        expected: `a boundary at one of the ${problem.posts} posts of the ${problem.end} end`,
+        found: `post ${problem.number}`,
+      }
+    case 'boundaries-cross':
+      return {
+        file,
+        place: '',
+        expected: 'a run between its two boundaries',
+        found: `a first boundary ${problem.fromInches - problem.toInches} in beyond the second`,
+      }
+    default:
+      return problem satisfies never
+  }
+}
