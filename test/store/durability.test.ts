@@ -158,7 +158,7 @@ describe('a process that is killed', () => {
     )
     await store.close()
     expect(acknowledged.length).toBeGreaterThan(rounds)
-  })
+  }, 300_000) // half a minute on a quiet machine; a ceiling for a busy one
 
   it('leaves a folder that opens, when it is killed while it makes the database', async () => {
     const folder = join(scratch, 'killed-early')
