@@ -10,6 +10,7 @@ export interface CommandOptions {
   readonly readings: string | null
   readonly limit: string | null
   readonly station: string | null
+  readonly units: string | null
 }
 
 export interface Command {

@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util'
 import { printProblem } from '../formats/input-problem.ts'
 import { BadInput, type Command, type CommandOptions, type ExitCode } from './command.ts'
+import { alignmentCommand } from './commands/alignment.ts'
 import { judgeCommand } from './commands/judge.ts'
 import { layoutCommand } from './commands/layout.ts'
 import { needCommand } from './commands/need.ts'
@@ -13,6 +14,7 @@ import { print, printJson, say } from './io.ts'
 
 const commands: readonly Command[] = [
   sheetsCommand,
+  alignmentCommand,
   needCommand,
   planCommand,
   layoutCommand,
@@ -84,10 +86,11 @@ function readWords(argv: readonly string[]): { options: CommandOptions; words: r
         readings: { type: 'string' },
         limit: { type: 'string' },
         station: { type: 'string' },
+        units: { type: 'string' },
       },
     })
-    const { json, output = null, page = null, readings = null, limit = null, station = null } = values
-    return { options: { json, output, page, readings, limit, station }, words: positionals, help: values.help }
+    const { json, output = null, page = null, readings = null, limit = null, station = null, units = null } = values
+    return { options: { json, output, page, readings, limit, station, units }, words: positionals, help: values.help }
   } catch (cause) {
     if (!(cause instanceof TypeError)) throw cause
     throw new BadInput([

@@ -1,0 +1,71 @@
+import type { UnitSystem } from '../../core/site/site.ts'
+import { readLandXml } from '../../formats/landxml/read-landxml.ts'
+import { writeLandXml } from '../../formats/landxml/write-landxml.ts'
+import { readSite } from '../../formats/site/read-site.ts'
+import { writeElements } from '../../formats/site/write-elements.ts'
+import { BadInput, badWords, type Command, type ExitCode } from '../command.ts'
+import { print, printJson, readText, say, shownName, soundValue, writeWhole } from '../io.ts'
+
+export const alignmentCommand: Command = {
+  name: 'alignment',
+  words: 'ROAD.xml | SITE.json -o ROAD.xml',
+  summary:
+    "A LandXML 1.2 road's alignments in the short form that a site file takes; or a site's alignment as LandXML.",
+  help: [
+    '  --units UNITS   us (feet, the default) or metric, for the short form',
+    '  -o FILE         where to write the LandXML of a site; metres',
+    'Gaps and kinks between the elements of a road file are told on standard error.',
+  ].join('\n'),
+  run: async (words, { output, units: wanted }) => {
+    const [file, ...rest] = words
+    if (file === undefined || rest.length > 0)
+      throw badWords('alignment ROAD.xml, or SITE.json -o ROAD.xml', words.join(' '))
+    const text = await readText(file)
+    if (!text.trimStart().startsWith('<')) return writeRoad(file, text, output)
+    const units = (['us', 'metric'] as const).find((one) => one === (wanted ?? 'us'))
+    if (units === undefined) throw badWords('--units us or metric', wanted!)
+    return printRoad(file, text, units)
+  },
+}
+
+function printRoad(file: string, text: string, units: UnitSystem): ExitCode {
+  const { unit, alignments, gaps } = soundValue(readLandXml(shownName(file), text))
+  for (const gap of gaps) say(`${shownName(file)}: ${JSON.stringify(gap)}`)
+  printJson({
+    readIn: unit,
+    units,
+    alignments: alignments.map(({ name, horizontal, equations }) => ({
+      name,
+      alignment: writeElements('centreline', horizontal, equations, units),
+    })),
+  })
+  return 0
+}
+
+async function writeRoad(file: string, text: string, output: string | null): Promise<ExitCode> {
+  if (output === null) throw badWords('-o ROAD.xml, to write the alignment of a site', 'none')
+  const site = soundValue(readSite(shownName(file), text))
+  const { alignment } = site.road
+  if (alignment.kind !== 'elements') {
+    throw new BadInput([
+      {
+        file: shownName(file),
+        place: 'road.alignment',
+        expected: 'an alignment of elements',
+        found: JSON.stringify(alignment.kind),
+      },
+    ])
+  }
+  const now = new Date().toISOString()
+  const { horizontal, equations } = alignment
+  await writeWhole(
+    output,
+    writeLandXml(
+      { unit: 'meter', alignments: [{ name: 'road', horizontal, equations }] },
+      now.slice(0, 10),
+      now.slice(11, 19),
+    ),
+  )
+  print(`wrote ${output}`)
+  return 0
+}
