@@ -91,4 +91,5 @@ const readingOf = (of: string, answer: Answer): Reading => ({
   photos: [],
   corrects: null,
   rechecks: null,
+  together: null,
 })

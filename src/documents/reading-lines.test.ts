@@ -16,6 +16,7 @@ const reading = (answer: Answer): Reading => ({
   photos: [],
   corrects: null,
   rechecks: null,
+  together: null,
 })
 
 const length = (value: number, unit: 'in' | 'mm' | 'ft', resolution: number | null): Answer => ({

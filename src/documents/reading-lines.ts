@@ -21,6 +21,8 @@ export interface ReadingLine {
   readonly photos: readonly string[]
   readonly corrects: string | null
   readonly rechecks: string | null
+  /** A name shared by readings that were taken in one go for several places. */
+  readonly together: string | null
 }
 
 /** @param requirement the one it answers, whose choices give the answer its words */
@@ -29,7 +31,7 @@ export function readingLine(
   requirement: Requirement | undefined,
   instruments: readonly Instrument[],
 ): ReadingLine {
-  const { id, of, by, where, photos, corrects, rechecks, uncertainty } = reading
+  const { id, of, by, where, photos, corrects, rechecks, together, uncertainty } = reading
   return {
     id,
     of,
@@ -42,6 +44,7 @@ export function readingLine(
     photos,
     corrects,
     rechecks,
+    together,
   }
 }
 

@@ -79,6 +79,7 @@ export const sampleReading = (id: string, of: string, answer: Answer, more: Part
   photos: [],
   corrects: null,
   rechecks: null,
+  together: null,
   ...more,
 })
 

@@ -3,12 +3,14 @@ import { expect, test } from 'vitest'
 import { readReadings } from './readings/readings-file.ts'
 import { readRun } from './run/run-file.ts'
 import { readSheet } from './sheet/sheet-file.ts'
+import { readSite } from './site/read-site.ts'
 
 const page = readFileSync(new URL('../../docs/formats.md', import.meta.url), 'utf8')
 const examples = [...page.matchAll(/^```json\n([\s\S]*?)^```$/gm)].map(([, text = '']) => text)
 const readers: Readonly<Record<string, (file: string, text: string) => unknown>> = {
   'lapwise-sheet/1': readSheet,
   'lapwise-run/1': readRun,
+  'lapwise-site/1': readSite,
   'lapwise-readings/1': readReadings,
 }
 

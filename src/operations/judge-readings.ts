@@ -121,5 +121,5 @@ function answerFor(requirement: Requirement): string {
 }
 
 /** What can be read besides the requirements themselves: where each post stands, from which spacing, flare and straightness are computed. */
-export const measurables = ({ layout }: RunModel): ReadonlySet<string> =>
+const measurables = ({ layout }: RunModel): ReadonlySet<string> =>
   new Set(layout.posts.flatMap(({ number }) => [`post-${number}/along`, `post-${number}/lateral-offset`]))

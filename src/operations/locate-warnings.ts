@@ -4,7 +4,7 @@ import type { LocateTicketBody } from '../formats/entry/entry-kinds.ts'
  * Inches along the rail within which a post is near a mark: 2 ft to either side.
  * @source common practice, from memory: locate marks are taken to lie up to 2 ft off the line; what the one-call law of the place says governs
  */
-export const markWidth = 24
+const markWidth = 24
 
 export interface NearMark {
   readonly post: number

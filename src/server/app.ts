@@ -8,12 +8,16 @@ import {
 import { z } from 'zod'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { Store } from '../store/store.ts'
+import { entryRoutes } from './entry-routes.ts'
 import { pageRoutes } from './page-routes.ts'
+import type { PhotoFolder } from './photo-folder.ts'
+import { photoRoutes } from './photo-routes.ts'
 import { errorOf, errorShape } from './refusal.ts'
 import { runRoutes } from './run-routes.ts'
 
 export interface AppParts {
   readonly store: Store
+  readonly photos: PhotoFolder
   /** Folder of the built page. */
   readonly pageFolder: string
   readonly now: () => Date
@@ -22,7 +26,7 @@ export interface AppParts {
 /** Largest request, bytes: a batch of a thousand readings and a long run file are well below. */
 const bodyLimit = 4 * 1024 * 1024
 
-export async function createApp({ store, pageFolder, now }: AppParts): Promise<FastifyInstance> {
+export async function createApp({ store, photos, pageFolder, now }: AppParts): Promise<FastifyInstance> {
   const app = fastify({
     bodyLimit,
     forceCloseConnections: 'idle',
@@ -64,6 +68,8 @@ export async function createApp({ store, pageFolder, now }: AppParts): Promise<F
     return reply.code(503).send({ error: { message: `The store does not answer: ${projects.error.reason}` } })
   })
   await app.register(runRoutes, { store, now })
+  await app.register(entryRoutes, { store })
+  await app.register(photoRoutes, { photos })
   await app.register(pageRoutes, { folder: pageFolder })
   return app
 }

@@ -1,8 +1,10 @@
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { StoreProblem } from '../store/problem.ts'
 import { openStore, type Store } from '../store/store.ts'
 import { createApp } from './app.ts'
 import { createDemo, lacksDemo } from './demo.ts'
+import { openPhotoFolder } from './photo-folder.ts'
 import { readSettings, type Settings } from './settings.ts'
 
 const pageFolder = fileURLToPath(new URL('../../dist/web', import.meta.url))
@@ -34,7 +36,8 @@ async function serve(store: Store, settings: Settings): Promise<void> {
     say('Creating the demo project …')
     await createDemo(store, new Date())
   }
-  const app = await createApp({ store, pageFolder, now: () => new Date() })
+  const photos = await openPhotoFolder(join(settings.dataFolder, 'photos'))
+  const app = await createApp({ store, photos, pageFolder, now: () => new Date() })
   const { port, host } = settings
   let address: string
   try {

@@ -5,11 +5,15 @@ import type { FastifyPluginAsync } from 'fastify'
 const contentPolicy = [
   "default-src 'self'",
   "img-src 'self' blob: data:",
+  "worker-src 'self'",
   "object-src 'none'",
   "base-uri 'none'",
   "form-action 'self'",
   "frame-ancestors 'none'",
 ].join('; ')
+
+/** What the page needs beside its assets, under names that stay: asked for anew each time. */
+const stableFiles = ['sw.js', 'manifest.webmanifest', 'icon-192.png', 'icon-512.png']
 
 /** The page and its scripts; whoever opens the address of a view gets the page, which then shows that view. */
 export const pageRoutes: FastifyPluginAsync<{ readonly folder: string }> = async (app, { folder }) => {
@@ -22,11 +26,14 @@ export const pageRoutes: FastifyPluginAsync<{ readonly folder: string }> = async
     dotfiles: 'ignore',
     index: false,
   })
-  for (const path of ['/', '/runs/:run', '/runs/:run/*'])
+  const send = (path: string, file: string): void => {
     app.get(path, (_request, reply) =>
       reply
         .header('content-security-policy', contentPolicy)
         .header('cache-control', 'no-cache')
-        .sendFile('index.html', folder, { cacheControl: false }),
+        .sendFile(file, folder, { cacheControl: false }),
     )
+  }
+  for (const path of ['/', '/index.html', '/need', '/runs/:run', '/runs/:run/*']) send(path, 'index.html')
+  for (const file of stableFiles) send(`/${file}`, file)
 }

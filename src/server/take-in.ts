@@ -10,7 +10,7 @@ import { badInput, type Refusal, unavailable } from './refusal.ts'
 import { requiredRun, type StoredRun, storedReadings } from './stored-runs.ts'
 
 /** Where runs go that somebody adds. */
-const ownProject = { id: 'own', name: 'Own runs' }
+export const ownProject = { id: 'own', name: 'Own runs' }
 
 export interface RunHandedIn {
   readonly id: string
@@ -42,11 +42,8 @@ export async function takeInRun(
   if (!read.ok) return err(badInput(`${file} is not a run file that can be used.`, read.error))
   const required = requireRun(file, read.value)
   if (!required.ok) return err(badInput(`The run in ${file} cannot be laid out.`, required.error))
-  const made = await store.createProject(ownProject)
-  if (!made.ok) {
-    if (made.error.kind === 'unavailable') return err(unavailable(made.error.reason))
-    throw new Error('the project for added runs cannot be made', { cause: made.error })
-  }
+  const made = await makeOwnProject(store)
+  if (!made.ok) return made
   const entry: NewEntry = {
     ...{ id, run: id, device, author, project: ownProject.id, kind: 'run', schemaVersion: 1 },
     capturedAt: at,
@@ -59,6 +56,13 @@ export async function takeInRun(
   if (answer.outcome === 'stored') return ok({ id, outcome: 'stored' })
   if (answer.outcome === 'already' || isOnlyLater(answer.reason)) return ok({ id, outcome: 'already' })
   return err(badInput(`The run was not stored: ${rejectionWords(answer.reason)}.`, problemsOf(answer.reason)))
+}
+
+export async function makeOwnProject(store: Store): Promise<Result<void, Refusal>> {
+  const made = await store.createProject(ownProject)
+  if (made.ok) return ok(undefined)
+  if (made.error.kind === 'unavailable') return err(unavailable(made.error.reason))
+  throw new Error('the project for added runs cannot be made', { cause: made.error })
 }
 
 /** The same run handed in again comes with the time of the second try. */
@@ -86,7 +90,7 @@ export async function takeInReadings(
 }
 
 /** The entry for a reading; or its rejection. An accepted one is added to `known`, so that the next may correct it. */
-function draftOf(
+export function draftOf(
   shape: unknown,
   { id: run, project, run: { name, units } }: StoredRun,
   required: RequiredRun,
@@ -126,7 +130,7 @@ function draftOf(
   return { entry }
 }
 
-function answerOf(answer: EntryAnswer): ReadingAnswer {
+export function answerOf(answer: EntryAnswer): ReadingAnswer {
   if (answer.outcome !== 'rejected') return answer
   return {
     id: answer.id,

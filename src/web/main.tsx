@@ -1,5 +1,15 @@
 import { render } from 'preact'
 import { App } from './app.tsx'
-import { httpSource } from './data/http-source.ts'
+import { localSource } from './data/local-source.ts'
+import { StatusLine } from './data/status-line.tsx'
+import { startUpdates } from './data/use-update.ts'
 
-render(<App source={httpSource} />, document.getElementById('page')!)
+const source = localSource()
+void startUpdates()
+render(
+  <>
+    <App source={source} />
+    <StatusLine source={source} />
+  </>,
+  document.getElementById('page')!,
+)

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks'
 
-export const panes = ['walk', 'findings', 'not-proven', 'layout', 'record'] as const
+export const panes = ['walk', 'findings', 'not-proven', 'day', 'sign-off', 'record', 'layout'] as const
 export type Pane = (typeof panes)[number]
 
 export type Route =
@@ -14,12 +14,15 @@ export type Route =
       /** What is read for it, when that is not the requirement itself: an offset or position that it is computed from. */
       readonly reading: string | null
     }
+  /** The site being worked on, and its need. */
+  | { readonly view: 'need' }
   | { readonly view: 'nothing' }
 
 /** What an address shows; `search` begins with `?` or is empty. */
 export function parseRoute(path: string, search: string): Route {
   const words = path.split('/').filter((word) => word !== '')
   if (words.length === 0) return { view: 'runs' }
+  if (words.length === 1 && words[0] === 'need') return { view: 'need' }
   const [place, run, pane = 'walk', ...rest] = words.map((word) => decodeURIComponent(word))
   const known = panes.find((one) => one === pane)
   if (place !== 'runs' || run === undefined || known === undefined) return { view: 'nothing' }
@@ -28,6 +31,7 @@ export function parseRoute(path: string, search: string): Route {
 }
 
 export const runsPath = '/'
+export const needPath = '/need'
 
 export const panePath = (run: string, pane: Pane): string =>
   `/runs/${encodeURIComponent(run)}${pane === 'walk' ? '' : `/${pane}`}`

@@ -122,7 +122,7 @@ describe('lapwise alignment', () => {
   })
 
   it('writes the alignment of a site as LandXML that it reads again', async () => {
-    const site = {
+    const withRoad = {
       ...montana,
       road: {
         ...montana.road,

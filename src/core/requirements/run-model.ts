@@ -1,7 +1,7 @@
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { Layout, RunEnd, Unit } from '../layout/layout.ts'
 
-export type Traffic = 'one-way' | 'two-way' | 'divided'
+type Traffic = 'one-way' | 'two-way' | 'divided'
 
 /** A chosen layout with everything that decides what must be true of it. */
 export interface RunModel {

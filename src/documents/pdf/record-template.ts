@@ -118,6 +118,7 @@ export const recordTemplate = String.raw`${pageFrame}
     if parts.len() > 0 { parts.join("; "); linebreak() }
     [#reading.by, #reading.at (#reading.id)]
     if reading.corrects != none [; corrects #reading.corrects]
+    if reading.together != none [\ taken in one go for several places (#reading.together)]
     if reading.photos.len() > 0 [\ photo #reading.photos.join(", ")]
   })
 }

@@ -34,6 +34,7 @@ describe('readReadings', () => {
             photos: [],
             corrects: null,
             rechecks: null,
+            together: null,
           },
         ],
       },
@@ -62,7 +63,7 @@ describe('readReadings', () => {
     expect(readings[3]).toMatchObject({ instrument: null, where: null, photos: ['p1', 'p2'] })
     expect(readings[1]).toMatchObject({ corrects: 'r1', uncertainty: { value: 2, unit: 'mm' } })
     expect(readings[2]?.uncertainty).toEqual({ value: 0.0577, unit: 'in' })
-    expect(readings[5]?.rechecks).toBe('post-1/bolt')
+    expect(readings[5]).toMatchObject({ rechecks: 'post-1/bolt', together: 'walk-2' })
   })
 
   test('takes a bare value in inches in a us file and in millimetres in a metric one, unless unit says otherwise', () => {
@@ -134,6 +135,7 @@ const reading = fc
     photos: fc.array(words),
     correctsOneOf: orNull(fc.nat()),
     rechecks: orNull(words),
+    together: orNull(words),
   })
   .map(({ uncertainty, ...rest }) => ({ ...rest, uncertainty: rest.answer.kind === 'length' ? uncertainty : null }))
 

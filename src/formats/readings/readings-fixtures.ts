@@ -21,7 +21,7 @@ export const fullReadings = {
     { of: 'post-4/lateral-offset', value: '-0.25', unit: 'ft', uncertainty: { value: 0.0577, unit: 'in' } },
     { id: 'hinge', of: 'post-1/hinge-side', choice: 'upstream', instrument: null, where: null, photos: ['p1', 'p2'] },
     { of: 'post-1/bolt', confirmed: false, by: 'R. Roe', at: '2026-05-05T08:00:15.5-05:00' },
-    { of: 'post-1/bolt', confirmed: true, rechecks: 'post-1/bolt', at: '2026-05-06T08:00Z' },
+    { of: 'post-1/bolt', confirmed: true, rechecks: 'post-1/bolt', together: 'walk-2', at: '2026-05-06T08:00Z' },
     { of: 'post-2/soil-tube', cannotSee: true },
     { of: 'post-6/block', doesNotApply: 'the post was left out' },
   ],

@@ -44,6 +44,7 @@ function readingOf(shape: ReadingShape, id: string, { units, visit }: ReadingsSh
     photos: shape.photos,
     corrects: shape.corrects,
     rechecks: shape.rechecks,
+    together: shape.together,
   }
 }
 

@@ -47,6 +47,9 @@ const reading = z
     photos: z.array(text).default([]),
     corrects: note.default(null).meta({ description: 'Id of an earlier reading that this one replaces.' }),
     rechecks: note.default(null).meta({ description: 'Id of the finding that this one rechecks.' }),
+    together: note
+      .default(null)
+      .meta({ description: 'A name shared by readings that were taken in one go for several places.' }),
   })
   .meta({
     id: 'Reading',

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import type { RequirementLook } from '../../core/requirements/requirement.ts'
-import { m } from '../messages.ts'
+import { m, say } from '../messages.ts'
 import type { Draft } from './draft.ts'
 import { LengthField } from './length-field.tsx'
 
@@ -11,12 +11,14 @@ interface Props {
   readonly units: 'us' | 'metric'
   readonly draft: Draft
   readonly change: (changes: Partial<Draft>) => void
+  /** The last answer to the same question elsewhere, in words; null when there is none. */
+  readonly last: { readonly words: string; readonly draft: Partial<Draft> } | null
   /** The verdict as it is typed. */
   readonly children: ComponentChildren
 }
 
 /** The fields for what is seen or measured, and the two answers that every requirement takes. */
-export function AnswerFields({ look, kind, units, draft, change, children }: Props) {
+export function AnswerFields({ look, kind, units, draft, change, last, children }: Props) {
   return (
     <div class="answer">
       {draft.mode === 'answer' && kind === 'measure' && (
@@ -27,7 +29,7 @@ export function AnswerFields({ look, kind, units, draft, change, children }: Pro
       {draft.mode === 'answer' && kind === 'choose' && look.kind === 'choose' && (
         <Choices
           legend={m.entry.choice}
-          choices={look.choices.map(({ id, label }) => [id, label])}
+          choices={look.choices.map(({ id, label }) => [id, say(label)])}
           chosen={draft.choice}
           choose={(choice) => change({ choice })}
         />
@@ -58,6 +60,11 @@ export function AnswerFields({ look, kind, units, draft, change, children }: Pro
       )}
       {(draft.mode !== 'answer' || kind !== 'measure') && children}
       <div class="instead-buttons">
+        {last !== null && draft.mode === 'answer' && (
+          <button type="button" class="button" onClick={() => change(last.draft)}>
+            {m.entry.repeat(last.words)}
+          </button>
+        )}
         {draft.mode !== 'answer' && (
           <button type="button" class="button" onClick={() => change({ mode: 'answer' })}>
             {m.entry.answerInstead}

@@ -1,41 +1,60 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { limitsText } from '../../core/hardware/dimension-text.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
+import type { Requirement } from '../../core/requirements/requirement.ts'
 import { instrumentsOf, type JudgedRun } from '../../operations/judge-readings.ts'
+import type { NearMark } from '../../operations/locate-warnings.ts'
+import type { PunchItem } from '../../operations/punch-list.ts'
 import { newId, now, rememberedVisit, rememberVisit, type Visit } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
-import { m } from '../messages.ts'
+import { Photos } from '../fieldwork/photos.tsx'
+import type { SideEntries } from '../fieldwork/use-side-entries.ts'
+import { m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { goTo, panePath, requirementPath } from '../route.ts'
+import { goTo, panePath } from '../route.ts'
 import { AnswerFields } from './answer-fields.tsx'
-import { ComputedFrom, readingsFor } from './computed-from.tsx'
+import { ComputedFrom } from './computed-from.tsx'
 import { type Draft, type DraftProblem, draftAnswer, emptyDraft } from './draft.ts'
 import type { Drafts } from './drafts.ts'
 import { History } from './history.tsx'
+import { draftOf, lastAnswer } from './last-answer.ts'
 import { LiveVerdict } from './live-verdict.tsx'
-import { answerWords, measurableWords } from './reading-words.ts'
+import { answerWords, limitsWords, measurableWords, placeWords } from './reading-words.ts'
+import { OldAndNew } from './recheck.tsx'
 import { RequirementFacts } from './requirement-facts.tsx'
+import { SameFor, type Span } from './same-for.tsx'
+import { placesBetween, samePlaces } from './same-places.ts'
+import { type Steps, stepHandlers, stepsFrom } from './steps.ts'
+import { useSaving } from './use-saving.ts'
 import { VisitFields } from './visit-fields.tsx'
 
 interface Props {
   readonly source: RunSource
   readonly kept: KeptRun
   readonly judged: JudgedRun
+  readonly side: SideEntries
+  readonly sideAgain: () => Promise<void>
+  readonly punch: readonly PunchItem[]
+  /** Marks on the ground near the place that is open. */
+  readonly nearMarks: readonly NearMark[]
   /** Place of the requirement in walking order. */
   readonly at: number
   /** What is read: the requirement itself, or a value it is computed from. */
   readonly of: string
   readonly drafts: Drafts
-  readonly took: (reading: Reading, words: string) => void
+  readonly took: (readings: readonly Reading[], words: string) => void
+  readonly undo: (readings: readonly Reading[]) => void
   readonly touched: () => void
 }
 
 /** One requirement: what must be true, the reading that is being entered, and its verdict as it is typed. */
-export function EntryPanel({ source, kept, judged, at, of, drafts, took, touched }: Props) {
+export function EntryPanel(props: Props) {
+  const { source, kept, judged, side, sideAgain, punch, nearMarks, at, of, drafts, took, undo, touched } = props
   const requirement = judged.requirements[at]!
   const { units } = judged.run
-  const kind = of === requirement.id ? requirement.look.kind : 'measure'
+  const isDirect = of === requirement.id
+  const kind = isDirect ? requirement.look.kind : 'measure'
   const [draft, setDraft] = useState<Draft>(() => drafts.get(of) ?? emptyDraft)
+  const [span, setSpan] = useState<Span | null>(null)
   const instruments = useMemo(() => instrumentsOf(judged.run), [judged.run])
   const [visit, setVisit] = useState<Visit>(() => {
     const remembered = rememberedVisit()
@@ -44,6 +63,7 @@ export function EntryPanel({ source, kept, judged, at, of, drafts, took, touched
   })
   const [complaint, setComplaint] = useState<string | null>(null)
   const [isSaving, setSaving] = useState(false)
+  const append = useSaving(source, kept, drafts, requirement.id)
   const panel = useRef<HTMLFormElement>(null)
   const latest = useRef(draft)
   latest.current = draft
@@ -51,7 +71,27 @@ export function EntryPanel({ source, kept, judged, at, of, drafts, took, touched
 
   const answer = draftAnswer(draft, kind, units === 'us' ? 'in' : 'mm')
   const failure = drafts.failed.find((one) => one.of === of)
-  const steps = useMemo(() => neighbours(judged, kept.id, at, of), [judged, kept.id, at, of])
+  const steps = useMemo(() => stepsFrom(judged, kept.id, at, of), [judged, kept.id, at, of])
+  const item = useMemo(
+    () =>
+      punch.find(
+        ({ readings, state }) => state !== 'closed' && readings.some((one) => one.requirement === requirement.id),
+      ),
+    [punch, requirement],
+  )
+  const places = useMemo(
+    () => (isDirect && kind !== 'record' ? samePlaces(requirement, judged.requirements) : []),
+    [requirement, judged.requirements, isDirect, kind],
+  )
+  const last = useMemo(() => {
+    if (!isDirect) return null
+    const found = lastAnswer(requirement, byId(judged.requirements), judged.readings)
+    return found === null ? null : { words: answerWords(found, requirement), draft: draftOf(found) }
+  }, [judged, requirement, isDirect])
+  const photos = useMemo(() => side.photos.filter(({ body }) => body.of === of), [side.photos, of])
+  const findingOf = (id: string): string | null =>
+    punch.find(({ state, readings }) => state !== 'closed' && readings.some((one) => one.requirement === id))?.id ??
+    null
 
   const reading: Reading | null = answer.ok
     ? {
@@ -63,15 +103,16 @@ export function EntryPanel({ source, kept, judged, at, of, drafts, took, touched
         by: visit.by.trim(),
         at: '',
         where: visit.where.trim() === '' ? null : visit.where.trim(),
-        photos: [],
+        photos: photos.map(({ body }) => body.sha256),
         corrects: draft.corrects,
-        rechecks:
-          judged.judgement.findings.find(({ requirements }) => requirements.includes(requirement.id))?.id ?? null,
+        rechecks: findingOf(requirement.id),
+        together: span?.together ?? null,
       }
     : null
 
   const change = (changes: Partial<Draft>): void => {
-    const next = { ...draft, ...changes }
+    const next = { ...latest.current, ...changes }
+    latest.current = next
     setDraft(next)
     drafts.set(of, next)
     drafts.settle(of, 'failure')
@@ -84,39 +125,89 @@ export function EntryPanel({ source, kept, judged, at, of, drafts, took, touched
     const missing = reading === null ? (answer.ok ? null : answer.error) : null
     if (reading === null || reading.by === '') {
       setComplaint(missing === null ? m.entry.byMissing : complaintWords(missing))
-      if (missing === null) panel.current?.querySelector<HTMLElement>('[data-by]')?.focus()
-      else panel.current?.querySelector<HTMLElement>('[data-first]')?.focus()
+      const field = panel.current?.querySelector<HTMLElement>(missing === null ? '[data-by]' : '[data-first]')
+      field?.closest('details')?.setAttribute('open', '')
+      field?.focus()
       return
     }
-    const sent = drafts.toSend(reading, newId, now)
+    const members = span === null ? [requirement] : placesBetween(places, span.from, span.to)
+    const unsent =
+      span === null
+        ? [reading]
+        : members.map(({ id }) => ({
+            ...reading,
+            of: id,
+            corrects: id === of ? reading.corrects : null,
+            rechecks: findingOf(id),
+            photos: id === of ? reading.photos : [],
+          }))
     setSaving(true)
     setComplaint(null)
-    const answered = await source.append(kept, [sent])
+    const taken = await append(unsent.map((one) => drafts.toSend(one, newId, now)))
     setSaving(false)
-    const taken = answered.ok ? answered.value[0] : undefined
-    if (taken === undefined || taken.outcome === 'rejected') {
-      const trouble = !answered.ok
-        ? answered.error
-        : { message: m.entry.rejected(taken?.reason ?? ''), problems: taken?.problems ?? [] }
-      drafts.fail({ of, requirement: requirement.id, trouble })
-      return
-    }
+    const isWhole = taken.length === unsent.length
     // What was typed while the answer was awaited stays.
-    const isDone = latest.current === draft
-    drafts.settle(of, isDone ? 'all' : 'failure')
-    if (isDone) setDraft(emptyDraft)
-    const place = of === requirement.id ? requirement.place.name : measurableWords(of)
-    took(sent, `${place}, ${answerWords(sent.answer, requirement)}`)
+    const isDone = isWhole && latest.current === draft
+    for (const one of taken) if (one.of !== of) drafts.settle(one.of, 'all')
+    if (isWhole) drafts.settle(of, isDone ? 'all' : 'failure')
+    if (isDone) {
+      setDraft(emptyDraft)
+      setSpan(null)
+    }
+    const first = taken[0]
+    if (first === undefined) return
+    const place = isDirect ? placeWords(requirement.place) : measurableWords(of)
+    const words = answerWords(first.answer, requirement)
+    took(taken, span === null ? `${place}, ${words}` : m.entry.savedSame(taken.length, words))
     if (next !== null && isDone && panel.current !== null) goTo(next)
   }
 
-  const canAnswer = kind !== 'record'
-  const limits = requirement.look.kind === 'measure' ? limitsText(requirement.look.limits) : null
+  const limits = requirement.look.kind === 'measure' ? limitsWords(requirement.look.limits, units) : null
+  const must = say(requirement.must)
+  // What does not change as somebody types is drawn once.
+  const facts = useMemo(
+    () => (
+      <>
+        <RequirementFacts judged={judged} requirement={requirement} />
+        <History
+          judged={judged}
+          requirement={requirement}
+          of={of}
+          rivals={kept.rivals}
+          correct={(id) => {
+            change({ corrects: id })
+            panel.current?.querySelector<HTMLElement>('[data-first]')?.focus()
+          }}
+          undo={(reading) => undo([reading])}
+        />
+      </>
+    ),
+    [judged, requirement, of, kept, m],
+  )
+  const photoPart = useMemo(
+    () => (
+      <Photos
+        source={source}
+        run={kept.id}
+        of={of}
+        isHold={requirement.hold}
+        photos={photos}
+        by={visit.by.trim()}
+        again={sideAgain}
+      />
+    ),
+    [source, kept.id, of, requirement, photos, visit.by, sideAgain, m],
+  )
+  const computedPart = useMemo(
+    () => <ComputedFrom judged={judged} requirement={requirement} of={of} run={kept.id} />,
+    [judged, requirement, of, kept.id, m],
+  )
   return (
     <form
       ref={panel}
       class="entry"
       aria-labelledby="must"
+      {...stepHandlers(steps, goTo)}
       onSubmit={(event) => {
         event.preventDefault()
         void save(steps.next)
@@ -127,28 +218,40 @@ export function EntryPanel({ source, kept, judged, at, of, drafts, took, touched
           {m.entry.close}
         </a>
         <span class="step-count">{m.entry.place(at + 1, judged.requirements.length)}</span>
-        <nav aria-label={m.walk.nearby}>
-          <StepLink to={steps.previous} words={m.entry.previous} />
-          <StepLink to={steps.next} words={m.entry.next} />
-        </nav>
       </div>
       <div class="entry-body">
         <div class="entry-main">
           <p class="entry-place">
-            {requirement.place.name}
+            {placeWords(requirement.place)}
             {requirement.hold && <span class="tag strong">{m.entry.hold}</span>}
           </p>
-          <h2 id="must">{requirement.must}</h2>
-          {limits !== null && !requirement.must.includes(limits) && (
+          <h2 id="must">{must}</h2>
+          {limits !== null && !must.includes(limits) && (
             <p class="limits">
               <span class="label">{m.entry.limits}</span> <b>{limits}</b>
             </p>
           )}
-          <ComputedFrom judged={judged} requirement={requirement} of={of} run={kept.id} />
-          {of !== requirement.id && <p class="entry-of">{measurableWords(of)}</p>}
-          <AnswerFields look={requirement.look} kind={kind} units={units} draft={draft} change={change}>
+          {nearMarks.map(({ mark, ticket, apart }) => (
+            <p key={mark + ticket} class="warning">
+              {m.day.nearMark(mark, ticket, Math.abs(Math.round(apart)))}
+            </p>
+          ))}
+          {item !== undefined && (
+            <div class="recheck">
+              <p>
+                <b>{m.findings.rechecking}</b>
+              </p>
+              <OldAndNew item={item} requirement={requirement} />
+            </div>
+          )}
+          {computedPart}
+          {!isDirect && <p class="entry-of">{measurableWords(of)}</p>}
+          <AnswerFields look={requirement.look} kind={kind} units={units} draft={draft} change={change} last={last}>
             <LiveVerdict judged={judged} requirement={requirement} reading={reading} />
           </AnswerFields>
+          {places.length > 1 && draft.corrects === null && (
+            <SameFor places={places} here={requirement} span={span} change={setSpan} newName={newId} />
+          )}
           {draft.corrects !== null && (
             <Correcting judged={judged} draft={draft} at={at} stop={() => change({ corrects: null })} />
           )}
@@ -161,6 +264,7 @@ export function EntryPanel({ source, kept, judged, at, of, drafts, took, touched
               setComplaint(null)
             }}
           />
+          {kind !== 'record' && photoPart}
           {complaint !== null && (
             <p class="trouble" role="alert">
               {complaint}
@@ -169,39 +273,40 @@ export function EntryPanel({ source, kept, judged, at, of, drafts, took, touched
           {failure !== undefined && (
             <TroubleNote title={m.entry.notSaved} trouble={failure.trouble} again={() => void save(null)} />
           )}
-          <div class="entry-save">
-            <button type="button" class="button" disabled={isSaving} onClick={() => void save(null)}>
-              {m.entry.save}
-            </button>
-            <button type="submit" class="button main" disabled={isSaving}>
-              {isSaving ? m.entry.saving : m.entry.saveNext}
-            </button>
-          </div>
-          {!canAnswer && <p class="hint">{m.entry.record}</p>}
+          {kind === 'record' && <p class="hint">{m.entry.record}</p>}
         </div>
-        <div class="entry-facts">
-          <RequirementFacts judged={judged} requirement={requirement} />
-          <History
-            judged={judged}
-            requirement={requirement}
-            of={of}
-            correct={(id) => {
-              change({ corrects: id })
-              panel.current?.querySelector<HTMLElement>('[data-first]')?.focus()
-            }}
-          />
-        </div>
+        <div class="entry-facts">{facts}</div>
       </div>
+      <SaveBar steps={steps} isSaving={isSaving} save={() => void save(null)} />
     </form>
   )
 }
 
-const StepLink = ({ to, words }: { readonly to: string | null; readonly words: string }) =>
-  to === null ? (
-    <span class="button small off">{words}</span>
+const byId = (requirements: readonly Requirement[]): ReadonlyMap<string, Requirement> =>
+  new Map(requirements.map((requirement) => [requirement.id, requirement]))
+
+/** What the thumb reaches: back, save, save and go on, on. */
+const SaveBar = (props: { readonly steps: Steps; readonly isSaving: boolean; readonly save: () => void }) => (
+  <div class="entry-save">
+    <StepLink to={props.steps.previous} words={m.entry.previous} sign="‹" keys="Alt+PageUp" />
+    <button type="button" class="button" disabled={props.isSaving} onClick={props.save}>
+      {m.entry.save}
+    </button>
+    <button type="submit" class="button main" disabled={props.isSaving}>
+      {props.isSaving ? m.entry.saving : m.entry.saveNext}
+    </button>
+    <StepLink to={props.steps.next} words={m.entry.next} sign="›" keys="Alt+PageDown" />
+  </div>
+)
+
+const StepLink = (props: { to: string | null; words: string; sign: string; keys: string }) =>
+  props.to === null ? (
+    <span class="button step off" aria-hidden="true">
+      {props.sign}
+    </span>
   ) : (
-    <a class="button small" href={to}>
-      {words}
+    <a class="button step" href={props.to} aria-label={props.words} aria-keyshortcuts={props.keys} title={props.words}>
+      {props.sign}
     </a>
   )
 
@@ -227,28 +332,6 @@ function complaintWords(problem: DraftProblem): string {
     case 'no reason given':
       return m.entry.becauseMissing
   }
-}
-
-interface Neighbours {
-  readonly previous: string | null
-  readonly next: string | null
-}
-
-/** Before and after in walking order; among the values that a requirement is computed from, first those. */
-function neighbours({ requirements }: JudgedRun, run: string, at: number, of: string): Neighbours {
-  const requirement = requirements[at]!
-  const own = of === requirement.id ? [] : readingsFor(requirement)
-  const place = own.indexOf(of)
-  const ownPath = (i: number): string | null => {
-    const id = own[i]
-    return id === undefined ? null : requirementPath(run, requirement.id, id)
-  }
-  const pathOf = (i: number): string | null => {
-    const id = requirements[i]?.id
-    return id === undefined ? null : requirementPath(run, id)
-  }
-  if (place === -1) return { previous: pathOf(at - 1), next: pathOf(at + 1) }
-  return { previous: place === 0 ? pathOf(at) : ownPath(place - 1), next: ownPath(place + 1) ?? pathOf(at + 1) }
 }
 
 /** Brings the entry into view, and its first field under the hands of whoever came here or chose other fields. */

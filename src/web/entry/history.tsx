@@ -1,7 +1,8 @@
+import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
 import { instrumentsOf, type JudgedRun } from '../../operations/judge-readings.ts'
-import { m } from '../messages.ts'
+import { m, say } from '../messages.ts'
 import { answerWords, momentWords } from './reading-words.ts'
 
 interface Props {
@@ -9,11 +10,14 @@ interface Props {
   readonly requirement: Requirement
   /** What was read. */
   readonly of: string
+  /** Corrections of one and the same reading that both stand, by the reading. */
+  readonly rivals: ReadonlyMap<string, readonly string[]>
   readonly correct: (reading: string) => void
+  readonly undo: (reading: Reading) => void
 }
 
 /** Every reading of one thing, the latest first; nothing is ever taken away. */
-export function History({ judged, requirement, of, correct }: Props) {
+export function History({ judged, requirement, of, rivals, correct, undo }: Props) {
   const readings = judged.readings.filter((reading) => reading.of === of).toReversed()
   const corrected = new Set(judged.readings.map(({ corrects }) => corrects))
   const nameOf = new Map(instrumentsOf(judged.run).map(({ id, name }) => [id, name]))
@@ -23,28 +27,42 @@ export function History({ judged, requirement, of, correct }: Props) {
       <h3>{m.entry.history}</h3>
       {readings.length === 0 && <p>{m.entry.noHistory}</p>}
       <ul class="plain">
-        {readings.map(({ id, answer, at, by, instrument, where }) => (
-          <li key={id} class={corrected.has(id) ? 'past-reading struck' : 'past-reading'}>
-            <p>
-              <b>{answerWords(answer, requirement)}</b>
-              {id === current && <span class="tag">{m.entry.governs}</span>}
-              {corrected.has(id) && <span class="tag">{m.entry.corrected}</span>}
-            </p>
-            <p class="hint">
-              {[
-                momentWords(at),
-                by,
-                ...(instrument === null ? [] : [m.entry.with(nameOf.get(instrument) ?? instrument)]),
-                ...(where === null ? [] : [where]),
-              ].join(', ')}
-            </p>
-            {!corrected.has(id) && (
-              <button type="button" class="button small" onClick={() => correct(id)}>
-                {m.entry.correct}
-              </button>
-            )}
-          </li>
-        ))}
+        {readings.map((reading) => {
+          const { id, answer, at, by, instrument, where, together, corrects, photos } = reading
+          const hasRivals = corrects !== null && rivals.has(corrects)
+          return (
+            <li key={id} class={corrected.has(id) ? 'past-reading struck' : 'past-reading'}>
+              <p>
+                <b>{answerWords(answer, requirement)}</b>
+                {id === current && <span class="tag">{m.entry.governs}</span>}
+                {corrected.has(id) && <span class="tag">{m.entry.corrected}</span>}
+                {together !== null && <span class="tag">{m.entry.together}</span>}
+                {photos.length > 0 && <span class="tag">{m.run.withCount(m.photo.title, photos.length)}</span>}
+                {hasRivals && <span class="tag strong">{m.entry.rivals}</span>}
+              </p>
+              <p class="hint">
+                {[
+                  momentWords(at),
+                  by,
+                  ...(instrument === null ? [] : [m.entry.with(say(nameOf.get(instrument) ?? instrument))]),
+                  ...(where === null ? [] : [where]),
+                ].join(', ')}
+              </p>
+              {!corrected.has(id) && (
+                <p class="past-buttons">
+                  <button type="button" class="button small" onClick={() => correct(id)}>
+                    {m.entry.correct}
+                  </button>
+                  {id === current && (
+                    <button type="button" class="button small" onClick={() => undo(reading)}>
+                      {m.entry.undoIt}
+                    </button>
+                  )}
+                </p>
+              )}
+            </li>
+          )
+        })}
       </ul>
     </section>
   )

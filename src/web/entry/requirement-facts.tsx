@@ -4,7 +4,7 @@ import { figureFacts } from '../../drawing/views/figures/figure-facts.ts'
 import { figureDrawing } from '../../drawing/views/figures.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { sheetShelf } from '../../operations/sheet-shelf.ts'
-import { m } from '../messages.ts'
+import { m, say } from '../messages.ts'
 import { Picture } from '../parts/picture.tsx'
 
 /** How to look, the right one and its wrong twin, why it matters, and where the requirement comes from. */
@@ -18,7 +18,7 @@ export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; r
   return (
     <div class="facts">
       <h3>{m.entry.how}</h3>
-      <p>{how}</p>
+      <p>{say(how)}</p>
       {drawing !== null && (
         <>
           <h3>{m.entry.figure}</h3>
@@ -26,9 +26,9 @@ export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; r
         </>
       )}
       <h3>{m.entry.why}</h3>
-      <p>{why}</p>
+      <p>{say(why)}</p>
       <h3>{m.entry.remedy}</h3>
-      <p>{remedy}</p>
+      <p>{say(remedy)}</p>
       <h3>{m.entry.source}</h3>
       <p>
         {[source.title, source.edition].filter((text) => text !== '').join(', ')} (

@@ -1,5 +1,5 @@
 import { cautions } from '../../documents/cautions.ts'
-import { m } from '../messages.ts'
+import { m, say } from '../messages.ts'
 
 /** Stands under every view. */
 export const Foot = () => (
@@ -7,7 +7,7 @@ export const Foot = () => (
     <h2>{m.page.cautions}</h2>
     <ul>
       {cautions.map((caution) => (
-        <li key={caution}>{caution}</li>
+        <li key={caution}>{say(caution)}</li>
       ))}
     </ul>
   </footer>

@@ -9,6 +9,13 @@ import { goTo, panePath } from '../route.ts'
 
 export function RunListView({ source }: { readonly source: RunSource }) {
   const [loaded, again] = useLoaded('runs', source.runs)
+  useEffect(
+    () =>
+      source.onChange(({ runs, isOwn }) => {
+        if (!isOwn && runs.length > 0) again()
+      }),
+    [source, again],
+  )
   useEffect(() => {
     document.title = `${m.runs.title} | ${m.page.name}`
   }, [])

@@ -1,19 +1,25 @@
-import { useEffect, useMemo, useState } from 'preact/hooks'
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import { verdictOrder } from '../../drawing/verdict-signs.ts'
+import { entriesInForce } from '../../operations/entries-in-force.ts'
 import { type JudgedRun, judgeKnown } from '../../operations/judge-readings.ts'
+import { postsNearMarks } from '../../operations/locate-warnings.ts'
+import { type PunchItem, punchList } from '../../operations/punch-list.ts'
 import { requireRun } from '../../operations/require-run.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { useDrafts } from '../entry/drafts.ts'
+import { useSideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { type Pane, panePath, panes, type Route, runsPath } from '../route.ts'
+import { DayPane } from './day-pane.tsx'
 import { FindingsPane } from './findings-pane.tsx'
 import { LayoutPane } from './layout-pane.tsx'
 import { RecordPane } from './record-pane.tsx'
+import { SignOffPane } from './sign-off-pane.tsx'
 import { StripView } from './strip-view.tsx'
 import { UnprovenPane } from './unproven-pane.tsx'
 import { WalkPane } from './walk-pane.tsx'
@@ -51,13 +57,38 @@ export function RunView({ source, route }: Props) {
 
 /** The run with everything computed from its file and its readings, anew after each reading. */
 function OpenRun({ source, route, kept }: Props & { readonly kept: KeptRun }) {
-  const [readings, setReadings] = useState(kept.readings)
+  const [log, setLog] = useState(kept)
+  const [near, setNear] = useState<string | null>(null)
+  const [side, sideAgain] = useSideEntries(source, route.run)
   const drafts = useDrafts()
   const required = useMemo(() => requireRun(kept.run.name, kept.run), [kept])
-  const judged = useMemo(() => (required.ok ? judgeKnown(required.value, readings) : null), [required, readings])
+  const judged = useMemo(() => (required.ok ? judgeKnown(required.value, log.readings) : null), [required, log])
+  const punch = useMemo(() => (judged === null ? [] : punchList(judged)), [judged])
+  const nearMarks = useMemo(() => {
+    const tickets = entriesInForce(side.tickets).map(({ body }) => body)
+    return required.ok ? postsNearMarks(required.value.model.layout.posts, tickets) : []
+  }, [required, side.tickets])
   useEffect(() => {
     document.title = `${kept.run.name}: ${m.run.pane[route.pane]} | ${m.page.name}`
-  }, [kept, route.pane])
+  }, [kept, route.pane, m])
+  // What another tab recorded, or another device sent, appears without being asked for.
+  useEffect(
+    () =>
+      source.onChange(({ runs, isOwn }) => {
+        if (isOwn || !runs.includes(route.run)) return
+        void sideAgain()
+        void source.run(route.run).then((answer) => {
+          if (answer.ok) setLog(answer.value)
+        })
+      }),
+    [source, route.run, sideAgain],
+  )
+  const took = useCallback((readings: readonly Reading[]): void => {
+    setLog((known) => {
+      const ids = new Set(known.readings.map(({ id }) => id))
+      return { ...known, readings: [...known.readings, ...readings.filter(({ id }) => !ids.has(id))] }
+    })
+  }, [])
   if (!required.ok || judged === null) {
     const problems = required.ok ? [] : required.error
     return (
@@ -67,18 +98,27 @@ function OpenRun({ source, route, kept }: Props & { readonly kept: KeptRun }) {
       </section>
     )
   }
-  const took = (reading: Reading): void =>
-    setReadings((known) => (known.some(({ id }) => id === reading.id) ? known : [...known, reading]))
+  const parts = { source, judged, punch, side, sideAgain, run: route.run }
   return (
-    <div class="run">
+    <div class="run" data-pane={route.pane}>
       <TitleBlock judged={judged} />
-      <StripView judged={judged} route={route} />
-      <PaneLinks judged={judged} route={route} />
+      <StripView judged={judged} route={route} near={route.pane === 'walk' ? near : null} nearMarks={nearMarks} />
+      <PaneLinks judged={judged} punch={punch} route={route} />
       {route.pane === 'walk' && (
-        <WalkPane source={source} kept={kept} judged={judged} route={route} drafts={drafts} took={took} />
+        <WalkPane
+          {...parts}
+          kept={log}
+          route={route}
+          nearMarks={nearMarks}
+          drafts={drafts}
+          took={took}
+          near={setNear}
+        />
       )}
-      {route.pane === 'findings' && <FindingsPane judged={judged} run={route.run} />}
+      {route.pane === 'findings' && <FindingsPane {...parts} />}
       {route.pane === 'not-proven' && <UnprovenPane judged={judged} run={route.run} />}
+      {route.pane === 'day' && <DayPane {...parts} />}
+      {route.pane === 'sign-off' && <SignOffPane {...parts} />}
       {route.pane === 'layout' && <LayoutPane judged={judged} />}
       {route.pane === 'record' && <RecordPane source={source} judged={judged} run={route.run} />}
     </div>
@@ -131,11 +171,18 @@ function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
 const countOf = (judged: JudgedRun, word: VerdictWord): number =>
   judged.judgement.verdicts.filter(({ verdict }) => verdict === word).length
 
-function PaneLinks({ judged, route }: { readonly judged: JudgedRun; readonly route: RunRoute }) {
-  const { findings, unproven } = judged.judgement
+interface LinksProps {
+  readonly judged: JudgedRun
+  readonly punch: readonly PunchItem[]
+  readonly route: RunRoute
+}
+
+function PaneLinks({ judged, punch, route }: LinksProps) {
+  const { unproven } = judged.judgement
+  const standing = punch.filter(({ state }) => state !== 'closed').length
   const words = (pane: Pane): string => {
     const name = m.run.pane[pane]
-    if (pane === 'findings') return m.run.withCount(name, findings.length)
+    if (pane === 'findings') return m.run.withCount(name, standing)
     return pane === 'not-proven' ? m.run.withCount(name, unproven.length) : name
   }
   return (

@@ -1,33 +1,41 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { placeVerdicts } from '../../drawing/views/strip/verdict-rows.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
+import type { NearMark } from '../../operations/locate-warnings.ts'
 import { writeStrip } from '../../operations/write-strip.ts'
+import { placeWords } from '../entry/reading-words.ts'
 import { m } from '../messages.ts'
 import { goTo, type Route, requirementPath } from '../route.ts'
 
 interface Props {
   readonly judged: JudgedRun
   readonly route: Extract<Route, { view: 'run' }>
+  /** The place at which the walk is in the list, which the strip goes along with; null where there is no walk. */
+  readonly near: string | null
+  readonly nearMarks: readonly NearMark[]
 }
 
 const placeOf = (requirement: string): string => requirement.split('/')[0]!
 
 /** The strip, on which every place opens the first thing to be read there. One stop for the keyboard, arrows within. */
-export function StripView({ judged, route }: Props) {
+export function StripView({ judged, route, near, nearMarks }: Props) {
   const [isShown, setShown] = useState(true)
   const frame = useRef<HTMLDivElement>(null)
   const svg = useMemo(() => writeStrip(judged, 'web')[0]!, [judged])
   const first = useMemo(() => firstToRead(judged), [judged])
+  const words = useMemo(() => placeLabels(judged, nearMarks), [judged, nearMarks, m])
+  const marked = useMemo(() => new Set(nearMarks.map(({ post }) => `post-${post}`)), [nearMarks])
   const openPlace = route.open === null ? null : placeOf(route.open)
 
   useEffect(() => {
     const box = frame.current
-    if (box !== null) preparePlaces(box, first, openPlace)
-  }, [svg, first, openPlace, isShown])
+    if (box !== null) preparePlaces(box, { first, words, marked, openPlace })
+  }, [svg, first, words, marked, openPlace, isShown])
 
   useEffect(() => {
     const box = frame.current
-    if (box !== null) bringIntoView(box, openPlace)
-  }, [openPlace, isShown])
+    if (box !== null) bringIntoView(box, openPlace ?? near)
+  }, [openPlace, near, isShown])
 
   const open = (target: EventTarget | null): void => {
     const place = target instanceof Element ? target.closest('[data-place]')?.getAttribute('data-place') : null
@@ -83,8 +91,27 @@ function firstToRead({ judgement }: JudgedRun): ReadonlyMap<string, string> {
 
 const buttonsIn = (box: HTMLElement): SVGGElement[] => [...box.querySelectorAll<SVGGElement>('g[role="button"]')]
 
+interface Places {
+  readonly first: ReadonlyMap<string, string>
+  readonly words: ReadonlyMap<string, string>
+  /** Posts near a mark on the ground. */
+  readonly marked: ReadonlySet<string>
+  readonly openPlace: string | null
+}
+
+/** What a screen reader says of each place: its name, its worst verdict, how many of how many, and marks near it. */
+function placeLabels({ judgement }: JudgedRun, nearMarks: readonly NearMark[]): ReadonlyMap<string, string> {
+  return new Map(
+    placeVerdicts(judgement.verdicts).map(({ id, place, worst, count, applying }) => {
+      const near = nearMarks.filter(({ post }) => id === `post-${post}`).map(({ mark }) => mark)
+      const label = m.run.placeLabel(placeWords(place), m.verdict[worst], count, applying)
+      return [id, near.length === 0 ? label : `${label}. ${m.day.nearShort(near.join(', '))}`]
+    }),
+  )
+}
+
 /** Makes a button of the verdict sign of every place, which is the last group with its name, and marks the open place. */
-function preparePlaces(box: HTMLElement, first: ReadonlyMap<string, string>, openPlace: string | null): void {
+function preparePlaces(box: HTMLElement, { first, words, marked, openPlace }: Places): void {
   const svg = box.querySelector('svg')!
   svg.setAttribute('role', 'group')
   svg.setAttribute('aria-label', svg.querySelector('title')?.textContent ?? '')
@@ -93,12 +120,16 @@ function preparePlaces(box: HTMLElement, first: ReadonlyMap<string, string>, ope
     const place = group.getAttribute('data-place')!
     group.classList.toggle('place', first.has(place))
     group.classList.toggle('open', place === openPlace)
+    group.classList.toggle('near-mark', marked.has(place))
     if (first.has(place)) last.set(place, group)
   }
   const current = (openPlace === null ? undefined : last.get(openPlace)) ?? last.values().next().value
-  for (const group of last.values()) {
+  for (const [place, group] of last) {
+    const label = words.get(place) ?? ''
     group.setAttribute('role', 'button')
-    group.setAttribute('aria-label', group.querySelector('title')?.textContent ?? '')
+    group.setAttribute('aria-label', label)
+    const title = group.querySelector('title')
+    if (title !== null) title.textContent = label
     group.setAttribute('tabindex', group === current ? '0' : '-1')
   }
 }
@@ -116,11 +147,17 @@ function moveFocus(box: HTMLElement, key: string): boolean {
 
 const leftOf = (element: Element): number => element.getBoundingClientRect().left
 
+/** Height of a frame that shows no more than rail and posts, pixels. */
+const lowFrame = 200
+
 /** Scrolls the strip alone, not the page: to the open place, or else past the title, which the page shows itself. */
 function bringIntoView(box: HTMLElement, place: string | null): void {
   const frame = box.getBoundingClientRect()
   const target = place === null ? null : box.querySelector(`[data-place="${CSS.escape(place)}"]`)
-  const top = box.querySelector('[data-place="traffic"]')?.getBoundingClientRect().top
+  // Where there is room for little more than the rail, the rail it is.
+  const head = box.clientHeight < lowFrame ? 'panel-' : 'traffic'
+  const tops = [...box.querySelectorAll(`[data-place^="${head}"]`)].map((one) => one.getBoundingClientRect().top)
+  const top = tops.length === 0 ? undefined : Math.min(...tops)
   if (top !== undefined && box.scrollTop === 0) box.scrollTop = top - frame.top - 8
   if (target === null || target === undefined) return
   const { left, width, top: upper, height } = target.getBoundingClientRect()

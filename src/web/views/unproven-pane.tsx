@@ -1,28 +1,32 @@
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { m } from '../messages.ts'
+import { placeWords, reasonWords } from '../entry/reading-words.ts'
+import { m, say } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { requirementPath } from '../route.ts'
 
 /** What the record does not prove: what nobody read, what is too close, and limits without a document. */
 export function UnprovenPane({ judged, run }: { readonly judged: JudgedRun; readonly run: string }) {
   const { unproven, verdicts } = judged.judgement
-  const wordOf = new Map(verdicts.map(({ requirement, verdict }) => [requirement, verdict]))
+  const verdictOf = new Map(verdicts.map((verdict) => [verdict.requirement, verdict]))
   const mustOf = new Map(judged.requirements.map(({ id, must }) => [id, must]))
   return (
     <section class="sheet">
       <h2>{m.run.withCount(m.unproven.title, unproven.length)}</h2>
       {unproven.length === 0 && <p>{m.unproven.none}</p>}
       <ul class="plain">
-        {unproven.map(({ requirement, place, why }) => (
-          <li key={requirement}>
-            <a class="row-link" href={requirementPath(run, requirement)}>
-              <VerdictMark word={wordOf.get(requirement)!} />
-              <span>
-                <b>{place.name}.</b> {mustOf.get(requirement)} <i>{why}</i>
-              </span>
-            </a>
-          </li>
-        ))}
+        {unproven.map(({ requirement, place }) => {
+          const { verdict, because } = verdictOf.get(requirement)!
+          return (
+            <li key={requirement}>
+              <a class="row-link" href={requirementPath(run, requirement)}>
+                <VerdictMark word={verdict} />
+                <span>
+                  <b>{placeWords(place)}.</b> {say(mustOf.get(requirement) ?? '')} <i>{reasonWords(because)}</i>
+                </span>
+              </a>
+            </li>
+          )
+        })}
       </ul>
       <h2>{m.run.withCount(m.unproven.unconfirmed, judged.unconfirmed.length)}</h2>
       <p>{judged.unconfirmed.length === 0 ? m.unproven.noneUnconfirmed : m.unproven.unconfirmedHow}</p>
@@ -31,7 +35,7 @@ export function UnprovenPane({ judged, run }: { readonly judged: JudgedRun; read
           <li key={id}>
             <a class="row-link" href={requirementPath(run, id)}>
               <span>
-                <b>{place.name}.</b> {must}
+                <b>{placeWords(place)}.</b> {say(must)}
               </span>
             </a>
           </li>

@@ -3,10 +3,16 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
+import type { NearMark } from '../../operations/locate-warnings.ts'
+import type { PunchItem } from '../../operations/punch-list.ts'
+import { newId, now, rememberedVisit } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import type { Drafts } from '../entry/drafts.ts'
 import { EntryPanel } from '../entry/entry-panel.tsx'
-import { m } from '../messages.ts'
+import { placeWords } from '../entry/reading-words.ts'
+import { undoing } from '../entry/undo.ts'
+import type { SideEntries } from '../fieldwork/use-side-entries.ts'
+import { m, say } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { type Route, requirementPath } from '../route.ts'
 
@@ -14,14 +20,32 @@ interface Props {
   readonly source: RunSource
   readonly kept: KeptRun
   readonly judged: JudgedRun
+  readonly side: SideEntries
+  readonly sideAgain: () => Promise<void>
+  readonly punch: readonly PunchItem[]
+  readonly nearMarks: readonly NearMark[]
   readonly route: Extract<Route, { view: 'run' }>
   readonly drafts: Drafts
-  readonly took: (reading: Reading) => void
+  readonly took: (readings: readonly Reading[]) => void
+  /** Tells the place of the list that is at the top of the screen. */
+  readonly near: (place: string) => void
 }
 
+/** How long undoing is offered beside what was saved; from the history it can be undone at any time. */
+const undoOffer = 10_000
+
+interface Saved {
+  readonly words: string
+  /** Null once undoing is no longer offered. */
+  readonly undoable: readonly Reading[] | null
+}
+
+const nothingSaved: Saved = { words: '', undoable: null }
+
 /** Every requirement in walking order, and the one that is open. */
-export function WalkPane({ source, kept, judged, route, drafts, took }: Props) {
-  const [saved, setSaved] = useState('')
+export function WalkPane(props: Props) {
+  const { source, kept, judged, side, sideAgain, punch, nearMarks, route, drafts, took, near } = props
+  const [saved, setSaved] = useState<Saved>(nothingSaved)
   const { requirements, judgement } = judged
   const wordOf = useMemo(
     () => new Map(judgement.verdicts.map(({ requirement, verdict }) => [requirement, verdict])),
@@ -29,13 +53,41 @@ export function WalkPane({ source, kept, judged, route, drafts, took }: Props) {
   )
   const at = requirements.findIndex(({ id }) => id === route.open)
   const unsaved = drafts.failed.filter(({ of }) => of !== (route.reading ?? route.open))
+  useEffect(() => {
+    if (saved.undoable === null) return
+    const timer = setTimeout(() => setSaved((before) => ({ ...before, undoable: null })), undoOffer)
+    return () => clearTimeout(timer)
+  }, [saved.undoable])
+
+  const undo = async (undone: readonly Reading[]): Promise<void> => {
+    const by = rememberedVisit().by.trim()
+    const corrections = undone.map((reading) =>
+      undoing(reading, judged.readings, newId(), now(), by === '' ? reading.by : by),
+    )
+    const answered = await source.append(kept, corrections)
+    const taken = answered.ok ? corrections.filter((_, i) => answered.value[i]?.outcome !== 'rejected') : []
+    took(taken)
+    setSaved({ words: taken.length === undone.length ? m.entry.undone : m.entry.notUndone, undoable: null })
+  }
+  const list = useMemo(
+    () => <RequirementList requirements={requirements} wordOf={wordOf} run={route.run} open={route.open} near={near} />,
+    [requirements, wordOf, route.run, route.open, near, m],
+  )
+  const openPlace = requirements[at]?.place
   return (
     <section class="sheet walk" aria-label={m.walk.title}>
-      <RequirementList requirements={requirements} wordOf={wordOf} run={route.run} open={route.open} />
+      {list}
       <div class="walk-entry">
-        <p class="saved" role="status">
-          {saved}
-        </p>
+        <div class={saved.undoable === null ? 'saved-bar' : 'saved-bar offering'}>
+          <p class="saved" role="status">
+            {saved.words}
+          </p>
+          {saved.undoable !== null && (
+            <button type="button" class="button" onClick={() => void undo(saved.undoable ?? [])}>
+              {m.entry.undo}
+            </button>
+          )}
+        </div>
         {unsaved.map(({ of, requirement }) => (
           <p key={of} class="trouble" role="alert">
             {m.entry.notSaved}{' '}
@@ -52,14 +104,19 @@ export function WalkPane({ source, kept, judged, route, drafts, took }: Props) {
             source={source}
             kept={kept}
             judged={judged}
+            side={side}
+            sideAgain={sideAgain}
+            punch={punch}
+            nearMarks={nearMarks.filter(({ post }) => openPlace?.kind === 'post' && post === openPlace.number)}
             at={at}
             of={route.reading ?? route.open}
             drafts={drafts}
-            took={(reading, words) => {
-              took(reading)
-              setSaved(m.entry.saved(words))
+            took={(readings, words) => {
+              took(readings)
+              setSaved({ words: m.entry.saved(words), undoable: readings })
             }}
-            touched={() => setSaved('')}
+            undo={(readings) => void undo(readings)}
+            touched={() => setSaved((before) => (before.words === '' ? before : { ...before, words: '' }))}
           />
         )}
       </div>
@@ -72,9 +129,10 @@ interface ListProps {
   readonly wordOf: ReadonlyMap<string, VerdictWord>
   readonly run: string
   readonly open: string | null
+  readonly near: (place: string) => void
 }
 
-function RequirementList({ requirements, wordOf, run, open }: ListProps) {
+function RequirementList({ requirements, wordOf, run, open, near }: ListProps) {
   const list = useRef<HTMLElement>(null)
   const groups = useMemo(() => groupByPlace(requirements), [requirements])
   useEffect(() => {
@@ -84,17 +142,35 @@ function RequirementList({ requirements, wordOf, run, open }: ListProps) {
     const [outer, inner] = [box.getBoundingClientRect(), current.getBoundingClientRect()]
     if (inner.top < outer.top || inner.bottom > outer.bottom) box.scrollTop += inner.top - outer.top - outer.height / 3
   }, [open])
+  useEffect(() => {
+    const box = list.current
+    if (box === null) return
+    // A band below the strip: the group that enters it is where the walk is.
+    const watcher = new IntersectionObserver(
+      (entries) => {
+        const place = entries.find(({ isIntersecting }) => isIntersecting)?.target.getAttribute('data-at')
+        if (place !== null && place !== undefined) near(place)
+      },
+      { rootMargin: '-30% 0px -60% 0px' },
+    )
+    for (const group of box.querySelectorAll('[data-at]')) watcher.observe(group)
+    return () => watcher.disconnect()
+  }, [groups, near])
   return (
     <nav ref={list} class="walk-list" aria-label={m.walk.requirements}>
       {groups.map(({ title, hold, members }) => (
-        <section key={title + String(hold)} class={hold ? 'group hold' : 'group'}>
+        <section
+          key={title + String(hold)}
+          class={hold ? 'group hold' : 'group'}
+          data-at={hold ? undefined : members[0]!.id.split('/')[0]}
+        >
           <h2>{title}</h2>
           <ul class="plain">
             {members.map(({ id, must, place }) => (
               <li key={id}>
                 <a class="row-link" href={requirementPath(run, id)} aria-current={id === open ? 'true' : undefined}>
                   <VerdictMark word={wordOf.get(id)!} />
-                  <span class="must">{hold ? `${place.name}: ${must}` : must}</span>
+                  <span class="must">{hold ? `${placeWords(place)}: ${say(must)}` : say(must)}</span>
                 </a>
               </li>
             ))}
@@ -115,7 +191,7 @@ interface Group {
 function groupByPlace(requirements: readonly Requirement[]): readonly Group[] {
   const groups: Group[] = []
   for (const requirement of requirements) {
-    const title = requirement.hold ? m.walk.holds : requirement.place.name
+    const title = requirement.hold ? m.walk.holds : placeWords(requirement.place)
     const last = groups.at(-1)
     if (last?.title === title) last.members.push(requirement)
     else groups.push({ title, hold: requirement.hold, members: [requirement] })

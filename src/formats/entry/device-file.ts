@@ -1,0 +1,58 @@
+import { z } from 'zod'
+import type { Result } from '../../core/result.ts'
+import type { InputProblem } from '../input-problem.ts'
+import { readJson } from '../read-json.ts'
+import { type Entry, entryBodies, entryShape } from './entry-kinds.ts'
+
+/** A photo's bytes, in base64, under their hash. */
+const photoFile = z.strictObject({
+  sha256: z.string().regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' }),
+  type: z.enum(['image/jpeg', 'image/png', 'image/webp']),
+  base64: z.base64(),
+})
+
+/** Everything on one device as one file: what it recorded and what it fetched, in the order in which it shows it. */
+const deviceFileShape = z
+  .strictObject({
+    format: z.literal('lapwise-device/1'),
+    device: z.string().min(1),
+    /** ISO 8601, by the device's clock. */
+    writtenAt: z.string().min(16).max(40),
+    entries: z.array(entryShape),
+    photos: z.array(photoFile),
+  })
+  .check(({ value, issues }) => {
+    value.entries.forEach((entry, i) => {
+      const body = entryBodies[entry.kind].safeParse(entry.body)
+      if (body.success) return
+      for (const issue of body.error.issues)
+        issues.push({ ...issue, path: ['entries', i, 'body', ...issue.path], input: value } as (typeof issues)[number])
+    })
+  })
+
+export type DeviceFile = z.output<typeof deviceFileShape>
+export type PhotoInFile = DeviceFile['photos'][number]
+
+/** What is in the file, its runs and readings not yet looked at; or every problem found in it. */
+export const readDeviceFile = (file: string, text: string): Result<DeviceFile, readonly InputProblem[]> =>
+  readJson(file, text, deviceFileShape)
+
+/**
+ * The file as text, in pieces, so that photos need not all be in memory at once.
+ *
+ * @param photos  one after the other, each when it is needed
+ */
+export async function* writeDeviceFile(
+  { device, writtenAt }: Pick<DeviceFile, 'device' | 'writtenAt'>,
+  entries: readonly Entry[],
+  photos: AsyncIterable<PhotoInFile>,
+): AsyncGenerator<string> {
+  const head = JSON.stringify({ format: 'lapwise-device/1', device, writtenAt }).slice(0, -1)
+  yield `${head},\n"entries":[${entries.map((entry) => `\n${JSON.stringify(entry)}`).join(',')}],\n"photos":[`
+  let between = '\n'
+  for await (const photo of photos) {
+    yield `${between}${JSON.stringify(photo)}`
+    between = ',\n'
+  }
+  yield ']}\n'
+}

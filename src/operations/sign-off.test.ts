@@ -1,0 +1,74 @@
+import { createHash } from 'node:crypto'
+import { describe, expect, test } from 'vitest'
+import { recordHash } from '../documents/record-hash.ts'
+import type { SignOffBody } from '../formats/entry/entry-kinds.ts'
+import { judgeKnown } from './judge-readings.ts'
+import { demoJudged, demoRun, entryOf } from './roadside-fixtures.ts'
+import { holdsWithoutPhoto, lastTakenIn, recordText, signedVersions } from './sign-off.ts'
+
+const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
+
+describe('holdsWithoutPhoto', () => {
+  test('are none where every reading of a hold point has a photo', () => {
+    expect(holdsWithoutPhoto(demoJudged(), new Set())).toEqual([])
+  })
+
+  test('are all of them where nothing was read', () => {
+    const { required } = demoRun()
+    const holds = required.requirements.filter(({ hold }) => hold)
+    expect(holds.length).toBeGreaterThan(0)
+    expect(holdsWithoutPhoto(judgeKnown(required, []), new Set())).toEqual(holds)
+    expect(holdsWithoutPhoto(judgeKnown(required, []), new Set(holds.map(({ id }) => id)))).toEqual([])
+  })
+
+  test('do not ask for a photo of what was set aside', () => {
+    const { required, readings } = demoRun()
+    const hold = required.requirements.find((one) => one.hold)!
+    const aside = {
+      ...readings[0]!,
+      of: hold.id,
+      photos: [],
+      answer: { kind: 'does not apply', because: 'rock' } as const,
+    }
+    expect(holdsWithoutPhoto(judgeKnown(required, [aside]), new Set())).not.toContain(hold)
+  })
+})
+
+describe('signedVersions', () => {
+  const body = (changes: Partial<SignOffBody>): SignOffBody => ({
+    name: 'J. Okafor',
+    role: 'inspector',
+    strokes: [[[0, 0]]],
+    recordHash: sha256(recordText(demoJudged())),
+    upTo: lastTakenIn(demoJudged(), 'run'),
+    acceptance: 'not acceptable',
+    unproven: [],
+    statement: null,
+    ...changes,
+  })
+
+  test('name the record as the record itself does', () => {
+    expect(sha256(recordText(demoJudged()))).toBe(recordHash(demoJudged(), sha256))
+  })
+
+  test('stay when something is read later, and are no longer current', () => {
+    const signed = [entryOf('s1', body({}))]
+    const before = demoJudged()
+    expect(signedVersions(signed, before, sha256(recordText(before)))).toMatchObject([
+      { version: 1, isCurrent: true, readingsSince: 0 },
+    ])
+    const after = demoJudged([{ ...before.readings[0]!, id: 'later' }])
+    const both = [...signed, entryOf('s2', body({ recordHash: sha256(recordText(after)), upTo: 'later' }))]
+    expect(signedVersions(both, after, sha256(recordText(after)))).toMatchObject([
+      { version: 2, isCurrent: true, readingsSince: 0 },
+      { version: 1, isCurrent: false, readingsSince: 1 },
+    ])
+  })
+
+  test('do not guess what was read since, when the last reading signed is not at hand', () => {
+    const judged = demoJudged()
+    expect(signedVersions([entryOf('s1', body({ upTo: 'elsewhere' }))], judged, '')).toMatchObject([
+      { readingsSince: null },
+    ])
+  })
+})

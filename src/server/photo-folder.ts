@@ -1,0 +1,96 @@
+import { createHash } from 'node:crypto'
+import { createReadStream } from 'node:fs'
+import { mkdir, open, rename, stat } from 'node:fs/promises'
+import { dirname, join } from 'node:path'
+import { pipeline } from 'node:stream/promises'
+import { err, ok, type Result } from '../core/result.ts'
+
+/** A kind of picture as its first bytes show it: what a sender says of it does not count. */
+export type PhotoType = 'image/jpeg' | 'image/png' | 'image/webp'
+
+export interface KeptPhoto {
+  readonly path: string
+  readonly type: PhotoType
+  readonly bytes: number
+}
+
+export type PhotoProblem =
+  | { readonly kind: 'another hash'; readonly found: string }
+  | { readonly kind: 'no photo'; readonly firstBytes: string }
+
+/** Photos by their SHA-256, each a file that is never written again. */
+export interface PhotoFolder {
+  /** For uploads that are not complete. */
+  readonly uploads: string
+  find(sha256: string): Promise<KeptPhoto | null>
+  /** Takes the complete file at `path` in as the photo `sha256`, once its content has that hash and is a picture. */
+  take(path: string, sha256: string): Promise<Result<KeptPhoto, PhotoProblem>>
+}
+
+export async function openPhotoFolder(folder: string): Promise<PhotoFolder> {
+  const uploads = join(folder, 'uploads')
+  await mkdir(uploads, { recursive: true })
+  const pathOf = (sha256: string): string => join(folder, sha256)
+
+  async function find(sha256: string): Promise<KeptPhoto | null> {
+    const path = pathOf(sha256)
+    const found = await stat(path).catch((cause: NodeJS.ErrnoException) => {
+      if (cause.code === 'ENOENT') return null
+      throw cause
+    })
+    if (found === null) return null
+    const type = typeOf(await firstBytes(path))
+    if (type === null) throw new Error(`${path} is no photo`)
+    return { path, type, bytes: found.size }
+  }
+
+  return {
+    uploads,
+    find,
+    async take(path, sha256) {
+      const found = await hashOfFile(path)
+      if (found !== sha256) return err({ kind: 'another hash', found })
+      const first = await firstBytes(path)
+      const type = typeOf(first)
+      if (type === null) return err({ kind: 'no photo', firstBytes: first.toString('hex') })
+      await syncToDisk(path)
+      await rename(path, pathOf(sha256))
+      await syncToDisk(dirname(pathOf(sha256)))
+      return ok({ path: pathOf(sha256), type, bytes: (await stat(pathOf(sha256))).size })
+    },
+  }
+}
+
+async function hashOfFile(path: string): Promise<string> {
+  const hash = createHash('sha256')
+  await pipeline(createReadStream(path), hash)
+  return hash.digest('hex')
+}
+
+async function firstBytes(path: string): Promise<Buffer> {
+  const file = await open(path)
+  try {
+    const { buffer, bytesRead } = await file.read(Buffer.alloc(12), 0, 12, 0)
+    return buffer.subarray(0, bytesRead)
+  } finally {
+    await file.close()
+  }
+}
+
+/** @source ITU-T T.81 (SOI and the marker after it); W3C PNG 5.2; RFC 9649 2.4 (RIFF, size, WEBP) */
+function typeOf(first: Buffer): PhotoType | null {
+  const hex = first.toString('hex')
+  if (hex.startsWith('ffd8ff')) return 'image/jpeg'
+  if (hex.startsWith('89504e470d0a1a0a')) return 'image/png'
+  return /^52494646.{8}57454250/.test(hex) ? 'image/webp' : null
+}
+
+/** Until then a power cut can take a file back, or the name that it was given. */
+async function syncToDisk(path: string): Promise<void> {
+  const file = await open(path)
+  try {
+    await file.sync()
+  } finally {
+    await file.close()
+  }
+}

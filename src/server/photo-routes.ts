@@ -1,0 +1,91 @@
+import { createReadStream } from 'node:fs'
+import { FileStore } from '@tus/file-store'
+import { Server } from '@tus/server'
+import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
+import { z } from 'zod'
+import type { PhotoFolder, PhotoProblem } from './photo-folder.ts'
+import { errorOf, refusals } from './refusal.ts'
+
+/** Largest photo, bytes: the page shrinks what it takes to far below; an original of a phone fits. */
+const largestPhoto = 25 * 1024 * 1024
+
+/** How long an upload may be left before it has to begin anew: a week without a connection. */
+const uploadAge = 7 * 24 * 60 * 60 * 1000
+
+const endings = { 'image/jpeg': 'jpg', 'image/png': 'png', 'image/webp': 'webp' } as const
+
+const hash = z.string().regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' })
+
+/** Photos by their hash, and the resumable uploads (tus 1.0) that bring them. */
+export const photoRoutes: FastifyPluginAsyncZod<{ readonly photos: PhotoFolder }> = async (app, { photos }) => {
+  const uploads = uploadServer(photos)
+  await uploads.cleanUpExpiredUploads()
+  // The bytes of an upload go to its server as they come.
+  app.addContentTypeParser('application/offset+octet-stream', (_request, _payload, done) => done(null))
+  app.route({
+    method: ['OPTIONS', 'POST', 'HEAD', 'PATCH', 'DELETE'],
+    url: '/api/photos/uploads',
+    handler: (request, reply) => {
+      reply.hijack()
+      return uploads.handle(request.raw, reply.raw)
+    },
+  })
+  app.route({
+    method: ['OPTIONS', 'HEAD', 'PATCH', 'DELETE'],
+    url: '/api/photos/uploads/:upload',
+    handler: (request, reply) => {
+      reply.hijack()
+      return uploads.handle(request.raw, reply.raw)
+    },
+  })
+
+  app.get(
+    '/api/photos/:sha256',
+    { schema: { params: z.object({ sha256: hash }), response: { 200: z.unknown(), ...refusals } } },
+    async (request, reply) => {
+      const { sha256 } = request.params
+      const photo = await photos.find(sha256)
+      if (photo === null)
+        return reply.code(404).send(errorOf({ status: 404, message: `There is no photo ${sha256}.`, problems: [] }))
+      return reply
+        .type(photo.type)
+        .header('content-length', photo.bytes)
+        .header('content-disposition', `attachment; filename="${sha256}.${endings[photo.type]}"`)
+        .send(createReadStream(photo.path))
+    },
+  )
+}
+
+function uploadServer(photos: PhotoFolder): Server {
+  const datastore = new FileStore({ directory: photos.uploads, expirationPeriodInMilliseconds: uploadAge })
+  return new Server({
+    path: '/api/photos/uploads',
+    datastore,
+    maxSize: largestPhoto,
+    relativeLocation: true,
+    allowedOrigins: [],
+    async onUploadCreate(_request, { metadata }) {
+      if (!hash.safeParse(metadata?.sha256).success)
+        throw { status_code: 400, body: 'An upload says in its metadata which sha256 the photo has.' }
+      return {}
+    },
+    async onUploadFinish(_request, { id, metadata, storage }) {
+      const taken = await photos.take(storage!.path, metadata!.sha256!)
+      if (!taken.ok) {
+        await datastore.remove(id)
+        throw { status_code: 422, body: problemWords(taken.error) }
+      }
+      await datastore.configstore.delete(id)
+      return {}
+    },
+  })
+}
+
+function problemWords(problem: PhotoProblem): string {
+  switch (problem.kind) {
+    case 'another hash':
+      return `What arrived has the sha256 ${problem.found}. It was not kept; send it anew.`
+    case 'no photo':
+      return `What arrived is no JPEG, PNG or WebP; it begins with ${problem.firstBytes}.`
+  }
+}

@@ -1,0 +1,137 @@
+import { err, ok, type Result } from '../core/result.ts'
+import { type Entry, type EntryKind, entryBodies, entryShape } from '../formats/entry/entry-kinds.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import { checkShape } from '../formats/read-json.ts'
+import { readRun } from '../formats/run/run-file.ts'
+import { requireRun } from '../operations/require-run.ts'
+import type { NewEntry } from '../store/entry.ts'
+import type { Store } from '../store/store.ts'
+import { type Refusal, unavailable } from './refusal.ts'
+import { requiredRun, type StoredRun, storedReadings, storedRun } from './stored-runs.ts'
+import { answerOf, draftOf as draftOfReading, makeOwnProject, ownProject, type ReadingAnswer } from './take-in.ts'
+
+type Draft = { readonly entry: NewEntry } | ReadingAnswer
+
+/** Says of one entry of a run what is to be stored, or why not. */
+type Taker = (entry: Entry) => Draft
+
+/**
+ * Stores the entries of a batch that can be taken in, in their order, and says of each what became of it. A batch
+ * handed in again changes nothing. Bodies are kept as they came: written anew by a later version they would be others,
+ * and the same entry handed in again would no longer be the same.
+ */
+export async function takeInEntries(
+  store: Store,
+  shapes: readonly unknown[],
+): Promise<Result<readonly ReadingAnswer[], Refusal>> {
+  const takers = new Map<string, Taker>()
+  const drafts: Draft[] = []
+  for (const shape of shapes) {
+    const read = checkShape('entry', shape, entryShape)
+    if (!read.ok) {
+      drafts.push(rejected(idIn(shape), 'it is not an entry', read.error))
+      continue
+    }
+    const { run } = read.value
+    const known = takers.get(run)
+    const taker = known === undefined ? await takerFor(store, read.value) : ok(known)
+    if (!taker.ok) return taker
+    if (typeof taker.value === 'function') {
+      takers.set(run, taker.value)
+      drafts.push(taker.value(read.value))
+    } else drafts.push(taker.value)
+  }
+  const made = await makeOwnProject(store)
+  if (!made.ok) return made
+  const appended = await store.append(drafts.flatMap((draft) => ('entry' in draft ? [draft.entry] : [])))
+  if (!appended.ok) return err(unavailable(appended.error.reason))
+  const answers = appended.value[Symbol.iterator]()
+  return ok(drafts.map((draft) => ('entry' in draft ? answerOf(answers.next().value!) : draft)))
+}
+
+/**
+ * What takes in the entries of one run: the stored one or, when there is none, the one that this entry brings. Without
+ * either the entry is rejected; its run may still come further on.
+ */
+async function takerFor(store: Store, entry: Entry): Promise<Result<Taker | ReadingAnswer, Refusal>> {
+  const stored = await storedRun(store, entry.run)
+  if (stored.ok) return takerInto(store, stored.value)
+  if (stored.error.status !== 404) return stored
+  if (entry.kind !== 'run') return ok(rejected(entry.id, `there is no run ${entry.run}`, []))
+  const read = readNewRun(entry)
+  if (!read.ok) return ok(rejected(entry.id, 'it is not a run that can be laid out', read.error))
+  return takerInto(store, read.value)
+}
+
+async function takerInto(store: Store, run: StoredRun): Promise<Result<Taker, Refusal>> {
+  const required = requiredRun(run)
+  const before = await storedReadings(store, run)
+  if (!before.ok) return before
+  const known = new Map(before.value.readings.map(({ id, of }) => [id, of]))
+  return ok((entry) => {
+    switch (entry.kind) {
+      case 'run':
+        return draftOfRun(entry, run)
+      case 'reading': {
+        if (!required.ok) return rejected(entry.id, 'the run cannot be laid out', required.error)
+        const draft = draftOfReading(entry.body, run, required.value, entry.device, known)
+        return 'entry' in draft ? agreeing(entry, draft.entry) : { ...draft, id: entry.id }
+      }
+      case 'photo':
+      case 'sign-off':
+      case 'day-log':
+      case 'locate-ticket':
+        return draftOfOther(entry, run.project, entryBodies[entry.kind])
+      default:
+        return entry.kind satisfies never
+    }
+  })
+}
+
+/** A run that is not stored yet; its id is that of the entry. */
+function readNewRun(entry: Entry): Result<StoredRun, readonly InputProblem[]> {
+  if (entry.run !== entry.id) return err([problem('run', `the entry's own id`, JSON.stringify(entry.run))])
+  const read = readRun('run', JSON.stringify(entry.body))
+  if (!read.ok) return read
+  const required = requireRun('run', read.value)
+  if (!required.ok) return required
+  return ok({ id: entry.id, project: ownProject.id, run: read.value, body: entry.body })
+}
+
+function draftOfRun(entry: Entry, { id, project }: StoredRun): Draft {
+  if (entry.id !== id) return rejected(entry.id, 'a run has the id of its entry', [])
+  const read = readRun('run', JSON.stringify(entry.body))
+  if (!read.ok) return rejected(entry.id, 'it is not a run that can be laid out', read.error)
+  return { entry: { ...entry, project } }
+}
+
+/** What is said twice, in the reading and in its envelope, has to agree. */
+function agreeing(entry: Entry, made: NewEntry): Draft {
+  const fields = (['id', 'author', 'supersedes'] as const).filter((field) => entry[field] !== made[field])
+  if (new Date(entry.capturedAt).getTime() !== new Date(made.capturedAt).getTime())
+    return rejected(entry.id, 'it is not an entry', [problem('capturedAt', `the reading's time`, entry.capturedAt)])
+  if (fields.length === 0) return { entry: { ...made, body: entry.body } }
+  const problems = fields.map((field) => problem(field, `as in the reading`, JSON.stringify(entry[field])))
+  return rejected(entry.id, 'it is not an entry', problems)
+}
+
+function draftOfOther(
+  entry: Entry,
+  project: string,
+  schema: (typeof entryBodies)[Exclude<EntryKind, 'run' | 'reading'>],
+): Draft {
+  const read = checkShape<unknown>('body', entry.body, schema)
+  return read.ok ? { entry: { ...entry, project } } : rejected(entry.id, `it is not a ${entry.kind}`, read.error)
+}
+
+const rejected = (id: string, reason: string, problems: readonly InputProblem[]): ReadingAnswer => ({
+  ...{ id, outcome: 'rejected', reason, problems },
+})
+
+const problem = (place: string, expected: string, found: string): InputProblem => ({
+  ...{ file: 'entry', place, expected, found },
+})
+
+function idIn(shape: unknown): string {
+  return typeof shape === 'object' && shape !== null && 'id' in shape && typeof shape.id === 'string' ? shape.id : ''
+}

@@ -1,0 +1,132 @@
+import 'fake-indexeddb/auto'
+import { describe, expect, test } from 'vitest'
+import { type DeviceStore, type FreshEntry, openDeviceStore } from './device-store.ts'
+import { type DeviceTables, openTables } from './device-tables.ts'
+import { start } from './merge-entries.ts'
+
+let made = 0
+const freshName = (): string => `device-${++made}`
+
+const entry = (id: string, changes: Partial<FreshEntry> = {}): FreshEntry => ({
+  ...{ id, run: 'run-1', project: 'own', kind: 'reading', schemaVersion: 1, author: 'R. Quist', device: 'phone' },
+  ...{ capturedAt: '2026-05-04T13:20:00.000Z', supersedes: null, body: { of: 'post-3/rail-height' } },
+  ...changes,
+})
+
+async function must<T>(answer: Promise<{ ok: true; value: T } | { ok: false; error: unknown }>): Promise<T> {
+  const answered = await answer
+  if (!answered.ok) throw new Error('the store did not answer', { cause: answered.error })
+  return answered.value
+}
+
+const ids = async (store: DeviceStore): Promise<readonly string[]> =>
+  (await must(store.entries('reading', 'run-1'))).map(({ id }) => id)
+
+/** Tables whose next `failures` uses of entries end with an error of this name, as a browser that lost its connection. */
+function failing(name: string, errorName: string, failures: number): () => DeviceTables {
+  let left = failures
+  return () => {
+    const tables = openTables(name)
+    tables.use({
+      stack: 'dbcore',
+      name: 'fails',
+      create: (core) => ({
+        ...core,
+        transaction(...words) {
+          if (left > 0) {
+            left -= 1
+            throw new DOMException('the connection is closing', errorName)
+          }
+          return core.transaction(...words)
+        },
+      }),
+    })
+    return tables
+  }
+}
+
+describe('the store of a device', () => {
+  test('has what it resolved with when it is opened again', async () => {
+    const name = freshName()
+    const before = openDeviceStore(() => openTables(name))
+    expect(await must(before.add([entry('a')]))).toEqual(['stored'])
+    expect(await must(before.add([entry('a'), entry('b')]))).toEqual(['already', 'stored'])
+    before.close()
+    expect(await ids(openDeviceStore(() => openTables(name)))).toEqual(['a', 'b'])
+  })
+
+  test('asks that a transaction is on the disk before it counts as complete', async () => {
+    const asked: unknown[] = []
+    const tables = openTables(freshName())
+    tables.use({
+      stack: 'dbcore',
+      name: 'listens',
+      create: (core) => ({
+        ...core,
+        transaction(stores, mode, options) {
+          if (mode === 'readwrite') asked.push(options?.durability)
+          return core.transaction(stores, mode, options)
+        },
+      }),
+    })
+    await must(openDeviceStore(() => tables).add([entry('a')]))
+    expect(asked).toEqual(['strict'])
+  })
+
+  test.each(['InvalidStateError', 'UnknownError'])('opens again and repeats once after %s', async (errorName) => {
+    const name = freshName()
+    await must(openDeviceStore(() => openTables(name)).add([entry('a')]))
+    const store = openDeviceStore(failing(name, errorName, 1))
+    expect(await ids(store)).toEqual(['a'])
+    expect(await must(store.add([entry('b')]))).toEqual(['stored'])
+  })
+
+  test('says that it cannot be read when it fails twice: never that it is empty', async () => {
+    const name = freshName()
+    await must(openDeviceStore(() => openTables(name)).add([entry('a')]))
+    const answer = await openDeviceStore(failing(name, 'UnknownError', 2)).entries('reading', 'run-1')
+    expect(answer).toMatchObject({ ok: false, error: { kind: 'cannot use' } })
+  })
+
+  test('refuses a photo for which there is no room, whole, and keeps every reading', async () => {
+    const name = freshName()
+    const store = openDeviceStore(() => {
+      const tables = openTables(name)
+      tables.photoBytes.hook('creating', () => {
+        throw new DOMException('the quota is used up', 'QuotaExceededError')
+      })
+      return tables
+    })
+    await must(store.add([entry('a')]))
+    const photo = { sha256: 'f'.repeat(64), type: 'image/jpeg', content: new ArrayBuffer(8) }
+    const refused = await store.add([entry('p', { kind: 'photo' })], photo)
+    expect(refused).toMatchObject({ ok: false, error: { kind: 'no room' } })
+    expect(await must(store.entries('photo'))).toEqual([])
+    expect(await must(store.photos())).toEqual([])
+    expect(await ids(store)).toEqual(['a'])
+  })
+
+  test('gives photos back as they were', async () => {
+    const store = openDeviceStore(() => openTables(freshName()))
+    const photo = { sha256: 'e'.repeat(64), type: 'image/png', content: Uint8Array.of(1, 2, 3).buffer }
+    await must(store.add([entry('p', { kind: 'photo' })], photo))
+    const kept = await must(store.photo(photo.sha256))
+    expect([...new Uint8Array(kept!.content)]).toEqual([1, 2, 3])
+    expect(await must(store.photo('0'.repeat(64)))).toBeUndefined()
+  })
+
+  test('starts over with another server: all is unsent again, and nothing is gone', async () => {
+    const store = openDeviceStore(() => openTables(freshName()))
+    await must(store.add([entry('a'), entry('b')]))
+    await must(
+      store.takeAnswers([
+        { id: 'a', outcome: 'stored', seq: 4 },
+        { id: 'b', outcome: 'rejected', reason: 'no such run' },
+      ]),
+    )
+    expect(await must(store.counts())).toMatchObject({ unsent: 1, refused: [{ id: 'b', reason: 'no such run' }] })
+    await must(store.startOver())
+    expect((await must(store.unsent(10))).map(({ id }) => id)).toEqual(['a', 'b'])
+    expect(await must(store.get('cursor'))).toEqual(start)
+  })
+})

@@ -1,0 +1,76 @@
+import type { Reading } from '../../core/measurement/reading.ts'
+import { err, ok, type Result } from '../../core/result.ts'
+import type { VerdictWord } from '../../core/verdicts/verdict.ts'
+import type { InputProblem } from '../../formats/input-problem.ts'
+import { readReadings, writeReadings } from '../../formats/readings/readings-file.ts'
+import { type RunFile, readRun, writeRun } from '../../formats/run/run-file.ts'
+import { judgeKnown, judgeReadings } from '../../operations/judge-readings.ts'
+import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
+import { m } from '../messages.ts'
+import { type DeviceEntry, rivalsAmong } from './merge-entries.ts'
+import { d } from './messages.ts'
+import type { Answer, KeptRun, RunSummary } from './run-source.ts'
+
+type Now<T> = Awaited<Answer<T>>
+
+/** The run and its readings from their entries, the readings in the order that counts; or that they cannot be read. */
+export function readKeptRun(run: DeviceEntry, readings: readonly DeviceEntry[]): Now<KeptRun> {
+  const read = readRun(m.files.run, JSON.stringify(run.body))
+  if (!read.ok) return err({ kind: 'fault', message: m.trouble.runUnreadable, problems: read.error })
+  const file = { format: 'lapwise-readings/1', run: read.value.name, readings: readings.map(({ body }) => body) }
+  const list = readReadings(m.files.readings, JSON.stringify(file))
+  if (!list.ok) return err({ kind: 'fault', message: m.trouble.readingsUnreadable, problems: list.error })
+  return ok({ id: run.id, run: read.value, readings: list.value.readings, rivals: rivalsAmong(readings) })
+}
+
+/** The body of a run's entry; or what is wrong with the file, or why it cannot be laid out. */
+export function runBody(file: string, text: string): Now<unknown> {
+  const read = readRun(file, text)
+  if (!read.ok) return err({ kind: 'refused', message: d.trouble.notRunFile(file), problems: read.error })
+  const required = requireRun(file, read.value)
+  if (!required.ok) return err({ kind: 'refused', message: d.trouble.cannotLayOut(file), problems: required.error })
+  return ok(JSON.parse(writeRun(read.value)))
+}
+
+/** The body of a reading's entry. */
+export const readingBody = (run: RunFile, reading: Reading): unknown =>
+  (JSON.parse(writeReadings({ run: run.name, readings: [reading] })) as { readonly readings: readonly unknown[] })
+    .readings[0]
+
+/** The body of a reading's entry as this page writes it, from one that came in a file. */
+export function sameReadingBody(file: string, body: unknown): Result<unknown, readonly InputProblem[]> {
+  const alone = { ...(body as object), corrects: null }
+  const read = readReadings(file, JSON.stringify({ format: 'lapwise-readings/1', run: '-', readings: [alone] }))
+  if (!read.ok) return read
+  const { corrects = null } = body as { readonly corrects?: string | null }
+  const written = JSON.parse(writeReadings({ run: '-', readings: read.value.readings })) as { readings: object[] }
+  return ok({ ...written.readings[0], corrects })
+}
+
+/** What of `reading` the server would refuse. */
+export function problemsOfReading(kept: KeptRun, reading: Reading): readonly InputProblem[] {
+  const required = requiredOf(kept)
+  if (!required.ok) return required.error
+  const judged = judgeReadings(m.files.readings, required.value, [{ ...reading, corrects: null }])
+  return judged.ok ? [] : judged.error
+}
+
+/** The run in the list: its verdicts in numbers, or why it can no longer be laid out. */
+export function summaryOf(kept: KeptRun, project: string): RunSummary {
+  const named = { id: kept.id, project, name: kept.run.name, route: kept.run.road.route }
+  const required = requiredOf(kept)
+  if (!required.ok) return { ...named, judged: null, problems: required.error }
+  const { acceptance, verdicts, findings } = judgeKnown(required.value, kept.readings).judgement
+  const counts: Record<VerdictWord, number> = { fails: 0, 'too close': 0, unread: 0, meets: 0, 'does not apply': 0 }
+  for (const { verdict } of verdicts) counts[verdict] += 1
+  return { ...named, judged: { acceptance, counts, findings: findings.length }, problems: [] }
+}
+
+/** A run never changes, and to lay it out is work: once for each run while the page is open. */
+const required = new Map<string, Result<RequiredRun, readonly InputProblem[]>>()
+
+function requiredOf({ id, run }: KeptRun): Result<RequiredRun, readonly InputProblem[]> {
+  const known = required.get(id) ?? requireRun(run.name, run)
+  required.set(id, known)
+  return known
+}

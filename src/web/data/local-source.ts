@@ -1,0 +1,252 @@
+import { err, ok } from '../../core/result.ts'
+import { onChange, tellChange } from './changes.ts'
+import { newId, now } from './device.ts'
+import { type DeviceStore, type FreshEntry, openDeviceStore, type PhotoFile } from './device-store.ts'
+import { later } from './later.ts'
+import type { DeviceEntry } from './merge-entries.ts'
+import { rivalsAmong } from './merge-entries.ts'
+import { d } from './messages.ts'
+import { ownProject } from './own-project.ts'
+import { hasRoomFor, keepStorage, roomHere } from './room.ts'
+import type { Answer, DeviceStatus, KeptEntry, RunSource, SideKind, Trouble } from './run-source.ts'
+import { fetchPhoto, fetchRecord } from './server-peer.ts'
+import { sha256Of } from './sha256.ts'
+import { fromStore } from './store-trouble.ts'
+import { startSyncLoop } from './sync-loop.ts'
+
+const keptRuns = () => later(() => import('./kept-run.ts'))
+
+/** Runs and all that is recorded at them, as this device keeps them; it syncs with the server by itself. */
+export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
+  const loop = startSyncLoop(store, (runs) => tellChange({ runs, isOwn: false }))
+
+  /** What has to be on the disk before anything is answered, and who is told of it afterwards. */
+  async function keep(fresh: Omit<FreshEntry, 'device' | 'schemaVersion' | 'project'>[], photo?: PhotoFile) {
+    const device = await store.device(newId())
+    if (!device.ok) return fromStore(device.error)
+    const entries = fresh.map((entry) => ({
+      ...entry,
+      ...({ device: device.value, schemaVersion: 1, project: ownProject } as const),
+    }))
+    const added = await store.add(entries, photo)
+    if (!added.ok) return fromStore(added.error)
+    tellChange({ runs: [...new Set(fresh.map(({ run }) => run))], isOwn: true })
+    void keepStorage(store).then(loop.soon)
+    return ok({ outcomes: added.value, entries })
+  }
+
+  /** A device that never fetched anything does not know what there is; it asks before it says that there is nothing. */
+  async function fetchFirst(): Answer<void> {
+    const last = await store.get('lastSync')
+    if (!last.ok) return fromStore(last.error)
+    if (last.value !== undefined) return ok(undefined)
+    await loop.soon()
+    const trouble = loop.trouble()
+    if (trouble === null) return ok(undefined)
+    return err(trouble.kind === 'unreachable' ? { ...trouble, message: d.trouble.neverSynced } : trouble)
+  }
+
+  async function readRun(id: string) {
+    const [runs, readings, model] = await Promise.all([
+      store.entries('run', id),
+      store.entries('reading', id),
+      keptRuns(),
+    ])
+    if (!model.ok) return model
+    if (!runs.ok) return fromStore(runs.error)
+    if (!readings.ok) return fromStore(readings.error)
+    const [run] = runs.value
+    return run === undefined ? ok(null) : model.value.readKeptRun(run, readings.value)
+  }
+
+  const source: RunSource = {
+    async runs() {
+      const model = await keptRuns()
+      if (!model.ok) return model
+      let runs = await store.entries('run')
+      if (runs.ok && runs.value.length === 0) {
+        const fetched = await fetchFirst()
+        if (!fetched.ok) return fetched
+        runs = await store.entries('run')
+      }
+      if (!runs.ok) return fromStore(runs.error)
+      const summaries = []
+      for (const { id, project } of runs.value) {
+        const kept = await readRun(id)
+        if (!kept.ok) return kept
+        if (kept.value !== null) summaries.push(model.value.summaryOf(kept.value, project))
+      }
+      return ok(summaries)
+    },
+
+    async run(id) {
+      const kept = await readRun(id)
+      if (!kept.ok) return kept
+      if (kept.value !== null) return ok(kept.value)
+      // Somebody may have added it elsewhere just now.
+      const fetched = await fetchFirst()
+      if (!fetched.ok) return fetched
+      await loop.soon()
+      const again = await readRun(id)
+      if (!again.ok) return again
+      const none: Trouble = { kind: 'refused', message: d.trouble.noSuchRun(id), problems: [] }
+      return again.value === null ? err(none) : ok(again.value)
+    },
+
+    async addRun(id, file, text, author) {
+      const model = await keptRuns()
+      if (!model.ok) return model
+      const body = model.value.runBody(file, text)
+      if (!body.ok) return body
+      const entry = { id, run: id, kind: 'run', author, capturedAt: now(), supersedes: null, body: body.value } as const
+      const kept = await keep([entry])
+      return kept.ok ? ok(kept.value.outcomes[0]!) : kept
+    },
+
+    async append(kept, readings) {
+      const model = await keptRuns()
+      if (!model.ok) return model
+      const faults = readings.map((reading) => model.value.problemsOfReading(kept, reading))
+      const sound = readings.filter((_, i) => faults[i]!.length === 0)
+      const added = await keep(
+        sound.map((reading) => ({
+          ...({ id: reading.id, run: kept.id, kind: 'reading', author: reading.by, capturedAt: reading.at } as const),
+          supersedes: reading.corrects,
+          body: model.value.readingBody(kept.run, reading),
+        })),
+      )
+      if (!added.ok) return added
+      const outcomes = added.value.outcomes[Symbol.iterator]()
+      return ok(
+        readings.map(({ id }, i) => {
+          const problems = faults[i]!
+          if (problems.length === 0) return { id, outcome: outcomes.next().value! }
+          return { id, outcome: 'rejected', reason: d.trouble.noReading, problems }
+        }),
+      )
+    },
+
+    async record(id, page, author) {
+      await loop.soon()
+      const unsent = await store.everything()
+      if (!unsent.ok) return fromStore(unsent.error)
+      const trouble = loop.trouble()
+      if (trouble?.kind === 'unreachable') return err({ ...trouble, message: d.trouble.recordNeedsServer })
+      if (unsent.value.some(({ run, kind, state }) => run === id && kind === 'reading' && state !== 'sent'))
+        return err({ kind: 'refused', message: d.trouble.recordNeedsSending, problems: trouble?.problems ?? [] })
+      const answer = await fetchRecord(id, page, author)
+      if (answer.ok || answer.error.kind !== 'unreachable') return answer
+      return err({ ...answer.error, message: d.trouble.recordNeedsServer })
+    },
+
+    async entries(run, kind) {
+      const entries = await store.entries(kind, run)
+      return entries.ok ? ok(asKept(entries.value, kind)) : fromStore(entries.error)
+    },
+
+    async appendEntry(run, kind, body, author, supersedes) {
+      const kinds = await later(() => import('../../formats/entry/entry-kinds.ts'))
+      if (!kinds.ok) return kinds
+      kinds.value.entryBodies[kind].parse(body)
+      return keepOne(run, kind, body, author, supersedes)
+    },
+
+    async savePhoto(run, bytes, body, author) {
+      const kinds = await later(() => import('../../formats/entry/entry-kinds.ts'))
+      if (!kinds.ok) return kinds
+      kinds.value.entryBodies.photo.parse(body)
+      if (body.bytes !== bytes.byteLength)
+        throw new RangeError(`a photo of ${bytes.byteLength} bytes, said ${body.bytes}`)
+      const sha256 = await sha256Of(bytes)
+      if (body.sha256 !== sha256) throw new RangeError(`a photo with the sha256 ${sha256}, said ${body.sha256}`)
+      const noRoom: Trouble = { kind: 'no room', message: d.trouble.noRoomForPhoto, problems: [] }
+      if (!(await hasRoomFor(bytes.byteLength))) return err(noRoom)
+      const kept = await keepOne(run, 'photo', body, author, null, { sha256, type: body.type, content: bytes })
+      return !kept.ok && kept.error.kind === 'no room' ? err(noRoom) : kept
+    },
+
+    async photo(sha256) {
+      const here = await store.photo(sha256)
+      if (!here.ok) return fromStore(here.error)
+      if (here.value !== undefined) return ok(new Blob([here.value.content], { type: here.value.type }))
+      return fetchPhoto(sha256)
+    },
+
+    status,
+    onChange,
+
+    async syncNow() {
+      const again = await store.retryRefused()
+      if (!again.ok) return fromStore(again.error)
+      await loop.soon()
+      return status()
+    },
+
+    async exportDevice() {
+      const [transfer, device] = await Promise.all([later(() => import('./device-transfer.ts')), store.device(newId())])
+      if (!transfer.ok) return transfer
+      return device.ok ? transfer.value.exportDevice(store, device.value) : fromStore(device.error)
+    },
+
+    async importDevice(file, text) {
+      const transfer = await later(() => import('./device-transfer.ts'))
+      if (!transfer.ok) return transfer
+      const imported = await transfer.value.importDevice(store, file, text)
+      const runs = await store.entries('run')
+      tellChange({ runs: runs.ok ? runs.value.map(({ id }) => id) : [], isOwn: false })
+      void loop.soon()
+      return imported
+    },
+  }
+  return source
+
+  async function keepOne<K extends SideKind>(
+    run: string,
+    kind: K,
+    body: KeptEntry<K>['body'],
+    author: string,
+    supersedes: string | null,
+    photo?: PhotoFile,
+  ): Answer<KeptEntry<K>> {
+    const fresh = { id: newId(), run, kind, author, capturedAt: now(), supersedes, body }
+    const kept = await keep([fresh], photo)
+    if (!kept.ok) return kept
+    const all = await source.entries(run, kind)
+    return all.ok ? ok(all.value.find(({ id }) => id === fresh.id)!) : all
+  }
+
+  async function status(): Answer<DeviceStatus> {
+    const [counts, lastSync, persisted, room] = await Promise.all([
+      store.counts(),
+      store.get('lastSync'),
+      store.get('persisted'),
+      roomHere(),
+    ])
+    if (!counts.ok) return fromStore(counts.error)
+    if (!lastSync.ok) return fromStore(lastSync.error)
+    if (!persisted.ok) return fromStore(persisted.error)
+    const { unsent, unsentPhotos, refused } = counts.value
+    return ok({
+      ...room,
+      ...{ unsent, unsentPhotos },
+      refused: refused.map(({ id, kind, reason }) => ({ id, kind, reason: reason ?? '' })),
+      persisted: persisted.value ?? null,
+      lastSync: lastSync.value ?? null,
+      isSyncing: loop.isUnderWay(),
+      trouble: loop.trouble(),
+    })
+  }
+}
+
+/** Entries of one kind as the page shows them: which are superseded, and which were superseded twice. */
+function asKept<K extends SideKind>(entries: readonly DeviceEntry[], kind: K): readonly KeptEntry<K>[] {
+  const rivals = rivalsAmong(entries)
+  const superseded = new Set(entries.map(({ supersedes }) => supersedes))
+  return entries.map(({ id, run, author, device, capturedAt, supersedes, state, body }) => ({
+    ...{ id, run, kind, author, device, capturedAt, supersedes },
+    rivals: (supersedes === null ? [] : (rivals.get(supersedes) ?? [])).filter((other) => other !== id),
+    isSuperseded: superseded.has(id),
+    state: state === 'sent' ? 'sent' : 'here',
+    body: body as KeptEntry<K>['body'],
+  }))
+}

@@ -1,0 +1,96 @@
+import { canonicalJson } from '../../formats/canonical-json.ts'
+import type { Entry } from '../../formats/entry/entry-kinds.ts'
+
+/** An entry as the server keeps it. */
+export interface ServerEntry extends Entry {
+  /** Its place in the server's order of storing: increasing, not consecutive. */
+  readonly seq: number
+  readonly project: string
+}
+
+/** An entry as this device keeps it. */
+export interface DeviceEntry extends Entry {
+  /** Its place in this device's order of keeping. */
+  readonly local: number
+  /** Its place in the server's order; null as long as the server did not confirm it. */
+  readonly seq: number | null
+  /** Where the server files its run; this device's own word for it until then. */
+  readonly project: string
+  /** `here`: to be sent. `sent`: the server has it. `refused`: the server will not have it, and it stays here. */
+  readonly state: 'here' | 'sent' | 'refused'
+  /** Why the server refused it; null unless it did. */
+  readonly reason: string | null
+}
+
+/** What the server said of one entry that it was sent. */
+export type EntryAnswer =
+  | { readonly id: string; readonly outcome: 'stored' | 'already'; readonly seq: number }
+  | { readonly id: string; readonly outcome: 'rejected'; readonly reason: string }
+
+/** Where in the server's order a device has read to, and which entry is there; null before the first. */
+export interface Cursor {
+  readonly seq: number
+  readonly id: string | null
+}
+
+export const start: Cursor = { seq: 0, id: null }
+
+/** A piece of the server's order: all that it stored after `after`, up to and with `cursor`. */
+export interface Page {
+  readonly after: number
+  readonly cursor: Cursor
+  readonly entries: readonly ServerEntry[]
+}
+
+/** The entry after the server's answer to it. An answer that comes late or twice changes nothing more. */
+export function withAnswer<E extends DeviceEntry>(entry: E, answer: EntryAnswer): E {
+  if (entry.state === 'sent') return entry
+  if (answer.outcome === 'rejected') return { ...entry, state: 'refused', reason: answer.reason }
+  return { ...entry, state: 'sent', seq: answer.seq, reason: null }
+}
+
+/**
+ * What this device keeps under the id of an entry that arrived. One that was made here and differs from it stays as it
+ * is, refused: the server has the other, and nothing that was acknowledged here is overwritten.
+ *
+ * @param known  what is kept under that id; undefined for nothing
+ */
+export function withArrived(
+  known: DeviceEntry | undefined,
+  arrived: ServerEntry,
+): Omit<DeviceEntry, 'local'> & { readonly local?: number } {
+  const taken = { ...arrived, state: 'sent', reason: null } as const
+  if (known === undefined) return taken
+  if (known.state === 'sent' || isSameFact(known, arrived)) return { ...taken, local: known.local }
+  return { ...known, state: 'refused', reason: 'something else is stored under its id' }
+}
+
+/** How far this device has read the server's order. A page that begins beyond what is known would leave a gap. */
+export const cursorAfter = (cursor: Cursor, page: Page): Cursor =>
+  page.after > cursor.seq || page.cursor.seq <= cursor.seq ? cursor : page.cursor
+
+/**
+ * The entries in the order that counts: the server's, then what only this device holds in the order of keeping. No
+ * clock has a say in it.
+ */
+export const inOrder = <E extends Pick<DeviceEntry, 'seq' | 'local'>>(entries: readonly E[]): readonly E[] =>
+  [...entries].sort((a, b) => (a.seq ?? Infinity) - (b.seq ?? Infinity) || a.local - b.local)
+
+/** By id of an entry: all that supersede it, when there are several. Who corrected at once is never overruled. */
+export function rivalsAmong(
+  entries: readonly Pick<DeviceEntry, 'id' | 'supersedes'>[],
+): ReadonlyMap<string, readonly string[]> {
+  const by = new Map<string, string[]>()
+  for (const { id, supersedes } of entries)
+    if (supersedes !== null) by.set(supersedes, [...(by.get(supersedes) ?? []), id])
+  return new Map([...by].filter(([, ids]) => ids.length > 1))
+}
+
+function isSameFact(a: Entry, b: Entry): boolean {
+  const fact = ({ run, kind, schemaVersion, author, device, supersedes, capturedAt, body }: Entry): string =>
+    canonicalJson({
+      ...{ run, kind, schemaVersion, author, device, supersedes, body },
+      at: new Date(capturedAt).getTime(),
+    })
+  return fact(a) === fact(b)
+}

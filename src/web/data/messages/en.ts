@@ -1,0 +1,51 @@
+/** What this device says of its store, of sending and of new versions, in English. */
+export const en = {
+  trouble: {
+    unreachable: 'The server did not answer. What you recorded is kept on this device and will be sent later.',
+    neverSynced: 'This device has not fetched anything yet, and the server did not answer.',
+    answered: (status: number) => `The server answered with status ${status}.`,
+    noSuchRun: (id: string) => `There is no run ${id}.`,
+    noRoom: 'This device has no room left for it. What was saved before is kept.',
+    noRoomForPhoto:
+      'This device has no room left for the photo. Your readings are kept; free some room and take it again.',
+    store: (reason: string) =>
+      `The store of this device cannot be used: ${reason}. What was saved before is still there.`,
+    recordNeedsServer: 'The record is made by the server, which did not answer. It can be made later; nothing is lost.',
+    recordNeedsSending: 'Some entries of this run have not reached the server yet, so the record would lack them.',
+    noReading: 'it is not a reading of this run',
+    notDeviceFile: (file: string) => `${file} is no file from a device that can be used.`,
+    notRunFile: (file: string) => `${file} is not a run file that can be used.`,
+    cannotLayOut: (file: string) => `The run in ${file} cannot be laid out.`,
+    part: 'A part of this page is not on this device yet, and the server did not answer.',
+  },
+  status: {
+    label: 'This device',
+    saved: 'All is on the server',
+    unsent: (n: number) => (n === 1 ? '1 entry is on this device only' : `${n} entries are on this device only`),
+    photos: (n: number) => (n === 1 ? '1 photo is on this device only' : `${n} photos are on this device only`),
+    refused: (n: number) => (n === 1 ? '1 entry was refused by the server' : `${n} entries were refused by the server`),
+    refusedOne: (kind: string, reason: string) => `${kind}: ${reason}`,
+    syncing: 'Sending and fetching …',
+    sync: 'Send and fetch now',
+    last: (time: string) => `Last sent and fetched ${time}`,
+    never: 'Never sent or fetched yet',
+    persisted: 'The browser promised to keep what is here.',
+    notPersisted: 'The browser may delete what is here when it runs out of room: send soon.',
+    room: (used: string, quota: string) => `${used} of ${quota} in use`,
+    export: 'Save everything to a file',
+    import: 'Take in a file from a device',
+    imported: (entries: number, photos: number, already: number) =>
+      `Taken in: ${entries} entries, ${photos} photos; ${already} were here already.`,
+    failed: 'The file was not taken in.',
+    problem: (place: string, expected: string, found: string) => `${place}: expected ${expected}, found ${found}`,
+    more: 'More about this device',
+  },
+  update: {
+    ready: 'A new version is ready.',
+    take: 'Take it over',
+    held: 'A new version is ready. It waits until what you entered is saved, here and in other tabs.',
+    tookOver: 'Another tab took over a new version. This one follows as soon as what you entered is saved.',
+  },
+}
+
+export type DeviceMessages = typeof en

@@ -1,0 +1,51 @@
+import type { DeviceMessages } from './en.ts'
+
+/** The same in Spanish. */
+export const es: DeviceMessages = {
+  trouble: {
+    unreachable: 'El servidor no respondió. Lo que registró queda en este dispositivo y se enviará después.',
+    neverSynced: 'Este dispositivo todavía no ha recibido nada, y el servidor no respondió.',
+    answered: (status) => `El servidor respondió con el estado ${status}.`,
+    noSuchRun: (id) => `No hay ningún tramo ${id}.`,
+    noRoom: 'No queda espacio en este dispositivo. Lo guardado antes se conserva.',
+    noRoomForPhoto:
+      'No queda espacio en este dispositivo para la foto. Sus lecturas se conservan; libere espacio y tómela de nuevo.',
+    store: (reason) => `No se puede usar el almacén de este dispositivo: ${reason}. Lo guardado antes sigue ahí.`,
+    recordNeedsServer: 'El acta la hace el servidor, que no respondió. Se puede hacer después; no se pierde nada.',
+    recordNeedsSending: 'Algunos registros de este tramo aún no llegaron al servidor; faltarían en el acta.',
+    noReading: 'no es una lectura de este tramo',
+    notDeviceFile: (file) => `${file} no es un archivo de dispositivo que se pueda usar.`,
+    notRunFile: (file) => `${file} no es un archivo de tramo que se pueda usar.`,
+    cannotLayOut: (file) => `El tramo de ${file} no se puede disponer.`,
+    part: 'Una parte de esta página aún no está en el dispositivo, y el servidor no respondió.',
+  },
+  status: {
+    label: 'Este dispositivo',
+    saved: 'Todo está en el servidor',
+    unsent: (n) =>
+      n === 1 ? '1 registro está solo en este dispositivo' : `${n} registros están solo en este dispositivo`,
+    photos: (n) => (n === 1 ? '1 foto está solo en este dispositivo' : `${n} fotos están solo en este dispositivo`),
+    refused: (n) => (n === 1 ? 'El servidor rechazó 1 registro' : `El servidor rechazó ${n} registros`),
+    refusedOne: (kind, reason) => `${kind}: ${reason}`,
+    syncing: 'Enviando y recibiendo …',
+    sync: 'Enviar y recibir ahora',
+    last: (time) => `Último envío y recepción: ${time}`,
+    never: 'Aún no se ha enviado ni recibido nada',
+    persisted: 'El navegador prometió conservar lo que hay aquí.',
+    notPersisted: 'El navegador puede borrar lo que hay aquí si le falta espacio: envíe pronto.',
+    room: (used, quota) => `${used} de ${quota} en uso`,
+    export: 'Guardar todo en un archivo',
+    import: 'Incorporar un archivo de otro dispositivo',
+    imported: (entries, photos, already) =>
+      `Incorporado: ${entries} registros, ${photos} fotos; ${already} ya estaban aquí.`,
+    failed: 'El archivo no se incorporó.',
+    problem: (place, expected, found) => `${place}: se esperaba ${expected}, hay ${found}`,
+    more: 'Más sobre este dispositivo',
+  },
+  update: {
+    ready: 'Hay una versión nueva lista.',
+    take: 'Usarla ahora',
+    held: 'Hay una versión nueva lista. Espera a que lo escrito se guarde, aquí y en otras pestañas.',
+    tookOver: 'Otra pestaña pasó a una versión nueva. Esta la sigue en cuanto se guarde lo escrito.',
+  },
+}

@@ -1,0 +1,168 @@
+import type { Reading } from '../../core/measurement/reading.ts'
+import type { Result } from '../../core/result.ts'
+import type { Acceptance, VerdictWord } from '../../core/verdicts/verdict.ts'
+import type { PaperName } from '../../drawing/paper.ts'
+import type { DayLogBody, LocateTicketBody, PhotoBody, SignOffBody } from '../../formats/entry/entry-kinds.ts'
+import type { InputProblem } from '../../formats/input-problem.ts'
+import type { RunFile } from '../../formats/run/run-file.ts'
+
+/** Why something was not answered, in words to show. */
+export interface Trouble {
+  readonly kind: /** No server, or no connection to it. */
+    | 'unreachable'
+    /** What was handed in is not as it has to be; `problems` say what. */
+    | 'refused'
+    /** This device has no room left for it. */
+    | 'no room'
+    /** The store of this device, or the server, did not do as it should. Never to be shown as "nothing there". */
+    | 'fault'
+  readonly message: string
+  readonly problems: readonly InputProblem[]
+}
+
+export type Answer<T> = Promise<Result<T, Trouble>>
+
+export interface RunSummary {
+  readonly id: string
+  /** `demo`, or where the runs are that somebody added. */
+  readonly project: string
+  readonly name: string
+  readonly route: string | null
+  /** Null when the run can no longer be laid out; `problems` then say why. */
+  readonly judged: {
+    readonly acceptance: Acceptance
+    readonly counts: Readonly<Record<VerdictWord, number>>
+    readonly findings: number
+  } | null
+  readonly problems: readonly InputProblem[]
+}
+
+/** A run with everything that was read at it: what the server stored, in its order, then what only this device holds. */
+export interface KeptRun {
+  readonly id: string
+  readonly run: RunFile
+  readonly readings: readonly Reading[]
+  /** Corrections of one and the same reading: both stand until somebody corrects them. By the reading corrected. */
+  readonly rivals: ReadonlyMap<string, readonly string[]>
+}
+
+export type ReadingAnswer =
+  /** On this device's disk. */
+  | { readonly id: string; readonly outcome: 'stored' | 'already' }
+  | {
+      readonly id: string
+      readonly outcome: 'rejected'
+      readonly reason: string
+      readonly problems: readonly InputProblem[]
+    }
+
+/** What a device records at a run besides readings. */
+export interface SideBodies {
+  readonly photo: PhotoBody
+  readonly 'sign-off': SignOffBody
+  readonly 'day-log': DayLogBody
+  readonly 'locate-ticket': LocateTicketBody
+}
+
+export type SideKind = keyof SideBodies
+
+/** A fact as this device holds it. */
+export interface KeptEntry<K extends SideKind = SideKind> {
+  readonly id: string
+  readonly run: string
+  readonly kind: K
+  readonly author: string
+  /** Name of the device that made it. */
+  readonly device: string
+  /** ISO 8601 by the clock of the device that made it: for showing, not for ordering. */
+  readonly capturedAt: string
+  readonly supersedes: string | null
+  /** Other entries that supersede the same one; empty unless two people corrected it at once. */
+  readonly rivals: readonly string[]
+  /** Whether another entry on this device supersedes it. */
+  readonly isSuperseded: boolean
+  /** `here`: on this device only. `sent`: the server has it too. */
+  readonly state: 'here' | 'sent'
+  readonly body: SideBodies[K]
+}
+
+/** How this device stands towards its own disk and towards the server. */
+export interface DeviceStatus {
+  /** Whether the browser promised not to clear this away; null as long as it was not asked (before the first entry). */
+  readonly persisted: boolean | null
+  /** Bytes that the browser lets this page use, and those in use; null when it does not say. */
+  readonly quota: number | null
+  readonly used: number | null
+  /** Entries that are on this device only. */
+  readonly unsent: number
+  /** Photos whose bytes are on this device only. */
+  readonly unsentPhotos: number
+  /** Entries that the server refused; they stay here. */
+  readonly refused: readonly { readonly id: string; readonly kind: string; readonly reason: string }[]
+  /** ISO 8601 of the last time at which everything was sent and fetched; null for never. */
+  readonly lastSync: string | null
+  readonly isSyncing: boolean
+  /** Why the last attempt to sync did not end well; null when it did. */
+  readonly trouble: Trouble | null
+}
+
+/** What became different on this device, by this page, by another tab or by what the server sent. */
+export interface Change {
+  /** Runs with new entries; empty when only the status changed. */
+  readonly runs: readonly string[]
+  /** Whether this page made them itself, and so has them already. */
+  readonly isOwn: boolean
+}
+
+/** What was in a file from another device. */
+export interface Imported {
+  readonly entries: number
+  readonly photos: number
+  /** Entries and photos that were here before. */
+  readonly already: number
+}
+
+/**
+ * Where runs and all that is recorded at them are kept: on this device. What resolves with a value is on its disk.
+ * The server is a peer that is told later, and the page computes all else itself.
+ */
+export interface RunSource {
+  runs(): Answer<readonly RunSummary[]>
+  run(id: string): Answer<KeptRun>
+  /** Takes in a run file; the id is the page's, so that trying again cannot make a second run. */
+  addRun(id: string, file: string, text: string, author: string): Answer<'stored' | 'already'>
+  /** Appends readings, whose ids are the page's; one answer for each. */
+  append(run: KeptRun, readings: readonly Reading[]): Answer<readonly ReadingAnswer[]>
+  /** The inspection record as PDF, from the server: without it the record has to wait. */
+  record(id: string, page: PaperName, author: string): Answer<Blob>
+
+  /** Entries of one kind at a run: what the server stored, in its order, then what only this device holds. */
+  entries<K extends SideKind>(run: string, kind: K): Answer<readonly KeptEntry<K>[]>
+  /** Appends one entry; a correction names the entry that it supersedes. Photos go through `savePhoto`. */
+  appendEntry<K extends Exclude<SideKind, 'photo'>>(
+    run: string,
+    kind: K,
+    body: SideBodies[K],
+    author: string,
+    supersedes: string | null,
+  ): Answer<KeptEntry<K>>
+  /**
+   * Keeps a photo's bytes and the entry that describes it, both or neither. `no room` refuses the photo alone: every
+   * reading stays.
+   * @throws RangeError when `body.sha256` or `body.bytes` is not that of `bytes`
+   */
+  savePhoto(run: string, bytes: ArrayBuffer, body: PhotoBody, author: string): Answer<KeptEntry<'photo'>>
+  /** The photo from this device, else from the server; null when neither has it (yet). */
+  photo(sha256: string): Answer<Blob | null>
+
+  status(): Answer<DeviceStatus>
+  /** Calls back after every change, also one made in another tab, until the function returned is called. */
+  onChange(callback: (change: Change) => void): () => void
+  /** Sends and fetches now, and waits for it; what went wrong is in the status. */
+  syncNow(): Answer<DeviceStatus>
+
+  /** Everything on this device as one plain JSON file. */
+  exportDevice(): Answer<Blob>
+  /** Takes in such a file; what is here already stays as it is. */
+  importDevice(file: string, text: string): Answer<Imported>
+}

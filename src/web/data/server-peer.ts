@@ -1,0 +1,127 @@
+import { err, ok } from '../../core/result.ts'
+import type { Entry } from '../../formats/entry/entry-kinds.ts'
+import type { InputProblem } from '../../formats/input-problem.ts'
+import type { EntryAnswer, Page, ServerEntry } from './merge-entries.ts'
+import { d } from './messages.ts'
+import type { Answer, Trouble } from './run-source.ts'
+
+/** Entries in one request: about half of what the server takes at most. */
+export const batchSize = 500
+
+/** How long an answer may take, milliseconds: our judgement; a batch of readings over a slow network is far below. */
+const patience = 30_000
+
+/** A page of the server's order, and what stands where the device had read to. */
+export interface FetchedPage extends Page {
+  readonly more: boolean
+  /** Id of the entry at the device's cursor, as the server has it. */
+  readonly at: string | null
+}
+
+/** Hands entries in; one answer for each. */
+export async function sendEntries(entries: readonly Entry[]): Answer<readonly EntryAnswer[]> {
+  const answer = await ask('/api/entries', { method: 'POST', json: { entries } })
+  if (!answer.ok) return answer
+  const said = await json<{ answers: readonly (EntryAnswer & { readonly problems?: readonly InputProblem[] })[] }>(
+    answer.value,
+  )
+  if (!said.ok) return said
+  return ok(
+    said.value.answers.map((one) => {
+      if (one.outcome !== 'rejected') return one
+      const [first] = one.problems ?? []
+      return { ...one, reason: first === undefined ? one.reason : `${one.reason} (${first.place}: ${first.expected})` }
+    }),
+  )
+}
+
+export async function fetchEntries(after: number): Answer<FetchedPage> {
+  const answer = await ask(`/api/entries?${new URLSearchParams({ after: `${after}`, limit: `${batchSize}` })}`)
+  if (!answer.ok) return answer
+  const said = await json<{
+    readonly entries: readonly (ServerEntry & { readonly storedAt?: string })[]
+    readonly more: boolean
+    readonly cursor: number
+    readonly cursorId: string | null
+    readonly at: string | null
+  }>(answer.value)
+  if (!said.ok) return said
+  const { entries, more, cursor, cursorId, at } = said.value
+  return ok({
+    ...{ after, more, at },
+    cursor: { seq: cursor, id: cursorId },
+    entries: entries.map(({ storedAt: _, ...entry }) => entry),
+  })
+}
+
+export async function hasPhoto(sha256: string): Answer<boolean> {
+  const answer = await ask(`/api/photos/${sha256}`, { method: 'HEAD' })
+  if (answer.ok) return ok(true)
+  return answer.error.status === 404 ? ok(false) : answer
+}
+
+/** Null when the server does not have it. */
+export async function fetchPhoto(sha256: string): Answer<Blob | null> {
+  const answer = await ask(`/api/photos/${sha256}`)
+  if (answer.ok) return blob(answer.value)
+  return answer.error.status === 404 ? ok(null) : answer
+}
+
+export async function fetchRecord(run: string, page: string, author: string): Answer<Blob> {
+  const answer = await ask(`/api/runs/${encodeURIComponent(run)}/record.pdf?${new URLSearchParams({ page, author })}`)
+  return answer.ok ? blob(answer.value) : answer
+}
+
+interface Request {
+  readonly method?: 'POST' | 'HEAD'
+  readonly json?: unknown
+}
+
+const unreachable: Trouble = {
+  kind: 'unreachable',
+  get message() {
+    return d.trouble.unreachable
+  },
+  problems: [],
+}
+
+async function ask(address: string, { method = 'POST', json: sent }: Request = {}) {
+  let response: Response
+  try {
+    response = await fetch(address, {
+      signal: AbortSignal.timeout(patience),
+      ...(sent === undefined
+        ? { method: method === 'HEAD' ? 'HEAD' : 'GET' }
+        : { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(sent) }),
+    })
+  } catch {
+    return err({ ...unreachable, status: 0 })
+  }
+  return response.ok ? ok(response) : err({ ...(await troubleOf(response)), status: response.status })
+}
+
+/** A connection that breaks within an answer is one that gave none. */
+async function json<T>(response: Response): Answer<T> {
+  try {
+    return ok((await response.json()) as T)
+  } catch {
+    return err(unreachable)
+  }
+}
+
+async function blob(response: Response): Answer<Blob> {
+  try {
+    return ok(await response.blob())
+  } catch {
+    return err(unreachable)
+  }
+}
+
+async function troubleOf(response: Response): Promise<Trouble> {
+  const kind = response.status >= 500 ? 'fault' : 'refused'
+  const said = (await response.json().catch(() => null)) as {
+    error?: { message: string; problems?: readonly InputProblem[] }
+  } | null
+  const { message = d.trouble.answered(response.status), problems = [] } = said?.error ?? {}
+  return { kind, message, problems }
+}

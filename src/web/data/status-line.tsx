@@ -1,0 +1,145 @@
+import { useEffect, useState } from 'preact/hooks'
+import { d } from './messages.ts'
+import type { DeviceStatus, RunSource, Trouble } from './run-source.ts'
+import './status-line.css'
+import { useUpdate } from './use-update.ts'
+
+/** What is only on this device, whether it is safe there, and the way to send it; also that a new version waits. */
+export function StatusLine({ source }: { readonly source: RunSource }) {
+  const [status, trouble] = useStatus(source)
+  return (
+    <aside class="device" aria-label={d.status.label}>
+      <UpdateNote />
+      {trouble !== null && (
+        <p class="trouble" role="alert">
+          {trouble.message}
+        </p>
+      )}
+      {status !== null && <Facts source={source} status={status} />}
+    </aside>
+  )
+}
+
+function Facts({ source, status }: { readonly source: RunSource; readonly status: DeviceStatus }) {
+  const { unsent, unsentPhotos, refused, lastSync, persisted, quota, used } = status
+  const isAllSent = unsent === 0 && unsentPhotos === 0
+  return (
+    <>
+      <p role="status" class="device-state" data-unsent={unsent} data-unsent-photos={unsentPhotos}>
+        {isAllSent && lastSync !== null && <span>{d.status.saved}</span>}
+        {unsent > 0 && <b>{d.status.unsent(unsent)}</b>}
+        {unsentPhotos > 0 && <b>{d.status.photos(unsentPhotos)}</b>}
+        {refused.length > 0 && <b>{d.status.refused(refused.length)}</b>}
+        {status.isSyncing && <span>{d.status.syncing}</span>}
+      </p>
+      {status.trouble !== null && <p class="device-trouble">{status.trouble.message}</p>}
+      <button type="button" class="button small" onClick={() => void source.syncNow()}>
+        {d.status.sync}
+      </button>
+      <details>
+        <summary>{d.status.more}</summary>
+        <ul>
+          {refused.map(({ id, kind, reason }) => (
+            <li key={id}>{d.status.refusedOne(kind, reason)}</li>
+          ))}
+          <li>{lastSync === null ? d.status.never : d.status.last(new Date(lastSync).toLocaleString())}</li>
+          {persisted !== null && <li>{persisted ? d.status.persisted : d.status.notPersisted}</li>}
+          {quota !== null && used !== null && <li>{d.status.room(megabytes(used), megabytes(quota))}</li>}
+        </ul>
+        <Transfer source={source} />
+      </details>
+    </>
+  )
+}
+
+/** The way out and in without a server. */
+function Transfer({ source }: { readonly source: RunSource }) {
+  const [said, setSaid] = useState('')
+  const [trouble, setTrouble] = useState<Trouble | null>(null)
+  const save = async (): Promise<void> => {
+    const answer = await source.exportDevice()
+    setTrouble(answer.ok ? null : answer.error)
+    if (answer.ok) download(answer.value, `lapwise-${new Date().toISOString().slice(0, 10)}.json`)
+  }
+  const take = async (file: File): Promise<void> => {
+    const answer = await source.importDevice(file.name, await file.text())
+    setTrouble(answer.ok ? null : answer.error)
+    setSaid(answer.ok ? d.status.imported(answer.value.entries, answer.value.photos, answer.value.already) : '')
+  }
+  return (
+    <div class="device-transfer">
+      <button type="button" class="button small" onClick={() => void save()}>
+        {d.status.export}
+      </button>
+      <label>
+        <span>{d.status.import}</span>
+        <input
+          type="file"
+          accept=".json,application/json"
+          onChange={({ currentTarget }) => {
+            const file = currentTarget.files?.[0]
+            if (file !== undefined) void take(file)
+            currentTarget.value = ''
+          }}
+        />
+      </label>
+      <p role="status">{said}</p>
+      {trouble !== null && (
+        <div class="trouble" role="alert">
+          <p>
+            <b>{d.status.failed}</b> {trouble.message}
+          </p>
+          <ul>
+            {trouble.problems.map(({ place, expected, found }) => (
+              <li key={`${place} ${expected}`}>{d.status.problem(place, expected, found)}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </div>
+  )
+}
+
+function UpdateNote() {
+  const { state, takeOver } = useUpdate()
+  if (state === 'none') return null
+  const words = { ready: d.update.ready, held: d.update.held, 'took over': d.update.tookOver }[state]
+  return (
+    <div class="device-update">
+      <p role="status">{words}</p>
+      {state !== 'took over' && (
+        <button type="button" class="button" onClick={() => void takeOver()}>
+          {d.update.take}
+        </button>
+      )}
+    </div>
+  )
+}
+
+/** The status, anew after each change; and why it cannot be told. */
+function useStatus(source: RunSource): readonly [DeviceStatus | null, Trouble | null] {
+  const [status, setStatus] = useState<DeviceStatus | null>(null)
+  const [trouble, setTrouble] = useState<Trouble | null>(null)
+  useEffect(() => {
+    const look = async (): Promise<void> => {
+      const answer = await source.status()
+      setTrouble(answer.ok ? null : answer.error)
+      if (answer.ok) setStatus(answer.value)
+    }
+    void look()
+    return source.onChange(() => void look())
+  }, [source])
+  return [status, trouble]
+}
+
+const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0)} MB`
+
+function download(content: Blob, file: string): void {
+  const address = URL.createObjectURL(content)
+  const link = document.createElement('a')
+  link.href = address
+  link.download = file
+  link.click()
+  // The browser has taken the content over by then: our judgement.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000)
+}

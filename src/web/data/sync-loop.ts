@@ -1,0 +1,84 @@
+import { ok, type Result } from '../../core/result.ts'
+import { now } from './device.ts'
+import type { DeviceStore } from './device-store.ts'
+import { later } from './later.ts'
+import type { Trouble } from './run-source.ts'
+import { fromStore } from './store-trouble.ts'
+import { syncEntries } from './sync.ts'
+
+/** First and longest pause before a sync that failed is tried again, milliseconds; each is twice the one before. */
+const [firstPause, longestPause] = [5_000, 300_000]
+
+export interface SyncLoop {
+  /** Syncs soon; asked for while one is under way, once more after it. Resolves when all asked for so far is done. */
+  soon(): Promise<void>
+  isUnderWay(): boolean
+  /** Why the last round did not end well. */
+  trouble(): Trouble | null
+}
+
+/**
+ * Syncs by itself when the page opens, comes back to the front or regains a network, and when it is told to; after a
+ * failure again and again, ever more slowly. Of all tabs one does so at a time.
+ *
+ * @param changed  is told of runs that have something new, and when the status changed
+ */
+export function startSyncLoop(store: DeviceStore, changed: (runs: readonly string[]) => void): SyncLoop {
+  let underWay: Promise<void> | null = null
+  let isWanted = false
+  let trouble: Trouble | null = null
+  let pause = firstPause
+  let timer: ReturnType<typeof setTimeout> | undefined
+
+  function soon(): Promise<void> {
+    isWanted = true
+    underWay ??= run().finally(() => {
+      underWay = null
+    })
+    return underWay
+  }
+
+  async function run(): Promise<void> {
+    clearTimeout(timer)
+    changed([])
+    while (isWanted) {
+      isWanted = false
+      const round = await alone(() => syncOnce(store))
+      trouble = round.ok ? null : round.error
+      changed(round.ok ? round.value : [])
+    }
+    if (trouble === null) pause = firstPause
+    else {
+      timer = setTimeout(() => void soon(), pause)
+      pause = Math.min(2 * pause, longestPause)
+    }
+  }
+
+  const atFront = (): void => {
+    if (document.visibilityState === 'visible') void soon()
+  }
+  window.addEventListener('online', () => void soon())
+  document.addEventListener('visibilitychange', atFront)
+  void soon()
+  return { soon, isUnderWay: () => underWay !== null, trouble: () => trouble }
+}
+
+async function syncOnce(store: DeviceStore): Promise<Result<readonly string[], Trouble>> {
+  const entries = await syncEntries(store)
+  if (!entries.ok) return entries
+  const photos = await store.unsentPhotos()
+  if (!photos.ok) return fromStore(photos.error)
+  if (photos.value.length > 0) {
+    const uploads = await later(() => import('./photo-upload.ts'))
+    if (!uploads.ok) return uploads
+    const sent = await uploads.value.sendPhotos(store)
+    if (!sent.ok) return sent
+  }
+  const noted = await store.set('lastSync', now())
+  return noted.ok ? ok(entries.value) : fromStore(noted.error)
+}
+
+/** Browsers without locks (pages that came without encryption from another machine) go without: ids keep all single. */
+function alone<T>(step: () => Promise<T>): Promise<T> {
+  return 'locks' in navigator ? navigator.locks.request('lapwise/sync', step) : step()
+}

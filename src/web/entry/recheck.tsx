@@ -1,0 +1,38 @@
+import type { Requirement } from '../../core/requirements/requirement.ts'
+import type { PunchItem } from '../../operations/punch-list.ts'
+import { m } from '../messages.ts'
+import { VerdictMark } from '../parts/verdict-sign.tsx'
+import { answerWords, momentWords } from './reading-words.ts'
+
+/** What was read when it failed, beside what was read since. */
+export function OldAndNew({ item, requirement }: { readonly item: PunchItem; readonly requirement: Requirement }) {
+  const change = item.readings.find((one) => one.requirement === requirement.id)
+  if (change === undefined || change.old === null) return null
+  return (
+    <dl class="old-new">
+      {(
+        [
+          [m.findings.old, change.old],
+          [m.findings.new, change.new],
+        ] as const
+      ).map(([label, judged]) => (
+        <div key={label}>
+          <dt>{label}</dt>
+          <dd>
+            {judged === null ? (
+              m.findings.notYet
+            ) : (
+              <>
+                <b>{answerWords(judged.reading.answer, requirement)}</b>
+                <VerdictMark word={judged.verdict.verdict} />
+                <span class="hint">
+                  {momentWords(judged.reading.at)}, {judged.reading.by}
+                </span>
+              </>
+            )}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  )
+}

@@ -1,0 +1,172 @@
+import { useRef, useState } from 'preact/hooks'
+import type { PhotoBody } from '../../formats/entry/entry-kinds.ts'
+import { now } from '../data/device.ts'
+import type { KeptEntry, RunSource, Trouble } from '../data/run-source.ts'
+import { sha256Of } from '../data/sha256.ts'
+import { momentWords } from '../entry/reading-words.ts'
+import { m } from '../messages.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
+import { devicePosition } from './device-position.ts'
+import { MarkUp } from './mark-up.tsx'
+import { type PreparedPhoto, preparePhoto, shrunk } from './photo-file.ts'
+import { PhotoImage } from './photo-image.tsx'
+import { preferences, setPreferences } from './preferences.ts'
+
+interface Props {
+  readonly source: RunSource
+  readonly run: string
+  /** The requirement that they show. */
+  readonly of: string
+  readonly isHold: boolean
+  readonly photos: readonly KeptEntry<'photo'>[]
+  readonly by: string
+  readonly again: () => Promise<void>
+}
+
+type Adding =
+  | { readonly state: 'idle' }
+  | { readonly state: 'adding' }
+  | { readonly state: 'failed'; readonly trouble: Pick<Trouble, 'message' | 'problems'> }
+
+/** The photos of one requirement: taken with the camera or added from files, several of them. */
+export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
+  const camera = useRef<HTMLInputElement>(null)
+  const files = useRef<HTMLInputElement>(null)
+  const [adding, setAdding] = useState<Adding>({ state: 'idle' })
+  const [keepsOriginal, setKeepsOriginal] = useState(false)
+  const [keepsPosition, setKeepsPosition] = useState(() => preferences().position)
+  const [drawnOn, setDrawnOn] = useState<KeptEntry<'photo'> | null>(null)
+
+  const keep = async (photo: PreparedPhoto, more: Pick<PhotoBody, 'takenAt' | 'position' | 'drawnOn'>) => {
+    const { bytes, type, width, height } = photo
+    const body: PhotoBody = {
+      sha256: await sha256Of(bytes),
+      type,
+      bytes: bytes.byteLength,
+      width,
+      height,
+      of,
+      note: null,
+      ...more,
+    }
+    return source.savePhoto(run, bytes, body, by)
+  }
+  const fail = (message: string): void => setAdding({ state: 'failed', trouble: { message, problems: [] } })
+
+  const add = async (chosen: readonly File[], isCamera: boolean): Promise<void> => {
+    if (chosen.length === 0) return
+    setAdding({ state: 'adding' })
+    const takenHere = isCamera ? now() : null
+    const position = isCamera && keepsPosition ? await devicePosition() : null
+    for (const file of chosen) {
+      const prepared = await preparePhoto(file, keepsOriginal)
+      if (!prepared.ok) return fail(prepared.error === 'heic' ? m.photo.heic(file.name) : m.photo.noPicture(file.name))
+      const takenAt = prepared.value.takenAt ?? takenHere
+      const kept = await keep(prepared.value, { takenAt, position, drawnOn: null })
+      if (!kept.ok) return setAdding({ state: 'failed', trouble: kept.error })
+    }
+    setAdding({ state: 'idle' })
+    await again()
+  }
+  const input = (name: 'camera' | 'files') => (
+    <input
+      ref={name === 'camera' ? camera : files}
+      class="unseen"
+      type="file"
+      tabIndex={-1}
+      aria-label={name === 'camera' ? m.photo.take : m.photo.fromFiles}
+      accept={name === 'camera' ? 'image/*' : 'image/jpeg,image/png,image/webp,image/heic'}
+      {...(name === 'camera' ? { capture: 'environment' as const } : { multiple: true })}
+      onChange={({ currentTarget }) => {
+        const chosen = [...(currentTarget.files ?? [])]
+        currentTarget.value = ''
+        void add(chosen, name === 'camera')
+      }}
+    />
+  )
+  return (
+    <section class="photos" aria-label={m.photo.title}>
+      <h3>
+        {m.run.withCount(m.photo.title, photos.length)}
+        {isHold && photos.length === 0 && <span class="tag strong">{m.photo.needed}</span>}
+      </h3>
+      {photos.length > 0 && (
+        <ul class="photo-list plain">
+          {photos.map((photo, i) => (
+            <li key={photo.id}>
+              <PhotoImage source={source} sha256={photo.body.sha256} words={m.photo.nth(i + 1, photos.length)} />
+              <p class="hint">{photoWords(photo)}</p>
+              <button type="button" class="button small" onClick={() => setDrawnOn(photo)}>
+                {m.photo.draw}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {input('camera')}
+      {input('files')}
+      <div class="photo-buttons">
+        <button type="button" class="button" onClick={() => camera.current?.click()}>
+          {m.photo.take}
+        </button>
+        <button type="button" class="button" onClick={() => files.current?.click()}>
+          {m.photo.fromFiles}
+        </button>
+      </div>
+      <p role="status">{adding.state === 'adding' && m.photo.adding}</p>
+      {adding.state === 'failed' && <TroubleNote title={m.photo.notAdded} trouble={adding.trouble} />}
+      <details>
+        <summary>{m.photo.options}</summary>
+        <p class="hint">{m.photo.size(shrunk.edge, shrunk.quality * 100)}</p>
+        <label class="check">
+          <input
+            type="checkbox"
+            checked={keepsOriginal}
+            onChange={({ currentTarget }) => setKeepsOriginal(currentTarget.checked)}
+          />
+          {m.photo.keepOriginal}
+        </label>
+        <label class="check">
+          <input
+            type="checkbox"
+            checked={keepsPosition}
+            onChange={({ currentTarget }) => {
+              setKeepsPosition(currentTarget.checked)
+              setPreferences({ position: currentTarget.checked })
+            }}
+          />
+          {m.photo.keepPosition}
+        </label>
+      </details>
+      {drawnOn !== null && (
+        <MarkUp
+          source={source}
+          photo={drawnOn}
+          close={() => setDrawnOn(null)}
+          keep={async (bytes, width, height) => {
+            const { takenAt, position } = drawnOn.body
+            const prepared = { bytes, type: 'image/jpeg', width, height, takenAt } as const
+            const kept = await keep(prepared, { takenAt, position, drawnOn: drawnOn.body.sha256 })
+            setDrawnOn(null)
+            if (!kept.ok) setAdding({ state: 'failed', trouble: kept.error })
+            await again()
+          }}
+        />
+      )}
+    </section>
+  )
+}
+
+/** When, where and by whom; and whether the server has it. */
+function photoWords({ body, author, state }: KeptEntry<'photo'>): string {
+  const { takenAt, position, drawnOn } = body
+  return [
+    takenAt === null ? m.photo.timeUnknown : momentWords(takenAt),
+    author,
+    ...(position === null
+      ? []
+      : [m.photo.position(position.latitude.toFixed(5), position.longitude.toFixed(5), Math.ceil(position.accuracy))]),
+    ...(drawnOn === null ? [] : [m.photo.drawn]),
+    m.state[state],
+  ].join(', ')
+}

@@ -1,0 +1,46 @@
+import { useCallback, useEffect, useState } from 'preact/hooks'
+import type { KeptEntry, RunSource, SideKind, Trouble } from '../data/run-source.ts'
+
+/** What is recorded at a run besides readings, each kind in the order of storing. */
+export interface SideEntries {
+  readonly photos: readonly KeptEntry<'photo'>[]
+  readonly signatures: readonly KeptEntry<'sign-off'>[]
+  readonly logs: readonly KeptEntry<'day-log'>[]
+  readonly tickets: readonly KeptEntry<'locate-ticket'>[]
+  /** Why they are not known; then the lists are not to be taken for empty. */
+  readonly trouble: Trouble | null
+  readonly isLoaded: boolean
+}
+
+const none: SideEntries = { photos: [], signatures: [], logs: [], tickets: [], trouble: null, isLoaded: false }
+
+/** The side entries of a run, and the way to read them anew after one of them was appended. */
+export function useSideEntries(source: RunSource, run: string): readonly [SideEntries, again: () => Promise<void>] {
+  const [entries, setEntries] = useState<SideEntries>(none)
+  const again = useCallback(async (): Promise<void> => {
+    const read = <K extends SideKind>(kind: K) => source.entries(run, kind)
+    const [photos, signatures, logs, tickets] = await Promise.all([
+      read('photo'),
+      read('sign-off'),
+      read('day-log'),
+      read('locate-ticket'),
+    ])
+    if (photos.ok && signatures.ok && logs.ok && tickets.ok) {
+      setEntries({
+        photos: photos.value,
+        signatures: signatures.value,
+        logs: logs.value,
+        tickets: tickets.value,
+        trouble: null,
+        isLoaded: true,
+      })
+    } else {
+      const failed = [photos, signatures, logs, tickets].find((answer) => !answer.ok)
+      if (failed !== undefined && !failed.ok) setEntries((before) => ({ ...before, trouble: failed.error }))
+    }
+  }, [source, run])
+  useEffect(() => {
+    void again()
+  }, [again])
+  return [entries, again]
+}

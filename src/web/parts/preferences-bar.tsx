@@ -1,0 +1,49 @@
+import { useState } from 'preact/hooks'
+import { type Light, lights, preferences, setPreferences } from '../fieldwork/preferences.ts'
+import { type Language, languages, m } from '../messages.ts'
+
+interface Props {
+  readonly language: Language
+  readonly choose: (language: Language) => void
+}
+
+/** Language and light of the page. */
+export function PreferencesBar({ language, choose }: Props) {
+  const [light, setLight] = useState<Light>(() => preferences().light)
+  return (
+    <div class="preferences">
+      <label>
+        <span class="unseen">{m.preferences.language}</span>
+        <select
+          aria-label={m.preferences.language}
+          value={language}
+          onChange={({ currentTarget }) => choose(currentTarget.value as Language)}
+        >
+          {Object.entries(languages).map(([id, name]) => (
+            <option key={id} value={id} lang={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        <span class="unseen">{m.preferences.light}</span>
+        <select
+          aria-label={m.preferences.light}
+          value={light}
+          onChange={({ currentTarget }) => {
+            const next = currentTarget.value as Light
+            setLight(next)
+            setPreferences({ light: next })
+          }}
+        >
+          {lights.map((one) => (
+            <option key={one} value={one}>
+              {m.preferences.lights[one]}
+            </option>
+          ))}
+        </select>
+      </label>
+    </div>
+  )
+}

@@ -1,0 +1,60 @@
+import type { FitCheck } from '../../core/fit/fit.ts'
+import { VerdictMark } from '../parts/verdict-sign.tsx'
+import { Unconfirmed } from './unconfirmed.tsx'
+import { words } from './words.ts'
+
+/** Every check of the hardware against the site: what fails first, then what is unread; what meets stands folded. */
+export function ChecksPane({ checks }: { readonly checks: readonly FitCheck[] }) {
+  const { checks: s } = words()
+  const having = (verdict: FitCheck['verdict']): readonly FitCheck[] =>
+    checks.filter((check) => check.verdict === verdict)
+  const meeting = having('meets')
+  return (
+    <section class="sheet site-checks" aria-labelledby="site-checks-title">
+      <h2 id="site-checks-title">{s.title}</h2>
+      <p class="hint">{s.how}</p>
+      <CheckList checks={[...having('fails'), ...having('unread')]} />
+      {meeting.length > 0 && (
+        <details class="site-section">
+          <summary>
+            <VerdictMark word="meets" />
+            <span>{s.meet(meeting.length)}</span>
+          </summary>
+          <CheckList checks={meeting} />
+        </details>
+      )}
+    </section>
+  )
+}
+
+const CheckList = ({ checks }: { readonly checks: readonly FitCheck[] }) =>
+  checks.length === 0 ? null : (
+    <ul>
+      {checks.map((check) => (
+        <li key={check.what} class="site-check">
+          <VerdictMark word={check.verdict} />
+          <h3 lang="en">{check.what}</h3>
+          <dl>
+            {factsOf(check).map(([label, value]) => (
+              <div key={label}>
+                <dt>{label}</dt>
+                <dd lang="en">{value}</dd>
+              </div>
+            ))}
+            <div>
+              <dt>{words().checks.source}</dt>
+              <dd>
+                {check.source}
+                <Unconfirmed confirmation={check.confirmation} />
+              </dd>
+            </div>
+          </dl>
+        </li>
+      ))}
+    </ul>
+  )
+
+function factsOf({ limit, value, smallestChange }: FitCheck): readonly (readonly [string, string])[] {
+  const { checks: s } = words()
+  return [[s.limit, limit], [s.value, value], ...(smallestChange === null ? [] : [[s.change, smallestChange] as const])]
+}

@@ -1,0 +1,61 @@
+import type { Draft } from './draft.ts'
+
+/** What stands there before anybody entered a site: a place of our own invention, taken from no publication. */
+export const exampleSite: Draft = {
+  format: 'lapwise-site/1',
+  name: 'Example: culvert at Alder Creek',
+  units: 'us',
+  edition: 'rdg-2011',
+  interpolateSpeeds: false,
+  runoutOnCurves: 'edge',
+  road: {
+    speed: 60,
+    adt: 6400,
+    traffic: 'two-way',
+    lanes: 2,
+    laneWidth: 12,
+    shoulderWidth: 8,
+    medianWidth: null,
+    alignment: { kind: 'straight' },
+  },
+  clearZone: 32,
+  runoutLength: null,
+  shyLine: null,
+  flareLimits: null,
+  hazards: [
+    {
+      name: 'culvert headwall',
+      from: '12+00',
+      to: '12+24',
+      near: 16,
+      far: 26,
+      side: 'right',
+      beyondClearZone: false,
+    },
+  ],
+  barrier: {
+    offset: 9,
+    flare: { rate: 15, parallelLength: 25, ends: 'approach' },
+    approachEnd: 'tangent-terminal-31',
+    departureEnd: 'tangent-terminal-31',
+  },
+  hardware: {
+    system: 'w-beam-midspan-31',
+    spacing: 'full',
+    work: 'new',
+    letting: '2026-03-15',
+    adjoining: null,
+    ground: {
+      platformSlope: 10,
+      behindPostOne: 5,
+      recoveryLength: 60,
+      recoveryWidth: 20,
+      besideSlope: 4,
+      breakBehindPost: null,
+      slopeBehind: null,
+    },
+    curb: null,
+  },
+  sheets: [],
+  driveways: [],
+}

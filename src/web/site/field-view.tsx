@@ -1,0 +1,106 @@
+import { useState } from 'preact/hooks'
+import type { InputProblem } from '../../formats/input-problem.ts'
+import { meaningOf, textOf } from './draft.ts'
+import type { FormField } from './form-field.ts'
+import { words } from './words.ts'
+
+interface Props {
+  readonly field: FormField
+  readonly problems: readonly InputProblem[]
+  readonly change: (field: FormField, value: unknown) => void
+}
+
+export const fieldId = (place: string): string => `site-${place.replaceAll(/[^a-zA-Z0-9]+/g, '-')}`
+
+/** A field with its unit and, below it, what is wrong with it. */
+export function FieldView({ field, problems, change }: Props) {
+  const id = fieldId(field.place)
+  const shared = {
+    id,
+    'aria-invalid': problems.length > 0,
+    'aria-describedby': problems.length > 0 ? `${id}-wrong` : undefined,
+  } as const
+  return (
+    <div class={isLong(field) || problems.length > 0 ? 'site-field whole' : 'site-field'}>
+      {field.kind === 'check' ? (
+        <label class="check" for={id}>
+          <input
+            {...shared}
+            type="checkbox"
+            checked={field.value === true}
+            onChange={({ currentTarget }) => change(field, currentTarget.checked)}
+          />
+          {field.label}
+        </label>
+      ) : (
+        <>
+          <label for={id}>
+            <span>
+              {field.label}
+              {field.unit !== null && field.unit !== '' && <span class="unit"> ({field.unit})</span>}
+            </span>
+          </label>
+          {field.kind === 'choice' ? (
+            <ChoiceInput field={field} shared={shared} change={change} />
+          ) : (
+            <TextInput field={field} shared={shared} change={change} />
+          )}
+        </>
+      )}
+      {problems.length > 0 && (
+        <div class="field-wrong" id={`${id}-wrong`}>
+          {problems.map(({ expected, found }) => (
+            <p key={expected}>{words().form.wrong(expected, found)}</p>
+          ))}
+        </div>
+      )}
+    </div>
+  )
+}
+
+/** Whether a field takes a row of its own. */
+const isLong = ({ kind, choices }: FormField): boolean =>
+  kind === 'check' || kind === 'text' || choices.some(({ label }) => label.length > 10)
+
+type InputProps = Pick<Props, 'field' | 'change'> & { readonly shared: object }
+
+const ChoiceInput = ({ field, shared, change }: InputProps) => (
+  <select
+    {...shared}
+    value={textOf(field.value)}
+    onChange={({ currentTarget: { value } }) => change(field, value === '' ? null : value)}
+  >
+    {field.isOptional && <option value="">{words().form.notSaid}</option>}
+    {field.choices.map(({ value, label }) => (
+      <option key={value} value={value}>
+        {label}
+      </option>
+    ))}
+  </select>
+)
+
+/** What was typed stays as it was typed while it means the value; a value from elsewhere, as a drag, replaces it. */
+function TextInput({ field, shared, change }: InputProps) {
+  const isNumber = field.kind === 'number'
+  const [typed, setTyped] = useState('')
+  const meaning = isNumber ? meaningOf(typed) : typed || undefined
+  const common = {
+    ...shared,
+    autocomplete: 'off',
+    value: meaning !== undefined && meaning === field.value ? typed : textOf(field.value),
+    onInput: ({ currentTarget: { value } }: { readonly currentTarget: { readonly value: string } }) => {
+      setTyped(value)
+      change(field, (isNumber ? meaningOf(value) : value || undefined) ?? (field.isOptional ? null : undefined))
+    },
+  }
+  if (field.kind === 'date') return <input {...common} type="date" />
+  return (
+    <input
+      {...common}
+      type="text"
+      inputMode={isNumber ? 'decimal' : 'text'}
+      spellcheck={false}
+      placeholder={isNumber && field.isOptional ? words().form.notSaid : undefined}
+    />
+  )
+}

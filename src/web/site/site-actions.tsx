@@ -1,0 +1,141 @@
+import { useRef, useState } from 'preact/hooks'
+import { readJson } from '../../formats/read-json.ts'
+import { readSite } from '../../formats/site/read-site.ts'
+import { siteSchema } from '../../formats/site/site-file.ts'
+import { newId, rememberedVisit } from '../data/device.ts'
+import type { RunSource, Trouble } from '../data/run-source.ts'
+import { m } from '../messages.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
+import { goTo, panePath } from '../route.ts'
+import { type Draft, textOf } from './draft.ts'
+import { exampleSite } from './example-site.ts'
+import type { SolvedSite } from './solve-site.ts'
+import { words } from './words.ts'
+
+interface Props {
+  readonly source: RunSource
+  readonly draft: Draft
+  readonly solved: SolvedSite
+  readonly sweep: (change: (draft: Draft) => Draft, said: () => string) => void
+}
+
+type Notice = { readonly title: string; readonly trouble: Pick<Trouble, 'message' | 'problems'> }
+
+/** What can be done with the site as a whole. */
+export function SiteActions({ source, draft, solved, sweep }: Props) {
+  const { actions } = words()
+  const [notice, notify] = useState<Notice | null>(null)
+  const open = async (file: File): Promise<void> => {
+    const text = await file.text().catch(() => null)
+    const read = text === null ? null : readDraft(file.name, text)
+    if (read?.ok === true) {
+      notify(null)
+      sweep(
+        () => read.value,
+        () => actions.opened(file.name),
+      )
+    } else {
+      const trouble =
+        read === null ? { message: actions.unreadable, problems: [] } : { message: '', problems: read.error }
+      notify({ title: actions.notOpened(file.name), trouble })
+    }
+  }
+  const saveName = textOf(draft.name).replaceAll(/[^\p{L}\p{N}]+/gu, '-') || actions.fileName
+  const saved = `data:application/json;charset=utf-8,${encodeURIComponent(`${JSON.stringify(draft, null, 2)}\n`)}`
+  return (
+    <section class="site-actions" aria-label={actions.title}>
+      <MakeRun source={source} draft={draft} solved={solved} notify={notify} />
+      <a class="button" href={saved} download={`${saveName}.json`}>
+        {actions.save}
+      </a>
+      <details class="site-file">
+        <summary>{actions.file}</summary>
+        <label for="site-file">{actions.open}</label>
+        <input
+          id="site-file"
+          type="file"
+          accept=".json,application/json"
+          aria-describedby="site-file-how"
+          onChange={({ currentTarget }) => {
+            const file = currentTarget.files?.[0]
+            if (file !== undefined) void open(file)
+            currentTarget.value = ''
+          }}
+        />
+        <span class="hint" id="site-file-how">
+          {actions.openHow}
+        </span>
+        <button
+          type="button"
+          class="button"
+          onClick={() =>
+            sweep(
+              () => exampleSite,
+              () => actions.exampleDone,
+            )
+          }
+        >
+          {actions.example}
+        </button>
+      </details>
+      {notice !== null && <TroubleNote title={notice.title} trouble={notice.trouble} />}
+    </section>
+  )
+}
+
+/** The site file with everything in it that it left out; only a file without problems is opened. */
+function readDraft(file: string, text: string) {
+  const read = readSite(file, text)
+  if (!read.ok) return read
+  return readJson(file, text, siteSchema) as { readonly ok: true; readonly value: Draft & object }
+}
+
+interface MakeRunProps extends Omit<Props, 'sweep'> {
+  readonly notify: (notice: Notice | null) => void
+}
+
+function MakeRun({ source, draft, solved, notify }: MakeRunProps) {
+  const { actions } = words()
+  const [isMaking, setMaking] = useState(false)
+  /** The same run keeps its id, so that trying again cannot make a second one. */
+  const made = useRef({ id: newId(), text: '' })
+  const { solution } = solved
+  const why =
+    solution === null
+      ? actions.cannotProblems
+      : solution.report.run === null
+        ? actions.cannotChoose
+        : solution.layoutProblems.length > 0
+          ? actions.cannotLayOut.replace(/:$/, '.')
+          : null
+  const make = async (): Promise<void> => {
+    if (why !== null || solution === null || isMaking) return
+    const name = textOf(draft.name) || actions.newRun
+    const text = JSON.stringify({ ...(solution.report.run as object), name })
+    if (made.current.text !== text) made.current = { id: newId(), text }
+    setMaking(true)
+    const { id } = made.current
+    const answer = await source.addRun(id, 'site.json', text, rememberedVisit().by || m.runs.authorNotSaid)
+    setMaking(false)
+    notify(answer.ok ? null : { title: actions.notMade, trouble: answer.error })
+    if (answer.ok) goTo(panePath(id, 'layout'))
+  }
+  return (
+    <div class="site-make">
+      <button
+        type="button"
+        class={why === null ? 'button main' : 'button main off'}
+        aria-disabled={why !== null || isMaking}
+        aria-describedby={why === null ? undefined : 'site-make-how'}
+        onClick={() => void make()}
+      >
+        {isMaking ? actions.making : actions.make}
+      </button>
+      {why !== null && (
+        <span class="hint" id="site-make-how">
+          {why}
+        </span>
+      )}
+    </div>
+  )
+}

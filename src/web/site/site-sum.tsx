@@ -1,0 +1,53 @@
+import type { DirectionReport } from '../../operations/compute-need.ts'
+import { VerdictMark } from '../parts/verdict-sign.tsx'
+import { longText } from './long-text.ts'
+import type { SolvedSite } from './solve-site.ts'
+import { words } from './words.ts'
+
+/** The need in one line, which stays in sight while numbers are changed. */
+export function SiteSum({ solved }: { readonly solved: SolvedSite }) {
+  const { sum } = words()
+  const { solution } = solved
+  if (solution === null)
+    return (
+      <div class="site-sum" role="status" aria-label={sum.title}>
+        <p>
+          <b>{sum.notComputed}</b>
+        </p>
+      </div>
+    )
+  const { report, checks } = solution
+  const need = (direction: DirectionReport | null): string =>
+    direction === null ? sum.none : longText(direction.lengthOfNeed, report.unit)
+  const installed =
+    report.installed === null
+      ? report.run === null
+        ? sum.notChosen
+        : sum.noLayout
+      : longText(report.installed.length, report.unit)
+  const cells = [
+    ['approach', sum.approach, need(report.approach)],
+    ['departure', sum.departure, need(report.departure)],
+    ['installed', sum.installed, installed],
+  ] as const
+  return (
+    <div class="site-sum" role="status" aria-label={sum.title}>
+      <dl>
+        {cells.map(([id, label, value]) => (
+          <div key={id} data-sum={id}>
+            <dt>{label}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+        <div data-sum="checks">
+          <dt class="site-sum-label">{sum.checks}</dt>
+          <dd>
+            {(['fails', 'unread', 'meets'] as const).map((word) => (
+              <VerdictMark key={word} word={word} count={checks.filter(({ verdict }) => verdict === word).length} />
+            ))}
+          </dd>
+        </div>
+      </dl>
+    </div>
+  )
+}

@@ -1,0 +1,156 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import type { Site } from '../../core/site/site.ts'
+import '../style/site.css'
+import type { RunSource } from '../data/run-source.ts'
+import { language, m } from '../messages.ts'
+import { ProblemList } from '../parts/trouble-note.tsx'
+import { runsPath } from '../route.ts'
+import { ChecksPane } from './checks-pane.tsx'
+import { type Draft, textOf, unitsOf, valueAt } from './draft.ts'
+import { fieldId } from './field-view.tsx'
+import type { FormField } from './form-field.ts'
+import { fieldsOf, sectionsOf } from './form-sections.ts'
+import { keepDraft, keptDraft } from './kept-draft.ts'
+import { NeedPane } from './need-pane.tsx'
+import { type PlacedProblems, placeProblems } from './place-problems.ts'
+import { PlanPane } from './plan-pane.tsx'
+import { SectionPane } from './section-pane.tsx'
+import { SiteActions } from './site-actions.tsx'
+import { SiteForm } from './site-form.tsx'
+import { SiteSum } from './site-sum.tsx'
+import { solveSite } from './solve-site.ts'
+import { useEachFrame } from './use-each-frame.ts'
+import { useWide } from './use-wide.ts'
+import { words } from './words.ts'
+
+type Change = (draft: Draft) => Draft
+
+/** What a sweeping change did, and the site before it. */
+interface Swept {
+  readonly said: string
+  readonly before: Draft
+}
+
+/** A site whose numbers are changed by hand or on its plan, with everything that follows from them. */
+export function SiteView({ source }: { readonly source: RunSource }) {
+  const [draft, setDraft] = useState(keptDraft)
+  const [swept, setSwept] = useState<Swept | null>(null)
+  const isWide = useWide()
+  const settled = useEachFrame(draft)
+  const solved = useMemo(() => solveSite(settled), [settled])
+  const drawn = useRef<{ readonly site: Site; readonly draft: Draft } | null>(null)
+  if (solved.site !== null) drawn.current = { site: solved.site, draft: settled }
+  const sections = useMemo(() => sectionsOf(draft), [draft, language()])
+  const fields = fieldsOf(sections)
+  const problems = placeProblems(
+    solved.problems,
+    fields.map(({ place }) => place),
+  )
+  useEffect(() => keepDraft(settled), [settled])
+  useEffect(() => {
+    document.title = `${words().title} | ${m.page.name}`
+  }, [language()])
+
+  const sweep = (change: Change, said: (before: Draft, after: Draft) => string): void => {
+    const after = change(draft)
+    setDraft(after)
+    setSwept({ before: draft, said: said(draft, after) })
+  }
+  const page = isWide ? 'web' : 'phone'
+  const shown = drawn.current
+  const need = solved.solution?.need ?? null
+  return (
+    <div class="site">
+      <header class="sheet site-head">
+        <div class="site-title">
+          <a class="back" href={runsPath}>
+            {m.run.back}
+          </a>
+          <h1>{words().title}</h1>
+        </div>
+        <p class="hint">{words().how}</p>
+        <SiteActions source={source} draft={draft} solved={solved} sweep={sweep} />
+        <div role="status">
+          {swept !== null && (
+            <p class="site-swept">
+              {swept.said}{' '}
+              <button
+                type="button"
+                class="button small"
+                onClick={() => {
+                  setDraft(swept.before)
+                  setSwept(null)
+                }}
+              >
+                {words().actions.back}
+              </button>
+            </p>
+          )}
+        </div>
+      </header>
+      <SiteSum solved={solved} />
+      <div class="site-pictures">
+        {solved.problems.length > 0 && (
+          <Attention problems={problems} fields={fields} isRefused={solved.site !== null} />
+        )}
+        {shown !== null && <PlanPane draft={shown.draft} site={shown.site} need={need} page={page} change={setDraft} />}
+      </div>
+      <SiteForm
+        sections={sections}
+        problems={problems}
+        isWide={isWide}
+        change={setDraft}
+        sweep={sweep}
+        saidOfUnits={saidOfUnits}
+      />
+      <div class="site-results">
+        {solved.site !== null && solved.solution !== null && <NeedPane site={solved.site} solution={solved.solution} />}
+        {shown !== null && <SectionPane site={shown.site} need={need} page={page} />}
+        {solved.solution !== null && <ChecksPane checks={solved.solution.checks} />}
+      </div>
+    </div>
+  )
+}
+
+interface AttentionProps {
+  readonly problems: PlacedProblems
+  readonly fields: readonly FormField[]
+  readonly isRefused: boolean
+}
+
+/** What is wrong, for who does not look at the field: each with the way to its field, and what no field can show. */
+function Attention({ problems, fields, isRefused }: AttentionProps) {
+  const { attention, form } = words()
+  const placed = fields.flatMap((field) => (problems.at.get(field.place) ?? []).map((problem) => ({ field, problem })))
+  return (
+    <div class="trouble site-attention">
+      <p>
+        <b>{attention.title(placed.length + problems.rest.length)}</b> {isRefused ? attention.refused : attention.stale}
+      </p>
+      <ul class="problems">
+        {placed.map(({ field, problem }) => (
+          <li key={`${field.place} ${problem.expected}`}>
+            <a
+              href={`#${fieldId(field.place)}`}
+              onClick={(event) => {
+                event.preventDefault()
+                document.getElementById(fieldId(field.place))?.focus()
+              }}
+            >
+              {field.label}
+            </a>
+            : {form.wrong(problem.expected, problem.found)}
+          </li>
+        ))}
+      </ul>
+      <ProblemList problems={problems.rest} />
+    </div>
+  )
+}
+
+function saidOfUnits(before: Draft, after: Draft): string {
+  const { actions, units } = words()
+  const speed = (draft: Draft): string => `${textOf(valueAt(draft, 'road.speed'))} ${units.speed[unitsOf(draft)]}`
+  const said = actions.units(unitsOf(after) === 'us' ? units.feet : units.metres)
+  return `${said} ${actions.speed(speed(before), speed(after))}`
+}

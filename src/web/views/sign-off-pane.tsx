@@ -1,0 +1,255 @@
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { JudgedRun } from '../../operations/judge-readings.ts'
+import type { PunchItem } from '../../operations/punch-list.ts'
+import { holdsWithoutPhoto, lastTakenIn, recordText, signedVersions } from '../../operations/sign-off.ts'
+import { rememberedVisit } from '../data/device.ts'
+import type { RunSource, Trouble } from '../data/run-source.ts'
+import { sha256Of } from '../data/sha256.ts'
+import { momentWords, placeWords, reasonWords } from '../entry/reading-words.ts'
+import { isTyped, Signature, SignaturePad, type Strokes, typedLine } from '../fieldwork/signature-pad.tsx'
+import type { SideEntries } from '../fieldwork/use-side-entries.ts'
+import { m, say } from '../messages.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
+import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
+import { panePath, requirementPath } from '../route.ts'
+
+interface Props {
+  readonly source: RunSource
+  readonly judged: JudgedRun
+  readonly punch: readonly PunchItem[]
+  readonly side: SideEntries
+  readonly sideAgain: () => Promise<void>
+  readonly run: string
+}
+
+/** What a signature would stand under, the signature, and every one that was given. */
+export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Props) {
+  const hash = useRecordHash(judged)
+  const missing = useMemo(() => {
+    const photographed = new Set(side.photos.flatMap(({ body }) => (body.of === null ? [] : [body.of])))
+    return holdsWithoutPhoto(judged, photographed)
+  }, [judged, side.photos])
+  const versions = useMemo(() => signedVersions(side.signatures, judged, hash ?? ''), [side.signatures, judged, hash])
+  return (
+    <section class="sheet">
+      <h2>{m.sign.title}</h2>
+      <p class="record-verdict">
+        <AcceptanceMark acceptance={judged.judgement.acceptance} />
+      </p>
+      <p>{m.sign.how}</p>
+      {side.trouble !== null && (
+        <TroubleNote title={m.trouble.side} trouble={side.trouble} again={() => void sideAgain()} />
+      )}
+      <Unproven judged={judged} punch={punch} run={run} />
+      {missing.length > 0 ? (
+        <div class="trouble" role="status">
+          <p>
+            <b>{m.sign.blocked(missing.length)}</b> {m.sign.blockedHow}
+          </p>
+          <ul class="plain">
+            {missing.map(({ id, place, must }) => (
+              <li key={id}>
+                <a class="row-link" href={requirementPath(run, id)}>
+                  {placeWords(place)}: {say(must)}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </div>
+      ) : (
+        hash !== null &&
+        side.isLoaded && <SignForm source={source} judged={judged} hash={hash} run={run} signed={sideAgain} />
+      )}
+      <p class="hash">
+        <span class="label">{m.sign.hash}</span> <code>{hash ?? m.page.loading}</code>
+      </p>
+      <h2>{m.run.withCount(m.sign.versions, versions.length)}</h2>
+      {versions.length === 0 && <p>{m.sign.noVersions}</p>}
+      <ol class="versions plain">
+        {versions.map(({ version, signed, readingsSince, isCurrent }) => (
+          <li key={signed.id} class="version">
+            <h3>
+              {m.sign.version(version)}
+              <span class={isCurrent ? 'tag strong' : 'tag'}>
+                {isCurrent
+                  ? m.sign.isCurrent
+                  : readingsSince === null
+                    ? m.sign.sinceUnknown
+                    : m.sign.since(readingsSince)}
+              </span>
+            </h3>
+            <p>
+              <b>{signed.body.name}</b>, {signed.body.role}, {momentWords(signed.capturedAt)}
+            </p>
+            <p>
+              <AcceptanceMark acceptance={signed.body.acceptance} /> {m.sign.unprovenThen(signed.body.unproven.length)}
+            </p>
+            <Signature strokes={signed.body.strokes} name={signed.body.name} />
+            {isTyped(signed.body.strokes) && <p class="hint">{m.sign.typed}</p>}
+            {signed.body.statement !== null && <p>{signed.body.statement}</p>}
+            <p class="hash">
+              <span class="label">{m.sign.hash}</span> <code>{signed.body.recordHash}</code>
+            </p>
+          </li>
+        ))}
+      </ol>
+    </section>
+  )
+}
+
+/** What is not proven, in the open above the signature. */
+function Unproven({ judged, punch, run }: Pick<Props, 'judged' | 'punch' | 'run'>) {
+  const { unproven, verdicts } = judged.judgement
+  const verdictOf = new Map(verdicts.map((verdict) => [verdict.requirement, verdict]))
+  const mustOf = new Map(judged.requirements.map(({ id, must }) => [id, must]))
+  const standing = punch.filter(({ state }) => state !== 'closed')
+  return (
+    <div class="unproven">
+      <h3>{m.run.withCount(m.run.pane['not-proven'], unproven.length)}</h3>
+      {unproven.length === 0 ? (
+        <p>{m.unproven.none}</p>
+      ) : (
+        <ul>
+          {unproven.map(({ requirement, place }) => {
+            const { verdict, because } = verdictOf.get(requirement)!
+            return (
+              <li key={requirement}>
+                <VerdictMark word={verdict} /> {placeWords(place)}: {say(mustOf.get(requirement) ?? '')}{' '}
+                <i>{reasonWords(because)}</i>
+              </li>
+            )
+          })}
+        </ul>
+      )}
+      <p>
+        <a href={panePath(run, 'findings')}>{m.sign.findings(standing.length)}</a>{' '}
+        {judged.unconfirmed.length > 0 && m.sign.unconfirmed(judged.unconfirmed.length)}
+      </p>
+    </div>
+  )
+}
+
+interface FormProps {
+  readonly source: RunSource
+  readonly judged: JudgedRun
+  readonly hash: string
+  readonly run: string
+  readonly signed: () => Promise<void>
+}
+
+function SignForm({ source, judged, hash, run, signed }: FormProps) {
+  const [name, setName] = useState(rememberedVisit().by)
+  const [role, setRole] = useState('')
+  const [statement, setStatement] = useState('')
+  const [strokes, setStrokes] = useState<Strokes>([])
+  const [types, setTypes] = useState(false)
+  const [complaint, setComplaint] = useState<string | null>(null)
+  const [trouble, setTrouble] = useState<Trouble | null>(null)
+  const sign = async (): Promise<void> => {
+    const given = types ? typedLine : strokes
+    if (name.trim() === '' || role.trim() === '') return setComplaint(m.sign.nameMissing)
+    if (given.length === 0) return setComplaint(m.sign.strokesMissing)
+    const { acceptance, unproven } = judged.judgement
+    const answer = await source.appendEntry(
+      run,
+      'sign-off',
+      {
+        name: name.trim(),
+        role: role.trim(),
+        strokes: given,
+        recordHash: hash,
+        upTo: lastTakenIn(judged, run),
+        acceptance,
+        unproven: unproven.map(({ requirement }) => requirement),
+        statement: statement.trim() === '' ? null : statement.trim(),
+      },
+      name.trim(),
+      null,
+    )
+    if (!answer.ok) return setTrouble(answer.error)
+    setStrokes([])
+    setTypes(false)
+    setComplaint(null)
+    setTrouble(null)
+    await signed()
+  }
+  return (
+    <form
+      class="sign-form"
+      onSubmit={(event) => {
+        event.preventDefault()
+        void sign()
+      }}
+    >
+      <div class="fields">
+        <label>
+          <span>{m.sign.name}</span>
+          <input
+            value={name}
+            autocomplete="name"
+            maxLength={200}
+            onInput={({ currentTarget }) => setName(currentTarget.value)}
+          />
+        </label>
+        <label>
+          <span>{m.sign.role}</span>
+          <input
+            value={role}
+            autocomplete="organization-title"
+            maxLength={200}
+            onInput={({ currentTarget }) => setRole(currentTarget.value)}
+          />
+        </label>
+      </div>
+      <label class="because">
+        <span>{m.sign.statement}</span>
+        <textarea
+          rows={2}
+          maxLength={2000}
+          value={statement}
+          onInput={({ currentTarget }) => setStatement(currentTarget.value)}
+        />
+      </label>
+      <label class="check">
+        <input type="checkbox" checked={types} onChange={({ currentTarget }) => setTypes(currentTarget.checked)} />
+        {m.sign.typeInstead}
+      </label>
+      {types ? (
+        <Signature strokes={typedLine} name={name.trim()} />
+      ) : (
+        <div>
+          <p class="label">{m.sign.drawHere}</p>
+          <SignaturePad strokes={strokes} change={setStrokes} />
+          <button type="button" class="button small" disabled={strokes.length === 0} onClick={() => setStrokes([])}>
+            {m.sign.clear}
+          </button>
+        </div>
+      )}
+      {complaint !== null && (
+        <p class="trouble" role="alert">
+          {complaint}
+        </p>
+      )}
+      {trouble !== null && <TroubleNote title={m.sign.notSigned} trouble={trouble} />}
+      <button type="submit" class="button main">
+        {m.sign.sign}
+      </button>
+    </form>
+  )
+}
+
+/** The hash of the record as it stands; null while it is being made. */
+function useRecordHash(judged: JudgedRun): string | null {
+  const [hash, setHash] = useState<string | null>(null)
+  useEffect(() => {
+    let isWanted = true
+    setHash(null)
+    void sha256Of(new TextEncoder().encode(recordText(judged)).buffer).then((made) => {
+      if (isWanted) setHash(made)
+    })
+    return () => {
+      isWanted = false
+    }
+  }, [judged])
+  return hash
+}

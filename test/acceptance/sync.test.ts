@@ -1,0 +1,280 @@
+import { createHash, randomBytes } from 'node:crypto'
+import { once } from 'node:events'
+import { readdir, readFile } from 'node:fs/promises'
+import { type AddressInfo, connect, createServer, type Server } from 'node:net'
+import { join } from 'node:path'
+import { Upload } from 'tus-js-client'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { entryId } from '../../src/formats/entry-id.ts'
+import { dropFolder, type RunningServer, startServer, temporaryFolder } from './web/serve.ts'
+
+let folder: string
+let server: RunningServer
+let demo: string
+
+beforeAll(async () => {
+  folder = await temporaryFolder()
+  server = await startServer(folder)
+  demo = (await ask('/api/runs')).body.runs[0].id
+})
+
+afterAll(async () => {
+  await server.stop()
+  await dropFolder(folder)
+})
+
+// biome-ignore lint/suspicious/noExplicitAny: answers are looked at as they come
+async function ask(path: string, body?: unknown): Promise<{ status: number; body: any }> {
+  const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
+  const response = await fetch(server.address + path, body === undefined ? {} : sent)
+  return { status: response.status, body: await response.json() }
+}
+
+const newId = (): string => entryId(Date.now(), randomBytes(10))
+
+const runFile = {
+  format: 'lapwise-run/1',
+  name: 'Ditch at mile 3',
+  system: 'w-beam-post-splice-27-3-4',
+  first: { sheet: 'flared-terminal-27-3-4' },
+  second: { sheet: 'trailing-anchor-27-3-4' },
+  need: { from: 0, to: '50 ft' },
+}
+
+const at = '2026-05-04T15:30:00.000Z'
+
+const entry = <T extends object>(id: string, run: string, changes: T) => ({
+  ...{ id, run, schemaVersion: 1, author: 'R. Quist', device: 'phone', capturedAt: at, supersedes: null },
+  ...changes,
+})
+
+const runEntry = (id: string, body: object = runFile) => entry(id, id, { kind: 'run', body })
+
+const readingEntry = (id: string, run: string, more: object = { value: '31 in' }, corrects: string | null = null) =>
+  entry(id, run, {
+    kind: 'reading',
+    supersedes: corrects,
+    body: { id, of: 'post-3/rail-height', by: 'R. Quist', at, corrects, ...more },
+  })
+
+const dayLog = {
+  ...{ day: '2026-05-04', done: 'Posts 1 to 6', postsDriven: [1, 2, 3, 4, 5, 6], panelsHung: [], crew: ['R. Quist'] },
+  ...{ openEnds: 'protected', openEndsNote: null },
+}
+
+const send = (...entries: object[]) => ask('/api/entries', { entries })
+
+/** Every entry from `after` on, page by page. */
+async function readOn(after: number, limit: number) {
+  const entries = []
+  for (let cursor = after; ; ) {
+    const { body } = await ask(`/api/entries?after=${cursor}&limit=${limit}`)
+    entries.push(...body.entries)
+    cursor = body.cursor
+    if (!body.more) return { entries, cursor }
+  }
+}
+
+describe('entries handed in', () => {
+  test('are stored once: a run, its readings and what else a device records, in one batch', async () => {
+    const run = newId()
+    const batch = [runEntry(run), readingEntry(newId(), run), entry(newId(), run, { kind: 'day-log', body: dayLog })]
+    const first = await send(...batch)
+    expect(first.body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual([
+      'stored',
+      'stored',
+      'stored',
+    ])
+    const again = await send(...batch.toReversed())
+    const seqs = first.body.answers.map(({ seq }: { seq: number }) => seq)
+    expect(again.body.answers).toEqual(
+      batch.map(({ id }, i) => ({ id, outcome: 'already', seq: seqs[i] })).toReversed(),
+    )
+    // As it came: a later version that filled in more would no longer find it to be the same.
+    const { entries } = await readOn(0, 1000)
+    expect(entries.slice(-3).map(({ body }: { body: unknown }) => body)).toEqual(batch.map(({ body }) => body))
+    const { body } = await ask('/api/runs')
+    expect(body.runs.at(-1)).toMatchObject({ id: run, name: 'Ditch at mile 3' })
+  })
+
+  test('that are wrong are refused with their problems, and do not hold up the others', async () => {
+    const good = newId()
+    const [noRun, badLength, badChoice, badBody, otherAuthor] = [newId(), newId(), newId(), newId(), newId()]
+    const { body } = await send(
+      readingEntry(noRun, 'nowhere'),
+      readingEntry(badLength, demo, { value: '31 furlongs' }),
+      readingEntry(badChoice, demo, { of: 'post-3/no-such-thing', value: '31 in' }),
+      entry(badBody, demo, { kind: 'day-log', body: { ...dayLog, openEnds: 'perhaps' } }),
+      { ...readingEntry(otherAuthor, demo), author: 'Somebody else' },
+      { id: 'no envelope' },
+      readingEntry(good, demo),
+    )
+    expect(body.answers.map(({ id, outcome }: { id: string; outcome: string }) => [id, outcome])).toEqual([
+      [noRun, 'rejected'],
+      [badLength, 'rejected'],
+      [badChoice, 'rejected'],
+      [badBody, 'rejected'],
+      [otherAuthor, 'rejected'],
+      ['no envelope', 'rejected'],
+      [good, 'stored'],
+    ])
+    expect(body.answers[0].reason).toContain('there is no run nowhere')
+    expect(body.answers[1].problems[0].place).toContain('value')
+    expect(body.answers[3].problems[0].place).toBe('openEnds')
+    expect(body.answers[4].problems[0].place).toBe('author')
+  })
+
+  test('under the id of something else are refused', async () => {
+    const id = newId()
+    await send(readingEntry(id, demo))
+    const { body } = await send(readingEntry(id, demo, { value: '30 in' }))
+    expect(body.answers).toMatchObject([{ id, outcome: 'rejected', reason: 'something else is stored under its id' }])
+  })
+
+  test('may correct the same reading twice: both corrections stay', async () => {
+    const [wrong, one, other] = [newId(), newId(), newId()]
+    const { body } = await send(
+      readingEntry(wrong, demo),
+      readingEntry(one, demo, { value: '30 in' }, wrong),
+      readingEntry(other, demo, { value: '30 1/2 in' }, wrong),
+    )
+    expect(body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual(['stored', 'stored', 'stored'])
+    const stray = newId()
+    const refused = await send(readingEntry(stray, demo, { value: '30 in' }, newId()))
+    expect(refused.body.answers).toMatchObject([{ id: stray, outcome: 'rejected' }])
+  })
+
+  test('that are too many for one request are refused as a whole', async () => {
+    const batch = Array.from({ length: 1001 }, () => readingEntry(newId(), demo))
+    expect((await send(...batch)).status).toBe(400)
+  })
+})
+
+describe('entries read on', () => {
+  test('come in the order of storing over all runs, whatever the devices said of the time', async () => {
+    const { cursor } = await readOn(0, 1000)
+    const [run, early, late] = [newId(), newId(), newId()]
+    await send(runEntry(run), readingEntry(late, run))
+    const wrongClock = { ...readingEntry(early, run), capturedAt: '2026-05-03T15:30:00.000Z' }
+    await send({ ...wrongClock, body: { ...wrongClock.body, at: '2026-05-03T15:30:00.000Z' } })
+    const on = await readOn(cursor, 1)
+    expect(on.entries.map(({ id }: { id: string }) => id)).toEqual([run, late, early])
+    const all = (await readOn(0, 7)).entries.map(({ seq }: { seq: number }) => seq)
+    expect(all).toEqual([...all].sort((a, b) => a - b))
+    expect(new Set(all).size).toBe(all.length)
+  })
+
+  test('say what stands at the cursor, so that a device notices another store', async () => {
+    const { entries } = await readOn(0, 1000)
+    const last = entries.at(-1)
+    expect((await ask(`/api/entries?after=${last.seq}`)).body).toMatchObject({ at: last.id, entries: [], more: false })
+    expect((await ask(`/api/entries?after=${last.seq + 1000}`)).body).toMatchObject({ at: null, entries: [] })
+    expect((await ask('/api/entries')).body.at).toBeNull()
+  })
+})
+
+/** A picture of so many bytes as far as its first bytes tell. */
+const picture = (bytes: number): Buffer => Buffer.concat([Buffer.from('ffd8ffe0', 'hex'), randomBytes(bytes - 4)])
+
+const hashOf = (content: Buffer): string => createHash('sha256').update(content).digest('hex')
+
+/** Uploads until it is done, or until the connection breaks; where it goes on, and the status that refused it. */
+function upload(content: Buffer, options: { sha256?: string; base?: string; uploadUrl?: string | null } = {}) {
+  const { sha256 = hashOf(content), base = server.address, uploadUrl = null } = options
+  return new Promise<{ url: string | null; status: number | null; done: boolean }>((resolve) => {
+    const sending = new Upload(content, {
+      endpoint: `${base}/api/photos/uploads`,
+      ...{ uploadUrl, metadata: { sha256 }, chunkSize: 256 * 1024, retryDelays: null },
+      onSuccess: () => resolve({ url: sending.url, status: null, done: true }),
+      onError: (error) => {
+        const response = 'originalResponse' in error ? error.originalResponse : null
+        resolve({ url: sending.url, status: response?.getStatus() ?? null, done: false })
+      },
+    })
+    sending.start()
+  })
+}
+
+/** Passes bytes on to the server until it saw so many from the client, then cuts every connection. */
+async function cuttingProxy(bytes: number): Promise<{ base: string; proxy: Server }> {
+  const target = new URL(server.address)
+  let seen = 0
+  const proxy = createServer((client) => {
+    const upstream = connect(Number(target.port), target.hostname)
+    client.on('data', (piece) => {
+      seen += piece.length
+      if (seen > bytes) {
+        client.destroy()
+        upstream.destroy()
+      } else upstream.write(piece)
+    })
+    upstream.on('data', (piece) => client.write(piece))
+    for (const [one, other] of [
+      [client, upstream],
+      [upstream, client],
+    ] as const) {
+      one.on('error', () => other.destroy())
+      one.on('close', () => other.destroy())
+    }
+  })
+  proxy.listen(0, '127.0.0.1')
+  await once(proxy, 'listening')
+  return { base: `http://127.0.0.1:${(proxy.address() as AddressInfo).port}`, proxy }
+}
+
+describe('a photo', () => {
+  test('whose upload was cut in the middle is completed from where it broke off, and its hash is checked', async () => {
+    const content = picture(1_500_000)
+    const { base, proxy } = await cuttingProxy(700_000)
+    const cut = await upload(content, { base })
+    proxy.close()
+    expect(cut).toMatchObject({ done: false, status: null })
+    expect((await fetch(`${server.address}/api/photos/${hashOf(content)}`)).status).toBe(404)
+
+    const uploadUrl = server.address + new URL(cut.url!).pathname
+    const head = await fetch(uploadUrl, { method: 'HEAD', headers: { 'tus-resumable': '1.0.0' } })
+    const kept = Number(head.headers.get('upload-offset'))
+    expect(kept).toBeGreaterThan(0)
+    expect(kept).toBeLessThan(content.length)
+
+    expect(await upload(content, { uploadUrl })).toMatchObject({ done: true })
+    const answer = await fetch(`${server.address}/api/photos/${hashOf(content)}`)
+    expect(Buffer.from(await answer.arrayBuffer()).equals(content)).toBe(true)
+    expect(answer.headers.get('content-type')).toBe('image/jpeg')
+    expect(answer.headers.get('content-disposition')).toBe(`attachment; filename="${hashOf(content)}.jpg"`)
+    expect(answer.headers.get('x-content-type-options')).toBe('nosniff')
+    expect(hashOf(await readFile(join(folder, 'photos', hashOf(content))))).toBe(hashOf(content))
+  })
+
+  test('that the server no longer takes up begins anew', async () => {
+    const content = picture(300_000)
+    const uploadUrl = `${server.address}/api/photos/uploads/0123456789abcdef0123456789abcdef`
+    expect(await upload(content, { uploadUrl })).toMatchObject({ done: true })
+    expect((await fetch(`${server.address}/api/photos/${hashOf(content)}`, { method: 'HEAD' })).status).toBe(200)
+  })
+
+  test('that arrived with another hash than it should have is not kept', async () => {
+    const [content, other] = [picture(5000), picture(5000)]
+    expect(await upload(content, { sha256: hashOf(other) })).toMatchObject({ done: false, status: 422 })
+    expect((await fetch(`${server.address}/api/photos/${hashOf(other)}`)).status).toBe(404)
+    expect(await readdir(join(folder, 'photos', 'uploads'))).toEqual([])
+  })
+
+  test('that is none by its content is not kept, whatever it was called', async () => {
+    const page = Buffer.from('<!doctype html><script>alert(1)</script>')
+    expect(await upload(page)).toMatchObject({ done: false, status: 422 })
+    expect((await fetch(`${server.address}/api/photos/${hashOf(page)}`)).status).toBe(404)
+  })
+
+  test('that is too large, or does not say its hash, is refused before it is sent', async () => {
+    const create = (headers: Record<string, string>) =>
+      fetch(`${server.address}/api/photos/uploads`, {
+        method: 'POST',
+        headers: { 'tus-resumable': '1.0.0', ...headers },
+      })
+    const metadata = `sha256 ${Buffer.from('0'.repeat(64)).toString('base64')}`
+    expect((await create({ 'upload-length': `${26 * 1024 * 1024}`, 'upload-metadata': metadata })).status).toBe(413)
+    expect((await create({ 'upload-length': '1000' })).status).toBe(400)
+    expect((await fetch(`${server.address}/api/photos/..%2fdatabase`)).status).toBe(400)
+  })
+})

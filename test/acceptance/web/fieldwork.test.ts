@@ -1,0 +1,502 @@
+import { fileURLToPath } from 'node:url'
+import { AxeBuilder } from '@axe-core/playwright'
+import { expect, type Page, test } from '@playwright/test'
+import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+
+let folder: string
+let server: RunningServer
+let demo: string
+
+test.beforeAll(async () => {
+  folder = await temporaryFolder()
+  server = await startServer(folder)
+  demo = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
+})
+
+test.afterAll(async () => {
+  await server.stop()
+  await dropFolder(folder)
+})
+
+/** A photo that lies on its side: 240 by 120 pixels, to be turned by a quarter, taken on 2026-05-04 at 10:30:15 -06:00. */
+const sideways = fileURLToPath(new URL('./fieldwork-sideways.jpg', import.meta.url))
+
+const open = (page: Page, path = '', run = demo): Promise<unknown> => page.goto(`${server.address}/runs/${run}${path}`)
+const length = (page: Page) => page.getByLabel(/^Length/)
+const saved = (page: Page) => page.locator('.saved')
+const save = (page: Page): Promise<void> => page.getByRole('button', { name: 'Save', exact: true }).click()
+const past = (page: Page) => page.locator('.past-reading')
+
+/** No rule of WCAG 2.2 A or AA is broken in the view that is shown. */
+async function expectAccessible(page: Page): Promise<void> {
+  await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight))
+  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze()
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([])
+}
+
+async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const overhang = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
+  expect(overhang).toBeLessThanOrEqual(0)
+}
+
+/** A run of its own, on which nothing was read. */
+async function addRun(page: Page, name: string): Promise<string> {
+  await page.goto(server.address)
+  const file = {
+    format: 'lapwise-run/1',
+    name,
+    system: 'w-beam-midspan-31',
+    first: { sheet: 'flared-terminal-31' },
+    second: { sheet: 'trailing-anchor-31' },
+    need: { from: 0, to: '75 ft' },
+  }
+  await page.getByLabel('Add a run from a file').setInputFiles({
+    name: 'run.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(file)),
+  })
+  await expect(page.getByRole('heading', { name, level: 1 })).toBeVisible()
+  return /runs\/([^/]+)/.exec(page.url())![1]!
+}
+
+const photosOf = (page: Page) => page.getByRole('region', { name: 'Photos' })
+const hand = (page: Page, files: string | { name: string; mimeType: string; buffer: Buffer }) =>
+  page.locator('.photos input[type=file][multiple]').setInputFiles(files)
+
+test('one answer makes a reading for each of several posts, and all are undone together', async ({ page }) => {
+  const run = await addRun(page, 'Same for several')
+  await open(page, '/walk/post-8/rail-height', run)
+  await page.getByLabel('Read by').fill('R. Quist')
+  await length(page).fill('31')
+  await page.getByLabel('Same for several places').check()
+  await page.getByLabel('To', { exact: true }).selectOption({ label: 'post 10' })
+  await expect(page.getByText('3 readings, one for each place')).toBeVisible()
+  await expectAccessible(page)
+  await save(page)
+  await expect(saved(page)).toContainText('3 readings, 31 in')
+  await page.getByRole('button', { name: 'Undo', exact: true }).click()
+  await expect(saved(page)).toContainText('Undone')
+  for (const post of [8, 9, 10]) {
+    await open(page, `/walk/post-${post}/rail-height`, run)
+    await expect(past(page)).toHaveCount(2)
+    await expect(past(page).last()).toContainText('taken together')
+    await expect(past(page).last()).toContainText('corrected')
+    await expect(past(page).first()).toContainText('It could not be seen')
+    await expect(page.locator('.live')).toContainText('unread')
+  }
+  await open(page, '/walk/post-11/rail-height', run)
+  await expect(past(page)).toHaveCount(0)
+})
+
+test('the last answer is repeated by one press, and undone from the history long after', async ({ page }) => {
+  const run = await addRun(page, 'Again')
+  await open(page, '/walk/post-8/rail-bolt', run)
+  await page.getByLabel('Read by').fill('R. Quist')
+  await page.getByRole('radio', { name: 'Bolted, no washer on the face' }).check()
+  await save(page)
+  await expect(saved(page)).toContainText('Bolted, no washer')
+  await open(page, '/walk/post-9/rail-bolt', run)
+  await page.getByRole('button', { name: 'Again: Bolted, no washer on the face' }).click()
+  await page.getByRole('button', { name: 'Save and next' }).click()
+  await expect(saved(page)).toContainText('post 9')
+  await open(page, '/walk/post-9/rail-bolt', run)
+  await page.getByRole('button', { name: 'Undo it' }).click()
+  await expect(saved(page)).toContainText('Undone')
+  await expect(past(page)).toHaveCount(2)
+  await expect(page.locator('.live')).toContainText('unread')
+})
+
+test('the visit is asked once', async ({ page }) => {
+  await open(page, '/walk/post-8/rail-height')
+  await page.getByLabel('Read by').fill('R. Quist')
+  await page.getByLabel('Instrument').selectOption('tape')
+  await page.getByLabel('Where, from which surface').fill('edge of the pavement')
+  await open(page, '/walk/post-9/rail-height')
+  await expect(page.locator('.visit summary')).toContainText('R. Quist, steel tape, edge of the pavement')
+  await expect(page.getByLabel('Read by')).toBeHidden()
+})
+
+test('too close says what a second reading would settle', async ({ page }) => {
+  // Tape and level: u = sqrt(3² + 3.175²/12) = 3.137 mm, guard band 2u = 0.247 in: 30 + 0.247 is 30 1/4 to the next
+  // sixteenth, 30 - 0.247 is 29 3/4 to the one below; 1/8 in inside needs u of 1/16 in at most.
+  await open(page, '/walk/post-8/rail-height')
+  await length(page).fill('30 1/8')
+  await expect(page.locator('.live')).toContainText('too close')
+  await expect(page.locator('.second')).toContainText('meets from 30 1/4 in to 31 3/4 in')
+  await expect(page.locator('.second')).toContainText('fails at 29 3/4 in and less or at 32 1/4 in and more')
+  await expect(page.locator('.second')).toContainText('at most 0.062 in: steel tape')
+})
+
+test('next and previous by key, and by swipe where there is touch', async ({ page, hasTouch }) => {
+  await open(page, '/walk/post-8/rail-height')
+  const must = page.locator('#must')
+  await expect(must).toContainText('rail stands')
+  await length(page).focus()
+  await page.keyboard.press('Alt+PageDown')
+  await expect(must).toHaveText('The post is a standard post.')
+  await page.keyboard.press('Alt+PageUp')
+  await expect(must).toContainText('rail stands')
+  if (!hasTouch) return
+  const swipe = async (from: number, to: number): Promise<void> => {
+    const finger = await page.context().newCDPSession(page)
+    const { y } = (await must.boundingBox())!
+    const at = (x: number) => [{ x, y: y + 5 }]
+    await finger.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(from) })
+    for (const part of [0.25, 0.5, 0.75, 1])
+      await finger.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(from + (to - from) * part) })
+    await finger.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] })
+  }
+  await page.evaluate(() => window.scrollTo(0, 0))
+  await swipe(300, 100)
+  await expect(must).toHaveText('The post is a standard post.')
+  await swipe(100, 300)
+  await expect(must).toContainText('rail stands')
+})
+
+test('photos are turned upright, keep the time of their camera, and are drawn on in a copy', async ({ page }) => {
+  const run = await addRun(page, 'Photos')
+  await open(page, '/walk/post-8/rail-height', run)
+  await page.getByLabel('Read by').fill('R. Quist')
+  await hand(page, sideways)
+  const pictures = photosOf(page).getByRole('listitem')
+  await expect(pictures).toHaveCount(1)
+  const image = pictures.first().getByRole('img')
+  const size = await image.evaluate(async (one: HTMLImageElement) => {
+    await one.decode()
+    return [one.naturalWidth, one.naturalHeight]
+  })
+  expect(size).toEqual([120, 240])
+  // 10:30:15 -06:00 in the zone of the browser.
+  const time = await page.evaluate(() =>
+    new Intl.DateTimeFormat('en', { dateStyle: 'medium', timeStyle: 'short' }).format(new Date('2026-05-04T16:30:15Z')),
+  )
+  await expect(pictures.first()).toContainText(time)
+  await expect(pictures.first()).toContainText('R. Quist')
+
+  await pictures.first().getByRole('button', { name: 'Draw on a copy' }).click()
+  const dialog = page.getByRole('dialog', { name: 'Draw on a copy' })
+  // Without a pointer that drags: marks are added and moved by buttons.
+  await dialog.getByRole('button', { name: 'Add a circle' }).press('Enter')
+  await dialog.getByRole('button', { name: 'Move left' }).press('Enter')
+  await dialog.getByRole('button', { name: 'Larger' }).press('Enter')
+  await expectAccessible(page)
+  await dialog.getByRole('button', { name: 'Keep the copy' }).click()
+  await expect(pictures).toHaveCount(2)
+  await expect(pictures.last()).toContainText('drawn on')
+
+  // The next reading names both.
+  await length(page).fill('31')
+  await save(page)
+  await expect(past(page).first()).toContainText('Photos (2)')
+  await expectAccessible(page)
+  await page.reload()
+  await expect(pictures).toHaveCount(2)
+})
+
+test('a photo is shrunk to the size stated, unless its original is kept', async ({ page }) => {
+  const run = await addRun(page, 'Large photo')
+  await open(page, '/walk/post-8/rail-height', run)
+  const large = await page.evaluate(async () => {
+    const canvas = document.createElement('canvas')
+    canvas.width = 3200
+    canvas.height = 1800
+    canvas.getContext('2d')!.fillRect(0, 0, 1600, 1800)
+    const blob = await new Promise<Blob>((resolve) => canvas.toBlob((made) => resolve(made!), 'image/png'))
+    return [...new Uint8Array(await blob.arrayBuffer())]
+  })
+  const file = { name: 'large.png', mimeType: 'image/png', buffer: Buffer.from(large) }
+  await page.getByText('Size and position').click()
+  await expect(photosOf(page)).toContainText('1600 pixels along the long edge')
+  await hand(page, file)
+  const pictures = photosOf(page).getByRole('img')
+  await expect(pictures).toHaveCount(1)
+  const widthOf = (i: number) =>
+    pictures.nth(i).evaluate(async (one: HTMLImageElement) => {
+      await one.decode()
+      return one.naturalWidth
+    })
+  expect(await widthOf(0)).toBe(1600)
+  await page.getByLabel('Keep the original as it is').check()
+  await hand(page, file)
+  await expect(pictures).toHaveCount(2)
+  expect(await widthOf(1)).toBe(3200)
+})
+
+test('a photo that the browser cannot read is refused by its name', async ({ page }) => {
+  await open(page, '/walk/post-8/rail-height')
+  // The first box of a HEIC file: its length, `ftyp`, and the brand (ISO/IEC 23008-12).
+  const heic = Buffer.concat([Buffer.from([0, 0, 0, 24]), Buffer.from('ftypheic\0\0\0\0mif1heic')])
+  await hand(page, { name: 'IMG_0001.HEIC', mimeType: 'image/heic', buffer: heic })
+  await expect(photosOf(page).getByRole('alert')).toContainText('IMG_0001.HEIC is in the HEIC format')
+  await hand(page, { name: 'note.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no picture') })
+  await expect(photosOf(page).getByRole('alert')).toContainText('note.jpg is not a picture')
+})
+
+test('where a photo was taken is kept only when the user allows it, with the accuracy that the device claims', async ({
+  page,
+  context,
+}) => {
+  await context.grantPermissions(['geolocation'])
+  await context.setGeolocation({ latitude: 43.12345, longitude: -89.54321, accuracy: 11.2 })
+  const run = await addRun(page, 'Position')
+  await open(page, '/walk/post-8/rail-height', run)
+  const take = (): Promise<void> => page.locator('.photos input[type=file][capture]').setInputFiles(sideways)
+  await take()
+  const pictures = photosOf(page).getByRole('listitem')
+  await expect(pictures).toHaveCount(1)
+  await expect(pictures.first()).not.toContainText('43.12345')
+  await page.getByText('Size and position').click()
+  await page.getByLabel('Keep where this device is').check()
+  await take()
+  await expect(pictures).toHaveCount(2)
+  await expect(pictures.last()).toContainText('43.12345, -89.54321; the device says ±12 m')
+})
+
+test('a finding closes by a reading that names it, with old and new side by side', async ({ page }) => {
+  await open(page, '/findings')
+  await expect(page.locator('.finding')).toHaveCount(4)
+  await page.getByRole('link', { name: 'The bearing plate stands with its 5-in side up' }).click()
+  await expect(page.locator('.recheck')).toContainText('3-in side up')
+  await expect(page.locator('.recheck')).toContainText('not read again yet')
+  await page.getByLabel('Read by').fill('R. Quist')
+  await page.getByRole('radio', { name: '5-in side up', exact: true }).check()
+  await expectAccessible(page)
+  await save(page)
+  await open(page, '/findings')
+  const closed = page.locator('.finding-closed')
+  await expect(closed).toHaveCount(1)
+  await expect(closed.locator('.old-new > div').first()).toContainText('3-in side up')
+  await expect(closed.locator('.old-new > div').last()).toContainText('5-in side up')
+  await expect(closed.locator('.old-new > div').last()).toContainText('R. Quist')
+  await expectAccessible(page)
+})
+
+async function drawSignature(page: Page): Promise<void> {
+  const pad = page.getByRole('img', { name: 'Field for the signature, empty' })
+  await pad.scrollIntoViewIfNeeded()
+  const box = (await pad.boundingBox())!
+  await page.mouse.move(box.x + box.width * 0.2, box.y + box.height * 0.6)
+  await page.mouse.down()
+  for (const x of [0.3, 0.45, 0.6, 0.8]) await page.mouse.move(box.x + box.width * x, box.y + box.height * (1 - x))
+  await page.mouse.up()
+  await expect(page.getByRole('img', { name: 'Field for the signature, signed' })).toBeVisible()
+}
+
+test('a signature names the record by its hash, and stays when something is read later', async ({ page }) => {
+  await open(page, '/sign-off')
+  await page.getByLabel('Name', { exact: true }).fill('J. Okafor')
+  await page.getByRole('button', { name: 'Sign this record' }).click()
+  await expect(page.getByRole('alert')).toContainText('Give name and role')
+  await page.getByLabel('Role').fill('inspector')
+  await page.getByRole('button', { name: 'Sign this record' }).click()
+  await expect(page.getByRole('alert')).toContainText('Draw the signature')
+  await drawSignature(page)
+  await expectAccessible(page)
+  const hash = (await page.locator('.sheet > .hash code').textContent())!
+  expect(hash).toMatch(/^[0-9a-f]{64}$/)
+  await page.getByRole('button', { name: 'Sign this record' }).click()
+  const versions = page.locator('.version')
+  await expect(versions).toHaveCount(1)
+  await expect(versions.first()).toContainText('the record as it stands')
+  await expect(versions.first()).toContainText(hash)
+  await expect(versions.first()).toContainText('J. Okafor, inspector')
+  await expectAccessible(page)
+
+  await open(page, '/walk/post-12/rail-height')
+  await page.getByLabel('Read by').fill('R. Quist')
+  await length(page).fill('31')
+  await save(page)
+  await expect(saved(page)).toContainText('31 in')
+  await open(page, '/sign-off')
+  await expect(versions.first()).toContainText('1 reading since')
+  await expect(versions.first()).toContainText(hash)
+  expect(await page.locator('.sheet > .hash code').textContent()).not.toBe(hash)
+
+  // Signed again, without a pointer: the name is typed.
+  await page.getByLabel('Name', { exact: true }).fill('J. Okafor')
+  await page.getByLabel('Role').fill('inspector')
+  await page.getByLabel('Sign by typing the name instead of drawing').check()
+  await page.getByRole('button', { name: 'Sign this record' }).press('Enter')
+  await expect(versions).toHaveCount(2)
+  await expect(versions.first()).toContainText('Version 2')
+  await expect(versions.first()).toContainText('Signed by typing the name')
+  await expect(versions.last()).toContainText(hash)
+})
+
+test('hold points without a photo block the signature, not the work', async ({ page }) => {
+  const run = await addRun(page, 'Holds')
+  await open(page, '/sign-off', run)
+  const blocked = page.locator('.trouble', { hasText: 'have no photo' })
+  await expect(blocked).toBeVisible()
+  await expect(page.getByRole('button', { name: 'Sign this record' })).toHaveCount(0)
+  // What is unproven is told above it.
+  await expect(page.locator('.unproven')).toContainText('no reading')
+  const count = await blocked.getByRole('link').count()
+  expect(count).toBeGreaterThan(0)
+  await expectAccessible(page)
+  for (let left = count; left > 0; left--) {
+    await expect(blocked.getByRole('link')).toHaveCount(left)
+    await blocked.getByRole('link').first().click()
+    await expect(photosOf(page)).toContainText('needed before it is signed')
+    await hand(page, sideways)
+    await expect(photosOf(page).getByRole('img')).toHaveCount(1)
+    await open(page, '/sign-off', run)
+  }
+  await expect(page.getByRole('button', { name: 'Sign this record' })).toBeVisible()
+  await expect(page.locator('.title-verdict')).toHaveText('not yet known')
+})
+
+test('the day’s log asks for open ends, warns of marks and dates, and makes the daily report', async ({ page }) => {
+  const run = await addRun(page, 'Day')
+  await open(page, '/day', run)
+  await page.getByLabel('Day', { exact: true }).fill('2026-05-12')
+  await expect(page.locator('.day-report')).toContainText('No log was written for this day')
+  await page.getByRole('button', { name: 'Add a ticket' }).click()
+  await page.getByLabel('Number of the ticket').fill('A-100')
+  await page.getByLabel('Called on').fill('2026-05-01')
+  await page.getByLabel('Valid from').fill('2026-05-04')
+  await page.getByLabel('Valid through').fill('2026-05-11')
+  await page.getByLabel('What is marked').fill('gas')
+  // Post 3 stands at 12 ft 6 in: two spaces of 6 ft 3 in.
+  await page.getByLabel(/^Along the rail/).fill('13\' 6"')
+  await expectAccessible(page)
+  await page.getByRole('button', { name: 'Save the ticket' }).click()
+  const tickets = page.getByRole('region', { name: 'Utility-locate tickets' })
+  await expect(tickets).toContainText('Post 3 stands 12 in from a mark: gas, ticket A-100')
+  await expect(tickets).toContainText('2026-05-12 lies outside the dates of ticket A-100')
+
+  await page.getByLabel('What was done').fill('Drove the first posts.')
+  await page.getByLabel(/^Posts driven, of/).fill('1-4')
+  await page.getByLabel(/^Panels hung, of/).fill('1-99')
+  await page.getByLabel('Crew, with commas between').fill('T. Alvarez, M. Reyes')
+  const submit = page.getByRole('button', { name: /^Save the log/ })
+  await submit.click()
+  await expect(page.getByRole('alert')).toContainText('“1-99” is no number')
+  await page.getByLabel(/^Panels hung, of/).fill('1')
+  await submit.click()
+  await expect(page.getByRole('alert')).toContainText('Say how the open ends were left')
+  await page.getByRole('radio', { name: 'Open, and protected' }).check()
+  await page.getByLabel('Where, and how it is protected').fill('Post 4, drums')
+  await submit.click()
+  const report = page.getByRole('article')
+  await expect(report).toContainText('Drove the first posts.')
+  await expect(report).toContainText('T. Alvarez, M. Reyes')
+  await expect(report).toContainText('Posts driven1-4')
+  await expect(report).toContainText('Post 3 stands 12 in from a mark')
+  await expect(report).toContainText('outside the dates of ticket A-100')
+  await expect(report).toContainText('Open, and protected')
+  await expectAccessible(page)
+  await expectNoSidewaysScroll(page)
+
+  // The mark is also told where the post is read, and to whoever hears the strip.
+  await open(page, '/walk/post-3/rail-height', run)
+  await expect(page.locator('.warning')).toContainText('Within 2 ft of a mark: gas')
+  await expect(page.locator('g[data-place="post-3"][role="button"]')).toHaveAttribute(
+    'aria-label',
+    /Within 2 ft of a mark: gas/,
+  )
+
+  // On paper there is the report and nothing else.
+  await open(page, '/day', run)
+  await page.getByLabel('Day', { exact: true }).fill('2026-05-12')
+  await expect(report).toContainText('Drove the first posts.')
+  await page.emulateMedia({ media: 'print' })
+  await expect(report).toBeVisible()
+  await expect(page.getByLabel('What was done')).toBeHidden()
+  await expect(page.locator('.strip')).toBeHidden()
+})
+
+test('the page is in Spanish, and lit for sun or night, when that is chosen', async ({ page }) => {
+  await open(page)
+  await page.getByLabel('Language').selectOption('es')
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es')
+  await page.getByLabel('Luz').selectOption('night')
+  await expect(page.locator('body')).toHaveCSS('background-color', 'rgb(11, 13, 15)')
+  await expect(page.locator('g[data-place="post-8"][role="button"]')).toHaveAttribute('aria-label', /^poste 8: cumple/)
+  for (const path of [
+    '',
+    '/findings',
+    '/not-proven',
+    '/day',
+    '/sign-off',
+    '/layout',
+    '/record',
+    '/walk/post-8/rail-height',
+  ]) {
+    await open(page, path)
+    await page.locator('.sheet').waitFor()
+    await expectAccessible(page)
+    await expectNoSidewaysScroll(page)
+  }
+  await expect(page.locator('#must')).toHaveText(/^La parte superior de la baranda está/)
+  await page.getByLabel(/^Longitud/).fill('30 1/8')
+  await expect(page.locator('.live')).toContainText('demasiado justo')
+  await expect(page.locator('.second')).toContainText('cumple de 30 1/4 in a 31 3/4 in')
+  await open(page)
+  await page.getByLabel('Luz').selectOption('sun')
+  await expect(page.locator('.sheet')).toHaveCSS('background-color', 'rgb(255, 255, 255)')
+  await expectAccessible(page)
+})
+
+test('nothing is lost at twice the size: the page at half its width', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 512 })
+  for (const path of [
+    '',
+    '/findings',
+    '/day',
+    '/sign-off',
+    '/record',
+    '/walk/post-1/stub-height',
+    '/walk/post-8/rail-bolt',
+  ]) {
+    await open(page, path)
+    await page.locator('.sheet').waitFor()
+    await expectNoSidewaysScroll(page)
+  }
+})
+
+test('what is pressed on the walk is 48 pixels and more', async ({ page }) => {
+  for (const path of ['/walk/post-8/rail-height', '/walk/post-8/rail-bolt', '']) {
+    await open(page, path)
+    await page.locator('.sheet').waitFor()
+    const small = await page
+      .locator('.sheet')
+      .evaluate((sheet) =>
+        [...sheet.querySelectorAll<HTMLElement>('a, button, select, summary, .choice')]
+          .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 47.5)
+          .map((one) => one.outerHTML),
+      )
+    expect(small).toEqual([])
+  }
+})
+
+test('a run is read, rechecked and signed by keyboard alone', async ({ page }) => {
+  await page.goto(server.address)
+  await page.getByRole('link', { name: /Alder Creek/ }).press('Enter')
+  await page.getByRole('link', { name: /^Findings/ }).press('Enter')
+  await page.getByRole('link', { name: 'The lower post (stub) stands at most 4 in above finish grade.' }).press('Enter')
+  // Whoever comes here finds the field under their hands.
+  await expect(length(page)).toBeFocused()
+  await page.keyboard.type('3 1/2')
+  await page.keyboard.press('Enter')
+  await expect(page.getByLabel('Read by')).toBeFocused()
+  await page.keyboard.type('R. Quist')
+  await page.keyboard.press('Enter')
+  await expect(saved(page)).toContainText('3 1/2 in')
+  const list = page.getByRole('link', { name: 'List', exact: true })
+  if (await list.isVisible()) await list.press('Enter')
+  await page.getByRole('link', { name: 'Sign-off' }).press('Enter')
+  await page.getByLabel('Name', { exact: true }).focus()
+  await page.keyboard.press('Control+A')
+  await page.keyboard.type('J. Okafor')
+  await page.keyboard.press('Tab')
+  await page.keyboard.type('inspector')
+  await page.keyboard.press('Tab')
+  await page.keyboard.press('Tab')
+  await page.keyboard.press('Space')
+  await page.keyboard.press('Tab')
+  await expect(page.getByRole('button', { name: 'Sign this record' })).toBeFocused()
+  await page.keyboard.press('Enter')
+  await expect(page.locator('.version').first()).toContainText('the record as it stands')
+})

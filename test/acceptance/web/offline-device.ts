@@ -1,0 +1,128 @@
+import { type ChildProcess, spawn } from 'node:child_process'
+import { createServer, type IncomingMessage, request, type ServerResponse } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { type Browser, chromium, expect, type Page } from '@playwright/test'
+
+/** A page whose files are all on the device: from here on it needs no network. */
+export async function openPage(page: Page, address: string): Promise<void> {
+  await page.goto(address)
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready
+    if (navigator.serviceWorker.controller === null)
+      await new Promise((resolve) =>
+        navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+      )
+  })
+}
+
+/** Opens what is to be read at one place of a run. */
+export const openReading = (page: Page, address: string, run: string, requirement: string): Promise<unknown> =>
+  page.goto(`${address}/runs/${run}/walk/${requirement}`)
+
+/** Types a length and saves it; it is acknowledged on screen when this resolves. */
+export async function readLength(page: Page, by: string, length: string): Promise<void> {
+  await page.getByLabel('Read by').fill(by)
+  await page.getByLabel(/^Length/).fill(length)
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.locator('.saved')).toContainText('Saved on this device')
+}
+
+/** How many entries the page says are on this device only. */
+export const expectUnsent = (page: Page, count: number): Promise<void> =>
+  expect(page.locator('.device-state')).toHaveAttribute('data-unsent', `${count}`)
+
+export const syncNow = (page: Page): Promise<void> => page.getByRole('button', { name: 'Send and fetch now' }).click()
+
+export interface KeptReading {
+  readonly id: string
+  readonly seq: number | null
+  readonly state: string
+  readonly supersedes: string | null
+  readonly body: { readonly of: string; readonly value?: string; readonly by: string }
+}
+
+/** What is on the device's disk, without the page's help: every reading in the order that counts. */
+export async function keptReadings(page: Page): Promise<readonly KeptReading[]> {
+  const all = await page.evaluate(
+    () =>
+      new Promise<readonly Record<string, unknown>[]>((resolve, reject) => {
+        const opening = indexedDB.open('lapwise')
+        opening.onerror = () => reject(opening.error)
+        opening.onsuccess = () => {
+          const asking = opening.result.transaction('entries').objectStore('entries').getAll()
+          asking.onerror = () => reject(asking.error)
+          asking.onsuccess = () => {
+            opening.result.close()
+            resolve(asking.result)
+          }
+        }
+      }),
+  )
+  return (all as unknown as readonly (KeptReading & { kind: string; local: number })[])
+    .filter(({ kind }) => kind === 'reading')
+    .sort((a, b) => (a.seq ?? Number.MAX_VALUE) - (b.seq ?? Number.MAX_VALUE) || a.local - b.local)
+    .map(({ local: _, ...reading }) => reading)
+}
+
+/** A browser of its own process and folder, which can be killed. */
+export async function startBrowser(folder: string): Promise<{ browser: Browser; child: ChildProcess }> {
+  const { executablePath, args } = JSON.parse(process.env.LAPWISE_TEST_BROWSER!)
+  const words = [...args, '--headless', `--user-data-dir=${folder}`, '--remote-debugging-port=0', 'about:blank']
+  const child = spawn(executablePath, words, { stdio: ['ignore', 'ignore', 'pipe'] })
+  const address = await new Promise<string>((resolve, reject) => {
+    let said = ''
+    child.stderr.on('data', (bytes: Buffer) => {
+      said += bytes.toString()
+      const found = /ws:\/\/\S+/.exec(said)
+      if (found) resolve(found[0])
+    })
+    child.on('exit', (code) => reject(new Error(`the browser ended with ${code}:\n${said}`)))
+  })
+  return { browser: await chromium.connectOverCDP(address), child }
+}
+
+/** The server with a newer build of the page from the moment on that `release` is called. */
+export async function startWithBuilds(target: string): Promise<{ address: string; release(): void; stop(): void }> {
+  let isNew = false
+  const change = (path: string, text: string): string => {
+    if (path === '/sw.js')
+      return text.replace(/"revision":"[0-9a-f]+","url":"index.html"/, '"revision":"2","url":"index.html"')
+    return text.replace('</head>', '<meta name="build" content="second"></head>')
+  }
+  const pass = (asked: IncomingMessage, answer: ServerResponse): void => {
+    const path = asked.url ?? '/'
+    const onward = request(new URL(path, target), { method: asked.method!, headers: asked.headers }, (said) => {
+      if (!isNew || !['/sw.js', '/index.html'].includes(path)) {
+        answer.writeHead(said.statusCode!, said.headers)
+        said.pipe(answer)
+        return
+      }
+      const pieces: Buffer[] = []
+      said.on('data', (piece: Buffer) => pieces.push(piece))
+      said.on('end', () => {
+        const { 'content-length': _, etag: _e, ...headers } = said.headers
+        answer.writeHead(said.statusCode!, headers)
+        answer.end(change(path, Buffer.concat(pieces).toString()))
+      })
+    })
+    onward.on('error', () => answer.destroy())
+    asked.pipe(onward)
+  }
+  const proxy = createServer((asked, answer) => {
+    // What is unchanged by its own word is changed by ours.
+    delete asked.headers['if-none-match']
+    delete asked.headers['if-modified-since']
+    pass(asked, answer)
+  })
+  await new Promise<void>((resolve) => proxy.listen(0, '127.0.0.1', resolve))
+  return {
+    address: `http://127.0.0.1:${(proxy.address() as AddressInfo).port}`,
+    release: () => {
+      isNew = true
+    },
+    stop: () => {
+      proxy.closeAllConnections()
+      proxy.close()
+    },
+  }
+}

@@ -1,0 +1,282 @@
+import { readFile } from 'node:fs/promises'
+import { expect, type Page, test } from '@playwright/test'
+import {
+  expectUnsent,
+  keptReadings,
+  openPage,
+  openReading,
+  readLength,
+  startBrowser,
+  startWithBuilds,
+  syncNow,
+} from './offline-device.ts'
+import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+
+let folder: string
+let server: RunningServer
+let run: string
+
+test.beforeEach(async () => {
+  folder = await temporaryFolder()
+  server = await startServer(folder)
+  run = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
+})
+
+test.afterEach(async () => {
+  await server.stop()
+  await dropFolder(folder)
+})
+
+const port = (): string => new URL(server.address).port
+
+interface OnServer {
+  readonly id: string
+  readonly by: string
+  readonly of: string
+  readonly value?: string
+  readonly corrects: string | null
+}
+
+/** What the server has of one person's readings, in its order. */
+async function onServer(by: string): Promise<readonly OnServer[]> {
+  const { readings } = await (await fetch(`${server.address}/api/runs/${run}`)).json()
+  return readings.filter((reading: OnServer) => reading.by === by)
+}
+
+const newest = (page: Page) => page.locator('.past-reading').first()
+
+test('a run is read without a network after the first load, survives a reload, and is sent later', async ({ page }) => {
+  await openPage(page, server.address)
+  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await server.stop()
+
+  for (const post of [8, 9, 10]) {
+    await openReading(page, server.address, run, `post-${post}/rail-height`)
+    await readLength(page, 'R. Quist', `31 ${post - 7}/16`)
+  }
+  await openReading(page, server.address, run, 'post-11/rail-bolt')
+  await page.getByLabel('Read by').fill('R. Quist')
+  await page.getByRole('button', { name: 'Cannot see it' }).click()
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.locator('.saved')).toContainText('could not be seen')
+  await expectUnsent(page, 4)
+
+  await page.reload()
+  await expect(newest(page)).toContainText('R. Quist')
+  await openReading(page, server.address, run, 'post-9/rail-height')
+  await expect(newest(page)).toContainText('31 1/8 in')
+  await page.goto(`${server.address}/runs/${run}/findings`)
+  await expect(page.locator('.title-verdict')).toHaveText('not acceptable')
+  await page.goto(server.address)
+  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await expectUnsent(page, 4)
+
+  server = await startServer(folder, port())
+  await syncNow(page)
+  await expectUnsent(page, 0)
+  expect((await onServer('R. Quist')).map(({ of }) => of)).toEqual([
+    'post-8/rail-height',
+    'post-9/rail-height',
+    'post-10/rail-height',
+    'post-11/rail-bolt',
+  ])
+})
+
+test('the record waits for the server, and says so', async ({ page }) => {
+  await openPage(page, server.address)
+  await server.stop()
+  await page.goto(`${server.address}/runs/${run}/record`)
+  await page.getByRole('button', { name: 'Download the record' }).click()
+  await expect(page.getByRole('alert')).toContainText('can be made later')
+})
+
+test('a first visit without an answer of the server is no empty list', async ({ page }) => {
+  await page.route('**/api/entries*', (route) => route.abort())
+  await page.goto(server.address)
+  await expect(page.getByRole('alert').first()).toContainText('has not fetched anything yet')
+  await expect(page.getByText('There is no run yet')).toHaveCount(0)
+  await page.unroute('**/api/entries*')
+  await page.getByRole('button', { name: 'Try again' }).click()
+  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+})
+
+test('nothing that was acknowledged is gone after the browser is killed in the middle of readings', async () => {
+  const profile = await temporaryFolder()
+  let { browser, child } = await startBrowser(profile)
+  let page = await browser.contexts()[0]!.newPage()
+  await openPage(page, server.address)
+  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await server.stop()
+  const acknowledged: string[] = []
+  for (let round = 0; round < 3; round++) {
+    for (let n = 0; n < 4; n++) {
+      const [post, length] = [3 + ((round * 4 + n) % 12), `${30 + round} ${n + 1}/16 in`]
+      await openReading(page, server.address, run, `post-${post}/rail-height`)
+      await readLength(page, 'R. Quist', length)
+      acknowledged.push(`post-${post}/rail-height`)
+    }
+    // The last one is only just on screen, and another one half typed.
+    await page.getByLabel(/^Length/).fill('2')
+    child.kill('SIGKILL')
+    await new Promise((resolve) => child.once('close', resolve))
+    ;({ browser, child } = await startBrowser(profile))
+    page = await browser.contexts()[0]!.newPage()
+    await page.goto(server.address)
+    const kept = (await keptReadings(page)).filter(({ body }) => body.by === 'R. Quist')
+    expect(kept.map(({ body }) => body.of)).toEqual(acknowledged)
+  }
+  await openReading(page, server.address, run, 'post-6/rail-height')
+  await expect(newest(page)).toContainText('R. Quist')
+  const ended = new Promise((resolve) => child.once('close', resolve))
+  child.kill('SIGKILL')
+  await ended
+  await dropFolder(profile)
+  server = await startServer(folder, port())
+})
+
+test('a device that is full says so, keeps what was typed and all that was saved, and goes on when there is room', async ({
+  page,
+}) => {
+  await openPage(page, server.address)
+  await openReading(page, server.address, run, 'post-8/rail-height')
+  await readLength(page, 'R. Quist', '31')
+  const devtools = await page.context().newCDPSession(page)
+  await devtools.send('Storage.overrideQuotaForOrigin', { origin: server.address, quotaSize: 1 })
+  // The browser goes by what it knew of the room for half a minute.
+  await page.waitForTimeout(32_000)
+  await page.getByLabel(/^Length/).fill('31 1/8')
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.getByRole('alert').first()).toContainText('no room left')
+  await expect(page.getByLabel(/^Length/)).toHaveValue('31 1/8')
+  expect((await keptReadings(page)).filter(({ body }) => body.by === 'R. Quist')).toHaveLength(1)
+  await devtools.send('Storage.overrideQuotaForOrigin', { origin: server.address })
+  await page.waitForTimeout(32_000)
+  await page.getByRole('button', { name: 'Try again' }).click()
+  await expect(page.locator('.saved')).toContainText('31 1/8 in')
+})
+
+test('two tabs write at once: both have everything, and the server has it once', async ({ page, context }) => {
+  await openPage(page, server.address)
+  await context.setOffline(true)
+  const other = await context.newPage()
+  await openReading(page, server.address, run, 'post-8/rail-height')
+  await openReading(other, server.address, run, 'post-9/rail-height')
+  await Promise.all([readLength(page, 'R. Quist', '31'), readLength(other, 'R. Quist', '31 1/4')])
+  await expectUnsent(page, 2)
+  await expectUnsent(other, 2)
+  await context.setOffline(false)
+  await Promise.all([syncNow(page), syncNow(other)])
+  await expectUnsent(page, 0)
+  await expectUnsent(other, 0)
+  expect((await onServer('R. Quist')).map(({ of }) => of).sort()).toEqual(['post-8/rail-height', 'post-9/rail-height'])
+})
+
+test('two devices record and correct the same without a network: both come to the same, and lose nothing', async ({
+  browser,
+}) => {
+  const contexts = [await browser.newContext(), await browser.newContext()]
+  const pages = await Promise.all(contexts.map((context) => context.newPage()))
+  const [one, other] = pages as [Page, Page]
+  for (const page of pages) {
+    await openPage(page, server.address)
+    await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  }
+  await Promise.all(contexts.map((context) => context.setOffline(true)))
+  const people = ['A. Ruiz', 'B. Chen']
+  for (const [i, page] of pages.entries()) {
+    await openReading(page, server.address, run, `post-${8 + i}/rail-height`)
+    await readLength(page, people[i]!, '31')
+    await openReading(page, server.address, run, 'post-10/rail-height')
+    await page.getByRole('button', { name: 'Correct it' }).first().click()
+    await readLength(page, people[i]!, `30 ${i + 1}/8`)
+  }
+  await Promise.all(contexts.map((context) => context.setOffline(false)))
+  // Each sends; then each fetches what the other sent.
+  for (const page of [one, other, one]) {
+    await syncNow(page)
+    await expectUnsent(page, 0)
+    await expect(page.getByText('Sending and fetching')).toHaveCount(0)
+  }
+  const kept = await keptReadings(one)
+  expect(kept).toEqual(await keptReadings(other))
+  const corrections = kept.filter(({ body }) => people.includes(body.by) && body.of === 'post-10/rail-height')
+  expect(corrections.map(({ body }) => body.by).sort()).toEqual(people)
+  expect(corrections[0]!.supersedes).not.toBeNull()
+  expect(corrections[0]!.supersedes).toBe(corrections[1]!.supersedes)
+  for (const person of people) expect(await onServer(person)).toHaveLength(2)
+  await Promise.all(contexts.map((context) => context.close()))
+})
+
+test('everything on a device goes to another one as a file, without a server', async ({ page, browser }) => {
+  await openPage(page, server.address)
+  const second = await browser.newContext()
+  const other = await second.newPage()
+  await openPage(other, server.address)
+  await expect(other.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await server.stop()
+  await openReading(page, server.address, run, 'post-8/rail-height')
+  await readLength(page, 'R. Quist', '31 3/8')
+  await page.getByText('More about this device').click()
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save everything to a file' }).click(),
+  ])
+  const buffer = await readFile(await download.path())
+  expect(JSON.parse(buffer.toString())).toMatchObject({ format: 'lapwise-device/1', photos: [] })
+
+  await other.getByText('More about this device').click()
+  const hand = (content: Buffer) =>
+    other
+      .getByLabel('Take in a file from a device')
+      .setInputFiles({ name: 'device.json', mimeType: 'application/json', buffer: content })
+  await hand(Buffer.from(buffer.toString().replace('31 3/8', '31 furlongs')))
+  await expect(other.locator('.device-transfer .trouble')).toContainText('device.json is no file from a device')
+  expect((await keptReadings(other)).some(({ body }) => body.by === 'R. Quist')).toBe(false)
+  await hand(buffer)
+  await expect(other.locator('.device-transfer')).toContainText('Taken in: 1 entries, 0 photos')
+  await openReading(other, server.address, run, 'post-8/rail-height')
+  await expect(newest(other)).toContainText('31 3/8 in')
+
+  // Both send it later; it is stored once.
+  server = await startServer(folder, port())
+  for (const device of [page, other]) {
+    await syncNow(device)
+    await expectUnsent(device, 0)
+  }
+  expect(await onServer('R. Quist')).toHaveLength(1)
+  await second.close()
+})
+
+test('a new version waits for what is entered, in this tab and in others, and then takes over in all', async ({
+  page,
+  context,
+}) => {
+  const builds = await startWithBuilds(server.address)
+  await openPage(page, builds.address)
+  const other = await context.newPage()
+  await openReading(page, builds.address, run, 'post-8/rail-height')
+  await openReading(other, builds.address, run, 'post-9/rail-height')
+  await page.getByLabel(/^Length/).fill('31 1/16')
+  builds.release()
+  await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())!.update())
+  await expect(page.getByText('A new version is ready.')).toBeVisible()
+  await expect(other.getByText('A new version is ready.')).toBeVisible()
+  const isNew = (one: Page) => expect(one.locator('meta[name="build"]')).toHaveCount(1)
+  const take = (one: Page) => one.getByRole('button', { name: 'Take it over' }).click()
+
+  await take(page)
+  await expect(page.getByText('It waits until what you entered is saved')).toBeVisible()
+  await take(other)
+  await expect(other.getByText('It waits until what you entered is saved')).toBeVisible()
+  await expect(page.getByLabel(/^Length/)).toHaveValue('31 1/16')
+  await expect(page.locator('meta[name="build"]')).toHaveCount(0)
+
+  await page.getByLabel('Read by').fill('R. Quist')
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.locator('.saved')).toContainText('31 1/16 in')
+  await take(other)
+  await isNew(page)
+  await isNew(other)
+  await expect(newest(page)).toContainText('31 1/16 in')
+  builds.stop()
+})

@@ -1,0 +1,296 @@
+import { readFile } from 'node:fs/promises'
+import { AxeBuilder } from '@axe-core/playwright'
+import { expect, type Page, test } from '@playwright/test'
+import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+
+let folder: string
+let server: RunningServer
+
+test.beforeAll(async () => {
+  folder = await temporaryFolder()
+  server = await startServer(folder)
+})
+
+test.afterAll(async () => {
+  await server.stop()
+  await dropFolder(folder)
+})
+
+test.beforeEach(async ({ page }) => {
+  await page.goto(`${server.address}/need`)
+  await expect(page.locator('.plan svg')).toBeVisible()
+})
+
+const sum = (page: Page, which: 'approach' | 'departure' | 'installed') => page.locator(`[data-sum="${which}"] dd`)
+const field = (page: Page, place: string) => page.locator(`#site-${place.replaceAll('.', '-')}`)
+const handle = (page: Page, place: string) => page.locator(`[data-handle="${place}"]`)
+
+/** Opens a part of the form; on a wide screen most stand open. */
+async function openPart(page: Page, title: string): Promise<void> {
+  const part = page.locator('details.site-section', { has: page.getByRole('heading', { name: title, exact: true }) })
+  if ((await part.getAttribute('open')) === null) await part.locator('summary').click()
+}
+
+interface Point {
+  readonly x: number
+  readonly y: number
+}
+
+/** Where the middles of handles are on the screen, when the last of them is in view. */
+async function middlesOf(page: Page, ...places: string[]): Promise<Point[]> {
+  await handle(page, places.at(-1)!).scrollIntoViewIfNeeded()
+  const boxes = await Promise.all(places.map((place) => handle(page, place).boundingBox()))
+  return boxes.map((box) => ({ x: box!.x + box!.width / 2, y: box!.y + box!.height / 2 }))
+}
+
+async function show(page: Page, what: 'The whole need' | 'Around the hazards'): Promise<void> {
+  await page.getByLabel('Shown').selectOption(what)
+  await expect(handle(page, 'flare')).toHaveCount(what === 'The whole need' ? 1 : 0)
+}
+
+/** No rule of WCAG 2.2 A or AA is broken in the view that is shown, and nothing hangs over its side. */
+async function expectAccessible(page: Page): Promise<void> {
+  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze()
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([])
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0)
+}
+
+/**
+ * The handbook's constructed case P1, arithmetic by hand: parallel barrier, L_A 30 ft, L_2 10 ft, L_R 250 ft (60 mi/h,
+ * 5,000 to 10,000 vehicles a day), X = (30 - 10) / (30 / 250) = 166.67 ft.
+ */
+test('numbers changed by hand change the need: the constructed case P1', async ({ page }) => {
+  await page.getByLabel('Far side, from the edge').fill('30')
+  await page.getByLabel('Barrier offset').fill('10')
+  await page.getByLabel('The barrier is flared').uncheck()
+  await expect(sum(page, 'approach')).toHaveText('166.67 ft')
+  await expect(page.locator('.site-need')).toContainText('RDG 2011 Table 5-10(b), 60 mi/h, ADT 5,000 to 10,000')
+  await expect(page.locator('.site-need').getByText('unconfirmed').first()).toBeVisible()
+  await expect(page.locator('.plan desc')).toContainText('the need ends 166.67 ft from culvert headwall')
+
+  // P5: the same place by the older edition, L_R 425 ft (over 6,000 a day): 20 / (30 / 425) = 283.33 ft.
+  await openPart(page, 'Site and tables')
+  await page.getByLabel('Edition of the Roadside Design Guide').selectOption('1996, 2002 or 2006')
+  await expect(sum(page, 'approach')).toHaveText('283.33 ft')
+
+  // The site being worked on is kept.
+  await page.reload()
+  await expect(sum(page, 'approach')).toHaveText('283.33 ft')
+  await expect(page.getByLabel('Barrier offset')).toHaveValue('10')
+})
+
+/**
+ * By hand, with the flared formula X = (L_A + (b/a) L_1 - L_2) / (b/a + L_A / L_R), 15:1, L_1 25 ft, L_2 9 ft,
+ * L_R 250 ft: L_A 26 ft gives 18.6667 / 0.170667 = 109.38 ft, 31 ft gives 23.6667 / 0.190667 = 124.13 ft.
+ */
+for (const shown of ['The whole need', 'Around the hazards'] as const)
+  test(`a corner that is dragged takes field, need and plan along: ${shown}`, async ({ page }) => {
+    await expect(sum(page, 'approach')).toHaveText('109.38 ft')
+    await show(page, shown)
+    const [near, far] = (await middlesOf(page, 'hazard-1-near-from', 'hazard-1-far-from')) as [Point, Point]
+    const fiveFeet = (far.y - near.y) / 2
+    await page.mouse.move(far.x, far.y)
+    await page.mouse.down()
+    await page.mouse.move(far.x, far.y + fiveFeet / 2, { steps: 3 })
+    await expect(sum(page, 'approach')).not.toHaveText('109.38 ft')
+    await page.mouse.move(far.x, far.y + fiveFeet, { steps: 3 })
+    const dragged = await handle(page, 'hazard-1-far-from').boundingBox()
+    expect(Math.abs(dragged!.y + dragged!.height / 2 - far.y - fiveFeet)).toBeLessThan(2)
+    await page.mouse.up()
+    await expect(field(page, 'hazards-0-far')).toHaveValue('31')
+    await expect(field(page, 'hazards-0-from')).toHaveValue('12+00')
+    await expect(sum(page, 'approach')).toHaveText('124.13 ft')
+    await expect(page.locator('.site-need')).toContainText('31 ft to its far side')
+  })
+
+test('a finger drags the offset of the barrier, and the page stays where it is', async ({ page, isMobile }) => {
+  test.skip(!isMobile, 'a finger needs a touch screen')
+  await show(page, 'Around the hazards')
+  const [near, offset] = (await middlesOf(page, 'hazard-1-near-from', 'barrier-offset')) as [Point, Point]
+  const perFoot = (near.y - offset.y) / 7
+  const before = await page.evaluate(() => window.scrollY)
+  const devTools = await page.context().newCDPSession(page)
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', y?: number) =>
+    devTools.send('Input.dispatchTouchEvent', { type, touchPoints: y === undefined ? [] : [{ x: offset.x, y }] })
+  await touch('touchStart', offset.y)
+  for (const feet of [1, 2, 3]) await touch('touchMove', offset.y + feet * perFoot)
+  await touch('touchEnd')
+  await expect(page.getByLabel('Barrier offset')).toHaveValue('12')
+  expect(await page.evaluate(() => window.scrollY)).toBe(before)
+})
+
+test('the arrow keys do what the hand does', async ({ page }) => {
+  const corner = handle(page, 'hazard-1-far-from')
+  await corner.focus()
+  await page.keyboard.press('ArrowDown')
+  await expect(corner).toHaveAttribute('aria-valuetext', 'station 12+00, 27 ft from the edge')
+  await expect(field(page, 'hazards-0-far')).toHaveValue('27')
+  // 19.6667 / 0.174667 by the formula above.
+  await expect(sum(page, 'approach')).toHaveText('112.6 ft')
+  await page.keyboard.press('Shift+ArrowLeft')
+  await expect(field(page, 'hazards-0-from')).toHaveValue('11+90')
+  await handle(page, 'flare').focus()
+  await page.keyboard.press('ArrowDown')
+  await expect(page.getByLabel('Flare rate')).toHaveValue('14')
+  await handle(page, 'flare-start').focus()
+  await page.keyboard.press('ArrowLeft')
+  await page.keyboard.press('ArrowLeft')
+  await expect(page.getByLabel('Parallel length before the flare')).toHaveValue('27')
+  await expect(handle(page, 'flare-start')).toBeFocused()
+})
+
+test('a number that is none is named at its field, is kept, and nothing is computed from it', async ({ page }) => {
+  const near = field(page, 'hazards-0-near')
+  await near.fill('1O')
+  const wrong = page.locator(`#${await near.getAttribute('aria-describedby')}`)
+  await expect(wrong).toHaveText('Expected a number; found "1O".')
+  await expect(near).toHaveAttribute('aria-invalid', 'true')
+  await expect(page.locator('.site-sum')).toHaveText('Not computed')
+  await expect(page.locator('.site-need')).toHaveCount(0)
+  await expectAccessible(page)
+  await page.reload()
+  await expect(near).toHaveValue('1O')
+  await near.fill('8')
+  await expect(page.locator('#site-barrier-offset-wrong')).toContainText(
+    'a barrier in front of "culvert headwall", at most 8 ft',
+  )
+  await near.fill('12.')
+  await expect(near).toHaveValue('12.')
+  await expect(sum(page, 'approach')).toHaveText('109.38 ft')
+  // Above the table: the need is refused at the speed, and the plan stays.
+  await openPart(page, 'Road and traffic')
+  await page.getByLabel('Design speed').fill('95')
+  await expect(page.locator('#site-road-speed-wrong')).toContainText('at most 80 mi/h')
+  await expect(page.locator('.plan svg')).toBeVisible()
+})
+
+test('hardware that is not right says so by word and shape, with limit, value, source and smallest change', async ({
+  page,
+}) => {
+  const fails = page.locator('.site-check', { hasText: 'clear area behind the gating end, length' })
+  await expect(fails.locator('.verdict-fails')).toHaveText('fails')
+  await expect(fails).toContainText('at least 75 ft 0 in')
+  await expect(fails).toContainText('60 ft 0 in')
+  await expect(fails).toContainText('Smallest change')
+  await openPart(page, 'Ground at the terminal and behind the posts')
+  await page.getByLabel('Clear area behind the terminal, length').fill('')
+  await expect(fails.locator('.verdict-unread')).toHaveText('unread')
+  await page.getByLabel('Clear area behind the terminal, length').fill('75')
+  await expect(page.locator('[data-sum="checks"] .verdict-fails')).toHaveText('fails 0')
+})
+
+test('hazards are added and removed, units change with their tables, and a sweeping change can be put back', async ({
+  page,
+}) => {
+  await page.getByRole('button', { name: 'Add a hazard' }).click()
+  await expect(field(page, 'hazards-1-from')).toHaveValue('12+44')
+  await page.getByRole('button', { name: 'Remove culvert headwall' }).click()
+  await expect(field(page, 'hazards-0-name')).toHaveValue('hazard 2')
+  await page.getByRole('button', { name: 'Put it back as it was' }).click()
+  await expect(field(page, 'hazards-1-name')).toHaveValue('hazard 2')
+
+  await openPart(page, 'Site and tables')
+  await page.getByLabel('Units').selectOption('m, km/h')
+  await expect(page.locator('.site-swept')).toContainText('60 mi/h became 100 km/h')
+  await expect(field(page, 'barrier-offset')).toHaveValue('2.74')
+  await expect(page.locator('.site-need')).toContainText('RDG 2011 Table 5-10(a), 100 km/h')
+  await page.getByRole('button', { name: 'Put it back as it was' }).click()
+  await expect(field(page, 'barrier-offset')).toHaveValue('9')
+})
+
+test('the cross section follows its slider', async ({ page }) => {
+  await expect(page.locator('.section desc')).toContainText('station 12+12')
+  const slider = page.getByLabel('Station of the section')
+  await slider.focus()
+  await page.keyboard.press('ArrowRight')
+  await expect(page.locator('.section desc')).toContainText('station 12+13')
+  await expect(slider).toHaveAttribute('aria-valuetext', '12+13')
+})
+
+test('a site is saved as a file and opened from one, or every problem of the file is listed', async ({ page }) => {
+  await page.getByLabel('Barrier offset').fill('11.5')
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('link', { name: 'Save the site file' }).click(),
+  ])
+  const saved = JSON.parse(await readFile(await download.path(), 'utf8'))
+  expect(saved).toMatchObject({ format: 'lapwise-site/1', barrier: { offset: 11.5 } })
+
+  await page.getByText('Site file and example').click()
+  const open = (content: unknown) =>
+    page.getByLabel('Open a site file').setInputFiles({
+      name: 'river.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(content)),
+    })
+  await open({ ...saved, road: { ...saved.road, laneWidth: -12 } })
+  await expect(page.getByRole('alert')).toContainText('river.json was not opened.')
+  await expect(page.getByRole('alert')).toContainText('road.laneWidth: expected a value of more than 0, found -12')
+  await expect(page.getByLabel('Barrier offset')).toHaveValue('11.5')
+  // The least that a file says; its river goes on beyond the clear zone.
+  await open({
+    format: 'lapwise-site/1',
+    units: 'us',
+    road: { speed: 60, adt: 6400, traffic: 'one-way', lanes: 2, laneWidth: 12, shoulderWidth: 8 },
+    clearZone: 30,
+    hazards: [{ name: 'river', from: 0, to: 100, near: 20, beyondClearZone: true }],
+    barrier: { offset: 10 },
+  })
+  await expect(sum(page, 'approach')).toHaveText('166.67 ft')
+  await expect(sum(page, 'departure')).toHaveText('no opposing traffic')
+  await expect(sum(page, 'installed')).toHaveText('hardware not chosen')
+  await expect(page.getByRole('button', { name: 'Make the run' })).toHaveAttribute('aria-disabled', 'true')
+  await page.getByRole('button', { name: 'Put it back as it was' }).click()
+  await expect(page.getByLabel('Barrier offset')).toHaveValue('11.5')
+})
+
+test('the run that the need asks for is made, and opens with its layout', async ({ page }, { project }) => {
+  await openPart(page, 'Site and tables')
+  await page.getByLabel('Name of the site').fill(`Mill Brook, ${project.name}`)
+  const installed = await sum(page, 'installed').textContent()
+  await page.getByRole('button', { name: 'Make the run' }).click()
+  await expect(page.getByRole('heading', { name: `Mill Brook, ${project.name}` })).toBeVisible()
+  await expect(page).toHaveURL(/\/runs\/[^/]+\/layout$/)
+  const pieces = page.locator('.pieces')
+  await expect(pieces.getByRole('rowheader', { name: 'post 1', exact: true })).toBeVisible()
+  // The rail from end to end is as long as the need said.
+  const lengths = await pieces
+    .locator('tr', { hasText: /^.*panel \d+/ })
+    .locator('td:last-child')
+    .allTextContents()
+  const feet = lengths.reduce((total, text) => {
+    const [, whole = '0', inches = '0', over = '0', under = '1'] =
+      /^(\d+) ft (\d+)(?: (\d+)\/(\d+))? in/.exec(text) ?? []
+    return total + Number(whole) + (Number(inches) + Number(over) / Number(under)) / 12
+  }, 0)
+  expect(`${Number(feet.toFixed(2))} ft`).toBe(installed)
+})
+
+test('the page is accessible at every width, and the list of runs leads to it without having fetched it', async ({
+  page,
+}) => {
+  await expectAccessible(page)
+  await show(page, 'Around the hazards')
+  await handle(page, 'barrier-offset').focus()
+  await expectAccessible(page)
+  await page.emulateMedia({ colorScheme: 'dark' })
+  for (const width of [360, 768, 1024, 1440]) {
+    await page.setViewportSize({ width, height: 800 })
+    await expectAccessible(page)
+  }
+  await page.setViewportSize({ width: 360, height: 800 })
+  await page.getByLabel('Language').selectOption('Español')
+  await expect(page.getByRole('heading', { name: 'Cuánta barrera, y dónde' })).toBeVisible()
+  await expect(page.locator('[data-sum="approach"] dt')).toHaveText('Entrada')
+  await expectAccessible(page)
+  await page.getByLabel('Idioma').selectOption('English')
+  const fetched: string[] = []
+  page.on('request', (request) => fetched.push(request.url()))
+  await page.goto(server.address)
+  await expect(page.getByRole('link', { name: 'Alder Creek culvert', exact: false }).first()).toBeVisible()
+  expect(fetched.filter((address) => address.includes('site-view'))).toEqual([])
+  await page.getByRole('link', { name: 'How much barrier, and where' }).click()
+  await expect(page.getByRole('heading', { name: 'How much barrier, and where' })).toBeVisible()
+  await expect(page.getByText('This is not a design and not a crash test.')).toBeVisible()
+})
