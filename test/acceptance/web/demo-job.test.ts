@@ -45,7 +45,7 @@ async function readAgain(page: Page, must: string): Promise<void> {
 
 async function save(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Save', exact: true }).click()
-  await expect(page.locator('.saved')).toContainText('Saved on the server')
+  await expect(page.locator('.saved')).toContainText('Saved on this device')
 }
 
 test('the demo run is judged, its four faults are put right, and the record is printed', async ({ page }) => {
