@@ -70,7 +70,7 @@ test('one answer makes a reading for each of several posts, and all are undone t
   await page.getByLabel('Read by').fill('R. Quist')
   await length(page).fill('31')
   await page.getByLabel('Same for several places').check()
-  await page.getByLabel('To', { exact: true }).selectOption({ label: 'post 10' })
+  await page.locator('.same-for select').last().selectOption({ label: 'post 10' })
   await expect(page.getByText('3 readings, one for each place')).toBeVisible()
   await expectAccessible(page)
   await save(page)

@@ -20,8 +20,16 @@ export const openReading = (page: Page, address: string, run: string, requiremen
   page.goto(`${address}/runs/${run}/walk/${requirement}`)
 
 /** Types a length and saves it; it is acknowledged on screen when this resolves. */
+/** Who reads is asked once a visit; afterwards it is folded away and has to be opened. */
+export async function sayWho(page: Page, by: string): Promise<void> {
+  await expect(async () => {
+    await page.locator('details.visit').evaluate((visit) => visit.setAttribute('open', ''))
+    await page.getByLabel('Read by').fill(by, { timeout: 1000 })
+  }).toPass()
+}
+
 export async function readLength(page: Page, by: string, length: string): Promise<void> {
-  await page.getByLabel('Read by').fill(by)
+  await sayWho(page, by)
   await page.getByLabel(/^Length/).fill(length)
   await page.getByRole('button', { name: 'Save', exact: true }).click()
   await expect(page.locator('.saved')).toContainText('Saved on this device')

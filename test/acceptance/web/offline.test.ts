@@ -6,6 +6,7 @@ import {
   openPage,
   openReading,
   readLength,
+  sayWho,
   startBrowser,
   startWithBuilds,
   syncNow,
@@ -55,7 +56,7 @@ test('a run is read without a network after the first load, survives a reload, a
     await readLength(page, 'R. Quist', `31 ${post - 7}/16`)
   }
   await openReading(page, server.address, run, 'post-11/rail-bolt')
-  await page.getByLabel('Read by').fill('R. Quist')
+  await sayWho(page, 'R. Quist')
   await page.getByRole('button', { name: 'Cannot see it' }).click()
   await page.getByRole('button', { name: 'Save', exact: true }).click()
   await expect(page.locator('.saved')).toContainText('could not be seen')
@@ -271,7 +272,7 @@ test('a new version waits for what is entered, in this tab and in others, and th
   await expect(page.getByLabel(/^Length/)).toHaveValue('31 1/16')
   await expect(page.locator('meta[name="build"]')).toHaveCount(0)
 
-  await page.getByLabel('Read by').fill('R. Quist')
+  await sayWho(page, 'R. Quist')
   await page.getByRole('button', { name: 'Save', exact: true }).click()
   await expect(page.locator('.saved')).toContainText('31 1/16 in')
   await take(other)
