@@ -11,6 +11,8 @@ export interface CommandOptions {
   readonly limit: string | null
   readonly station: string | null
   readonly units: string | null
+  readonly photos: string | null
+  readonly ticket: string | null
 }
 
 export interface Command {

@@ -5,6 +5,7 @@ import { alignmentCommand } from './commands/alignment.ts'
 import { judgeCommand } from './commands/judge.ts'
 import { layoutCommand } from './commands/layout.ts'
 import { needCommand } from './commands/need.ts'
+import { packetCommand } from './commands/packet.ts'
 import { planCommand } from './commands/plan.ts'
 import { recordCommand } from './commands/record.ts'
 import { requirementsCommand } from './commands/requirements.ts'
@@ -22,6 +23,7 @@ const commands: readonly Command[] = [
   judgeCommand,
   stripCommand,
   recordCommand,
+  packetCommand,
 ]
 
 /** Runs one command line and tells how it ended. */
@@ -87,10 +89,14 @@ function readWords(argv: readonly string[]): { options: CommandOptions; words: r
         limit: { type: 'string' },
         station: { type: 'string' },
         units: { type: 'string' },
+        photos: { type: 'string' },
+        ticket: { type: 'string' },
       },
     })
-    const { json, output = null, page = null, readings = null, limit = null, station = null, units = null } = values
-    return { options: { json, output, page, readings, limit, station, units }, words: positionals, help: values.help }
+    const { help, json, output = null, page = null, readings = null, limit = null, station = null } = values
+    const { units = null, photos = null, ticket = null } = values
+    const options = { json, output, page, readings, limit, station, units, photos, ticket }
+    return { options, words: positionals, help }
   } catch (cause) {
     if (!(cause instanceof TypeError)) throw cause
     throw new BadInput([

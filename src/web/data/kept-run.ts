@@ -2,7 +2,9 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
+import { checkShape } from '../../formats/read-json.ts'
 import { readReadings, writeReadings } from '../../formats/readings/readings-file.ts'
+import { readingsSchema } from '../../formats/readings/readings-schema.ts'
 import { type RunFile, readRun, writeRun } from '../../formats/run/run-file.ts'
 import { judgeKnown, judgeReadings } from '../../operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
@@ -18,7 +20,7 @@ export function readKeptRun(run: DeviceEntry, readings: readonly DeviceEntry[]):
   const read = readRun(m.files.run, JSON.stringify(run.body))
   if (!read.ok) return err({ kind: 'fault', message: m.trouble.runUnreadable, problems: read.error })
   const file = { format: 'lapwise-readings/1', run: read.value.name, readings: readings.map(({ body }) => body) }
-  const list = readReadings(m.files.readings, JSON.stringify(file))
+  const list = checkShape(m.files.readings, file, readingsSchema)
   if (!list.ok) return err({ kind: 'fault', message: m.trouble.readingsUnreadable, problems: list.error })
   return ok({ id: run.id, run: read.value, readings: list.value.readings, rivals: rivalsAmong(readings) })
 }

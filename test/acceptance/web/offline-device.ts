@@ -19,7 +19,6 @@ export async function openPage(page: Page, address: string): Promise<void> {
 export const openReading = (page: Page, address: string, run: string, requirement: string): Promise<unknown> =>
   page.goto(`${address}/runs/${run}/walk/${requirement}`)
 
-/** Types a length and saves it; it is acknowledged on screen when this resolves. */
 /** Who reads is asked once a visit; afterwards it is folded away and has to be opened. */
 export async function sayWho(page: Page, by: string): Promise<void> {
   await expect(async () => {
@@ -28,6 +27,7 @@ export async function sayWho(page: Page, by: string): Promise<void> {
   }).toPass()
 }
 
+/** Types a length and saves it; it is acknowledged on screen when this resolves. */
 export async function readLength(page: Page, by: string, length: string): Promise<void> {
   await sayWho(page, by)
   await page.getByLabel(/^Length/).fill(length)
@@ -38,6 +38,26 @@ export async function readLength(page: Page, by: string, length: string): Promis
 /** How many entries the page says are on this device only. */
 export const expectUnsent = (page: Page, count: number): Promise<void> =>
   expect(page.locator('.device-state')).toHaveAttribute('data-unsent', `${count}`)
+
+/** A picture that no format can shrink: noise, some three bytes for each pixel. */
+export async function noise(page: Page, width: number, height: number) {
+  const bytes = await page.evaluate(
+    async ([width, height]) => {
+      const canvas = document.createElement('canvas')
+      Object.assign(canvas, { width, height })
+      const context = canvas.getContext('2d')!
+      const image = context.createImageData(width, height)
+      for (let row = 0; row < height; row++)
+        crypto.getRandomValues(image.data.subarray(row * width * 4, (row + 1) * width * 4))
+      for (let alpha = 3; alpha < image.data.length; alpha += 4) image.data[alpha] = 255
+      context.putImageData(image, 0, 0)
+      const blob = await new Promise<Blob>((resolve) => canvas.toBlob((made) => resolve(made!), 'image/png'))
+      return [...new Uint8Array(await blob.arrayBuffer())]
+    },
+    [width, height] as const,
+  )
+  return { name: 'noise.png', mimeType: 'image/png', buffer: Buffer.from(bytes) }
+}
 
 export const syncNow = (page: Page): Promise<void> => page.getByRole('button', { name: 'Send and fetch now' }).click()
 

@@ -1,8 +1,10 @@
+import { createHash } from 'node:crypto'
 import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
 import {
   expectUnsent,
   keptReadings,
+  noise,
   openPage,
   openReading,
   readLength,
@@ -43,6 +45,9 @@ async function onServer(by: string): Promise<readonly OnServer[]> {
   const { readings } = await (await fetch(`${server.address}/api/runs/${run}`)).json()
   return readings.filter((reading: OnServer) => reading.by === by)
 }
+
+const photosOf = (page: Page) => page.getByRole('region', { name: 'Photos' })
+const pickPhotos = (page: Page) => page.locator('.photos input[type=file][multiple]')
 
 const newest = (page: Page) => page.locator('.past-reading').first()
 
@@ -150,10 +155,66 @@ test('a device that is full says so, keeps what was typed and all that was saved
   await expect(page.getByRole('alert').first()).toContainText('no room left')
   await expect(page.getByLabel(/^Length/)).toHaveValue('31 1/8')
   expect((await keptReadings(page)).filter(({ body }) => body.by === 'R. Quist')).toHaveLength(1)
+  await pickPhotos(page).setInputFiles(await noise(page, 40, 40))
+  await expect(photosOf(page).getByRole('alert')).toContainText('no room left for the photo')
+  await expect(photosOf(page).getByRole('img')).toHaveCount(0)
   await devtools.send('Storage.overrideQuotaForOrigin', { origin: server.address })
   await page.waitForTimeout(32_000)
   await page.getByRole('button', { name: 'Try again' }).click()
   await expect(page.locator('.saved')).toContainText('31 1/8 in')
+})
+
+test('a photo taken without a network is sent later, in pieces, from where a broken connection left it', async ({
+  page,
+  browser,
+}) => {
+  await openPage(page, server.address)
+  await server.stop()
+  await openReading(page, server.address, run, 'post-8/rail-height')
+  await readLength(page, 'R. Quist', '31')
+  const picture = await noise(page, 800, 600)
+  expect(picture.buffer.length).toBeGreaterThan(1_200_000)
+  await page.getByText('Size and position').click()
+  await page.getByRole('checkbox', { name: /original/ }).check()
+  await pickPhotos(page).setInputFiles(picture)
+  await expect(photosOf(page).getByRole('img')).toHaveCount(1)
+  const state = page.locator('.device-state')
+  await expect(state).toHaveAttribute('data-unsent-photos', '1')
+
+  // The first piece gets through; then the connection is gone, and the page with it.
+  let pieces = 0
+  await page.route('**/api/photos/uploads/*', (route) => {
+    if (route.request().method() === 'PATCH') pieces += 1
+    return pieces > 1 ? route.abort() : route.continue()
+  })
+  server = await startServer(folder, port())
+  await syncNow(page)
+  await expect.poll(() => pieces).toBeGreaterThan(1)
+  await page.close()
+
+  const again = await page.context().newPage()
+  const asked: { readonly method: string; readonly offset: string | undefined }[] = []
+  again.on('request', (request) => {
+    if (request.url().includes('/api/photos/uploads'))
+      asked.push({ method: request.method(), offset: request.headers()['upload-offset'] })
+  })
+  await again.goto(server.address)
+  await expect(again.locator('.device-state')).toHaveAttribute('data-unsent-photos', '0', { timeout: 20_000 })
+  expect(asked.map(({ method }) => method)).not.toContain('POST')
+  expect(asked.find(({ method }) => method === 'PATCH')?.offset).toBe(`${512 * 1024}`)
+  const { entries } = await (await fetch(`${server.address}/api/entries`)).json()
+  const { body } = entries.findLast(({ kind }: { kind: string }) => kind === 'photo')
+  expect(createHash('sha256').update(picture.buffer).digest('hex')).toBe(body.sha256)
+  const kept = await (await fetch(`${server.address}/api/photos/${body.sha256}`)).arrayBuffer()
+  expect(Buffer.from(kept).equals(picture.buffer)).toBe(true)
+
+  // Another device shows it from the server.
+  const second = await browser.newContext()
+  const other = await second.newPage()
+  await openReading(other, server.address, run, 'post-8/rail-height')
+  const image = photosOf(other).getByRole('img')
+  await expect.poll(() => image.evaluate((one: HTMLImageElement) => one.naturalWidth)).toBe(800)
+  await second.close()
 })
 
 test('two tabs write at once: both have everything, and the server has it once', async ({ page, context }) => {

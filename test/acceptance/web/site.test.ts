@@ -143,8 +143,8 @@ test('the arrow keys do what the hand does', async ({ page }) => {
 test('a number that is none is named at its field, is kept, and nothing is computed from it', async ({ page }) => {
   const near = field(page, 'hazards-0-near')
   await near.fill('1O')
-  const wrong = page.locator(`#${await near.getAttribute('aria-describedby')}`)
-  await expect(wrong).toHaveText('Expected a number; found "1O".')
+  await expect(near).toHaveAttribute('aria-describedby', 'site-hazards-0-near-wrong')
+  await expect(page.locator('#site-hazards-0-near-wrong')).toHaveText('Expected a number; found "1O".')
   await expect(near).toHaveAttribute('aria-invalid', 'true')
   await expect(page.locator('.site-sum')).toHaveText('Not computed')
   await expect(page.locator('.site-need')).toHaveCount(0)

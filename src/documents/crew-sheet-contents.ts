@@ -1,0 +1,143 @@
+import { feetInchesText, lengthText } from '../core/hardware/dimension-text.ts'
+import type { FigureKind } from '../core/hardware/hardware-sheet.ts'
+import type { LayoutPost, RunEnd } from '../core/layout/layout.ts'
+import type { Requirement } from '../core/requirements/requirement.ts'
+import type { RunModel } from '../core/requirements/run-model.ts'
+import { type RailLine, railLine } from '../core/staking/rail-line.ts'
+import { exactLength } from '../core/units/exact-length.ts'
+import { printLength } from '../core/units/print-length.ts'
+import { inches } from '../core/units/quantity.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
+import { cautions } from './cautions.ts'
+import { crewDepartures } from './crew-departures.ts'
+import { type CrewPanel, crewPanels } from './crew-panels.ts'
+import { groupBy } from './group-by.ts'
+import { alongText, placesText, stationOf } from './places-text.ts'
+import type { RecordInput } from './record-input.ts'
+import { type Fact, runFacts } from './run-facts.ts'
+
+/** What the crew builds from, in the order in which it says it, for any writer. Nothing in it was read on the ground. */
+export interface CrewSheetContents {
+  readonly title: string
+  readonly run: string
+  readonly facts: readonly Fact[]
+  readonly ticket: string
+  readonly posts: readonly CrewPost[]
+  /** What the offsets in the table of posts are; a reason where there are none. */
+  readonly flare: string
+  readonly panels: readonly CrewPanel[]
+  readonly laps: readonly CrewRule[]
+  /** Heights and where the splices lie. */
+  readonly heights: readonly CrewRule[]
+  /** Holes, slots and bolts, and which way parts face. */
+  readonly holes: readonly CrewRule[]
+  readonly departures: readonly string[]
+  readonly holds: readonly CrewRule[]
+  readonly cautions: readonly string[]
+}
+
+export interface CrewPost {
+  readonly number: number
+  /** Null where the run file does not tell. */
+  readonly station: string | null
+  /** Along the rail from the centre of post 1. */
+  readonly along: string
+  /** To the next post along the rail; null at the last. */
+  readonly next: string | null
+  /** The space to the next post is not the system's full spacing. */
+  readonly isOddSpace: boolean
+  /** Of the face of rail from the line of the run, away from the road; null where no flare is stated. */
+  readonly offset: string | null
+  readonly kind: string
+  readonly block: boolean
+  readonly state: LayoutPost['state']
+}
+
+/** One rule with the places where it holds. */
+export interface CrewRule {
+  readonly places: string
+  readonly must: string
+  /** False when its limit comes from memory alone. */
+  readonly confirmed: boolean
+}
+
+/** @param ticket  the utility ticket as somebody wrote it; null when nobody did */
+export function crewSheetContents(input: RecordInput, ticket: string | null): CrewSheetContents {
+  const { run, model, requirements } = input
+  const line = railLine(model)
+  const withFigure = (figures: readonly FigureKind[]): readonly CrewRule[] =>
+    figures.flatMap((figure) => crewRules(requirements.filter((one) => one.figure === figure)))
+  return {
+    title: 'Crew sheet',
+    run: run.name,
+    facts: runFacts(input).filter(({ name }) => !['Work', 'Let', 'Readings'].includes(name)),
+    ticket: ticket ?? 'not entered',
+    posts: crewPosts(run, model, line.ok ? line.value : null),
+    flare: line.ok ? flareText(model) : `Offsets are not given: ${line.error.sheet} states no nominal flare.`,
+    panels: crewPanels(run, model),
+    laps: withFigure(['lap']),
+    heights: withFigure(['rail-height', 'stub-height', 'flare-offset', 'splice-position']),
+    holes: withFigure(holeFigures),
+    departures: crewDepartures(run, model),
+    holds: crewRules(requirements.filter(({ hold }) => hold)),
+    cautions,
+  }
+}
+
+const holeFigures: readonly FigureKind[] = [
+  'head-holes',
+  'slot-set',
+  'rail-bolt',
+  'hinge-side',
+  'bearing-plate',
+  'bracket-opening',
+  'slotted-panel',
+  'cable-play',
+]
+
+const crewRules = (requirements: readonly Requirement[]): readonly CrewRule[] =>
+  groupBy(requirements, (one) => `${one.must}\n${isConfirmed(one)}`).map((group) => ({
+    places: placesText(group.map(({ place }) => place)),
+    must: group[0].must,
+    confirmed: isConfirmed(group[0]),
+  }))
+
+const isConfirmed = ({ confirmation }: Requirement): boolean => confirmation !== 'from memory'
+
+function crewPosts(run: RunFile, { layout, system }: RunModel, line: RailLine | null): readonly CrewPost[] {
+  return layout.posts.map(({ number, alongInches, kind, block, state }, i) => {
+    const next = layout.posts[i + 1]
+    return {
+      number,
+      station: stationOf(run, layout.postOneAtInches + alongInches),
+      along: alongText(run, alongInches),
+      next: next === undefined ? null : alongText(run, next.alongInches - alongInches),
+      isOddSpace: next !== undefined && next.alongInches - alongInches !== system.spacings.full.inches,
+      offset: line === null ? null : offsetText(run, line.awayAt(inches(alongInches)) / inches(1)),
+      kind,
+      block,
+      state,
+    }
+  })
+}
+
+/** To the nearest 1/8 in, or millimetre in a metric run: closer than a post is driven. */
+function offsetText({ units }: Pick<RunFile, 'units'>, away: number): string {
+  return units === 'metric'
+    ? printLength(exactLength(Math.round(away * 25.4), 'mm'), 'millimetres')
+    : lengthText(Math.round(away * 8) / 8, 'in')
+}
+
+function flareText({ first, second }: RunModel): string {
+  const flares = [flareOf('First', first), flareOf('Second', second)].filter((text) => text !== null)
+  if (flares.length === 0) return 'No flare: every post stands on the line of the run.'
+  return `Offset: face of rail from the line of the run, away from the road. ${flares.join('; ')}.`
+}
+
+function flareOf(name: string, end: RunEnd): string | null {
+  if (end.kind !== 'unit' || end.sheet.flare === 'none') return null
+  const { shape, offset, overInches, confirmation } = end.sheet.flare
+  if (offset.nominal === 'notStated' || offset.nominal === 0) return null
+  const trust = confirmation === 'from memory' ? ' (from memory, NOT CONFIRMED)' : ''
+  return `${name} end: ${shape === 'straight' ? 'straight flare' : 'parabola'}, ${lengthText(offset.nominal, offset.unit)} over ${feetInchesText(overInches)}${trust}`
+}

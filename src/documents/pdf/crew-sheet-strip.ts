@@ -1,0 +1,72 @@
+import { moved } from '../../drawing/draw.ts'
+import type { Drawing } from '../../drawing/drawing.ts'
+import { plainScales } from '../../drawing/paper.ts'
+import { gutterPoints, stripBand } from '../../drawing/views/strip/band.ts'
+import { breakRun } from '../../drawing/views/strip/breaks.ts'
+import { leadPoints, railRange } from '../../drawing/views/strip/frame.ts'
+import { scaleBar } from '../../drawing/views/strip/scale-bar.ts'
+import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
+import { stripLayers } from '../../drawing/views/strip/strip-layers.ts'
+
+/** Most rows of strip that leave room for the tables on one page. */
+const mostRows = 2
+
+export interface CrewStrip {
+  readonly drawing: Drawing
+  /** `1 in = 20 ft (1:240)` */
+  readonly scale: string
+}
+
+/**
+ * The strip without title and legend, at the largest plain scale at which one row, or else two, fit into `width` points;
+ * null for a run that needs pages of its own.
+ */
+export function crewStrip(input: StripInput, width: number): CrewStrip | null {
+  for (const most of [1, mostRows])
+    for (const { ratio, words } of plainScales[input.units]) {
+      const drawing = rows(input, ratio, width, most)
+      if (drawing !== null) return { drawing, scale: words }
+    }
+  return null
+}
+
+function rows(input: StripInput, ratio: number, width: number, most: number): Drawing | null {
+  const perPoint = ratio / 72
+  if (usualSpacing(input) / perPoint < closestPosts) return null
+  const rail = railRange(input)
+  const lead = leadPoints * perPoint
+  const whole = { from: rail.from - lead, to: rail.to + lead }
+  const ranges = breakRun(input.layout, whole, (width - gutterPoints) * perPoint, 9 * perPoint)
+  if (ranges.length > most) return null
+  let down = 0
+  const items = ranges.flatMap((range, i) => {
+    const matches = { before: i === 0 ? null : i, after: i === ranges.length - 1 ? null : i + 1 }
+    const band = stripBand(input, [], ratio, range, matches)
+    const level = down + band.above
+    down = level + band.below + 4
+    return band.items.map((item) => moved(item, gutterPoints * perPoint - range.from, -level * perPoint))
+  })
+  const height = down + barHeight
+  return {
+    title: `Strip of ${input.titles.run}`,
+    description: `Plan of the run from its upstream end at the left to its downstream end at the right, with ${input.layout.posts.length} posts, ${input.layout.panels.length} panels and their splices by number; the tables say the same in words.`,
+    scale: ratio,
+    paper: null,
+    extent: { minX: 0, maxX: width * perPoint, minY: -height * perPoint, maxY: 0 },
+    layers: stripLayers,
+    items: [
+      ...items,
+      ...scaleBar(ratio, input.units, true).map((item) => moved(item, gutterPoints * perPoint, -(down + 6) * perPoint)),
+    ],
+  }
+}
+
+const barHeight = 25
+
+/** Closest that posts at the usual spacing may come on paper, points, so that their numbers stay apart. */
+const closestPosts = 14
+
+function usualSpacing({ layout }: StripInput): number {
+  const spacings = layout.posts.slice(1).map((post, i) => post.alongInches - layout.posts[i]!.alongInches)
+  return spacings.sort((a, b) => a - b)[Math.floor(spacings.length / 2)] ?? Number.POSITIVE_INFINITY
+}

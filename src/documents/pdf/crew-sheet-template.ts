@@ -1,0 +1,174 @@
+import { pageFrame } from './page-frame.ts'
+
+/** The crew sheet in the typesetter's language; it finds `CrewSheetContents` in `doc`. */
+export const crewSheetTemplate = `${pageFrame}
+#set page(margin: (x: 30pt, top: 40pt, bottom: 30pt), header-ascent: 8pt, footer-descent: 8pt)
+#set text(size: 8.5pt)
+#set par(leading: 0.42em)
+#set table(inset: (x: 3pt, y: 2pt))
+#show title: set text(size: 17pt)
+#show heading.where(level: 1): it => block(above: 5.5pt, below: 3pt, sticky: true, text(size: 10pt, it.body))
+
+#let picture(figure) = image(
+  bytes(figure.picture),
+  format: "svg",
+  width: figure.width * 1pt,
+  height: figure.height * 1pt,
+  alt: figure.alt,
+)
+#let laps = if doc.stripWords == none { data.figures } else { data.figures.slice(1) }
+
+#grid(
+  columns: (auto, 1fr),
+  column-gutter: 12pt,
+  align: bottom,
+  title[#doc.title],
+  text(size: 12pt, weight: "bold", doc.run),
+)
+#block(above: 5pt, below: 5pt, grid(
+  columns: (1fr, 1fr),
+  column-gutter: 12pt,
+  row-gutter: 2.5pt,
+  ..doc.facts.map(fact => grid(columns: (78pt, 1fr), text(fill: quiet, fact.name), fact.value)),
+))
+#block(width: 100%, stroke: 1.2pt + black, inset: (x: 6pt, y: 3pt), above: 4pt, below: 3pt)[
+  *Utility ticket:* #doc.ticket
+  #if doc.ticket == "not entered" [ #h(4pt) No post is driven or pulled before the marks are there. ]
+]
+
+#if doc.stripWords != none {
+  block(above: 2pt, below: 2pt, picture(data.figures.first()))
+  // Beside the scale bar, which leaves room at its right.
+  block(above: -16pt, below: 6pt, width: 100%, align(right, small(doc.stripWords)))
+} else [The strip stands on the last #if data.drawings.len() == 1 [page] else [#data.drawings.len() pages].]
+
+#let state-words = (regular: "", moved: "MOVED", special: "SPECIAL", standing: "stands already")
+#let has-station = doc.posts.first().station != none
+#let has-offset = doc.posts.first().offset != none
+#let post-cells(post) = (
+  [*#post.number*],
+  ..if has-station { (post.station,) },
+  post.along,
+  if post.next == none [end] else if post.isOddSpace [*#post.next*] else { post.next },
+  ..if has-offset { (post.offset,) },
+  if post.block [yes] else [*no*],
+  [#post.kind #if post.state != "regular" { strong(state-words.at(post.state)) }],
+)
+// Widths in points: number, station, from post 1, to next, offset, block; the kind takes what is left.
+#let post-table(size, widths) = {
+  set text(size: size)
+  let (number, station, along, next, offset, block) = widths
+  table(
+    columns: (number, ..if has-station { (station,) }, along, next, ..if has-offset { (offset,) }, block, 1fr),
+    heads(
+      [Post],
+      ..if has-station { ([Station],) },
+      [From post 1],
+      [To next],
+      ..if has-offset { ([Offset],) },
+      [Block],
+      [Post kind],
+    ),
+    ..doc.posts.map(post-cells).flatten(),
+  )
+}
+#let rules(list) = {
+  set text(size: 8pt)
+  for rule in list {
+    block(above: 2.5pt, below: 2.5pt)[
+      *#upper(rule.places.first())#rule.places.slice(rule.places.first().len()):* #rule.must
+      #if not rule.confirmed { not-confirmed }
+    ]
+  }
+}
+#let panels = {
+  set text(size: 7.5pt)
+  table(
+    columns: (34pt, 22pt, 48pt, 1fr),
+    heads[Panel][Pcs][Each][Kind],
+    ..doc.panels.map(panel => (
+      [*#panel.numbers*],
+      str(panel.count),
+      panel.length,
+      [#panel.name#if panel.nested [, *nested*]#if panel.hung [, hangs already]],
+    )).flatten(),
+  )
+}
+#let departures = if doc.departures.len() == 0 [Nowhere.] else {
+  block(width: 100%, stroke: 1.2pt + black, inset: 5pt, list(..doc.departures))
+}
+#let lap-part = {
+  rules(doc.laps)
+  for lap in laps { picture(lap) }
+}
+
+#let heights = [
+  = Heights and splices
+  #rules(doc.heights)
+  = Hold points: call before you cover it
+  #if doc.holds.len() == 0 [None.] else { rules(doc.holds) }
+]
+// Two columns of about equal length, by their letters.
+#let halves(items, show-items) = {
+  let sizes = items.map(item => repr(item).len())
+  let half = range(items.len()).find(i => sizes.slice(0, i + 1).sum() * 2 >= sizes.sum())
+  half = if half == none { 0 } else { half + 1 }
+  grid(
+    columns: (1fr, 1fr),
+    column-gutter: 12pt,
+    show-items(items.slice(0, half)),
+    show-items(items.slice(half)),
+  )
+}
+
+#let is-short = doc.posts.len() <= 24
+#if is-short {
+  grid(
+    columns: (1fr, 206pt),
+    column-gutter: 10pt,
+    [
+      = Posts to stake
+      #post-table(7.5pt, (18pt, 46pt, 52pt, 46pt, 40pt, 24pt))
+      #small(doc.flare)
+      #heights
+    ],
+    [
+      = Where this run departs from standard
+      #departures
+      = Panels in order
+      #panels
+      = Lap
+      #lap-part
+    ],
+  )
+} else [
+  = Where this run departs from standard
+  #departures
+  #grid(
+    columns: (1fr, 206pt),
+    column-gutter: 10pt,
+    [
+      = Panels in order
+      #panels
+    ],
+    [
+      = Lap
+      #lap-part
+    ],
+  )
+  #heights
+]
+= Holes, slots and bolts; which way parts face
+#halves(doc.holes, rules)
+= Cautions
+#{
+  set text(size: 6.5pt)
+  halves(doc.cautions, items => list(spacing: 0.45em, ..items))
+}
+#if not is-short [
+  = Posts to stake
+  #small(doc.flare)
+  #columns(2, gutter: 10pt, post-table(6.8pt, (20pt, 41pt, 56pt, 42pt, 31pt, 23pt)))
+]
+#if data.drawings.len() > 0 { drawing-pages }
+`

@@ -1,0 +1,34 @@
+import type { Drawing } from '../../drawing/drawing.ts'
+import { papers } from '../../drawing/paper.ts'
+import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
+import { stripPages } from '../../drawing/views/strip.ts'
+import type { CrewSheetContents } from '../crew-sheet-contents.ts'
+import { crewStrip } from './crew-sheet-strip.ts'
+import { crewSheetTemplate } from './crew-sheet-template.ts'
+import { type DocumentPrinting, setDocument } from './set-document.ts'
+
+/** Side margin of the crew sheet, points. */
+const margin = 30
+
+/**
+ * The crew sheet as PDF/A-2a: one page where the run allows. A run too long for the page has its strip on pages of its own.
+ * @param laps  the pictures of how panels lap
+ */
+export function writeCrewSheet(
+  contents: CrewSheetContents,
+  strip: StripInput,
+  laps: readonly Drawing[],
+  printing: DocumentPrinting,
+): Uint8Array {
+  const within = crewStrip(strip, papers[printing.page].heightPoints - 2 * margin)
+  const pages = within === null ? stripPages(strip, printing.page) : []
+  return setDocument(
+    crewSheetTemplate,
+    { ...contents, stripWords: within && stripWords(within.scale, strip) },
+    { pages, figures: [...(within === null ? [] : [within.drawing]), ...laps] },
+    printing,
+  )
+}
+
+const stripWords = (scale: string, { lateralExaggeration: times }: StripInput): string =>
+  `Traffic side is up. Scale along the rail ${scale} when printed at 100 %${times === 1 ? '' : `; OFFSETS ARE DRAWN ${times} TIMES THEIR SIZE`}.`

@@ -1,0 +1,179 @@
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
+import { createHash } from 'node:crypto'
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { setTimeout as wait } from 'node:timers/promises'
+import { afterAll, beforeEach, describe, expect, it } from 'vitest'
+import { BadInput } from '../../src/cli/command.ts'
+import { writeFolder } from '../../src/cli/write-folder.ts'
+import { demoProject } from '../../src/operations/demo-project.ts'
+
+const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
+const top = mkdtempSync(join(tmpdir(), 'lapwise-packet-'))
+afterAll(() => rmSync(top, { recursive: true, force: true }))
+
+let folder = ''
+const file = (name: string): string => join(folder, name)
+/** What stands in the folder beside the input. */
+const written = (): readonly string[] =>
+  readdirSync(folder).filter((name) => !['run.json', 'readings.json', 'photos'].includes(name))
+
+beforeEach(() => {
+  folder = mkdtempSync(join(top, 'job-'))
+  const demo = demoProject()
+  writeFileSync(file('run.json'), demo.run)
+  writeFileSync(file('readings.json'), demo.readings)
+  mkdirSync(file('photos'))
+})
+
+const words = ['packet', 'run.json', 'readings.json', '-o', 'OUT/'] as const
+const start = (more: readonly string[] = []): ChildProcess =>
+  spawn(process.execPath, [program, ...words, ...more], { cwd: folder })
+
+function ended(child: ChildProcess): Promise<{ readonly code: number | null; readonly said: string }> {
+  let said = ''
+  child.stderr!.on('data', (chunk) => {
+    said += chunk
+  })
+  return new Promise((resolve) => child.on('close', (code) => resolve({ code, said })))
+}
+
+const lapwise = (...more: readonly string[]) => ended(start(more))
+
+/** A picture by its first bytes, `size` bytes long. */
+function writePhoto(name: string, size: number): void {
+  const bytes = Buffer.alloc(size, 7)
+  Buffer.from([0xff, 0xd8, 0xff, 0xe0]).copy(bytes)
+  writeFileSync(file(`photos/${name}`), bytes)
+}
+
+const writePhotos = (size: number): void => {
+  for (const number of [1, 2, 20]) writePhoto(`covered-${number}.jpg`, size)
+}
+
+/** Faults that `sha256sum`, which nobody here wrote, finds against the manifest of OUT. */
+function manifestFaults(): readonly string[] {
+  const { files } = JSON.parse(readFileSync(file('OUT/manifest.json'), 'utf8')) as {
+    files: { name: string; sha256: string }[]
+  }
+  const sums = execFileSync('sha256sum', ['--', ...files.map(({ name }) => name)], {
+    cwd: file('OUT'),
+    encoding: 'utf8',
+  })
+  const wanted = files.map(({ name, sha256 }) => `${sha256}  ${name}`)
+  return sums
+    .trim()
+    .split('\n')
+    .filter((line, i) => line !== wanted[i])
+}
+
+describe('lapwise packet', () => {
+  it('writes the folder whole, with photos, and sha256sum agrees with the manifest on every file', async () => {
+    writePhotos(64)
+    const { code, said } = await lapwise('--photos', 'photos', '--ticket', 'ticket 7')
+    expect([code, said.includes('wrote 15 files')]).toEqual([0, true])
+    expect(written()).toEqual(['OUT'])
+    expect(readdirSync(file('OUT')).sort()).toEqual([
+      ...['as-built.pdf', 'crew-sheet.pdf', 'manifest.json', 'material-list.pdf', 'photos', 'quantities.pdf'],
+      ...['quantities.xlsx', 'readings.json', 'record.pdf', 'run.json', 'stakes.csv', 'strip.dxf', 'strip.svg'],
+    ])
+    expect(readdirSync(file('OUT/photos')).sort()).toEqual(['covered-1.jpg', 'covered-2.jpg', 'covered-20.jpg'])
+    expect(manifestFaults()).toEqual([])
+    expect(readFileSync(file('OUT/readings.json'))).toEqual(readFileSync(file('readings.json')))
+    writeFileSync(file('OUT/stakes.csv'), 'changed')
+    expect(manifestFaults()).toEqual([`${createHash('sha256').update('changed').digest('hex')}  stakes.csv`])
+  })
+
+  it('takes an empty folder, and refuses one with anything in it or a file, which stay as they are', async () => {
+    mkdirSync(file('OUT'))
+    writeFileSync(file('OUT/mine.txt'), 'mine')
+    const refused = await lapwise()
+    expect(refused.code).toBe(2)
+    expect(refused.said).toBe('OUT/: expected no such folder, or an empty one, found a folder with 1 files in it\n')
+    expect(readdirSync(file('OUT'))).toEqual(['mine.txt'])
+    rmSync(file('OUT/mine.txt'))
+    expect((await lapwise()).code).toBe(0)
+    expect(manifestFaults()).toEqual([])
+    expect(written()).toEqual(['OUT'])
+  })
+
+  it('names each photo that is missing, twice there or no picture, and writes nothing', async () => {
+    writeFileSync(file('photos/covered-1.jpg'), 'a text')
+    const { code, said } = await lapwise('--photos', 'photos')
+    expect(code).toBe(2)
+    expect(said.split('\n').filter((line) => line !== '')).toEqual([
+      'covered-1.jpg: expected a picture (JPEG, PNG or WebP), found a file that begins like none of them',
+      'readings.json: photo "covered-2": expected a picture of that name, found no such file',
+      'readings.json: photo "covered-20": expected a picture of that name, found no such file',
+    ])
+    writePhoto('covered-1.png', 64)
+    const twice = await lapwise('--photos', 'photos')
+    expect([twice.code, twice.said]).toEqual([
+      2,
+      'photos: photo "covered-1": expected one picture of that name, found covered-1.jpg, covered-1.png\n',
+    ])
+    expect((await lapwise('--photos', 'nowhere')).said).toBe(
+      'nowhere: expected a folder that can be read, found ENOENT\n',
+    )
+    expect(written()).toEqual([])
+  })
+
+  it('leaves nothing of OUT when it is killed while it writes, and OUT whole when it is killed after', async () => {
+    // Large photos make the writing long enough to be hit.
+    writePhotos(96 * 2 ** 20)
+    let hits = 0
+    for (const delay of [0, 15, 40, 80]) {
+      const child = start(['--photos', 'photos'])
+      const end = ended(child)
+      while (child.exitCode === null && !written().some((name) => name.endsWith('.partial'))) await wait(1)
+      await wait(delay)
+      child.kill('SIGKILL')
+      await end
+      const left = written()
+      if (left.includes('OUT')) expect(manifestFaults()).toEqual([])
+      else {
+        hits++
+        expect(left).toHaveLength(1)
+        expect(left[0]).toMatch(/^OUT\.[0-9a-f-]+\.partial$/)
+      }
+      for (const name of left) rmSync(file(name), { recursive: true })
+    }
+    expect(hits).toBeGreaterThan(0)
+  })
+
+  it('cleans up and says so when the disk takes no more, after any number of files', async () => {
+    const files = ['a.txt', 'photos/b.txt', 'c.txt'].map((name) => ({ name, bytes: Buffer.from(name) }))
+    for (const most of [0, 1, 2]) {
+      let count = 0
+      const full = async (path: string, bytes: Uint8Array): Promise<void> => {
+        writeFileSync(path, count < most ? bytes : bytes.subarray(0, 1))
+        if (count++ >= most) throw Object.assign(new Error('no space left'), { code: 'ENOSPC' })
+      }
+      const refused = await writeFolder(file('OUT'), files, full).catch((cause: unknown) => cause)
+      expect(refused).toBeInstanceOf(BadInput)
+      expect((refused as BadInput).problems[0]!.found).toBe('ENOSPC')
+      expect(written()).toEqual([])
+    }
+    await writeFolder(file('OUT'), files)
+    expect(readFileSync(file('OUT/photos/b.txt'), 'utf8')).toBe('photos/b.txt')
+  })
+
+  it.skipIf(process.platform === 'win32')('cleans up when the system itself refuses a file as too large', async () => {
+    writePhotos(8 * 2 ** 20)
+    // Files of at most 4 MiB: the documents fit, the photos do not.
+    const limited = ['-c', 'ulimit -f 4096; trap "" XFSZ; exec "$@"', 'bash', process.execPath, program, ...words]
+    const { code, said } = await ended(spawn('bash', [...limited, '--photos', 'photos'], { cwd: folder }))
+    expect(said).toMatch(/OUT\/: expected a place where a folder can be written, found EFBIG\n$/)
+    expect(code).toBe(2)
+    expect(existsSync(file('OUT'))).toBe(false)
+    expect(written()).toEqual([])
+  })
+
+  it('refuses standard input, since the packet holds the files themselves, and a page that it does not know', async () => {
+    const child = spawn(process.execPath, [program, 'packet', '-', 'readings.json', '-o', 'OUT'], { cwd: folder })
+    expect((await ended(child)).code).toBe(2)
+    expect((await lapwise('--page', 'A5')).said).toMatch(/expected --page letter, tabloid, A4, A3, found A5/)
+    expect(written()).toEqual([])
+  })
+})

@@ -1,0 +1,266 @@
+import { createHash } from 'node:crypto'
+import { setTimeout as wait } from 'node:timers/promises'
+import { describe, expect, test } from 'vitest'
+import { crewSheetContents } from '../../../src/documents/crew-sheet-contents.ts'
+import type { InputProblem } from '../../../src/formats/input-problem.ts'
+import { readRun } from '../../../src/formats/run/run-file.ts'
+import { demoProject } from '../../../src/operations/demo-project.ts'
+import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
+import { requireRun } from '../../../src/operations/require-run.ts'
+import { type PacketFile, type PacketOptions, writePacket } from '../../../src/operations/write-packet.ts'
+import { recordInput } from '../../../src/operations/write-record.ts'
+import { atSplices, inventedRoad, judgedDemo, newYorkEast, sound } from '../exports/export-project.ts'
+import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
+
+const text = new TextEncoder()
+const sha256 = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
+
+const options: PacketOptions = {
+  page: 'letter',
+  printedAt: '2016-05-13T09:00:00-06:00',
+  author: 'M. Reyes',
+  version: '0.1.0',
+  sha256,
+  sources: {
+    run: { name: 'run.json', bytes: text.encode('the run file') },
+    readings: { name: 'readings.json', bytes: text.encode('the readings file') },
+  },
+  pay: atSplices,
+  ticket: null,
+  place: null,
+  photos: null,
+  progress: () => {},
+}
+
+const packetOf = async (judged: JudgedRun, changes: Partial<PacketOptions> = {}): Promise<readonly PacketFile[]> =>
+  sound(await writePacket(judged, { ...options, ...changes }))
+
+const named = (files: readonly PacketFile[], name: string): Uint8Array => {
+  const file = files.find((one) => one.name === name)
+  if (file === undefined) throw new Error(`the packet has no ${name}`)
+  return file.bytes
+}
+
+const manifestOf = (files: readonly PacketFile[]) =>
+  JSON.parse(new TextDecoder().decode(named(files, 'manifest.json'))) as {
+    readonly files: readonly { readonly name: string; readonly bytes: number; readonly sha256: string }[]
+    readonly leftOut: readonly { readonly what: string; readonly why: string }[]
+    readonly notes: readonly string[]
+    readonly acceptance: string
+  }
+
+/** A run of the demo's hardware with nothing read, `changes` in its file. */
+function unreadRun(changes: object): JudgedRun {
+  const file = JSON.stringify({ ...(JSON.parse(demoProject().run) as object), obstructions: [], ...changes })
+  return judgeKnown(sound(requireRun('run.json', sound(readRun('run.json', file)))), [])
+}
+
+const canCheck = isInstalled('qpdf') && isInstalled('pdftotext') && isInstalled('pdfinfo') && isInstalled('pdffonts')
+const pdfNames = ['crew-sheet.pdf', 'record.pdf', 'as-built.pdf', 'quantities.pdf', 'material-list.pdf']
+
+/** Each PDF passes qpdf, carries its fonts and names the run; gives their texts by name. */
+function checkedTexts(files: readonly PacketFile[]): ReadonlyMap<string, string> {
+  return new Map(
+    pdfNames.map((name) => {
+      const path = fileOf(named(files, name), name)
+      expect(qpdfCheck(path), name).toBe(0)
+      const fonts = outputOf('pdffonts', path).trim().split('\n').slice(2)
+      expect(fonts.length, name).toBeGreaterThan(0)
+      for (const font of fonts) expect(font, name).toMatch(/ yes yes yes +\d+ +0$/)
+      return [name, textOf(path)]
+    }),
+  )
+}
+
+const pagesOf = (files: readonly PacketFile[], name: string): number =>
+  Number(/^Pages: +(\d+)$/m.exec(outputOf('pdfinfo', fileOf(named(files, name), name)))?.[1])
+
+const judged = judgedDemo()
+
+describe('the packet of the demo project', { timeout: 60_000 }, () => {
+  test('holds every document and the files themselves; the manifest has the hash and size of each', async () => {
+    const files = await packetOf(judged)
+    const manifest = manifestOf(files)
+    expect(files.map(({ name }) => name)).toEqual([
+      'crew-sheet.pdf',
+      'record.pdf',
+      'as-built.pdf',
+      'quantities.pdf',
+      'quantities.xlsx',
+      'material-list.pdf',
+      'strip.svg',
+      'strip.dxf',
+      'stakes.csv',
+      'run.json',
+      'readings.json',
+      'manifest.json',
+    ])
+    expect(manifest.files).toEqual(
+      files
+        .filter(({ name }) => name !== 'manifest.json')
+        .map(({ name, bytes }) => ({ name, bytes: bytes.length, sha256: sha256(bytes) })),
+    )
+    expect(named(files, 'run.json')).toEqual(options.sources.run.bytes)
+    expect(manifest.leftOut.map(({ what }) => what)).toEqual([
+      'run.geojson, run.gpkg',
+      'photos: covered-1, covered-2, covered-20',
+    ])
+    expect(manifest.notes.join()).toContain('no map coordinates')
+  })
+
+  test('is the same to the byte some seconds later, with a place too, and another at another date', async () => {
+    const place = {
+      run: { offset: 3.6576, road: inventedRoad, unit: 'US survey foot' },
+      system: await newYorkEast(),
+      sqliteAt: null,
+    } as const
+    const first = await packetOf(judged, { place })
+    // The times in a ZIP file have a step of two seconds.
+    await wait(2_100)
+    const again = await packetOf(judged, { place })
+    expect(first.map(({ name }) => name)).toEqual(expect.arrayContaining(['run.geojson', 'run.gpkg', 'stakes.csv']))
+    expect(manifestOf(first).notes).toEqual([])
+    for (const [i, { name, bytes }] of first.entries()) {
+      expect(again[i]!.name).toBe(name)
+      expect(Buffer.compare(again[i]!.bytes, bytes), name).toBe(0)
+    }
+    const later = await packetOf(judged, { place, printedAt: '2016-05-14T09:00:00-06:00' })
+    for (const name of [...pdfNames, 'quantities.xlsx', 'run.gpkg', 'manifest.json'])
+      expect(Buffer.compare(named(later, name), named(first, name)), name).not.toBe(0)
+  })
+
+  test('leaves the stakes out and says why where the side of the road is not known', async () => {
+    const { road } = JSON.parse(demoProject().run) as { road: object }
+    const files = await packetOf(judgedDemo({ road: { ...road, side: null } }))
+    expect(files.some(({ name }) => name === 'stakes.csv')).toBe(false)
+    const { what, why } = manifestOf(files).leftOut[0]!
+    expect(what).toBe('stakes.csv')
+    expect(why).toContain('road.side: expected "right" or "left"')
+  })
+
+  test.skipIf(!canCheck)('opens in programs of others, each document with what it is for', async () => {
+    const files = await packetOf(judged)
+    const texts = checkedTexts(files)
+    const crew = texts.get('crew-sheet.pdf')!
+    expect(crew).toContain('Utility ticket: not entered')
+    expect(crew).toContain('NO POST at 68 ft 9 in, because of the culvert')
+    expect(crew).toContain('Panel 3 is 9 ft 4 1/2 in long')
+    expect(crew).toContain('The lower post was seen in place')
+    expect(crew).toContain('in the upper hole set')
+    const built = texts.get('as-built.pdf')!
+    for (const words of [
+      'The run is not acceptable.',
+      '3-in side up',
+      'Downstream panel on the traffic side',
+      '12 ft 6 in',
+    ])
+      expect(built).toContain(words)
+    // Panels 4 to 6 of 25 ft lie between the terminal and the anchor: 3 x 25 = 75.
+    expect(texts.get('quantities.pdf')).toContain('75 ft to be paid')
+    const material = texts.get('material-list.pdf')!
+    for (const words of ['Heat mark', 'Coating mark', 'panel 7']) expect(material).toContain(words)
+    const ticketed = await packetOf(judged, { ticket: '2016-0512-77 through 20 May' })
+    expect(textOf(fileOf(named(ticketed, 'crew-sheet.pdf'), 'ticket.pdf'))).toContain('2016-0512-77 through 20 May')
+  })
+
+  test.skipIf(!canCheck)('has its crew sheet on one page of letter or A4', async () => {
+    expect(pagesOf(await packetOf(judged), 'crew-sheet.pdf')).toBe(1)
+    expect(pagesOf(await packetOf(judged, { page: 'A4' }), 'crew-sheet.pdf')).toBe(1)
+  })
+
+  test('the crew sheet stakes the flare: 48 in over 37 ft 6 in in a straight line is 8 in for each 6 ft 3 in', () => {
+    const { posts } = crewSheetContents(recordInput(judged), null)
+    expect(posts.map(({ offset }) => offset)).toEqual([
+      ...['48 in', '40 in', '32 in', '24 in', '16 in', '8 in'],
+      ...Array.from({ length: 14 }, () => '0 in'),
+    ])
+    // The only space that is not 6 ft 3 in is the one over the culvert.
+    expect(posts.filter(({ isOddSpace }) => isOddSpace).map(({ number, next }) => [number, next])).toEqual([
+      [11, '12 ft 6 in'],
+    ])
+  })
+})
+
+describe('photos of a packet', { timeout: 60_000 }, () => {
+  const jpeg = Uint8Array.from([0xff, 0xd8, 0xff, 0xe0, 0, 16])
+  const photo = (name: string, bytes: Uint8Array) => ({ photo: name, file: `${name}.jpg`, bytes })
+
+  test('are taken in under their own names, with their hash in the manifest', async () => {
+    const photos = ['covered-1', 'covered-2', 'covered-20'].map((name) => photo(name, jpeg))
+    const files = await packetOf(judged, { photos })
+    expect(named(files, 'photos/covered-20.jpg')).toEqual(jpeg)
+    expect(manifestOf(files).files).toContainEqual({
+      name: 'photos/covered-1.jpg',
+      bytes: jpeg.length,
+      sha256: sha256(jpeg),
+    })
+  })
+
+  test('that are missing, empty or no picture are named one by one, and nothing is written', async () => {
+    const photos = [photo('covered-1', text.encode('%PDF-1.7')), photo('covered-2', new Uint8Array())]
+    const refused = await writePacket(judged, { ...options, photos })
+    expect(refused.ok).toBe(false)
+    const problems: readonly InputProblem[] = refused.ok ? [] : refused.error
+    expect(problems.map(({ file, place, found }) => [file, place, found])).toEqual([
+      ['covered-1.jpg', '', 'a file that begins like none of them'],
+      ['covered-2.jpg', '', 'an empty file'],
+      ['readings.json', 'photo "covered-20"', 'no such file'],
+    ])
+  })
+})
+
+describe('the packet of an awkward run', { timeout: 120_000 }, () => {
+  test.skipIf(!canCheck)('is whole with no reading at all', async () => {
+    const files = await packetOf(judgeKnown(judged, []))
+    const texts = checkedTexts(files)
+    expect(texts.get('record.pdf')).toContain('NOT YET KNOWN')
+    expect(texts.get('as-built.pdf')).toContain('The run is not yet known.')
+    expect(texts.get('as-built.pdf')).toContain('Nowhere that anybody read.')
+    expect(manifestOf(files).acceptance).toBe('not yet known')
+  })
+
+  test.skipIf(!canCheck)(
+    'prints emoji and right-to-left text, as letters or by number, and a note of 4,000 characters',
+    async () => {
+      const foreign = 'שלום עולם مرحبا 漢字 😀👩🏽‍🔧 \u202Eback\u202C #set "x" $y$ *z*'
+      const long = 'the post could not be reached because the slope had slid; '.repeat(70).slice(0, 4_000)
+      const awkward = judgedDemo({ name: foreign })
+      const readings = awkward.readings.map((reading) =>
+        reading.of === 'post-5/block'
+          ? { ...reading, answer: { kind: 'does not apply', because: long } as const, by: foreign }
+          : { ...reading, where: foreign },
+      )
+      const files = await packetOf(judgeKnown(awkward, readings), { author: foreign, ticket: `${foreign} ${long}` })
+      for (const [name, set] of checkedTexts(files)) {
+        for (const code of ['[U+1F600]', '[U+202E]', '[U+6F22]', '#set "x" $y$ *z*']) expect(set, name).toContain(code)
+      }
+      const ends = long.trim().split(' ').slice(-20).join(' ')
+      expect(textOf(fileOf(named(files, 'record.pdf'), 'note.pdf'))).toContain(ends)
+      expect(textOf(fileOf(named(files, 'crew-sheet.pdf'), 'note-crew.pdf'))).toContain(ends)
+    },
+  )
+
+  test.skipIf(!canCheck)(
+    'of 300 posts has every post in the crew sheet, and its strip on pages of their own',
+    async () => {
+      const long = unreadRun({ need: { from: '-50 ft', to: '1790 ft' } })
+      const { posts } = long.model.layout
+      expect(posts.length).toBeGreaterThanOrEqual(300)
+      const files = await packetOf(long)
+      const crew = checkedTexts(files).get('crew-sheet.pdf')!
+      expect(crew).toContain('The strip stands on the last')
+      for (const { station, along } of crewSheetContents(recordInput(long), null).posts)
+        expect(crew).toContain(`${station} ${along}`)
+    },
+  )
+
+  test.skipIf(!canCheck)('of a metric run on the left without coordinates is sound', async () => {
+    const metric = unreadRun({
+      units: 'metric',
+      road: { route: null, side: 'left', datumStation: null, speed: 90, traffic: 'divided' },
+    })
+    const files = await packetOf(metric, { page: 'A4' })
+    expect(checkedTexts(files).get('crew-sheet.pdf')).toContain('1219 mm')
+    expect(new TextDecoder().decode(named(files, 'stakes.csv'))).toContain('northing (metre)')
+  })
+})
