@@ -8,7 +8,9 @@ const { executablePath, args } = JSON.parse(process.env.LAPWISE_TEST_BROWSER)
 export default defineConfig({
   testDir: 'test/acceptance/web',
   // The tests of roadside work are not stable yet; they run when they are asked for.
-  testMatch: process.env.LAPWISE_ALL_BROWSER_TESTS ? '*.test.ts' : ['demo-job.test.ts', 'entry.test.ts', 'site.test.ts'],
+  testMatch: process.env.LAPWISE_ALL_BROWSER_TESTS
+    ? '*.test.ts'
+    : ['demo-job.test.ts', 'entry.test.ts', 'site.test.ts'],
   timeout: 180_000,
   workers: 1,
   reporter: 'list',

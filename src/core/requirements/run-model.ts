@@ -1,8 +1,6 @@
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { Layout, RunEnd, Unit } from '../layout/layout.ts'
 
-type Traffic = 'one-way' | 'two-way' | 'divided'
-
 /** A chosen layout with everything that decides what must be true of it. */
 export interface RunModel {
   readonly layout: Layout

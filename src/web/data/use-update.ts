@@ -45,6 +45,9 @@ export async function startUpdates(): Promise<void> {
   // Without encryption, or with its storage shut, a browser keeps no page; it then works as long as there is a network.
   if (registration === null) return
   watch(registration)
+  void navigator.serviceWorker.ready.then(({ active }) => {
+    if (navigator.serviceWorker.controller === null) active?.postMessage('serve me')
+  })
   const ask = (): void => void registration.update().catch(() => undefined)
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') ask()

@@ -198,6 +198,27 @@ export function EntryPanel(props: Props) {
     ),
     [source, kept.id, of, requirement, photos, visit.by, sideAgain, m],
   )
+  const samePart = useMemo(
+    () =>
+      places.length > 1 ? (
+        <SameFor places={places} here={requirement} span={span} change={setSpan} newName={newId} />
+      ) : null,
+    [places, requirement, span, m],
+  )
+  const visitPart = useMemo(
+    () => (
+      <VisitFields
+        visit={visit}
+        instruments={kind === 'measure' ? instruments : []}
+        change={(next) => {
+          setVisit(next)
+          rememberVisit(next)
+          setComplaint(null)
+        }}
+      />
+    ),
+    [visit, instruments, kind, m],
+  )
   const computedPart = useMemo(
     () => <ComputedFrom judged={judged} requirement={requirement} of={of} run={kept.id} />,
     [judged, requirement, of, kept.id, m],
@@ -249,21 +270,11 @@ export function EntryPanel(props: Props) {
           <AnswerFields look={requirement.look} kind={kind} units={units} draft={draft} change={change} last={last}>
             <LiveVerdict judged={judged} requirement={requirement} reading={reading} />
           </AnswerFields>
-          {places.length > 1 && draft.corrects === null && (
-            <SameFor places={places} here={requirement} span={span} change={setSpan} newName={newId} />
-          )}
+          {draft.corrects === null && samePart}
           {draft.corrects !== null && (
             <Correcting judged={judged} draft={draft} at={at} stop={() => change({ corrects: null })} />
           )}
-          <VisitFields
-            visit={visit}
-            instruments={kind === 'measure' ? instruments : []}
-            change={(next) => {
-              setVisit(next)
-              rememberVisit(next)
-              setComplaint(null)
-            }}
-          />
+          {visitPart}
           {kind !== 'record' && photoPart}
           {complaint !== null && (
             <p class="trouble" role="alert">

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact'
-import { useRef, useState } from 'preact/hooks'
+import { useMemo, useRef, useState } from 'preact/hooks'
 import { describeLengthProblem } from '../../core/units/length-problem.ts'
 import { parseLength } from '../../core/units/length-text.ts'
 import { m } from '../messages.ts'
@@ -23,7 +23,11 @@ export function LengthField({ text, units, change, children }: Props) {
   const bareUnit = units === 'us' ? 'in' : 'mm'
   const parsed = parseLength(text, bareUnit)
 
+  // The keypad is drawn once and reaches what is typed through this.
+  const latest = useRef({ text, change })
+  latest.current = { text, change }
   const put = (from: number, to: number, insertion: string): void => {
+    const { text, change } = latest.current
     const next = (text.slice(0, from) + insertion + text.slice(to)).replace(/^ +/, '').replace(/ {2,}/g, ' ')
     change(next)
     const caret = next.length - (text.length - to)
@@ -31,8 +35,22 @@ export function LengthField({ text, units, change, children }: Props) {
   }
   const selection = (): readonly [number, number] => {
     const { selectionStart, selectionEnd } = field.current!
-    return [selectionStart ?? text.length, selectionEnd ?? text.length]
+    const end = latest.current.text.length
+    return [selectionStart ?? end, selectionEnd ?? end]
   }
+  const keypad = useMemo(
+    () => (
+      <Keypad
+        units={units}
+        insert={(insertion) => put(...selection(), insertion)}
+        erase={() => {
+          const [from, to] = selection()
+          put(from === to ? Math.max(0, from - 1) : from, to, '')
+        }}
+      />
+    ),
+    [units, m],
+  )
   return (
     <div class="length">
       <label for="length">{m.entry.length[bareUnit]}</label>
@@ -57,14 +75,7 @@ export function LengthField({ text, units, change, children }: Props) {
             : `${m.entry.notUnderstood}. ${describeLengthProblem(parsed.error)}`}
       </p>
       {children}
-      <Keypad
-        units={units}
-        insert={(insertion) => put(...selection(), insertion)}
-        erase={() => {
-          const [from, to] = selection()
-          put(from === to ? Math.max(0, from - 1) : from, to, '')
-        }}
-      />
+      {keypad}
       {hasTouch() && (
         <label class="check">
           <input

@@ -37,8 +37,10 @@ const openCache = (): Promise<Cache> => caches.open('lapwise/page')
 
 worker.addEventListener('install', (event) => event.waitUntil(fetchMissing()))
 worker.addEventListener('activate', (event) => event.waitUntil(tidy().then(() => worker.clients.claim())))
-worker.addEventListener('message', ({ data }) => {
-  if (data === 'take over') void worker.skipWaiting()
+worker.addEventListener('message', (event) => {
+  if (event.data === 'take over') event.waitUntil(worker.skipWaiting())
+  // A page that was being opened while this worker became the active one was neither given nor claimed.
+  if (event.data === 'serve me') event.waitUntil(worker.clients.claim())
 })
 worker.addEventListener('fetch', (event) => {
   const { request } = event

@@ -179,6 +179,17 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
       [11, '12 ft 6 in'],
     ])
   })
+
+  test('the crew sheet says where posts stand closer and which panels are nested, and only where they are', () => {
+    const reduced = [{ from: '100 ft', to: '125 ft', spacing: 'half', nested: true }]
+    const changed = unreadRun({ need: { from: '-50 ft', to: '300 ft' }, reduced })
+    const { departures, panels } = crewSheetContents(recordInput(changed), null)
+    const closer = /stand 3 ft 1 1\/2 in apart instead of 6 ft 3 in/
+    expect(departures.some((line) => closer.test(line))).toBe(true)
+    expect(departures.some((line) => line.startsWith('NESTED, two layers of rail: panel'))).toBe(true)
+    expect(panels.some(({ nested }) => nested)).toBe(true)
+    expect(crewSheetContents(recordInput(judged), null).departures.join()).not.toMatch(/NESTED|instead of/)
+  })
 })
 
 describe('photos of a packet', { timeout: 60_000 }, () => {
