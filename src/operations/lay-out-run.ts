@@ -1,4 +1,5 @@
 import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
+import { runPanelRole } from '../core/layout/build-layout.ts'
 import type { Layout, LayoutRequest, RunEnd } from '../core/layout/layout.ts'
 import { describeRefusal } from '../core/layout/refusal.ts'
 import { type LayoutProblem, solveLayout } from '../core/layout/solve-layout.ts'
@@ -46,32 +47,45 @@ export function chooseLayout(
 ): Result<{ readonly request: LayoutRequest; readonly layout: Layout }, Problems> {
   const request = layoutRequest(file, run)
   if (!request.ok) return request
-  const solved = solveLayout(request.value)
-  if (!solved.ok) return err([problemOf(file, solved.error)])
   const { decision } = run
-  let tried = 0
+  const solved = solveLayout(decision === null ? request.value : decidedRequest(request.value, decision))
+  if (!solved.ok) return err([problemOf(file, solved.error)])
   for (const layout of solved.value.runs) {
-    if (decision === null || matches(layout, decision)) return ok({ request: request.value, layout })
-    if (++tried === SEARCH_LIMIT) break
+    if (decision === null) return ok({ request: request.value, layout })
+    if (layout.panels.length > decision.panels.length) break
+    if (matches(layout, decision)) return ok({ request: request.value, layout: withoutHung(layout, request.value) })
   }
   const reasons = solved.value.refused().map(describeRefusal).join('; ')
-  if (decision !== null && tried > 0) {
-    return err([
-      {
-        file,
-        place: 'decision',
-        expected: 'one of the lawful layouts (see the layout command)',
-        found: `panels ${decision.panels.join(', ')}`,
-      },
-    ])
-  }
-  return err([{ file, place: '', expected: 'a run that can be laid out lawfully', found: `none: ${reasons}` }])
+  if (decision === null)
+    return err([{ file, place: '', expected: 'a run that can be laid out lawfully', found: `none: ${reasons}` }])
+  const found = `panels ${decision.panels.join(', ')} from ${decision.postOneAtInches} in${reasons === '' ? '' : ` (${reasons})`}`
+  return err([{ file, place: 'decision', expected: 'one of the lawful layouts (see the layout command)', found }])
 }
 
-/** How many lawful runs are looked through for the decided one. */
-const SEARCH_LIMIT = 20_000
+type Decision = NonNullable<RunFile['decision']>
 
-const matches = (layout: Layout, decision: NonNullable<RunFile['decision']>): boolean =>
+/** The request with post 1 and the panels up to the second end unit held to what was decided. */
+function decidedRequest(request: LayoutRequest, { postOneAtInches, panels }: Decision): LayoutRequest {
+  const { second } = request
+  const atSecond =
+    second.kind === 'unit' ? second.sheet.panels.own.length + Math.min(1, second.sheet.panels.adapters.length) : 0
+  const postsDriven = request.standing?.postsDriven ?? 0
+  return {
+    ...request,
+    standing: { postOneAtInches, panels: panels.slice(0, Math.max(0, panels.length - atSecond)), postsDriven },
+  }
+}
+
+/** Decided panels do not hang yet, but for those that the run file says stand. */
+function withoutHung(layout: Layout, { system, standing }: LayoutRequest): Layout {
+  const hung = standing?.panels.length ?? 0
+  const panels = layout.panels.map((panel) =>
+    panel.role === 'hung' && panel.number > hung ? { ...panel, role: runPanelRole(system, panel.inches) } : panel,
+  )
+  return { ...layout, panels }
+}
+
+const matches = (layout: Layout, decision: Decision): boolean =>
   layout.postOneAtInches === decision.postOneAtInches &&
   layout.panels.length === decision.panels.length &&
   layout.panels.every((panel, i) => panel.inches === decision.panels[i])

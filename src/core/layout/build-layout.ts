@@ -99,13 +99,26 @@ function runPosts(system: LongitudinalSheet, plan: PostPlan, lattice: PostLattic
   return posts
 }
 
+/** What a panel of this length is in a run of `system`. */
+export function runPanelRole(system: LongitudinalSheet, inches: number): 'standard' | 'converting' | 'end only' {
+  const { standard, converting } = system.panels
+  return has(standard, sixteenths(inches))
+    ? 'standard'
+    : has(converting, sixteenths(inches))
+      ? 'converting'
+      : 'end only'
+}
+
 function placePanels(system: LongitudinalSheet, pieces: ChosenPieces, zero: Sixteenths): LayoutPanel[] {
   const { frame, plan, runPanels, hung } = pieces
-  const roleOf = (length: Sixteenths): LayoutPanel['role'] =>
-    has(system.panels.standard, length) ? 'standard' : has(system.panels.converting, length) ? 'converting' : 'end only'
   const first = unitPanels(frame.first, 'first')
   const second = unitPanels(frame.second, 'second').reverse()
-  const run = runPanels.map((length) => ({ length, unit: 'run' as const, role: roleOf(length), ownNumber: null }))
+  const run = runPanels.map((length) => ({
+    length,
+    unit: 'run' as const,
+    role: runPanelRole(system, inchesOf(length)),
+    ownNumber: null,
+  }))
   let at = 0
   return [...first, ...run, ...second].map(({ length, ...panel }, i) => {
     const from = at

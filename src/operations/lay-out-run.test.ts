@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest'
+import { readRun } from '../formats/run/run-file.ts'
+import { chooseLayout, layOutRun } from './lay-out-run.ts'
+
+const file = {
+  format: 'lapwise-run/1',
+  name: 'a long run',
+  system: 'w-beam-midspan-31',
+  first: { sheet: 'flared-terminal-31' },
+  second: { sheet: 'trailing-anchor-31' },
+  need: { from: 0, to: '900 ft' },
+}
+
+function run(changes: object = {}) {
+  const read = readRun('run.json', JSON.stringify({ ...file, ...changes }))
+  if (!read.ok) throw new Error(JSON.stringify(read.error))
+  return read.value
+}
+
+describe('chooseLayout', () => {
+  const laid = layOutRun('run.json', run(), 300)
+  if (!laid.ok) throw new Error('not laid out')
+  const last = laid.value.layouts.at(-1)!
+  const decision = { postOneAt: last.postOneAtInches, panels: last.panels.map(({ inches }) => inches) }
+
+  it('finds the decided layout among millions at once, as it was laid out', () => {
+    const chosen = chooseLayout('run.json', run({ decision }))
+    expect(chosen.ok && chosen.value.layout).toEqual(last)
+  })
+
+  it('takes the best where nothing is decided', () => {
+    const chosen = chooseLayout('run.json', run())
+    expect(chosen.ok && chosen.value.layout).toEqual(laid.value.layouts[0])
+  })
+
+  it('says so when the decided panels are no lawful layout', () => {
+    const panels = decision.panels.map((inches, i) => (i === 2 ? 150 : inches))
+    const chosen = chooseLayout('run.json', run({ decision: { ...decision, panels } }))
+    expect(chosen.ok ? [] : chosen.error.map(({ place, found }) => [place, found])).toEqual([
+      ['decision', expect.stringContaining('panel 3 as hung is 12 ft 6 in')],
+    ])
+  })
+})
