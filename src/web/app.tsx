@@ -1,5 +1,6 @@
 import { later } from './data/later.ts'
 import type { RunSource } from './data/run-source.ts'
+import { StatusLine } from './data/status-line.tsx'
 import { useLoaded } from './data/use-loaded.ts'
 import { useLanguage } from './fieldwork/preferences.ts'
 import { m } from './messages.ts'
@@ -15,39 +16,42 @@ export function App({ source }: { readonly source: RunSource }) {
   if (language === null) return null
   const isOpen = route.view === 'run' && route.open !== null
   return (
-    <div class={isOpen ? 'page page-entry' : 'page'}>
-      <a class="skip" href="#content">
-        {m.page.skip}
-      </a>
-      <header class="page-head">
-        <a class="mark" href={runsPath}>
-          {m.page.name}
+    <>
+      <div class={isOpen ? 'page page-entry' : 'page'}>
+        <a class="skip" href="#content">
+          {m.page.skip}
         </a>
-        <span class="page-motto">{m.page.motto}</span>
-        <PreferencesBar language={language} choose={chooseLanguage} />
-      </header>
-      <main id="content" tabIndex={-1}>
-        {route.view === 'runs' && (
-          <>
-            <a class="button to-need" href={needPath}>
-              {m.page.toNeed}
-            </a>
-            <RunListView source={source} />
-          </>
-        )}
-        {route.view === 'need' && <LaterSiteView source={source} />}
-        {route.view === 'run' && <LaterRunView key={route.run} source={source} route={route} />}
-        {route.view === 'nothing' && (
-          <section class="sheet">
-            <h1>{m.page.nothingHere}</h1>
-            <p>
-              <a href={runsPath}>{m.page.toRuns}</a>
-            </p>
-          </section>
-        )}
-      </main>
-      <Foot />
-    </div>
+        <header class="page-head">
+          <a class="mark" href={runsPath}>
+            {m.page.name}
+          </a>
+          <span class="page-motto">{m.page.motto}</span>
+          <PreferencesBar language={language} choose={chooseLanguage} />
+        </header>
+        <main id="content" tabIndex={-1}>
+          {route.view === 'runs' && (
+            <>
+              <a class="button to-need" href={needPath}>
+                {m.page.toNeed}
+              </a>
+              <RunListView source={source} />
+            </>
+          )}
+          {route.view === 'need' && <LaterSiteView source={source} />}
+          {route.view === 'run' && <LaterRunView key={route.run} source={source} route={route} />}
+          {route.view === 'nothing' && (
+            <section class="sheet">
+              <h1>{m.page.nothingHere}</h1>
+              <p>
+                <a href={runsPath}>{m.page.toRuns}</a>
+              </p>
+            </section>
+          )}
+        </main>
+        <Foot />
+      </div>
+      <StatusLine source={source} />
+    </>
   )
 }
 

@@ -1,15 +1,8 @@
 import { render } from 'preact'
 import { App } from './app.tsx'
 import { localSource } from './data/local-source.ts'
-import { StatusLine } from './data/status-line.tsx'
 import { startUpdates } from './data/use-update.ts'
 
 const source = localSource()
 void startUpdates()
-render(
-  <>
-    <App source={source} />
-    <StatusLine source={source} />
-  </>,
-  document.getElementById('page')!,
-)
+render(<App source={source} />, document.getElementById('page')!)

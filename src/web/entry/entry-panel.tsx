@@ -238,14 +238,14 @@ export function EntryPanel(props: Props) {
         <a class="button small close" href={panePath(kept.id, 'walk')}>
           {m.entry.close}
         </a>
+        <p class="entry-place">
+          {placeWords(requirement.place)}
+          {requirement.hold && <span class="tag strong">{m.entry.hold}</span>}
+        </p>
         <span class="step-count">{m.entry.place(at + 1, judged.requirements.length)}</span>
       </div>
       <div class="entry-body">
         <div class="entry-main">
-          <p class="entry-place">
-            {placeWords(requirement.place)}
-            {requirement.hold && <span class="tag strong">{m.entry.hold}</span>}
-          </p>
           <h2 id="must">{must}</h2>
           {limits !== null && !must.includes(limits) && (
             <p class="limits">

@@ -19,7 +19,8 @@ interface Props {
 
 /**
  * The verdict as it stands, or as it would be with the reading that is being entered; when it is too close, what
- * another reading would settle. Only the readings that bear on this requirement are judged, however many the run has.
+ * another reading would settle, which is shown below the keypad, so that no key moves from under the thumb. Only the
+ * readings that bear on this requirement are judged, however many the run has.
  */
 export function LiveVerdict({ judged, requirement, reading }: Props) {
   const { rules, bearing } = useMemo(() => {
@@ -38,17 +39,15 @@ export function LiveVerdict({ judged, requirement, reading }: Props) {
       ? secondReading(because, look.limits, rules.rule)
       : null
   return (
-    <div class="live" aria-live="polite">
-      <span class="label">{reading === null ? m.entry.inForce : m.entry.withThis}</span>
-      <VerdictMark word={verdict} />
-      <span class="reason">{reasonWords(because)}</span>
-      {second !== null && (
-        <ul class="second">
-          {secondWords(second, rules.instruments).map((words) => (
-            <li key={words}>{words}</li>
-          ))}
-        </ul>
-      )}
-    </div>
+    <>
+      <div class="live" aria-live="polite">
+        <span class="label">{reading === null ? m.entry.inForce : m.entry.withThis}</span>
+        <VerdictMark word={verdict} />
+        <span class="reason">{reasonWords(because)}</span>
+      </div>
+      <ul class="second" aria-live="polite">
+        {second !== null && secondWords(second, rules.instruments).map((words) => <li key={words}>{words}</li>)}
+      </ul>
+    </>
   )
 }

@@ -411,6 +411,7 @@ test('the page is in Spanish, and lit for sun or night, when that is chosen', as
   await open(page)
   await page.getByLabel('Language').selectOption('es')
   await expect(page.locator('html')).toHaveAttribute('lang', 'es')
+  await expect(page.getByRole('complementary', { name: 'Este dispositivo' })).toBeVisible()
   await page.getByLabel('Luz').selectOption('night')
   await expect(page.locator('body')).toHaveCSS('background-color', 'rgb(11, 13, 15)')
   await expect(page.locator('g[data-place="post-8"][role="button"]')).toHaveAttribute('aria-label', /^poste 8: cumple/)
