@@ -14,7 +14,10 @@ export const language = (): Language => current
 /** Fetches the words of a language and puts them in force. */
 export async function setLanguage(next: Language): Promise<void> {
   if (next === 'es') {
-    const [{ es }, { sayInSpanish }] = await Promise.all([import('./messages/es.ts'), import('./messages/rules-es.ts')])
+    const [{ es }, { sayInSpanish }] = await Promise.all([
+      import('./messages/es.ts'),
+      import('../words/spanish/say-in-spanish.ts'),
+    ])
     m = es
     say = sayInSpanish
   } else {

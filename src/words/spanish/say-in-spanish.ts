@@ -1,4 +1,4 @@
-import { sheetSentences } from './sheets-es.ts'
+import { sheetSentences } from './shipped-sheets.ts'
 
 /**
  * The sentences of the rules that every run has, in Spanish: by the whole sentence, or by a pattern whose parts are

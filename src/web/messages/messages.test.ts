@@ -5,9 +5,9 @@ import { cautions } from '../../documents/cautions.ts'
 import { readRun } from '../../formats/run/run-file.ts'
 import { demoProject } from '../../operations/demo-project.ts'
 import { requireRun } from '../../operations/require-run.ts'
+import { sayInSpanish } from '../../words/spanish/say-in-spanish.ts'
 import { en } from './en.ts'
 import { es } from './es.ts'
-import { sayInSpanish } from './rules-es.ts'
 
 function requirementsOf(changes: object): readonly Requirement[] {
   const read = readRun('run', JSON.stringify({ ...JSON.parse(demoProject().run), ...changes }))
