@@ -1,4 +1,4 @@
-import type { z } from 'zod'
+import type * as z from 'zod/mini'
 
 /** Something in a file of the right shape that does not go with another part of it; `path` leads to it. */
 export interface Contradiction {

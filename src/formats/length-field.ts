@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { exactLength, lengthIn, type Nanometres, nanometresPer } from '../core/units/exact-length.ts'
 import { describeLengthProblem, type LengthProblem } from '../core/units/length-problem.ts'
 import { parseLength } from '../core/units/length-text.ts'
@@ -12,18 +12,21 @@ const sixteenth = exactLength(1 / 16, 'in')
 /** A number of inches along the rail, a whole number of sixteenths. */
 export const inchNumber = z
   .number()
-  .multipleOf(1 / 16, { error: 'a whole number of 1/16 in' })
-  .min(-longestInches)
-  .max(longestInches)
+  .check(
+    z.multipleOf(1 / 16, { error: 'a whole number of 1/16 in' }),
+    z.minimum(-longestInches),
+    z.maximum(longestInches),
+  )
 
 /**
  * A length along the rail in a file: a number of inches, or a text such as `12 ft 6 in` or `3810 mm`, where a number
  * without a unit is inches. It has to be a whole number of sixteenths of an inch, and comes out as inches.
  */
-export const railLength = z
-  .union([inchNumber, z.string().min(1)])
-  .meta({ id: 'RailLength', description: 'Inches, or a text with its unit; a whole number of 1/16 in.' })
-  .transform((given, context) => {
+export const railLength = z.pipe(
+  z
+    .union([inchNumber, z.string().check(z.minLength(1))])
+    .check(z.meta({ id: 'RailLength', description: 'Inches, or a text with its unit; a whole number of 1/16 in.' })),
+  z.transform((given, context) => {
     if (typeof given === 'number') return given + 0 // -0 becomes 0
     const parsed = parseLength(given, 'in')
     if (parsed.ok && parsed.value.nanometres % sixteenth === 0) {
@@ -31,27 +34,30 @@ export const railLength = z
       if (Math.abs(inches) <= longestInches) return inches
     }
     const message = parsed.ok ? expectedSixteenth(parsed.value.nanometres) : expectedLength(parsed.error)
-    context.addIssue({ code: 'custom', message })
+    context.issues.push({ code: 'custom', input: given, message })
     return z.NEVER
-  })
+  }),
+)
 
 /**
  * Where a stretch begins or ends. A place between two sixteenths is moved outward to the next one, so that what is
  * shielded or obstructed never comes out shorter than it was given.
  */
 const stretchLimit = (id: string, outward: (sixteenths: number) => number) =>
-  z
-    .union([z.number().min(-longestInches).max(longestInches), z.string().min(1)])
-    .meta({ id, description: 'Inches, or a text with its unit; moved outward to a whole 1/16 in.' })
-    .transform((given, context) => {
+  z.pipe(
+    z
+      .union([z.number().check(z.minimum(-longestInches), z.maximum(longestInches)), z.string().check(z.minLength(1))])
+      .check(z.meta({ id, description: 'Inches, or a text with its unit; moved outward to a whole 1/16 in.' })),
+    z.transform((given, context) => {
       const parsed = typeof given === 'number' ? null : parseLength(given, 'in')
       if (parsed !== null && !parsed.ok) {
-        context.addIssue({ code: 'custom', message: expectedLength(parsed.error) })
+        context.issues.push({ code: 'custom', input: given, message: expectedLength(parsed.error) })
         return z.NEVER
       }
       const length = parsed === null ? exactLength(given as number, 'in') : parsed.value.nanometres
       return outward(length / sixteenth) / 16 + 0
-    })
+    }),
+  )
 
 export const stretchFrom = stretchLimit('StretchFrom', Math.floor)
 export const stretchTo = stretchLimit('StretchTo', Math.ceil)

@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { readingsShape } from './readings/readings-shape.ts'
 import { runShape } from './run/run-shape.ts'
 import { sheetShape } from './sheet/sheet-shape.ts'
@@ -9,7 +9,7 @@ const formats = {
   run: { schema: runShape, title: 'Lapwise run' },
   site: { schema: siteSchema, title: 'Lapwise site' },
   readings: { schema: readingsShape, title: 'Lapwise readings' },
-} satisfies Record<string, { schema: z.ZodType; title: string }>
+} satisfies Record<string, { schema: z.core.$ZodType; title: string }>
 
 export type PublishedFormat = keyof typeof formats
 

@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { err, ok, type Result } from '../core/result.ts'
 import type { InputProblem } from './input-problem.ts'
 import { findJsonFault } from './json-fault.ts'
@@ -10,7 +10,11 @@ z.config({ jitless: true })
  * `text` as JSON that fits `schema`, or every problem found in it.
  * @param file  name shown in the problems
  */
-export function readJson<T>(file: string, text: string, schema: z.ZodType<T>): Result<T, readonly InputProblem[]> {
+export function readJson<T>(
+  file: string,
+  text: string,
+  schema: z.core.$ZodType<T>,
+): Result<T, readonly InputProblem[]> {
   const json = text.replace(/^\uFEFF/, '')
   const fault = findJsonFault(json)
   if (fault) {
@@ -21,7 +25,11 @@ export function readJson<T>(file: string, text: string, schema: z.ZodType<T>): R
 }
 
 /** `raw` as a value that fits `schema`, or every problem found in it. */
-export function checkShape<T>(file: string, raw: unknown, schema: z.ZodType<T>): Result<T, readonly InputProblem[]> {
-  const parsed = schema.safeParse(raw)
+export function checkShape<T>(
+  file: string,
+  raw: unknown,
+  schema: z.core.$ZodType<T>,
+): Result<T, readonly InputProblem[]> {
+  const parsed = z.safeParse(schema, raw)
   return parsed.success ? ok(parsed.data) : err(shapeProblems(file, raw, parsed.error.issues))
 }

@@ -1,4 +1,4 @@
-import type { z } from 'zod'
+import type * as z from 'zod/mini'
 import type { InputProblem } from './input-problem.ts'
 
 type Path = readonly PropertyKey[]

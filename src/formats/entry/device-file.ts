@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import type { Result } from '../../core/result.ts'
 import type { InputProblem } from '../input-problem.ts'
 import { readJson } from '../read-json.ts'
@@ -6,18 +6,18 @@ import { type Entry, entryBodies, entryShape } from './entry-kinds.ts'
 
 /** A photo's bytes, in base64, under their hash. */
 const photoFile = z.strictObject({
-  sha256: z.string().regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' }),
+  sha256: z.string().check(z.regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' })),
   type: z.enum(['image/jpeg', 'image/png', 'image/webp']),
-  base64: z.base64(),
+  base64: z.base64({ error: 'base64' }),
 })
 
 /** Everything on one device as one file: what it recorded and what it fetched, in the order in which it shows it. */
 const deviceFileShape = z
   .strictObject({
     format: z.literal('lapwise-device/1'),
-    device: z.string().min(1),
+    device: z.string().check(z.minLength(1)),
     /** ISO 8601, by the device's clock. */
-    writtenAt: z.string().min(16).max(40),
+    writtenAt: z.string().check(z.minLength(16), z.maxLength(40)),
     entries: z.array(entryShape),
     photos: z.array(photoFile),
   })

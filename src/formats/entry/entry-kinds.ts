@@ -1,16 +1,16 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 
-const text = z.string().min(1).max(4000)
-const day = z.iso.date()
-const moment = z.string().min(16).max(40)
-const hash = z.string().regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' })
-const postNumbers = z.array(z.int().positive())
+const text = z.string().check(z.minLength(1), z.maxLength(4000))
+const day = z.iso.date({ error: 'a date such as 2017-03-15' })
+const moment = z.string().check(z.minLength(16), z.maxLength(40))
+const hash = z.string().check(z.regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' }))
+const postNumbers = z.array(z.int().check(z.positive()))
 
 /** Where a device thought it was: what the phone says, never survey grade. Degrees on WGS 84, accuracy in metres. */
 const position = z.strictObject({
-  latitude: z.number().min(-90).max(90),
-  longitude: z.number().min(-180).max(180),
-  accuracy: z.number().positive(),
+  latitude: z.number().check(z.minimum(-90), z.maximum(90)),
+  longitude: z.number().check(z.minimum(-180), z.maximum(180)),
+  accuracy: z.number().check(z.positive()),
   fixedAt: moment,
 })
 
@@ -18,27 +18,27 @@ const position = z.strictObject({
 const photoBody = z.strictObject({
   sha256: hash,
   type: z.enum(['image/jpeg', 'image/png', 'image/webp']),
-  bytes: z.int().positive(),
-  width: z.int().positive(),
-  height: z.int().positive(),
+  bytes: z.int().check(z.positive()),
+  width: z.int().check(z.positive()),
+  height: z.int().check(z.positive()),
   /** When it was taken, as its camera or the device says; null when neither does. */
-  takenAt: moment.nullable(),
-  position: position.nullable(),
+  takenAt: z.nullable(moment),
+  position: z.nullable(position),
   /** The requirement it shows; null for the run as a whole. */
-  of: text.nullable(),
+  of: z.nullable(text),
   /** The photo that this one was drawn on; null for an original. */
-  drawnOn: hash.nullable(),
-  note: text.nullable(),
+  drawnOn: z.nullable(hash),
+  note: z.nullable(text),
 })
 
 /** One line of a signature drawn by hand: points in a box 1 wide. */
-const stroke = z.array(z.tuple([z.number(), z.number()])).min(1)
+const stroke = z.array(z.tuple([z.number(), z.number()])).check(z.minLength(1))
 
 /** A person's signature under the run as it stood: what was signed is named by its hash. */
 const signOffBody = z.strictObject({
   name: text,
   role: text,
-  strokes: z.array(stroke).min(1),
+  strokes: z.array(stroke).check(z.minLength(1)),
   /** Hash of the record signed. */
   recordHash: hash,
   /** The last entry that the record took in, so that it can be made again. */
@@ -46,7 +46,7 @@ const signOffBody = z.strictObject({
   acceptance: z.enum(['acceptable', 'not acceptable', 'not yet known']),
   /** Requirements that were not proven when it was signed. */
   unproven: z.array(text),
-  statement: text.nullable(),
+  statement: z.nullable(text),
 })
 
 /** What was done on one day, and how the open ends were left. */
@@ -57,7 +57,7 @@ const dayLogBody = z.strictObject({
   panelsHung: postNumbers,
   crew: z.array(text),
   openEnds: z.enum(['none', 'protected', 'exposed']),
-  openEndsNote: text.nullable(),
+  openEndsNote: z.nullable(text),
 })
 
 /** A utility-locate ticket: posts near a mark are warned of, and so is a day outside its dates. */
@@ -91,15 +91,15 @@ export type LocateTicketBody = z.output<typeof locateTicketBody>
  * are UUIDv7 made on the device, so they sort by its clock; the order that counts is the server's sequence.
  */
 export const entryShape = z.strictObject({
-  id: z.string().min(8).max(64),
+  id: z.string().check(z.minLength(8), z.maxLength(64)),
   run: text,
   kind: z.enum(['run', 'reading', 'photo', 'sign-off', 'day-log', 'locate-ticket']),
   schemaVersion: z.literal(1),
-  author: z.string().max(200),
+  author: z.string().check(z.maxLength(200)),
   device: text,
   /** The device's own time, with its offset: a claim. */
   capturedAt: moment,
-  supersedes: text.nullable(),
+  supersedes: z.nullable(text),
   body: z.unknown(),
 })
 

@@ -1,5 +1,5 @@
 import proj4 from 'proj4'
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import type { Point } from '../../core/geometry/point.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import { type GroundUnit, groundFromMetres, groundUnits } from '../../core/staking/ground-unit.ts'
@@ -28,10 +28,10 @@ const entryShape = z.object({
   code: z.string(),
   kind: z.string(),
   name: z.string(),
-  wkt: z.string().nullable(),
-  proj4: z.string().nullable(),
+  wkt: z.nullable(z.string()),
+  proj4: z.nullable(z.string()),
   bbox: z.tuple([z.number(), z.number(), z.number(), z.number()]),
-  unit: z.string().nullable(),
+  unit: z.nullable(z.string()),
 })
 
 /** The reference system of an EPSG code; only where packages are installed, not in a page. */

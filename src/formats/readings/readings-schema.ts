@@ -1,3 +1,4 @@
+import * as z from 'zod/mini'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import { type LengthUnit, lengthIn } from '../../core/units/exact-length.ts'
 import type { ParsedLength } from '../../core/units/length-text.ts'
@@ -8,19 +9,22 @@ import { answerFields, type ReadingShape, type ReadingsShape, readingsShape } fr
 type Report = (field: string | null, expected: string) => void
 
 /** A readings file: its shape, what its texts say, and that its parts do not contradict each other. */
-export const readingsSchema = readingsShape.transform((file, context) => {
-  const found: Contradiction[] = []
-  const ids = file.readings.map(({ id }, i) => id ?? `r${i + 1}`)
-  const readings = file.readings.flatMap((shape, i) => {
-    const reading = readingOf(shape, ids[i] as string, file, (field, expected) =>
-      found.push({ path: ['readings', i, ...(field === null ? [] : [field])], expected }),
-    )
-    return reading ? [reading] : []
-  })
-  found.push(...inIds(file, ids))
-  reportContradictions(context, found)
-  return { run: file.run, readings }
-})
+export const readingsSchema = z.pipe(
+  readingsShape,
+  z.transform((file, context) => {
+    const found: Contradiction[] = []
+    const ids = file.readings.map(({ id }, i) => id ?? `r${i + 1}`)
+    const readings = file.readings.flatMap((shape, i) => {
+      const reading = readingOf(shape, ids[i] as string, file, (field, expected) =>
+        found.push({ path: ['readings', i, ...(field === null ? [] : [field])], expected }),
+      )
+      return reading ? [reading] : []
+    })
+    found.push(...inIds(file, ids))
+    reportContradictions(context, found)
+    return { run: file.run, readings }
+  }),
+)
 
 /** The reading, or null when something it needs was reported instead. */
 function readingOf(shape: ReadingShape, id: string, { units, visit }: ReadingsShape, report: Report): Reading | null {

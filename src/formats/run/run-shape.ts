@@ -1,37 +1,46 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { railLength, stretchFrom, stretchTo } from '../length-field.ts'
 import { sheetSchema } from '../sheet/sheet-file.ts'
 
-const text = z.string().min(1)
-const sheetId = text.meta({ description: 'The id of a hardware sheet, shipped or listed in `sheets`.' })
+const text = z.string().check(z.minLength(1))
+const sheetId = text.check(z.meta({ description: 'The id of a hardware sheet, shipped or listed in `sheets`.' }))
 
 const end = z
   .union(
     [
-      z.strictObject({ sheet: sheetId, at: railLength.nullable().default(null) }),
+      z.strictObject({ sheet: sheetId, at: z._default(z.nullable(railLength), null) }),
       z.strictObject({
         standingSplice: z.strictObject({ at: railLength, position: z.enum(['post', 'midspan']) }),
       }),
     ],
     { error: 'an object with "sheet", or one with "standingSplice"' },
   )
-  .meta({
-    id: 'RunEnd',
-    description: 'An end unit by its sheet, with the place of its origin when that is given; or a splice that stands.',
-  })
+  .check(
+    z.meta({
+      id: 'RunEnd',
+      description:
+        'An end unit by its sheet, with the place of its origin when that is given; or a splice that stands.',
+    }),
+  )
 
 const road = z.strictObject({
-  route: text.nullable().default(null),
-  side: z.enum(['right', 'left']).nullable().default(null).meta({
-    description: 'Side of the road, looking up-station.',
-  }),
-  datumStation: text.nullable().default(null).meta({
-    description: "Station of the run's datum: 104+00 in a us file, 1+237.500 in a metric one.",
-  }),
-  speed: z.number().positive().nullable().default(null).meta({
-    description: 'Miles an hour in a us file, kilometres an hour in a metric one.',
-  }),
-  traffic: z.enum(['two-way', 'one-way', 'divided']).nullable().default(null),
+  route: z._default(z.nullable(text), null),
+  side: z._default(z.nullable(z.enum(['right', 'left'])), null).check(
+    z.meta({
+      description: 'Side of the road, looking up-station.',
+    }),
+  ),
+  datumStation: z._default(z.nullable(text), null).check(
+    z.meta({
+      description: "Station of the run's datum: 104+00 in a us file, 1+237.500 in a metric one.",
+    }),
+  ),
+  speed: z._default(z.nullable(z.number().check(z.positive())), null).check(
+    z.meta({
+      description: 'Miles an hour in a us file, kilometres an hour in a metric one.',
+    }),
+  ),
+  traffic: z._default(z.nullable(z.enum(['two-way', 'one-way', 'divided'])), null),
 })
 
 const panels = z.array(railLength)
@@ -40,61 +49,73 @@ const panels = z.array(railLength)
 export const runShape = z.strictObject({
   format: z.literal('lapwise-run/1'),
   name: text,
-  units: z.enum(['us', 'metric']).default('us').meta({
-    description: 'For stations, speed and print. A bare length along the rail is inches in both.',
-  }),
-  road: road.prefault({}),
-  work: z.enum(['new', 'standing']).nullable().default(null),
-  letting: z.iso.date({ error: 'a date such as 2017-03-15' }).nullable().default(null),
+  units: z._default(z.enum(['us', 'metric']), 'us').check(
+    z.meta({
+      description: 'For stations, speed and print. A bare length along the rail is inches in both.',
+    }),
+  ),
+  road: z.prefault(road, {}),
+  work: z._default(z.nullable(z.enum(['new', 'standing'])), null),
+  letting: z._default(z.nullable(z.iso.date({ error: 'a date such as 2017-03-15' })), null),
   system: sheetId,
   first: end,
   second: end,
-  need: z.strictObject({ from: stretchFrom, to: stretchTo }).nullable().default(null),
-  stock: z
-    .array(z.union([railLength, z.strictObject({ length: railLength, count: z.int().min(0) })]))
-    .min(1)
-    .nullable()
-    .default(null),
-  obstructions: z.array(z.strictObject({ name: text, from: stretchFrom, to: stretchTo })).default([]),
-  reduced: z
-    .array(
+  need: z._default(z.nullable(z.strictObject({ from: stretchFrom, to: stretchTo })), null),
+  stock: z._default(
+    z.nullable(
+      z
+        .array(z.union([railLength, z.strictObject({ length: railLength, count: z.int().check(z.minimum(0)) })]))
+        .check(z.minLength(1)),
+    ),
+    null,
+  ),
+  obstructions: z._default(z.array(z.strictObject({ name: text, from: stretchFrom, to: stretchTo })), []),
+  reduced: z._default(
+    z.array(
       z.strictObject({
         from: stretchFrom,
         to: stretchTo,
         spacing: z.enum(['full', 'half', 'quarter']),
-        nested: z.boolean().default(false),
+        nested: z._default(z.boolean(), false),
       }),
-    )
-    .default([]),
-  standing: z
-    .strictObject({ postOneAt: railLength, panels, postsDriven: z.int().min(0) })
-    .nullable()
-    .default(null),
-  mayExtend: railLength.default(600),
-  decision: z
-    .strictObject({ postOneAt: railLength, panels: panels.min(1) })
-    .nullable()
-    .default(null),
-  decisionRule: z
-    .discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('guard band'), multiple: z.number().positive() }),
+    ),
+    [],
+  ),
+  standing: z._default(
+    z.nullable(z.strictObject({ postOneAt: railLength, panels, postsDriven: z.int().check(z.minimum(0)) })),
+    null,
+  ),
+  mayExtend: z._default(railLength, 600),
+  decision: z._default(
+    z.nullable(z.strictObject({ postOneAt: railLength, panels: panels.check(z.minLength(1)) })),
+    null,
+  ),
+  decisionRule: z._default(
+    z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('guard band'), multiple: z.number().check(z.positive()) }),
       z.strictObject({ kind: z.literal('simple') }),
-    ])
-    .default({ kind: 'guard band', multiple: 1 }),
-  instruments: z
-    .array(
+    ]),
+    { kind: 'guard band', multiple: 1 },
+  ),
+  instruments: z._default(
+    z.array(
       z.strictObject({
         id: text,
         name: text,
-        standardUncertainty: z.number().positive().meta({ description: 'k = 1, of one reading, in `unit`.' }),
+        standardUncertainty: z
+          .number()
+          .check(z.positive(), z.meta({ description: 'k = 1, of one reading, in `unit`.' })),
         unit: z.enum(['in', 'ft', 'mm', 'm']),
-        readTo: z.number().positive().meta({ description: 'Smallest step to which it is read, in `unit`.' }),
+        readTo: z
+          .number()
+          .check(z.positive(), z.meta({ description: 'Smallest step to which it is read, in `unit`.' })),
         source: text,
         confirmation: z.enum(['published', 'common practice', 'from memory']),
       }),
-    )
-    .default([]),
-  sheets: z.array(sheetSchema).default([]),
+    ),
+    [],
+  ),
+  sheets: z._default(z.array(sheetSchema), []),
 })
 
 export type RunShape = z.output<typeof runShape>

@@ -1,4 +1,4 @@
-import type { z } from 'zod'
+import type * as z from 'zod/mini'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { Result } from '../../core/result.ts'
 import { reportContradictions } from '../contradiction.ts'
@@ -8,7 +8,7 @@ import { contradictionsIn } from './sheet-sense.ts'
 import { sheetShape } from './sheet-shape.ts'
 
 /** A hardware sheet: its shape, and that its parts hold together. */
-export const sheetSchema: z.ZodType<HardwareSheet> = sheetShape.check((context) =>
+export const sheetSchema: z.core.$ZodType<HardwareSheet> = sheetShape.check((context) =>
   reportContradictions(context, contradictionsIn(context.value)),
 )
 

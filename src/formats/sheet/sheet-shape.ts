@@ -1,20 +1,22 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
 import { inchNumber } from '../length-field.ts'
 
-const text = z.string().min(1)
+const text = z.string().check(z.minLength(1))
 const slug = z
   .string()
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'lower-case letters and digits, joined by hyphens' })
-  .meta({ description: 'Lower-case letters and digits, joined by hyphens.' })
-const whole = z.int().min(1)
+  .check(
+    z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'lower-case letters and digits, joined by hyphens' }),
+    z.meta({ description: 'Lower-case letters and digits, joined by hyphens.' }),
+  )
+const whole = z.int().check(z.minimum(1))
 const notStated = z.literal('notStated')
-const inchesFromZero = inchNumber.nonnegative()
-const someInches = inchNumber.positive()
+const inchesFromZero = inchNumber.check(z.nonnegative())
+const someInches = inchNumber.check(z.positive())
 
 const cited = {
-  source: text.meta({ description: 'A key of `sources`.' }),
-  confirmation: z.enum(['published', 'common practice', 'from memory']).meta({ id: 'Confirmation' }),
+  source: text.check(z.meta({ description: 'A key of `sources`.' })),
+  confirmation: z.enum(['published', 'common practice', 'from memory']).check(z.meta({ id: 'Confirmation' })),
 }
 
 const stated = z.union([z.number(), notStated])
@@ -26,15 +28,17 @@ const dimension = z
     high: stated,
     unit: z.enum(['in', 'ft', 'mm', 'm']),
     role: z.enum(['floor', 'ceiling', 'centre']),
-    measured: text.meta({ description: 'How and from which surface it is measured.' }),
+    measured: text.check(z.meta({ description: 'How and from which surface it is measured.' })),
     ...cited,
   })
-  .meta({ id: 'Dimension', description: 'One dimension as its source states it, in the unit of the source.' })
+  .check(z.meta({ id: 'Dimension', description: 'One dimension as its source states it, in the unit of the source.' }))
 
-const citedInches = z.strictObject({ inches: someInches, ...cited }).meta({ id: 'CitedInches' })
-const citedInchesFromZero = z.strictObject({ inches: inchesFromZero, ...cited }).meta({ id: 'CitedInchesFromZero' })
+const citedInches = z.strictObject({ inches: someInches, ...cited }).check(z.meta({ id: 'CitedInches' }))
+const citedInchesFromZero = z
+  .strictObject({ inches: inchesFromZero, ...cited })
+  .check(z.meta({ id: 'CitedInchesFromZero' }))
 
-const numbers = z.array(whole).min(1)
+const numbers = z.array(whole).check(z.minLength(1))
 const placeSelector = z
   .discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('posts'), numbers }),
@@ -43,18 +47,18 @@ const placeSelector = z
     z.strictObject({ kind: z.literal('each splice') }),
     z.strictObject({ kind: z.literal('unit') }),
   ])
-  .meta({ id: 'PlaceSelector', description: "In the sheet's own numbers: post 1 is the outermost." })
+  .check(z.meta({ id: 'PlaceSelector', description: "In the sheet's own numbers: post 1 is the outermost." }))
 
 const look = z
   .discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('measure'), limits: dimension }),
     z.strictObject({
       kind: z.literal('choose'),
-      choices: z.array(z.strictObject({ id: slug, label: text, right: z.boolean() })).min(2),
+      choices: z.array(z.strictObject({ id: slug, label: text, right: z.boolean() })).check(z.minLength(2)),
     }),
     z.strictObject({ kind: z.literal('confirm') }),
   ])
-  .meta({ id: 'Look', description: 'How one finds out whether something is as it must be.' })
+  .check(z.meta({ id: 'Look', description: 'How one finds out whether something is as it must be.' }))
 
 const rule = z
   .strictObject({
@@ -65,16 +69,16 @@ const rule = z
     how: text,
     why: text,
     remedy: text,
-    hold: z.boolean().meta({ description: 'True when later work buries or covers it.' }),
-    figure: z.enum(figureKinds).nullable(),
+    hold: z.boolean().check(z.meta({ description: 'True when later work buries or covers it.' })),
+    figure: z.nullable(z.enum(figureKinds)),
     ...cited,
   })
-  .meta({ id: 'SheetRule' })
+  .check(z.meta({ id: 'SheetRule' }))
 
 const post = z
   .strictObject({
     number: whole,
-    along: inchesFromZero.meta({ description: "Inches along the rail from the unit's origin." }),
+    along: inchesFromZero.check(z.meta({ description: "Inches along the rail from the unit's origin." })),
     kind: text,
     block: z.boolean(),
     railBolted: z.union([z.boolean(), notStated]),
@@ -87,25 +91,25 @@ const post = z
     stub: z.union([dimension, z.literal('none')]),
     ...cited,
   })
-  .meta({ id: 'SheetPost' })
+  .check(z.meta({ id: 'SheetPost' }))
 
 const panel = z
   .strictObject({ inches: someInches, name: text, slotted: z.boolean(), ...cited })
-  .meta({ id: 'SheetPanel' })
+  .check(z.meta({ id: 'SheetPanel' }))
 
 const common = {
   format: z.literal('lapwise-sheet/1'),
   id: slug,
   version: text,
   name: text,
-  notice: text.meta({ description: 'Shown wherever the sheet is used.' }),
+  notice: text.check(z.meta({ description: 'Shown wherever the sheet is used.' })),
   sources: z.record(text, z.strictObject({ title: text, edition: text })),
   category: z.enum(['W-beam barrier', 'W-beam terminal', 'transition', 'other longitudinal barrier']),
   criteria: z.array(
     z.strictObject({
       standard: z.enum(['NCHRP 350', 'MASH']),
-      edition: z.int().min(1900).max(2100),
-      testLevel: z.int().min(1).max(6),
+      edition: z.int().check(z.minimum(1900), z.maximum(2100)),
+      testLevel: z.int().check(z.minimum(1), z.maximum(6)),
       ...cited,
     }),
   ),
@@ -120,15 +124,15 @@ const omission = z
   .strictObject({
     kind: z.enum(['single', 'long span', 'nested span']),
     most: whole,
-    specialPostsEachSide: z.int().min(0),
-    specialPostKind: text.nullable(),
+    specialPostsEachSide: z.int().check(z.minimum(0)),
+    specialPostKind: z.nullable(text),
     leastToEndUnit: z.union([inchesFromZero, notStated]),
     leastToNextGap: z.union([inchesFromZero, notStated]),
     nestedInches: inchesFromZero,
     spliceOnOmittedPost: z.boolean(),
     ...cited,
   })
-  .meta({ id: 'OmissionRule' })
+  .check(z.meta({ id: 'OmissionRule' }))
 
 const longitudinalShape = z
   .strictObject({
@@ -137,7 +141,7 @@ const longitudinalShape = z
     splice: z.strictObject({ position: z.enum(['post', 'midspan']), ...cited }),
     post: z.strictObject({ kind: text, block: z.boolean(), ...cited }),
     panels: z.strictObject({
-      standard: z.array(citedInches).min(1),
+      standard: z.array(citedInches).check(z.minLength(1)),
       converting: z.array(citedInches),
       endOnly: z.array(citedInches),
     }),
@@ -152,18 +156,27 @@ const longitudinalShape = z
     shortestRun: z.union([citedInches, notStated]),
     workingWidths: z.array(
       // Across the rail and often published in metres: not held to sixteenths.
-      z.strictObject({ spacing: z.enum(['full', 'half', 'quarter']), inches: z.number().positive(), ...cited }),
+      z.strictObject({
+        spacing: z.enum(['full', 'half', 'quarter']),
+        inches: z.number().check(z.positive()),
+        ...cited,
+      }),
     ),
   })
-  .meta({ id: 'LongitudinalSheet', description: 'A rail-on-posts system: what a run consists of between its ends.' })
+  .check(
+    z.meta({
+      id: 'LongitudinalSheet',
+      description: 'A rail-on-posts system: what a run consists of between its ends.',
+    }),
+  )
 
-const statedFeet = z.union([z.number().nonnegative(), notStated])
+const statedFeet = z.union([z.number().check(z.nonnegative()), notStated])
 
 const endShape = z
   .strictObject({
     ...common,
     kind: z.enum(['terminal', 'trailing anchor', 'buried end', 'bridge end']),
-    joins: z.array(text).min(1),
+    joins: z.array(text).check(z.minLength(1)),
     posts: z.array(post),
     panels: z.strictObject({ own: z.array(panel), adapters: z.array(panel) }),
     listedLength: citedInches,
@@ -183,7 +196,7 @@ const endShape = z
     crashworthy: z.boolean(),
     grading: z.union([
       z.strictObject({
-        platformSlope: z.number().positive().meta({ description: '10 for 1V:10H.' }),
+        platformSlope: z.number().check(z.positive(), z.meta({ description: '10 for 1V:10H.' })),
         behindPostOneFeet: statedFeet,
         recoveryLengthFeet: statedFeet,
         recoveryWidthFeet: statedFeet,
@@ -192,7 +205,7 @@ const endShape = z
       notStated,
     ]),
   })
-  .meta({ id: 'EndSheet', description: 'A unit that ends a run: terminal, anchor, buried end or bridge end.' })
+  .check(z.meta({ id: 'EndSheet', description: 'A unit that ends a run: terminal, anchor, buried end or bridge end.' }))
 
 /** The shape of a hardware sheet; what fits together inside it is checked by `sheetSchema`. */
 export const sheetShape = z.discriminatedUnion('kind', [longitudinalShape, endShape])
