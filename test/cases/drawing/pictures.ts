@@ -1,0 +1,38 @@
+import type { Drawing } from '../../../src/drawing/drawing.ts'
+import { figureFacts } from '../../../src/drawing/views/figures/figure-facts.ts'
+import { figureDrawing } from '../../../src/drawing/views/figures.ts'
+import { planDrawing } from '../../../src/drawing/views/plan.ts'
+import { sectionDrawing } from '../../../src/drawing/views/section.ts'
+import { stripDrawing, stripPages } from '../../../src/drawing/views/strip.ts'
+import { figureRequirements } from './figure-requirements.ts'
+import { bridgeRun, culvertRun, mixedVerdicts } from './hand-layouts.ts'
+import { siteInputs } from './site-inputs.ts'
+
+const culvert = culvertRun(6)
+const judged = { ...culvert, verdicts: mixedVerdicts(culvert.layout) }
+const long = culvertRun(26)
+
+/** Every drawing that has an expected picture: `NAME/expected.png` in this folder. */
+export const pictures: Readonly<Record<string, () => Drawing>> = {
+  'strip-web': () => stripDrawing(culvert),
+  'strip-web-judged': () => stripDrawing(judged),
+  'strip-letter': () => stripPages(judged, 'letter')[0]!,
+  'strip-letter-long': () => stripPages({ ...long, verdicts: mixedVerdicts(long.layout) }, 'letter')[0]!,
+  'strip-a4-bridge-end': () => stripPages(bridgeRun(), 'A4')[0]!,
+  'site-plan-two-way-web': () => planDrawing(siteInputs.twoWay('web')),
+  'site-plan-two-way-phone': () => planDrawing(siteInputs.twoWay('phone')),
+  'site-plan-two-way-letter': () => planDrawing(siteInputs.twoWay('letter')),
+  'site-plan-divided-web': () => planDrawing(siteInputs.divided('web')),
+  'site-plan-outside-web': () => planDrawing(siteInputs.outside('web')),
+  'site-plan-inside-phone': () => planDrawing(siteInputs.inside('phone')),
+  'site-plan-spiral-A4': () => planDrawing(siteInputs.spiral('A4')),
+  'site-section-two-way-web': () => sectionDrawing(siteInputs.twoWay('web'), 1010 * 0.3048),
+  'site-section-left-phone': () => sectionDrawing(siteInputs.left('phone'), 930 * 0.3048),
+  'site-section-divided-A4': () => sectionDrawing(siteInputs.divided('A4'), 1205),
+  ...Object.fromEntries(
+    [...figureRequirements].map(([name, requirement]) => [
+      `figure-${name}`,
+      () => figureDrawing(requirement.figure!, figureFacts(requirement, culvert.first.sheet!)),
+    ]),
+  ),
+}
