@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { entryId } from './entry-id.ts'
+import { entryId, entryIdAfter } from './entry-id.ts'
 
 describe('entryId', () => {
   test('gives the example of RFC 9562, appendix A.6', () => {
@@ -15,5 +15,16 @@ describe('entryId', () => {
   test('refuses a time that is none and random bytes that are too few', () => {
     expect(() => entryId(-1, new Uint8Array(10))).toThrow(RangeError)
     expect(() => entryId(1000, new Uint8Array(9))).toThrow(RangeError)
+  })
+})
+
+describe('entryIdAfter', () => {
+  test('follows every id that was known, and passes over those of another make', () => {
+    const [high, low] = [new Uint8Array(10).fill(255), new Uint8Array(10)]
+    const [one, other] = [entryId(0x017f22e279b0, high), entryId(0x017f22e279b1, high)]
+    const next = entryIdAfter([other, one, 'r12'], low)
+    expect(next > other).toBe(true)
+    expect(next.slice(0, 13)).toBe('017f22e2-79b2')
+    expect(entryIdAfter(['r12'], low)).toBe('00000000-0001-7000-8000-000000000000')
   })
 })

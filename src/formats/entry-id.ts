@@ -1,5 +1,5 @@
 /**
- * A UUID of version 7: unique everywhere, and sorting by the time at which it was made.
+ * A UUID of version 7: unique everywhere, and sorting by `time`.
  *
  * @param time    milliseconds since 1970, by the maker's clock
  * @param random  ten random bytes
@@ -14,4 +14,22 @@ export function entryId(time: number, random: Uint8Array): string {
   const digits =
     time.toString(16).padStart(12, '0') + [...rest].map((byte) => byte.toString(16).padStart(2, '0')).join('')
   return digits.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5')
+}
+
+/**
+ * An id that sorts after every one of `known`: what is written down knowing of another entry follows it, however wrong
+ * the writer's clock is. Entries of a run count on from the id of the run in this way, so that their order is that of
+ * who knew of what; the time in such an id is a count and not a time.
+ *
+ * @param known   ids that the writer had seen; those of another make are passed over
+ * @param random  ten random bytes
+ */
+export function entryIdAfter(known: readonly string[], random: Uint8Array): string {
+  return entryId(known.reduce((latest, id) => Math.max(latest, timeIn(id)), 0) + 1, random)
+}
+
+/** The 48 bits of time of a UUID of version 7; 0 of any other text. */
+function timeIn(id: string): number {
+  const [, high, low] = /^([0-9a-f]{8})-([0-9a-f]{4})-7/.exec(id) ?? []
+  return high === undefined ? 0 : Number.parseInt(high + low, 16)
 }

@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto'
 import type { Reading } from '../core/measurement/reading.ts'
-import { entryId } from '../formats/entry-id.ts'
+import { entryId, entryIdAfter } from '../formats/entry-id.ts'
 import { readReadings, writeReadings } from '../formats/readings/readings-file.ts'
 import { readRun, writeRun } from '../formats/run/run-file.ts'
 import { demoProject } from '../operations/demo-project.ts'
@@ -23,8 +23,7 @@ export async function createDemo(store: Store, now: Date): Promise<void> {
   const demo = demoProject()
   const run = answered(readRun('demo run', demo.run))
   const { readings } = answered(readReadings('demo readings', demo.readings))
-  const newId = (): string => entryId(now.getTime(), randomBytes(10))
-  const runId = newId()
+  const runId = entryId(now.getTime(), randomBytes(10))
   const common = { project: project.id, run: runId, device, schemaVersion: 1 }
   const runEntry: NewEntry = {
     ...common,
@@ -35,7 +34,7 @@ export async function createDemo(store: Store, now: Date): Promise<void> {
     supersedes: null,
     body: JSON.parse(writeRun(run)),
   }
-  const readingEntries = withOwnIds(readings, newId).map((reading): NewEntry => {
+  const readingEntries = withOwnIds(readings, runId).map((reading): NewEntry => {
     const file = JSON.parse(writeReadings({ run: run.name, readings: [{ ...reading, corrects: null }] }))
     return {
       ...common,
@@ -53,9 +52,14 @@ export async function createDemo(store: Store, now: Date): Promise<void> {
   if (refused !== undefined) throw new Error('the demo project cannot be stored', { cause: refused })
 }
 
-/** The readings of a file count from r1; in a store every id is single. */
-function withOwnIds(readings: readonly Reading[], newId: () => string): readonly Reading[] {
-  const ids = new Map(readings.map(({ id }) => [id, newId()]))
+/** The readings of a file count from r1; in a store every id is single, and sorts as they were read. */
+function withOwnIds(readings: readonly Reading[], run: string): readonly Reading[] {
+  const ids = new Map<string, string>()
+  let last = run
+  for (const { id } of readings) {
+    last = entryIdAfter([last], randomBytes(10))
+    ids.set(id, last)
+  }
   return readings.map((reading) => ({
     ...reading,
     id: ids.get(reading.id)!,

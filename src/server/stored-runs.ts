@@ -1,5 +1,6 @@
 import type { Reading } from '../core/measurement/reading.ts'
 import { err, ok, type Result } from '../core/result.ts'
+import { inLogOrder } from '../formats/entry/log-order.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
@@ -18,11 +19,11 @@ export interface StoredRun {
   readonly body: unknown
 }
 
-/** What was read at a run, in the order of storing. */
+/** What was read at a run, in the order that counts. */
 export interface StoredReadings {
   readonly readings: readonly Reading[]
   readonly bodies: readonly unknown[]
-  /** The `seq` of the last of them; 0 before the first. */
+  /** The `seq` of the last of them that was stored; 0 before the first. */
   readonly cursor: number
 }
 
@@ -55,7 +56,7 @@ export async function storedRun(store: Store, id: string): Answer<StoredRun> {
 export async function storedReadings(store: Store, { id, project, run }: StoredRun): Answer<StoredReadings> {
   const entries = await everyEntry(store, { project, run: id, kind: 'reading' })
   if (!entries.ok) return entries
-  const bodies = entries.value.map(({ body }) => body)
+  const bodies = inLogOrder(entries.value).map(({ body }) => body)
   const file = { format: 'lapwise-readings/1', run: run.name, readings: bodies }
   const read = readReadings('stored readings', JSON.stringify(file))
   if (!read.ok) throw new Error(`readings of run ${id} in the store cannot be read`, { cause: read.error })

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto'
+import { recordText } from '../../operations/sign-off.ts'
 import { writeRecord } from '../../operations/write-record.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadJudged, say, writeWhole } from '../io.ts'
@@ -23,7 +24,7 @@ export const recordCommand: Command = {
     const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
     const pdf = await writeRecord(judged, { page, printedAt: new Date().toISOString(), author: '', sha256 })
     await writeWhole(output, pdf)
-    say(`wrote ${output}`)
+    say(`wrote ${output}, record hash ${sha256(recordText(judged))}`)
     return 0
   },
 }

@@ -88,7 +88,8 @@ export type LocateTicketBody = z.output<typeof locateTicketBody>
 
 /**
  * One fact with an author and a time. Never changed: a correction is another entry that names it in `supersedes`. Ids
- * are UUIDv7 made on the device, so they sort by its clock; the order that counts is the server's sequence.
+ * are UUIDv7 made on the device, counted on from what it had seen of the run; the order that counts is that of the ids
+ * (`inLogOrder`), the same on every device.
  */
 export const entryShape = z.strictObject({
   id: z.string().check(z.minLength(8), z.maxLength(64)),

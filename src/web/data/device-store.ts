@@ -1,11 +1,11 @@
 import { err, ok, type Result } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
+import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { type DeviceTables, type EntryRow, type Kept, openTables, type PhotoRow } from './device-tables.ts'
 import {
   cursorAfter,
   type DeviceEntry,
   type EntryAnswer,
-  inOrder,
   type Page,
   start,
   withAnswer,
@@ -41,9 +41,9 @@ export interface DeviceCounts {
 export interface DeviceStore {
   /** Keeps the entries, with a photo's bytes: all of it or nothing. What is here already stays as it is. */
   add(entries: readonly FreshEntry[], photo?: PhotoFile): Answered<readonly ('stored' | 'already')[]>
-  /** All of one kind, of one run or of every run, in the order that counts. */
+  /** All of one kind, of one run or of every run, in the order that counts: the same wherever they are kept. */
   entries(kind: string, run?: string): Answered<readonly DeviceEntry[]>
-  /** Everything, in the order that counts. */
+  /** Everything, in the order of keeping: nothing before what it needs. */
   everything(): Answered<readonly DeviceEntry[]>
   /** The first of what has to be sent, in the order of keeping. */
   unsent(limit: number): Answered<readonly DeviceEntry[]>
@@ -100,13 +100,13 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
       ),
     entries: (kind, run) =>
       using(async (db) =>
-        inOrder(
+        inLogOrder(
           run === undefined
             ? await db.entries.where({ kind }).toArray()
             : await db.entries.where('[run+kind]').equals([run, kind]).toArray(),
         ),
       ),
-    everything: () => using(async (db) => inOrder(await db.entries.toArray())),
+    everything: () => using((db) => db.entries.orderBy('local').toArray()),
     unsent: (limit) => using(async (db) => (await db.entries.where({ state: 'here' }).sortBy('local')).slice(0, limit)),
     takeAnswers: (answers) =>
       using((db) =>

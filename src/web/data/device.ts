@@ -1,7 +1,22 @@
-import { entryId } from '../../formats/entry-id.ts'
+import { entryId, entryIdAfter } from '../../formats/entry-id.ts'
 
-/** A new id for something written down here and now. */
-export const newId = (): string => entryId(Date.now(), crypto.getRandomValues(new Uint8Array(10)))
+const random = (): Uint8Array => crypto.getRandomValues(new Uint8Array(10))
+
+/** A new id for something that follows nothing: a run, a device, a name that readings share. */
+export const newId = (): string => entryId(Date.now(), random())
+
+/** By run: the last id that this page gave out for an entry of it. */
+const given = new Map<string, string>()
+
+/**
+ * A new id for an entry of `run`: it follows every entry of that run that this page has seen or made.
+ * @param seen  ids of the entries that the page has before it
+ */
+export function nextId(run: string, seen: readonly string[]): string {
+  const id = entryIdAfter([run, given.get(run) ?? run, ...seen], random())
+  given.set(run, id)
+  return id
+}
 
 export const now = (): string => new Date().toISOString()
 

@@ -1,6 +1,6 @@
 import { err, ok } from '../../core/result.ts'
 import { onChange, tellChange } from './changes.ts'
-import { newId, now } from './device.ts'
+import { newId, nextId, now } from './device.ts'
 import { type DeviceStore, type FreshEntry, openDeviceStore, type PhotoFile } from './device-store.ts'
 import { later } from './later.ts'
 import type { DeviceEntry } from './merge-entries.ts'
@@ -208,7 +208,10 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
     supersedes: string | null,
     photo?: PhotoFile,
   ): Answer<KeptEntry<K>> {
-    const fresh = { id: newId(), run, kind, author, capturedAt: now(), supersedes, body }
+    const seen = await store.entries(kind, run)
+    if (!seen.ok) return fromStore(seen.error)
+    const ids = seen.value.map(({ id }) => id)
+    const fresh = { id: nextId(run, ids), run, kind, author, capturedAt: now(), supersedes, body }
     const kept = await keep([fresh], photo)
     if (!kept.ok) return kept
     const all = await source.entries(run, kind)

@@ -69,13 +69,6 @@ export function withArrived(
 export const cursorAfter = (cursor: Cursor, page: Page): Cursor =>
   page.after > cursor.seq || page.cursor.seq <= cursor.seq ? cursor : page.cursor
 
-/**
- * The entries in the order that counts: the server's, then what only this device holds in the order of keeping. No
- * clock has a say in it.
- */
-export const inOrder = <E extends Pick<DeviceEntry, 'seq' | 'local'>>(entries: readonly E[]): readonly E[] =>
-  [...entries].sort((a, b) => (a.seq ?? Infinity) - (b.seq ?? Infinity) || a.local - b.local)
-
 /** By id of an entry: all that supersede it, when there are several. Who corrected at once is never overruled. */
 export function rivalsAmong(
   entries: readonly Pick<DeviceEntry, 'id' | 'supersedes'>[],

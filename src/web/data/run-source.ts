@@ -37,7 +37,7 @@ export interface RunSummary {
   readonly problems: readonly InputProblem[]
 }
 
-/** A run with everything that was read at it: what the server stored, in its order, then what only this device holds. */
+/** A run with everything that was read at it, in the order that counts. */
 export interface KeptRun {
   readonly id: string
   readonly run: RunFile
@@ -136,7 +136,7 @@ export interface RunSource {
   /** The inspection record as PDF, from the server: without it the record has to wait. */
   record(id: string, page: PaperName, author: string): Answer<Blob>
 
-  /** Entries of one kind at a run: what the server stored, in its order, then what only this device holds. */
+  /** Entries of one kind at a run, in the order that counts. */
   entries<K extends SideKind>(run: string, kind: K): Answer<readonly KeptEntry<K>[]>
   /** Appends one entry; a correction names the entry that it supersedes. Photos go through `savePhoto`. */
   appendEntry<K extends Exclude<SideKind, 'photo'>>(

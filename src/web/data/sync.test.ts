@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { err, ok } from '../../core/result.ts'
+import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { type DeviceStore, type FreshEntry, openDeviceStore } from './device-store.ts'
 import { openTables } from './device-tables.ts'
 import { ModelServer } from './model-server.ts'
@@ -46,7 +47,7 @@ let made = 0
 const freshName = (): string => `sync-${++made}`
 
 const stateOf = async (store: DeviceStore): Promise<unknown> =>
-  (await must(store.everything())).map(({ local: _, ...rest }) => rest)
+  inLogOrder(await must(store.everything())).map(({ local: _, ...rest }) => rest)
 
 describe('a device that syncs', () => {
   const step = fc.record({
@@ -74,7 +75,8 @@ describe('a device that syncs', () => {
         for (const round of [0, 1, 0, 1]) await must(syncEntries(stores[round]!, behind(server, [])))
         expect(server.log).toHaveLength(count)
         const state = await stateOf(stores[0]!)
-        expect(state).toEqual(server.log.map((one) => ({ ...one, state: 'sent', reason: null })))
+        const stored = server.log.map((one) => ({ ...one, state: 'sent', reason: null }))
+        expect(state).toEqual(inLogOrder(stored))
         expect(await stateOf(stores[1]!)).toEqual(state)
         for (const store of stores) store.close()
       }),

@@ -4,7 +4,7 @@ import type { Requirement } from '../../core/requirements/requirement.ts'
 import { instrumentsOf, type JudgedRun } from '../../operations/judge-readings.ts'
 import type { NearMark } from '../../operations/locate-warnings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
-import { newId, now, rememberedVisit, rememberVisit, type Visit } from '../data/device.ts'
+import { newId, nextId, now, rememberedVisit, rememberVisit, type Visit } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { Photos } from '../fieldwork/photos.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
@@ -143,7 +143,8 @@ export function EntryPanel(props: Props) {
           }))
     setSaving(true)
     setComplaint(null)
-    const taken = await append(unsent.map((one) => drafts.toSend(one, newId, now)))
+    const seen = kept.readings.map(({ id }) => id)
+    const taken = await append(unsent.map((one) => drafts.toSend(one, () => nextId(kept.id, seen), now)))
     setSaving(false)
     const isWhole = taken.length === unsent.length
     // What was typed while the answer was awaited stays.

@@ -5,7 +5,7 @@ import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { NearMark } from '../../operations/locate-warnings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
-import { newId, now, rememberedVisit } from '../data/device.ts'
+import { nextId, now, rememberedVisit } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import type { Drafts } from '../entry/drafts.ts'
 import { EntryPanel } from '../entry/entry-panel.tsx'
@@ -61,8 +61,9 @@ export function WalkPane(props: Props) {
 
   const undo = async (undone: readonly Reading[]): Promise<void> => {
     const by = rememberedVisit().by.trim()
+    const seen = kept.readings.map(({ id }) => id)
     const corrections = undone.map((reading) =>
-      undoing(reading, judged.readings, newId(), now(), by === '' ? reading.by : by),
+      undoing(reading, judged.readings, nextId(kept.id, seen), now(), by === '' ? reading.by : by),
     )
     const answered = await source.append(kept, corrections)
     const taken = answered.ok ? corrections.filter((_, i) => answered.value[i]?.outcome !== 'rejected') : []

@@ -1,0 +1,92 @@
+import { spawnSync } from 'node:child_process'
+import { createHash } from 'node:crypto'
+import { readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { entryId, entryIdAfter } from '../../src/formats/entry-id.ts'
+import { readReadings } from '../../src/formats/readings/readings-file.ts'
+import { readRun } from '../../src/formats/run/run-file.ts'
+import { demoProject } from '../../src/operations/demo-project.ts'
+import { judgeReadings } from '../../src/operations/judge-readings.ts'
+import { requireRun } from '../../src/operations/require-run.ts'
+import { recordText } from '../../src/operations/sign-off.ts'
+import { fileOf, isInstalled, textOf } from '../cases/documents/outside-programs.ts'
+import { dropFolder, type RunningServer, startServer, temporaryFolder } from './web/serve.ts'
+
+const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
+let folder: string
+let server: RunningServer
+
+beforeAll(async () => {
+  folder = await temporaryFolder()
+  server = await startServer(join(folder, 'data'))
+})
+
+afterAll(async () => {
+  await server.stop()
+  await dropFolder(folder)
+})
+
+const run = entryId(1_700_000_000_000, new Uint8Array(10))
+const at = '2026-05-04T15:30:00.000Z'
+
+const entry = (id: string, kind: string, body: object) => ({
+  ...{ id, run, kind, schemaVersion: 1, author: 'R. Quist', device: 'phone', capturedAt: at, supersedes: null, body },
+})
+
+/** Three heights of one post, each read knowing of the one before. */
+function readings() {
+  const ids: string[] = [run]
+  return ['31 in', '29 in', '30 7/8 in'].map((value, i) => {
+    const id = entryIdAfter(ids, new Uint8Array(10).fill(200 - i))
+    ids.push(id)
+    return entry(id, 'reading', { id, of: 'post-3/rail-height', by: 'R. Quist', at, corrects: null, value })
+  })
+}
+
+async function handIn(entries: readonly object[]): Promise<void> {
+  const headers = { 'content-type': 'application/json' }
+  const sent = await fetch(`${server.address}/api/entries`, {
+    ...{ method: 'POST', headers, body: JSON.stringify({ entries }) },
+  })
+  const { answers } = (await sent.json()) as { answers: { outcome: string }[] }
+  expect(answers.map(({ outcome }) => outcome)).toEqual(entries.map(() => 'stored'))
+}
+
+test('the page, the record from the server and the command line give one hash, whatever arrived first', async () => {
+  const [first, second, third] = readings()
+  await handIn([entry(run, 'run', JSON.parse(demoProject().run)), third!])
+  await handIn([second!, first!])
+  const fetched = (await (await fetch(`${server.address}/api/runs/${run}`)).json()) as {
+    run: object
+    readings: object[]
+  }
+
+  // What the page computes, with the entries in an order of its own.
+  const file = { format: 'lapwise-readings/1', run: 'Alder Creek culvert, right side', readings: fetched.readings }
+  const [readRunFile, readFile] = [readRun('run', JSON.stringify(fetched.run)), readReadings('r', JSON.stringify(file))]
+  if (!readRunFile.ok || !readFile.ok) throw new Error('what the server gave cannot be read')
+  const required = requireRun('run', readRunFile.value)
+  if (!required.ok) throw new Error('the run cannot be laid out')
+  const judged = judgeReadings('r', required.value, readFile.value.readings)
+  if (!judged.ok) throw new Error('the readings cannot be judged')
+  expect(judged.value.readings.map(({ id }) => id)).toEqual([first!.id, second!.id, third!.id])
+  const hash = createHash('sha256').update(recordText(judged.value)).digest('hex')
+
+  const [runPath, readingsPath, recordPath] = ['run.json', 'readings.json', 'record.pdf'].map((name) =>
+    join(folder, name),
+  )
+  writeFileSync(runPath!, JSON.stringify(fetched.run))
+  writeFileSync(readingsPath!, JSON.stringify(file))
+  const said = spawnSync(process.execPath, [program, 'record', runPath!, readingsPath!, '-o', recordPath!], {
+    encoding: 'utf8',
+  })
+  expect(said.stderr).toContain(`record hash ${hash}`)
+
+  const record = await fetch(`${server.address}/api/runs/${run}/record.pdf`)
+  const pdf = new Uint8Array(await record.arrayBuffer())
+  if (isInstalled('pdftotext')) {
+    for (const bytes of [pdf, readFileSync(recordPath!)])
+      expect(textOf(fileOf(bytes, 'record.pdf')).replaceAll(' ', '')).toContain(hash)
+  }
+})
