@@ -8,6 +8,9 @@ export interface NamedPhoto {
   readonly bytes: Uint8Array
 }
 
+/** What a photo is that the readings name and nobody handed in: a problem, or left out and named as such. */
+export type AbsentPhotos = 'problem' | 'left out'
+
 /** Every photo that the readings name, once, in the order of the readings. */
 export const photosNamed = (readings: readonly Reading[]): readonly string[] => [
   ...new Set(readings.flatMap(({ photos }) => photos)),
@@ -23,15 +26,18 @@ export function filesOfPhoto(photo: string, folder: readonly string[]): readonly
 export function photoProblems(
   readings: readonly Reading[],
   photos: readonly NamedPhoto[] | null,
+  absent: AbsentPhotos,
   file: string,
 ): readonly InputProblem[] {
   if (photos === null) return []
   return photosNamed(readings).flatMap((name): InputProblem[] => {
     const photo = photos.find((one) => one.photo === name)
-    if (photo === undefined)
+    if (photo === undefined) {
+      if (absent === 'left out') return []
       return [
         { file, place: `photo ${JSON.stringify(name)}`, expected: 'a picture of that name', found: 'no such file' },
       ]
+    }
     if (isPicture(photo.bytes)) return []
     const found = photo.bytes.length === 0 ? 'an empty file' : 'a file that begins like none of them'
     return [{ file: photo.file, place: '', expected: 'a picture (JPEG, PNG or WebP)', found }]

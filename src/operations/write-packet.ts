@@ -18,11 +18,12 @@ import { figureDrawing } from '../drawing/views/figures.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
 import type { JudgedRun } from './judge-readings.ts'
-import { type NamedPhoto, photoProblems, photosNamed } from './packet-photos.ts'
+import { type AbsentPhotos, type NamedPhoto, photoProblems, photosNamed } from './packet-photos.ts'
 import { type PlacedRun, placeRun, type RunPlace } from './place-run.ts'
 import {
   type PayRule,
   quantityList,
+  type Stamp,
   stakeList,
   writeRunGeoJson,
   writeRunGeoPackage,
@@ -58,8 +59,17 @@ export interface PacketOptions {
   readonly place: PacketPlace | null
   /** The photos that the readings name; null to leave them out. */
   readonly photos: readonly NamedPhoto[] | null
-  /** Told the name of each file before it is made. */
-  readonly progress: (name: string) => void
+  readonly absentPhotos: AbsentPhotos
+  /** Told of each file before it is made; the making goes on when it is done. */
+  readonly progress: (step: PacketStep) => void | Promise<void>
+}
+
+/** A file of a packet that is about to be made. */
+export interface PacketStep {
+  readonly file: string
+  /** From 1. */
+  readonly number: number
+  readonly of: number
 }
 
 interface PacketSource {
@@ -93,7 +103,7 @@ export async function writePacket(
   const { page, printedAt, author, sha256, sources, place } = options
   const quantities = quantityList(sources.run.name, judged, options.pay)
   const staked = placeRun(sources.run.name, judged, place?.run ?? ownLine(judged))
-  const wrongPhotos = photoProblems(judged.readings, options.photos, sources.readings.name)
+  const wrongPhotos = photoProblems(judged.readings, options.photos, options.absentPhotos, sources.readings.name)
   const problems = [
     ...(quantities.ok ? [] : quantities.error),
     ...(staked.ok || place === null ? [] : staked.error),
@@ -107,43 +117,43 @@ export async function writePacket(
   const strip = stripInput(judged)
   const stakes = staked.ok ? staked.value : null
   const unit = place?.run.unit ?? lineUnit(judged)
+  const plan: readonly PlannedFile[] = [
+    {
+      name: 'crew-sheet.pdf',
+      make: () =>
+        writeCrewSheet(
+          crewSheetContents(input, options.ticket),
+          { ...strip, verdicts: null },
+          lapFigures(judged),
+          printing,
+        ),
+    },
+    { name: 'record.pdf', make: () => writeRecord(judged, { page, printedAt, author, sha256 }) },
+    { name: 'as-built.pdf', make: () => writeAsBuilt(asBuiltContents(input), strip, printing) },
+    { name: 'quantities.pdf', make: () => writeQuantities(quantities.value, printing) },
+    {
+      name: 'quantities.xlsx',
+      make: () => writeRunWorkbook(judged, place && stakes && stakeList(judged, stakes, unit), quantities.value, stamp),
+    },
+    {
+      name: 'material-list.pdf',
+      make: () => writeMaterialList(materialListContents(quantities.value), printing),
+    },
+    { name: 'strip.svg', make: () => writeStrip(judged, 'web')[0]! },
+    { name: 'strip.dxf', make: () => writeStripDxf(judged, stamp) },
+    ...stakeFiles(judged, stakes, options, unit, stamp),
+    { name: 'run.json', make: () => sources.run.bytes },
+    { name: 'readings.json', make: () => sources.readings.bytes },
+    ...photoFiles(options.photos ?? []),
+  ]
+  const of = plan.length + 1
   const files: PacketFile[] = []
-  const add = async (name: string, make: () => string | Uint8Array | Promise<Uint8Array>): Promise<void> => {
-    options.progress(name)
+  for (const [i, { name, make }] of plan.entries()) {
+    await options.progress({ file: name, number: i + 1, of })
     const made = await make()
-    files.push({ name, bytes: typeof made === 'string' ? new TextEncoder().encode(made) : made })
-  }
-
-  await add('crew-sheet.pdf', () =>
-    writeCrewSheet(
-      crewSheetContents(input, options.ticket),
-      { ...strip, verdicts: null },
-      lapFigures(judged),
-      printing,
-    ),
-  )
-  await add('record.pdf', () => writeRecord(judged, { page, printedAt, author, sha256 }))
-  await add('as-built.pdf', () => writeAsBuilt(asBuiltContents(input), strip, printing))
-  await add('quantities.pdf', () => writeQuantities(quantities.value, printing))
-  await add('quantities.xlsx', () =>
-    writeRunWorkbook(judged, place && stakes && stakeList(judged, stakes, unit), quantities.value, stamp),
-  )
-  await add('material-list.pdf', () => writeMaterialList(materialListContents(quantities.value), printing))
-  await add('strip.svg', () => writeStrip(judged, 'web')[0]!)
-  await add('strip.dxf', () => writeStripDxf(judged, stamp))
-  if (stakes !== null)
-    await add('stakes.csv', () =>
-      writeStakeCsv(stakes, { order: 'point, northing, easting, elevation, code', header: true, unit }),
-    )
-  if (stakes !== null && place !== null) {
-    const map = await mapFiles(judged, stakes, options, place, stamp)
-    if (!map.ok) return map
-    files.push(...map.value)
-  }
-  files.push({ name: 'run.json', bytes: sources.run.bytes }, { name: 'readings.json', bytes: sources.readings.bytes })
-  for (const { file, bytes } of options.photos ?? []) {
-    const name = `photos/${file}`
-    if (!files.some((one) => one.name === name)) files.push({ name, bytes })
+    const isContent = typeof made === 'string' || made instanceof Uint8Array
+    if (!isContent && !made.ok) return made
+    files.push({ name, bytes: bytesOf(isContent ? made : made.value) })
   }
   const manifest = {
     format: 'lapwise-packet/1',
@@ -158,9 +168,20 @@ export async function writePacket(
     leftOut: leftOut(judged, options, staked.ok ? null : staked.error),
     notes: place === null && stakes !== null ? [lineNote] : [],
   }
-  await add('manifest.json', () => `${JSON.stringify(manifest, null, 2)}\n`)
-  return ok(files)
+  await options.progress({ file: 'manifest.json', number: of, of })
+  return ok([...files, { name: 'manifest.json', bytes: bytesOf(`${JSON.stringify(manifest, null, 2)}\n`) }])
 }
+
+type Content = string | Uint8Array
+
+interface PlannedFile {
+  readonly name: string
+  /** The problems of a file end the packet. */
+  readonly make: () => Content | Result<Content, Problems> | Promise<Content | Result<Content, Problems>>
+}
+
+const bytesOf = (content: Content): Uint8Array =>
+  typeof content === 'string' ? new TextEncoder().encode(content) : content
 
 /** The line of the run itself as a straight road without coordinates. */
 const ownLine = (judged: JudgedRun): RunPlace => ({ offset: 0, road: null, unit: lineUnit(judged) })
@@ -183,27 +204,39 @@ function sheetNamed({ system, first, second }: RunModel, id: string) {
   return ends.find((sheet) => sheet.id === id) ?? system
 }
 
-async function mapFiles(
+/** The stakes, and on a road with coordinates the maps. */
+function stakeFiles(
   judged: JudgedRun,
-  stakes: PlacedRun,
-  { sources, progress }: PacketOptions,
-  { system, sqliteAt }: PacketPlace,
-  stamp: { readonly at: string; readonly author: string },
-): Promise<Result<readonly PacketFile[], Problems>> {
-  progress('run.geojson')
-  const geoJson = writeRunGeoJson(sources.run.name, judged, stakes, system)
-  if (!geoJson.ok) return geoJson
-  progress('run.gpkg')
-  const geoPackage = await writeRunGeoPackage(sources.run.name, judged, stakes, { system, sqliteAt, stamp })
-  if (!geoPackage.ok) return geoPackage
-  return ok([
-    { name: 'run.geojson', bytes: new TextEncoder().encode(geoJson.value) },
-    { name: 'run.gpkg', bytes: geoPackage.value },
-  ])
+  stakes: PlacedRun | null,
+  { sources, place }: PacketOptions,
+  unit: GroundUnit,
+  stamp: Stamp,
+): readonly PlannedFile[] {
+  if (stakes === null) return []
+  const csv: PlannedFile = {
+    name: 'stakes.csv',
+    make: () => writeStakeCsv(stakes, { order: 'point, northing, easting, elevation, code', header: true, unit }),
+  }
+  if (place === null) return [csv]
+  const { system, sqliteAt } = place
+  const file = sources.run.name
+  return [
+    csv,
+    { name: 'run.geojson', make: () => writeRunGeoJson(file, judged, stakes, system) },
+    { name: 'run.gpkg', make: () => writeRunGeoPackage(file, judged, stakes, { system, sqliteAt, stamp }) },
+  ]
 }
 
+/** Each photo once, also where the readings name it twice. */
+const photoFiles = (photos: readonly NamedPhoto[]): readonly PlannedFile[] =>
+  [...new Map(photos.map(({ file, bytes }) => [`photos/${file}`, bytes]))].map(([name, bytes]) => ({
+    name,
+    make: () => bytes,
+  }))
+
 function leftOut(judged: JudgedRun, { place, photos }: PacketOptions, unstaked: Problems | null): readonly LeftOut[] {
-  const named = photosNamed(judged.readings)
+  const given = new Set(photos?.map(({ photo }) => photo))
+  const absent = photosNamed(judged.readings).filter((name) => !given.has(name))
   return [
     ...(unstaked === null
       ? []
@@ -211,8 +244,13 @@ function leftOut(judged: JudgedRun, { place, photos }: PacketOptions, unstaked: 
     ...(place === null
       ? [{ what: 'run.geojson, run.gpkg', why: 'the run has no place on a road with map coordinates' }]
       : []),
-    ...(photos === null && named.length > 0
-      ? [{ what: `photos: ${named.join(', ')}`, why: 'no folder of photos was given' }]
+    ...(absent.length > 0
+      ? [
+          {
+            what: `photos: ${absent.join(', ')}`,
+            why: photos === null ? 'no photos were asked for' : 'they are not where this packet was made',
+          },
+        ]
       : []),
   ]
 }

@@ -9,6 +9,8 @@ import { z } from 'zod'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { Store } from '../store/store.ts'
 import { entryRoutes } from './entry-routes.ts'
+import type { PacketFolder } from './packet-folder.ts'
+import { packetRoutes } from './packet-routes.ts'
 import { pageRoutes } from './page-routes.ts'
 import type { PhotoFolder } from './photo-folder.ts'
 import { photoRoutes } from './photo-routes.ts'
@@ -18,15 +20,25 @@ import { runRoutes } from './run-routes.ts'
 export interface AppParts {
   readonly store: Store
   readonly photos: PhotoFolder
+  readonly packets: PacketFolder
   /** Folder of the built page. */
   readonly pageFolder: string
   readonly now: () => Date
+  /** Of the program. */
+  readonly version: string
 }
 
 /** Largest request, bytes: a batch of a thousand readings and a long run file are well below. */
 const bodyLimit = 4 * 1024 * 1024
 
-export async function createApp({ store, photos, pageFolder, now }: AppParts): Promise<FastifyInstance> {
+export async function createApp({
+  store,
+  photos,
+  packets,
+  pageFolder,
+  now,
+  version,
+}: AppParts): Promise<FastifyInstance> {
   const app = fastify({
     bodyLimit,
     forceCloseConnections: 'idle',
@@ -70,6 +82,7 @@ export async function createApp({ store, photos, pageFolder, now }: AppParts): P
   await app.register(runRoutes, { store, now })
   await app.register(entryRoutes, { store })
   await app.register(photoRoutes, { photos })
+  await app.register(packetRoutes, { store, photos, packets, now, version })
   await app.register(pageRoutes, { folder: pageFolder })
   return app
 }

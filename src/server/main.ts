@@ -1,12 +1,15 @@
+import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { StoreProblem } from '../store/problem.ts'
 import { openStore, type Store } from '../store/store.ts'
 import { createApp } from './app.ts'
 import { createDemo, lacksDemo } from './demo.ts'
+import { openPacketFolder } from './packet-folder.ts'
 import { openPhotoFolder } from './photo-folder.ts'
 import { readSettings, type Settings } from './settings.ts'
 
+const packageFile = new URL('../../package.json', import.meta.url)
 const pageFolder = fileURLToPath(new URL('../../dist/web', import.meta.url))
 
 /** Starts the server and keeps it until the process is told to end. */
@@ -37,7 +40,9 @@ async function serve(store: Store, settings: Settings): Promise<void> {
     await createDemo(store, new Date())
   }
   const photos = await openPhotoFolder(join(settings.dataFolder, 'photos'))
-  const app = await createApp({ store, photos, pageFolder, now: () => new Date() })
+  const packets = await openPacketFolder(join(settings.dataFolder, 'packets'))
+  const { version } = JSON.parse(await readFile(packageFile, 'utf8')) as { readonly version: string }
+  const app = await createApp({ store, photos, packets, pageFolder, now: () => new Date(), version })
   const { port, host } = settings
   let address: string
   try {

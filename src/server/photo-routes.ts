@@ -3,7 +3,7 @@ import { FileStore } from '@tus/file-store'
 import { Server } from '@tus/server'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import type { PhotoFolder, PhotoProblem } from './photo-folder.ts'
+import { type PhotoFolder, type PhotoProblem, photoEndings } from './photo-folder.ts'
 import { errorOf, refusals } from './refusal.ts'
 
 /** Largest photo, bytes: the page shrinks what it takes to far below; an original of a phone fits. */
@@ -11,8 +11,6 @@ const largestPhoto = 25 * 1024 * 1024
 
 /** How long an upload may be left before it has to begin anew: a week without a connection. */
 const uploadAge = 7 * 24 * 60 * 60 * 1000
-
-const endings = { 'image/jpeg': 'jpg', 'image/png': 'png', 'image/webp': 'webp' } as const
 
 const hash = z.string().regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' })
 
@@ -50,7 +48,7 @@ export const photoRoutes: FastifyPluginAsyncZod<{ readonly photos: PhotoFolder }
       return reply
         .type(photo.type)
         .header('content-length', photo.bytes)
-        .header('content-disposition', `attachment; filename="${sha256}.${endings[photo.type]}"`)
+        .header('content-disposition', `attachment; filename="${sha256}.${photoEndings[photo.type]}"`)
         .send(createReadStream(photo.path))
     },
   )

@@ -1,14 +1,12 @@
-import { createHash } from 'node:crypto'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import { err, type Result } from '../core/result.ts'
-import type { JudgedRun } from '../operations/judge-readings.ts'
 import { writeRecord } from '../operations/write-record.ts'
 import { writeStrip } from '../operations/write-strip.ts'
 import type { Store } from '../store/store.ts'
-import { badInput, errorOf, problemShape, type Refusal, refusals, unavailable } from './refusal.ts'
+import { errorOf, problemShape, type Refusal, refusals, unavailable } from './refusal.ts'
 import { summaryOf, summaryShape } from './run-summary.ts'
-import { judgedRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
+import { sha256 } from './sha256.ts'
+import { judgedRun, soundRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
 import { takeInReadings, takeInRun } from './take-in.ts'
 
 const text = z.string().min(1).max(200)
@@ -48,8 +46,6 @@ const readingAnswer = z.discriminatedUnion('outcome', [
 
 /** Most entries in one answer or one batch. */
 const mostEntries = 1000
-
-const sha256 = (value: string): string => createHash('sha256').update(value).digest('hex')
 
 /** Runs, their readings and their documents. */
 export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly now: () => Date }> = async (
@@ -194,13 +190,4 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
       return reply.type('image/svg+xml').send(svg)
     },
   )
-}
-
-/** The judged run; a run that can no longer be laid out is refused. */
-async function soundRun(store: Store, id: string): Promise<Result<JudgedRun, Refusal>> {
-  const stored = await storedRun(store, id)
-  if (!stored.ok) return stored
-  const judged = await judgedRun(store, stored.value)
-  if (!judged.ok) return judged
-  return judged.value.ok ? judged.value : err(badInput('The run cannot be laid out.', judged.value.error))
 }

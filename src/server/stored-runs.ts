@@ -8,7 +8,7 @@ import { type JudgedRun, judgeKnown } from '../operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../operations/require-run.ts'
 import type { StoredEntry } from '../store/entry.ts'
 import type { Store } from '../store/store.ts'
-import { noSuchRun, type Refusal, unavailable } from './refusal.ts'
+import { badInput, noSuchRun, type Refusal, unavailable } from './refusal.ts'
 
 /** A run as the store holds it. Its id is that of the entry that brought it in. */
 export interface StoredRun {
@@ -69,6 +69,15 @@ export async function judgedRun(store: Store, stored: StoredRun): Answer<Result<
   if (!required.ok) return ok(required)
   const read = await storedReadings(store, stored)
   return read.ok ? ok(ok(judgeKnown(required.value, read.value.readings))) : read
+}
+
+/** The judged run; a run that can no longer be laid out is refused. */
+export async function soundRun(store: Store, id: string): Answer<JudgedRun> {
+  const stored = await storedRun(store, id)
+  if (!stored.ok) return stored
+  const judged = await judgedRun(store, stored.value)
+  if (!judged.ok) return judged
+  return judged.value.ok ? judged.value : err(badInput('The run cannot be laid out.', judged.value.error))
 }
 
 export function requiredRun({ id, run }: StoredRun): Result<RequiredRun, readonly InputProblem[]> {

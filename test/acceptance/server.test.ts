@@ -1,4 +1,6 @@
+import { createHash } from 'node:crypto'
 import { createServer } from 'node:net'
+import { unzipSync } from 'fflate'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { entryId } from '../../src/formats/entry-id.ts'
 import { dropFolder, type RunningServer, spawnServer, startServer, temporaryFolder } from './web/serve.ts'
@@ -164,6 +166,47 @@ describe('documents', () => {
     expect(paper.body.error.problems[0]).toMatchObject({ place: 'page' })
     expect((await ask('/api/runs/nowhere/record.pdf')).status).toBe(404)
     expect((await ask('/api/runs/nowhere')).body.error.message).toBe('There is no run nowhere.')
+  })
+})
+
+describe('the packet', () => {
+  const wish = { page: 'letter', author: 'R. Quist', rounding: '1 ft', photos: true }
+
+  test('is told of file by file, and comes as a ZIP whose files are those of its manifest', async () => {
+    const { status, body, headers } = await ask(`/api/runs/${demo}/packet`, wish)
+    expect(status).toBe(200)
+    expect(headers.get('content-type')).toBe('application/x-ndjson')
+    const lines = (body as string)
+      .trimEnd()
+      .split('\n')
+      .map((line) => JSON.parse(line))
+    const steps = lines.slice(0, -1).map(({ making }) => making)
+    expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1))
+    expect(steps.every(({ of }) => of === steps.length)).toBe(true)
+
+    const response = await fetch(`${server.address}/api/packets/${lines.at(-1).packet}`)
+    expect(response.headers.get('content-type')).toBe('application/zip')
+    const files = unzipSync(new Uint8Array(await response.arrayBuffer()))
+    const top = 'Alder-Creek-culvert-right-side-packet/'
+    expect(Object.keys(files)).toEqual(steps.map(({ file }) => top + file))
+    const manifest = JSON.parse(new TextDecoder().decode(files[`${top}manifest.json`]))
+    expect(manifest).toMatchObject({ acceptance: 'not acceptable', author: 'R. Quist', pay: { rounding: '1 ft' } })
+    expect(manifest.files.map(({ name }: { name: string }) => top + name)).toEqual(Object.keys(files).slice(0, -1))
+    for (const { name, sha256 } of manifest.files)
+      expect(
+        createHash('sha256')
+          .update(files[top + name]!)
+          .digest('hex'),
+        name,
+      ).toBe(sha256)
+  })
+
+  test('of an unknown run, with an unknown rounding or not kept any longer is refused', async () => {
+    expect((await ask('/api/runs/nowhere/packet', wish)).status).toBe(404)
+    const { status, body } = await ask(`/api/runs/${demo}/packet`, { ...wish, rounding: '2 ft' })
+    expect(status).toBe(400)
+    expect(body.error.problems[0]).toMatchObject({ place: 'rounding' })
+    expect((await ask('/api/packets/00000000-0000-4000-8000-000000000000')).status).toBe(404)
   })
 })
 

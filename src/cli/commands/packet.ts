@@ -49,8 +49,9 @@ export const packetCommand: Command = {
       pay: { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding: '0.1 ft' },
       ticket,
       place: null,
+      absentPhotos: 'problem',
       photos: photos === null ? null : await readPhotos(photosNamed(judged.readings), photos),
-      progress: (name) => say(`making ${name}`),
+      progress: ({ file, number, of }) => say(`making ${file}, ${number} of ${of}`),
     })
     const files = soundValue(packet)
     await writeFolder(output, files)

@@ -9,7 +9,7 @@ import { d } from './messages.ts'
 import { ownProject } from './own-project.ts'
 import { hasRoomFor, keepStorage, roomHere } from './room.ts'
 import type { Answer, DeviceStatus, KeptEntry, RunSource, SideKind, Trouble } from './run-source.ts'
-import { fetchPhoto, fetchRecord } from './server-peer.ts'
+import { fetchPacket, fetchPhoto, fetchRecord } from './server-peer.ts'
 import { sha256Of } from './sha256.ts'
 import { fromStore } from './store-trouble.ts'
 import { startSyncLoop } from './sync-loop.ts'
@@ -57,6 +57,23 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
     if (!readings.ok) return fromStore(readings.error)
     const [run] = runs.value
     return run === undefined ? ok(null) : model.value.readKeptRun(run, readings.value)
+  }
+
+  /** What the server makes of a run, once it has all that is recorded here. */
+  async function fromServer(run: string, fetchMade: () => Answer<Blob>): Answer<Blob> {
+    await loop.soon()
+    const all = await store.everything()
+    if (!all.ok) return fromStore(all.error)
+    const trouble = loop.trouble()
+    if (trouble?.kind === 'unreachable') return err({ ...trouble, message: d.trouble.madeByServer })
+    // An entry that the server refused is named in the status line; a reading among them would change the verdict.
+    const lacks = ({ kind, state }: DeviceEntry): boolean =>
+      state === 'here' || (kind === 'reading' && state !== 'sent')
+    if (all.value.some((entry) => entry.run === run && lacks(entry)))
+      return err({ kind: 'refused', message: d.trouble.needsSending, problems: trouble?.problems ?? [] })
+    const answer = await fetchMade()
+    if (answer.ok || answer.error.kind !== 'unreachable') return answer
+    return err({ ...answer.error, message: d.trouble.madeByServer })
   }
 
   const source: RunSource = {
@@ -126,18 +143,8 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
       )
     },
 
-    async record(id, page, author) {
-      await loop.soon()
-      const unsent = await store.everything()
-      if (!unsent.ok) return fromStore(unsent.error)
-      const trouble = loop.trouble()
-      if (trouble?.kind === 'unreachable') return err({ ...trouble, message: d.trouble.recordNeedsServer })
-      if (unsent.value.some(({ run, kind, state }) => run === id && kind === 'reading' && state !== 'sent'))
-        return err({ kind: 'refused', message: d.trouble.recordNeedsSending, problems: trouble?.problems ?? [] })
-      const answer = await fetchRecord(id, page, author)
-      if (answer.ok || answer.error.kind !== 'unreachable') return answer
-      return err({ ...answer.error, message: d.trouble.recordNeedsServer })
-    },
+    record: (id, page, author) => fromServer(id, () => fetchRecord(id, page, author)),
+    packet: (id, wish, making) => fromServer(id, () => fetchPacket(id, wish, making)),
 
     async entries(run, kind) {
       const entries = await store.entries(kind, run)

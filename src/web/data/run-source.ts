@@ -1,4 +1,5 @@
 import type { Reading } from '../../core/measurement/reading.ts'
+import type { PayRounding } from '../../core/quantities/pay-length.ts'
 import type { Result } from '../../core/result.ts'
 import type { Acceptance, VerdictWord } from '../../core/verdicts/verdict.ts'
 import type { PaperName } from '../../drawing/paper.ts'
@@ -122,6 +123,22 @@ export interface Imported {
   readonly already: number
 }
 
+/** What a packet is asked for. */
+export interface PacketWish {
+  readonly page: PaperName
+  readonly author: string
+  readonly rounding: PayRounding
+  /** Whether photos are printed and put into it. */
+  readonly photos: boolean
+}
+
+/** A file of a packet that is being made. */
+export interface PacketStep {
+  readonly file: string
+  readonly number: number
+  readonly of: number
+}
+
 /**
  * Where runs and all that is recorded at them are kept: on this device. What resolves with a value is on its disk.
  * The server is a peer that is told later, and the page computes all else itself.
@@ -135,6 +152,8 @@ export interface RunSource {
   append(run: KeptRun, readings: readonly Reading[]): Answer<readonly ReadingAnswer[]>
   /** The inspection record as PDF, from the server: without it the record has to wait. */
   record(id: string, page: PaperName, author: string): Answer<Blob>
+  /** All documents and drawings of the run as a ZIP file, from the server. */
+  packet(id: string, wish: PacketWish, making: (step: PacketStep) => void): Answer<Blob>
 
   /** Entries of one kind at a run, in the order that counts. */
   entries<K extends SideKind>(run: string, kind: K): Answer<readonly KeptEntry<K>[]>

@@ -3,13 +3,16 @@ import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { EntryAnswer, Page, ServerEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
-import type { Answer, Trouble } from './run-source.ts'
+import type { Answer, PacketStep, PacketWish, Trouble } from './run-source.ts'
 
 /** Entries in one request: about half of what the server takes at most. */
 export const batchSize = 500
 
 /** How long an answer may take, milliseconds: our judgement; a batch of readings over a slow network is far below. */
-const patience = 30_000
+const usualPatience = 30_000
+
+/** The same for a packet, of which the server tells file by file how far it is. */
+const packetPatience = 300_000
 
 /** A page of the server's order, and what stands where the device had read to. */
 export interface FetchedPage extends Page {
@@ -72,7 +75,55 @@ export async function fetchRecord(run: string, page: string, author: string): An
   return answer.ok ? blob(answer.value) : answer
 }
 
+/**
+ * The packet of a run as a ZIP file. The server tells in lines what it is making, and at the end where the file is.
+ * @param making  told each file as it is begun
+ */
+export async function fetchPacket(run: string, wish: PacketWish, making: (step: PacketStep) => void): Answer<Blob> {
+  const answer = await ask(`/api/runs/${encodeURIComponent(run)}/packet`, { json: wish, patience: packetPatience })
+  if (!answer.ok) return answer
+  const told = await lastLine<PacketLine>(answer.value, (line) => {
+    if ('making' in line) making(line.making)
+  })
+  if (!told.ok) return told
+  if ('error' in told.value) return err({ kind: 'refused', problems: [], ...told.value.error })
+  if (!('packet' in told.value)) return err(unreachable)
+  const file = await ask(`/api/packets/${told.value.packet}`)
+  return file.ok ? blob(file.value) : file
+}
+
+type PacketLine =
+  | { readonly making: PacketStep }
+  | { readonly packet: string }
+  | { readonly error: { readonly message: string; readonly problems?: readonly InputProblem[] } }
+
+/** The last of the lines of JSON that an answer consists of; `each` is told every one as it comes. */
+async function lastLine<T>(response: Response, each: (line: T) => void): Answer<T> {
+  let last: T | null = null
+  const take = (text: string): void => {
+    last = JSON.parse(text) as T
+    each(last)
+  }
+  try {
+    let rest = ''
+    const letters = new TextDecoder()
+    const reader = response.body!.getReader()
+    for (;;) {
+      const { done, value } = await reader.read()
+      if (done) break
+      const lines = (rest + letters.decode(value, { stream: true })).split('\n')
+      rest = lines.pop()!
+      for (const line of lines) take(line)
+    }
+  } catch {
+    return err(unreachable)
+  }
+  return last === null ? err(unreachable) : ok(last)
+}
+
 interface Request {
+  /** How long the whole answer may take, milliseconds. */
+  readonly patience?: number
   readonly method?: 'POST' | 'HEAD'
   readonly json?: unknown
 }
@@ -85,7 +136,7 @@ const unreachable: Trouble = {
   problems: [],
 }
 
-async function ask(address: string, { method = 'POST', json: sent }: Request = {}) {
+async function ask(address: string, { method = 'POST', json: sent, patience = usualPatience }: Request = {}) {
   let response: Response
   try {
     response = await fetch(address, {

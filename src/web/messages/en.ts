@@ -418,15 +418,23 @@ export const en = {
     noRefused: 'No alternative was refused.',
   },
   record: {
-    title: 'Record',
+    title: 'Record and packet',
     how: 'The inspection record as PDF: every requirement with its reading, limit and verdict, findings, what is not proven, cautions.',
+    howPacket:
+      'The packet is everything in one ZIP file: crew sheet, record, as-built drawing, quantities, material list, daily reports, stakes, drawings and the files they were made from.',
     page: 'Paper',
     papers: { letter: 'Letter', tabloid: 'Tabloid', A4: 'A4', A3: 'A3' },
     author: 'Made by',
+    rounding: 'Pay length to the nearest',
+    photos: 'With photos',
     make: 'Download the record',
+    makePacket: 'Download the packet',
     making: 'Making the record …',
+    makingPacket: 'Making the packet …',
+    makingFile: (file: string, number: number, of: number) => `Making ${file}, ${number} of ${of} …`,
     made: (file: string) => `${file} is downloaded.`,
     failed: 'The record was not made.',
+    failedPacket: 'The packet was not made.',
   },
 }
 

@@ -410,14 +410,22 @@ export const es: Messages = {
     noRefused: 'No se rechazó ninguna alternativa.',
   },
   record: {
-    title: 'Acta',
+    title: 'Acta y carpeta',
     how: 'El acta de inspección en PDF: cada requisito con su lectura, límite y veredicto, hallazgos, lo que no está probado, advertencias.',
+    howPacket:
+      'La carpeta es todo en un archivo ZIP: hoja de cuadrilla, acta, plano de lo construido, cantidades, lista de materiales, partes diarios, estacas, dibujos y los archivos de los que se hicieron.',
     page: 'Papel',
     papers: { letter: 'Carta', tabloid: 'Tabloide', A4: 'A4', A3: 'A3' },
     author: 'La hace',
+    rounding: 'Longitud de pago redondeada a',
+    photos: 'Con fotos',
     make: 'Descargar el acta',
+    makePacket: 'Descargar la carpeta',
     making: 'Haciendo el acta …',
+    makingPacket: 'Haciendo la carpeta …',
+    makingFile: (file, number, of) => `Haciendo ${file}, ${number} de ${of} …`,
     made: (file) => `${file} está descargado.`,
     failed: 'El acta no se hizo.',
+    failedPacket: 'La carpeta no se hizo.',
   },
 }

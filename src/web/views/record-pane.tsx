@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks'
+import { type PayRounding, payRoundings } from '../../core/quantities/pay-length.ts'
 import { type PaperName, papers } from '../../drawing/paper.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { rememberedVisit } from '../data/device.ts'
-import type { RunSource, Trouble } from '../data/run-source.ts'
+import type { PacketStep, RunSource, Trouble } from '../data/run-source.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { AcceptanceMark } from '../parts/verdict-sign.tsx'
@@ -13,24 +14,32 @@ interface Props {
   readonly run: string
 }
 
+type What = 'record' | 'packet'
+
 type Making =
   | { readonly state: 'idle' }
-  | { readonly state: 'making' }
+  | { readonly state: 'making'; readonly what: What; readonly step: PacketStep | null }
   | { readonly state: 'made'; readonly file: string }
-  | { readonly state: 'failed'; readonly trouble: Trouble }
+  | { readonly state: 'failed'; readonly what: What; readonly trouble: Trouble }
 
 export function RecordPane({ source, judged, run }: Props) {
   const [page, setPage] = useState<PaperName>(judged.run.units === 'metric' ? 'A4' : 'letter')
   const [author, setAuthor] = useState(rememberedVisit().by)
   const [making, setMaking] = useState<Making>({ state: 'idle' })
-  const make = async (): Promise<void> => {
-    setMaking({ state: 'making' })
-    const answer = await source.record(run, page, author)
+  const [rounding, setRounding] = useState<PayRounding>('0.1 ft')
+  const [photos, setPhotos] = useState(true)
+  const make = async (what: What): Promise<void> => {
+    const step = (step: PacketStep | null): void => setMaking({ state: 'making', what, step })
+    step(null)
+    const answer = await (what === 'record'
+      ? source.record(run, page, author)
+      : source.packet(run, { page, author, rounding, photos }, step))
     if (!answer.ok) {
-      setMaking({ state: 'failed', trouble: answer.error })
+      setMaking({ state: 'failed', what, trouble: answer.error })
       return
     }
-    const file = `${judged.run.name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}-record.pdf`
+    const name = judged.run.name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    const file = what === 'record' ? `${name}-record.pdf` : `${name}-packet.zip`
     download(answer.value, file)
     setMaking({ state: 'made', file })
   }
@@ -38,6 +47,7 @@ export function RecordPane({ source, judged, run }: Props) {
     <section class="sheet">
       <h2>{m.record.title}</h2>
       <p>{m.record.how}</p>
+      <p>{m.record.howPacket}</p>
       <p class="record-verdict">
         <AcceptanceMark acceptance={judged.judgement.acceptance} />
       </p>
@@ -45,7 +55,7 @@ export function RecordPane({ source, judged, run }: Props) {
         class="fields"
         onSubmit={(event) => {
           event.preventDefault()
-          void make()
+          void make('record')
         }}
       >
         <label>
@@ -67,17 +77,44 @@ export function RecordPane({ source, judged, run }: Props) {
             onInput={({ currentTarget }) => setAuthor(currentTarget.value)}
           />
         </label>
+        <label>
+          <span>{m.record.rounding}</span>
+          <select value={rounding} onChange={({ currentTarget }) => setRounding(currentTarget.value as PayRounding)}>
+            {payRoundings.map((step) => (
+              <option key={step} value={step}>
+                {step}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label class="check">
+          <input type="checkbox" checked={photos} onChange={({ currentTarget }) => setPhotos(currentTarget.checked)} />
+          {m.record.photos}
+        </label>
         <button type="submit" class="button main" disabled={making.state === 'making'}>
           {m.record.make}
         </button>
+        <button type="button" class="button" disabled={making.state === 'making'} onClick={() => void make('packet')}>
+          {m.record.makePacket}
+        </button>
       </form>
       <p role="status">
-        {making.state === 'making' && m.record.making}
+        {making.state === 'making' && makingWords(making)}
         {making.state === 'made' && m.record.made(making.file)}
       </p>
-      {making.state === 'failed' && <TroubleNote title={m.record.failed} trouble={making.trouble} />}
+      {making.state === 'failed' && (
+        <TroubleNote
+          title={making.what === 'record' ? m.record.failed : m.record.failedPacket}
+          trouble={making.trouble}
+        />
+      )}
     </section>
   )
+}
+
+function makingWords({ what, step }: Extract<Making, { state: 'making' }>): string {
+  if (step !== null) return m.record.makingFile(step.file, step.number, step.of)
+  return what === 'record' ? m.record.making : m.record.makingPacket
 }
 
 function download(content: Blob, file: string): void {

@@ -10,8 +10,8 @@ export const en = {
       'This device has no room left for the photo. Your readings are kept; free some room and take it again.',
     store: (reason: string) =>
       `The store of this device cannot be used: ${reason}. What was saved before is still there.`,
-    recordNeedsServer: 'The record is made by the server, which did not answer. It can be made later; nothing is lost.',
-    recordNeedsSending: 'Some entries of this run have not reached the server yet, so the record would lack them.',
+    madeByServer: 'Documents are made by the server, which did not answer. They can be made later; nothing is lost.',
+    needsSending: 'Some entries of this run have not reached the server yet, so the documents would lack them.',
     noReading: 'it is not a reading of this run',
     notDeviceFile: (file: string) => `${file} is no file from a device that can be used.`,
     notRunFile: (file: string) => `${file} is not a run file that can be used.`,

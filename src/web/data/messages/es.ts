@@ -11,8 +11,8 @@ export const es: DeviceMessages = {
     noRoomForPhoto:
       'No queda espacio en este dispositivo para la foto. Sus lecturas se conservan; libere espacio y tómela de nuevo.',
     store: (reason) => `No se puede usar el almacén de este dispositivo: ${reason}. Lo guardado antes sigue ahí.`,
-    recordNeedsServer: 'El acta la hace el servidor, que no respondió. Se puede hacer después; no se pierde nada.',
-    recordNeedsSending: 'Algunos registros de este tramo aún no llegaron al servidor; faltarían en el acta.',
+    madeByServer: 'Los documentos los hace el servidor, que no respondió. Se pueden hacer después; no se pierde nada.',
+    needsSending: 'Algunos registros de este tramo aún no llegaron al servidor; faltarían en los documentos.',
     noReading: 'no es una lectura de este tramo',
     notDeviceFile: (file) => `${file} no es un archivo de dispositivo que se pueda usar.`,
     notRunFile: (file) => `${file} no es un archivo de tramo que se pueda usar.`,

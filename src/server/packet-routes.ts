@@ -1,0 +1,124 @@
+import { createReadStream } from 'node:fs'
+import { readFile } from 'node:fs/promises'
+import { PassThrough } from 'node:stream'
+import { setImmediate as nextTurn } from 'node:timers/promises'
+import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
+import { z } from 'zod'
+import { payRoundings } from '../core/quantities/pay-length.ts'
+import { writeReadings } from '../formats/readings/readings-file.ts'
+import { writeRun } from '../formats/run/run-file.ts'
+import { writeZip } from '../formats/zip/write-zip.ts'
+import type { JudgedRun } from '../operations/judge-readings.ts'
+import { type NamedPhoto, photosNamed } from '../operations/packet-photos.ts'
+import { type PacketOptions, writePacket } from '../operations/write-packet.ts'
+import type { Store } from '../store/store.ts'
+import type { PacketFolder } from './packet-folder.ts'
+import { type PhotoFolder, photoEndings } from './photo-folder.ts'
+import { badInput, errorOf, type Refusal, refusals } from './refusal.ts'
+import { sha256 } from './sha256.ts'
+import { soundRun } from './stored-runs.ts'
+
+interface Parts {
+  readonly store: Store
+  readonly photos: PhotoFolder
+  readonly packets: PacketFolder
+  readonly now: () => Date
+  /** Of the program. */
+  readonly version: string
+}
+
+const wishShape = z.object({
+  page: z.enum(['letter', 'tabloid', 'A4', 'A3']),
+  author: z.string().max(200),
+  rounding: z.enum(payRoundings),
+  /** Whether photos are printed and put into it. */
+  photos: z.boolean(),
+})
+
+/** Everything of a run in one file. */
+export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, photos, packets, now, version }) => {
+  /** Answers in lines of JSON: one for each file as it is begun, at last where the packet is or why there is none. */
+  app.post(
+    '/api/runs/:run/packet',
+    {
+      schema: {
+        params: z.object({ run: z.string().min(1).max(200) }),
+        body: wishShape,
+        response: { 200: z.unknown(), ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const judged = await soundRun(store, request.params.run)
+      if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
+      const { photos: wantsPhotos, rounding, ...printing } = request.body
+      const lines = new PassThrough()
+      const tell = async (line: unknown): Promise<void> => {
+        lines.write(`${JSON.stringify(line)}\n`)
+        // The typesetter holds this process; the line has to leave it before.
+        await nextTurn()
+      }
+      const make = async (): Promise<void> => {
+        const packet = await writePacket(judged.value, {
+          ...printing,
+          printedAt: now().toISOString(),
+          version,
+          sha256,
+          sources: sourcesOf(judged.value),
+          pay: { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding },
+          ticket: null,
+          place: null,
+          photos: wantsPhotos ? await photosOf(judged.value, photos) : null,
+          absentPhotos: 'left out',
+          progress: (making) => tell({ making }),
+        })
+        if (!packet.ok) return tell(errorOf(badInput('The packet cannot be made.', packet.error)))
+        await tell({ packet: await packets.keep(writeZip(folderName(judged.value), packet.value)) })
+      }
+      make().then(
+        () => lines.end(),
+        (cause: unknown) => {
+          request.log.error(cause)
+          lines.destroy(cause as Error)
+        },
+      )
+      return reply.type('application/x-ndjson').send(lines)
+    },
+  )
+
+  app.get(
+    '/api/packets/:packet',
+    { schema: { params: z.object({ packet: z.uuid() }), response: { 200: z.unknown(), ...refusals } } },
+    async (request, reply) => {
+      const found = await packets.find(request.params.packet)
+      const none: Refusal = { status: 404, message: 'This packet is no longer kept. Make it again.', problems: [] }
+      if (found === null) return reply.code(404).send(errorOf(none))
+      return reply
+        .type('application/zip')
+        .header('content-length', found.bytes)
+        .header('content-disposition', 'attachment; filename="packet.zip"')
+        .send(createReadStream(found.path))
+    },
+  )
+}
+
+/** The run and what was read at it as files that the command line reads. */
+function sourcesOf({ run, readings }: JudgedRun): PacketOptions['sources'] {
+  const bytes = (text: string): Uint8Array => new TextEncoder().encode(text)
+  return {
+    run: { name: 'run.json', bytes: bytes(writeRun(run)) },
+    readings: { name: 'readings.json', bytes: bytes(writeReadings({ run: run.name, readings })) },
+  }
+}
+
+/** The photos that the readings name, those that have arrived. */
+async function photosOf({ readings }: JudgedRun, photos: PhotoFolder): Promise<readonly NamedPhoto[]> {
+  const found: NamedPhoto[] = []
+  for (const photo of photosNamed(readings)) {
+    const kept = await photos.find(photo)
+    if (kept === null) continue
+    found.push({ photo, file: `${photo}.${photoEndings[kept.type]}`, bytes: await readFile(kept.path) })
+  }
+  return found
+}
+
+const folderName = ({ run }: JudgedRun): string => `${run.name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}-packet`
