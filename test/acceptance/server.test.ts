@@ -190,7 +190,8 @@ describe('the packet', () => {
     const top = 'Alder-Creek-culvert-right-side-packet/'
     expect(Object.keys(files)).toEqual(steps.map(({ file }) => top + file))
     const manifest = JSON.parse(new TextDecoder().decode(files[`${top}manifest.json`]))
-    expect(manifest).toMatchObject({ acceptance: 'not acceptable', author: 'R. Quist', pay: { rounding: '1 ft' } })
+    expect(manifest).toMatchObject({ acceptance: 'not acceptable', author: 'R. Quist' })
+    expect(manifest.pay.rounding).toContain('1 ft')
     expect(manifest.files.map(({ name }: { name: string }) => top + name)).toEqual(Object.keys(files).slice(0, -1))
     for (const { name, sha256 } of manifest.files)
       expect(

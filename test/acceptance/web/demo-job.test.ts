@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { AxeBuilder } from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
+import { unzipSync } from 'fflate'
 import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
 
 let folder: string
@@ -132,6 +133,17 @@ test('the demo run is judged, its four faults are put right, and the record is p
   ])
   const pdf = await readFile(await download.path())
   expect(pdf.subarray(0, 5).toString('latin1')).toBe('%PDF-')
+
+  const [zip] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Download the packet' }).click(),
+  ])
+  expect(zip.suggestedFilename()).toBe('Alder-Creek-culvert-right-side-packet.zip')
+  const files = unzipSync(await readFile(await zip.path()))
+  const names = Object.keys(files).map((name) => name.replace(/^[^/]+\//, ''))
+  expect(names).toEqual(expect.arrayContaining(['crew-sheet.pdf', 'record.pdf', 'quantities.xlsx', 'manifest.json']))
+  await expectAccessible(page)
+  await expectNoSidewaysScroll(page)
 
   // What was read is on the server, not in the page.
   await page.reload()

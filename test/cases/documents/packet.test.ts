@@ -29,6 +29,7 @@ const options: PacketOptions = {
   ticket: null,
   place: null,
   photos: null,
+  absentPhotos: 'problem' as const,
   progress: () => {},
 }
 
