@@ -1,3 +1,4 @@
+import compress from '@fastify/compress'
 import fastify, { type FastifyInstance } from 'fastify'
 import {
   hasZodFastifySchemaValidationErrors,
@@ -47,6 +48,8 @@ export async function createApp({
   app.setValidatorCompiler(validatorCompiler)
   app.setSerializerCompiler(serializerCompiler)
 
+  // What is sent is made small; what comes in is not unpacked: `bodyLimit` would not hold for it.
+  await app.register(compress, { globalDecompression: false })
   app.addHook('onSend', async (request, reply) => {
     reply.header('x-content-type-options', 'nosniff').header('referrer-policy', 'no-referrer')
     if (request.url.startsWith('/api/')) reply.header('cache-control', 'no-store')

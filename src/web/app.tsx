@@ -1,14 +1,23 @@
-import { later } from './data/later.ts'
 import type { RunSource } from './data/run-source.ts'
 import { StatusLine } from './data/status-line.tsx'
-import { useLoaded } from './data/use-loaded.ts'
 import { useLanguage } from './fieldwork/preferences.ts'
 import { m } from './messages.ts'
 import { Foot } from './parts/foot.tsx'
+import { LaterPart, partOf } from './parts/later-part.tsx'
 import { PreferencesBar } from './parts/preferences-bar.tsx'
-import { TroubleNote } from './parts/trouble-note.tsx'
-import { needPath, type Route, runsPath, useRoute } from './route.ts'
+import { needPath, parseRoute, runsPath, useRoute } from './route.ts'
 import { RunListView } from './views/run-list-view.tsx'
+
+// The view of a run holds the whole model and that of a site the whole design, which the list of runs can do without.
+const runView = partOf(() => import('./views/run-view.tsx'))
+const siteView = partOf(() => import('./site/site-view.tsx'))
+
+/** Fetches what the address shows while the page is still being made ready for it. */
+export function fetchAhead(): void {
+  const { view } = parseRoute(location.pathname, location.search)
+  if (view === 'run') void runView.fetch()
+  if (view === 'need') void siteView.fetch()
+}
 
 export function App({ source }: { readonly source: RunSource }) {
   const route = useRoute()
@@ -37,8 +46,16 @@ export function App({ source }: { readonly source: RunSource }) {
               <RunListView source={source} />
             </>
           )}
-          {route.view === 'need' && <LaterSiteView source={source} />}
-          {route.view === 'run' && <LaterRunView key={route.run} source={source} route={route} />}
+          {route.view === 'need' && (
+            <LaterPart part={siteView} title={m.trouble.site}>
+              {({ SiteView }) => <SiteView source={source} />}
+            </LaterPart>
+          )}
+          {route.view === 'run' && (
+            <LaterPart part={runView} title={m.trouble.run}>
+              {({ RunView }) => <RunView key={route.run} source={source} route={route} />}
+            </LaterPart>
+          )}
           {route.view === 'nothing' && (
             <section class="sheet">
               <h1>{m.page.nothingHere}</h1>
@@ -53,35 +70,4 @@ export function App({ source }: { readonly source: RunSource }) {
       <StatusLine source={source} />
     </>
   )
-}
-
-interface RunProps {
-  readonly source: RunSource
-  readonly route: Extract<Route, { view: 'run' }>
-}
-
-/** The view of a run holds the whole model, which the list of runs can do without. */
-function LaterRunView({ source, route }: RunProps) {
-  const [loaded, again] = useLoaded('run view', () => later(() => import('./views/run-view.tsx')))
-  switch (loaded.state) {
-    case 'loading':
-      return <p role="status">{m.page.loading}</p>
-    case 'failed':
-      return <TroubleNote title={m.trouble.run} trouble={loaded.trouble} again={again} />
-    case 'loaded':
-      return <loaded.value.RunView source={source} route={route} />
-  }
-}
-
-/** The view of a site holds the whole design, which the other views can do without. */
-function LaterSiteView({ source }: { readonly source: RunSource }) {
-  const [loaded, again] = useLoaded('site view', () => later(() => import('./site/site-view.tsx')))
-  switch (loaded.state) {
-    case 'loading':
-      return <p role="status">{m.page.loading}</p>
-    case 'failed':
-      return <TroubleNote title={m.trouble.site} trouble={loaded.trouble} again={again} />
-    case 'loaded':
-      return <loaded.value.SiteView source={source} />
-  }
 }

@@ -1,5 +1,7 @@
 import { createHash } from 'node:crypto'
+import { get } from 'node:http'
 import { createServer } from 'node:net'
+import { brotliDecompressSync, gunzipSync } from 'node:zlib'
 import { unzipSync } from 'fflate'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { entryId } from '../../src/formats/entry-id.ts'
@@ -230,7 +232,38 @@ describe('the page', () => {
     expect(headers.get('cache-control')).toContain('immutable')
     expect(headers.get('x-content-type-options')).toBe('nosniff')
   })
+
+  test('is asked for anew as long as its name stays, also its worker', async () => {
+    expect((await ask('/sw.js')).headers.get('cache-control')).toBe('no-cache')
+    expect((await ask('/manifest.webmanifest')).headers.get('cache-control')).toBe('no-cache')
+  })
+
+  test.each(['br', 'gzip'])(
+    'is sent packed as %s, and so are answers, to whoever says that it can unpack',
+    async (kind) => {
+      const script = /assets\/index-[\w-]+\.js/.exec((await ask('/')).body)![0]
+      for (const path of [`/${script}`, '/api/entries', `/api/runs/${demo}`]) {
+        const plain = await sent(path, 'identity')
+        const packed = await sent(path, kind)
+        expect(plain.kind).toBeUndefined()
+        expect(packed.kind).toBe(kind)
+        expect(packed.bytes.length).toBeLessThan(0.5 * plain.bytes.length)
+        const unpacked = kind === 'br' ? brotliDecompressSync(packed.bytes) : gunzipSync(packed.bytes)
+        expect(unpacked.equals(plain.bytes)).toBe(true)
+      }
+    },
+  )
 })
+
+/** An answer as it comes over the line; `fetch` would unpack it. */
+const sent = (path: string, encoding: string): Promise<{ kind: string | undefined; bytes: Buffer }> =>
+  new Promise((resolve, reject) => {
+    get(server.address + path, { headers: { 'accept-encoding': encoding } }, (answer) => {
+      const pieces: Buffer[] = []
+      answer.on('data', (piece: Buffer) => pieces.push(piece))
+      answer.on('end', () => resolve({ kind: answer.headers['content-encoding'], bytes: Buffer.concat(pieces) }))
+    }).on('error', reject)
+  })
 
 describe('the start', () => {
   test('says that it is alive and ready', async () => {

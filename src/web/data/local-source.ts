@@ -18,6 +18,8 @@ const keptRuns = () => later(() => import('./kept-run.ts'))
 
 /** Runs and all that is recorded at them, as this device keeps them; it syncs with the server by itself. */
 export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
+  // Whatever is shown first needs it; should it fail, what needs it asks again and says so.
+  void keptRuns()
   const loop = startSyncLoop(store, (runs) => tellChange({ runs, isOwn: false }))
 
   /** What has to be on the disk before anything is answered, and who is told of it afterwards. */

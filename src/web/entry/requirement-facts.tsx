@@ -1,28 +1,27 @@
 import { useMemo } from 'preact/hooks'
 import type { Requirement } from '../../core/requirements/requirement.ts'
-import { figureFacts } from '../../drawing/views/figures/figure-facts.ts'
-import { figureDrawing } from '../../drawing/views/figures.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { sheetShelf } from '../../operations/sheet-shelf.ts'
 import { m, say } from '../messages.ts'
+import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { Picture } from '../parts/picture.tsx'
+
+const figures = partOf(() => import('./figure-of.ts'))
 
 /** How to look, the right one and its wrong twin, why it matters, and where the requirement comes from. */
 export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; requirement: Requirement }) {
   const { how, why, remedy, source, confirmation, sheet: sheetId, sheetVersion, figure } = requirement
   const sheet = useMemo(() => sheetShelf(judged.run.sheets).get(sheetId), [judged.run, sheetId])
-  const drawing = useMemo(
-    () => (figure === null || sheet === undefined ? null : figureDrawing(figure, figureFacts(requirement, sheet))),
-    [figure, requirement, sheet],
-  )
   return (
     <div class="facts">
       <h3>{m.entry.how}</h3>
       <p>{say(how)}</p>
-      {drawing !== null && (
+      {figure !== null && sheet !== undefined && (
         <>
           <h3>{m.entry.figure}</h3>
-          <Picture class="figure" drawing={drawing} />
+          <LaterPart part={figures} title={m.entry.figure}>
+            {({ figureOf }) => <Picture class="figure" drawing={figureOf(figure, requirement, sheet)} />}
+          </LaterPart>
         </>
       )}
       <h3>{m.entry.why}</h3>

@@ -1,12 +1,7 @@
 import { err, ok, type Result } from '../../core/result.ts'
 import type { PhotoBody } from '../../formats/entry/entry-kinds.ts'
 import { exifTime } from './exif-time.ts'
-
-/**
- * What a photo is shrunk to unless its original is kept: long edge in pixels, and JPEG quality. Enough to read a tape
- * held beside a post; our judgement.
- */
-export const shrunk = { edge: 1600, quality: 0.8 } as const
+import { shrunk } from './photo-size.ts'
 
 export interface PreparedPhoto {
   readonly bytes: ArrayBuffer

@@ -1,16 +1,20 @@
 import { useRef, useState } from 'preact/hooks'
 import type { PhotoBody } from '../../formats/entry/entry-kinds.ts'
 import { now } from '../data/device.ts'
+import { later } from '../data/later.ts'
 import type { KeptEntry, RunSource, Trouble } from '../data/run-source.ts'
 import { sha256Of } from '../data/sha256.ts'
 import { momentWords } from '../entry/reading-words.ts'
 import { m } from '../messages.ts'
+import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { devicePosition } from './device-position.ts'
-import { MarkUp } from './mark-up.tsx'
-import { type PreparedPhoto, preparePhoto, shrunk } from './photo-file.ts'
+import type { PreparedPhoto } from './photo-file.ts'
 import { PhotoImage } from './photo-image.tsx'
+import { shrunk } from './photo-size.ts'
 import { preferences, setPreferences } from './preferences.ts'
+
+const markUp = partOf(() => import('./mark-up.tsx'))
 
 interface Props {
   readonly source: RunSource
@@ -56,10 +60,12 @@ export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
   const add = async (chosen: readonly File[], isCamera: boolean): Promise<void> => {
     if (chosen.length === 0) return
     setAdding({ state: 'adding' })
+    const photoFile = await later(() => import('./photo-file.ts'))
+    if (!photoFile.ok) return setAdding({ state: 'failed', trouble: photoFile.error })
     const takenHere = isCamera ? now() : null
     const position = isCamera && keepsPosition ? await devicePosition() : null
     for (const file of chosen) {
-      const prepared = await preparePhoto(file, keepsOriginal)
+      const prepared = await photoFile.value.preparePhoto(file, keepsOriginal)
       if (!prepared.ok) return fail(prepared.error === 'heic' ? m.photo.heic(file.name) : m.photo.noPicture(file.name))
       const takenAt = prepared.value.takenAt ?? takenHere
       const kept = await keep(prepared.value, { takenAt, position, drawnOn: null })
@@ -139,19 +145,23 @@ export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
         </label>
       </details>
       {drawnOn !== null && (
-        <MarkUp
-          source={source}
-          photo={drawnOn}
-          close={() => setDrawnOn(null)}
-          keep={async (bytes, width, height) => {
-            const { takenAt, position } = drawnOn.body
-            const prepared = { bytes, type: 'image/jpeg', width, height, takenAt } as const
-            const kept = await keep(prepared, { takenAt, position, drawnOn: drawnOn.body.sha256 })
-            setDrawnOn(null)
-            if (!kept.ok) setAdding({ state: 'failed', trouble: kept.error })
-            await again()
-          }}
-        />
+        <LaterPart part={markUp} title={m.markUp.title}>
+          {({ MarkUp }) => (
+            <MarkUp
+              source={source}
+              photo={drawnOn}
+              close={() => setDrawnOn(null)}
+              keep={async (bytes, width, height) => {
+                const { takenAt, position } = drawnOn.body
+                const prepared = { bytes, type: 'image/jpeg', width, height, takenAt } as const
+                const kept = await keep(prepared, { takenAt, position, drawnOn: drawnOn.body.sha256 })
+                setDrawnOn(null)
+                if (!kept.ok) setAdding({ state: 'failed', trouble: kept.error })
+                await again()
+              }}
+            />
+          )}
+        </LaterPart>
       )}
     </section>
   )

@@ -12,17 +12,20 @@ import { useLoaded } from '../data/use-loaded.ts'
 import { useDrafts } from '../entry/drafts.ts'
 import { useSideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
+import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { type Pane, panePath, panes, type Route, runsPath } from '../route.ts'
-import { DayPane } from './day-pane.tsx'
-import { FindingsPane } from './findings-pane.tsx'
-import { LayoutPane } from './layout-pane.tsx'
-import { RecordPane } from './record-pane.tsx'
-import { SignOffPane } from './sign-off-pane.tsx'
 import { StripView } from './strip-view.tsx'
-import { UnprovenPane } from './unproven-pane.tsx'
 import { WalkPane } from './walk-pane.tsx'
+
+// What is not the walk is fetched when it is first shown.
+const findingsPane = partOf(() => import('./findings-pane.tsx'))
+const unprovenPane = partOf(() => import('./unproven-pane.tsx'))
+const dayPane = partOf(() => import('./day-pane.tsx'))
+const signOffPane = partOf(() => import('./sign-off-pane.tsx'))
+const recordPane = partOf(() => import('./record-pane.tsx'))
+const layoutPane = partOf(() => import('./layout-pane.tsx'))
 
 type RunRoute = Extract<Route, { view: 'run' }>
 
@@ -115,12 +118,36 @@ function OpenRun({ source, route, kept }: Props & { readonly kept: KeptRun }) {
           near={setNear}
         />
       )}
-      {route.pane === 'findings' && <FindingsPane {...parts} />}
-      {route.pane === 'not-proven' && <UnprovenPane judged={judged} run={route.run} />}
-      {route.pane === 'day' && <DayPane {...parts} />}
-      {route.pane === 'sign-off' && <SignOffPane {...parts} />}
-      {route.pane === 'layout' && <LayoutPane judged={judged} />}
-      {route.pane === 'record' && <RecordPane source={source} judged={judged} run={route.run} />}
+      {route.pane === 'findings' && (
+        <LaterPart part={findingsPane} title={m.run.pane.findings}>
+          {({ FindingsPane }) => <FindingsPane {...parts} />}
+        </LaterPart>
+      )}
+      {route.pane === 'not-proven' && (
+        <LaterPart part={unprovenPane} title={m.run.pane['not-proven']}>
+          {({ UnprovenPane }) => <UnprovenPane judged={judged} run={route.run} />}
+        </LaterPart>
+      )}
+      {route.pane === 'day' && (
+        <LaterPart part={dayPane} title={m.run.pane.day}>
+          {({ DayPane }) => <DayPane {...parts} />}
+        </LaterPart>
+      )}
+      {route.pane === 'sign-off' && (
+        <LaterPart part={signOffPane} title={m.run.pane['sign-off']}>
+          {({ SignOffPane }) => <SignOffPane {...parts} />}
+        </LaterPart>
+      )}
+      {route.pane === 'record' && (
+        <LaterPart part={recordPane} title={m.run.pane.record}>
+          {({ RecordPane }) => <RecordPane source={source} judged={judged} run={route.run} />}
+        </LaterPart>
+      )}
+      {route.pane === 'layout' && (
+        <LaterPart part={layoutPane} title={m.run.pane.layout}>
+          {({ LayoutPane }) => <LayoutPane judged={judged} />}
+        </LaterPart>
+      )}
     </div>
   )
 }

@@ -140,6 +140,8 @@ export async function startWithBuilds(target: string): Promise<{ address: string
     // What is unchanged by its own word is changed by ours.
     delete asked.headers['if-none-match']
     delete asked.headers['if-modified-since']
+    // And a text is changed as it is, not as it is packed.
+    delete asked.headers['accept-encoding']
     pass(asked, answer)
   })
   await new Promise<void>((resolve) => proxy.listen(0, '127.0.0.1', resolve))
