@@ -105,6 +105,19 @@ describe('recordContents', () => {
     ])
   })
 
+  test('says in words why a run is not acceptable whose finding was only read again', () => {
+    const low = sampleReading('low', 'post-8/rail-height', inches(26))
+    const again = sampleReading('again', 'post-8/rail-height', inches(28.75))
+    const log = (requirements: RecordInput['requirements']) =>
+      soundReadings(requirements).flatMap((one) => (one.of === 'post-8/rail-height' ? [low, again] : [one]))
+    const contents = contentsOf(sampleInput(log))
+    expect(contents.acceptance).toEqual({
+      word: 'not acceptable',
+      means: '1 requirement failed, reread but not as recheck of the finding.',
+    })
+    expect(contents.unproven.map(({ requirements }) => requirements)).toEqual([['post-8/rail-height']])
+  })
+
   test('says who set a requirement aside, and counts that as not proven', () => {
     const because = 'the block was left out by order of the engineer'
     const input = sampleInput((requirements) =>

@@ -134,11 +134,16 @@ function acceptanceText({ judgement }: RecordInput): string {
   const count = (word: VerdictWord): number => judgement.verdicts.filter(({ verdict }) => verdict === word).length
   const some = (number: number): string => `${number} requirement${number === 1 ? '' : 's'}`
   const open = count('too close') + count('unread')
+  const unrechecked = judgement.unproven.filter(({ because }) => because.kind === 'not rechecked').length
   switch (judgement.acceptance) {
     case 'acceptable':
       return `Every requirement meets its limit${count('does not apply') > 0 ? ' or is set aside with a reason' : ''}.`
     case 'not acceptable':
-      return `${some(count('fails'))} not met: see the findings.${open > 0 ? ` ${some(open)} not proven either way.` : ''}`
+      return [
+        ...(count('fails') > 0 ? [`${some(count('fails'))} not met: see the findings.`] : []),
+        ...(unrechecked > 0 ? [`${some(unrechecked)} failed, reread but not as recheck of the finding.`] : []),
+        ...(open > 0 ? [`${some(open)} not proven either way.`] : []),
+      ].join(' ')
     case 'not yet known':
       return `Nothing fails, but ${some(open)} not proven.`
     default:

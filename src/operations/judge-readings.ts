@@ -96,6 +96,14 @@ function problemsOf(file: string, place: string, reading: Reading, known: Known)
       found: `a ${answer.kind === 'length' ? 'length' : answer.kind === 'choice' ? 'choice' : 'confirmation'}`,
     })
   }
+  if (reading.rechecks !== null && !known.requirements.has(reading.rechecks)) {
+    problems.push({
+      file,
+      place: `${place}.rechecks`,
+      expected: 'the id of a finding: that of a requirement of this run',
+      found: JSON.stringify(reading.rechecks),
+    })
+  }
   if (reading.instrument !== null && !known.instruments.includes(reading.instrument)) {
     problems.push({
       file,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Reading } from '../core/measurement/reading.ts'
 import { exactLength } from '../core/units/exact-length.ts'
+import { judgeKnown } from './judge-readings.ts'
 import { punchList } from './punch-list.ts'
 import { demoJudged, demoRun } from './roadside-fixtures.ts'
 
@@ -43,6 +44,16 @@ describe('punchList', () => {
     expect(itemAt([later({ rechecks: null }), later({ id: 'again', rechecks: id })])!.state).toBe('closed')
   })
 
+  test('keeps it closed when it is read once more without naming it', () => {
+    const { id } = itemAt([])!
+    expect(itemAt([later({ rechecks: id }), later({ id: 'again', rechecks: null })])!.state).toBe('closed')
+  })
+
+  test('does not close it by a recheck that could not see it', () => {
+    const { id } = itemAt([])!
+    expect(itemAt([later({ rechecks: id, answer: { kind: 'cannot see' } })])!.state).toBe('not rechecked')
+  })
+
   test('opens it again when it fails again', () => {
     const { id } = itemAt([])!
     const high = later({
@@ -55,5 +66,42 @@ describe('punchList', () => {
   test('has nothing of a reading that was corrected: it was never so', () => {
     const wrong = demoRun().readings.find(({ of }) => of === stub)!
     expect(itemAt([later({ corrects: wrong.id })])).toBeUndefined()
+  })
+})
+
+describe('punchList of a value computed from several posts', () => {
+  const { required } = demoRun()
+  const along = (post: number, inches: number, changes: Partial<Reading> = {}): Reading => ({
+    ...later({ id: `along-${post}-${inches}`, of: `post-${post}/along` }),
+    answer: { kind: 'length', value: exactLength(inches, 'in'), unit: 'in', resolution: null },
+    ...changes,
+  })
+  // Posts 3 and 4 of the demo stand apart by what the sheet says; the second is driven 10 in too far.
+  const spacing = required.requirements.find(({ id }) => id === 'space-3/spacing')!
+  const far = [along(3, 100), along(4, 100 + 75 + 10)]
+  const states = (more: readonly Reading[]) =>
+    punchList(judgeKnown(required, more))
+      .filter(({ readings }) => readings.some(({ requirement }) => requirement === spacing.id))
+      .map(({ state }) => state)
+
+  test('is open, then not rechecked, and closed only by a reading that names it', () => {
+    expect(states(far)).toEqual(['open'])
+    expect(states([...far, along(4, 175)])).toEqual(['not rechecked'])
+    expect(states([...far, along(4, 175, { rechecks: spacing.id })])).toEqual(['closed'])
+  })
+
+  test('has nothing of a value that was off only as long as its line was not yet read', () => {
+    const flare = required.requirements.find(({ id }) => id === 'post-1/flare-offset')!
+    const lateral = (post: number, inches: number) =>
+      along(post, inches, { id: `lateral-${post}`, of: `post-${post}/lateral-offset` })
+    const begun = [lateral(1, 48), lateral(7, 0), lateral(8, 1.2)]
+    const whole = [...begun, ...[9, 10, 11, 12, 13, 14, 15, 16].map((post) => lateral(post, 0))]
+    const verdictOf = (log: readonly Reading[]) =>
+      judgeKnown(required, log).judgement.verdicts.find(({ requirement }) => requirement === flare.id)!.verdict
+    expect([verdictOf(begun), verdictOf(whole)]).toEqual(['fails', 'meets'])
+    // The last is read twice, so that the log is looked at reading by reading.
+    const twice = [...whole, { ...lateral(16, 0), id: 'again' }]
+    const items = punchList(judgeKnown(required, twice))
+    expect(items.flatMap(({ readings }) => readings.map(({ requirement }) => requirement))).not.toContain(flare.id)
   })
 })

@@ -2,9 +2,10 @@ import type { Reading } from '../measurement/reading.ts'
 import type { Requirement } from '../requirements/requirement.ts'
 import type { RunModel } from '../requirements/run-model.ts'
 import { describeReason } from './describe-reason.ts'
+import { failureHistories } from './failure-histories.ts'
 import { findFaults } from './find-faults.ts'
 import { type JudgingRules, judgeRequirements } from './judge-requirements.ts'
-import type { Acceptance, Judgement, Unproven, Verdict } from './verdict.ts'
+import type { Acceptance, FailureHistory, Judgement, Unproven, Verdict } from './verdict.ts'
 
 /** What the readings say of the whole run. */
 export function judgeRun(
@@ -14,17 +15,28 @@ export function judgeRun(
   rules: JudgingRules,
 ): Judgement {
   const verdicts = judgeRequirements(requirements, readings, rules)
+  const failures = failureHistories(requirements, readings, rules)
+  const open = new Set([...failures.values()].filter(isNotRechecked).map(({ requirement }) => requirement))
   return {
-    acceptance: acceptanceOf(verdicts),
+    acceptance: acceptanceOf(verdicts, open.size > 0),
     verdicts,
     findings: findFaults(model, requirements, verdicts, readings),
-    unproven: verdicts.filter(isUnproven).map(unprovenOf),
+    unproven: verdicts
+      .filter((one) => isUnproven(one) || open.has(one.requirement))
+      .map((one) => unprovenOf(one, open)),
+    failures,
   }
 }
 
-/** Acceptable only when everything meets its requirement or is rightly set aside; never by default. */
-function acceptanceOf(verdicts: readonly Verdict[]): Acceptance {
-  if (verdicts.some(({ verdict }) => verdict === 'fails')) return 'not acceptable'
+/** It was read again and no longer fails, but nothing says and proves that what was found is put right. */
+const isNotRechecked = ({ since, closedBy }: FailureHistory): boolean => since !== null && closedBy === null
+
+/**
+ * Acceptable only when everything meets its requirement or is rightly set aside, and every failure was rechecked; never
+ * by default.
+ */
+function acceptanceOf(verdicts: readonly Verdict[], isAnyNotRechecked: boolean): Acceptance {
+  if (isAnyNotRechecked || verdicts.some(({ verdict }) => verdict === 'fails')) return 'not acceptable'
   const proven = verdicts.every(({ verdict }) => verdict === 'meets' || verdict === 'does not apply')
   return proven && verdicts.some(({ verdict }) => verdict === 'meets') ? 'acceptable' : 'not yet known'
 }
@@ -32,8 +44,10 @@ function acceptanceOf(verdicts: readonly Verdict[]): Acceptance {
 const isUnproven = ({ verdict, because }: Verdict): boolean =>
   verdict === 'unread' || verdict === 'too close' || because.kind === 'set aside'
 
-const unprovenOf = ({ requirement, place, because }: Verdict): Unproven => ({
-  requirement,
-  place,
-  why: describeReason(because),
-})
+function unprovenOf({ requirement, place, because }: Verdict, open: ReadonlySet<string>): Unproven {
+  return open.has(requirement)
+    ? { requirement, place, because: { kind: 'not rechecked' }, why: notRecheckedText }
+    : { requirement, place, because, why: describeReason(because) }
+}
+
+const notRecheckedText = 'failed, and was read again, but not as a recheck of the finding that proves it put right'

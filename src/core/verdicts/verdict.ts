@@ -1,3 +1,4 @@
+import type { Reading } from '../measurement/reading.ts'
 import type { Place } from '../requirements/requirement.ts'
 import type { LengthUnit } from '../units/exact-length.ts'
 
@@ -64,11 +65,35 @@ export interface Finding {
 
 export type Acceptance = 'acceptable' | 'not acceptable' | 'not yet known'
 
+/** A reading with the verdict that the requirement had once it was taken. */
+export interface ReadVerdict {
+  readonly reading: Reading
+  readonly verdict: Verdict
+}
+
+/** How a requirement stands that failed once. */
+export interface FailureHistory {
+  readonly requirement: string
+  /** The last reading by which it failed. */
+  readonly failed: ReadVerdict
+  /** The last reading since, by which it no longer fails; null while it fails. */
+  readonly since: ReadVerdict | null
+  /** The last reading since that named the finding and proved that it was put right, or set it aside with a reason. */
+  readonly closedBy: ReadVerdict | null
+}
+
 /** Something that the record does not prove. */
 export interface Unproven {
   readonly requirement: string
   readonly place: Place
+  readonly because: VerdictReason | NotRechecked
+  /** The same in words. */
   readonly why: string
+}
+
+/** It failed and was read again, but no reading that names the finding proves that it was put right. */
+export interface NotRechecked {
+  readonly kind: 'not rechecked'
 }
 
 export interface Judgement {
@@ -76,4 +101,6 @@ export interface Judgement {
   readonly verdicts: readonly Verdict[]
   readonly findings: readonly Finding[]
   readonly unproven: readonly Unproven[]
+  /** Every requirement that fails or once failed, by its id. */
+  readonly failures: ReadonlyMap<string, FailureHistory>
 }

@@ -81,7 +81,9 @@ function recordOf(entries: readonly DeviceEntry[]) {
   const kept = readKeptRun(runEntry, inLogOrder(entries))
   if (!kept.ok || !required.ok) throw new Error('the readings cannot be read', { cause: kept })
   const judged = judgeKnown(required.value, kept.value.readings)
-  return { text: recordText(judged), judgement: judged.judgement, ids: judged.readings.map(({ id }) => id) }
+  const { acceptance, verdicts, findings, unproven } = judged.judgement
+  const said = { acceptance, verdicts, findings, unproven }
+  return { text: recordText(judged), judgement: said, ids: judged.readings.map(({ id }) => id) }
 }
 
 const hours = fc.integer({ min: -26, max: 26 })

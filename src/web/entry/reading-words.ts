@@ -4,7 +4,7 @@ import type { Answer } from '../../core/measurement/reading.ts'
 import type { Place, Requirement } from '../../core/requirements/requirement.ts'
 import { exactLength, type LengthUnit, lengthIn } from '../../core/units/exact-length.ts'
 import { describeReason, measuredText } from '../../core/verdicts/describe-reason.ts'
-import type { Measured, VerdictReason } from '../../core/verdicts/verdict.ts'
+import type { Measured, Unproven, VerdictReason } from '../../core/verdicts/verdict.ts'
 import { language, m, say } from '../messages.ts'
 
 /** What a reading of `requirement` says. */
@@ -83,6 +83,10 @@ export function reasonWords(because: VerdictReason): string {
       return m.reason.workNotSaid
   }
 }
+
+/** Why something is not proven. */
+export const unprovenWords = (because: Unproven['because']): string =>
+  because.kind === 'not rechecked' ? m.unproven.notRechecked : reasonWords(because)
 
 function measuredWords({ value, unit, margin, uncertainty, guard, probability, computed }: Measured): string {
   const side =

@@ -370,9 +370,9 @@ export const en = {
     remedy: 'Remedy',
     read: 'Read again',
     how: 'A finding is closed by a reading that names it: open what is to be read, and read it again.',
-    notRechecked: 'Read again without naming the finding',
+    notRechecked: 'Read again, but not as a recheck',
     notRecheckedHow:
-      'A later reading meets, but it does not say that it rechecks the finding. Read it again from here.',
+      'A later reading no longer fails, but none that names the finding proves that it was put right. The run is not acceptable before that: read it again from here.',
     closed: 'Closed',
     state: { open: 'open', 'not rechecked': 'not rechecked', closed: 'closed' },
     proof: 'Read again as',
@@ -384,6 +384,7 @@ export const en = {
   unproven: {
     title: 'Not proven',
     none: 'Every requirement is proven by a reading.',
+    notRechecked: 'It failed, and was read again, but not as a recheck of the finding that proves it put right.',
     unconfirmed: 'Limits that nobody has confirmed',
     unconfirmedHow: 'These requirements are judged by a limit from memory, which was checked against no document.',
     noneUnconfirmed: 'Every limit has a source.',

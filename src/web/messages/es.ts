@@ -363,8 +363,9 @@ export const es: Messages = {
     remedy: 'Remedio',
     read: 'Leer de nuevo',
     how: 'Un hallazgo se cierra con una lectura que lo nombra: abra lo que hay que leer, y léalo de nuevo.',
-    notRechecked: 'Leído de nuevo sin nombrar el hallazgo',
-    notRecheckedHow: 'Una lectura posterior cumple, pero no dice que revisa el hallazgo. Léalo de nuevo desde aquí.',
+    notRechecked: 'Leído de nuevo, pero no como revisión',
+    notRecheckedHow:
+      'Una lectura posterior ya no incumple, pero ninguna que nombre el hallazgo prueba que se corrigió. El tramo no es aceptable antes: léalo de nuevo desde aquí.',
     closed: 'Cerrados',
     state: { open: 'abierto', 'not rechecked': 'sin revisar', closed: 'cerrado' },
     proof: 'Leído de nuevo como',
@@ -376,6 +377,7 @@ export const es: Messages = {
   unproven: {
     title: 'Sin probar',
     none: 'Cada requisito está probado por una lectura.',
+    notRechecked: 'No cumplió y se leyó de nuevo, pero no como revisión del hallazgo que pruebe que se corrigió.',
     unconfirmed: 'Límites que nadie ha confirmado',
     unconfirmedHow: 'Estos requisitos se juzgan por un límite de memoria, que no se cotejó con ningún documento.',
     noneUnconfirmed: 'Cada límite tiene una fuente.',

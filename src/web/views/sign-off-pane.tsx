@@ -5,7 +5,7 @@ import { holdsWithoutPhoto, lastTakenIn, recordText, signedVersions } from '../.
 import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { sha256Of } from '../data/sha256.ts'
-import { momentWords, placeWords, reasonWords } from '../entry/reading-words.ts'
+import { momentWords, placeWords, unprovenWords } from '../entry/reading-words.ts'
 import { isTyped, Signature, SignaturePad, type Strokes, typedLine } from '../fieldwork/signature-pad.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
@@ -100,7 +100,7 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
 /** What is not proven, in the open above the signature. */
 function Unproven({ judged, punch, run }: Pick<Props, 'judged' | 'punch' | 'run'>) {
   const { unproven, verdicts } = judged.judgement
-  const verdictOf = new Map(verdicts.map((verdict) => [verdict.requirement, verdict]))
+  const verdictOf = new Map(verdicts.map(({ requirement, verdict }) => [requirement, verdict]))
   const mustOf = new Map(judged.requirements.map(({ id, must }) => [id, must]))
   const standing = punch.filter(({ state }) => state !== 'closed')
   return (
@@ -110,12 +110,12 @@ function Unproven({ judged, punch, run }: Pick<Props, 'judged' | 'punch' | 'run'
         <p>{m.unproven.none}</p>
       ) : (
         <ul>
-          {unproven.map(({ requirement, place }) => {
-            const { verdict, because } = verdictOf.get(requirement)!
+          {unproven.map(({ requirement, place, because }) => {
+            const verdict = verdictOf.get(requirement)!
             return (
               <li key={requirement}>
                 <VerdictMark word={verdict} /> {placeWords(place)}: {say(mustOf.get(requirement) ?? '')}{' '}
-                <i>{reasonWords(because)}</i>
+                <i>{unprovenWords(because)}</i>
               </li>
             )
           })}

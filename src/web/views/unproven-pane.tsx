@@ -1,5 +1,5 @@
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { placeWords, reasonWords } from '../entry/reading-words.ts'
+import { placeWords, unprovenWords } from '../entry/reading-words.ts'
 import { m, say } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { requirementPath } from '../route.ts'
@@ -7,21 +7,21 @@ import { requirementPath } from '../route.ts'
 /** What the record does not prove: what nobody read, what is too close, and limits without a document. */
 export function UnprovenPane({ judged, run }: { readonly judged: JudgedRun; readonly run: string }) {
   const { unproven, verdicts } = judged.judgement
-  const verdictOf = new Map(verdicts.map((verdict) => [verdict.requirement, verdict]))
+  const verdictOf = new Map(verdicts.map(({ requirement, verdict }) => [requirement, verdict]))
   const mustOf = new Map(judged.requirements.map(({ id, must }) => [id, must]))
   return (
     <section class="sheet">
       <h2>{m.run.withCount(m.unproven.title, unproven.length)}</h2>
       {unproven.length === 0 && <p>{m.unproven.none}</p>}
       <ul class="plain">
-        {unproven.map(({ requirement, place }) => {
-          const { verdict, because } = verdictOf.get(requirement)!
+        {unproven.map(({ requirement, place, because }) => {
+          const verdict = verdictOf.get(requirement)!
           return (
             <li key={requirement}>
               <a class="row-link" href={requirementPath(run, requirement)}>
                 <VerdictMark word={verdict} />
                 <span>
-                  <b>{placeWords(place)}.</b> {say(mustOf.get(requirement) ?? '')} <i>{reasonWords(because)}</i>
+                  <b>{placeWords(place)}.</b> {say(mustOf.get(requirement) ?? '')} <i>{unprovenWords(because)}</i>
                 </span>
               </a>
             </li>

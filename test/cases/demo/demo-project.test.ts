@@ -50,6 +50,26 @@ describe('the demo project', () => {
     }
   })
 
+  it('is not acceptable while a fault was only read again, and nobody said and proved that it was put right', () => {
+    const wrong = judge(readings).findings.flatMap(({ requirements }) => requirements)
+    const unnamed = wrong.map((id, i) => ({ ...putRight(id, i), rechecks: i === 0 ? null : id }))
+    const judged = judge([...readings, ...unnamed])
+    expect(judged.findings).toEqual([])
+    expect(judged.acceptance).toBe('not acceptable')
+    expect(judged.unproven).toMatchObject([{ requirement: wrong[0], because: { kind: 'not rechecked' } }])
+    expect(judged.unproven[0]!.why).toContain('not as a recheck of the finding')
+  })
+
+  it('is acceptable when what was wrong was an entry, and each was corrected: it never was so', () => {
+    const wrong = judge(readings).findings.flatMap(({ requirements }) => requirements)
+    const corrections = wrong.map((id, i) => ({
+      ...putRight(id, i),
+      rechecks: null,
+      corrects: readings.find(({ of }) => of === id)!.id,
+    }))
+    expect(judge([...readings, ...corrections])).toMatchObject({ acceptance: 'acceptable', unproven: [] })
+  })
+
   it('is not yet known, never acceptable, as soon as one reading is missing', () => {
     const log = [
       ...readings,

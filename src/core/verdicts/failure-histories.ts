@@ -1,0 +1,71 @@
+import type { Reading } from '../measurement/reading.ts'
+import type { Computation, Requirement } from '../requirements/requirement.ts'
+import { type JudgingRules, judgeRequirements } from './judge-requirements.ts'
+import type { FailureHistory, ReadVerdict } from './verdict.ts'
+
+/**
+ * Every requirement that fails or once failed by a reading that nobody corrected, by its id. A failure that came of
+ * readings not yet complete, as of half a line, and that no reading was taken back for, is none.
+ */
+export function failureHistories(
+  requirements: readonly Requirement[],
+  readings: readonly Reading[],
+  rules: JudgingRules,
+): ReadonlyMap<string, FailureHistory> {
+  const corrected = new Set(readings.map(({ corrects }) => corrects))
+  const places = new Map<string, number[]>()
+  for (const [i, { id, of }] of readings.entries()) {
+    if (corrected.has(id)) continue
+    const list = places.get(of)
+    if (list === undefined) places.set(of, [i])
+    else list.push(i)
+  }
+  const histories = new Map<string, FailureHistory>()
+  for (const requirement of requirements) {
+    const events = restsOn(requirement)
+      .flatMap((of) => places.get(of) ?? [])
+      .sort((a, b) => a - b)
+      .map((i) => readings[i]!)
+    const history = historyOf(requirement, events, rules)
+    if (history !== null) histories.set(requirement.id, history)
+  }
+  return histories
+}
+
+function historyOf(requirement: Requirement, events: readonly Reading[], rules: JudgingRules): FailureHistory | null {
+  const isReread = new Set(events.map(({ of }) => of)).size < events.length
+  let history: FailureHistory | null = null
+  // Without a second reading of anything only the state at the end can be a failure.
+  for (let i = isReread ? 0 : Math.max(events.length - 1, 0); i < events.length; i++) {
+    const verdict = judgeRequirements([requirement], events.slice(0, i + 1), rules)[0]!
+    history = after(history, { reading: events[i]!, verdict }, events)
+  }
+  return history
+}
+
+function after(before: FailureHistory | null, now: ReadVerdict, events: readonly Reading[]): FailureHistory | null {
+  const { reading, verdict } = now
+  if (verdict.verdict === 'fails') return { requirement: verdict.requirement, failed: now, since: null, closedBy: null }
+  if (before === null) return null
+  const rested = new Set(before.failed.verdict.readings)
+  const isAgain = events.some(({ id, of }) => rested.has(id) && of === reading.of)
+  if (before.since === null && !isAgain && reading.of !== verdict.requirement) return null
+  const isProof = reading.rechecks !== null && (verdict.verdict === 'meets' || verdict.verdict === 'does not apply')
+  return { ...before, since: now, closedBy: isProof ? now : before.closedBy }
+}
+
+/** What is read for a requirement: itself, or what it can be computed from. */
+function restsOn({ id, look }: Requirement): readonly string[] {
+  return look.kind === 'measure' && look.orFrom !== null ? [id, ...inputsOf(look.orFrom)] : [id]
+}
+
+function inputsOf(computation: Computation): readonly string[] {
+  switch (computation.kind) {
+    case 'difference':
+      return [computation.from, computation.to]
+    case 'middle ordinate':
+      return computation.points.map(({ reading }) => reading)
+    case 'offset from line':
+      return [computation.point, ...computation.line].map(({ reading }) => reading)
+  }
+}
