@@ -7,6 +7,7 @@ export interface CommandOptions {
   readonly json: boolean
   readonly output: string | null
   readonly page: string | null
+  readonly view: string | null
   readonly readings: string | null
   readonly limit: string | null
   readonly station: string | null

@@ -85,6 +85,7 @@ function readWords(argv: readonly string[]): { options: CommandOptions; words: r
         help: { type: 'boolean', short: 'h', default: false },
         output: { type: 'string', short: 'o' },
         page: { type: 'string' },
+        view: { type: 'string' },
         readings: { type: 'string' },
         limit: { type: 'string' },
         station: { type: 'string' },
@@ -94,8 +95,8 @@ function readWords(argv: readonly string[]): { options: CommandOptions; words: r
       },
     })
     const { help, json, output = null, page = null, readings = null, limit = null, station = null } = values
-    const { units = null, photos = null, ticket = null } = values
-    const options = { json, output, page, readings, limit, station, units, photos, ticket }
+    const { units = null, photos = null, ticket = null, view = null } = values
+    const options = { json, output, page, readings, limit, station, units, photos, ticket, view }
     return { options, words: positionals, help }
   } catch (cause) {
     if (!(cause instanceof TypeError)) throw cause

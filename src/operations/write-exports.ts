@@ -12,7 +12,6 @@ import { runSheets } from '../documents/xlsx/run-sheets.ts'
 import { writeWorkbook } from '../documents/xlsx/write-workbook.ts'
 import { writeDxf } from '../drawing/dxf/write-dxf.ts'
 import { stakePlan } from '../drawing/views/stake-plan.ts'
-import { stripDrawing } from '../drawing/views/strip.ts'
 import { surveyPointOf } from '../formats/csv/survey-point.ts'
 import { type PointColumns, writePoints } from '../formats/csv/write-points.ts'
 import { writeGeoJson } from '../formats/geojson/write-geojson.ts'
@@ -26,7 +25,7 @@ import { mapLayers } from './map-layers.ts'
 import type { PlacedRun } from './place-run.ts'
 import type { RequiredRun } from './require-run.ts'
 import { recordInput } from './write-record.ts'
-import { stripInput } from './write-strip.ts'
+import { writeRunViewDxf } from './write-strip.ts'
 
 type Problems = readonly InputProblem[]
 
@@ -76,9 +75,9 @@ export function writeStakeDxf({ run }: RequiredRun, placed: PlacedRun, unit: Gro
   return writeDxf(drawing, { unit, author })
 }
 
-/** The strip as a DXF drawing in inches along the rail from post 1. */
+/** The strip as a DXF drawing in true size. */
 export const writeStripDxf = (run: RequiredRun | JudgedRun, { author }: Stamp): string =>
-  writeDxf(stripDrawing(stripInput(run)), { unit: 'inch', author })
+  writeRunViewDxf(run, 'strip', author)
 
 /** Run, posts and findings as GeoJSON. */
 export function writeRunGeoJson(

@@ -111,6 +111,13 @@ describe('lapwise on the command line', () => {
     expect([again.code, JSON.parse(again.out).acceptance]).toEqual([0, 'acceptable'])
   })
 
+  it('writes the elevation as SVG or DXF, by the ending of the file', async () => {
+    expect((await lapwise(['strip', 'run.json', '--view', 'elevation', '-o', 'e.svg'])).code).toBe(0)
+    expect(readFileSync(file('e.svg'), 'utf8')).toContain('<title>Elevation of ')
+    expect((await lapwise(['strip', 'run.json', '--view', 'elevation', '-o', 'e.dxf'])).code).toBe(0)
+    expect(readFileSync(file('e.dxf'), 'utf8')).toMatch(/finish-grade[\s\S]*DIMENSION/)
+  })
+
   it('writes the strip and the record whole, and leaves nothing aside', async () => {
     expect((await lapwise(['strip', 'run.json', '--readings', 'readings.json', '-o', 'x.svg'])).code).toBe(0)
     expect(readFileSync(file('x.svg'), 'utf8')).toMatch(/^<svg|^<\?xml/)
@@ -135,6 +142,8 @@ describe('lapwise on the command line', () => {
     [['sheets', 'show', 'nothing'], /expected a sheet's id/],
     [['draw'], /expected a command/],
     [['layout', 'run.json', '--wrong'], /expected an option/],
+    [['strip', 'run.json', '-o', 'x.svg', '--view', 'side'], /expected --view strip, elevation/],
+    [['strip', 'run.json', '-o', 'x.dxf', '--page', 'A4'], /expected no --page for a DXF file/],
     [['strip', 'run.json', '-o', 'no/such/folder/x.svg'], /expected a place where a file can be written/],
   ])('ends with 2 and says what was expected: %j', async (words, message) => {
     const run = JSON.parse(readFileSync(file('run.json'), 'utf8'))

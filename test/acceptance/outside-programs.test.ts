@@ -19,6 +19,7 @@ import {
   writeStripDxf,
 } from '../../src/operations/write-exports.ts'
 import { recordInput } from '../../src/operations/write-record.ts'
+import { writeRunViewDxf } from '../../src/operations/write-strip.ts'
 import { atSplices, judgedDemo, newYorkEast, placedDemo, sound, stamp } from '../cases/exports/export-project.ts'
 
 // Every export is opened by a program that nobody here wrote, from Debian's packages gdal-bin, python3-gdal,
@@ -64,6 +65,7 @@ function answered(input: string, program: string, ...words: readonly string[]): 
 }
 
 const judged = judgedDemo()
+const { judgement: _, ...required } = judged
 const oddName = `Böschung \u05e9\u05dc\u05d5\u05dd 🚧\nsecond line, <b> "quoted" & =1+1 ${'long '.repeat(800)}`
 const placed = placedDemo(judged)
 const { stakes } = placed.staking
@@ -104,10 +106,29 @@ describe('DXF', () => {
     it.each([
       ['plan.dxf', plan],
       ['strip.dxf', writeStripDxf(judged, stamp)],
+      ['elevation.dxf', writeRunViewDxf(judged, 'elevation', '')],
       ['odd-name.dxf', writeStripDxf(judgedDemo({ name: oddName }), stamp)],
     ])('finds no errors in %s', (name, written) => {
       expect(audit(fileOf(name, written)).text).toContain('No errors found.')
     })
+
+    it.each(['strip', 'elevation'] as const)(
+      'measures in the %s the posts of the layout, as blocks on plain layers',
+      (view) => {
+        const script = [
+          'import ezdxf, ezdxf.bbox, sys',
+          'd = ezdxf.readfile(sys.argv[1])',
+          'm = d.modelspace()',
+          'posts = [e for e in m.query("INSERT") if e.dxf.name.startswith("POST")]',
+          'print(d.header["$INSUNITS"], len(m.query("DIMENSION")) > 0, all("*" not in l.dxf.name for l in d.layers))',
+          'print(*sorted(set(round(ezdxf.bbox.extents([e]).center.x, 3) for e in posts)))',
+        ].join('\n')
+        const { text } = told(python, '-c', script, fileOf(`${view}.dxf`, writeRunViewDxf(required, view, '')))
+        const [head, places] = text.trim().split('\n')
+        expect(head).toBe('1 True True')
+        expect(places!.split(' ').map(Number)).toEqual(required.model.layout.posts.map((post) => post.alongInches))
+      },
+    )
 
     it('reads letters beyond ASCII as they are', () => {
       const script =

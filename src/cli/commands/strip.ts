@@ -1,4 +1,4 @@
-import { writeStrip } from '../../operations/write-strip.ts'
+import { runViews, writeRunView, writeRunViewDxf } from '../../operations/write-strip.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadJudged, loadRequired, say, writeWhole } from '../io.ts'
 
@@ -6,25 +6,31 @@ const pages = ['web', 'letter', 'tabloid', 'A4', 'A3'] as const
 
 export const stripCommand: Command = {
   name: 'strip',
-  words: 'RUN.json -o STRIP.svg',
-  summary: 'The to-scale picture of the run as SVG, with verdicts when readings are given.',
+  words: 'RUN.json -o STRIP.svg|STRIP.dxf',
+  summary: 'The to-scale picture of the run as SVG or DXF, with verdicts when readings are given.',
   help: [
-    '  -o FILE            where to write it; further sheets of a long run get -2, -3 … before the ending',
+    '  -o FILE            where to write it: SVG, or DXF when it ends in .dxf; further sheets of a long run',
+    '                     get -2, -3 … before the ending',
     '  --readings FILE    draws the verdicts too',
-    '  --page PAGE        web (one long strip, the default), letter, tabloid, A4 or A3',
+    '  --view VIEW        strip (from above, the default) or elevation (square to the rail)',
+    '  --page PAGE        web (one long picture, the default), letter, tabloid, A4 or A3; SVG alone',
   ].join('\n'),
   run: async (words, options) => {
     const [file, ...rest] = words
     const { output, readings } = options
     if (file === undefined || rest.length > 0 || output === null)
-      throw badWords('strip RUN.json -o STRIP.svg', words.join(' '))
+      throw badWords('strip RUN.json -o STRIP.svg|STRIP.dxf', words.join(' '))
     const page = pages.find((one) => one === (options.page ?? 'web'))
     if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, options.page!)
+    const view = runViews.find((one) => one === (options.view ?? 'strip'))
+    if (view === undefined) throw badWords(`--view ${runViews.join(', ')}`, options.view!)
+    const isDxf = /\.dxf$/i.test(output)
+    if (isDxf && page !== 'web') throw badWords('no --page for a DXF file, which is drawn in true size', page)
     const required = readings === null ? await loadRequired(file) : await loadJudged(file, readings)
-    const sheets = writeStrip(required, page)
-    for (const [i, svg] of sheets.entries()) {
+    const sheets = isDxf ? [writeRunViewDxf(required, view, '')] : writeRunView(required, view, page)
+    for (const [i, sheet] of sheets.entries()) {
       const path = i === 0 ? output : output.replace(/(\.[^./\\]*)?$/, (ending) => `-${i + 1}${ending}`)
-      await writeWhole(path, svg)
+      await writeWhole(path, sheet)
       say(`wrote ${path}`)
     }
     return 0

@@ -1,4 +1,5 @@
 import type { Drawing } from '../../../src/drawing/drawing.ts'
+import { elevationDrawing, elevationPages } from '../../../src/drawing/views/elevation.ts'
 import { figureFacts } from '../../../src/drawing/views/figures/figure-facts.ts'
 import { figureDrawing } from '../../../src/drawing/views/figures.ts'
 import { planDrawing } from '../../../src/drawing/views/plan.ts'
@@ -19,6 +20,10 @@ export const pictures: Readonly<Record<string, () => Drawing>> = {
   'strip-letter': () => stripPages(judged, 'letter')[0]!,
   'strip-letter-long': () => stripPages({ ...long, verdicts: mixedVerdicts(long.layout) }, 'letter')[0]!,
   'strip-a4-bridge-end': () => stripPages(bridgeRun(), 'A4')[0]!,
+  'strip-metric-a3': () => stripPages({ ...judged, units: 'metric' }, 'A3')[0]!,
+  'elevation-web': () => elevationDrawing(culvert),
+  'elevation-letter': () => elevationPages(culvert, 'letter')[0]!,
+  'elevation-a4-bridge-end': () => elevationPages(bridgeRun(), 'A4')[0]!,
   'site-plan-two-way-web': () => planDrawing(siteInputs.twoWay('web')),
   'site-plan-two-way-phone': () => planDrawing(siteInputs.twoWay('phone')),
   'site-plan-two-way-letter': () => planDrawing(siteInputs.twoWay('letter')),

@@ -62,10 +62,12 @@ export function stripBand(
   return { items, range, above, below }
 }
 
-const rowName = (frame: Frame, name: string, top: number): Item =>
+/** The name of a row, in the margin. */
+export const rowName = (frame: Frame, name: string, top: number): Item =>
   text('text', frame.level(frame.range.from - 4 * frame.perPoint, -top - 8), name, 6.5, { anchor: 'end' })
 
-function matchLines(frame: Frame, matches: MatchLines, above: number, below: number): Item[] {
+/** The lines at which the run goes on in another row, with their numbers. */
+export function matchLines(frame: Frame, matches: MatchLines, above: number, below: number): Item[] {
   const one = (along: number, number: number, anchor: 'start' | 'end'): Item[] => [
     line('match lines', frame.level(along, above - 8), frame.level(along, -below)),
     text('text', frame.level(along, above - 6), `match line ${number}`, 6.5, { anchor, bold: true }),

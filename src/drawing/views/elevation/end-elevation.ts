@@ -1,0 +1,109 @@
+import type { FigureKind } from '../../../core/hardware/hardware-sheet.ts'
+import { group, line, point, polyline, rectangle } from '../../draw.ts'
+import type { Box, Item, Point } from '../../drawing.ts'
+import { type Range, railRange } from '../strip/frame.ts'
+import type { StripEnd, StripInput } from '../strip/strip-input.ts'
+import { drawnSizes } from './elevation-sizes.ts'
+import { railTopAt } from './rail-elevation.ts'
+
+/** Where the parts of an end lie, inches; `out` grows away from the run, from post 1 of the end. */
+interface EndPlaces {
+  readonly postOne: number
+  /** Away from the run: -1 at the first end, 1 at the second. */
+  readonly outward: 1 | -1
+  readonly railTop: number
+  /** Where the anchor cable leaves post 1, and where its bracket sits on the rail. */
+  readonly cable: { readonly low: Point; readonly high: Point }
+}
+
+/** Height of the cable's hole above finish grade as drawn: just above the highest stub. Common practice. */
+const cableHeight = 5.5
+/** First bolt of the cable anchor bracket from the centre of post 1, inches: a public answer on the trailing-end anchor. */
+const bracketAt = 49.25
+
+function endPlaces(input: StripInput, which: 'first' | 'second'): EndPlaces {
+  const { posts } = input.layout
+  const postOne = (which === 'first' ? posts[0] : posts.at(-1))?.alongInches ?? 0
+  const outward = which === 'first' ? -1 : 1
+  const railTop = railTopAt(input, postOne) ?? 31
+  return {
+    postOne,
+    outward,
+    railTop,
+    cable: {
+      low: point(postOne + outward * 4, cableHeight),
+      high: point(postOne - outward * bracketAt, railTop - drawnSizes.beam / 2),
+    },
+  }
+}
+
+/** Whether the end's sheet has a rule with this figure, and so the part that it shows. */
+const hasPart = (end: StripEnd, figure: FigureKind): boolean =>
+  end.sheet?.parts.some((part) => part.rules.some((rule) => rule.figure === figure)) ?? false
+
+/** What closes the run at its ends within the range: signs, but for the cable's two ends not to scale. */
+export function endElevation(input: StripInput, range: Range): Item[] {
+  return (['first', 'second'] as const)
+    .filter((which) => {
+      const { postOne } = endPlaces(input, which)
+      return postOne >= range.from && postOne <= range.to
+    })
+    .map((which) => group(which, input[which].name, endItems(input, which)))
+}
+
+function endItems(input: StripInput, which: 'first' | 'second'): Item[] {
+  const end = input[which]
+  const places = endPlaces(input, which)
+  const { postOne, outward, railTop, cable } = places
+  const rail = railRange(input)
+  const railEnd = which === 'first' ? rail.from : rail.to
+  const box = (from: number, to: number, minY: number, maxY: number): Box => ({
+    minX: Math.min(railEnd + outward * from, railEnd + outward * to),
+    maxX: Math.max(railEnd + outward * from, railEnd + outward * to),
+    minY,
+    maxY,
+  })
+  const items: Item[] = []
+  if (hasPart(end, 'cable-play'))
+    items.push(
+      polyline('anchor cable', [point(postOne - outward * 4, cableHeight), cable.low]),
+      line('anchor cable', point(postOne - outward * 4, cableHeight), cable.high),
+      rectangle(
+        'ends',
+        { minX: cable.high.x - 6, maxX: cable.high.x + 6, minY: cable.high.y - 2, maxY: cable.high.y + 2 },
+        'tint',
+      ),
+    )
+  if (hasPart(end, 'bearing-plate'))
+    items.push(
+      rectangle(
+        'ends',
+        { minX: cable.low.x - 0.6, maxX: cable.low.x + 0.6, minY: cableHeight - 3, maxY: cableHeight + 5 },
+        'solid',
+      ),
+    )
+  switch (end.kind) {
+    case 'terminal':
+      items.push(
+        rectangle('ends', box(-10, 8, railTop - drawnSizes.beam - 2, railTop + 2), 'tint'),
+        rectangle('ends', box(8, 12, railTop - drawnSizes.beam - 5, railTop + 5), 'solid'),
+      )
+      break
+    case 'bridge end':
+      items.push(rectangle('ends', box(0, 26, 0, railTop + 1), 'hatch'))
+      break
+    case 'standing splice':
+      items.push(line('standing run', point(railEnd, railTop), point(railEnd + outward * 26, railTop)))
+      break
+    case 'buried end':
+      items.push(
+        polyline('finish grade', [point(postOne - outward * 30, 0), point(postOne + outward * 30, railTop + 18)]),
+      )
+      break
+    case 'trailing anchor':
+      break
+    default:
+      return end.kind satisfies never
+  }
+  return items
+}

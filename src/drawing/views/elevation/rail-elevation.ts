@@ -1,0 +1,70 @@
+import type { LayoutPanel, LayoutSplice } from '../../../core/layout/layout.ts'
+import { circle, group, line, point, rectangle } from '../../draw.ts'
+import type { Item } from '../../drawing.ts'
+import { type Frame, lengthLabel } from '../strip/frame.ts'
+import type { StripInput } from '../strip/strip-input.ts'
+import { drawnRailTop, drawnSizes, railHeightOf } from './elevation-sizes.ts'
+
+/** Depths below the top edge at which the corrugations turn, inches. */
+const ribs = [3, 6.125, 9.25] as const
+
+/** Top of rail above finish grade at `along`, by the sheet of the panel there; null where none is stated. */
+export function railTopAt(input: StripInput, along: number): number | null {
+  const panel = input.layout.panels.find((one) => along >= one.fromInches && along <= one.toInches)
+  return drawnRailTop(railHeightOf(input, panel?.unit ?? 'run'))
+}
+
+/** Panels and splices of the band; a rail whose height no sheet states is left out. */
+export function railElevation(frame: Frame): Item[] {
+  const { range, input } = frame
+  const { panels, splices } = input.layout
+  return [
+    ...panels
+      .filter((panel) => panel.toInches > range.from && panel.fromInches < range.to)
+      .flatMap((panel) => panelItems(frame, panel)),
+    ...splices
+      .filter(({ alongInches: along }) => along >= range.from && along <= range.to)
+      .flatMap((splice) => spliceItems(frame, splice)),
+  ]
+}
+
+function panelItems(frame: Frame, panel: LayoutPanel): Item[] {
+  const top = drawnRailTop(railHeightOf(frame.input, panel.unit))
+  if (top === null) return []
+  const from = Math.max(panel.fromInches, frame.range.from)
+  const to = Math.min(panel.toInches, frame.range.to)
+  const box = { minX: from, maxX: to, minY: top - drawnSizes.beam, maxY: top }
+  const title = `panel ${panel.number}, ${lengthLabel(frame.input, panel.inches)}${panel.nested ? ', nested' : ''}`
+  return [
+    group(`panel-${panel.number}`, title, [
+      rectangle('rail', box, panel.nested ? 'tint' : 'blank', false),
+      ...[top, top - drawnSizes.beam].map((y) => line('rail', point(from, y), point(to, y))),
+      ...[panel.fromInches, panel.toInches]
+        .filter((end) => end >= frame.range.from && end <= frame.range.to && isRailEnd(frame.input, end))
+        .map((end) => line('rail', point(end, top - drawnSizes.beam), point(end, top))),
+      ...ribs.map((down) => line('ribs', point(from, top - down), point(to, top - down))),
+    ]),
+  ]
+}
+
+const isRailEnd = ({ layout }: StripInput, along: number): boolean =>
+  layout.splices.every((splice) => splice.alongInches !== along)
+
+/** The lap's two edges and its eight bolts, four on each side of its middle. */
+function spliceItems(frame: Frame, splice: LayoutSplice): Item[] {
+  const top = drawnRailTop(railHeightOf(frame.input, splice.unit))
+  if (top === null) return []
+  const along = splice.alongInches
+  const half = drawnSizes.halfLap
+  const title = `splice ${splice.number}, ${splice.position === 'post' ? 'at a post' : 'midway between posts'}`
+  return [
+    group(`splice-${splice.number}`, title, [
+      ...[-half, half].map((aside) =>
+        line('splices', point(along + aside, top - drawnSizes.beam), point(along + aside, top)),
+      ),
+      ...[-4.25, -2.1, 2.1, 4.25].flatMap((aside) =>
+        [1.6, drawnSizes.beam - 1.6].map((down) => circle('splices', point(along + aside, top - down), 0.6, 'solid')),
+      ),
+    ]),
+  ]
+}
