@@ -3,51 +3,19 @@ import { z } from 'zod'
 import { writeRecord } from '../operations/write-record.ts'
 import { writeStrip } from '../operations/write-strip.ts'
 import type { Store } from '../store/store.ts'
-import { errorOf, problemShape, type Refusal, refusals, unavailable } from './refusal.ts'
+import { errorOf, type Refusal, refusals } from './refusal.ts'
 import { summaryOf, summaryShape } from './run-summary.ts'
 import { sha256 } from './sha256.ts'
 import { judgedRun, soundRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
-import { takeInReadings, takeInRun } from './take-in.ts'
 
 const text = z.string().min(1).max(200)
 const params = z.object({ run: text })
 const page = z.enum(['letter', 'tabloid', 'A4', 'A3'])
-const outcome = z.enum(['stored', 'already'])
 
 /** A run file, or one reading of a readings file, as docs/formats.md describes it; both are checked by their own schemas. */
 const formatBody = z.unknown()
 
-const entryShape = z.object({
-  seq: z.int(),
-  id: z.string(),
-  project: z.string(),
-  run: z.string().nullable(),
-  kind: z.string(),
-  schemaVersion: z.int(),
-  author: z.string(),
-  device: z.string(),
-  capturedAt: z.string(),
-  storedAt: z.string(),
-  supersedes: z.string().nullable(),
-  body: formatBody,
-  bodyHash: z.string(),
-})
-
-const readingAnswer = z.discriminatedUnion('outcome', [
-  z.object({ id: z.string(), outcome: z.literal('stored'), seq: z.int() }),
-  z.object({ id: z.string(), outcome: z.literal('already'), seq: z.int() }),
-  z.object({
-    id: z.string(),
-    outcome: z.literal('rejected'),
-    reason: z.string(),
-    problems: z.array(problemShape).readonly(),
-  }),
-])
-
-/** Most entries in one answer or one batch. */
-const mostEntries = 1000
-
-/** Runs, their readings and their documents. */
+/** Runs as they stand, and their documents. What is recorded comes in as entries. */
 export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly now: () => Date }> = async (
   app,
   { store, now },
@@ -65,20 +33,6 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
         summaries.push(summaryOf(run, judged.value))
       }
       return { runs: summaries }
-    },
-  )
-
-  app.post(
-    '/api/runs',
-    {
-      schema: {
-        body: z.object({ id: z.uuid(), device: text, author: text, file: text, text: z.string() }),
-        response: { 200: z.object({ id: z.string(), outcome }), ...refusals },
-      },
-    },
-    async (request, reply) => {
-      const taken = await takeInRun(store, request.body, now().toISOString())
-      return taken.ok ? taken.value : reply.code(taken.error.status).send(errorOf(taken.error))
     },
   )
 
@@ -106,48 +60,6 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
       const read = await storedReadings(store, stored.value)
       if (!read.ok) return reply.code(read.error.status).send(errorOf(read.error))
       return { id, project, run: body, readings: read.value.bodies, cursor: read.value.cursor }
-    },
-  )
-
-  app.post(
-    '/api/runs/:run/readings',
-    {
-      schema: {
-        params,
-        body: z.object({ device: text, readings: z.array(formatBody).min(1).max(mostEntries) }),
-        response: { 200: z.object({ answers: z.array(readingAnswer).readonly() }), ...refusals },
-      },
-    },
-    async (request, reply) => {
-      const stored = await storedRun(store, request.params.run)
-      if (!stored.ok) return reply.code(stored.error.status).send(errorOf(stored.error))
-      const { device, readings } = request.body
-      const taken = await takeInReadings(store, stored.value, device, readings)
-      return taken.ok ? { answers: taken.value } : reply.code(taken.error.status).send(errorOf(taken.error))
-    },
-  )
-
-  app.get(
-    '/api/runs/:run/entries',
-    {
-      schema: {
-        params,
-        querystring: z.object({ after: z.coerce.number().int().min(0).default(0) }),
-        response: {
-          200: z.object({ entries: z.array(entryShape).readonly(), cursor: z.int(), more: z.boolean() }),
-          ...refusals,
-        },
-      },
-    },
-    async (request, reply) => {
-      const stored = await storedRun(store, request.params.run)
-      if (!stored.ok) return reply.code(stored.error.status).send(errorOf(stored.error))
-      const { id: run, project } = stored.value
-      const { after } = request.query
-      const entries = await store.entries({ project, run, after, limit: mostEntries })
-      if (!entries.ok) return reply.code(503).send(errorOf(unavailable(entries.error.reason)))
-      const cursor = entries.value.at(-1)?.seq ?? after
-      return { entries: entries.value, cursor, more: entries.value.length === mostEntries }
     },
   )
 

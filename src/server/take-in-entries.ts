@@ -4,13 +4,14 @@ import type { InputProblem } from '../formats/input-problem.ts'
 import { checkShape } from '../formats/read-json.ts'
 import { readRun } from '../formats/run/run-file.ts'
 import { requireRun } from '../operations/require-run.ts'
-import type { NewEntry } from '../store/entry.ts'
 import type { Store } from '../store/store.ts'
+import { answerOf, type Draft, type EntryAnswer, problem, rejected } from './entry-answer.ts'
 import { type Refusal, unavailable } from './refusal.ts'
 import { requiredRun, type StoredRun, storedReadings, storedRun } from './stored-runs.ts'
-import { answerOf, draftOf as draftOfReading, makeOwnProject, ownProject, type ReadingAnswer } from './take-in.ts'
+import { draftOfReading } from './take-in-reading.ts'
 
-type Draft = { readonly entry: NewEntry } | ReadingAnswer
+/** Where runs go that somebody adds. */
+const ownProject = { id: 'own', name: 'Own runs' }
 
 /** Says of one entry of a run what is to be stored, or why not. */
 type Taker = (entry: Entry) => Draft
@@ -23,7 +24,7 @@ type Taker = (entry: Entry) => Draft
 export async function takeInEntries(
   store: Store,
   shapes: readonly unknown[],
-): Promise<Result<readonly ReadingAnswer[], Refusal>> {
+): Promise<Result<readonly EntryAnswer[], Refusal>> {
   const takers = new Map<string, Taker>()
   const drafts: Draft[] = []
   for (const shape of shapes) {
@@ -49,11 +50,18 @@ export async function takeInEntries(
   return ok(drafts.map((draft) => ('entry' in draft ? answerOf(answers.next().value!) : draft)))
 }
 
+async function makeOwnProject(store: Store): Promise<Result<void, Refusal>> {
+  const made = await store.createProject(ownProject)
+  if (made.ok) return ok(undefined)
+  if (made.error.kind === 'unavailable') return err(unavailable(made.error.reason))
+  throw new Error('the project for added runs cannot be made', { cause: made.error })
+}
+
 /**
  * What takes in the entries of one run: the stored one or, when there is none, the one that this entry brings. Without
  * either the entry is rejected; its run may still come further on.
  */
-async function takerFor(store: Store, entry: Entry): Promise<Result<Taker | ReadingAnswer, Refusal>> {
+async function takerFor(store: Store, entry: Entry): Promise<Result<Taker | EntryAnswer, Refusal>> {
   const stored = await storedRun(store, entry.run)
   if (stored.ok) return takerInto(store, stored.value)
   if (stored.error.status !== 404) return stored
@@ -74,8 +82,7 @@ async function takerInto(store: Store, run: StoredRun): Promise<Result<Taker, Re
         return draftOfRun(entry, run)
       case 'reading': {
         if (!required.ok) return rejected(entry.id, 'the run cannot be laid out', required.error)
-        const draft = draftOfReading(entry.body, run, required.value, entry.device, known)
-        return 'entry' in draft ? agreeing(entry, draft.entry) : { ...draft, id: entry.id }
+        return draftOfReading(entry, run, required.value, known)
       }
       case 'photo':
       case 'sign-off':
@@ -90,7 +97,7 @@ async function takerInto(store: Store, run: StoredRun): Promise<Result<Taker, Re
 
 /** A run that is not stored yet; its id is that of the entry. */
 function readNewRun(entry: Entry): Result<StoredRun, readonly InputProblem[]> {
-  if (entry.run !== entry.id) return err([problem('run', `the entry's own id`, JSON.stringify(entry.run))])
+  if (entry.run !== entry.id) return err([problem('entry', 'run', `the entry's own id`, JSON.stringify(entry.run))])
   const read = readRun('run', JSON.stringify(entry.body))
   if (!read.ok) return read
   const required = requireRun('run', read.value)
@@ -105,16 +112,6 @@ function draftOfRun(entry: Entry, { id, project }: StoredRun): Draft {
   return { entry: { ...entry, project } }
 }
 
-/** What is said twice, in the reading and in its envelope, has to agree. */
-function agreeing(entry: Entry, made: NewEntry): Draft {
-  const fields = (['id', 'author', 'supersedes'] as const).filter((field) => entry[field] !== made[field])
-  if (new Date(entry.capturedAt).getTime() !== new Date(made.capturedAt).getTime())
-    return rejected(entry.id, 'it is not an entry', [problem('capturedAt', `the reading's time`, entry.capturedAt)])
-  if (fields.length === 0) return { entry: { ...made, body: entry.body } }
-  const problems = fields.map((field) => problem(field, `as in the reading`, JSON.stringify(entry[field])))
-  return rejected(entry.id, 'it is not an entry', problems)
-}
-
 function draftOfOther(
   entry: Entry,
   project: string,
@@ -123,14 +120,6 @@ function draftOfOther(
   const read = checkShape<unknown>('body', entry.body, schema)
   return read.ok ? { entry: { ...entry, project } } : rejected(entry.id, `it is not a ${entry.kind}`, read.error)
 }
-
-const rejected = (id: string, reason: string, problems: readonly InputProblem[]): ReadingAnswer => ({
-  ...{ id, outcome: 'rejected', reason, problems },
-})
-
-const problem = (place: string, expected: string, found: string): InputProblem => ({
-  ...{ file: 'entry', place, expected, found },
-})
 
 function idIn(shape: unknown): string {
   return typeof shape === 'object' && shape !== null && 'id' in shape && typeof shape.id === 'string' ? shape.id : ''

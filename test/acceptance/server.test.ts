@@ -4,7 +4,6 @@ import { createServer } from 'node:net'
 import { brotliDecompressSync, gunzipSync } from 'node:zlib'
 import { unzipSync } from 'fflate'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { entryId } from '../../src/formats/entry-id.ts'
 import { dropFolder, type RunningServer, spawnServer, startServer, temporaryFolder } from './web/serve.ts'
 
 let folder: string
@@ -31,123 +30,12 @@ async function ask(path: string, body?: unknown): Promise<{ status: number; body
   return { status: response.status, body: isJson ? JSON.parse(text) : text, headers: response.headers }
 }
 
-let made = 0
-/** Ids for the tests: in order, and the same in every round. */
-const newId = (): string => entryId(1_700_000_000_000 + ++made, new Uint8Array(10))
-
-const smallRun = {
-  format: 'lapwise-run/1',
-  name: 'Ditch at mile 3',
-  system: 'w-beam-post-splice-27-3-4',
-  first: { sheet: 'flared-terminal-27-3-4' },
-  second: { sheet: 'trailing-anchor-27-3-4' },
-  need: { from: 0, to: '50 ft' },
-}
-
-const addRun = (run: unknown, id = newId()) =>
-  ask('/api/runs', { id, device: 'test', author: 'R. Quist', file: 'ditch.json', text: JSON.stringify(run) })
-
-const reading = (id: string, more: object) => ({ id, by: 'R. Quist', at: '2026-05-04T10:30:00-05:00', ...more })
-
-const sendReadings = (run: string, readings: readonly object[]) =>
-  ask(`/api/runs/${run}/readings`, { device: 'test', readings })
-
 describe('the list of runs', () => {
   test('shows the demo run of a new store, not acceptable with four findings and nothing unread', async () => {
     const { status, body } = await ask('/api/runs')
     expect(status).toBe(200)
     expect(body.runs[0]).toMatchObject({ project: 'demo', route: 'County Road 14' })
     expect(body.runs[0].judged).toMatchObject({ acceptance: 'not acceptable', findings: 4, counts: { unread: 0 } })
-  })
-
-  test('takes in a run file, once, and judges it not yet known before anything is read', async () => {
-    const id = newId()
-    expect((await addRun(smallRun, id)).body).toEqual({ id, outcome: 'stored' })
-    expect((await addRun(smallRun, id)).body).toEqual({ id, outcome: 'already' })
-    const { runs } = (await ask('/api/runs')).body
-    expect(runs.filter((run: { id: string }) => run.id === id)).toHaveLength(1)
-    expect(runs.at(-1)).toMatchObject({ name: smallRun.name, judged: { acceptance: 'not yet known', findings: 0 } })
-  })
-
-  test('refuses a run file with every problem of it, and keeps nothing', async () => {
-    const before = (await ask('/api/runs')).body.runs.length
-    const { status, body } = await addRun({ ...smallRun, system: 'no-such-system', need: { from: '6-3', to: '50 ft' } })
-    expect(status).toBe(400)
-    expect(body.error.problems).toEqual([expect.objectContaining({ file: 'ditch.json', place: 'need.from' })])
-    const unknown = await addRun({ ...smallRun, system: 'no-such-system' })
-    expect(unknown.body.error.problems[0]).toMatchObject({ place: 'system', found: '"no-such-system"' })
-    const broken = await ask('/api/runs', { id: newId(), device: 't', author: 'a', file: 'x.json', text: '{"name": }' })
-    expect(broken.body.error.problems[0]).toMatchObject({ file: 'x.json', place: 'line 1, column 10' })
-    expect((await ask('/api/runs')).body.runs).toHaveLength(before)
-  })
-
-  test('does not let another run take an id that is in use', async () => {
-    const id = newId()
-    await addRun(smallRun, id)
-    const { status, body } = await addRun({ ...smallRun, name: 'Another ditch' }, id)
-    expect(status).toBe(400)
-    expect(body.error.message).toContain('something else is stored under its id')
-  })
-})
-
-describe('readings', () => {
-  test('are stored once however often a batch is sent, and each is answered for', async () => {
-    const batch = [
-      reading(newId(), { of: 'post-2/rail-height', value: '30 7/8 in' }),
-      reading(newId(), { of: 'post-2/block', choice: 'no-such-choice' }),
-      reading(newId(), { of: 'post-99/rail-height', value: '31 in' }),
-      reading(newId(), { of: 'post-3/lateral-offset', value: '36 in' }),
-    ]
-    const outcomes = (answer: { body: { answers: { outcome: string }[] } }) =>
-      answer.body.answers.map(({ outcome }) => outcome)
-    const first = await sendReadings(demo, batch)
-    expect(first.status).toBe(200)
-    expect(outcomes(first)).toEqual(['stored', 'rejected', 'rejected', 'stored'])
-    expect(first.body.answers[1].problems[0]).toMatchObject({ expected: expect.stringContaining('"block"') })
-    const second = await sendReadings(demo, batch)
-    expect(outcomes(second)).toEqual(['already', 'rejected', 'rejected', 'already'])
-    expect(second.body.answers[0].seq).toBe(first.body.answers[0].seq)
-    const { readings } = (await ask(`/api/runs/${demo}`)).body
-    expect(readings.filter(({ id }: { id: string }) => batch.some((one) => one.id === id))).toHaveLength(2)
-  })
-
-  test('are refused under an id that holds another reading', async () => {
-    const id = newId()
-    await sendReadings(demo, [reading(id, { of: 'post-4/rail-height', value: '31 in' })])
-    const { answers } = (await sendReadings(demo, [reading(id, { of: 'post-4/rail-height', value: '30 in' })])).body
-    expect(answers).toEqual([
-      { id, outcome: 'rejected', reason: 'something else is stored under its id', problems: [] },
-    ])
-  })
-
-  test('may correct an earlier one of the same thing, also of the same batch, and no other', async () => {
-    const [wrong, right, stray] = [newId(), newId(), newId()]
-    const { answers } = (
-      await sendReadings(demo, [
-        reading(wrong, { of: 'post-5/rail-height', value: '13 in' }),
-        reading(right, { of: 'post-5/rail-height', value: '31 in', corrects: wrong }),
-        reading(stray, { of: 'post-6/rail-height', value: '31 in', corrects: wrong }),
-      ])
-    ).body
-    expect(answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual(['stored', 'stored', 'rejected'])
-    expect(answers[2].problems[0]).toMatchObject({ place: 'corrects' })
-  })
-
-  test('need a time with its zone', async () => {
-    const local = { ...reading(newId(), { of: 'post-4/rail-height', value: '31 in' }), at: '2026-05-04T10:30' }
-    const { answers } = (await sendReadings(demo, [local])).body
-    expect(answers[0]).toMatchObject({ outcome: 'rejected', problems: [{ place: 'at' }] })
-  })
-
-  test('come as entries after a cursor, each once', async () => {
-    const { body: all } = await ask(`/api/runs/${demo}/entries`)
-    expect(all.entries[0]).toMatchObject({ kind: 'run', id: demo })
-    const id = newId()
-    await sendReadings(demo, [reading(id, { of: 'post-7/rail-height', value: '787 mm' })])
-    const { body: rest } = await ask(`/api/runs/${demo}/entries?after=${all.cursor}`)
-    expect(rest.entries.map((entry: { id: string }) => entry.id)).toEqual([id])
-    expect(rest.entries[0].body).toMatchObject({ of: 'post-7/rail-height', value: '787 mm' })
-    expect((await ask(`/api/runs/${demo}/entries?after=${rest.cursor}`)).body.entries).toEqual([])
   })
 })
 

@@ -97,6 +97,20 @@ describe('entries handed in', () => {
     expect(body.runs.at(-1)).toMatchObject({ id: run, name: 'Ditch at mile 3' })
   })
 
+  test('of a run that cannot be read or laid out are refused with every problem, and nothing of it is kept', async () => {
+    const before = (await ask('/api/runs')).body.runs.length
+    const [one, other] = [newId(), newId()]
+    const { body } = await send(
+      runEntry(one, { ...runFile, need: { from: '6-3', to: 'far' } }),
+      readingEntry(newId(), one),
+      runEntry(other, { ...runFile, system: 'no-such-system' }),
+    )
+    expect(body.answers).toMatchObject([{ outcome: 'rejected' }, { outcome: 'rejected' }, { outcome: 'rejected' }])
+    expect(body.answers[0].problems.map(({ place }: { place: string }) => place)).toEqual(['need.from', 'need.to'])
+    expect(body.answers[2].problems).toMatchObject([{ place: 'system', found: '"no-such-system"' }])
+    expect((await ask('/api/runs')).body.runs).toHaveLength(before)
+  })
+
   test('that are wrong are refused with their problems, and do not hold up the others', async () => {
     const good = newId()
     const [noRun, badLength, badChoice, badBody, otherAuthor] = [newId(), newId(), newId(), newId(), newId()]
@@ -129,6 +143,31 @@ describe('entries handed in', () => {
     await send(readingEntry(id, demo))
     const { body } = await send(readingEntry(id, demo, { value: '30 in' }))
     expect(body.answers).toMatchObject([{ id, outcome: 'rejected', reason: 'something else is stored under its id' }])
+    const run = newId()
+    await send(runEntry(run))
+    const { runs } = (await ask('/api/runs')).body
+    expect(runs.at(-1)).toMatchObject({ id: run, judged: { acceptance: 'not yet known', findings: 0 } })
+    const another = await send(runEntry(run, { ...runFile, name: 'Another ditch' }))
+    expect(another.body.answers).toMatchObject([
+      { outcome: 'rejected', reason: 'something else is stored under its id' },
+    ])
+  })
+
+  test('need a time with its zone, an answer that is on offer and a correction of the same thing', async () => {
+    const [local, choice, wrong, stray] = [newId(), newId(), newId(), newId()]
+    const at = '2026-05-04T10:30'
+    const { body } = await send(
+      { ...readingEntry(local, demo, { value: '31 in', at }), capturedAt: at },
+      readingEntry(choice, demo, { of: 'post-2/block', choice: 'no-such-choice' }),
+      readingEntry(wrong, demo),
+      readingEntry(stray, demo, { of: 'post-6/rail-height', value: '31 in' }, wrong),
+    )
+    expect(body.answers).toMatchObject([
+      { id: local, outcome: 'rejected', problems: [{ place: 'at' }] },
+      { id: choice, outcome: 'rejected', problems: [{ expected: expect.stringContaining('"block"') }] },
+      { id: wrong, outcome: 'stored' },
+      { id: stray, outcome: 'rejected', problems: [{ place: 'corrects' }] },
+    ])
   })
 
   test('may correct the same reading twice: both corrections stay', async () => {

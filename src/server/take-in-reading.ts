@@ -1,0 +1,52 @@
+import type { Reading } from '../core/measurement/reading.ts'
+import type { Entry } from '../formats/entry/entry-kinds.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import { readReadings } from '../formats/readings/readings-file.ts'
+import { judgeReadings } from '../operations/judge-readings.ts'
+import type { RequiredRun } from '../operations/require-run.ts'
+import { type Draft, problem, rejected } from './entry-answer.ts'
+import type { StoredRun } from './stored-runs.ts'
+
+/**
+ * What is to be stored of a reading's entry; or why not. An accepted one is added to `known`, what each reading of the
+ * run was read of by its id, so that the next may correct it.
+ */
+export function draftOfReading(
+  entry: Entry,
+  { project, run: { name, units } }: StoredRun,
+  required: RequiredRun,
+  known: Map<string, string>,
+): Draft {
+  const refused = (problems: readonly InputProblem[]) => rejected(entry.id, 'it is not a reading of this run', problems)
+  const fields = (typeof entry.body === 'object' ? entry.body : null) as Readonly<Record<string, unknown>> | null
+  // What it corrects was taken in earlier, so it is looked up there instead of in the file.
+  const alone = { format: 'lapwise-readings/1', run: name, units, readings: [{ ...fields, corrects: null }] }
+  const read = readReadings('reading', JSON.stringify(alone))
+  if (!read.ok) return refused(read.error)
+  const reading = { ...read.value.readings[0]!, corrects: (fields?.corrects ?? null) as string | null }
+  const problems: InputProblem[] = []
+  if (!/(Z|[+-]\d\d:\d\d)$/.test(reading.at))
+    problems.push(problem('reading', 'at', 'a time with its zone', JSON.stringify(reading.at)))
+  if (reading.corrects !== null && known.get(reading.corrects) !== reading.of)
+    problems.push(
+      problem('reading', 'corrects', 'the id of an earlier reading of the same thing', String(reading.corrects)),
+    )
+  const judged = judgeReadings('reading', required, [reading])
+  if (!judged.ok) problems.push(...judged.error)
+  if (problems.length > 0) return refused(problems)
+  const disagreeing = disagreements(entry, reading)
+  if (disagreeing.length > 0) return rejected(entry.id, 'it is not an entry', disagreeing)
+  known.set(entry.id, reading.of)
+  return { entry: { ...entry, project } }
+}
+
+/** What is said twice, in the reading and in its envelope, has to agree. */
+function disagreements(entry: Entry, { id, by, at, corrects }: Reading): readonly InputProblem[] {
+  const said = { id, author: by, supersedes: corrects }
+  const fields = (['id', 'author', 'supersedes'] as const).filter((field) => entry[field] !== said[field])
+  const isSameTime = new Date(entry.capturedAt).getTime() === new Date(at).getTime()
+  return [
+    ...fields.map((field) => problem('entry', field, `as in the reading`, JSON.stringify(entry[field]))),
+    ...(isSameTime ? [] : [problem('entry', 'capturedAt', `the reading's time`, entry.capturedAt)]),
+  ]
+}
