@@ -3,6 +3,7 @@ import { benchIntegerProgram } from './integer-program.ts'
 import { benchLayouts } from './layouts.ts'
 import type { BenchRow } from './measure.ts'
 import { benchNeeds } from './needs.ts'
+import { benchPage } from './page/main.ts'
 import { benchVerdicts } from './verdicts.ts'
 
 const benches: readonly (() => readonly BenchRow[] | Promise<readonly BenchRow[]>)[] = [
@@ -10,6 +11,7 @@ const benches: readonly (() => readonly BenchRow[] | Promise<readonly BenchRow[]
   benchVerdicts,
   benchIntegerProgram,
   benchNeeds,
+  benchPage,
 ]
 
 const processors = cpus()

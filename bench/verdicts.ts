@@ -45,7 +45,7 @@ export function benchVerdicts(): readonly BenchRow[] {
 }
 
 /** A good reading for each requirement; where a value is computed, the places of the posts it is computed from. */
-function readEverything(model: RunModel, requirements: readonly Requirement[]): readonly Reading[] {
+export function readEverything(model: RunModel, requirements: readonly Requirement[]): readonly Reading[] {
   const places = model.layout.posts.flatMap(({ number, alongInches }) => [
     readingOf(`post-${number}/along`, lengthAnswer(alongInches, 'in')),
     readingOf(`post-${number}/lateral-offset`, lengthAnswer(0, 'in')),

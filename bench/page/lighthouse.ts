@@ -1,0 +1,63 @@
+import { spawn } from 'node:child_process'
+import { readFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { FoundBrowser } from '../../test/acceptance/web/find-browser.ts'
+import { dropFolder, temporaryFolder } from '../../test/acceptance/web/serve.ts'
+import { type BenchRow, median } from '../measure.ts'
+
+/** Kept out of the packages: it is large, and only asked for here. */
+const lighthouse = 'lighthouse@12.2.3'
+const categories = ['performance', 'accessibility', 'best-practices'] as const
+const times = 3
+
+type Scores = Readonly<Record<(typeof categories)[number], number>>
+
+/** The scores of Lighthouse in its mobile setting, or that it could not be had. */
+export async function benchLighthouse(
+  address: string,
+  paths: Readonly<Record<string, string>>,
+  browser: FoundBrowser,
+): Promise<readonly BenchRow[]> {
+  const rows: BenchRow[] = []
+  for (const [name, path] of Object.entries(paths)) {
+    const all: Scores[] = []
+    for (let i = 0; i < times; i++) {
+      const scores = await scoresOf(address + path, browser)
+      if (typeof scores === 'string')
+        return [...rows, { what: `Lighthouse: ${scores}`, figure: 'not measured', aim: '' }]
+      all.push(scores)
+    }
+    rows.push({
+      what: `Lighthouse, mobile, ${name} page: ${categories.join(', ')}; medians of ${times}`,
+      figure: categories.map((category) => Math.round(median(all.map((one) => one[category])) * 100)).join(', '),
+      aim: '95 and more',
+    })
+  }
+  return rows
+}
+
+/** From 0 to 1; or why there are none. */
+async function scoresOf(address: string, { executablePath, args }: FoundBrowser): Promise<Scores | string> {
+  const folder = await temporaryFolder()
+  const report = join(folder, 'report.json')
+  const words = [
+    ...['--yes', lighthouse, address, '--quiet', '--output=json', `--output-path=${report}`],
+    `--only-categories=${categories.join(',')}`,
+    `--chrome-flags=${['--headless=new', ...args].join(' ')}`,
+  ]
+  const child = spawn('npx', words, {
+    stdio: ['ignore', 'ignore', 'pipe'],
+    env: { ...process.env, CHROME_PATH: executablePath },
+    shell: process.platform === 'win32',
+  })
+  let said = ''
+  child.stderr.on('data', (bytes: Buffer) => {
+    said += bytes.toString()
+  })
+  const code = await new Promise<number | null>((resolve) => child.on('close', resolve))
+  const text = code === 0 ? await readFile(report, 'utf8') : null
+  await dropFolder(folder)
+  if (text === null) return `${lighthouse} could not be had or did not end well (${said.trim().split('\n').at(-1)})`
+  const { categories: found } = JSON.parse(text) as { categories: Record<string, { score: number }> }
+  return Object.fromEntries(categories.map((category) => [category, found[category]!.score])) as unknown as Scores
+}

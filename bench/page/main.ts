@@ -1,0 +1,225 @@
+import { readFile } from 'node:fs/promises'
+import { fileURLToPath } from 'node:url'
+import { gzipSync } from 'node:zlib'
+import { type Browser, type BrowserContext, chromium, type Page } from '@playwright/test'
+import { findBrowser } from '../../test/acceptance/web/find-browser.ts'
+import { openPage } from '../../test/acceptance/web/offline-device.ts'
+import { dropFolder, startServer, temporaryFolder } from '../../test/acceptance/web/serve.ts'
+import { type BenchRow, figure, median } from '../measure.ts'
+import { benchLighthouse } from './lighthouse.ts'
+import { addLongRun, type LongRun } from './long-run.ts'
+
+const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } as const
+
+/** How many times slower than this machine the phone is taken to be. */
+const slower = 6
+
+/** How large and how quick the built page is, in the browser that the tests use, against a server as a person starts it. */
+export async function benchPage(): Promise<readonly BenchRow[]> {
+  const found = await findBrowser()
+  const folder = await temporaryFolder()
+  const server = await startServer(folder)
+  const browser = await chromium.launch({ executablePath: found.executablePath, args: [...found.args] })
+  try {
+    const { runs } = (await (await fetch(`${server.address}/api/runs`)).json()) as { runs: readonly { id: string }[] }
+    const demo = runs[0]!.id
+    const long = await addLongRun(server.address, 500, 2000)
+    const paths = { list: '/', run: `/runs/${demo}`, site: '/need' }
+    return [
+      ...(await firstLoads(browser, server.address, { ...paths, entry: `/runs/${demo}/walk/post-8/rail-height` })),
+      ...(await opening(browser, server.address, long)),
+      ...(await typing(browser, server.address, long)),
+      ...(await walking(browser, server.address, long)),
+      ...(await benchLighthouse(server.address, paths, found)),
+    ]
+  } finally {
+    await browser.close()
+    await server.stop()
+    await dropFolder(folder)
+  }
+}
+
+const built = fileURLToPath(new URL('../../dist/web/', import.meta.url))
+
+interface FirstPaths {
+  readonly list: string
+  readonly run: string
+  readonly entry: string
+  readonly site: string
+}
+
+/** What a first visit fetches before the page can be used, packed as gzip does by itself. */
+async function firstLoads(browser: Browser, address: string, paths: FirstPaths): Promise<readonly BenchRow[]> {
+  const visits = [
+    ['the list of runs', paths.list, '.run-link', ''],
+    ['a run', paths.run, '.walk-list a', 'under 150 kB'],
+    ['a run, at one of its requirements', paths.entry, '.figure svg', 'under 150 kB'],
+    ['a site', paths.site, '.picture svg', ''],
+  ] as const
+  const rows: BenchRow[] = []
+  for (const [name, path, usable, aim] of visits) {
+    const context = await browser.newContext({ ...phone, serviceWorkers: 'block' })
+    const page = await context.newPage()
+    const files = { script: new Set<string>(), stylesheet: new Set<string>() }
+    page.on('request', (request) => {
+      const kind = request.resourceType()
+      if (kind === 'script' || kind === 'stylesheet') files[kind].add(new URL(request.url()).pathname.slice(1))
+    })
+    await page.goto(address + path)
+    await page.locator(usable).first().waitFor()
+    const [script, style] = [await packed(files.script), await packed(files.stylesheet)]
+    await context.close()
+    rows.push({
+      what: `first load of ${name}: script as gzip (${files.script.size} files; style ${figure(style)} kB)`,
+      figure: `${figure(script)} kB`,
+      aim,
+    })
+  }
+  return rows
+}
+
+/** Size of built files as gzip packs them, kB of 1000 bytes. */
+async function packed(files: ReadonlySet<string>): Promise<number> {
+  const sizes = await Promise.all([...files].map(async (file) => gzipSync(await readFile(built + file)).length))
+  return sizes.reduce((sum, size) => sum + size, 0) / 1000
+}
+
+/** A context on whose device everything is. */
+async function readyContext(browser: Browser, address: string): Promise<readonly [BrowserContext, Page]> {
+  const context = await browser.newContext(phone)
+  const page = await context.newPage()
+  await openPage(page, address)
+  await page.locator('.run-link').nth(1).waitFor()
+  await page.locator('.device-state span').first().waitFor()
+  return [context, page]
+}
+
+/** Of the page: resolves once the walk and the strip of a run are there and the frame with them is on screen. */
+const whenDrawn = `new Promise((resolve) => {
+  const look = () => {
+    if (document.querySelector('.walk-list a') === null || document.querySelector('.strip svg') === null) return requestAnimationFrame(look)
+    requestAnimationFrame(() => setTimeout(() => resolve(performance.now())))
+  }
+  look()
+})`
+
+const tapAndTime = (link: string): string => `(() => {
+  const start = performance.now()
+  document.querySelector('${link}').click()
+  return ${whenDrawn}.then((end) => end - start)
+})()`
+
+async function opening(browser: Browser, address: string, run: LongRun): Promise<readonly BenchRow[]> {
+  const times = 9
+  const [context, page] = await readyContext(browser, address)
+  const fromList: number[] = []
+  const fromNothing: number[] = []
+  for (let i = 0; i < times; i++) {
+    await page.goto(address)
+    const link = `.run-link[href$="${run.id}"]`
+    await page.locator(link).waitFor()
+    await page.waitForTimeout(500)
+    fromList.push(await page.evaluate<number>(tapAndTime(link)))
+    await page.goto('about:blank')
+    await page.goto(`${address}/runs/${run.id}`, { waitUntil: 'commit' })
+    fromNothing.push(await page.evaluate<number>(whenDrawn))
+  }
+  await context.close()
+  const what = `${figure(run.requirements.length)} requirements and ${figure(run.readings)} readings`
+  return [
+    {
+      what: `a run of ${what} opened from the list, median of ${times}`,
+      figure: `${figure(median(fromList))} ms (worst ${figure(Math.max(...fromList))})`,
+      aim: 'under 300 ms',
+    },
+    {
+      what: `the same by its address, in a browser that has the page, median of ${times}`,
+      figure: `${figure(median(fromNothing))} ms (worst ${figure(Math.max(...fromNothing))})`,
+      aim: '',
+    },
+  ]
+}
+
+async function slowDown(page: Page): Promise<void> {
+  const devtools = await page.context().newCDPSession(page)
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: slower })
+}
+
+/** Of the page: keeps for each key how long it took until the frame with its verdict was on screen. */
+const watchKeys = `
+  window.keyTimes = []
+  document.addEventListener('keydown', (event) => {
+    const { timeStamp } = event
+    requestAnimationFrame(() => {
+      const channel = new MessageChannel()
+      channel.port1.onmessage = () => window.keyTimes.push(performance.now() - timeStamp)
+      channel.port2.postMessage(0)
+    })
+  }, true)
+`
+
+async function typing(browser: Browser, address: string, run: LongRun): Promise<readonly BenchRow[]> {
+  const [context, page] = await readyContext(browser, address)
+  await page.goto(`${address}/runs/${run.id}/walk/post-20/rail-height`)
+  const field = page.getByLabel(/^Length/)
+  await field.waitFor()
+  await page.waitForTimeout(1500)
+  await slowDown(page)
+  await page.evaluate(watchKeys)
+  await field.focus()
+  const rounds = 6
+  for (let round = 0; round < rounds; round++) {
+    for (const key of ['3', '1', ' ', '1', '/', '8', '"', ...Array<string>(7).fill('Backspace')]) {
+      await page.keyboard.press(key)
+      await page.waitForTimeout(120)
+    }
+  }
+  const times = await page.evaluate<readonly number[]>('window.keyTimes')
+  await context.close()
+  return [
+    {
+      what: `verdict after a key, on a phone ${slower} times slower, median of ${times.length} keys`,
+      figure: `${figure(median(times))} ms (worst ${figure(Math.max(...times))})`,
+      aim: 'under 50 ms',
+    },
+  ]
+}
+
+/** Of the page: keeps how long each task took that took longer than 50 ms. */
+const watchTasks = `
+  window.longTasks = []
+  new PerformanceObserver((list) => window.longTasks.push(...list.getEntries().map(({ duration }) => duration)))
+    .observe({ type: 'longtask' })
+`
+
+async function walking(browser: Browser, address: string, run: LongRun): Promise<readonly BenchRow[]> {
+  const [context, page] = await readyContext(browser, address)
+  await page.goto(`${address}/runs/${run.id}/walk/post-10/rail-height`)
+  const field = page.getByLabel(/^Length/)
+  await field.waitFor()
+  await page.locator('details.visit').evaluate((visit) => visit.setAttribute('open', ''))
+  await page.getByLabel('Read by').fill('bench')
+  await page.waitForTimeout(1500)
+  await slowDown(page)
+  await page.evaluate(watchTasks)
+  const heights = run.requirements.filter((id) => /^post-1\d\/rail-height$/.test(id))
+  const longest: number[] = []
+  for (const id of heights) {
+    await page.evaluate('window.longTasks.length = 0')
+    await page.locator(`.walk-list a[href$="/${id}"]`).evaluate((link: HTMLElement) => link.click())
+    await page.waitForTimeout(700)
+    await field.pressSequentially('31 1/8', { delay: 60 })
+    await page.getByRole('button', { name: 'Save and next' }).click()
+    await page.locator('.saved', { hasText: '31 1/8 in' }).waitFor()
+    await page.waitForTimeout(1500)
+    longest.push(Math.max(0, ...(await page.evaluate<readonly number[]>('window.longTasks'))))
+  }
+  await context.close()
+  return [
+    {
+      what: `longest task of a reading in that run, ${slower} times slower, median of ${longest.length} readings`,
+      figure: `${figure(median(longest))} ms (worst ${figure(Math.max(...longest))})`,
+      aim: '',
+    },
+  ]
+}
