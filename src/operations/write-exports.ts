@@ -16,10 +16,12 @@ import { surveyPointOf } from '../formats/csv/survey-point.ts'
 import { type PointColumns, writePoints } from '../formats/csv/write-points.ts'
 import { writeGeoJson } from '../formats/geojson/write-geojson.ts'
 import { writeGeoPackage } from '../formats/geopackage/write-geopackage.ts'
+import { writeIfc } from '../formats/ifc/write-ifc.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { writePointsXml } from '../formats/landxml/write-points.ts'
 import { firstOutside, type MapLayer } from '../formats/map/map-layer.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
+import { ifcRun } from './ifc-run.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { mapLayers } from './map-layers.ts'
 import type { PlacedRun } from './place-run.ts'
@@ -100,6 +102,27 @@ export async function writeRunGeoPackage(
   const { system, sqliteAt, stamp } = options
   const layers = layersWithin(file, run, placed, system)
   return layers.ok ? ok(await writeGeoPackage(layers.value, { system, sqliteAt, changedAt: stamp.at })) : layers
+}
+
+/**
+ * The run as a building model (IFC 4.3).
+ * @param options  `system` null where the road has no coordinates of a known system; `unit` of stations and offsets;
+ *                 `sha256` hexadecimal, of a text in UTF-8
+ */
+export function writeRunIfc(
+  file: string,
+  run: RequiredRun,
+  placed: PlacedRun,
+  options: {
+    readonly system: ReferenceSystem | null
+    readonly unit: GroundUnit
+    readonly sha256: (content: string) => string
+    readonly stamp: Stamp
+  },
+): Result<string, Problems> {
+  const { system, unit, sha256, stamp } = options
+  const within = system === null ? ok([]) : layersWithin(file, run, placed, system)
+  return within.ok ? ok(writeIfc(ifcRun(run, placed, unit, system), { ...stamp, sha256 })) : within
 }
 
 function layersWithin(
