@@ -25,7 +25,7 @@ beforeAll(async () => {
   await reader.Init()
   // it complains of curves that have no mesh
   reader.SetLogLevel(6)
-})
+}, 30_000)
 afterAll(() => reader.Dispose())
 
 async function opened(judged: JudgedRun): Promise<number> {
@@ -45,7 +45,7 @@ function originOf(model: number) {
   return { easting: Eastings.value / Scale.value, northing: Northings.value / Scale.value }
 }
 
-describe('web-ifc opens the run', () => {
+describe('web-ifc opens the run', { timeout: 30_000 }, () => {
   it('and finds every piece', async () => {
     const model = await opened(demo)
     const count = (type: number): number => reader.GetLineIDsWithType(model, type).size()
