@@ -3,18 +3,19 @@ import type { InputProblem } from '../formats/input-problem.ts'
 /** 0 done; 1 judged not acceptable or not yet known; 2 bad input; 3 our fault. */
 export type ExitCode = 0 | 1 | 2 | 3
 
-export interface CommandOptions {
-  readonly json: boolean
-  readonly output: string | null
-  readonly page: string | null
-  readonly view: string | null
-  readonly readings: string | null
-  readonly limit: string | null
-  readonly station: string | null
-  readonly units: string | null
-  readonly photos: string | null
-  readonly ticket: string | null
-}
+/** Options that take a text. */
+export const textOptions = [
+  ...(['output', 'page', 'view', 'readings', 'limit', 'station', 'units'] as const),
+  ...(['photos', 'ticket', 'device', 'zone'] as const),
+]
+
+/** Options that are there or not. */
+export const flags = ['json', 'no-photos'] as const
+
+/** Null or false where the command line does not have it. */
+export type CommandOptions = Readonly<
+  Record<(typeof textOptions)[number], string | null> & Record<(typeof flags)[number], boolean>
+>
 
 export interface Command {
   readonly name: string

@@ -10,10 +10,12 @@ import { type RequiredRun, requireRun } from '../operations/require-run.ts'
 import { BadInput } from './command.ts'
 
 /** The text of a file; `-` is standard input. */
-export async function readText(file: string): Promise<string> {
-  if (file === '-') return readStandardInput()
+export const readText = async (file: string): Promise<string> =>
+  file === '-' ? readStandardInput() : (await readBytes(file)).toString('utf8')
+
+export async function readBytes(file: string): Promise<Buffer> {
   try {
-    return await readFile(file, 'utf8')
+    return await readFile(file)
   } catch (cause) {
     throw new BadInput([{ file, place: '', expected: 'a file that can be read', found: reasonOf(cause) }])
   }
@@ -41,10 +43,9 @@ export function soundValue<T>(result: Result<T, readonly InputProblem[]>): T {
 export const shownName = (file: string): string => (file === '-' ? 'standard input' : file)
 
 /** A run file, or the result of the need command, which holds one. */
-export async function loadRun(file: string): Promise<RunFile> {
-  const text = await readText(file)
-  return soundValue(readRun(shownName(file), runWithin(text) ?? text))
-}
+export const loadRun = async (file: string): Promise<RunFile> => runIn(shownName(file), await readText(file))
+
+export const runIn = (name: string, text: string): RunFile => soundValue(readRun(name, runWithin(text) ?? text))
 
 function runWithin(text: string): string | null {
   try {
@@ -61,8 +62,12 @@ export const loadRequired = async (file: string): Promise<RequiredRun> =>
 
 export async function loadJudged(runFile: string, readingsFile: string): Promise<JudgedRun> {
   const required = await loadRequired(runFile)
-  const name = shownName(readingsFile)
-  const { run, readings } = soundValue(readReadings(name, await readText(readingsFile)))
+  return judgedBy(required, shownName(readingsFile), await readText(readingsFile))
+}
+
+/** @param text  a readings file, which has to be of this run */
+export function judgedBy(required: RequiredRun, name: string, text: string): JudgedRun {
+  const { run, readings } = soundValue(readReadings(name, text))
   if (run !== required.run.name)
     throw new BadInput([
       { file: name, place: 'run', expected: JSON.stringify(required.run.name), found: JSON.stringify(run) },

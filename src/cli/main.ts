@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util'
 import { printProblem } from '../formats/input-problem.ts'
-import { BadInput, type Command, type CommandOptions, type ExitCode } from './command.ts'
+import { BadInput, type Command, type CommandOptions, type ExitCode, flags, textOptions } from './command.ts'
 import { alignmentCommand } from './commands/alignment.ts'
 import { judgeCommand } from './commands/judge.ts'
 import { layoutCommand } from './commands/layout.ts'
@@ -81,22 +81,17 @@ function readWords(argv: readonly string[]): { options: CommandOptions; words: r
       args: [...argv],
       allowPositionals: true,
       options: {
-        json: { type: 'boolean', default: false },
-        help: { type: 'boolean', short: 'h', default: false },
-        output: { type: 'string', short: 'o' },
-        page: { type: 'string' },
-        view: { type: 'string' },
-        readings: { type: 'string' },
-        limit: { type: 'string' },
-        station: { type: 'string' },
-        units: { type: 'string' },
-        photos: { type: 'string' },
-        ticket: { type: 'string' },
+        ...named(textOptions, (name) => ({ type: 'string' as const, ...(name === 'output' ? { short: 'o' } : {}) })),
+        ...named(flags, () => ({ type: 'boolean' as const })),
+        help: { type: 'boolean', short: 'h' },
       },
     })
-    const { help, json, output = null, page = null, readings = null, limit = null, station = null } = values
-    const { units = null, photos = null, ticket = null, view = null } = values
-    const options = { json, output, page, readings, limit, station, units, photos, ticket, view }
+    const given: Readonly<Record<string, string | boolean | undefined>> = values
+    const options = {
+      ...named(textOptions, (name) => (given[name] as string | undefined) ?? null),
+      ...named(flags, (name) => given[name] === true),
+    }
+    const help = given.help === true
     return { options, words: positionals, help }
   } catch (cause) {
     if (!(cause instanceof TypeError)) throw cause
@@ -110,6 +105,10 @@ function readWords(argv: readonly string[]): { options: CommandOptions; words: r
     ])
   }
 }
+
+/** A record of `names`, each with what `of` makes of it. */
+const named = <Name extends string, T>(names: readonly Name[], of: (name: Name) => T): Record<Name, T> =>
+  Object.fromEntries(names.map((name) => [name, of(name)])) as Record<Name, T>
 
 function overview(): string {
   const width = Math.max(...commands.map(({ name, words }) => name.length + words.length + 1))

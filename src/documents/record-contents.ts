@@ -17,6 +17,7 @@ import {
   sourceLines,
 } from './requirement-lines.ts'
 import { decisionRuleText, type Fact, runFacts, type SheetLine, sheetLines } from './run-facts.ts'
+import { type SignatureLine, type SignedVersion, signatureLine } from './signature-lines.ts'
 
 /** The inspection record: everything it says, in the order in which it says it, for any writer. */
 export interface RecordContents {
@@ -40,7 +41,9 @@ export interface RecordContents {
   readonly unconfirmed: readonly UnconfirmedLine[]
   readonly sources: readonly SourceLine[]
   readonly cautions: readonly string[]
-  /** Who signs. */
+  /** Given on a device, the latest first. */
+  readonly signed: readonly SignatureLine[]
+  /** Who signs by hand. */
   readonly signatures: readonly string[]
   readonly hash: string
   readonly hashOf: string
@@ -90,7 +93,12 @@ interface UnconfirmedLine {
   readonly requirements: readonly string[]
 }
 
-export function recordContents(input: RecordInput, printing: Printing): RecordContents {
+/** @param signed  the signatures under the run, the latest first */
+export function recordContents(
+  input: RecordInput,
+  printing: Printing,
+  signed: readonly SignedVersion[],
+): RecordContents {
   const { run, judgement, requirements } = input
   const sources = sourceLines(requirements)
   const lines = requirementLines(input, sources)
@@ -121,6 +129,7 @@ export function recordContents(input: RecordInput, printing: Printing): RecordCo
     unconfirmed: unconfirmedLines(requirements, sources),
     sources,
     cautions,
+    signed: signed.map(signatureLine),
     signatures: ['Contractor', 'Inspector', 'Engineer'],
     hash: printing.hash,
     hashOf: 'SHA-256 of run file, sheets in use, readings and decision rule as canonical JSON',

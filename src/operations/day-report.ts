@@ -1,40 +1,14 @@
 import type { Reading } from '../core/measurement/reading.ts'
-import type { Finding } from '../core/verdicts/verdict.ts'
-import type { DayLogBody, LocateTicketBody, PhotoBody } from '../formats/entry/entry-kinds.ts'
-import { type EntryOf, entriesInForce } from './entries-in-force.ts'
+import type { DayReport } from '../documents/day-report.ts'
+import type { DayLogBody, EntryOf, LocateTicketBody, PhotoBody } from '../formats/entry/entry-kinds.ts'
+import { entriesInForce } from './entries-in-force.ts'
 import type { JudgedRun } from './judge-readings.ts'
-import { type NearMark, postsNearMarks, type TicketOnDay, ticketOn } from './locate-warnings.ts'
+import { postsNearMarks, ticketOn } from './locate-warnings.ts'
 
 export interface DayEntries {
   readonly logs: readonly EntryOf<DayLogBody>[]
   readonly tickets: readonly EntryOf<LocateTicketBody>[]
   readonly photos: readonly EntryOf<PhotoBody>[]
-}
-
-/** Everything that the entries of a run say of one day. */
-export interface DayReport {
-  readonly day: string
-  /** Logs in force of this day; more than one where two people wrote one each. */
-  readonly logs: readonly EntryOf<DayLogBody>[]
-  readonly crew: readonly string[]
-  readonly postsDriven: readonly number[]
-  readonly panelsHung: readonly number[]
-  /** Up to and with this day, of all the run has. */
-  readonly progress: { readonly posts: Count; readonly panels: Count }
-  /** Not asked for, and so not known, while the day has no log. */
-  readonly openEnds: 'not said' | DayLogBody['openEnds']
-  readonly ticket: TicketOnDay
-  /** Posts driven on this day that stand near a mark. */
-  readonly nearMarks: readonly NearMark[]
-  readonly readings: readonly { readonly by: string; readonly count: number }[]
-  readonly photos: number
-  /** Findings as they stand now whose requirements were read on this day. */
-  readonly findings: readonly Finding[]
-}
-
-interface Count {
-  readonly done: number
-  readonly of: number
 }
 
 /**

@@ -1,9 +1,4 @@
-import type { Entry } from '../formats/entry/entry-kinds.ts'
-
-/** An entry whose body is known to be of its kind. */
-export interface EntryOf<Body> extends Pick<Entry, 'id' | 'author' | 'capturedAt' | 'supersedes'> {
-  readonly body: Body
-}
+import type { EntryOf } from '../formats/entry/entry-kinds.ts'
 
 /** Those that no later entry takes the place of, in the order given. */
 export function entriesInForce<Body>(entries: readonly EntryOf<Body>[]): readonly EntryOf<Body>[] {

@@ -1,3 +1,4 @@
+import type { NearMark, TicketOnDay } from '../documents/day-report.ts'
 import type { LocateTicketBody } from '../formats/entry/entry-kinds.ts'
 
 /**
@@ -5,14 +6,6 @@ import type { LocateTicketBody } from '../formats/entry/entry-kinds.ts'
  * @source common practice, from memory: locate marks are taken to lie up to 2 ft off the line; what the one-call law of the place says governs
  */
 const markWidth = 24
-
-export interface NearMark {
-  readonly post: number
-  readonly mark: string
-  readonly ticket: string
-  /** Inches from post to mark along the rail, negative when the mark lies upstream of the post. */
-  readonly apart: number
-}
 
 interface PostPlace {
   readonly number: number
@@ -34,12 +27,6 @@ export function postsNearMarks(posts: readonly PostPlace[], tickets: readonly Lo
     ),
   )
 }
-
-/** Whether `day` lies within the dates of a ticket; both are ISO dates. */
-export type TicketOnDay =
-  | { readonly kind: 'valid'; readonly ticket: string; readonly through: string }
-  | { readonly kind: 'outside'; readonly ticket: string; readonly from: string; readonly through: string }
-  | { readonly kind: 'none' }
 
 /** The ticket that covers `day` longest; or the nearest that does not; or that there is none. */
 export function ticketOn(day: string, tickets: readonly LocateTicketBody[]): TicketOnDay {

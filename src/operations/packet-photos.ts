@@ -1,4 +1,5 @@
 import type { Reading } from '../core/measurement/reading.ts'
+import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 
 /** A photo as the readings name it, with the file that holds it. */
@@ -11,9 +12,12 @@ export interface NamedPhoto {
 /** What a photo is that the readings name and nobody handed in: a problem, or left out and named as such. */
 export type AbsentPhotos = 'problem' | 'left out'
 
-/** Every photo that the readings name, once, in the order of the readings. */
-export const photosNamed = (readings: readonly Reading[]): readonly string[] => [
-  ...new Set(readings.flatMap(({ photos }) => photos)),
+/** Every photo that the readings name or that was entered, once, in their order. */
+export const photosNamed = (
+  readings: readonly Reading[],
+  entered: readonly EntryOf<PhotoBody>[],
+): readonly string[] => [
+  ...new Set([...readings.flatMap(({ photos }) => photos), ...entered.map(({ body }) => body.sha256)]),
 ]
 
 /** The files of a folder that may hold `photo`: of its very name, or else its name with the ending of a picture. */
@@ -22,15 +26,18 @@ export function filesOfPhoto(photo: string, folder: readonly string[]): readonly
   return folder.filter((file) => /\.(jpe?g|png|webp)$/i.test(file) && file.replace(/\.[^.]+$/, '') === photo).sort()
 }
 
-/** Photos that the readings name and nobody handed in, and files that are no picture; none where photos are left out. */
+/**
+ * Photos that nobody handed in, and files that are no picture; none where photos are left out.
+ * @param file  what names them, for the problems
+ */
 export function photoProblems(
-  readings: readonly Reading[],
+  named: readonly string[],
   photos: readonly NamedPhoto[] | null,
   absent: AbsentPhotos,
   file: string,
 ): readonly InputProblem[] {
   if (photos === null) return []
-  return photosNamed(readings).flatMap((name): InputProblem[] => {
+  return named.flatMap((name): InputProblem[] => {
     const photo = photos.find((one) => one.photo === name)
     if (photo === undefined) {
       if (absent === 'left out') return []

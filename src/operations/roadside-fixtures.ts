@@ -1,8 +1,8 @@
 import type { Reading } from '../core/measurement/reading.ts'
+import type { EntryOf } from '../formats/entry/entry-kinds.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import { readRun } from '../formats/run/run-file.ts'
 import { demoProject } from './demo-project.ts'
-import type { EntryOf } from './entries-in-force.ts'
 import { type JudgedRun, judgeKnown } from './judge-readings.ts'
 import { type RequiredRun, requireRun } from './require-run.ts'
 

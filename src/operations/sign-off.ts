@@ -1,8 +1,8 @@
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import { recordHash } from '../documents/record-hash.ts'
-import type { SignOffBody } from '../formats/entry/entry-kinds.ts'
-import type { EntryOf } from './entries-in-force.ts'
+import type { SignedVersion } from '../documents/signature-lines.ts'
+import type { EntryOf, SignOffBody } from '../formats/entry/entry-kinds.ts'
 import type { JudgedRun } from './judge-readings.ts'
 
 /**
@@ -23,16 +23,6 @@ export function holdsWithoutPhoto(judged: JudgedRun, photographed: ReadonlySet<s
     const reading = current.get(id)
     return reading === undefined || (reading.photos.length === 0 && reading.answer.kind !== 'does not apply')
   })
-}
-
-export interface SignedVersion {
-  /** Counts from 1 in the order of signing. */
-  readonly version: number
-  readonly signed: EntryOf<SignOffBody>
-  /** Readings taken since; null when what was signed last is not among the readings at hand. */
-  readonly readingsSince: number | null
-  /** Whether the record as it stands is the one that was signed. */
-  readonly isCurrent: boolean
 }
 
 /** Every signature under the run, the latest first. A signed version stays, whatever is read later. */

@@ -2,9 +2,12 @@ import { writeRecordPdf } from '../documents/pdf/write-record-pdf.ts'
 import { recordContents } from '../documents/record-contents.ts'
 import { recordHash } from '../documents/record-hash.ts'
 import type { RecordInput } from '../documents/record-input.ts'
+import { signatureDrawing } from '../documents/signature-lines.ts'
 import type { PaperName } from '../drawing/paper.ts'
 import { stripPages } from '../drawing/views/strip.ts'
+import type { RunEntries } from '../formats/entry/run-entries.ts'
 import { instrumentsOf, type JudgedRun } from './judge-readings.ts'
+import { signedVersions } from './sign-off.ts'
 import { stripInput } from './write-strip.ts'
 
 export interface RecordOptions {
@@ -15,6 +18,8 @@ export interface RecordOptions {
   readonly author: string
   /** Hexadecimal SHA-256 of a text in UTF-8. */
   readonly sha256: (text: string) => string
+  /** What was recorded at the run besides readings. */
+  readonly entries: RunEntries
 }
 
 /**
@@ -22,10 +27,16 @@ export interface RecordOptions {
  * server for it.
  */
 export async function writeRecord(judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> {
-  const { page, printedAt, author, sha256 } = options
+  const { page, printedAt, author, sha256, entries } = options
   const input = recordInput(judged)
-  const contents = recordContents(input, { printedAt, author, hash: recordHash(input, sha256) })
-  return writeRecordPdf(contents, stripPages(stripInput(judged), page), { page, standard: 'PDF/A-2a' })
+  const hash = recordHash(input, sha256)
+  const signed = signedVersions(entries.signatures, judged, hash)
+  const contents = recordContents(input, { printedAt, author, hash }, signed)
+  const drawings = {
+    pages: stripPages(stripInput(judged), page),
+    signatures: signed.map((version) => signatureDrawing(version.signed)),
+  }
+  return writeRecordPdf(contents, drawings, { page, standard: 'PDF/A-2a' })
 }
 
 export const recordInput = ({ run, model, requirements, readings, judgement }: JudgedRun): RecordInput => ({

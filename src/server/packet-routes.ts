@@ -9,14 +9,15 @@ import { writeReadings } from '../formats/readings/readings-file.ts'
 import { writeRun } from '../formats/run/run-file.ts'
 import { writeZip } from '../formats/zip/write-zip.ts'
 import type { JudgedRun } from '../operations/judge-readings.ts'
+import type { PacketOptions } from '../operations/packet-options.ts'
 import { type NamedPhoto, photosNamed } from '../operations/packet-photos.ts'
-import { type PacketOptions, writePacket } from '../operations/write-packet.ts'
+import { writePacket } from '../operations/write-packet.ts'
 import type { Store } from '../store/store.ts'
 import type { PacketFolder } from './packet-folder.ts'
 import { type PhotoFolder, photoEndings } from './photo-folder.ts'
 import { badInput, errorOf, type Refusal, refusals } from './refusal.ts'
 import { sha256 } from './sha256.ts'
-import { soundRun } from './stored-runs.ts'
+import { sideEntries, soundRun } from './stored-runs.ts'
 
 interface Parts {
   readonly store: Store
@@ -50,6 +51,8 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
     async (request, reply) => {
       const judged = await soundRun(store, request.params.run)
       if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
+      const entries = await sideEntries(store, request.params.run)
+      if (!entries.ok) return reply.code(entries.error.status).send(errorOf(entries.error))
       const { photos: wantsPhotos, rounding, ...printing } = request.body
       const lines = new PassThrough()
       const tell = async (line: unknown): Promise<void> => {
@@ -67,8 +70,10 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
           pay: { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding },
           ticket: null,
           place: null,
-          photos: wantsPhotos ? await photosOf(judged.value, photos) : null,
+          photos: wantsPhotos ? await photosOf(photosNamed(judged.value.readings, entries.value.photos), photos) : null,
           absentPhotos: 'left out',
+          entries: entries.value,
+          zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
           progress: (making) => tell({ making }),
         })
         if (!packet.ok) return tell(errorOf(badInput('The packet cannot be made.', packet.error)))
@@ -110,11 +115,12 @@ function sourcesOf({ run, readings }: JudgedRun): PacketOptions['sources'] {
   }
 }
 
-/** The photos that the readings name, those that have arrived. */
-async function photosOf({ readings }: JudgedRun, photos: PhotoFolder): Promise<readonly NamedPhoto[]> {
+/** Of the photos `names` those that have arrived. */
+async function photosOf(names: readonly string[], photos: PhotoFolder): Promise<readonly NamedPhoto[]> {
   const found: NamedPhoto[] = []
-  for (const photo of photosNamed(readings)) {
-    const kept = await photos.find(photo)
+  for (const photo of names) {
+    // A reading from a file may name a photo by any text, a path too.
+    const kept = /^[0-9a-f]{64}$/.test(photo) ? await photos.find(photo) : null
     if (kept === null) continue
     found.push({ photo, file: `${photo}.${photoEndings[kept.type]}`, bytes: await readFile(kept.path) })
   }

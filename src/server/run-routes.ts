@@ -6,7 +6,7 @@ import type { Store } from '../store/store.ts'
 import { errorOf, type Refusal, refusals } from './refusal.ts'
 import { summaryOf, summaryShape } from './run-summary.ts'
 import { sha256 } from './sha256.ts'
-import { judgedRun, soundRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
+import { judgedRun, sideEntries, soundRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
 
 const text = z.string().min(1).max(200)
 const params = z.object({ run: text })
@@ -75,7 +75,10 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
     async (request, reply) => {
       const judged = await soundRun(store, request.params.run)
       if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
-      const pdf = await writeRecord(judged.value, { ...request.query, printedAt: now().toISOString(), sha256 })
+      const entries = await sideEntries(store, request.params.run)
+      if (!entries.ok) return reply.code(entries.error.status).send(errorOf(entries.error))
+      const printing = { ...request.query, printedAt: now().toISOString(), sha256, entries: entries.value }
+      const pdf = await writeRecord(judged.value, printing)
       return reply.type('application/pdf').send(Buffer.from(pdf))
     },
   )

@@ -1,6 +1,7 @@
 import type { Reading } from '../core/measurement/reading.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { inLogOrder } from '../formats/entry/log-order.ts'
+import { type RunEntries, runEntries } from '../formats/entry/run-entries.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
@@ -78,6 +79,20 @@ export async function soundRun(store: Store, id: string): Answer<JudgedRun> {
   const judged = await judgedRun(store, stored.value)
   if (!judged.ok) return judged
   return judged.value.ok ? judged.value : err(badInput('The run cannot be laid out.', judged.value.error))
+}
+
+/** What was recorded at a run besides readings, in the order that counts. */
+export async function sideEntries(store: Store, id: string): Answer<RunEntries> {
+  const stored = await storedRun(store, id)
+  if (!stored.ok) return stored
+  const { project } = stored.value
+  const found: StoredEntry[] = []
+  for (const kind of ['photo', 'sign-off', 'day-log', 'locate-ticket']) {
+    const entries = await everyEntry(store, { project, run: id, kind })
+    if (!entries.ok) return entries
+    found.push(...entries.value)
+  }
+  return ok(runEntries(inLogOrder(found)))
 }
 
 export function requiredRun({ id, run }: StoredRun): Result<RequiredRun, readonly InputProblem[]> {

@@ -8,6 +8,9 @@ import { afterAll, beforeEach, describe, expect, it } from 'vitest'
 import { BadInput } from '../../src/cli/command.ts'
 import { writeFolder } from '../../src/cli/write-folder.ts'
 import { demoProject } from '../../src/operations/demo-project.ts'
+import { recordText } from '../../src/operations/sign-off.ts'
+import { deviceOf, onDevice } from '../cases/documents/device-of-demo.ts'
+import { judgedDemo } from '../cases/exports/export-project.ts'
 
 const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
 const top = mkdtempSync(join(tmpdir(), 'lapwise-packet-'))
@@ -72,10 +75,11 @@ describe('lapwise packet', () => {
   it('writes the folder whole, with photos, and sha256sum agrees with the manifest on every file', async () => {
     writePhotos(64)
     const { code, said } = await lapwise('--photos', 'photos', '--ticket', 'ticket 7')
-    expect([code, said.includes('wrote 15 files')]).toEqual([0, true])
+    expect([code, said.includes('wrote 17 files')]).toEqual([0, true])
     expect(written()).toEqual(['OUT'])
     expect(readdirSync(file('OUT')).sort()).toEqual([
-      ...['as-built.pdf', 'crew-sheet.pdf', 'manifest.json', 'material-list.pdf', 'photos', 'quantities.pdf'],
+      ...['as-built.pdf', 'crew-sheet.pdf', 'daily-report-2016-05-09.pdf', 'daily-report-2016-05-12.pdf'],
+      ...['manifest.json', 'material-list.pdf', 'photos', 'quantities.pdf'],
       ...['quantities.xlsx', 'readings.json', 'record.pdf', 'run.json', 'stakes.csv', 'strip.dxf', 'strip.svg'],
     ])
     expect(readdirSync(file('OUT/photos')).sort()).toEqual(['covered-1.jpg', 'covered-2.jpg', 'covered-20.jpg'])
@@ -83,6 +87,33 @@ describe('lapwise packet', () => {
     expect(readFileSync(file('OUT/readings.json'))).toEqual(readFileSync(file('readings.json')))
     writeFileSync(file('OUT/stakes.csv'), 'changed')
     expect(manifestFaults()).toEqual([`${createHash('sha256').update('changed').digest('hex')}  stakes.csv`])
+  })
+
+  it('takes logs, ticket, signatures, photos and readings from the file of a device', async () => {
+    const judged = onDevice(judgedDemo())
+    const picture = readFileSync(new URL('web/fieldwork-sideways.jpg', import.meta.url))
+    const asShown = { ...judged, readings: judged.readings.map((one) => ({ ...one, photos: [] })) }
+    writeFileSync(file('device.json'), JSON.stringify(deviceOf(asShown, demoProject().run, [picture])))
+    const end = await ended(
+      spawn(process.execPath, [program, 'packet', 'run.json', '--device', 'device.json', '-o', 'OUT/'], {
+        cwd: folder,
+      }),
+    )
+    expect([end.code, end.said]).toEqual([0, expect.stringContaining('making crew-sheet.pdf, 1 of 15')])
+    expect(readFileSync(file(`OUT/photos/${createHash('sha256').update(picture).digest('hex')}.jpg`))).toEqual(picture)
+    expect(manifestFaults()).toEqual([])
+    const { recordHash } = JSON.parse(readFileSync(file('OUT/manifest.json'), 'utf8')) as { recordHash: string }
+    expect(recordHash).toBe(createHash('sha256').update(recordText(asShown)).digest('hex'))
+  })
+
+  it('refuses a device whose photo is not the one that its hash names, and a zone that there is none of', async () => {
+    const device = deviceOf(onDevice(judgedDemo()), demoProject().run, [Buffer.from('one')])
+    const photos = device.photos.map((photo) => ({ ...photo, base64: Buffer.from('another').toString('base64') }))
+    writeFileSync(file('device.json'), JSON.stringify({ ...device, photos }))
+    const { code, said } = await lapwise('--device', 'device.json')
+    expect([code, said]).toEqual([2, expect.stringContaining('photos[0].base64: expected bytes with the sha256')])
+    expect((await lapwise('--zone', 'Denver')).said).toMatch(/expected --zone .*, found Denver/)
+    expect(written()).toEqual(['device.json'])
   })
 
   it('takes an empty folder, and refuses one with anything in it or a file, which stay as they are', async () => {

@@ -1,56 +1,60 @@
 import { createHash } from 'node:crypto'
-import { readdir, readFile } from 'node:fs/promises'
-import { join } from 'node:path'
-import { filesOfPhoto, type NamedPhoto, photosNamed } from '../../operations/packet-photos.ts'
+import { readFile } from 'node:fs/promises'
+import { noEntries } from '../../formats/entry/run-entries.ts'
+import { writeReadings } from '../../formats/readings/readings-file.ts'
+import { isZone } from '../../operations/day-in-zone.ts'
+import { deviceRun } from '../../operations/device-run.ts'
+import { type NamedPhoto, photosNamed } from '../../operations/packet-photos.ts'
+import { requireRun } from '../../operations/require-run.ts'
 import { writePacket } from '../../operations/write-packet.ts'
-import { BadInput, badWords, type Command } from '../command.ts'
-import { loadJudged, readText, say, soundValue } from '../io.ts'
+import { badWords, type Command, type CommandOptions } from '../command.ts'
+import { loadDevice, photosOfDevice } from '../device-file.ts'
+import { judgedBy, readBytes, runIn, say, soundValue } from '../io.ts'
+import { readPhotos } from '../photo-folder.ts'
 import { expectFree, writeFolder } from '../write-folder.ts'
 
 const pages = ['letter', 'tabloid', 'A4', 'A3'] as const
 
 export const packetCommand: Command = {
   name: 'packet',
-  words: 'RUN.json READINGS.json -o OUT/',
+  words: 'RUN.json [READINGS.json] -o OUT/',
   summary:
     'Everything the crew, the engineer and the archive need: crew sheet, record, as-built, quantities, stakes, drawings.',
   help: [
     '  -o OUT          a folder that is not there yet, or an empty one; it appears whole or not at all',
-    '  --photos DIR    where the photos are that the readings name; each one has to be there',
-    '  --ticket TEXT   the utility ticket, for the crew sheet',
+    '  --device FILE   what a device exports: day logs, locate tickets, signatures and photos; without READINGS.json',
+    '                  its readings too',
+    '  --photos DIR    where the photos are that are named; each one has to be there',
+    "  --no-photos     leaves the photos out, those of the device's file too",
+    '  --ticket TEXT   the utility ticket, for the crew sheet, instead of those of the device',
+    '  --zone NAME     whose days the daily reports take, as America/Denver; those of this machine by default',
     '  --page PAGE     letter (the default), tabloid, A4 or A3',
     'Pays from splice to splice, to 0.1 ft. manifest.json names every file by its SHA-256 and says what was left out.',
     'A packet cut off while it is written stays beside OUT as OUT.….partial, which can be deleted.',
   ].join('\n'),
   run: async (words, options) => {
-    const [run, readings, ...rest] = words
-    const { output, photos, ticket } = options
-    // The packet takes both files in as they are, so that they have to be files.
-    if (run === undefined || readings === undefined || rest.length > 0 || output === null || words.includes('-'))
-      throw badWords('packet RUN.json READINGS.json -o OUT/', words.join(' '))
+    const { output, ticket } = options
     const page = pages.find((one) => one === (options.page ?? 'letter'))
     if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, options.page!)
+    const zone = options.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone
+    if (!isZone(zone)) throw badWords('--zone with a name as America/Denver', zone)
+    if (output === null) throw badWords('packet RUN.json READINGS.json -o OUT/', words.join(' '))
     await expectFree(output)
-    const texts = [await readText(run), await readText(readings)]
-    const judged = await loadJudged(run, readings)
-    const [runBytes, readingsBytes] = [await readFile(run), await readFile(readings)]
-    if (runBytes.toString('utf8') !== texts[0] || readingsBytes.toString('utf8') !== texts[1])
-      throw badWords('files that nobody changes while the packet is made', `${run} or ${readings} changed`)
+    const { judged, sources, entries, photos } = await readInput(words, options)
     const packet = await writePacket(judged, {
       page,
       printedAt: new Date().toISOString(),
       author: '',
       version: await programVersion(),
       sha256: (content) => createHash('sha256').update(content).digest('hex'),
-      sources: {
-        run: { name: run, bytes: runBytes },
-        readings: { name: readings, bytes: readingsBytes },
-      },
+      sources,
       pay: { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding: '0.1 ft' },
       ticket,
       place: null,
+      photos,
       absentPhotos: 'problem',
-      photos: photos === null ? null : await readPhotos(photosNamed(judged.readings), photos),
+      entries,
+      zone,
       progress: ({ file, number, of }) => say(`making ${file}, ${number} of ${of}`),
     })
     const files = soundValue(packet)
@@ -60,32 +64,52 @@ export const packetCommand: Command = {
   },
 }
 
+/** Run, readings and what a device recorded. The packet takes run and readings in as they are. */
+async function readInput(words: readonly string[], options: CommandOptions) {
+  const [runName, readingsName, ...rest] = words
+  // The packet holds the files themselves, so that they have to be files.
+  const asked = 'packet RUN.json READINGS.json -o OUT/, or RUN.json --device FILE'
+  if (runName === undefined || rest.length > 0 || words.includes('-')) throw badWords(asked, words.join(' '))
+  if (readingsName === undefined && options.device === null) throw badWords(asked, words.join(' '))
+  const runBytes = await readBytes(runName)
+  const required = soundValue(requireRun(runName, runIn(runName, runBytes.toString('utf8'))))
+  const file = options.device === null ? null : await loadDevice(options.device)
+  const device = file && soundValue(deviceRun(options.device!, file, required.run))
+  const readingsBytes =
+    readingsName === undefined
+      ? Buffer.from(writeReadings({ run: required.run.name, readings: device!.readings }))
+      : await readBytes(readingsName)
+  const readings = { name: readingsName ?? options.device!, bytes: readingsBytes }
+  const judged = judgedBy(required, readings.name, readingsBytes.toString('utf8'))
+  const entries = device?.entries ?? noEntries
+  const unread = device?.readings.filter(({ id }) => !judged.readings.some((one) => one.id === id)) ?? []
+  if (unread.length > 0) say(`${options.device}: ${unread.length} readings of it are not in ${readings.name}`)
+  return {
+    judged,
+    entries,
+    sources: { run: { name: runName, bytes: runBytes }, readings },
+    photos: await findPhotos(
+      photosNamed(judged.readings, entries.photos),
+      file === null ? [] : photosOfDevice(options.device!, file),
+      options,
+    ),
+  }
+}
+
+/** The photos of `names`: those of the device, else those in the folder; null where they are left out. */
+async function findPhotos(
+  names: readonly string[],
+  ofDevice: readonly NamedPhoto[],
+  { photos: folder, 'no-photos': noPhotos }: CommandOptions,
+): Promise<readonly NamedPhoto[] | null> {
+  if (noPhotos || (folder === null && ofDevice.length === 0)) return null
+  const found = ofDevice.filter(({ photo }) => names.includes(photo))
+  if (folder === null) return found
+  const others = names.filter((name) => !found.some(({ photo }) => photo === name))
+  return [...found, ...(await readPhotos(others, folder))]
+}
+
 async function programVersion(): Promise<string> {
   const text = await readFile(new URL('../../../package.json', import.meta.url), 'utf8')
   return (JSON.parse(text) as { readonly version: string }).version
-}
-
-/** The photos of `names` that are in the folder; which are missing, the packet says. */
-async function readPhotos(names: readonly string[], folder: string): Promise<readonly NamedPhoto[]> {
-  const listed = await readdir(folder, { withFileTypes: true }).catch((cause: NodeJS.ErrnoException) => {
-    if (cause.code !== 'ENOENT' && cause.code !== 'ENOTDIR' && cause.code !== 'EACCES') throw cause
-    throw new BadInput([{ file: folder, place: '', expected: 'a folder that can be read', found: cause.code }])
-  })
-  const files = listed.filter((entry) => !entry.isDirectory()).map(({ name }) => name)
-  const found = names.map((photo) => ({ photo, files: filesOfPhoto(photo, files) }))
-  const unsure = found.filter((one) => one.files.length > 1)
-  if (unsure.length > 0)
-    throw new BadInput(
-      unsure.map((one) => ({
-        file: folder,
-        place: `photo ${JSON.stringify(one.photo)}`,
-        expected: 'one picture of that name',
-        found: one.files.join(', '),
-      })),
-    )
-  return Promise.all(
-    found.flatMap(({ photo, files: [file] }) =>
-      file === undefined ? [] : [readFile(join(folder, file)).then((bytes) => ({ photo, file, bytes }))],
-    ),
-  )
 }

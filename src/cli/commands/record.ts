@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto'
+import { noEntries } from '../../formats/entry/run-entries.ts'
 import { recordText } from '../../operations/sign-off.ts'
 import { writeRecord } from '../../operations/write-record.ts'
 import { badWords, type Command } from '../command.ts'
@@ -22,7 +23,13 @@ export const recordCommand: Command = {
     if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, options.page!)
     const judged = await loadJudged(run, readings)
     const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
-    const pdf = await writeRecord(judged, { page, printedAt: new Date().toISOString(), author: '', sha256 })
+    const pdf = await writeRecord(judged, {
+      page,
+      printedAt: new Date().toISOString(),
+      author: '',
+      sha256,
+      entries: noEntries,
+    })
     await writeWhole(output, pdf)
     say(`wrote ${output}, record hash ${sha256(recordText(judged))}`)
     return 0

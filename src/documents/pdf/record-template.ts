@@ -238,8 +238,31 @@ export const recordTemplate = String.raw`${pageFrame}
 = Cautions
 #list(..doc.cautions)
 
+#if doc.signed.len() > 0 {
+  heading(level: 1)[Signed on a device]
+  for (i, one) in doc.signed.enumerate() {
+    let drawn = data.signatures.at(i)
+    let is-long = one.statement != none and one.statement.len() > 700
+    block(breakable: is-long, width: 100%, stroke: 0.5pt + black, inset: 6pt, grid(
+      columns: (drawn.width * 1pt, 1fr),
+      column-gutter: 12pt,
+      image(bytes(drawn.picture), format: "svg", width: drawn.width * 1pt, height: drawn.height * 1pt, alt: drawn.alt),
+      [
+        *#one.name*, #one.role, #one.at (version #one.version) \
+        #if one.isTyped [Signed by typing the name. ] else [Drawn by hand. ]
+        Signed as #one.acceptance, with #one.unproven not proven.
+        #if one.statement != none { linebreak(); one.statement }
+        #linebreak()
+        *#one.standing* \
+        #small[SHA-256 of the record that was signed:] \
+        #text(size: 7pt, font: "DejaVu Sans Mono", one.hash)
+      ],
+    ))
+  }
+}
+
 #block(breakable: false, above: 20pt)[
-  = Signatures
+  = Signatures by hand
   Who signs states that the record is the one whose hash stands below, and answers for the acceptance. \
   #small[#doc.hashOf:] \
   #text(size: 8pt, font: "DejaVu Sans Mono", doc.hash)

@@ -12,17 +12,30 @@ export interface PdfOptions {
   readonly standard: PdfStandard
 }
 
-/** The inspection record as PDF, with `drawings` on pages of their own at true scale. */
+export interface RecordDrawings {
+  /** At true scale, each on a page of its own. */
+  readonly pages: readonly Drawing[]
+  /** In the order of `RecordContents.signed`. */
+  readonly signatures: readonly Drawing[]
+}
+
+/** The inspection record as PDF. */
 export const writeRecordPdf = (
   contents: RecordContents,
-  drawings: readonly Drawing[],
+  { pages, signatures }: RecordDrawings,
   { page, standard }: PdfOptions,
 ): Uint8Array =>
   typeset(
     recordTemplate,
     {
-      contents: { ...(printableData(contents) as object), hash: contents.hash },
-      ...frameData(contents, page, drawings),
+      contents: {
+        ...(printableData(contents) as object),
+        // Hashes stay as they are, to be copied and compared.
+        signed: contents.signed.map((one) => ({ ...(printableData(one) as object), hash: one.hash })),
+        hash: contents.hash,
+      },
+      ...frameData(contents, page, pages),
+      signatures: frameData(contents, page, signatures).drawings,
     },
     standard,
   )

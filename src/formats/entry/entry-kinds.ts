@@ -105,3 +105,8 @@ export const entryShape = z.strictObject({
 })
 
 export type Entry = z.output<typeof entryShape>
+
+/** An entry whose body is known to be of its kind. */
+export interface EntryOf<Body> extends Pick<Entry, 'id' | 'author' | 'capturedAt' | 'supersedes'> {
+  readonly body: Body
+}

@@ -1,4 +1,4 @@
-import type { NearMark, TicketOnDay } from '../../operations/locate-warnings.ts'
+import type { NearMark, TicketOnDay } from '../../documents/day-report.ts'
 import { m } from '../messages.ts'
 
 /** Whether a utility-locate ticket covers the day. */

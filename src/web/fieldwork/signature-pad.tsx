@@ -1,21 +1,6 @@
 import { useState } from 'preact/hooks'
-import type { SignOffBody } from '../../formats/entry/entry-kinds.ts'
+import { boxHeight, isTyped, type Strokes } from '../../formats/entry/signature.ts'
 import { m } from '../messages.ts'
-
-export type Strokes = SignOffBody['strokes']
-
-/** Height of the box of a signature; its width is 1. */
-const boxHeight = 0.4
-
-/** What stands for a signature that was typed: the plain line on which the name is written. */
-export const typedLine: Strokes = [
-  [
-    [0, 0.3],
-    [1, 0.3],
-  ],
-]
-
-export const isTyped = (strokes: Strokes): boolean => JSON.stringify(strokes) === JSON.stringify(typedLine)
 
 const pathOf = (strokes: Strokes): string =>
   strokes.map((stroke) => stroke.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x} ${y}`).join('')).join('')

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks'
+import type { DayReport } from '../../documents/day-report.ts'
 import type { DayLogBody } from '../../formats/entry/entry-kinds.ts'
-import { type DayReport, dayReport } from '../../operations/day-report.ts'
+import { dayReport } from '../../operations/day-report.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { postsNearMarks, ticketOn } from '../../operations/locate-warnings.ts'

@@ -1,4 +1,4 @@
-import type { DayReport } from '../../operations/day-report.ts'
+import type { DayReport } from '../../documents/day-report.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { printNumbers } from '../../operations/number-list.ts'
 import { dayWords, momentWords, placeWords } from '../entry/reading-words.ts'

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import type { NearMark } from '../../documents/day-report.ts'
 import { placeVerdicts } from '../../drawing/views/strip/verdict-rows.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import type { NearMark } from '../../operations/locate-warnings.ts'
 import { writeStrip } from '../../operations/write-strip.ts'
 import { placeWords } from '../entry/reading-words.ts'
 import { m } from '../messages.ts'

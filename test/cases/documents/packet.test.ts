@@ -2,14 +2,20 @@ import { createHash } from 'node:crypto'
 import { setTimeout as wait } from 'node:timers/promises'
 import { describe, expect, test } from 'vitest'
 import { crewSheetContents } from '../../../src/documents/crew-sheet-contents.ts'
+import { recordHash } from '../../../src/documents/record-hash.ts'
+import { signatureDrawing } from '../../../src/documents/signature-lines.ts'
+import { noEntries } from '../../../src/formats/entry/run-entries.ts'
 import type { InputProblem } from '../../../src/formats/input-problem.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
+import { deviceRun } from '../../../src/operations/device-run.ts'
 import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
+import type { PacketOptions } from '../../../src/operations/packet-options.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
-import { type PacketFile, type PacketOptions, writePacket } from '../../../src/operations/write-packet.ts'
+import { type PacketFile, writePacket } from '../../../src/operations/write-packet.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
 import { atSplices, inventedRoad, judgedDemo, newYorkEast, sound } from '../exports/export-project.ts'
+import { deviceOf, onDevice } from './device-of-demo.ts'
 import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
 
 const text = new TextEncoder()
@@ -29,7 +35,9 @@ const options: PacketOptions = {
   ticket: null,
   place: null,
   photos: null,
-  absentPhotos: 'problem' as const,
+  absentPhotos: 'problem',
+  entries: noEntries,
+  zone: 'America/Denver',
   progress: () => {},
 }
 
@@ -89,6 +97,8 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
       'quantities.pdf',
       'quantities.xlsx',
       'material-list.pdf',
+      'daily-report-2016-05-09.pdf',
+      'daily-report-2016-05-12.pdf',
       'strip.svg',
       'strip.dxf',
       'stakes.csv',
@@ -190,6 +200,92 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
     expect(departures.some((line) => line.startsWith('NESTED, two layers of rail: panel'))).toBe(true)
     expect(panels.some(({ nested }) => nested)).toBe(true)
     expect(crewSheetContents(recordInput(judged), null).departures.join()).not.toMatch(/NESTED|instead of/)
+  })
+})
+
+describe('what a device recorded', { timeout: 60_000 }, () => {
+  const signed = onDevice(judged)
+  const { entries } = sound(deviceRun('device.json', deviceOf(signed, demoProject().run, []), judged.run))
+  const textIn = (files: readonly PacketFile[], name: string): string => textOf(fileOf(named(files, name), name))
+
+  test('comes with the readings of the device, in their order, and gives the hash that was signed', () => {
+    const device = sound(deviceRun('device.json', deviceOf(signed, demoProject().run, []), judged.run))
+    expect(device.readings).toEqual(signed.readings)
+    expect(recordHash(judgeKnown(judged, device.readings), sha256)).toBe(entries.signatures[0]!.body.recordHash)
+  })
+
+  test('is refused where the device holds another run of that name', () => {
+    const other = { ...judged.run, work: 'standing' as const }
+    const refused = deviceRun('device.json', deviceOf(signed, demoProject().run, []), other)
+    expect(refused.ok ? [] : refused.error.map(({ place }) => place)).toEqual(['entries'])
+  })
+
+  test.skipIf(!canCheck)('gives a report of each day with a log or readings, by the days of the zone', async () => {
+    const files = await packetOf(signed, { entries })
+    const reports = files.map(({ name }) => name).filter((name) => name.startsWith('daily-report'))
+    // The crew read on the 9th and the inspector on the 12th; the log of the 9th was written on the 10th in UTC.
+    expect(reports).toEqual(['daily-report-2016-05-09.pdf', 'daily-report-2016-05-12.pdf'])
+    const first = textIn(files, reports[0]!)
+    for (const words of [
+      'Posts driven posts 1 to 4',
+      '4 of 20 posts, 1 of 7 panels',
+      'Hung panel 1.',
+      'Open ends: Drums at post 4',
+      'Utility-locate ticket 2016-0512-77 is valid through 2016-05-20.',
+      // Post 4 stands 225 in from post 1, the mark 20 in beyond it.
+      'Post 4 was driven 1 ft 8 in from a mark: gas main',
+    ])
+      expect(first).toContain(words)
+    expect(first).not.toContain('posts 1 to 3')
+    expect(textIn(files, reports[1]!)).toContain('No log was written on this day.')
+    const inTokyo = await packetOf(judgeKnown(signed, []), { entries, zone: 'Asia/Tokyo' })
+    expect(inTokyo.some(({ name }) => name === 'daily-report-2016-05-09.pdf')).toBe(true)
+    expect(inTokyo.some(({ name }) => name === 'daily-report-2016-05-12.pdf')).toBe(false)
+  })
+
+  test.skipIf(!canCheck)('puts the ticket in force on the crew sheet, unless another is given', async () => {
+    const crew = textIn(await packetOf(signed, { entries }), 'crew-sheet.pdf')
+    expect(crew).toContain('2016-0512-77, called on 2016-05-02, valid 2016-05-05 through 2016-05-20')
+    expect(crew).toContain('gas main 20 ft 5 in from post 1')
+    expect(crew).toContain('Within 2 ft of gas main: post 4.')
+    const given = textIn(await packetOf(signed, { entries, ticket: 'by telephone' }), 'crew-sheet.pdf')
+    expect(given).toContain('Utility ticket: by telephone')
+    expect(given).not.toContain('2016-0512-77')
+  })
+
+  test.skipIf(!canCheck)(
+    'prints each signature with what was signed, and says whether that is this record',
+    async () => {
+      const record = textIn(await packetOf(signed, { entries }), 'record.pdf')
+      const hash = recordHash(signed, sha256)
+      expect(record).toMatch(
+        new RegExp(`J. Okafor, Inspector, 2016-05-12 17:00 UTC .*The record that was signed is this one.*${hash}`),
+      )
+      expect(record).toMatch(/M. Reyes, Engineer, .*Signed by typing the name.*is ANOTHER ONE.*0{64}/)
+      const { id, ...reading } = signed.readings[0]!
+      const later = judgeKnown(signed, [...signed.readings, { ...reading, id: `${id}-again` }])
+      const after = textIn(await packetOf(later, { entries }), 'record.pdf')
+      expect(after).toContain('The record that was signed is AN EARLIER ONE: 1 reading was added since.')
+      expect(after).not.toContain('The record that was signed is this one')
+    },
+  )
+
+  test('draws a signature as lines, every point of it within its picture', () => {
+    const outside = {
+      ...entries.signatures[0]!,
+      body: { ...entries.signatures[0]!.body, strokes: [[[-3, 9] as [number, number]]] },
+    }
+    for (const one of [...entries.signatures, outside]) {
+      const { extent, items } = signatureDrawing(one)
+      const points = items.flatMap((item) =>
+        item.kind === 'polyline' ? item.points : item.kind === 'line' ? [item.from, item.to] : [],
+      )
+      expect(points.length).toBeGreaterThan(0)
+      for (const { x, y } of points) {
+        expect(x >= extent.minX && x <= extent.maxX).toBe(true)
+        expect(y >= extent.minY && y <= extent.maxY).toBe(true)
+      }
+    }
   })
 })
 

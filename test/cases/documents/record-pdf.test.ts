@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, test } from 'vitest'
 import { writeRecordPdf } from '../../../src/documents/pdf/write-record-pdf.ts'
 import { type RecordContents, recordContents } from '../../../src/documents/record-contents.ts'
 import { stripPages } from '../../../src/drawing/views/strip.ts'
+import { noEntries } from '../../../src/formats/entry/run-entries.ts'
 import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
@@ -13,7 +14,13 @@ import { stripInput } from '../../../src/operations/write-strip.ts'
 import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
 
 const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
-const options = { page: 'letter', printedAt: '2016-05-13T09:00:00-06:00', author: 'M. Reyes', sha256 } as const
+const options = {
+  page: 'letter',
+  printedAt: '2016-05-13T09:00:00-06:00',
+  author: 'M. Reyes',
+  sha256,
+  entries: noEntries,
+} as const
 
 function demoJudged(changes: object = {}): JudgedRun {
   const demo = demoProject()
@@ -28,7 +35,7 @@ function demoJudged(changes: object = {}): JudgedRun {
 }
 
 const contentsOf = (judged: JudgedRun): RecordContents =>
-  recordContents(recordInput(judged), { printedAt: options.printedAt, author: options.author, hash: sha256('') })
+  recordContents(recordInput(judged), { printedAt: options.printedAt, author: options.author, hash: sha256('') }, [])
 
 describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
   const judged = demoJudged()
@@ -49,7 +56,7 @@ describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
   test('states PDF/A-2a, and can be set as PDF/UA-1, whose rules the typesetter checks', () => {
     const metadata = Buffer.from(pdf).toString('latin1')
     expect(metadata).toContain('<pdfaid:part>2</pdfaid:part><pdfaid:conformance>A</pdfaid:conformance>')
-    const drawings = stripPages(stripInput(judged), 'letter')
+    const drawings = { pages: stripPages(stripInput(judged), 'letter'), signatures: [] }
     const accessible = writeRecordPdf(contents, drawings, { page: 'letter', standard: 'PDF/UA-1' })
     expect(Buffer.from(accessible).toString('latin1')).toContain('<pdfuaid:part>1</pdfuaid:part>')
   })

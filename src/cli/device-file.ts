@@ -1,0 +1,31 @@
+import { createHash } from 'node:crypto'
+import { type DeviceFile, readDeviceFile } from '../formats/entry/device-file.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import type { NamedPhoto } from '../operations/packet-photos.ts'
+import { BadInput } from './command.ts'
+import { readText, shownName, soundValue } from './io.ts'
+
+/** The file that a device exports. */
+export const loadDevice = async (file: string): Promise<DeviceFile> =>
+  soundValue(readDeviceFile(shownName(file), await readText(file)))
+
+const endings = { 'image/jpeg': 'jpg', 'image/png': 'png', 'image/webp': 'webp' } as const
+
+/** The photos in a device's file, each under its SHA-256, which its bytes have to have. */
+export function photosOfDevice(file: string, { photos }: DeviceFile): readonly NamedPhoto[] {
+  const problems: InputProblem[] = []
+  const found = photos.map(({ sha256, type, base64 }, i) => {
+    const bytes = Buffer.from(base64, 'base64')
+    const hash = createHash('sha256').update(bytes).digest('hex')
+    if (hash !== sha256)
+      problems.push({
+        file: shownName(file),
+        place: `photos[${i}].base64`,
+        expected: `bytes with the sha256 ${sha256}`,
+        found: hash,
+      })
+    return { photo: sha256, file: `${sha256}.${endings[type]}`, bytes }
+  })
+  if (problems.length > 0) throw new BadInput(problems)
+  return found
+}

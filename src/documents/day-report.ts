@@ -1,0 +1,43 @@
+import type { Finding } from '../core/verdicts/verdict.ts'
+import type { DayLogBody, EntryOf } from '../formats/entry/entry-kinds.ts'
+
+/** Everything that the entries of a run say of one day. */
+export interface DayReport {
+  readonly day: string
+  /** Logs in force of this day; more than one where two people wrote one each. */
+  readonly logs: readonly EntryOf<DayLogBody>[]
+  readonly crew: readonly string[]
+  readonly postsDriven: readonly number[]
+  readonly panelsHung: readonly number[]
+  /** Up to and with this day, of all the run has. */
+  readonly progress: { readonly posts: Count; readonly panels: Count }
+  /** Not asked for, and so not known, while the day has no log. */
+  readonly openEnds: 'not said' | DayLogBody['openEnds']
+  readonly ticket: TicketOnDay
+  /** Posts driven on this day that stand near a mark. */
+  readonly nearMarks: readonly NearMark[]
+  readonly readings: readonly { readonly by: string; readonly count: number }[]
+  readonly photos: number
+  /** Findings as they stand now whose requirements were read on this day. */
+  readonly findings: readonly Finding[]
+}
+
+interface Count {
+  readonly done: number
+  readonly of: number
+}
+
+/** A post near a mark of a utility-locate ticket. */
+export interface NearMark {
+  readonly post: number
+  readonly mark: string
+  readonly ticket: string
+  /** Inches from post to mark along the rail, negative when the mark lies upstream of the post. */
+  readonly apart: number
+}
+
+/** Whether `day` lies within the dates of a ticket; both are ISO dates. */
+export type TicketOnDay =
+  | { readonly kind: 'valid'; readonly ticket: string; readonly through: string }
+  | { readonly kind: 'outside'; readonly ticket: string; readonly from: string; readonly through: string }
+  | { readonly kind: 'none' }

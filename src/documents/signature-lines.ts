@@ -1,0 +1,83 @@
+import type { Acceptance } from '../core/verdicts/verdict.ts'
+import { line, point, polyline, text } from '../drawing/draw.ts'
+import type { Drawing } from '../drawing/drawing.ts'
+import type { EntryOf, SignOffBody } from '../formats/entry/entry-kinds.ts'
+import { boxHeight, isTyped } from '../formats/entry/signature.ts'
+import { timeText } from './printed-time.ts'
+
+export interface SignedVersion {
+  /** Counts from 1 in the order of signing. */
+  readonly version: number
+  readonly signed: EntryOf<SignOffBody>
+  /** Readings taken since; null when what was signed last is not among the readings at hand. */
+  readonly readingsSince: number | null
+  /** Whether the record as it stands is the one that was signed. */
+  readonly isCurrent: boolean
+}
+
+/** A signature that was given under the record, as it stood then. */
+export interface SignatureLine {
+  readonly version: number
+  readonly name: string
+  readonly role: string
+  readonly at: string
+  readonly acceptance: Acceptance
+  /** Requirements that were not proven when it was signed. */
+  readonly unproven: number
+  readonly statement: string | null
+  /** The name was typed instead of drawn. */
+  readonly isTyped: boolean
+  /** Of the record that was signed. */
+  readonly hash: string
+  /** Whether that is the record at hand, in a sentence. */
+  readonly standing: string
+}
+
+export const signatureLine = ({ version, signed, readingsSince, isCurrent }: SignedVersion): SignatureLine => ({
+  version,
+  name: signed.body.name,
+  role: signed.body.role,
+  at: timeText(signed.capturedAt),
+  acceptance: signed.body.acceptance,
+  unproven: signed.body.unproven.length,
+  statement: signed.body.statement,
+  isTyped: isTyped(signed.body.strokes),
+  hash: signed.body.recordHash,
+  standing: isCurrent ? 'The record that was signed is this one.' : otherRecord(readingsSince),
+})
+
+function otherRecord(readingsSince: number | null): string {
+  if (readingsSince === null)
+    return 'The record that was signed is ANOTHER ONE: the last reading that it took in is not in this one.'
+  if (readingsSince === 0)
+    return 'The record that was signed is ANOTHER ONE: run file, sheets, readings or decision rule were others.'
+  return `The record that was signed is AN EARLIER ONE: ${readingsSince} reading${readingsSince === 1 ? ' was' : 's were'} added since.`
+}
+
+/** Width of a signature on paper, inches. */
+const signatureWidth = 2.2
+
+/** The signature as it was drawn; a typed name stands on its line. */
+export function signatureDrawing({ body: { name, role, strokes } }: EntryOf<SignOffBody>): Drawing {
+  const xs = [0, 1, ...strokes.flatMap((stroke) => stroke.map(([x]) => x))]
+  const ys = [0, -boxHeight, ...strokes.flatMap((stroke) => stroke.map(([, y]) => -y))]
+  const extent = { minX: least(xs), maxX: greatest(xs), minY: least(ys), maxY: greatest(ys) }
+  const wide = Math.max(extent.maxX - extent.minX, (extent.maxY - extent.minY) / boxHeight)
+  const drawn = strokes.map((stroke) => {
+    const points = stroke.map(([x, y]) => point(x, -y))
+    return points.length === 1 ? line('signature', points[0]!, points[0]!) : polyline('signature', points)
+  })
+  const typedName = text('signature', point(0.5, -0.27), name.slice(0, 40), 12, { anchor: 'middle' })
+  return {
+    title: `Signature of ${name}`,
+    description: `${isTyped(strokes) ? 'The name typed' : 'Drawn by hand'}, as ${role}.`,
+    extent,
+    scale: wide / signatureWidth,
+    paper: null,
+    layers: [{ name: 'signature', penPoints: 1.1, dash: 'solid', ink: '#000000' }],
+    items: isTyped(strokes) ? [...drawn, typedName] : drawn,
+  }
+}
+
+const least = (values: readonly number[]): number => values.reduce((a, b) => Math.min(a, b))
+const greatest = (values: readonly number[]): number => values.reduce((a, b) => Math.max(a, b))

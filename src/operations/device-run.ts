@@ -1,0 +1,38 @@
+import type { Reading } from '../core/measurement/reading.ts'
+import { err, ok, type Result } from '../core/result.ts'
+import { canonicalJson } from '../formats/canonical-json.ts'
+import type { DeviceFile } from '../formats/entry/device-file.ts'
+import { inLogOrder } from '../formats/entry/log-order.ts'
+import { type RunEntries, runEntries } from '../formats/entry/run-entries.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import { readReadings } from '../formats/readings/readings-file.ts'
+import { type RunFile, readRun } from '../formats/run/run-file.ts'
+
+/** What a device recorded at one run. */
+export interface DeviceRun {
+  readonly entries: RunEntries
+  readonly readings: readonly Reading[]
+}
+
+/** What the file of a device holds of `run`, which it has to hold as it is, or what is wrong with that. */
+export function deviceRun(
+  file: string,
+  { entries }: Pick<DeviceFile, 'entries'>,
+  run: RunFile,
+): Result<DeviceRun, readonly InputProblem[]> {
+  const wanted = canonicalJson(run)
+  const runs = entries.filter(({ kind }) => kind === 'run')
+  const same = runs.filter(({ body }) => {
+    const read = readRun(file, JSON.stringify(body))
+    return read.ok && canonicalJson(read.value) === wanted
+  })
+  if (same.length !== 1) {
+    const names = runs.map(({ body }) => JSON.stringify((body as { readonly name?: unknown } | null)?.name))
+    const found = same.length > 1 ? `${same.length} of them` : `other runs, or none: ${names.join(', ')}`
+    return err([{ file, place: 'entries', expected: `the run ${JSON.stringify(run.name)} as its file has it`, found }])
+  }
+  const own = inLogOrder(entries.filter((entry) => entry.run === same[0]!.id))
+  const bodies = own.filter(({ kind }) => kind === 'reading').map(({ body }) => body)
+  const read = readReadings(file, JSON.stringify({ format: 'lapwise-readings/1', run: run.name, readings: bodies }))
+  return read.ok ? ok({ entries: runEntries(own), readings: read.value.readings }) : read
+}

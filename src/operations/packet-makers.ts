@@ -1,0 +1,161 @@
+import type { RunModel } from '../core/requirements/run-model.ts'
+import { ok, type Result } from '../core/result.ts'
+import type { GroundUnit } from '../core/staking/ground-unit.ts'
+import { asBuiltContents } from '../documents/as-built-contents.ts'
+import { crewSheetContents } from '../documents/crew-sheet-contents.ts'
+import { dailyReportContents } from '../documents/daily-report-contents.ts'
+import { groupBy } from '../documents/group-by.ts'
+import { ticketsText } from '../documents/locate-ticket-text.ts'
+import { materialListContents } from '../documents/material-list-contents.ts'
+import { writeAsBuilt } from '../documents/pdf/as-built.ts'
+import { writeCrewSheet } from '../documents/pdf/crew-sheet.ts'
+import { writeDailyReport } from '../documents/pdf/daily-report.ts'
+import { writeMaterialList } from '../documents/pdf/material-list.ts'
+import { writeQuantities } from '../documents/pdf/quantities.ts'
+import { instantOf } from '../documents/printed-time.ts'
+import type { QuantitiesContents } from '../documents/quantities-contents.ts'
+import type { Drawing } from '../drawing/drawing.ts'
+import { figureFacts } from '../drawing/views/figures/figure-facts.ts'
+import { figureDrawing } from '../drawing/views/figures.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import { dayInZone } from './day-in-zone.ts'
+import { dayReport } from './day-report.ts'
+import { entriesInForce } from './entries-in-force.ts'
+import type { JudgedRun } from './judge-readings.ts'
+import { postsNearMarks } from './locate-warnings.ts'
+import type { PacketOptions } from './packet-options.ts'
+import type { NamedPhoto } from './packet-photos.ts'
+import type { PlacedRun } from './place-run.ts'
+import {
+  type Stamp,
+  stakeList,
+  writeRunGeoJson,
+  writeRunGeoPackage,
+  writeRunWorkbook,
+  writeStakeCsv,
+  writeStripDxf,
+} from './write-exports.ts'
+import { recordInput, writeRecord } from './write-record.ts'
+import { stripInput, writeStrip } from './write-strip.ts'
+
+type Made = string | Uint8Array
+type Outcome = Result<Made, readonly InputProblem[]>
+
+/** One file of the packet and the way to make it. */
+export interface PacketMaker {
+  readonly name: string
+  readonly make: () => Outcome | Promise<Outcome>
+}
+
+interface Material extends PacketOptions {
+  /** Of the record. */
+  readonly hash: string
+  readonly quantities: QuantitiesContents
+  /** Null where the run cannot be staked. */
+  readonly stakes: PlacedRun | null
+}
+
+/** Every file that is made of the run, in the order of the packet. */
+export function packetMakers(judged: JudgedRun, material: Material): readonly PacketMaker[] {
+  const { page, printedAt, author, hash, quantities, stakes, place, sources } = material
+  const input = recordInput(judged)
+  const strip = stripInput(judged)
+  const printing = { page, printedAt, author, hash }
+  const stamp = { at: new Date(instantOf(printedAt)).toISOString(), author }
+  const unit = place?.run.unit ?? lineUnit(judged)
+  return [
+    sure('crew-sheet.pdf', () =>
+      writeCrewSheet(
+        crewSheetContents(input, material.ticket ?? enteredTickets(judged, material)),
+        { ...strip, verdicts: null },
+        lapFigures(judged),
+        printing,
+      ),
+    ),
+    sure('record.pdf', () => writeRecord(judged, material)),
+    sure('as-built.pdf', () => writeAsBuilt(asBuiltContents(input), strip, printing)),
+    sure('quantities.pdf', () => writeQuantities(quantities, printing)),
+    sure('quantities.xlsx', () =>
+      writeRunWorkbook(judged, place && stakes && stakeList(judged, stakes, unit), quantities, stamp),
+    ),
+    sure('material-list.pdf', () => writeMaterialList(materialListContents(quantities), printing)),
+    ...dailyReports(judged, material).map(({ day, contents }) =>
+      sure(`daily-report-${day}.pdf`, () => writeDailyReport(contents(), printing)),
+    ),
+    sure('strip.svg', () => writeStrip(judged, 'web')[0]!),
+    sure('strip.dxf', () => writeStripDxf(judged, stamp)),
+    ...(stakes === null ? [] : stakeFiles(stakes, unit)),
+    ...(stakes === null ? [] : mapFiles(judged, stakes, material, stamp)),
+    sure('run.json', () => sources.run.bytes),
+    sure('readings.json', () => sources.readings.bytes),
+    ...photoFiles(material.photos ?? []),
+  ]
+}
+
+/** A file that nothing of a user can keep from being made. */
+const sure = (name: string, make: () => Made | Promise<Made>): PacketMaker => ({
+  name,
+  make: async () => ok(await make()),
+})
+
+export const lineUnit = ({ run }: JudgedRun): GroundUnit => (run.units === 'metric' ? 'metre' : 'foot')
+
+function enteredTickets({ run, model }: JudgedRun, { entries }: PacketOptions): string | null {
+  const tickets = entriesInForce(entries.tickets).map(({ body }) => body)
+  return ticketsText(run, tickets, postsNearMarks(model.layout.posts, tickets))
+}
+
+/** One for each day on which something was read or a log was written. */
+function dailyReports(judged: JudgedRun, { entries, zone }: PacketOptions) {
+  const dayOf = dayInZone(zone)
+  const days = [
+    ...entriesInForce(entries.logs).map(({ body }) => body.day),
+    ...judged.readings.map(({ at }) => dayOf(at)),
+  ]
+  return [...new Set(days)].sort().map((day) => ({
+    day,
+    contents: () => dailyReportContents(judged, dayReport(judged, entries, day, dayOf), zone),
+  }))
+}
+
+const stakeFiles = (stakes: PlacedRun, unit: GroundUnit): readonly PacketMaker[] => [
+  sure('stakes.csv', () =>
+    writeStakeCsv(stakes, { order: 'point, northing, easting, elevation, code', header: true, unit }),
+  ),
+]
+
+/** Each photo once, also where the readings name it twice. */
+const photoFiles = (photos: readonly NamedPhoto[]): readonly PacketMaker[] =>
+  [...new Map(photos.map(({ file, bytes }) => [`photos/${file}`, bytes]))].map(([name, bytes]) =>
+    sure(name, () => bytes),
+  )
+
+function mapFiles(
+  judged: JudgedRun,
+  stakes: PlacedRun,
+  { sources, place }: Material,
+  stamp: Stamp,
+): readonly PacketMaker[] {
+  if (place === null) return []
+  const { system, sqliteAt } = place
+  return [
+    { name: 'run.geojson', make: () => writeRunGeoJson(sources.run.name, judged, stakes, system) },
+    {
+      name: 'run.gpkg',
+      make: () => writeRunGeoPackage(sources.run.name, judged, stakes, { system, sqliteAt, stamp }),
+    },
+  ]
+}
+
+/** One picture for each way in which the run's panels lap. */
+function lapFigures({ requirements, model }: JudgedRun): readonly Drawing[] {
+  const laps = requirements.filter(({ figure }) => figure === 'lap')
+  return groupBy(laps, ({ must }) => must).map(([lap]) =>
+    figureDrawing('lap', figureFacts(lap, sheetNamed(model, lap.sheet))),
+  )
+}
+
+function sheetNamed({ system, first, second }: RunModel, id: string) {
+  const ends = [first, second].flatMap((end) => (end.kind === 'unit' ? [end.sheet] : []))
+  return ends.find((sheet) => sheet.id === id) ?? system
+}

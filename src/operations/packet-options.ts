@@ -1,0 +1,55 @@
+import type { PaperName } from '../drawing/paper.ts'
+import type { RunEntries } from '../formats/entry/run-entries.ts'
+import type { ReferenceSystem } from '../formats/map/reference-system.ts'
+import type { AbsentPhotos, NamedPhoto } from './packet-photos.ts'
+import type { RunPlace } from './place-run.ts'
+import type { PayRule } from './write-exports.ts'
+
+export interface PacketOptions {
+  readonly page: PaperName
+  /** ISO 8601 date and time; without a zone it counts as UTC. */
+  readonly printedAt: string
+  /** Who prints it; empty when not said. */
+  readonly author: string
+  /** Of the program that writes it. */
+  readonly version: string
+  /** Hexadecimal SHA-256 of bytes, or of a text in UTF-8. */
+  readonly sha256: (content: string | Uint8Array) => string
+  /** The files that the run was read from, taken into the packet as they are. */
+  readonly sources: { readonly run: PacketSource; readonly readings: PacketSource }
+  readonly pay: PayRule
+  /** The utility ticket as somebody wrote it; null to take those of the entries. */
+  readonly ticket: string | null
+  /** Null where the run has no place on a road with coordinates. */
+  readonly place: PacketPlace | null
+  /** The photos that the readings name and that were entered; null to leave them out. */
+  readonly photos: readonly NamedPhoto[] | null
+  /** What was recorded at the run besides readings. */
+  readonly entries: RunEntries
+  /** IANA name of the zone whose days the daily reports take, as `America/Denver`. */
+  readonly zone: string
+  readonly absentPhotos: AbsentPhotos
+  /** Told of each file before it is made; the making goes on when it is done. */
+  readonly progress: (step: PacketStep) => void | Promise<void>
+}
+
+/** A file of a packet that is about to be made. */
+export interface PacketStep {
+  readonly file: string
+  /** From 1. */
+  readonly number: number
+  readonly of: number
+}
+
+export interface PacketSource {
+  /** As problems name it. */
+  readonly name: string
+  readonly bytes: Uint8Array
+}
+
+interface PacketPlace {
+  readonly run: RunPlace
+  readonly system: ReferenceSystem
+  /** Where the database library's own file lies; null where it finds it by itself. */
+  readonly sqliteAt: string | null
+}

@@ -1,0 +1,88 @@
+import { createHash } from 'node:crypto'
+import type { DeviceFile } from '../../../src/formats/entry/device-file.ts'
+import type { Entry, EntryKind } from '../../../src/formats/entry/entry-kinds.ts'
+import { writeReadings } from '../../../src/formats/readings/readings-file.ts'
+import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
+import { recordText } from '../../../src/operations/sign-off.ts'
+
+const sha256 = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
+
+/** A hand's two strokes in a box 1 wide. */
+const strokes: [number, number][][] = [
+  Array.from({ length: 40 }, (_, i): [number, number] => [0.1 + i / 60, 0.2 + 0.12 * Math.sin(i / 3)]),
+  [
+    [0.2, 0.32],
+    [0.85, 0.28],
+  ],
+]
+
+const typedStrokes: [number, number][][] = [
+  [
+    [0, 0.3],
+    [1, 0.3],
+  ],
+]
+
+const entry = (id: string, kind: EntryKind, body: unknown, more: Partial<Entry> = {}): Entry => ({
+  ...{ id: `0190a1b2-${id}`, run: '0190a1b2-run', kind, schemaVersion: 1, author: 'T. Alvarez', device: 'phone' },
+  ...{ capturedAt: '2016-05-10T02:20:00.000Z', supersedes: null, body },
+  ...more,
+})
+
+/** The run with its readings under ids as a device makes them. */
+export const onDevice = (judged: JudgedRun): JudgedRun =>
+  judgeKnown(
+    judged,
+    judged.readings.map((reading) => ({ ...reading, id: `0190a1b2-r${reading.id.slice(1).padStart(4, '0')}` })),
+  )
+
+/** What a phone would export of a run and its readings, with a log, a ticket, two signatures and `photos` of post 1. */
+export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Uint8Array[]): DeviceFile {
+  const { readings } = JSON.parse(writeReadings({ run: judged.run.name, readings: judged.readings })) as {
+    readings: { id: string; at: string; by: string }[]
+  }
+  const signed = {
+    ...{ name: 'J. Okafor', role: 'Inspector', strokes, recordHash: sha256(recordText(judged)) },
+    ...{ upTo: readings.at(-1)?.id ?? '0190a1b2-run', acceptance: judged.judgement.acceptance },
+    ...{ unproven: judged.judgement.unproven.map(({ requirement }) => requirement), statement: 'Seen on site.' },
+  }
+  return {
+    format: 'lapwise-device/1',
+    device: 'phone',
+    writtenAt: '2016-05-13T15:00:00.000Z',
+    entries: [
+      entry('run', 'run', JSON.parse(runFile)),
+      ...readings.map((body) =>
+        entry('', 'reading', body, { id: body.id, author: body.by, capturedAt: new Date(body.at).toISOString() }),
+      ),
+      entry('log-1', 'day-log', dayLog('Drove posts 1 to 3')),
+      entry('log-2', 'day-log', dayLog('Drove posts 1 to 4, all to depth.\nHung panel 1.'), {
+        supersedes: '0190a1b2-log-1',
+      }),
+      entry('ticket', 'locate-ticket', {
+        ...{ number: '2016-0512-77', calledOn: '2016-05-02', validFrom: '2016-05-05', validThrough: '2016-05-20' },
+        marks: [{ name: 'gas main', alongInches: 225 + 20 }],
+      }),
+      ...photos.map((bytes, i) =>
+        entry(`photo-${i + 1}`, 'photo', {
+          ...{ sha256: sha256(bytes), type: 'image/jpeg', bytes: bytes.length, width: 64, height: 48 },
+          ...{ takenAt: '2016-05-09T08:25:00', of: 'post-1/stub-height', drawnOn: null, note: `Stub, view ${i + 1}` },
+          position: { latitude: 40.12345, longitude: -105.54321, accuracy: 4.2, fixedAt: '2016-05-09T14:25:00.000Z' },
+        }),
+      ),
+      entry('sign-1', 'sign-off', signed, { author: 'J. Okafor', capturedAt: '2016-05-12T17:00:00.000Z' }),
+      entry('sign-2', 'sign-off', {
+        ...signed,
+        ...{ name: 'M. Reyes', role: 'Engineer', strokes: typedStrokes, recordHash: '0'.repeat(64), statement: null },
+      }),
+    ],
+    photos: photos.map((bytes) => ({
+      ...{ sha256: sha256(bytes), type: 'image/jpeg', base64: Buffer.from(bytes).toString('base64') },
+    })),
+  }
+}
+
+const dayLog = (done: string) => ({
+  ...{ day: '2016-05-09', done, postsDriven: [1, 2, 3, 4], panelsHung: [1], crew: ['T. Alvarez', 'R. Quist'] },
+  ...{ openEnds: 'protected', openEndsNote: 'Drums at post 4' },
+})
