@@ -72,7 +72,7 @@ describe('figures', () => {
 
   it('carry the numbers of the sheet', () => {
     expect(drawnWords(named('rail-height-centre'))).toEqual(expect.arrayContaining(['31 in', '30 in']))
-    expect(drawnWords(named('rail-height-floor'))).toEqual(expect.arrayContaining(['27 3/4 in or more', '27 3/4 in']))
+    expect(drawnWords(named('rail-height-floor'))).toEqual(expect.arrayContaining(['≥ 27 3/4 in', '27 3/4 in']))
     expect(drawnWords(named('stub-height'))).toEqual(expect.arrayContaining(['≤ 4 in', '> 4 in']))
     expect(drawnWords(named('cable-play'))).toEqual(expect.arrayContaining(['≤ 1 in', '> 1 in']))
     expect(drawnWords(named('bearing-plate'))).toEqual(expect.arrayContaining(['5 in', '3 in']))

@@ -69,7 +69,7 @@ export function straightnessFigure(facts: FigureFacts): Twins {
           ? [dimension('dimensions', point(middle, y), point(middle, at(0.5)), 9 * pane.perPoint, '', 7)]
           : []),
         text('text', point(middle + 8 * pane.perPoint, y - (bow > 4 ? 29 : 10) * pane.perPoint), words, 7.5),
-        text('text', point(middle, y + 4 * pane.perPoint), 'string', 6.5, { anchor: 'middle' }),
+        text('text', point((from + middle) / 2, y + 4 * pane.perPoint), 'string', 6.5, { anchor: 'middle' }),
       ]
     }
   return {

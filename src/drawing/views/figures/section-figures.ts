@@ -33,7 +33,7 @@ export function railHeightFigure(facts: FigureFacts): Twins {
     isTold: shown !== null && limit !== null,
     right: (pane) => [
       ...railSection(pane, railTop, true),
-      height(pane, railTop, isFloor ? `${shown?.words} or more` : (shown?.words ?? '')),
+      height(pane, railTop, isFloor ? `≥ ${shown?.words}` : (shown?.words ?? '')),
     ],
     wrong: (pane) => [
       ...railSection(pane, wrongTop, true),

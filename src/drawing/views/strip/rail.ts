@@ -93,14 +93,24 @@ function lengthItems(frame: Frame, panel: LayoutPanel): Item[] {
   const middle = (from + to) / 2
   const note = panelNote(panel)
   const items: Item[] = []
-  if (note !== null && isLargerPart) {
+  // Too long for a short panel: its length stands higher, clear of its neighbours' lengths.
+  const isRaised = isWhole && textWidth(label, 6.5) + 2 > room
+  if (isRaised) items.push(text('text', frame.level(middle, panelLevel + 9), label, 6.5, { anchor: 'middle' }))
+  else if (note !== null && isLargerPart) {
     const fitted = fitText(note, room - 4, 6.5)
     if (fitted.length > 4)
       items.push(text('text', frame.level(middle, panelLevel + 9), fitted, 6.5, { anchor: 'middle' }))
   }
   if (isWhole)
     return [
-      dimension('dimensions', frame.level(from, panelLevel), frame.level(to, panelLevel), 0, label, 6.5),
+      dimension(
+        'dimensions',
+        frame.level(from, panelLevel),
+        frame.level(to, panelLevel),
+        0,
+        isRaised ? '' : label,
+        6.5,
+      ),
       ...items,
     ]
 
