@@ -79,7 +79,7 @@ export function writeStakeDxf({ run }: RequiredRun, placed: PlacedRun, unit: Gro
 
 /** The strip as a DXF drawing in true size. */
 export const writeStripDxf = (run: RequiredRun | JudgedRun, { author }: Stamp): string =>
-  writeRunViewDxf(run, 'strip', author)
+  writeRunViewDxf(run, 'strip', author)[0]!
 
 /** Run, posts and findings as GeoJSON. */
 export function writeRunGeoJson(

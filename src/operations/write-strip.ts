@@ -1,46 +1,60 @@
 import type { RunEnd } from '../core/layout/layout.ts'
+import type { Drawing } from '../drawing/drawing.ts'
 import { writeDxf } from '../drawing/dxf/write-dxf.ts'
 import type { PaperName } from '../drawing/paper.ts'
 import { writeSvg } from '../drawing/svg/write-svg.ts'
 import { elevationDrawing, elevationPages } from '../drawing/views/elevation.ts'
 import type { StripEnd, StripInput } from '../drawing/views/strip/strip-input.ts'
 import { stripDrawing, stripPages } from '../drawing/views/strip.ts'
+import { terminalDetail } from '../drawing/views/terminal-detail.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { RequiredRun } from './require-run.ts'
 
-/** What of a run can be drawn from end to end. */
-export const runViews = ['strip', 'elevation'] as const
+/** What of a run can be drawn: from above, square to its rail, and each end unit larger with its parts. */
+export const runViews = ['strip', 'elevation', 'detail'] as const
 export type RunViewName = (typeof runViews)[number]
-
-const views = {
-  strip: { whole: stripDrawing, pages: stripPages },
-  elevation: { whole: elevationDrawing, pages: elevationPages },
-} as const
 
 /** The strip as SVG: one long picture for a screen, or one picture a sheet of paper. Verdicts when the run is judged. */
 export const writeStrip = (required: RequiredRun | JudgedRun, page: 'web' | PaperName): readonly string[] =>
   writeRunView(required, 'strip', page)
 
 /** One view of the run as SVG, in one long picture or a picture a sheet of paper. */
-export function writeRunView(
+export const writeRunView = (
   required: RequiredRun | JudgedRun,
   view: RunViewName,
   page: 'web' | PaperName,
-): readonly string[] {
-  const input = stripInput(required)
-  const drawings = page === 'web' ? [views[view].whole(input)] : views[view].pages(input, page)
-  return drawings.map((drawing) => writeSvg(drawing))
-}
+): readonly string[] => drawingsOf(stripInput(required), view, page).map((drawing) => writeSvg(drawing))
 
 /**
- * One view of the run as a DXF drawing, every distance true: x along the rail from post 1, y from the line of the run or
- * above finish grade; inches, or metres for a metric run.
+ * One view of the run as DXF drawings, every distance true, in inches, or in metres for a metric run: strip and elevation
+ * have x along the rail from post 1 and y from the line of the run or above finish grade; a detail has its page's corner
+ * as origin.
  */
-export const writeRunViewDxf = (required: RequiredRun | JudgedRun, view: RunViewName, author: string): string =>
-  writeDxf(views[view].whole({ ...stripInput(required), lateralExaggeration: 1 }), {
-    unit: required.run.units === 'metric' ? 'metre' : 'inch',
-    author,
-  })
+export const writeRunViewDxf = (
+  required: RequiredRun | JudgedRun,
+  view: RunViewName,
+  author: string,
+): readonly string[] => {
+  const unit = required.run.units === 'metric' ? 'metre' : 'inch'
+  const input = { ...stripInput(required), lateralExaggeration: 1 }
+  return drawingsOf(input, view, 'web').map((drawing) => writeDxf(drawing, { unit, author }))
+}
+
+/** A detail needs a sheet of paper: letter, or A4 for a metric run, where none is asked for. */
+function drawingsOf(input: StripInput, view: RunViewName, page: 'web' | PaperName): readonly Drawing[] {
+  switch (view) {
+    case 'strip':
+      return page === 'web' ? [stripDrawing(input)] : stripPages(input, page)
+    case 'elevation':
+      return page === 'web' ? [elevationDrawing(input)] : elevationPages(input, page)
+    case 'detail': {
+      const paper = page !== 'web' ? page : input.units === 'metric' ? 'A4' : 'letter'
+      return (['first', 'second'] as const).flatMap((which) => terminalDetail(input, which, paper) ?? [])
+    }
+    default:
+      return view satisfies never
+  }
+}
 
 export function stripInput(required: RequiredRun | JudgedRun): StripInput {
   const { run, request, model } = required

@@ -142,7 +142,7 @@ describe('lapwise on the command line', () => {
     [['sheets', 'show', 'nothing'], /expected a sheet's id/],
     [['draw'], /expected a command/],
     [['layout', 'run.json', '--wrong'], /expected an option/],
-    [['strip', 'run.json', '-o', 'x.svg', '--view', 'side'], /expected --view strip, elevation/],
+    [['strip', 'run.json', '-o', 'x.svg', '--view', 'side'], /expected --view strip, elevation, detail/],
     [['strip', 'run.json', '-o', 'x.dxf', '--page', 'A4'], /expected no --page for a DXF file/],
     [['strip', 'run.json', '-o', 'no/such/folder/x.svg'], /expected a place where a file can be written/],
   ])('ends with 2 and says what was expected: %j', async (words, message) => {

@@ -106,7 +106,9 @@ describe('DXF', () => {
     it.each([
       ['plan.dxf', plan],
       ['strip.dxf', writeStripDxf(judged, stamp)],
-      ['elevation.dxf', writeRunViewDxf(judged, 'elevation', '')],
+      ['elevation.dxf', writeRunViewDxf(judged, 'elevation', '')[0]!],
+      ['detail-1.dxf', writeRunViewDxf(judged, 'detail', '')[0]!],
+      ['detail-2.dxf', writeRunViewDxf(judged, 'detail', '')[1]!],
       ['odd-name.dxf', writeStripDxf(judgedDemo({ name: oddName }), stamp)],
     ])('finds no errors in %s', (name, written) => {
       expect(audit(fileOf(name, written)).text).toContain('No errors found.')
@@ -123,7 +125,7 @@ describe('DXF', () => {
           'print(d.header["$INSUNITS"], len(m.query("DIMENSION")) > 0, all("*" not in l.dxf.name for l in d.layers))',
           'print(*sorted(set(round(ezdxf.bbox.extents([e]).center.x, 3) for e in posts)))',
         ].join('\n')
-        const { text } = told(python, '-c', script, fileOf(`${view}.dxf`, writeRunViewDxf(required, view, '')))
+        const { text } = told(python, '-c', script, fileOf(`${view}.dxf`, writeRunViewDxf(required, view, '')[0]!))
         const [head, places] = text.trim().split('\n')
         expect(head).toBe('1 True True')
         expect(places!.split(' ').map(Number)).toEqual(required.model.layout.posts.map((post) => post.alongInches))

@@ -12,7 +12,8 @@ export const stripCommand: Command = {
     '  -o FILE            where to write it: SVG, or DXF when it ends in .dxf; further sheets of a long run',
     '                     get -2, -3 … before the ending',
     '  --readings FILE    draws the verdicts too',
-    '  --view VIEW        strip (from above, the default) or elevation (square to the rail)',
+    '  --view VIEW        strip (from above, the default), elevation (square to the rail), or detail (each end unit',
+    '                     larger, with its parts)',
     '  --page PAGE        web (one long picture, the default), letter, tabloid, A4 or A3; SVG alone',
   ].join('\n'),
   run: async (words, options) => {
@@ -27,7 +28,7 @@ export const stripCommand: Command = {
     const isDxf = /\.dxf$/i.test(output)
     if (isDxf && page !== 'web') throw badWords('no --page for a DXF file, which is drawn in true size', page)
     const required = readings === null ? await loadRequired(file) : await loadJudged(file, readings)
-    const sheets = isDxf ? [writeRunViewDxf(required, view, '')] : writeRunView(required, view, page)
+    const sheets = isDxf ? writeRunViewDxf(required, view, '') : writeRunView(required, view, page)
     for (const [i, sheet] of sheets.entries()) {
       const path = i === 0 ? output : output.replace(/(\.[^./\\]*)?$/, (ending) => `-${i + 1}${ending}`)
       await writeWhole(path, sheet)

@@ -5,6 +5,7 @@ import { figureDrawing } from '../../../src/drawing/views/figures.ts'
 import { planDrawing } from '../../../src/drawing/views/plan.ts'
 import { sectionDrawing } from '../../../src/drawing/views/section.ts'
 import { stripDrawing, stripPages } from '../../../src/drawing/views/strip.ts'
+import { terminalDetail } from '../../../src/drawing/views/terminal-detail.ts'
 import { figureRequirements } from './figure-requirements.ts'
 import { bridgeRun, culvertRun, mixedVerdicts } from './hand-layouts.ts'
 import { siteInputs } from './site-inputs.ts'
@@ -24,6 +25,8 @@ export const pictures: Readonly<Record<string, () => Drawing>> = {
   'elevation-web': () => elevationDrawing(culvert),
   'elevation-letter': () => elevationPages(culvert, 'letter')[0]!,
   'elevation-a4-bridge-end': () => elevationPages(bridgeRun(), 'A4')[0]!,
+  'detail-flared-letter': () => terminalDetail(culvert, 'first', 'letter')!,
+  'detail-anchor-metric-a4': () => terminalDetail({ ...culvert, units: 'metric' }, 'second', 'A4')!,
   'site-plan-two-way-web': () => planDrawing(siteInputs.twoWay('web')),
   'site-plan-two-way-phone': () => planDrawing(siteInputs.twoWay('phone')),
   'site-plan-two-way-letter': () => planDrawing(siteInputs.twoWay('letter')),

@@ -70,7 +70,7 @@ function groundItems(frame: Frame): Item[] {
 }
 
 /** Splice to splice, above the rail; a panel that is cut by a match line has its length in the row that shows more of it. */
-function panelLengths(frame: Frame, level: number): Item[] {
+export function panelLengths(frame: Frame, level: number): Item[] {
   const { range, perPoint, input } = frame
   return input.layout.panels
     .filter((panel) => panel.toInches > range.from && panel.fromInches < range.to)
@@ -85,7 +85,7 @@ function panelLengths(frame: Frame, level: number): Item[] {
 }
 
 /** The height of the rail, dimensioned in the first and the last of the band's widest spaces, off a splice at its middle. */
-function heightItems(frame: Frame): Item[] {
+export function heightItems(frame: Frame): Item[] {
   const { input, range } = frame
   const posts = input.layout.posts.filter((post) => isWithin(range, post.alongInches))
   const spaces = posts

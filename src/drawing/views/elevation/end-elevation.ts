@@ -7,13 +7,13 @@ import { drawnSizes } from './elevation-sizes.ts'
 import { railTopAt } from './rail-elevation.ts'
 
 /** Where the parts of an end lie, inches; `out` grows away from the run, from post 1 of the end. */
-interface EndPlaces {
+export interface EndPlaces {
   readonly postOne: number
   /** Away from the run: -1 at the first end, 1 at the second. */
   readonly outward: 1 | -1
   readonly railTop: number
-  /** Where the anchor cable leaves post 1, and where its bracket sits on the rail. */
-  readonly cable: { readonly low: Point; readonly high: Point }
+  /** The anchor cable's lower end before post 1, where it comes out behind it, and its bracket on the rail. */
+  readonly cable: { readonly low: Point; readonly foot: Point; readonly high: Point }
 }
 
 /** Height of the cable's hole above finish grade as drawn: just above the highest stub. Common practice. */
@@ -21,7 +21,7 @@ const cableHeight = 5.5
 /** First bolt of the cable anchor bracket from the centre of post 1, inches: a public answer on the trailing-end anchor. */
 const bracketAt = 49.25
 
-function endPlaces(input: StripInput, which: 'first' | 'second'): EndPlaces {
+export function endPlaces(input: StripInput, which: 'first' | 'second'): EndPlaces {
   const { posts } = input.layout
   const postOne = (which === 'first' ? posts[0] : posts.at(-1))?.alongInches ?? 0
   const outward = which === 'first' ? -1 : 1
@@ -32,6 +32,7 @@ function endPlaces(input: StripInput, which: 'first' | 'second'): EndPlaces {
     railTop,
     cable: {
       low: point(postOne + outward * 4, cableHeight),
+      foot: point(postOne - outward * 4, cableHeight),
       high: point(postOne - outward * bracketAt, railTop - drawnSizes.beam / 2),
     },
   }
@@ -66,8 +67,7 @@ function endItems(input: StripInput, which: 'first' | 'second'): Item[] {
   const items: Item[] = []
   if (hasPart(end, 'cable-play'))
     items.push(
-      polyline('anchor cable', [point(postOne - outward * 4, cableHeight), cable.low]),
-      line('anchor cable', point(postOne - outward * 4, cableHeight), cable.high),
+      polyline('anchor cable', [cable.low, cable.foot, cable.high]),
       rectangle(
         'ends',
         { minX: cable.high.x - 6, maxX: cable.high.x + 6, minY: cable.high.y - 2, maxY: cable.high.y + 2 },
@@ -78,7 +78,7 @@ function endItems(input: StripInput, which: 'first' | 'second'): Item[] {
     items.push(
       rectangle(
         'ends',
-        { minX: cable.low.x - 0.6, maxX: cable.low.x + 0.6, minY: cableHeight - 3, maxY: cableHeight + 5 },
+        { minX: cable.low.x - 0.6, maxX: cable.low.x + 0.6, minY: cableHeight - 4, maxY: cableHeight + 4 },
         'solid',
       ),
     )

@@ -24,7 +24,7 @@ export function scaleBar(scale: number, units: 'feet and inches' | 'metric', isO
       ),
     )
   for (const part of [0, 2, 4]) {
-    const value = Math.round(((part * length) / 4 / perUnit) * 100) / 100
+    const value = Math.round(((part * length) / 4 / perUnit) * 1000) / 1000
     const words = part === 4 ? `${value} ${isMetric ? 'm' : 'ft'}` : String(value)
     items.push(text('text', point((part * length) / 4, -8 * perPoint), words, 6.5, { anchor: 'middle' }))
   }

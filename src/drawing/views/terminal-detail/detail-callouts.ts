@@ -1,0 +1,114 @@
+import { lengthText } from '../../../core/hardware/dimension-text.ts'
+import type { EndSheet, SheetPost, SheetRule } from '../../../core/hardware/hardware-sheet.ts'
+import { point } from '../../draw.ts'
+import type { Point } from '../../drawing.ts'
+import { drawnSizes } from '../elevation/elevation-sizes.ts'
+import type { EndPlaces } from '../elevation/end-elevation.ts'
+
+/** What the sheet says of one place of the end, with where to point. */
+export interface DetailCallout {
+  readonly at: Point
+  readonly words: string
+}
+
+interface DetailPlaces {
+  readonly places: EndPlaces
+  /** Inches along the run's rail for inches from the origin of the end's sheet. */
+  readonly along: (own: number) => number
+  /** Where the splice nearest to post 1 lies; null where there is none. */
+  readonly splice: number | null
+}
+
+/** Every statement of the sheet on its posts, panels and parts, from left to right. */
+export function detailCallouts(sheet: EndSheet, places: EndPlaces, splice: number | null): DetailCallout[] {
+  const firstPost = sheet.posts[0]?.along ?? 0
+  const along = (own: number): number => places.postOne - places.outward * (own - firstPost)
+  const where: DetailPlaces = { places, along, splice }
+  return [...partCallouts(sheet, where), ...postCallouts(sheet, where), ...panelCallouts(sheet, where)].sort(
+    (a, b) => a.at.x - b.at.x,
+  )
+}
+
+function partCallouts(sheet: EndSheet, where: DetailPlaces): DetailCallout[] {
+  return sheet.parts.flatMap((part) => {
+    const rules = part.rules.filter((rule) => rule.at.kind !== 'unit')
+    const [first] = rules
+    if (first === undefined) return []
+    return [{ at: placeOf(first, sheet, where), words: `${part.name}: ${rules.map((rule) => rule.must).join(' ')}` }]
+  })
+}
+
+/** Where the part lies that the rule is about: by its figure, else by the place that the rule names. */
+function placeOf(rule: SheetRule, sheet: EndSheet, { places, along, splice }: DetailPlaces): Point {
+  const { cable, railTop, postOne, outward } = places
+  const onRail = (x: number): Point => point(x, railTop - 2)
+  switch (rule.figure) {
+    case 'head-holes':
+      return point(postOne + outward * 10, railTop)
+    case 'bearing-plate':
+      return cable.low
+    case 'cable-play':
+      return point((cable.foot.x + cable.high.x) / 2, (cable.foot.y + cable.high.y) / 2)
+    case 'bracket-opening':
+      return cable.high
+  }
+  const { at } = rule
+  if (at.kind === 'posts')
+    return point(along(sheet.posts.find((post) => post.number === at.numbers[0])?.along ?? 0), -8)
+  if (at.kind === 'panels') {
+    const before = sheet.panels.own.slice(0, (at.numbers[0] ?? 1) - 1).reduce((sum, panel) => sum + panel.inches, 0)
+    return onRail(along(before + (sheet.panels.own[(at.numbers[0] ?? 1) - 1]?.inches ?? 0) * 0.6))
+  }
+  return onRail(at.kind === 'each splice' && splice !== null ? splice : postOne - outward * 30)
+}
+
+/** One statement for neighbouring posts that are alike. */
+function postCallouts(sheet: EndSheet, { along }: DetailPlaces): DetailCallout[] {
+  const groups: { words: string; posts: SheetPost[] }[] = []
+  for (const post of sheet.posts) {
+    const words = postWords(post)
+    const last = groups.at(-1)
+    if (last?.words === words) last.posts.push(post)
+    else groups.push({ words, posts: [post] })
+  }
+  return groups.map(({ words, posts }) => {
+    const [first, last] = [posts[0]!, posts.at(-1)!]
+    const name = posts.length === 1 ? `Post ${first.number}` : `Posts ${first.number} to ${last.number}`
+    return { at: point(along(first.along), 12), words: `${name}: ${words}.` }
+  })
+}
+
+function postWords(post: SheetPost): string {
+  const toward = { upstream: 'toward the head', downstream: 'away from the head' } as const
+  const { hingeSide, slots, stub, railBolted, soilTube } = post
+  return [
+    post.kind,
+    post.block ? 'with an offset block' : 'no offset block',
+    ...(railBolted === 'notStated'
+      ? ['bolt of the rail not stated']
+      : [railBolted ? 'rail bolted' : 'rail not bolted']),
+    ...(hingeSide === 'notStated' || hingeSide === 'none' ? [] : [`hinge bolt ${toward[hingeSide]}`]),
+    ...(slots === 'notStated' || slots === 'none'
+      ? []
+      : [`rail held in the ${slots.set} slots, on the side ${toward[slots.side]}`]),
+    ...(stub === 'none' || stub.high === 'notStated'
+      ? []
+      : [`stub at most ${lengthText(stub.high, stub.unit)} above finish grade`]),
+    ...(soilTube === true ? ['in a soil tube'] : []),
+  ].join(', ')
+}
+
+function panelCallouts(sheet: EndSheet, { places, along }: DetailPlaces): DetailCallout[] {
+  let from = 0
+  return sheet.panels.own.flatMap((panel, i) => {
+    const middle = from + panel.inches * 0.7
+    from += panel.inches
+    if (!panel.slotted) return []
+    return [
+      {
+        at: point(along(middle), places.railTop - drawnSizes.beam / 2),
+        words: `Panel ${i + 1}: ${panel.name}, with a row of slots.`,
+      },
+    ]
+  })
+}
