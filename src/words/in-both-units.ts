@@ -1,0 +1,48 @@
+import { exactLength, type LengthUnit, lengthIn } from '../core/units/exact-length.ts'
+
+/** `6 ft 3 in`, `27 3/4 in`, `5/8 in`, `2.5 ft`, `6-ft`; sizes of bolts such as `5/8 x 1 1/4 in` are names. `3 in a row` is no length. */
+const customary =
+  /(?<![\d/.-]|x |\d )(-?)(?:(\d+) ft (\d+ \d+\/\d+|\d+\/\d+|\d+) in|(\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?)[ -](in|ft))(?![\w/]| (?:a|the) )/g
+const metric = /(?<![\d/.-]|x |\d )(-?)(\d+(?:\.\d+)?) (mm|m)(?![\w/])/g
+
+/**
+ * The text with every length that is given in the other system followed by the same in `units`: `31 in (787.4 mm)`. What
+ * is published stays as it is published; beside it stands the same length, never one rounded to other limits.
+ */
+export function inBothUnits(text: string, units: 'us' | 'metric'): string {
+  if (units === 'us')
+    return text.replaceAll(metric, (found, sign: string, value: string, unit: LengthUnit) => {
+      const inches = lengthIn(exactLength(Number(value), unit), 'in')
+      return `${found} (${sign}${inches < 120 ? `${plain(inches, 2)} in` : `${plain(inches / 12, 2)} ft`})`
+    })
+  return text.replaceAll(
+    customary,
+    (found, sign: string, feet: string | undefined, inches: string, value: string, unit: LengthUnit) => {
+      const total =
+        feet === undefined ? numberOf(value) * (unit === 'ft' ? 12 : 1) : Number(feet) * 12 + numberOf(inches)
+      return `${found} (${sign}${metricText(total)})`
+    },
+  )
+}
+
+/** Millimetres below 1 m, metres above; all decimals where they are few, as 27 3/4 in is 704.85 mm. */
+function metricText(inches: number): string {
+  const millimetres = inches * 25.4
+  return millimetres < 1000 ? `${fewest(millimetres, 2, 1)} mm` : `${fewest(millimetres / 1000, 4, 3)} m`
+}
+
+/** Exact with at most `most` decimals, else rounded to `fewer`. */
+function fewest(value: number, most: number, fewer: number): string {
+  const isExact = Math.abs(value - Number(value.toFixed(most))) < 1e-9
+  return plain(value, isExact ? most : fewer)
+}
+
+const plain = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)))
+
+/** `27 3/4` as a number. */
+function numberOf(text: string): number {
+  return text.split(' ').reduce((sum, part) => {
+    const [numerator, denominator = 1] = part.split('/').map(Number)
+    return sum + numerator! / denominator
+  }, 0)
+}

@@ -1,0 +1,36 @@
+import type { SpanishWords } from './spanish-words.ts'
+
+/** Why the server did not do what it was asked. */
+export const serverAnswerWords: SpanishWords = {
+  sentences: {
+    'The packet cannot be made.': 'El paquete no se puede hacer.',
+    'This packet is no longer kept. Make it again.': 'Este paquete ya no se guarda. Hágalo de nuevo.',
+    'The run cannot be laid out.': 'El tramo no se puede disponer.',
+    'The request is not as it has to be.': 'La petición no está como debe.',
+    'Lapwise has a fault; its log says more.': 'Lapwise tiene una falla; su registro dice más.',
+    'something else is stored under its id': 'con su id está guardada otra cosa',
+    'the store cannot hold it unchanged': 'el almacén no lo puede guardar sin cambios',
+    'it is not a reading of this run': 'no es una lectura de este tramo',
+  },
+  patterns: [
+    ['There is no photo _.', 'No hay ninguna foto _.'],
+    [
+      'What arrived has the sha256 _. It was not kept; send it anew.',
+      'Lo que llegó tiene el sha256 _. No se guardó; envíelo de nuevo.',
+    ],
+    ['What arrived is no JPEG, PNG or WebP; it begins with _.', 'Lo que llegó no es JPEG, PNG ni WebP; empieza con _.'],
+    ['There is no run _.', 'No hay ningún tramo _.'],
+    ['there is no project _', 'no hay ningún proyecto _'],
+    ['There is nothing at _.', 'No hay nada en _.'],
+    ['The strip has # sheets.', 'La franja tiene # hojas.'],
+    ['_ is not a run file that can be used.', '_ no es un archivo de tramo que se pueda usar.'],
+    ['The run in _ cannot be laid out.', 'El tramo de _ no se puede disponer.'],
+    ['The run was not stored: $.', 'El tramo no se guardó: $.'],
+    ['what is stored under its id differs in _', 'lo guardado con su id difiere en _'],
+    ['The store does not answer: _', 'El almacén no responde: _'],
+    [
+      'The store does not answer: _. Nothing is lost; try again.',
+      'El almacén no responde: _. No se pierde nada; intente de nuevo.',
+    ],
+  ],
+}

@@ -1,0 +1,42 @@
+import { figureWords } from './figures.ts'
+import { findingWords } from './findings.ts'
+import { fitCheckWords } from './fit-checks.ts'
+import { layoutWords } from './layouts.ts'
+import { nameWords } from './names.ts'
+import { needWords } from './needs.ts'
+import { problemWords } from './problems.ts'
+import { requirementWords } from './requirements.ts'
+import { serverAnswerWords } from './server-answers.ts'
+import { shippedSheetWords } from './shipped-sheets.ts'
+import { sitePictureWords } from './site-pictures.ts'
+import type { SpanishWords } from './spanish-words.ts'
+import { stripWords } from './strips.ts'
+
+/**
+ * All that the model says, part by part.
+ *
+ * A term has one word, here and in the messages of the page, as crews on road work in the Southwest and in Mexico use it:
+ * rail baranda; post poste; offset block bloque separador; splice empalme; lap solape; panel panel; bolt tornillo (of a
+ * hinge: perno de bisagra); nut tuerca; slot ranura; stub muñón; impact head cabeza de impacto; anchor cable cable de
+ * anclaje; bearing plate placa de apoyo; bracket soporte; terminal terminal; trailing anchor anclaje de salida; flare
+ * abocinado; run tramo; layout disposición; post space espacio; gap hueco; nested doble; finish grade rasante terminada;
+ * foreslope talud descendente; backslope talud ascendente; shoulder acotamiento; curb bordillo; edge of travelled way
+ * borde de la calzada; traffic tránsito; adjacent contiguo; opposing contrario; upstream aguas arriba; clear zone zona
+ * despejada; shy line línea de recelo; runout length longitud de salida de la vía; need necesidad; crashworthy ensayado a
+ * choque; gating traspasable; letting adjudicación; hardware herrajes; sheet ficha; reading lectura; finding hallazgo;
+ * record acta; strip franja; string line hilo.
+ */
+export const tables: readonly SpanishWords[] = [
+  requirementWords,
+  shippedSheetWords,
+  nameWords,
+  findingWords,
+  layoutWords,
+  needWords,
+  fitCheckWords,
+  problemWords,
+  serverAnswerWords,
+  stripWords,
+  figureWords,
+  sitePictureWords,
+]

@@ -1,0 +1,121 @@
+import { describeLengthProblem } from '../../../src/core/units/length-problem.ts'
+import { parseLength } from '../../../src/core/units/length-text.ts'
+import { describeStationProblem, parseStation } from '../../../src/core/units/station.ts'
+import { findJsonFault } from '../../../src/formats/json-fault.ts'
+import { expectedLength } from '../../../src/formats/length-field.ts'
+import { brokenReadings } from '../../../src/formats/readings/readings-fixtures.ts'
+import { readRun } from '../../../src/formats/run/run-file.ts'
+import { brokenRuns } from '../../../src/formats/run/run-fixtures.ts'
+import { brokenSheets } from '../../../src/formats/sheet/sheet-fixtures.ts'
+import { brokenSites } from '../../../src/formats/site/site-fixtures.ts'
+import { layOutRun } from '../../../src/operations/lay-out-run.ts'
+import { requireRun } from '../../../src/operations/require-run.ts'
+import { runFile } from './gather-runs.ts'
+
+/** What is typed as a length and is none, one text for every reason. */
+const noLengths = [
+  ...['', 'abc', '1e3', '1,5', '27 3', '1/0', '3/7', '27 5/4', '27.5 3/4', '1/2 m', '1/2 mm', '1.5 ft 3 in', "1/2'"],
+  ...[
+    '5 ft 14 in',
+    '12.5 yd',
+    '5 m 3 in',
+    '27 in x',
+    '0.0000000001 mm',
+    '99999999999 m',
+    '5 ft 3 ft',
+    '27-3/4',
+    '6 3/4 ft',
+  ],
+  ...['27 3/4 in 2', '--5', '12 ft 6 mm', '1 1/2 mm', '9 4 1/2', '9 4'],
+]
+const noStations = ['', 'abc', '12,5', '1.5+20', '12+5', '12+37.50 x', '1+00.00000000001', '99999999999999999+00']
+
+const noJson = [
+  '',
+  '{',
+  '[1,',
+  '{"a" 1}',
+  '{a: 1}',
+  '{"a": 1, "a": 2}',
+  '"abc',
+  '"\\x"',
+  '[1 2]',
+  '{} {}',
+  '"a\nb"',
+  '{"a":1;}',
+]
+
+/** Whole files that are refused, with what they expected and what they found. */
+export function textsOfProblems(): string[] {
+  const lengths = [null, 'in', 'mm'].flatMap((unit) =>
+    noLengths.flatMap((text) => {
+      const parsed = parseLength(text, unit as 'in' | null)
+      return parsed.ok ? [] : [describeLengthProblem(parsed.error), expectedLength(parsed.error)]
+    }),
+  )
+  const stations = noStations.flatMap((text) =>
+    (['us', 'metric'] as const).flatMap((system) => {
+      const parsed = parseStation(text, system)
+      return parsed.ok ? [] : [describeStationProblem(parsed.error)]
+    }),
+  )
+  const faults = [...noJson, '['.repeat(200)].flatMap((text) => {
+    const fault = findJsonFault(text)
+    return fault === null ? [] : [fault.expected, fault.found]
+  })
+  const files = [...brokenReadings, ...brokenRuns, ...brokenSheets, ...brokenSites].flatMap(({ problems }) =>
+    problems.flatMap((text) => /expected (.*), found (.*)$/s.exec(text)?.slice(1) ?? []),
+  )
+  return [...lengths, ...stations, ...faults, ...files, ...textsOfRefusedRuns()]
+}
+
+const noRuns: readonly object[] = [
+  { system: 'no-such' },
+  { first: { sheet: 'no-such' } },
+  { need: null },
+  { second: { sheet: 'bridge-end-31' } },
+  { second: { sheet: 'trailing-anchor-27-3-4' } },
+  { decision: { postOneAt: 0, panels: [150, 150, 150] } },
+  { obstructions: [{ name: 'the culvert', from: '-60 ft', to: '60 ft' }] },
+  { obstructions: [{ name: 'the culvert', from: '-90 ft', to: '90 ft' }] },
+  { obstructions: [{ name: 'the culvert', from: '2 ft', to: '20 ft' }] },
+  { obstructions: [{ name: 'the culvert', from: '2 ft', to: '28 ft' }] },
+  {
+    obstructions: [
+      { name: 'the culvert', from: '2 ft', to: '9 ft 6 in' },
+      { name: 'the inlet', from: '30 ft', to: '34 ft' },
+    ],
+  },
+  { obstructions: [{ name: 'the culvert', from: '-54 ft', to: '-50 ft' }] },
+  { stock: ['25 ft'], mayExtend: 0 },
+  { mayExtend: 0, stock: ['12 ft 6 in'] },
+  { reduced: [{ from: '-80 ft', to: '12 ft', spacing: 'half' }], obstructions: [] },
+  { reduced: [{ from: '0 ft', to: '12 ft', spacing: 'half' }] },
+  { reduced: [{ from: '-50 ft', to: '80 ft', spacing: 'quarter', nested: true }], obstructions: [], mayExtend: 0 },
+  {
+    obstructions: [],
+    first: { standingSplice: { at: 0, position: 'midspan' } },
+    second: { standingSplice: { at: 1000, position: 'midspan' } },
+  },
+  {
+    obstructions: [],
+    first: { standingSplice: { at: 0, position: 'post' } },
+    second: { standingSplice: { at: 1200, position: 'midspan' } },
+  },
+  { obstructions: [], standing: { postOneAt: -800, panels: [150, 150, 150], postsDriven: 2 } },
+  { obstructions: [], standing: { postOneAt: -800, panels: [300, 150, 112.5, 75], postsDriven: 2 } },
+  { obstructions: [], standing: { postOneAt: -400, panels: [150, 150, 112.5], postsDriven: 2 } },
+]
+
+function textsOfRefusedRuns(): string[] {
+  return noRuns.flatMap((changes) => {
+    const read = readRun('run', runFile(changes))
+    if (!read.ok) return read.error.flatMap(({ expected, found }) => [expected, found])
+    const required = requireRun('run', read.value)
+    const laid = layOutRun('run', read.value, 3)
+    return [
+      ...(required.ok ? [] : required.error.flatMap(({ expected, found }) => [expected, found])),
+      ...(laid.ok ? laid.value.refused : laid.error.flatMap(({ expected, found }) => [expected, found])),
+    ]
+  })
+}

@@ -1,0 +1,187 @@
+import { limitsText } from '../../../src/core/hardware/dimension-text.ts'
+import { instruments } from '../../../src/core/measurement/instruments.ts'
+import type { Requirement } from '../../../src/core/requirements/requirement.ts'
+import { describeReason } from '../../../src/core/verdicts/describe-reason.ts'
+import { cautions } from '../../../src/documents/cautions.ts'
+import type { Drawing } from '../../../src/drawing/drawing.ts'
+import { figureFacts } from '../../../src/drawing/views/figures/figure-facts.ts'
+import { figureDrawing } from '../../../src/drawing/views/figures.ts'
+import { stripDrawing } from '../../../src/drawing/views/strip.ts'
+import { readReadings } from '../../../src/formats/readings/readings-file.ts'
+import { readRun } from '../../../src/formats/run/run-file.ts'
+import { demoProject } from '../../../src/operations/demo-project.ts'
+import { explainLayout } from '../../../src/operations/explain-layout.ts'
+import { type JudgedRun, judgeReadings } from '../../../src/operations/judge-readings.ts'
+import { layOutRun } from '../../../src/operations/lay-out-run.ts'
+import { type RequiredRun, requireRun } from '../../../src/operations/require-run.ts'
+import { sheetShelf } from '../../../src/operations/sheet-shelf.ts'
+import { stripInput } from '../../../src/operations/write-strip.ts'
+
+/** Runs that have the shipped sheets between them, gaps, reduced spacing, standing rail and both unit systems. */
+export const runFiles: Readonly<Record<string, object>> = {
+  demo: {},
+  tangent: { first: { sheet: 'tangent-terminal-31' } },
+  'buried and bridge': { first: { sheet: 'buried-end-31' }, second: { sheet: 'bridge-end-31', at: '62 ft 6 in' } },
+  low: {
+    system: 'w-beam-post-splice-27-3-4',
+    first: { sheet: 'flared-terminal-27-3-4' },
+    second: { sheet: 'trailing-anchor-27-3-4' },
+  },
+  metric: { units: 'metric', road: { side: 'left', traffic: 'divided', speed: 90 } },
+  'no traffic said': { road: { side: 'left' }, need: { from: 0, to: '100 ft' }, obstructions: [] },
+  'one way': { road: { side: 'right', traffic: 'one-way' }, obstructions: [] },
+  'half spacing': { obstructions: [], reduced: [{ from: '0 ft', to: '12 ft', spacing: 'half' }] },
+  'nested rail': { obstructions: [], reduced: [{ from: '0 ft', to: '12 ft', spacing: 'quarter', nested: true }] },
+  'wide gap': {
+    obstructions: [{ name: 'the culvert', from: '2 ft', to: '16 ft' }],
+    need: { from: '-90 ft', to: '90 ft' },
+  },
+  'two gaps': {
+    obstructions: [
+      { name: 'the culvert', from: '2 ft', to: '9 ft 6 in' },
+      { name: 'the inlet', from: '70 ft', to: '73 ft' },
+    ],
+    need: { from: '-90 ft', to: '90 ft' },
+  },
+  'moved post': { obstructions: [{ name: 'the utility', from: '2 ft', to: '2 ft 6 in' }] },
+  standing: {
+    first: { standingSplice: { at: 0, position: 'midspan' } },
+    need: { from: 0, to: '100 ft' },
+    obstructions: [],
+  },
+  'odd stock': { stock: [{ length: '12 ft 6 in', count: 20 }, '9 ft 4 1/2 in'] },
+}
+
+export function runFile(changes: object): string {
+  return JSON.stringify({ ...(JSON.parse(demoProject().run) as object), ...changes })
+}
+
+export function requiredRun(changes: object): RequiredRun {
+  const read = readRun('run', runFile(changes))
+  if (!read.ok) throw new Error(JSON.stringify(read.error))
+  const required = requireRun('run', read.value)
+  if (!required.ok) throw new Error(JSON.stringify(required.error))
+  return required.value
+}
+
+export const textsOfRequirements = ({ requirements }: RequiredRun): string[] =>
+  requirements.flatMap(({ must, how, why, remedy, place, look }) => [
+    ...[must, how, why, remedy, place.name],
+    ...(look.kind === 'choose' ? look.choices.map(({ label }) => label) : []),
+    ...(look.kind === 'measure' ? [limitsText(look.limits)] : []),
+  ])
+
+export const sourcesOf = ({ requirements }: RequiredRun): string[] =>
+  requirements.flatMap(({ source }) => [source.title, source.edition])
+
+/** A figure for each thing that is required with one, alike ones once. */
+export function figuresOf({ requirements, run }: RequiredRun): Drawing[] {
+  const shelf = sheetShelf(run.sheets)
+  const alike = new Map(requirements.map((one) => [`${one.figure} ${one.must}`, one]))
+  return [...alike.values()].flatMap((requirement) => {
+    const { figure, sheet } = requirement
+    return figure === null ? [] : [figureDrawing(figure, figureFacts(requirement, shelf.get(sheet)!))]
+  })
+}
+
+export function textsOfLayout({ run, request, model }: RequiredRun): string[] {
+  const laid = layOutRun(run.name, run, 5)
+  return [
+    ...explainLayout(model.layout, request),
+    ...model.layout.posts.map(({ kind }) => kind),
+    ...(laid.ok ? laid.value.refused : laid.error.flatMap(({ expected, found }) => [expected, found])),
+  ]
+}
+
+/** Answers by which everything on the run fails, or is too close, or cannot be judged. */
+const answers: readonly ((requirement: Requirement) => object | null)[] = [
+  ({ look }) => (look.kind === 'measure' ? far(look.limits, 1.5) : wrongChoice(look)),
+  ({ look }) => (look.kind === 'measure' ? far(look.limits, -1.5) : null),
+  ({ look }) => (look.kind === 'measure' ? far(look.limits, 0.01) : { cannotSee: true }),
+  ({ look }) => (look.kind === 'measure' ? far(look.limits, 0) : { doesNotApply: 'it is another kind' }),
+  ({ look }, i = 0) => (look.kind === 'choose' ? { choice: look.choices.at(-1 - (i % 2))!.id } : { cannotSee: true }),
+]
+
+function far(
+  { low, high, nominal, unit }: { low: unknown; high: unknown; nominal: unknown; unit: string },
+  over: number,
+) {
+  const limit =
+    over < 0 && typeof low === 'number'
+      ? low
+      : typeof high === 'number'
+        ? high
+        : typeof low === 'number'
+          ? low
+          : nominal
+  return typeof limit === 'number' ? { value: `${limit + over} ${unit}` } : { cannotSee: true }
+}
+
+const wrongChoice = (look: Requirement['look']): object | null =>
+  look.kind === 'choose'
+    ? { choice: look.choices.find(({ right }) => !right)!.id }
+    : look.kind === 'confirm'
+      ? { confirmed: false }
+      : null
+
+/** One planted fault of every topic for itself, high and low; then all at once in each way. */
+export function judgedRuns(required: RequiredRun): JudgedRun[] {
+  const { requirements } = required
+  const readingsOf = (some: readonly Requirement[], answer: (typeof answers)[number]): readonly object[] =>
+    some.flatMap((requirement) => {
+      const given = answer(requirement)
+      return given === null ? [] : [{ of: requirement.id, ...given }]
+    })
+  const everyTopic = [...new Map(requirements.map((one) => [one.topic, one])).values()]
+  const single = everyTopic.flatMap((one) => answers.slice(0, 2).map((answer) => readingsOf([one], answer)))
+  const whole = answers.map((answer) => readingsOf(requirements, answer))
+  return [...single, ...whole, ...heights(requirements), misplacedPost(requirements)].map((readings) =>
+    judged(required, readings),
+  )
+}
+
+/** Rail and stub of one post, each too low, right and too high. */
+function heights(requirements: readonly Requirement[]): (readonly object[])[] {
+  const stub = requirements.find(({ topic }) => topic === 'stub-height')
+  if (stub === undefined) return []
+  const rail = `${stub.id.split('/')[0]}/rail-height`
+  return [25, 28, 31, 34].flatMap((height) =>
+    [1, 3.5, 6].map((over) => [
+      { of: rail, value: `${height} in` },
+      { of: stub.id, value: `${over} in` },
+    ]),
+  )
+}
+
+/** One post out of place makes one space too wide and the next too narrow. */
+function misplacedPost(requirements: readonly Requirement[]): readonly object[] {
+  const spaces = requirements.filter(({ topic, look }) => topic === 'spacing' && look.kind === 'measure')
+  return spaces.slice(2, 4).map(({ id, look }, i) => ({
+    of: id,
+    value: `${(look.kind === 'measure' ? (look.limits.nominal as number) : 0) + [3, -3][i]!} in`,
+  }))
+}
+
+function judged(required: RequiredRun, readings: readonly object[]): JudgedRun {
+  const visit = {
+    by: 'J. Okafor',
+    at: '2016-05-12T10:05:00-06:00',
+    instrument: 'tape-and-level',
+    where: 'finish grade',
+  }
+  const text = JSON.stringify({ format: 'lapwise-readings/1', run: 'run', units: required.run.units, visit, readings })
+  const read = readReadings('readings', text)
+  if (!read.ok) throw new Error(JSON.stringify(read.error))
+  const found = judgeReadings('readings', required, read.value.readings)
+  if (!found.ok) throw new Error(JSON.stringify(found.error))
+  return found.value
+}
+
+export const textsOfJudgement = ({ judgement }: JudgedRun): string[] => [
+  ...judgement.findings.flatMap(({ what, remedy }) => [what, remedy]),
+  ...judgement.verdicts.map(({ because }) => describeReason(because)),
+]
+
+export const stripOf = (run: RequiredRun | JudgedRun): Drawing => stripDrawing(stripInput(run))
+
+export const everywhere: readonly string[] = [...cautions, ...instruments.map(({ name }) => name)]
