@@ -1,3 +1,5 @@
+import { inBothUnits } from '../words/in-both-units.ts'
+import type { Said } from '../words/said.ts'
 import { en, type Messages } from './messages/en.ts'
 
 export const languages = { en: 'English', es: 'Español' } as const
@@ -5,8 +7,8 @@ export type Language = keyof typeof languages
 
 /** The words of the page, in the language in force: a live binding, so it is read when a view is drawn, never before. */
 export let m: Messages = en
-/** A sentence of the rules in the language in force; as it is where nobody translated it. */
-export let say: (sentence: string) => string = (sentence) => sentence
+/** A sentence of the model in the language in force, and what of it nobody translated. */
+export let sayWithRest: (sentence: string) => Said = asItIs
 let current: Language = 'en'
 
 export const language = (): Language => current
@@ -14,16 +16,29 @@ export const language = (): Language => current
 /** Fetches the words of a language and puts them in force. */
 export async function setLanguage(next: Language): Promise<void> {
   if (next === 'es') {
-    const [{ es }, { sayInSpanish }] = await Promise.all([
+    const [{ es }, spanish] = await Promise.all([
       import('./messages/es.ts'),
       import('../words/spanish/say-in-spanish.ts'),
     ])
     m = es
-    say = sayInSpanish
+    sayWithRest = spanish.sayWithRest
   } else {
     m = en
-    say = (sentence) => sentence
+    sayWithRest = asItIs
   }
   current = next
   document.documentElement.lang = next
+}
+
+/**
+ * A sentence of the model in the language in force; as it is where nobody translated it.
+ * @param units  of the run or site: a length in the other system is followed by the same in these
+ */
+export function say(sentence: string, units?: 'us' | 'metric'): string {
+  const { text } = sayWithRest(sentence)
+  return units === undefined ? text : inBothUnits(text, units)
+}
+
+function asItIs(sentence: string): Said {
+  return { text: sentence, left: [sentence] }
 }

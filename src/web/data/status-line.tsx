@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
+import { say } from '../messages.ts'
 import { d } from './messages.ts'
 import type { DeviceStatus, RunSource, Trouble } from './run-source.ts'
 import './status-line.css'
@@ -12,7 +13,7 @@ export function StatusLine({ source }: { readonly source: RunSource }) {
       <UpdateNote />
       {trouble !== null && (
         <p class="trouble" role="alert">
-          {trouble.message}
+          {say(trouble.message)}
         </p>
       )}
       {status !== null && <Facts source={source} status={status} />}
@@ -40,7 +41,7 @@ function Facts({ source, status }: { readonly source: RunSource; readonly status
         <summary>{d.status.more}</summary>
         <ul>
           {refused.map(({ id, kind, reason }) => (
-            <li key={id}>{d.status.refusedOne(kind, reason)}</li>
+            <li key={id}>{d.status.refusedOne(kind, say(reason))}</li>
           ))}
           <li>{lastSync === null ? d.status.never : d.status.last(new Date(lastSync).toLocaleString())}</li>
           {persisted !== null && <li>{persisted ? d.status.persisted : d.status.notPersisted}</li>}
@@ -87,11 +88,11 @@ function Transfer({ source }: { readonly source: RunSource }) {
       {trouble !== null && (
         <div class="trouble" role="alert">
           <p>
-            <b>{d.status.failed}</b> {trouble.message}
+            <b>{d.status.failed}</b> {say(trouble.message)}
           </p>
           <ul>
             {trouble.problems.map(({ place, expected, found }) => (
-              <li key={`${place} ${expected}`}>{d.status.problem(place, expected, found)}</li>
+              <li key={`${place} ${expected}`}>{d.status.problem(place, say(expected), say(found))}</li>
             ))}
           </ul>
         </div>

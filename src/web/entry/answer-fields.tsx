@@ -29,7 +29,7 @@ export function AnswerFields({ look, kind, units, draft, change, last, children 
       {draft.mode === 'answer' && kind === 'choose' && look.kind === 'choose' && (
         <Choices
           legend={m.entry.choice}
-          choices={look.choices.map(({ id, label }) => [id, say(label)])}
+          choices={look.choices.map(({ id, label }) => [id, say(label, units)])}
           chosen={draft.choice}
           choose={(choice) => change({ choice })}
         />

@@ -164,7 +164,7 @@ export function EntryPanel(props: Props) {
   }
 
   const limits = requirement.look.kind === 'measure' ? limitsWords(requirement.look.limits, units) : null
-  const must = say(requirement.must)
+  const must = say(requirement.must, units)
   // What does not change as somebody types is drawn once.
   const facts = useMemo(
     () => (

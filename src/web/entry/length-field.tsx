@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact'
 import { useMemo, useRef, useState } from 'preact/hooks'
 import { describeLengthProblem } from '../../core/units/length-problem.ts'
 import { parseLength } from '../../core/units/length-text.ts'
-import { m } from '../messages.ts'
+import { m, say } from '../messages.ts'
 import { echoLength } from './echo-length.ts'
 import { Keypad } from './keypad.tsx'
 
@@ -72,7 +72,7 @@ export function LengthField({ text, units, change, children }: Props) {
           ? ' '
           : parsed.ok
             ? `${m.entry.understood}: ${echoLength(parsed.value.nanometres, parsed.value.unit)}`
-            : `${m.entry.notUnderstood}. ${describeLengthProblem(parsed.error)}`}
+            : `${m.entry.notUnderstood}. ${say(describeLengthProblem(parsed.error))}`}
       </p>
       {children}
       {keypad}

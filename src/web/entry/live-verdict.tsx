@@ -43,10 +43,11 @@ export function LiveVerdict({ judged, requirement, reading }: Props) {
       <div class="live" aria-live="polite">
         <span class="label">{reading === null ? m.entry.inForce : m.entry.withThis}</span>
         <VerdictMark word={verdict} />
-        <span class="reason">{reasonWords(because)}</span>
+        <span class="reason">{reasonWords(because, judged.run.units)}</span>
       </div>
       <ul class="second" aria-live="polite">
-        {second !== null && secondWords(second, rules.instruments).map((words) => <li key={words}>{words}</li>)}
+        {second !== null &&
+          secondWords(second, rules.instruments, judged.run.units).map((words) => <li key={words}>{words}</li>)}
       </ul>
     </>
   )

@@ -11,26 +11,31 @@ const figures = partOf(() => import('./figure-of.ts'))
 /** How to look, the right one and its wrong twin, why it matters, and where the requirement comes from. */
 export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; requirement: Requirement }) {
   const { how, why, remedy, source, confirmation, sheet: sheetId, sheetVersion, figure } = requirement
+  const { units } = judged.run
   const sheet = useMemo(() => sheetShelf(judged.run.sheets).get(sheetId), [judged.run, sheetId])
   return (
     <div class="facts">
       <h3>{m.entry.how}</h3>
-      <p>{say(how)}</p>
+      <p>{say(how, units)}</p>
       {figure !== null && sheet !== undefined && (
         <>
           <h3>{m.entry.figure}</h3>
           <LaterPart part={figures} title={m.entry.figure}>
-            {({ figureOf }) => <Picture class="figure" drawing={figureOf(figure, requirement, sheet)} />}
+            {({ figureOf }) => <Picture class="figure" units={units} drawing={figureOf(figure, requirement, sheet)} />}
           </LaterPart>
         </>
       )}
       <h3>{m.entry.why}</h3>
-      <p>{say(why)}</p>
+      <p>{say(why, units)}</p>
       <h3>{m.entry.remedy}</h3>
-      <p>{say(remedy)}</p>
+      <p>{say(remedy, units)}</p>
       <h3>{m.entry.source}</h3>
       <p>
-        {[source.title, source.edition].filter((text) => text !== '').join(', ')} (
+        {[source.title, source.edition]
+          .filter((text) => text !== '')
+          .map((text) => say(text))
+          .join(', ')}{' '}
+        (
         {confirmation === 'from memory' ? (
           <b class="unconfirmed">{m.entry.unconfirmed}</b>
         ) : (
@@ -38,7 +43,7 @@ export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; r
         )}
         )
       </p>
-      <p class="hint">{m.entry.sheet(sheet?.name ?? sheetId, sheetVersion)}</p>
+      <p class="hint">{m.entry.sheet(say(sheet?.name ?? sheetId), sheetVersion)}</p>
     </div>
   )
 }

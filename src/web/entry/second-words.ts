@@ -3,12 +3,17 @@ import type { Instrument } from '../../core/measurement/instruments.ts'
 import type { LengthUnit } from '../../core/units/exact-length.ts'
 import { nanometresPer } from '../../core/units/exact-length.ts'
 import type { SecondReading } from '../../core/verdicts/second-reading.ts'
+import { inBothUnits } from '../../words/in-both-units.ts'
 import { m, say } from '../messages.ts'
 
 /** What a second reading would settle, a sentence each; `fine` names the instruments that are fine enough. */
-export function secondWords(second: SecondReading, instruments: readonly Instrument[]): readonly string[] {
+export function secondWords(
+  second: SecondReading,
+  instruments: readonly Instrument[],
+  units: 'us' | 'metric',
+): readonly string[] {
   const { unit, meets, fails, finer } = second
-  const text = (value: number): string => lengthText(value, unit)
+  const text = (value: number): string => inBothUnits(lengthText(value, unit), units)
   const range =
     meets === null
       ? m.second.noneMeets
@@ -21,7 +26,7 @@ export function secondWords(second: SecondReading, instruments: readonly Instrum
   const fine = instruments
     .filter((instrument) => doubtOf(instrument) <= finer.uncertainty * nanometresPer[unit])
     .map(({ name }) => say(name))
-  const size = doubtText(finer.uncertainty, unit)
+  const size = inBothUnits(doubtText(finer.uncertainty, unit), units)
   return [range, failing, m.second.finer(m.verdict[finer.verdict], size, fine.join(', '))]
 }
 

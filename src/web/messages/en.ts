@@ -145,8 +145,6 @@ export const en = {
     undoIt: 'Undo it',
     undone: 'Undone: a correction gives again what was in force before.',
     notUndone: 'It was not undone. What was saved still stands.',
-    range: (low: string | null, high: string | null) =>
-      low !== null && high !== null ? `${low} to ${high}` : low !== null ? `at least ${low}` : `at most ${high}`,
     by: 'Read by',
     instrument: 'Instrument',
     where: 'Where, from which surface',
@@ -197,31 +195,7 @@ export const en = {
         instruments === '' ? '; no instrument of this run is so fine' : `: ${instruments}`
       }.`,
   },
-  reason: {
-    measured: (r: {
-      value: string
-      computed: boolean
-      side: string
-      isGuarded: boolean
-      doubt: string
-      percent: string
-    }) =>
-      `${r.computed ? 'computed ' : ''}${r.value}, ${r.side}${r.isGuarded ? ', within the guard band' : ''}; ± ${r.doubt} (k = 2); probability of conformity ${r.percent} %`,
-    onLimit: 'on the limit',
-    outside: (far: string) => `${far} outside the limit`,
-    inside: (far: string) => `${far} inside the limit`,
-    confirmed: 'confirmed',
-    notConfirmed: 'not confirmed',
-    nobodyLooked: 'no reading',
-    setAside: (by: string, because: string) => `set aside by ${by}: ${because}`,
-    missing: (what: string) => `no direct reading, and these are missing to compute it: ${what}`,
-    otherKind: 'the reading is of another kind than what is asked',
-    noLimit: 'the sheet states no limit',
-    criteria: (standards: string, letting: string, last: string) =>
-      `tested to ${standards} only; let ${letting}, agreement date ${last}`,
-    standing: 'standing work: the letting date does not apply',
-    workNotSaid: 'whether the work is new, and when it was let, is not said',
-  },
+
   photo: {
     title: 'Photos',
     take: 'Take a photo',

@@ -149,8 +149,6 @@ export const es: Messages = {
     undoIt: 'Deshacerla',
     undone: 'Deshecho: una corrección repone lo que regía antes.',
     notUndone: 'No se deshizo. Lo guardado sigue en pie.',
-    range: (low, high) =>
-      low !== null && high !== null ? `${low} a ${high}` : low !== null ? `al menos ${low}` : `a lo más ${high}`,
     by: 'Lee',
     instrument: 'Instrumento',
     where: 'Dónde, desde qué superficie',
@@ -197,24 +195,7 @@ export const es: Messages = {
         instruments === '' ? '; ningún instrumento de este tramo es tan fino' : `: ${instruments}`
       }.`,
   },
-  reason: {
-    measured: (r) =>
-      `${r.computed ? 'calculado ' : ''}${r.value}, ${r.side}${r.isGuarded ? ', dentro de la banda de guarda' : ''}; ± ${r.doubt} (k = 2); probabilidad de conformidad ${r.percent} %`,
-    onLimit: 'en el límite',
-    outside: (far) => `${far} fuera del límite`,
-    inside: (far) => `${far} dentro del límite`,
-    confirmed: 'confirmado',
-    notConfirmed: 'no confirmado',
-    nobodyLooked: 'sin lectura',
-    setAside: (by, because) => `apartado por ${by}: ${because}`,
-    missing: (what) => `no hay lectura directa, y para calcularla faltan: ${what}`,
-    otherKind: 'la lectura es de otra clase que lo que se pide',
-    noLimit: 'la ficha no da ningún límite',
-    criteria: (standards, letting, last) =>
-      `ensayado solo según ${standards}; adjudicación ${letting}, fecha del acuerdo ${last}`,
-    standing: 'obra existente: la fecha de adjudicación no aplica',
-    workNotSaid: 'no se dice si la obra es nueva ni cuándo se adjudicó',
-  },
+
   photo: {
     title: 'Fotos',
     take: 'Tomar una foto',
@@ -395,7 +376,7 @@ export const es: Messages = {
     block: 'con bloque',
     noBlock: 'sin bloque',
     nested: 'doble',
-    position: { post: 'en un poste', midspan: 'a medio vano' },
+    position: { post: 'en un poste', midspan: 'a media distancia entre postes' },
     role: {
       own: 'propio de la unidad de extremo',
       adapter: 'adaptador',

@@ -1,6 +1,6 @@
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { Trouble } from '../data/run-source.ts'
-import { m } from '../messages.ts'
+import { m, say } from '../messages.ts'
 
 interface Props {
   readonly title: string
@@ -12,7 +12,7 @@ interface Props {
 export const TroubleNote = ({ title, trouble, again }: Props) => (
   <div class="trouble" role="alert">
     <p>
-      <b>{title}</b> {trouble.message}
+      <b>{title}</b> {say(trouble.message)}
     </p>
     <ProblemList problems={trouble.problems} />
     {again !== undefined && (
@@ -27,7 +27,7 @@ export const ProblemList = ({ problems }: { readonly problems: readonly InputPro
   problems.length === 0 ? null : (
     <ul class="problems">
       {problems.map(({ place, expected, found }) => (
-        <li key={`${place} ${expected}`}>{m.trouble.problem(place, expected, found)}</li>
+        <li key={`${place} ${expected}`}>{m.trouble.problem(place, say(expected), say(found))}</li>
       ))}
     </ul>
   )

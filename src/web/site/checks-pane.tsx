@@ -1,10 +1,16 @@
 import type { FitCheck } from '../../core/fit/fit.ts'
+import { say } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { Unconfirmed } from './unconfirmed.tsx'
 import { words } from './words.ts'
 
+interface Props {
+  readonly checks: readonly FitCheck[]
+  readonly units: 'us' | 'metric'
+}
+
 /** Every check of the hardware against the site: what fails first, then what is unread; what meets stands folded. */
-export function ChecksPane({ checks }: { readonly checks: readonly FitCheck[] }) {
+export function ChecksPane({ checks, units }: Props) {
   const { checks: s } = words()
   const having = (verdict: FitCheck['verdict']): readonly FitCheck[] =>
     checks.filter((check) => check.verdict === verdict)
@@ -13,38 +19,38 @@ export function ChecksPane({ checks }: { readonly checks: readonly FitCheck[] })
     <section class="sheet site-checks" aria-labelledby="site-checks-title">
       <h2 id="site-checks-title">{s.title}</h2>
       <p class="hint">{s.how}</p>
-      <CheckList checks={[...having('fails'), ...having('unread')]} />
+      <CheckList checks={[...having('fails'), ...having('unread')]} units={units} />
       {meeting.length > 0 && (
         <details class="site-section">
           <summary>
             <VerdictMark word="meets" />
             <span>{s.meet(meeting.length)}</span>
           </summary>
-          <CheckList checks={meeting} />
+          <CheckList checks={meeting} units={units} />
         </details>
       )}
     </section>
   )
 }
 
-const CheckList = ({ checks }: { readonly checks: readonly FitCheck[] }) =>
+const CheckList = ({ checks, units }: Props) =>
   checks.length === 0 ? null : (
     <ul>
       {checks.map((check) => (
         <li key={check.what} class="site-check">
           <VerdictMark word={check.verdict} />
-          <h3 lang="en">{check.what}</h3>
+          <h3>{say(check.what, units)}</h3>
           <dl>
             {factsOf(check).map(([label, value]) => (
               <div key={label}>
                 <dt>{label}</dt>
-                <dd lang="en">{value}</dd>
+                <dd>{say(value, units)}</dd>
               </div>
             ))}
             <div>
               <dt>{words().checks.source}</dt>
               <dd>
-                {check.source}
+                {say(check.source)}
                 <Unconfirmed confirmation={check.confirmation} />
               </dd>
             </div>

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks'
 import type { InputProblem } from '../../formats/input-problem.ts'
+import { say } from '../messages.ts'
 import { meaningOf, textOf } from './draft.ts'
 import type { FormField } from './form-field.ts'
 import { words } from './words.ts'
@@ -50,7 +51,7 @@ export function FieldView({ field, problems, change }: Props) {
       {problems.length > 0 && (
         <div class="field-wrong" id={`${id}-wrong`}>
           {problems.map(({ expected, found }) => (
-            <p key={expected}>{words().form.wrong(expected, found)}</p>
+            <p key={expected}>{words().form.wrong(say(expected), say(found))}</p>
           ))}
         </div>
       )}

@@ -1,4 +1,5 @@
 import { shippedSheets } from '../../core/hardware/shipped-sheets.ts'
+import { say } from '../messages.ts'
 import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from './draft.ts'
 import { type FormField, fieldMaker, longOf } from './form-field.ts'
 import { words } from './words.ts'
@@ -13,7 +14,9 @@ export function hardwareFields(draft: Draft): readonly FormField[] {
   }[]
   const sheet = (place: string, label: string, isSystem: boolean): FormField => {
     const chosen = textOf(valueAt(draft, place))
-    const named = sheets.filter(({ kind }) => (kind === 'longitudinal') === isSystem).map(({ id, name }) => [id, name])
+    const named = sheets
+      .filter(({ kind }) => (kind === 'longitudinal') === isSystem)
+      .map(({ id, name }) => [id, say(name)])
     const unknown = chosen === '' || named.some(([id]) => id === chosen) ? [] : [[chosen, form.noSuchSheet(chosen)]]
     return choice(place, label, Object.fromEntries([...named, ...unknown]), { isOptional: true })
   }

@@ -3,6 +3,7 @@ import type { TableValue } from '../../core/need/tables/table.ts'
 import type { Site } from '../../core/site/site.ts'
 import { stationWords } from '../../drawing/views/plan/site-words.ts'
 import type { DirectionReport, Installed } from '../../operations/compute-need.ts'
+import { say } from '../messages.ts'
 import { ProblemList } from '../parts/trouble-note.tsx'
 import { longText } from './long-text.ts'
 import type { Solution } from './solve-site.ts'
@@ -94,9 +95,9 @@ function Direction({ title, report, unit, station }: DirectionProps) {
       {notes.length > 0 && (
         <>
           <h4>{s.notes}</h4>
-          <ul class="site-notes" lang="en">
+          <ul class="site-notes">
             {notes.map(({ text }) => (
-              <li key={text}>{text}</li>
+              <li key={text}>{say(text)}</li>
             ))}
           </ul>
         </>
@@ -115,7 +116,9 @@ function InstalledRail({ installed, unit }: { readonly installed: Installed; rea
       s.plain,
       [
         longText(installed.plainRail, unit),
-        ...[...new Set(plainPanels)].map((inches) => s.panels(alike(inches), feetInchesText(inches))),
+        ...[...new Set(plainPanels)].map((inches) =>
+          s.panels(alike(inches), say(feetInchesText(inches), unit === 'ft' ? 'us' : 'metric')),
+        ),
       ].join('; '),
     ],
     [s.posts, String(installed.posts)],
@@ -138,20 +141,20 @@ function InstalledRail({ installed, unit }: { readonly installed: Installed; rea
 
 function Sources({ values }: { readonly values: readonly TableValue[] }) {
   const { need: s } = words()
-  const once = [...new Map(values.map((value) => [`${value.value} ${value.source}`, value])).values()]
+  const once = [...new Map(values.map((value) => [`${value.value} ${say(value.source)}`, value])).values()]
   return (
     <>
       <h3>{s.sources}</h3>
       {once.length === 0 && <p>{s.noSources}</p>}
       <ul class="site-sources">
         {once.map((value) => (
-          <li key={`${value.value} ${value.source}`}>
+          <li key={`${value.value} ${say(value.source)}`}>
             <b>
               {s.what[value.what]} {tableText(value)}
             </b>{' '}
-            {value.source}
+            {say(value.source)}
             <Unconfirmed confirmation={value.confirmation} />
-            {value.remark !== undefined && <span class="hint"> ({value.remark})</span>}
+            {value.remark !== undefined && <span class="hint"> ({say(value.remark)})</span>}
           </li>
         ))}
       </ul>

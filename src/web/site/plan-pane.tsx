@@ -8,6 +8,7 @@ import type { SitePage, Stretch } from '../../drawing/views/plan/site-view.ts'
 import { planDrawing, planFrame, planHandles } from '../../drawing/views/plan.ts'
 import { readSite } from '../../formats/site/read-site.ts'
 import { planInput } from '../../operations/write-site-drawings.ts'
+import { say } from '../messages.ts'
 import { Picture } from '../parts/picture.tsx'
 import { aroundHazards, closeUp } from './close-up.ts'
 import type { Draft } from './draft.ts'
@@ -139,7 +140,7 @@ export function PlanPane({ draft, site, need, page, change }: Props) {
         onPointerUp={end}
         onPointerCancel={end}
       >
-        <Picture drawing={drawing} class="plan" />
+        <Picture drawing={drawing} class="plan" units={site.units} />
         {handles.map((handle) => (
           <div key={handle.place} class="grip-zone" style={placeOf(handle)} aria-hidden="true" />
         ))}
@@ -155,7 +156,7 @@ export function PlanPane({ draft, site, need, page, change }: Props) {
                 tabIndex={0}
                 data-handle={handle.place}
                 style={placeOf(handle)}
-                aria-label={handle.words}
+                aria-label={say(handle.words)}
                 aria-valuemin={0}
                 aria-valuemax={Math.max(100, Math.ceil(value.now))}
                 aria-valuenow={value.now}

@@ -44,7 +44,7 @@ export function SectionPane({ site, need, page }: Props) {
           onInput={({ currentTarget }) => choose(from + Number(currentTarget.value) * step)}
         />
       </div>
-      <Picture drawing={drawing} class="section" />
+      <Picture drawing={drawing} class="section" units={site.units} />
     </section>
   )
 }

@@ -106,7 +106,7 @@ export function SiteView({ source }: { readonly source: RunSource }) {
       <div class="site-results">
         {solved.site !== null && solved.solution !== null && <NeedPane site={solved.site} solution={solved.solution} />}
         {shown !== null && <SectionPane site={shown.site} need={need} page={page} />}
-        {solved.solution !== null && <ChecksPane checks={solved.solution.checks} />}
+        {solved.solution !== null && <ChecksPane checks={solved.solution.checks} units={unitsOf(draft)} />}
       </div>
     </div>
   )

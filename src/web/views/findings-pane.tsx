@@ -61,9 +61,9 @@ function PunchEntry({ judged, item, run }: Omit<Props, 'punch'> & { readonly ite
       </h3>
       {item.finding !== null && (
         <>
-          <p>{say(item.finding.what)}</p>
+          <p>{say(item.finding.what, judged.run.units)}</p>
           <p class="remedy">
-            <b>{m.findings.remedy}:</b> {say(item.finding.remedy)}
+            <b>{m.findings.remedy}:</b> {say(item.finding.remedy, judged.run.units)}
           </p>
         </>
       )}
@@ -72,7 +72,7 @@ function PunchEntry({ judged, item, run }: Omit<Props, 'punch'> & { readonly ite
         {requirements.map((requirement) => (
           <li key={requirement.id}>
             <a class="row-link" href={requirementPath(run, requirement.id)}>
-              {placeWords(requirement.place)}: {say(requirement.must)}
+              {placeWords(requirement.place)}: {say(requirement.must, judged.run.units)}
             </a>
             <OldAndNew item={item} requirement={requirement} />
           </li>

@@ -4,7 +4,8 @@ import type { Layout } from '../../core/layout/layout.ts'
 import { explainLayout } from '../../operations/explain-layout.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
-import { m } from '../messages.ts'
+import { alongWords } from '../entry/reading-words.ts'
+import { m, say } from '../messages.ts'
 import { ProblemList } from '../parts/trouble-note.tsx'
 
 /** How many lawful runs are shown besides the chosen one. */
@@ -13,11 +14,12 @@ const othersShown = 4
 /** The chosen layout piece by piece, why it is so, and what else could have been. */
 export function LayoutPane({ judged }: { readonly judged: JudgedRun }) {
   const { layout } = judged.model
+  const { units } = judged.run
   const laid = useMemo(() => layOutRun(judged.run.name, judged.run, othersShown + 1), [judged.run])
   return (
     <section class="sheet">
       <h2>{m.layout.why}</h2>
-      <List items={explainLayout(layout, judged.request)} />
+      <List items={explainLayout(layout, judged.request).map((one) => say(one, units))} />
       <h2>{m.layout.pieces}</h2>
       <table class="pieces">
         <thead>
@@ -28,9 +30,9 @@ export function LayoutPane({ judged }: { readonly judged: JudgedRun }) {
           </tr>
         </thead>
         <tbody>
-          {piecesOf(layout).map(({ along, name, what }) => (
+          {piecesOf(layout, units).map(({ along, name, what }) => (
             <tr key={name + along}>
-              <td class="number">{feetInchesText(along)}</td>
+              <td class="number">{units === 'us' ? feetInchesText(along) : alongWords(along, units)}</td>
               <th scope="row">{name}</th>
               <td>{what}</td>
             </tr>
@@ -39,9 +41,13 @@ export function LayoutPane({ judged }: { readonly judged: JudgedRun }) {
       </table>
       {laid.ok ? (
         <>
-          <Others chosen={layout} layouts={laid.value.layouts} more={laid.value.more} />
+          <Others chosen={layout} layouts={laid.value.layouts} more={laid.value.more} units={units} />
           <h2>{m.layout.refused}</h2>
-          {laid.value.refused.length === 0 ? <p>{m.layout.noRefused}</p> : <List items={laid.value.refused} />}
+          {laid.value.refused.length === 0 ? (
+            <p>{m.layout.noRefused}</p>
+          ) : (
+            <List items={laid.value.refused.map((one) => say(one, units))} />
+          )}
         </>
       ) : (
         <ProblemList problems={laid.error} />
@@ -50,12 +56,23 @@ export function LayoutPane({ judged }: { readonly judged: JudgedRun }) {
   )
 }
 
-function Others(props: { readonly chosen: Layout; readonly layouts: readonly Layout[]; readonly more: boolean }) {
+interface OthersProps {
+  readonly chosen: Layout
+  readonly layouts: readonly Layout[]
+  readonly more: boolean
+  readonly units: 'us' | 'metric'
+}
+
+function Others({ units, ...props }: OthersProps) {
   const others = props.layouts.filter((layout) => panelsOf(layout) !== panelsOf(props.chosen)).slice(0, othersShown)
   return (
     <>
       <h2>{m.layout.others}</h2>
-      {others.length === 0 ? <p>{m.layout.noOthers}</p> : <List items={others.map(panelsOf)} />}
+      {others.length === 0 ? (
+        <p>{m.layout.noOthers}</p>
+      ) : (
+        <List items={others.map((layout) => say(panelsOf(layout), units))} />
+      )}
       {props.more && <p>{m.layout.more}</p>}
     </>
   )
@@ -78,17 +95,17 @@ interface Piece {
   readonly what: string
 }
 
-function piecesOf({ posts, panels, splices, omitted }: Layout): readonly Piece[] {
+function piecesOf({ posts, panels, splices, omitted }: Layout, units: 'us' | 'metric'): readonly Piece[] {
   const pieces: Piece[] = [
     ...panels.map(({ number, fromInches, inches, role, nested }) => ({
       along: fromInches,
       name: m.layout.panel(number),
-      what: [feetInchesText(inches), m.layout.role[role], ...(nested ? [m.layout.nested] : [])].join(', '),
+      what: [say(feetInchesText(inches), units), m.layout.role[role], ...(nested ? [m.layout.nested] : [])].join(', '),
     })),
     ...posts.map(({ number, alongInches, kind, block }) => ({
       along: alongInches,
       name: m.layout.post(number),
-      what: `${kind}, ${block ? m.layout.block : m.layout.noBlock}`,
+      what: `${say(kind)}, ${block ? m.layout.block : m.layout.noBlock}`,
     })),
     ...splices.map(({ number, alongInches, position }) => ({
       along: alongInches,

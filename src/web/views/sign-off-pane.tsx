@@ -51,7 +51,7 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
             {missing.map(({ id, place, must }) => (
               <li key={id}>
                 <a class="row-link" href={requirementPath(run, id)}>
-                  {placeWords(place)}: {say(must)}
+                  {placeWords(place)}: {say(must, judged.run.units)}
                 </a>
               </li>
             ))}
@@ -115,8 +115,8 @@ function Unproven({ judged, punch, run }: Pick<Props, 'judged' | 'punch' | 'run'
             const verdict = verdictOf.get(requirement)!
             return (
               <li key={requirement}>
-                <VerdictMark word={verdict} /> {placeWords(place)}: {say(mustOf.get(requirement) ?? '')}{' '}
-                <i>{unprovenWords(because)}</i>
+                <VerdictMark word={verdict} /> {placeWords(place)}:{' '}
+                {say(mustOf.get(requirement) ?? '', judged.run.units)} <i>{unprovenWords(because, judged.run.units)}</i>
               </li>
             )
           })}

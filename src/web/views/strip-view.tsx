@@ -1,10 +1,13 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { NearMark } from '../../documents/day-report.ts'
+import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { placeVerdicts } from '../../drawing/views/strip/verdict-rows.ts'
+import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { writeStrip } from '../../operations/write-strip.ts'
+import { stripInput } from '../../operations/write-strip.ts'
 import { placeWords } from '../entry/reading-words.ts'
 import { m } from '../messages.ts'
+import { shownDrawing } from '../parts/picture.tsx'
 import { goTo, type Route, requirementPath } from '../route.ts'
 
 interface Props {
@@ -21,7 +24,7 @@ const placeOf = (requirement: string): string => requirement.split('/')[0]!
 export function StripView({ judged, route, near, nearMarks }: Props) {
   const [isShown, setShown] = useState(true)
   const frame = useRef<HTMLDivElement>(null)
-  const svg = useMemo(() => writeStrip(judged, 'web')[0]!, [judged])
+  const svg = useMemo(() => writeSvg(shownDrawing(stripDrawing(stripInput(judged)))), [judged, m])
   const first = useMemo(() => firstToRead(judged), [judged])
   const words = useMemo(() => placeLabels(judged, nearMarks), [judged, nearMarks, m])
   const marked = useMemo(() => new Set(nearMarks.map(({ post }) => `post-${post}`)), [nearMarks])

@@ -21,7 +21,8 @@ export function UnprovenPane({ judged, run }: { readonly judged: JudgedRun; read
               <a class="row-link" href={requirementPath(run, requirement)}>
                 <VerdictMark word={verdict} />
                 <span>
-                  <b>{placeWords(place)}.</b> {say(mustOf.get(requirement) ?? '')} <i>{unprovenWords(because)}</i>
+                  <b>{placeWords(place)}.</b> {say(mustOf.get(requirement) ?? '', judged.run.units)}{' '}
+                  <i>{unprovenWords(because, judged.run.units)}</i>
                 </span>
               </a>
             </li>
@@ -35,7 +36,7 @@ export function UnprovenPane({ judged, run }: { readonly judged: JudgedRun; read
           <li key={id}>
             <a class="row-link" href={requirementPath(run, id)}>
               <span>
-                <b>{placeWords(place)}.</b> {say(must)}
+                <b>{placeWords(place)}.</b> {say(must, judged.run.units)}
               </span>
             </a>
           </li>

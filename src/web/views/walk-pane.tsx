@@ -71,8 +71,17 @@ export function WalkPane(props: Props) {
     setSaved({ words: taken.length === undone.length ? m.entry.undone : m.entry.notUndone, undoable: null })
   }
   const list = useMemo(
-    () => <RequirementList requirements={requirements} wordOf={wordOf} run={route.run} open={route.open} near={near} />,
-    [requirements, wordOf, route.run, route.open, near, m],
+    () => (
+      <RequirementList
+        requirements={requirements}
+        units={judged.run.units}
+        wordOf={wordOf}
+        run={route.run}
+        open={route.open}
+        near={near}
+      />
+    ),
+    [requirements, judged.run.units, wordOf, route.run, route.open, near, m],
   )
   const openPlace = requirements[at]?.place
   return (
@@ -127,13 +136,14 @@ export function WalkPane(props: Props) {
 
 interface ListProps {
   readonly requirements: readonly Requirement[]
+  readonly units: 'us' | 'metric'
   readonly wordOf: ReadonlyMap<string, VerdictWord>
   readonly run: string
   readonly open: string | null
   readonly near: (place: string) => void
 }
 
-function RequirementList({ requirements, wordOf, run, open, near }: ListProps) {
+function RequirementList({ requirements, units, wordOf, run, open, near }: ListProps) {
   const list = useRef<HTMLElement>(null)
   const groups = useMemo(() => groupByPlace(requirements), [requirements])
   useEffect(() => {
@@ -171,7 +181,7 @@ function RequirementList({ requirements, wordOf, run, open, near }: ListProps) {
               <li key={id}>
                 <a class="row-link" href={requirementPath(run, id)} aria-current={id === open ? 'true' : undefined}>
                   <VerdictMark word={wordOf.get(id)!} />
-                  <span class="must">{hold ? `${placeWords(place)}: ${say(must)}` : say(must)}</span>
+                  <span class="must">{hold ? `${placeWords(place)}: ${say(must, units)}` : say(must, units)}</span>
                 </a>
               </li>
             ))}
