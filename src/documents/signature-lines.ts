@@ -1,15 +1,16 @@
 import type { Acceptance } from '../core/verdicts/verdict.ts'
 import { line, point, polyline, text } from '../drawing/draw.ts'
 import type { Drawing } from '../drawing/drawing.ts'
-import type { EntryOf, SignOffBody } from '../formats/entry/entry-kinds.ts'
-import { boxHeight, isTyped } from '../formats/entry/signature.ts'
+import type { EntryOf } from '../formats/entry/entry-kinds.ts'
+import type { SignOff } from '../formats/entry/sign-off.ts'
+import { boxHeight, nameLine } from '../formats/entry/signature.ts'
 import { timeText } from './printed-time.ts'
 
 export interface SignedVersion {
   /** Counts from 1 in the order of signing. */
   readonly version: number
-  readonly signed: EntryOf<SignOffBody>
-  /** Readings taken since; null when what was signed last is not among the readings at hand. */
+  readonly signed: EntryOf<SignOff>
+  /** Readings not signed; null when it is not known which were, or not all of them are at hand. */
   readonly readingsSince: number | null
   /** Whether the record as it stands is the one that was signed. */
   readonly isCurrent: boolean
@@ -41,14 +42,14 @@ export const signatureLine = ({ version, signed, readingsSince, isCurrent }: Sig
   acceptance: signed.body.acceptance,
   unproven: signed.body.unproven.length,
   statement: signed.body.statement,
-  isTyped: isTyped(signed.body.strokes),
+  isTyped: signed.body.signature.kind === 'typed',
   hash: signed.body.recordHash,
   standing: isCurrent ? 'The record that was signed is this one.' : otherRecord(readingsSince),
 })
 
 function otherRecord(readingsSince: number | null): string {
   if (readingsSince === null)
-    return 'The record that was signed is ANOTHER ONE: the last reading that it took in is not in this one.'
+    return 'The record that was signed is ANOTHER ONE: not all that it took in is known to be in this one.'
   if (readingsSince === 0)
     return 'The record that was signed is ANOTHER ONE: run file, sheets, readings or decision rule were others.'
   return `The record that was signed is AN EARLIER ONE: ${readingsSince} reading${readingsSince === 1 ? ' was' : 's were'} added since.`
@@ -58,7 +59,9 @@ function otherRecord(readingsSince: number | null): string {
 const signatureWidth = 2.2
 
 /** The signature as it was drawn; a typed name stands on its line. */
-export function signatureDrawing({ body: { name, role, strokes } }: EntryOf<SignOffBody>): Drawing {
+export function signatureDrawing({ body: { name, role, signature } }: EntryOf<SignOff>): Drawing {
+  const isTyped = signature.kind === 'typed'
+  const strokes = isTyped ? nameLine : signature.strokes
   const xs = [0, 1, ...strokes.flatMap((stroke) => stroke.map(([x]) => x))]
   const ys = [0, -boxHeight, ...strokes.flatMap((stroke) => stroke.map(([, y]) => -y))]
   const extent = { minX: least(xs), maxX: greatest(xs), minY: least(ys), maxY: greatest(ys) }
@@ -70,12 +73,12 @@ export function signatureDrawing({ body: { name, role, strokes } }: EntryOf<Sign
   const typedName = text('signature', point(0.5, -0.27), name.slice(0, 40), 12, { anchor: 'middle' })
   return {
     title: `Signature of ${name}`,
-    description: `${isTyped(strokes) ? 'The name typed' : 'Drawn by hand'}, as ${role}.`,
+    description: `${isTyped ? 'The name typed' : 'Drawn by hand'}, as ${role}.`,
     extent,
     scale: wide / signatureWidth,
     paper: null,
     layers: [{ name: 'signature', penPoints: 1.1, dash: 'solid', ink: '#000000' }],
-    items: isTyped(strokes) ? [...drawn, typedName] : drawn,
+    items: isTyped ? [...drawn, typedName] : drawn,
   }
 }
 

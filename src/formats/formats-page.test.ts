@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
+import { readDeviceFile } from './entry/device-file.ts'
 import { readReadings } from './readings/readings-file.ts'
 import { readRun } from './run/run-file.ts'
 import { readSheet } from './sheet/sheet-file.ts'
@@ -12,6 +13,7 @@ const readers: Readonly<Record<string, (file: string, text: string) => unknown>>
   'lapwise-run/1': readRun,
   'lapwise-site/1': readSite,
   'lapwise-readings/1': readReadings,
+  'lapwise-device/1': readDeviceFile,
 }
 
 test('docs/formats.md has an example of every format', () => {

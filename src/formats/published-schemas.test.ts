@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, test } from 'vitest'
+import { brokenDeviceFiles, validDeviceFiles } from './entry/device-fixtures.ts'
 import type { BrokenFile } from './fixtures.ts'
 import { type PublishedFormat, publishedFormats, publishedPath, publishedSchema } from './published-schemas.ts'
 import { brokenReadings, validReadings } from './readings/readings-fixtures.ts'
@@ -14,6 +15,7 @@ const fixtures: Readonly<Record<PublishedFormat, { valid: readonly unknown[]; br
   run: { valid: validRuns, broken: brokenRuns },
   site: { valid: validSites, broken: brokenSites },
   readings: { valid: validReadings, broken: brokenReadings },
+  device: { valid: validDeviceFiles, broken: brokenDeviceFiles },
 }
 
 describe.each(publishedFormats)('the published schema of a %s file', (format) => {

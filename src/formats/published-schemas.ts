@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { deviceFileShape } from './entry/device-file.ts'
 import { readingsShape } from './readings/readings-shape.ts'
 import { runShape } from './run/run-shape.ts'
 import { sheetShape } from './sheet/sheet-shape.ts'
@@ -9,6 +10,7 @@ const formats = {
   run: { schema: runShape, title: 'Lapwise run' },
   site: { schema: siteSchema, title: 'Lapwise site' },
   readings: { schema: readingsShape, title: 'Lapwise readings' },
+  device: { schema: deviceFileShape, title: 'Everything on one device' },
 } satisfies Record<string, { schema: z.core.$ZodType; title: string }>
 
 export type PublishedFormat = keyof typeof formats

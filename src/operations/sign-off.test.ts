@@ -1,12 +1,14 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, test } from 'vitest'
 import { recordHash } from '../documents/record-hash.ts'
-import type { SignOffBody } from '../formats/entry/entry-kinds.ts'
-import { judgeKnown } from './judge-readings.ts'
+import { type SignOff, signOffOf } from '../formats/entry/sign-off.ts'
+import { type JudgedRun, judgeKnown } from './judge-readings.ts'
 import { demoJudged, demoRun, entryOf } from './roadside-fixtures.ts'
-import { holdsWithoutPhoto, lastTakenIn, recordText, signedVersions } from './sign-off.ts'
+import { holdsWithoutPhoto, recordText, signedVersions } from './sign-off.ts'
 
 const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
+
+const idsOf = ({ readings }: JudgedRun): readonly string[] => readings.map(({ id }) => id)
 
 describe('holdsWithoutPhoto', () => {
   test('are none where every reading of a hold point has a photo', () => {
@@ -35,12 +37,12 @@ describe('holdsWithoutPhoto', () => {
 })
 
 describe('signedVersions', () => {
-  const body = (changes: Partial<SignOffBody>): SignOffBody => ({
+  const body = (changes: Partial<SignOff>): SignOff => ({
     name: 'J. Okafor',
     role: 'inspector',
-    strokes: [[[0, 0]]],
+    signature: { kind: 'drawn', strokes: [[[0, 0]]] },
     recordHash: sha256(recordText(demoJudged())),
-    upTo: lastTakenIn(demoJudged(), 'run'),
+    readings: idsOf(demoJudged()),
     acceptance: 'not acceptable',
     unproven: [],
     statement: null,
@@ -58,16 +60,51 @@ describe('signedVersions', () => {
       { version: 1, isCurrent: true, readingsSince: 0 },
     ])
     const after = demoJudged([{ ...before.readings[0]!, id: 'later' }])
-    const both = [...signed, entryOf('s2', body({ recordHash: sha256(recordText(after)), upTo: 'later' }))]
+    const both = [...signed, entryOf('s2', body({ recordHash: sha256(recordText(after)), readings: idsOf(after) }))]
     expect(signedVersions(both, after, sha256(recordText(after)))).toMatchObject([
       { version: 2, isCurrent: true, readingsSince: 0 },
       { version: 1, isCurrent: false, readingsSince: 1 },
     ])
   })
 
-  test('do not guess what was read since, when the last reading signed is not at hand', () => {
+  test('count also readings that arrived late and stand before what was signed', () => {
+    const before = demoJudged()
+    const { required, readings } = demoRun()
+    const late = judgeKnown(required, [{ ...readings[0]!, id: 'late' }, ...readings])
+    expect(signedVersions([entryOf('s1', body({}))], late, sha256(recordText(late)))).toMatchObject([
+      { isCurrent: false, readingsSince: 1 },
+    ])
+    expect(signedVersions([entryOf('s1', body({ readings: idsOf(late) }))], before, '')).toMatchObject([
+      { readingsSince: null },
+    ])
+  })
+
+  test('open in their first version, a typed name as what it was', () => {
+    const first = { name: 'J. Okafor', role: 'inspector', recordHash: '0'.repeat(64), upTo: 'r7' }
+    const rest = { acceptance: 'acceptable', unproven: [], statement: null }
+    const line = [
+      [
+        [0, 0.3],
+        [1, 0.3],
+      ],
+    ]
+    expect(signOffOf(1, { ...first, ...rest, strokes: line })).toMatchObject({
+      signature: { kind: 'typed' },
+      readings: null,
+    })
+    expect(signOffOf(1, { ...first, ...rest, strokes: [[[0, 0]]] }).signature).toEqual({
+      kind: 'drawn',
+      strokes: [[[0, 0]]],
+    })
+    const signed = [entryOf('s1', signOffOf(1, { ...first, ...rest, strokes: line }))]
+    expect(signedVersions(signed, demoJudged(), '0'.repeat(64))).toMatchObject([
+      { isCurrent: true, readingsSince: null },
+    ])
+  })
+
+  test('do not guess what was read since, when a reading signed is not at hand', () => {
     const judged = demoJudged()
-    expect(signedVersions([entryOf('s1', body({ upTo: 'elsewhere' }))], judged, '')).toMatchObject([
+    expect(signedVersions([entryOf('s1', body({ readings: ['elsewhere'] }))], judged, '')).toMatchObject([
       { readingsSince: null },
     ])
   })

@@ -2,7 +2,8 @@ import type { Requirement } from '../core/requirements/requirement.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import { recordHash } from '../documents/record-hash.ts'
 import type { SignedVersion } from '../documents/signature-lines.ts'
-import type { EntryOf, SignOffBody } from '../formats/entry/entry-kinds.ts'
+import type { EntryOf } from '../formats/entry/entry-kinds.ts'
+import type { SignOff } from '../formats/entry/sign-off.ts'
 import type { JudgedRun } from './judge-readings.ts'
 
 /**
@@ -27,22 +28,21 @@ export function holdsWithoutPhoto(judged: JudgedRun, photographed: ReadonlySet<s
 
 /** Every signature under the run, the latest first. A signed version stays, whatever is read later. */
 export function signedVersions(
-  signatures: readonly EntryOf<SignOffBody>[],
+  signatures: readonly EntryOf<SignOff>[],
   judged: JudgedRun,
   hash: string,
 ): readonly SignedVersion[] {
+  const here = new Set(judged.readings.map(({ id }) => id))
   return signatures
     .map((signed, i) => {
-      const at = judged.readings.findIndex(({ id }) => id === signed.body.upTo)
+      const { readings, recordHash } = signed.body
+      const isAtHand = readings?.every((id) => here.has(id)) ?? false
       return {
         version: i + 1,
         signed,
-        readingsSince: at === -1 ? null : judged.readings.length - 1 - at,
-        isCurrent: signed.body.recordHash === hash,
+        readingsSince: readings !== null && isAtHand ? here.size - readings.length : null,
+        isCurrent: recordHash === hash,
       }
     })
     .toReversed()
 }
-
-/** What a signature takes in last: the last reading, or the run itself when nothing was read. */
-export const lastTakenIn = (judged: JudgedRun, run: string): string => judged.readings.at(-1)?.id ?? run

@@ -134,7 +134,7 @@ describe('entries handed in', () => {
     ])
     expect(body.answers[0].reason).toContain('there is no run nowhere')
     expect(body.answers[1].problems[0].place).toContain('value')
-    expect(body.answers[3].problems[0].place).toBe('openEnds')
+    expect(body.answers[3].problems[0].place).toBe('body.openEnds')
     expect(body.answers[4].problems[0].place).toBe('author')
   })
 
@@ -151,6 +151,20 @@ describe('entries handed in', () => {
     expect(another.body.answers).toMatchObject([
       { outcome: 'rejected', reason: 'something else is stored under its id' },
     ])
+  })
+
+  test('open in every version of their kind that was ever written, and in no other', async () => {
+    const common = { name: 'J. Okafor', role: 'inspector', recordHash: '0'.repeat(64), acceptance: 'acceptable' }
+    const rest = { unproven: [], statement: null }
+    const first = { ...common, strokes: [[[0, 0.3]]], upTo: demo, ...rest }
+    const second = { ...common, signature: { kind: 'typed' }, readings: [], ...rest }
+    const signOff = (schemaVersion: number, body: object) => ({
+      ...entry(newId(), demo, { kind: 'sign-off', body }),
+      schemaVersion,
+    })
+    const { body } = await send(signOff(1, first), signOff(2, second), signOff(1, second), signOff(3, second))
+    const outcomes = body.answers.map(({ outcome }: { outcome: string }) => outcome)
+    expect(outcomes).toEqual(['stored', 'stored', 'rejected', 'rejected'])
   })
 
   test('need a time with its zone, an answer that is on offer and a correction of the same thing', async () => {

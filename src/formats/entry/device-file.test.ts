@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { type PhotoInFile, readDeviceFile, writeDeviceFile } from './device-file.ts'
+import { brokenDeviceFiles, validDeviceFiles } from './device-fixtures.ts'
 import type { Entry } from './entry-kinds.ts'
 
 const dayLog: Entry = {
@@ -46,4 +47,19 @@ describe('the file of a device', () => {
     const text = await written([dayLog], [photo])
     expect(readDeviceFile('device.json', text.slice(0, -10)).ok).toBe(false)
   })
+
+  test.each(validDeviceFiles.map((raw, i) => [i + 1, raw] as const))('is read: valid file %i', (_, raw) => {
+    expect(readDeviceFile('device.json', JSON.stringify(raw))).toEqual({ ok: true, value: raw })
+  })
+
+  test.each(brokenDeviceFiles.map((file) => [file.title, file] as const))(
+    'is refused with %s',
+    (_, { raw, problems }) => {
+      const read = readDeviceFile('device.json', JSON.stringify(raw))
+      const said = read.ok
+        ? []
+        : read.error.map(({ place, expected, found }) => `${place}: expected ${expected}, found ${found}`)
+      expect(said).toEqual(problems)
+    },
+  )
 })

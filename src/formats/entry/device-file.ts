@@ -2,7 +2,7 @@ import * as z from 'zod/mini'
 import type { Result } from '../../core/result.ts'
 import type { InputProblem } from '../input-problem.ts'
 import { readJson } from '../read-json.ts'
-import { type Entry, entryBodies, entryShape } from './entry-kinds.ts'
+import { type Entry, entryShape } from './entry-kinds.ts'
 
 /** A photo's bytes, in base64, under their hash. */
 const photoFile = z.strictObject({
@@ -12,25 +12,18 @@ const photoFile = z.strictObject({
 })
 
 /** Everything on one device as one file: what it recorded and what it fetched, in the order in which it shows it. */
-const deviceFileShape = z
-  .strictObject({
-    format: z.literal('lapwise-device/1'),
-    device: z.string().check(z.minLength(1)),
-    /** ISO 8601, by the device's clock. */
-    writtenAt: z.string().check(z.minLength(16), z.maxLength(40)),
-    entries: z.array(entryShape),
-    photos: z.array(photoFile),
-  })
-  .check(({ value, issues }) => {
-    value.entries.forEach((entry, i) => {
-      const body = entryBodies[entry.kind].safeParse(entry.body)
-      if (body.success) return
-      for (const issue of body.error.issues)
-        issues.push({ ...issue, path: ['entries', i, 'body', ...issue.path], input: value } as (typeof issues)[number])
-    })
-  })
+export const deviceFileShape = z.strictObject({
+  format: z.literal('lapwise-device/1'),
+  device: z.string().check(z.minLength(1)),
+  /** ISO 8601, by the device's clock. */
+  writtenAt: z.string().check(z.minLength(16), z.maxLength(40)),
+  entries: z.array(entryShape),
+  photos: z.array(photoFile),
+})
 
-export type DeviceFile = z.output<typeof deviceFileShape>
+export interface DeviceFile extends Omit<z.output<typeof deviceFileShape>, 'entries'> {
+  readonly entries: readonly Entry[]
+}
 export type PhotoInFile = DeviceFile['photos'][number]
 
 /** What is in the file, its runs and readings not yet looked at; or every problem found in it. */

@@ -14,6 +14,12 @@ const position = z.strictObject({
   fixedAt: moment,
 })
 
+/** What a camera wrote into its photo of where it was: degrees on the datum that it took, as a rule WGS 84. */
+const cameraPosition = z.strictObject({
+  latitude: z.number().check(z.minimum(-90), z.maximum(90)),
+  longitude: z.number().check(z.minimum(-180), z.maximum(180)),
+})
+
 /** A photo, by what it is; its bytes travel apart and are found by their hash. */
 const photoBody = z.strictObject({
   sha256: hash,
@@ -23,7 +29,10 @@ const photoBody = z.strictObject({
   height: z.int().check(z.positive()),
   /** When it was taken, as its camera or the device says; null when neither does. */
   takenAt: z.nullable(moment),
+  /** Where the device that kept it was at the time. */
   position: z.nullable(position),
+  /** Where its camera says it was taken: a second witness. */
+  cameraPosition: z.optional(cameraPosition),
   /** The requirement it shows; null for the run as a whole. */
   of: z.nullable(text),
   /** The photo that this one was drawn on; null for an original. */
@@ -31,20 +40,38 @@ const photoBody = z.strictObject({
   note: z.nullable(text),
 })
 
-/** One line of a signature drawn by hand: points in a box 1 wide. */
-const stroke = z.array(z.tuple([z.number(), z.number()])).check(z.minLength(1))
+/** Lines of a signature drawn by hand: each of points in a box 1 wide. */
+const strokes = z.array(z.array(z.tuple([z.number(), z.number()])).check(z.minLength(1))).check(z.minLength(1))
+
+const acceptance = z.enum(['acceptable', 'not acceptable', 'not yet known'])
 
 /** A person's signature under the run as it stood: what was signed is named by its hash. */
 const signOffBody = z.strictObject({
   name: text,
   role: text,
-  strokes: z.array(stroke).check(z.minLength(1)),
+  /** Drawn by hand, or given by typing the name, and then it is nothing else. */
+  signature: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('drawn'), strokes }),
+    z.strictObject({ kind: z.literal('typed') }),
+  ]),
   /** Hash of the record signed. */
   recordHash: hash,
-  /** The last entry that the record took in, so that it can be made again. */
-  upTo: text,
-  acceptance: z.enum(['acceptable', 'not acceptable', 'not yet known']),
+  /** Ids of the readings that the record took in, so that it can be made again. */
+  readings: z.array(text),
+  acceptance,
   /** Requirements that were not proven when it was signed. */
+  unproven: z.array(text),
+  statement: z.nullable(text),
+})
+
+/** The first version: a typed name stood there as a plain line, and of the readings only the last was named. */
+export const firstSignOffBody = z.strictObject({
+  name: text,
+  role: text,
+  strokes,
+  recordHash: hash,
+  upTo: text,
+  acceptance,
   unproven: z.array(text),
   statement: z.nullable(text),
 })
@@ -70,7 +97,7 @@ const locateTicketBody = z.strictObject({
   marks: z.array(z.strictObject({ name: text, alongInches: z.number() })),
 })
 
-/** What the body of an entry of each kind is; readings and runs are checked by their own formats. */
+/** What the body of a new entry of each kind is; readings and runs are checked by their own formats. */
 export const entryBodies = {
   run: z.unknown(),
   reading: z.unknown(),
@@ -83,6 +110,7 @@ export const entryBodies = {
 export type EntryKind = keyof typeof entryBodies
 export type PhotoBody = z.output<typeof photoBody>
 export type SignOffBody = z.output<typeof signOffBody>
+export type FirstSignOffBody = z.output<typeof firstSignOffBody>
 export type DayLogBody = z.output<typeof dayLogBody>
 export type LocateTicketBody = z.output<typeof locateTicketBody>
 
@@ -91,22 +119,50 @@ export type LocateTicketBody = z.output<typeof locateTicketBody>
  * are UUIDv7 made on the device, counted on from what it had seen of the run; the order that counts is that of the ids
  * (`inLogOrder`), the same on every device.
  */
-export const entryShape = z.strictObject({
-  id: z.string().check(z.minLength(8), z.maxLength(64)),
-  run: text,
-  kind: z.enum(['run', 'reading', 'photo', 'sign-off', 'day-log', 'locate-ticket']),
-  schemaVersion: z.literal(1),
-  author: z.string().check(z.maxLength(200)),
-  device: text,
+export interface Entry {
+  readonly id: string
+  readonly run: string
+  readonly kind: EntryKind
+  readonly schemaVersion: number
+  readonly author: string
+  readonly device: string
   /** The device's own time, with its offset: a claim. */
-  capturedAt: moment,
-  supersedes: z.nullable(text),
-  body: z.unknown(),
-})
-
-export type Entry = z.output<typeof entryShape>
+  readonly capturedAt: string
+  readonly supersedes: string | null
+  readonly body: unknown
+}
 
 /** An entry whose body is known to be of its kind. */
 export interface EntryOf<Body> extends Pick<Entry, 'id' | 'author' | 'capturedAt' | 'supersedes'> {
   readonly body: Body
 }
+
+const shapeOf = <const K extends EntryKind, const V extends number, B extends z.ZodMiniType>(
+  kind: K,
+  schemaVersion: V,
+  body: B,
+) =>
+  z.strictObject({
+    id: z.string().check(z.minLength(8), z.maxLength(64)),
+    run: text,
+    kind: z.literal(kind),
+    schemaVersion: z.literal(schemaVersion),
+    author: z.string().check(z.maxLength(200)),
+    device: text,
+    capturedAt: moment,
+    supersedes: z.nullable(text),
+    body,
+  })
+
+/** An entry with its body, in every version that was ever written: what was recorded opens for ever. */
+export const entryShape = z.discriminatedUnion('kind', [
+  shapeOf('run', 1, entryBodies.run),
+  shapeOf('reading', 1, entryBodies.reading),
+  shapeOf('photo', 1, entryBodies.photo),
+  z.discriminatedUnion('schemaVersion', [
+    shapeOf('sign-off', 1, firstSignOffBody),
+    shapeOf('sign-off', 2, entryBodies['sign-off']),
+  ]),
+  shapeOf('day-log', 1, entryBodies['day-log']),
+  shapeOf('locate-ticket', 1, entryBodies['locate-ticket']),
+])

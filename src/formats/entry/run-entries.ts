@@ -1,18 +1,18 @@
-import type * as z from 'zod/mini'
 import {
   type DayLogBody,
   type EntryKind,
   type EntryOf,
   entryBodies,
+  firstSignOffBody,
   type LocateTicketBody,
   type PhotoBody,
-  type SignOffBody,
 } from './entry-kinds.ts'
+import { type SignOff, signOffOf } from './sign-off.ts'
 
 /** What was recorded at one run besides readings, each kind in the order that counts. */
 export interface RunEntries {
   readonly photos: readonly EntryOf<PhotoBody>[]
-  readonly signatures: readonly EntryOf<SignOffBody>[]
+  readonly signatures: readonly EntryOf<SignOff>[]
   readonly logs: readonly EntryOf<DayLogBody>[]
   readonly tickets: readonly EntryOf<LocateTicketBody>[]
 }
@@ -23,18 +23,22 @@ export const noEntries: RunEntries = { photos: [], signatures: [], logs: [], tic
  * The entries of one run, by kind.
  * @throws ZodError when the body of one is not of its kind: they are checked where they come in
  */
-export function runEntries(entries: readonly (EntryOf<unknown> & { readonly kind: string })[]): RunEntries {
-  const of = <Body>(kind: EntryKind, shape: z.ZodMiniType<Body>): readonly EntryOf<Body>[] =>
+export function runEntries(
+  entries: readonly (EntryOf<unknown> & { readonly kind: string; readonly schemaVersion: number })[],
+): RunEntries {
+  const of = <Body>(kind: EntryKind, read: (body: unknown, schemaVersion: number) => Body): readonly EntryOf<Body>[] =>
     entries
       .filter((entry) => entry.kind === kind)
-      .map(({ id, author, capturedAt, supersedes, body }) => ({
+      .map(({ id, author, capturedAt, supersedes, schemaVersion, body }) => ({
         ...{ id, author, capturedAt, supersedes },
-        body: shape.parse(body),
+        body: read(body, schemaVersion),
       }))
   return {
-    photos: of('photo', entryBodies.photo),
-    signatures: of('sign-off', entryBodies['sign-off']),
-    logs: of('day-log', entryBodies['day-log']),
-    tickets: of('locate-ticket', entryBodies['locate-ticket']),
+    photos: of('photo', (body) => entryBodies.photo.parse(body)),
+    signatures: of('sign-off', (body, version) =>
+      signOffOf(version, (version === 1 ? firstSignOffBody : entryBodies['sign-off']).parse(body)),
+    ),
+    logs: of('day-log', (body) => entryBodies['day-log'].parse(body)),
+    tickets: of('locate-ticket', (body) => entryBodies['locate-ticket'].parse(body)),
   }
 }

@@ -1,4 +1,5 @@
 import { err, ok } from '../../core/result.ts'
+import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
 import { onChange, tellChange } from './changes.ts'
 import { newId, nextId, now } from './device.ts'
 import { type DeviceStore, type FreshEntry, openDeviceStore, type PhotoFile } from './device-store.ts'
@@ -8,7 +9,7 @@ import { rivalsAmong } from './merge-entries.ts'
 import { d } from './messages.ts'
 import { ownProject } from './own-project.ts'
 import { hasRoomFor, keepStorage, roomHere } from './room.ts'
-import type { Answer, DeviceStatus, KeptEntry, RunSource, SideKind, Trouble } from './run-source.ts'
+import type { Answer, DeviceStatus, KeptEntry, NewSideBodies, RunSource, SideKind, Trouble } from './run-source.ts'
 import { fetchPacket, fetchPhoto, fetchRecord } from './server-peer.ts'
 import { sha256Of } from './sha256.ts'
 import { fromStore } from './store-trouble.ts'
@@ -28,7 +29,7 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
     if (!device.ok) return fromStore(device.error)
     const entries = fresh.map((entry) => ({
       ...entry,
-      ...({ device: device.value, schemaVersion: 1, project: ownProject } as const),
+      ...{ device: device.value, schemaVersion: schemaVersions[entry.kind], project: ownProject },
     }))
     const added = await store.add(entries, photo)
     if (!added.ok) return fromStore(added.error)
@@ -212,7 +213,7 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
   async function keepOne<K extends SideKind>(
     run: string,
     kind: K,
-    body: KeptEntry<K>['body'],
+    body: NewSideBodies[K],
     author: string,
     supersedes: string | null,
     photo?: PhotoFile,
@@ -254,11 +255,11 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
 function asKept<K extends SideKind>(entries: readonly DeviceEntry[], kind: K): readonly KeptEntry<K>[] {
   const rivals = rivalsAmong(entries)
   const superseded = new Set(entries.map(({ supersedes }) => supersedes))
-  return entries.map(({ id, run, author, device, capturedAt, supersedes, state, body }) => ({
+  return entries.map(({ id, run, author, device, capturedAt, supersedes, state, schemaVersion, body }) => ({
     ...{ id, run, kind, author, device, capturedAt, supersedes },
     rivals: (supersedes === null ? [] : (rivals.get(supersedes) ?? [])).filter((other) => other !== id),
     isSuperseded: superseded.has(id),
     state: state === 'sent' ? 'sent' : 'here',
-    body: body as KeptEntry<K>['body'],
+    body: (kind === 'sign-off' ? signOffOf(schemaVersion, body) : body) as KeptEntry<K>['body'],
   }))
 }

@@ -4,6 +4,7 @@ import type { Result } from '../../core/result.ts'
 import type { Acceptance, VerdictWord } from '../../core/verdicts/verdict.ts'
 import type { PaperName } from '../../drawing/paper.ts'
 import type { DayLogBody, LocateTicketBody, PhotoBody, SignOffBody } from '../../formats/entry/entry-kinds.ts'
+import type { SignOff } from '../../formats/entry/sign-off.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 
@@ -57,15 +58,20 @@ export type ReadingAnswer =
       readonly problems: readonly InputProblem[]
     }
 
-/** What a device records at a run besides readings. */
+/** What a device records at a run besides readings, as it is read: older versions as the newest. */
 export interface SideBodies {
   readonly photo: PhotoBody
-  readonly 'sign-off': SignOffBody
+  readonly 'sign-off': SignOff
   readonly 'day-log': DayLogBody
   readonly 'locate-ticket': LocateTicketBody
 }
 
 export type SideKind = keyof SideBodies
+
+/** The same as it is written. */
+export interface NewSideBodies extends Omit<SideBodies, 'sign-off'> {
+  readonly 'sign-off': SignOffBody
+}
 
 /** A fact as this device holds it. */
 export interface KeptEntry<K extends SideKind = SideKind> {
@@ -161,7 +167,7 @@ export interface RunSource {
   appendEntry<K extends Exclude<SideKind, 'photo'>>(
     run: string,
     kind: K,
-    body: SideBodies[K],
+    body: NewSideBodies[K],
     author: string,
     supersedes: string | null,
   ): Answer<KeptEntry<K>>

@@ -1,18 +1,22 @@
 import { useState } from 'preact/hooks'
-import { boxHeight, isTyped, type Strokes } from '../../formats/entry/signature.ts'
+import { boxHeight, type Signature as Given, nameLine, type Strokes } from '../../formats/entry/signature.ts'
 import { m } from '../messages.ts'
 
 const pathOf = (strokes: Strokes): string =>
   strokes.map((stroke) => stroke.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x} ${y}`).join('')).join('')
 
-/** A signature as it was drawn; a typed name stands on its line. */
-export const Signature = ({ strokes, name }: { readonly strokes: Strokes; readonly name: string }) => (
+/** A signature as it was drawn; or the name on a line, when it was given by typing. */
+export const Signature = ({ signature, name }: { readonly signature: Given; readonly name: string }) => (
   <svg class="signature" viewBox={`0 0 1 ${boxHeight}`} role="img" aria-label={m.sign.signatureOf(name)}>
-    <path d={pathOf(strokes)} />
-    {isTyped(strokes) && (
-      <text x="0.5" y="0.26" text-anchor="middle" font-size="0.12" font-style="italic">
-        {name}
-      </text>
+    {signature.kind === 'drawn' ? (
+      <path d={pathOf(signature.strokes)} />
+    ) : (
+      <>
+        <path d={pathOf(nameLine)} />
+        <text x="0.5" y="0.26" text-anchor="middle" font-size="0.12" font-style="italic">
+          {name}
+        </text>
+      </>
     )}
   </svg>
 )

@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import { isTyped, type Strokes, typedLine } from '../../formats/entry/signature.ts'
+import type { Strokes } from '../../formats/entry/signature.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
-import { holdsWithoutPhoto, lastTakenIn, recordText, signedVersions } from '../../operations/sign-off.ts'
+import { holdsWithoutPhoto, recordText, signedVersions } from '../../operations/sign-off.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { sha256Of } from '../data/sha256.ts'
@@ -85,8 +85,8 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
             <p>
               <AcceptanceMark acceptance={signed.body.acceptance} /> {m.sign.unprovenThen(signed.body.unproven.length)}
             </p>
-            <Signature strokes={signed.body.strokes} name={signed.body.name} />
-            {isTyped(signed.body.strokes) && <p class="hint">{m.sign.typed}</p>}
+            <Signature signature={signed.body.signature} name={signed.body.name} />
+            {signed.body.signature.kind === 'typed' && <p class="hint">{m.sign.typed}</p>}
             {signed.body.statement !== null && <p>{signed.body.statement}</p>}
             <p class="hash">
               <span class="label">{m.sign.hash}</span> <code>{signed.body.recordHash}</code>
@@ -147,9 +147,8 @@ function SignForm({ source, judged, hash, run, signed }: FormProps) {
   const [complaint, setComplaint] = useState<string | null>(null)
   const [trouble, setTrouble] = useState<Trouble | null>(null)
   const sign = async (): Promise<void> => {
-    const given = types ? typedLine : strokes
     if (name.trim() === '' || role.trim() === '') return setComplaint(m.sign.nameMissing)
-    if (given.length === 0) return setComplaint(m.sign.strokesMissing)
+    if (!types && strokes.length === 0) return setComplaint(m.sign.strokesMissing)
     const { acceptance, unproven } = judged.judgement
     const answer = await source.appendEntry(
       run,
@@ -157,9 +156,9 @@ function SignForm({ source, judged, hash, run, signed }: FormProps) {
       {
         name: name.trim(),
         role: role.trim(),
-        strokes: given,
+        signature: types ? { kind: 'typed' } : { kind: 'drawn', strokes },
         recordHash: hash,
-        upTo: lastTakenIn(judged, run),
+        readings: judged.readings.map(({ id }) => id),
         acceptance,
         unproven: unproven.map(({ requirement }) => requirement),
         statement: statement.trim() === '' ? null : statement.trim(),
@@ -216,7 +215,7 @@ function SignForm({ source, judged, hash, run, signed }: FormProps) {
         {m.sign.typeInstead}
       </label>
       {types ? (
-        <Signature strokes={typedLine} name={name.trim()} />
+        <Signature signature={{ kind: 'typed' }} name={name.trim()} />
       ) : (
         <div>
           <p class="label">{m.sign.drawHere}</p>

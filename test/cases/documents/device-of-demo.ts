@@ -16,13 +16,6 @@ const strokes: [number, number][][] = [
   ],
 ]
 
-const typedStrokes: [number, number][][] = [
-  [
-    [0, 0.3],
-    [1, 0.3],
-  ],
-]
-
 const entry = (id: string, kind: EntryKind, body: unknown, more: Partial<Entry> = {}): Entry => ({
   ...{ id: `0190a1b2-${id}`, run: '0190a1b2-run', kind, schemaVersion: 1, author: 'T. Alvarez', device: 'phone' },
   ...{ capturedAt: '2016-05-10T02:20:00.000Z', supersedes: null, body },
@@ -42,8 +35,13 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
     readings: { id: string; at: string; by: string }[]
   }
   const signed = {
-    ...{ name: 'J. Okafor', role: 'Inspector', strokes, recordHash: sha256(recordText(judged)) },
-    ...{ upTo: readings.at(-1)?.id ?? '0190a1b2-run', acceptance: judged.judgement.acceptance },
+    ...{
+      name: 'J. Okafor',
+      role: 'Inspector',
+      signature: { kind: 'drawn', strokes },
+      recordHash: sha256(recordText(judged)),
+    },
+    ...{ readings: readings.map(({ id }) => id), acceptance: judged.judgement.acceptance },
     ...{ unproven: judged.judgement.unproven.map(({ requirement }) => requirement), statement: 'Seen on site.' },
   }
   return {
@@ -70,11 +68,24 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
           position: { latitude: 40.12345, longitude: -105.54321, accuracy: 4.2, fixedAt: '2016-05-09T14:25:00.000Z' },
         }),
       ),
-      entry('sign-1', 'sign-off', signed, { author: 'J. Okafor', capturedAt: '2016-05-12T17:00:00.000Z' }),
-      entry('sign-2', 'sign-off', {
-        ...signed,
-        ...{ name: 'M. Reyes', role: 'Engineer', strokes: typedStrokes, recordHash: '0'.repeat(64), statement: null },
+      entry('sign-1', 'sign-off', signed, {
+        ...{ schemaVersion: 2, author: 'J. Okafor', capturedAt: '2016-05-12T17:00:00.000Z' },
       }),
+      entry(
+        'sign-2',
+        'sign-off',
+        {
+          ...signed,
+          ...{
+            name: 'M. Reyes',
+            role: 'Engineer',
+            signature: { kind: 'typed' },
+            recordHash: '0'.repeat(64),
+            statement: null,
+          },
+        },
+        { schemaVersion: 2 },
+      ),
     ],
     photos: photos.map((bytes) => ({
       ...{ sha256: sha256(bytes), type: 'image/jpeg', base64: Buffer.from(bytes).toString('base64') },

@@ -273,7 +273,10 @@ describe('what a device recorded', { timeout: 60_000 }, () => {
   test('draws a signature as lines, every point of it within its picture', () => {
     const outside = {
       ...entries.signatures[0]!,
-      body: { ...entries.signatures[0]!.body, strokes: [[[-3, 9] as [number, number]]] },
+      body: {
+        ...entries.signatures[0]!.body,
+        signature: { kind: 'drawn' as const, strokes: [[[-3, 9] as [number, number]]] },
+      },
     }
     for (const one of [...entries.signatures, outside]) {
       const { extent, items } = signatureDrawing(one)

@@ -1,0 +1,26 @@
+import type { EntryKind, FirstSignOffBody, SignOffBody } from './entry-kinds.ts'
+import { nameLine } from './signature.ts'
+
+/** The version in which a new entry of each kind is written. */
+export const schemaVersions: Readonly<Record<EntryKind, number>> = {
+  run: 1,
+  reading: 1,
+  photo: 1,
+  'sign-off': 2,
+  'day-log': 1,
+  'locate-ticket': 1,
+}
+
+/** A signature, whichever version its entry was written in. */
+export interface SignOff extends Omit<SignOffBody, 'readings'> {
+  /** Ids of the readings that were signed; null when the first version named only the last. */
+  readonly readings: readonly string[] | null
+}
+
+/** The signature of an entry that was checked when it came in. In the first version a typed one was its plain line. */
+export function signOffOf(schemaVersion: number, body: unknown): SignOff {
+  if (schemaVersion > 1) return body as SignOffBody
+  const { strokes, upTo: _, ...rest } = body as FirstSignOffBody
+  const isTyped = JSON.stringify(strokes) === JSON.stringify(nameLine)
+  return { ...rest, signature: isTyped ? { kind: 'typed' } : { kind: 'drawn', strokes }, readings: null }
+}
