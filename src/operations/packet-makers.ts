@@ -17,6 +17,7 @@ import type { QuantitiesContents } from '../documents/quantities-contents.ts'
 import type { Drawing } from '../drawing/drawing.ts'
 import { figureFacts } from '../drawing/views/figures/figure-facts.ts'
 import { figureDrawing } from '../drawing/views/figures.ts'
+import type { StripInput } from '../drawing/views/strip/strip-input.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { dayInZone } from './day-in-zone.ts'
 import { dayReport } from './day-report.ts'
@@ -31,12 +32,12 @@ import {
   stakeList,
   writeRunGeoJson,
   writeRunGeoPackage,
+  writeRunIfc,
   writeRunWorkbook,
   writeStakeCsv,
-  writeStripDxf,
 } from './write-exports.ts'
 import { recordInput, writeRecord } from './write-record.ts'
-import { stripInput, writeStrip } from './write-strip.ts'
+import { stripInput, writeRunViewDxf, writeStrip } from './write-strip.ts'
 
 type Made = string | Uint8Array
 type Outcome = Result<Made, readonly InputProblem[]>
@@ -83,8 +84,8 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
       sure(`daily-report-${day}.pdf`, () => writeDailyReport(contents(), printing)),
     ),
     sure('strip.svg', () => writeStrip(judged, 'web')[0]!),
-    sure('strip.dxf', () => writeStripDxf(judged, stamp)),
-    ...(stakes === null ? [] : stakeFiles(stakes, unit)),
+    ...viewFiles(judged, strip, author),
+    ...(stakes === null ? [] : stakeFiles(judged, stakes, material, unit, stamp)),
     ...(stakes === null ? [] : mapFiles(judged, stakes, material, stamp)),
     sure('run.json', () => sources.run.bytes),
     sure('readings.json', () => sources.readings.bytes),
@@ -118,11 +119,31 @@ function dailyReports(judged: JudgedRun, { entries, zone }: PacketOptions) {
   }))
 }
 
-const stakeFiles = (stakes: PlacedRun, unit: GroundUnit): readonly PacketMaker[] => [
-  sure('stakes.csv', () =>
-    writeStakeCsv(stakes, { order: 'point, northing, easting, elevation, code', header: true, unit }),
-  ),
-]
+/** The run from above, in elevation and, for each end unit, in detail. */
+function viewFiles(judged: JudgedRun, { first, second }: StripInput, author: string): readonly PacketMaker[] {
+  const details = [first, second].filter(({ sheet }) => sheet !== null)
+  return [
+    sure('strip.dxf', () => writeRunViewDxf(judged, 'strip', author)[0]!),
+    sure('elevation.dxf', () => writeRunViewDxf(judged, 'elevation', author)[0]!),
+    ...details.map((_, i) => sure(`detail-${i + 1}.dxf`, () => writeRunViewDxf(judged, 'detail', author)[i]!)),
+  ]
+}
+
+function stakeFiles(
+  judged: JudgedRun,
+  stakes: PlacedRun,
+  { sources, place, sha256 }: Material,
+  unit: GroundUnit,
+  stamp: Stamp,
+): readonly PacketMaker[] {
+  const model = { system: place?.system ?? null, unit, sha256, stamp }
+  return [
+    sure('stakes.csv', () =>
+      writeStakeCsv(stakes, { order: 'point, northing, easting, elevation, code', header: true, unit }),
+    ),
+    { name: 'run.ifc', make: () => writeRunIfc(sources.run.name, judged, stakes, model) },
+  ]
+}
 
 /** Each photo once, also where the readings name it twice. */
 const photoFiles = (photos: readonly NamedPhoto[]): readonly PacketMaker[] =>

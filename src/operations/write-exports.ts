@@ -27,7 +27,6 @@ import { mapLayers } from './map-layers.ts'
 import type { PlacedRun } from './place-run.ts'
 import type { RequiredRun } from './require-run.ts'
 import { recordInput } from './write-record.ts'
-import { writeRunViewDxf } from './write-strip.ts'
 
 type Problems = readonly InputProblem[]
 
@@ -76,10 +75,6 @@ export function writeStakeDxf({ run }: RequiredRun, placed: PlacedRun, unit: Gro
   })
   return writeDxf(drawing, { unit, author })
 }
-
-/** The strip as a DXF drawing in true size. */
-export const writeStripDxf = (run: RequiredRun | JudgedRun, { author }: Stamp): string =>
-  writeRunViewDxf(run, 'strip', author)[0]!
 
 /** Run, posts and findings as GeoJSON. */
 export function writeRunGeoJson(

@@ -79,7 +79,7 @@ const bytesOf = (content: string | Uint8Array): Uint8Array =>
 const ownLine = (judged: JudgedRun): RunPlace => ({ offset: 0, road: null, unit: lineUnit(judged) })
 
 const lineNote =
-  'stakes.csv: the road is not given, so northing runs along the line of the run as if it were straight, 0 at the datum, and easting square to it, positive to the right looking up-station. These are no map coordinates.'
+  'stakes.csv and run.ifc: the road is not given, so northing runs along the line of the run as if it were straight, 0 at the datum, and easting square to it, positive to the right looking up-station. These are no map coordinates.'
 
 function leftOut(
   judged: JudgedRun,
@@ -91,7 +91,12 @@ function leftOut(
   return [
     ...(unstaked === null
       ? []
-      : [{ what: 'stakes.csv', why: unstaked.map((one) => `${one.place}: expected ${one.expected}`).join('; ') }]),
+      : [
+          {
+            what: 'stakes.csv, run.ifc',
+            why: unstaked.map((one) => `${one.place}: expected ${one.expected}`).join('; '),
+          },
+        ]),
     ...(place === null
       ? [{ what: 'run.geojson, run.gpkg', why: 'the run has no place on a road with map coordinates' }]
       : []),

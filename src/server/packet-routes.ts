@@ -8,6 +8,7 @@ import { payRoundings } from '../core/quantities/pay-length.ts'
 import { writeReadings } from '../formats/readings/readings-file.ts'
 import { writeRun } from '../formats/run/run-file.ts'
 import { writeZip } from '../formats/zip/write-zip.ts'
+import { isZone } from '../operations/day-in-zone.ts'
 import type { JudgedRun } from '../operations/judge-readings.ts'
 import type { PacketOptions } from '../operations/packet-options.ts'
 import { type NamedPhoto, photosNamed } from '../operations/packet-photos.ts'
@@ -34,6 +35,8 @@ const wishShape = z.object({
   rounding: z.enum(payRoundings),
   /** Whether photos are printed and put into it. */
   photos: z.boolean(),
+  /** Whose days the daily reports take. */
+  zone: z.string().refine(isZone, { error: 'the name of a time zone, as America/Denver' }),
 })
 
 /** Everything of a run in one file. */
@@ -73,7 +76,6 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
           photos: wantsPhotos ? await photosOf(photosNamed(judged.value.readings, entries.value.photos), photos) : null,
           absentPhotos: 'left out',
           entries: entries.value,
-          zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
           progress: (making) => tell({ making }),
         })
         if (!packet.ok) return tell(errorOf(badInput('The packet cannot be made.', packet.error)))

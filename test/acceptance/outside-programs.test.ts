@@ -16,7 +16,6 @@ import {
   writeStakeCsv,
   writeStakeDxf,
   writeStakeXml,
-  writeStripDxf,
 } from '../../src/operations/write-exports.ts'
 import { recordInput } from '../../src/operations/write-record.ts'
 import { writeRunViewDxf } from '../../src/operations/write-strip.ts'
@@ -105,11 +104,11 @@ describe('DXF', () => {
   describe.skipIf(isMissing('ezdxf (python3-ezdxf)'))('audited by ezdxf', () => {
     it.each([
       ['plan.dxf', plan],
-      ['strip.dxf', writeStripDxf(judged, stamp)],
+      ['strip.dxf', writeRunViewDxf(judged, 'strip', stamp.author)[0]!],
       ['elevation.dxf', writeRunViewDxf(judged, 'elevation', '')[0]!],
       ['detail-1.dxf', writeRunViewDxf(judged, 'detail', '')[0]!],
       ['detail-2.dxf', writeRunViewDxf(judged, 'detail', '')[1]!],
-      ['odd-name.dxf', writeStripDxf(judgedDemo({ name: oddName }), stamp)],
+      ['odd-name.dxf', writeRunViewDxf(judgedDemo({ name: oddName }), 'strip', stamp.author)[0]!],
     ])('finds no errors in %s', (name, written) => {
       expect(audit(fileOf(name, written)).text).toContain('No errors found.')
     })
@@ -139,7 +138,7 @@ describe('DXF', () => {
         python,
         '-c',
         script,
-        fileOf('hill.dxf', writeStripDxf(judgedDemo({ name: 'B\u00f6schung \u05e9' }), stamp)),
+        fileOf('hill.dxf', writeRunViewDxf(judgedDemo({ name: 'B\u00f6schung \u05e9' }), 'strip', stamp.author)[0]!),
       )
       expect(text).toContain('B\\xf6schung \\u05e9')
     })

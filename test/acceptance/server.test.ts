@@ -60,7 +60,7 @@ describe('documents', () => {
 })
 
 describe('the packet', () => {
-  const wish = { page: 'letter', author: 'R. Quist', rounding: '1 ft', photos: true }
+  const wish = { page: 'letter', author: 'R. Quist', rounding: '1 ft', photos: true, zone: 'America/Denver' }
 
   test('is told of file by file, and comes as a ZIP whose files are those of its manifest', async () => {
     const { status, body, headers } = await ask(`/api/runs/${demo}/packet`, wish)
@@ -97,6 +97,8 @@ describe('the packet', () => {
     const { status, body } = await ask(`/api/runs/${demo}/packet`, { ...wish, rounding: '2 ft' })
     expect(status).toBe(400)
     expect(body.error.problems[0]).toMatchObject({ place: 'rounding' })
+    const nowhere = await ask(`/api/runs/${demo}/packet`, { ...wish, zone: 'Moon/Tycho' })
+    expect(nowhere.body.error.problems[0]).toMatchObject({ place: 'zone' })
     expect((await ask('/api/packets/00000000-0000-4000-8000-000000000000')).status).toBe(404)
   })
 })

@@ -1,12 +1,21 @@
+import { elevationPages } from '../../drawing/views/elevation.ts'
 import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
 import { stripPages } from '../../drawing/views/strip.ts'
+import { terminalDetail } from '../../drawing/views/terminal-detail.ts'
 import type { AsBuiltContents } from '../as-built-contents.ts'
 import { pageFrame } from './page-frame.ts'
 import { type DocumentPrinting, setDocument } from './set-document.ts'
 
-/** The as-built drawing as PDF/A-2a: the strip with its verdicts at true scale, then its pieces as they were read. */
-export const writeAsBuilt = (contents: AsBuiltContents, strip: StripInput, printing: DocumentPrinting): Uint8Array =>
-  setDocument(template, { ...contents }, { pages: stripPages(strip, printing.page), figures: [] }, printing)
+/**
+ * The as-built drawing as PDF/A-2a: the pieces of the run as they were read, then its drawings at true scale: the strip
+ * with the verdicts, the elevation, and each end unit in detail.
+ */
+export function writeAsBuilt(contents: AsBuiltContents, strip: StripInput, printing: DocumentPrinting): Uint8Array {
+  const { page } = printing
+  const details = (['first', 'second'] as const).flatMap((which) => terminalDetail(strip, which, page) ?? [])
+  const pages = [...stripPages(strip, page), ...elevationPages(strip, page), ...details]
+  return setDocument(template, { ...contents }, { pages, figures: [] }, printing)
+}
 
 const template = `${pageFrame}
 #title[#doc.title]
@@ -21,7 +30,7 @@ const template = `${pageFrame}
 *The run is #doc.acceptance.*
 #if doc.unread > 0 [ Nobody read #doc.unread of its requirements: what they ask for is shown as laid out, not as it stands.]
 
-The last #if data.drawings.len() == 1 [page shows] else [#data.drawings.len() pages show] the run as it was laid out, to scale, with the verdict on each place; what was read stands in the tables. Print at 100 %, not fitted to the page.
+The last #data.drawings.len() pages show the run as it was laid out, to scale: from above with the verdict on each place, in elevation, and each end unit in detail. What was read stands in the tables. Print at 100 %, not fitted to the page.
 
 #let read(words) = if words == none { text(fill: quiet)[not read] } else { words }
 

@@ -136,6 +136,8 @@ export interface PacketWish {
   readonly rounding: PayRounding
   /** Whether photos are printed and put into it. */
   readonly photos: boolean
+  /** Whose days the daily reports take, as `America/Denver`. */
+  readonly zone: string
 }
 
 /** A file of a packet that is being made. */

@@ -29,11 +29,12 @@ export function RecordPane({ source, judged, run }: Props) {
   const [rounding, setRounding] = useState<PayRounding>('0.1 ft')
   const [photos, setPhotos] = useState(true)
   const make = async (what: What): Promise<void> => {
+    const zone = Intl.DateTimeFormat().resolvedOptions().timeZone
     const step = (step: PacketStep | null): void => setMaking({ state: 'making', what, step })
     step(null)
     const answer = await (what === 'record'
       ? source.record(run, page, author)
-      : source.packet(run, { page, author, rounding, photos }, step))
+      : source.packet(run, { page, author, rounding, photos, zone }, step))
     if (!answer.ok) {
       setMaking({ state: 'failed', what, trouble: answer.error })
       return

@@ -101,7 +101,11 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
       'daily-report-2016-05-12.pdf',
       'strip.svg',
       'strip.dxf',
+      'elevation.dxf',
+      'detail-1.dxf',
+      'detail-2.dxf',
       'stakes.csv',
+      'run.ifc',
       'run.json',
       'readings.json',
       'manifest.json',
@@ -145,7 +149,7 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
     const files = await packetOf(judgedDemo({ road: { ...road, side: null } }))
     expect(files.some(({ name }) => name === 'stakes.csv')).toBe(false)
     const { what, why } = manifestOf(files).leftOut[0]!
-    expect(what).toBe('stakes.csv')
+    expect(what).toBe('stakes.csv, run.ifc')
     expect(why).toContain('road.side: expected "right" or "left"')
   })
 

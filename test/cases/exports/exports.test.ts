@@ -11,8 +11,8 @@ import {
   writeStakeCsv,
   writeStakeDxf,
   writeStakeXml,
-  writeStripDxf,
 } from '../../../src/operations/write-exports.ts'
+import { writeRunViewDxf } from '../../../src/operations/write-strip.ts'
 import { atSplices, inventedRoad, judgedDemo, newYorkEast, placedDemo, sound, stamp } from './export-project.ts'
 
 const judged = judgedDemo()
@@ -89,7 +89,7 @@ describe('every export', () => {
       return [
         writeStakeXml(placed, system.unit, stamp),
         writeStakeDxf(run, placed, system.unit, stamp),
-        writeStripDxf(run, stamp),
+        writeRunViewDxf(run, 'strip', stamp.author)[0]!,
         sound(writeRunGeoJson('run.json', run, placed, system)),
         Buffer.from(sound(package_)).toString('base64'),
         Buffer.from(workbook).toString('base64'),
