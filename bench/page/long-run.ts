@@ -12,7 +12,7 @@ export interface LongRun {
   readonly readings: number
 }
 
-/** Readings in one request: half of what the server takes at most. */
+/** Entries in one request: half of what the server takes at most. */
 const batch = 500
 
 /** Puts a run of at least `least` requirements onto the server, and `count` readings of it, each the same good ones. */
@@ -21,15 +21,18 @@ export async function addLongRun(address: string, least: number, count: number):
   let made = 0
   const newId = (): string => entryId(1_700_000_000_000 + ++made, new Uint8Array(10).fill(least % 256))
   const id = newId()
-  const text = writeRun(required.run)
-  await post(`${address}/api/runs`, { id, device: 'bench', author: 'bench', file: 'long.json', text })
+  const envelope = { run: id, schemaVersion: 1, author: 'bench', device: 'bench', supersedes: null }
+  const runBody: unknown = JSON.parse(writeRun(required.run))
+  await post(address, [{ ...envelope, id, kind: 'run', capturedAt: '2024-01-01T08:00:00Z', body: runBody }])
   const good = readEverything(required.model, required.requirements)
   const readings = Array.from({ length: count }, (_, i): Reading => ({ ...good[i % good.length]!, id: newId() }))
   const { readings: bodies } = JSON.parse(writeReadings({ run: required.run.name, readings })) as {
     readonly readings: readonly unknown[]
   }
-  for (let from = 0; from < bodies.length; from += batch)
-    await post(`${address}/api/runs/${id}/readings`, { device: 'bench', readings: bodies.slice(from, from + batch) })
+  const entries = readings.map((reading, i) => ({
+    ...{ ...envelope, id: reading.id, kind: 'reading', author: reading.by, capturedAt: reading.at, body: bodies[i] },
+  }))
+  for (let from = 0; from < entries.length; from += batch) await post(address, entries.slice(from, from + batch))
   return { id, requirements: required.requirements.map((requirement) => requirement.id), readings: count }
 }
 
@@ -53,12 +56,12 @@ function longRun(least: number): RequiredRun {
   }
 }
 
-async function post(address: string, body: unknown): Promise<void> {
-  const answer = await fetch(address, {
+async function post(address: string, entries: readonly object[]): Promise<void> {
+  const answer = await fetch(`${address}/api/entries`, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(body),
+    body: JSON.stringify({ entries }),
   })
   const said = await answer.text()
-  if (!answer.ok || said.includes('"rejected"')) throw new Error(`${address} answered ${answer.status}: ${said}`)
+  if (!answer.ok || said.includes('"rejected"')) throw new Error(`the server answered ${answer.status}: ${said}`)
 }

@@ -22,7 +22,6 @@ export function fetchAhead(): void {
 export function App({ source }: { readonly source: RunSource }) {
   const route = useRoute()
   const [language, chooseLanguage] = useLanguage()
-  if (language === null) return null
   const isOpen = route.view === 'run' && route.open !== null
   return (
     <>

@@ -17,8 +17,10 @@ type Now<T> = Awaited<Answer<T>>
 
 /** The run and its readings from their entries, the readings in the order that counts; or that they cannot be read. */
 export function readKeptRun(run: DeviceEntry, readings: readonly DeviceEntry[]): Now<KeptRun> {
-  const read = readRun(m.files.run, JSON.stringify(run.body))
+  const known = runs.get(run.id)
+  const read = known === undefined ? readRun(m.files.run, JSON.stringify(run.body)) : ok(known)
   if (!read.ok) return err({ kind: 'fault', message: m.trouble.runUnreadable, problems: read.error })
+  runs.set(run.id, read.value)
   const file = { format: 'lapwise-readings/1', run: read.value.name, readings: readings.map(({ body }) => body) }
   const list = checkShape(m.files.readings, file, readingsSchema)
   if (!list.ok) return err({ kind: 'fault', message: m.trouble.readingsUnreadable, problems: list.error })
@@ -68,10 +70,12 @@ export function summaryOf(kept: KeptRun, project: string): RunSummary {
   return { ...named, judged: { acceptance, counts, findings: findings.length }, problems: [] }
 }
 
-/** A run never changes, and to lay it out is work: once for each run while the page is open. */
+// A run never changes, and to read it and lay it out is work: once for each run while the page is open.
+const runs = new Map<string, RunFile>()
 const required = new Map<string, Result<RequiredRun, readonly InputProblem[]>>()
 
-function requiredOf({ id, run }: KeptRun): Result<RequiredRun, readonly InputProblem[]> {
+/** The run laid out, with all that must be true of it; or why it cannot be. */
+export function requiredOf({ id, run }: KeptRun): Result<RequiredRun, readonly InputProblem[]> {
   const known = required.get(id) ?? requireRun(run.name, run)
   required.set(id, known)
   return known

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useState } from 'preact/hooks'
 import { type Language, language, languages, setLanguage } from '../messages.ts'
 
 /** `auto` follows the device; `sun` is light, `night` dark. */
@@ -44,25 +44,24 @@ function showLight(light: Light): void {
   else document.documentElement.dataset.light = light
 }
 
-/** The language in force once its words are here, null before; and the way to another. */
-export function useLanguage(): readonly [Language | null, choose: (next: Language) => void] {
-  const [shown, setShown] = useState<Language | null>(null)
-  const show = (next: Language): void => {
-    // Without its words, and without a connection to fetch them, the page stays in the language it is in.
-    void setLanguage(next)
-      .catch(() => undefined)
-      .then(() => setShown(language()))
-  }
-  useEffect(() => {
-    const wanted = preferences()
-    showLight(wanted.light)
-    show(wanted.language)
-  }, [])
+/** Puts language and light in force as they were chosen, before anything is drawn. */
+export async function startPreferences(): Promise<void> {
+  const { language: wanted, light } = preferences()
+  showLight(light)
+  await show(wanted)
+}
+
+/** Without its words, and without a connection to fetch them, the page stays in the language it is in. */
+const show = (next: Language): Promise<void> => setLanguage(next).catch(() => undefined)
+
+/** The language in force, and the way to another. */
+export function useLanguage(): readonly [Language, choose: (next: Language) => void] {
+  const [shown, setShown] = useState(language)
   return [
     shown,
     (next) => {
       setPreferences({ language: next })
-      show(next)
+      void show(next).then(() => setShown(language()))
     },
   ]
 }

@@ -41,6 +41,11 @@ export function LaterPart<T>({ part, title, children }: Props<T>) {
   useEffect(() => {
     if (answer === null) fetch()
   }, [])
-  if (answer === null) return <p role="status">{m.page.loading}</p>
+  if (answer === null)
+    return (
+      <p role="status" class="loading">
+        {m.page.loading}
+      </p>
+    )
   return answer.ok ? children(answer.value) : <TroubleNote title={title} trouble={answer.error} again={fetch} />
 }

@@ -22,7 +22,11 @@ export function RunListView({ source }: { readonly source: RunSource }) {
   return (
     <section class="sheet">
       <h1>{m.runs.title}</h1>
-      {loaded.state === 'loading' && <p role="status">{m.page.loading}</p>}
+      {loaded.state === 'loading' && (
+        <p role="status" class="loading">
+          {m.page.loading}
+        </p>
+      )}
       {loaded.state === 'failed' && <TroubleNote title={m.trouble.runs} trouble={loaded.trouble} again={again} />}
       {loaded.state === 'loaded' &&
         (loaded.value.length === 0 ? <p>{m.runs.none}</p> : <RunTable runs={loaded.value} />)}

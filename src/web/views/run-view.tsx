@@ -6,7 +6,7 @@ import { entriesInForce } from '../../operations/entries-in-force.ts'
 import { type JudgedRun, judgeKnown } from '../../operations/judge-readings.ts'
 import { postsNearMarks } from '../../operations/locate-warnings.ts'
 import { type PunchItem, punchList } from '../../operations/punch-list.ts'
-import { requireRun } from '../../operations/require-run.ts'
+import { requiredOf } from '../data/kept-run.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { useDrafts } from '../entry/drafts.ts'
@@ -40,7 +40,9 @@ export function RunView({ source, route }: Props) {
     case 'loading':
       return (
         <section class="sheet">
-          <p role="status">{m.page.loading}</p>
+          <p role="status" class="loading">
+            {m.page.loading}
+          </p>
         </section>
       )
     case 'failed':
@@ -64,7 +66,7 @@ function OpenRun({ source, route, kept }: Props & { readonly kept: KeptRun }) {
   const [near, setNear] = useState<string | null>(null)
   const [side, sideAgain] = useSideEntries(source, route.run)
   const drafts = useDrafts()
-  const required = useMemo(() => requireRun(kept.run.name, kept.run), [kept])
+  const required = useMemo(() => requiredOf(kept), [kept])
   const judged = useMemo(() => (required.ok ? judgeKnown(required.value, log.readings) : null), [required, log])
   const punch = useMemo(() => (judged === null ? [] : punchList(judged)), [judged])
   const nearMarks = useMemo(() => {

@@ -8,6 +8,7 @@ import { stripInput } from '../../operations/write-strip.ts'
 import { placeWords } from '../entry/reading-words.ts'
 import { m } from '../messages.ts'
 import { shownDrawing } from '../parts/picture.tsx'
+import { useAfterFrame } from '../parts/use-after-frame.ts'
 import { goTo, type Route, requirementPath } from '../route.ts'
 
 interface Props {
@@ -21,7 +22,8 @@ interface Props {
 const placeOf = (requirement: string): string => requirement.split('/')[0]!
 
 /** The strip, on which every place opens the first thing to be read there. One stop for the keyboard, arrows within. */
-export function StripView({ judged, route, near, nearMarks }: Props) {
+export function StripView({ judged: latest, route, near, nearMarks }: Props) {
+  const judged = useAfterFrame(latest)
   const [isShown, setShown] = useState(true)
   const frame = useRef<HTMLDivElement>(null)
   const svg = useMemo(() => writeSvg(shownDrawing(stripDrawing(stripInput(judged)))), [judged, m])

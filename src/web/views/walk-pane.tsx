@@ -13,6 +13,7 @@ import { placeWords } from '../entry/reading-words.ts'
 import { undoing } from '../entry/undo.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
+import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { type Route, requirementPath } from '../route.ts'
 
@@ -143,16 +144,20 @@ interface ListProps {
   readonly near: (place: string) => void
 }
 
+/** Places of the list that are drawn in one frame: more than a screen shows. */
+const drawnAtOnce = 15
+
 function RequirementList({ requirements, units, wordOf, run, open, near }: ListProps) {
   const list = useRef<HTMLElement>(null)
   const groups = useMemo(() => groupByPlace(requirements), [requirements])
+  const drawn = useFrameByFrame(groups.length, drawnAtOnce)
   useEffect(() => {
     const box = list.current
     const current = box?.querySelector('[aria-current]')
     if (box === null || current === null || current === undefined) return
     const [outer, inner] = [box.getBoundingClientRect(), current.getBoundingClientRect()]
     if (inner.top < outer.top || inner.bottom > outer.bottom) box.scrollTop += inner.top - outer.top - outer.height / 3
-  }, [open])
+  }, [open, drawn])
   useEffect(() => {
     const box = list.current
     if (box === null) return
@@ -166,31 +171,53 @@ function RequirementList({ requirements, units, wordOf, run, open, near }: ListP
     )
     for (const group of box.querySelectorAll('[data-at]')) watcher.observe(group)
     return () => watcher.disconnect()
-  }, [groups, near])
+  }, [groups, near, drawn])
   return (
     <nav ref={list} class="walk-list" aria-label={m.walk.requirements}>
-      {groups.map(({ title, hold, members }) => (
-        <section
-          key={title + String(hold)}
-          class={hold ? 'group hold' : 'group'}
-          data-at={hold ? undefined : members[0]!.id.split('/')[0]}
-        >
-          <h2>{title}</h2>
-          <ul class="plain">
-            {members.map(({ id, must, place }) => (
-              <li key={id}>
-                <a class="row-link" href={requirementPath(run, id)} aria-current={id === open ? 'true' : undefined}>
-                  <VerdictMark word={wordOf.get(id)!} />
-                  <span class="must">{hold ? `${placeWords(place)}: ${say(must, units)}` : say(must, units)}</span>
-                </a>
-              </li>
-            ))}
-          </ul>
-        </section>
+      {groups.slice(0, drawn).map((group) => (
+        <PlaceGroup
+          key={group.title + String(group.hold)}
+          group={group}
+          words={group.members.map(({ id }) => wordOf.get(id)).join()}
+          units={units}
+          run={run}
+          open={group.members.some(({ id }) => id === open) ? open : null}
+        />
       ))}
     </nav>
   )
 }
+
+interface GroupProps {
+  readonly group: Group
+  /** Words of the verdicts, in the order of the members. */
+  readonly words: string
+  readonly units: ListProps['units']
+  readonly run: string
+  readonly open: string | null
+}
+
+/** Drawn anew only when something in it is another: of a long run a reading changes one of a hundred. */
+const PlaceGroup = ({ group, words, units, run, open }: GroupProps) =>
+  useMemo(() => {
+    const { title, hold, members } = group
+    const each = words.split(',') as VerdictWord[]
+    return (
+      <section class={hold ? 'group hold' : 'group'} data-at={hold ? undefined : members[0]!.id.split('/')[0]}>
+        <h2>{title}</h2>
+        <ul class="plain">
+          {members.map(({ id, must, place }, i) => (
+            <li key={id}>
+              <a class="row-link" href={requirementPath(run, id)} aria-current={id === open ? 'true' : undefined}>
+                <VerdictMark word={each[i]!} />
+                <span class="must">{hold ? `${placeWords(place)}: ${say(must, units)}` : say(must, units)}</span>
+              </a>
+            </li>
+          ))}
+        </ul>
+      </section>
+    )
+  }, [group, words, units, run, open, m])
 
 interface Group {
   readonly title: string
