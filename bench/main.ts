@@ -3,6 +3,7 @@ import { benchIntegerProgram } from './integer-program.ts'
 import { benchLayouts } from './layouts.ts'
 import type { BenchRow } from './measure.ts'
 import { benchNeeds } from './needs.ts'
+import { benchPacket } from './packet.ts'
 import { benchPage } from './page/main.ts'
 import { benchVerdicts } from './verdicts.ts'
 
@@ -11,6 +12,7 @@ const benches: readonly (() => readonly BenchRow[] | Promise<readonly BenchRow[]
   benchVerdicts,
   benchIntegerProgram,
   benchNeeds,
+  benchPacket,
   benchPage,
 ]
 

@@ -53,7 +53,8 @@ export function readEverything(model: RunModel, requirements: readonly Requireme
   return [...places, ...requirements.flatMap(goodReading)]
 }
 
-function goodReading({ id, look }: Requirement): Reading[] {
+/** One that meets the requirement; none where other readings or the run file decide it. */
+export function goodReading({ id, look }: Requirement): Reading[] {
   switch (look.kind) {
     case 'measure':
       return look.orFrom === null ? [readingOf(id, lengthAnswer(within(look.limits), look.limits.unit))] : []

@@ -2,8 +2,10 @@ import type { Requirement } from '../core/requirements/requirement.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
 import { verdictOrder } from '../drawing/verdict-signs.ts'
+import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import { cautions } from './cautions.ts'
 import { groupBy } from './group-by.ts'
+import { type PhotoLine, photoLines } from './photo-lines.ts'
 import { placesText } from './places-text.ts'
 import { timeText } from './printed-time.ts'
 import { type ReadingLine, readingLine } from './reading-lines.ts'
@@ -41,6 +43,7 @@ export interface RecordContents {
   readonly unconfirmed: readonly UnconfirmedLine[]
   readonly sources: readonly SourceLine[]
   readonly cautions: readonly string[]
+  readonly photos: readonly PhotoLine[]
   /** Given on a device, the latest first. */
   readonly signed: readonly SignatureLine[]
   /** Who signs by hand. */
@@ -93,11 +96,19 @@ interface UnconfirmedLine {
   readonly requirements: readonly string[]
 }
 
-/** @param signed  the signatures under the run, the latest first */
+/** What the record shows besides the readings. */
+export interface RecordSide {
+  /** The signatures under the run, the latest first. */
+  readonly signed: readonly SignedVersion[]
+  readonly photos: readonly EntryOf<PhotoBody>[]
+  /** Names of the photos that are at hand. */
+  readonly photosHere: ReadonlySet<string>
+}
+
 export function recordContents(
   input: RecordInput,
   printing: Printing,
-  signed: readonly SignedVersion[],
+  { signed, photos, photosHere }: RecordSide,
 ): RecordContents {
   const { run, judgement, requirements } = input
   const sources = sourceLines(requirements)
@@ -129,6 +140,7 @@ export function recordContents(
     unconfirmed: unconfirmedLines(requirements, sources),
     sources,
     cautions,
+    photos: photoLines(lines, input.readings, photos, photosHere),
     signed: signed.map(signatureLine),
     signatures: ['Contractor', 'Inspector', 'Engineer'],
     hash: printing.hash,

@@ -1,6 +1,8 @@
 import type { Reading } from '../core/measurement/reading.ts'
+import { pictureTrouble } from '../documents/pdf/typeset.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { readPicture } from '../formats/picture/read-picture.ts'
 
 /** A photo as the readings name it, with the file that holds it. */
 export interface NamedPhoto {
@@ -45,24 +47,24 @@ export function photoProblems(
         { file, place: `photo ${JSON.stringify(name)}`, expected: 'a picture of that name', found: 'no such file' },
       ]
     }
-    if (isPicture(photo.bytes)) return []
-    const found = photo.bytes.length === 0 ? 'an empty file' : 'a file that begins like none of them'
-    return [{ file: photo.file, place: '', expected: 'a picture (JPEG, PNG or WebP)', found }]
+    const fault = faultOf(photo.bytes)
+    return fault === null
+      ? []
+      : [{ file: photo.file, place: '', expected: 'a whole picture (JPEG, PNG or WebP)', found: fault }]
   })
 }
 
-/**
- * Whether `bytes` begin as a JPEG, PNG or WebP picture does.
- * @source ITU-T T.81 B.1.1.3 (SOI); PNG specification, 5.2; RFC 9649, 2.4
- */
-function isPicture(bytes: Uint8Array): boolean {
-  const starts = (signature: readonly number[], at: number): boolean =>
-    signature.every((byte, i) => bytes[at + i] === byte)
-  return (
-    starts([0xff, 0xd8, 0xff], 0) ||
-    starts([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a], 0) ||
-    (starts(ascii('RIFF'), 0) && starts(ascii('WEBP'), 8))
-  )
+/** The picture alone, without what a camera appends to it. */
+export function pictureOf({ file, bytes }: NamedPhoto): Uint8Array {
+  const picture = readPicture(bytes)
+  if (!picture.ok) throw new RangeError(`${file} is ${picture.error}`)
+  return bytes.subarray(0, picture.value.length)
 }
 
-const ascii = (text: string): readonly number[] => [...text].map((letter) => letter.charCodeAt(0))
+/** By its structure as far as its end, and then as the typesetter reads it. */
+function faultOf(bytes: Uint8Array): string | null {
+  const picture = readPicture(bytes)
+  if (!picture.ok) return picture.error
+  const trouble = pictureTrouble(bytes.subarray(0, picture.value.length))
+  return trouble && `a picture that cannot be read: ${trouble}`
+}

@@ -6,7 +6,9 @@ import { signatureDrawing } from '../documents/signature-lines.ts'
 import type { PaperName } from '../drawing/paper.ts'
 import { stripPages } from '../drawing/views/strip.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
+import { entriesInForce } from './entries-in-force.ts'
 import { instrumentsOf, type JudgedRun } from './judge-readings.ts'
+import { type NamedPhoto, pictureOf } from './packet-photos.ts'
 import { signedVersions } from './sign-off.ts'
 import { stripInput } from './write-strip.ts'
 
@@ -20,6 +22,8 @@ export interface RecordOptions {
   readonly sha256: (text: string) => string
   /** What was recorded at the run besides readings. */
   readonly entries: RunEntries
+  /** The photos that are at hand; null where they are left out. They have to be whole pictures. */
+  readonly photos: readonly NamedPhoto[] | null
 }
 
 /**
@@ -27,16 +31,21 @@ export interface RecordOptions {
  * server for it.
  */
 export async function writeRecord(judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> {
-  const { page, printedAt, author, sha256, entries } = options
+  const { page, printedAt, author, sha256, entries, photos } = options
   const input = recordInput(judged)
   const hash = recordHash(input, sha256)
   const signed = signedVersions(entries.signatures, judged, hash)
-  const contents = recordContents(input, { printedAt, author, hash }, signed)
-  const drawings = {
+  const given = new Map((photos ?? []).map((one) => [one.photo, pictureOf(one)]))
+  const side = { signed, photos: entriesInForce(entries.photos), photosHere: new Set(given.keys()) }
+  const contents = recordContents(input, { printedAt, author, hash }, side)
+  const pictures = {
     pages: stripPages(stripInput(judged), page),
     signatures: signed.map((version) => signatureDrawing(version.signed)),
+    photos: new Map(
+      contents.photos.flatMap(({ number, photo, isHere }) => (isHere ? [[number, given.get(photo)!] as const] : [])),
+    ),
   }
-  return writeRecordPdf(contents, drawings, { page, standard: 'PDF/A-2a' })
+  return writeRecordPdf(contents, pictures, { page, standard: 'PDF/A-2a' })
 }
 
 export const recordInput = ({ run, model, requirements, readings, judgement }: JudgedRun): RecordInput => ({

@@ -77,7 +77,13 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
       if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
       const entries = await sideEntries(store, request.params.run)
       if (!entries.ok) return reply.code(entries.error.status).send(errorOf(entries.error))
-      const printing = { ...request.query, printedAt: now().toISOString(), sha256, entries: entries.value }
+      const printing = {
+        ...request.query,
+        printedAt: now().toISOString(),
+        sha256,
+        entries: entries.value,
+        photos: null,
+      }
       const pdf = await writeRecord(judged.value, printing)
       return reply.type('application/pdf').send(Buffer.from(pdf))
     },

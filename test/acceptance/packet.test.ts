@@ -44,10 +44,12 @@ function ended(child: ChildProcess): Promise<{ readonly code: number | null; rea
 
 const lapwise = (...more: readonly string[]) => ended(start(more))
 
-/** A picture by its first bytes, `size` bytes long. */
+const picture = readFileSync(new URL('web/fieldwork-sideways.jpg', import.meta.url))
+
+/** A picture, filled up after its end to `size` bytes, as cameras append a film. */
 function writePhoto(name: string, size: number): void {
   const bytes = Buffer.alloc(size, 7)
-  Buffer.from([0xff, 0xd8, 0xff, 0xe0]).copy(bytes)
+  picture.copy(bytes)
   writeFileSync(file(`photos/${name}`), bytes)
 }
 
@@ -73,7 +75,7 @@ function manifestFaults(): readonly string[] {
 
 describe('lapwise packet', () => {
   it('writes the folder whole, with photos, and sha256sum agrees with the manifest on every file', async () => {
-    writePhotos(64)
+    writePhotos(4096)
     const { code, said } = await lapwise('--photos', 'photos', '--ticket', 'ticket 7')
     expect([code, said.includes('wrote 17 files')]).toEqual([0, true])
     expect(written()).toEqual(['OUT'])
@@ -91,7 +93,6 @@ describe('lapwise packet', () => {
 
   it('takes logs, ticket, signatures, photos and readings from the file of a device', async () => {
     const judged = onDevice(judgedDemo())
-    const picture = readFileSync(new URL('web/fieldwork-sideways.jpg', import.meta.url))
     const asShown = { ...judged, readings: judged.readings.map((one) => ({ ...one, photos: [] })) }
     writeFileSync(file('device.json'), JSON.stringify(deviceOf(asShown, demoProject().run, [picture])))
     const end = await ended(
@@ -129,16 +130,17 @@ describe('lapwise packet', () => {
     expect(written()).toEqual(['OUT'])
   })
 
-  it('names each photo that is missing, twice there or no picture, and writes nothing', async () => {
+  it('names each photo that is missing, twice there, cut short or no picture, and writes nothing', async () => {
     writeFileSync(file('photos/covered-1.jpg'), 'a text')
+    writePhoto('covered-2.jpg', picture.length - 1)
     const { code, said } = await lapwise('--photos', 'photos')
     expect(code).toBe(2)
     expect(said.split('\n').filter((line) => line !== '')).toEqual([
-      'covered-1.jpg: expected a picture (JPEG, PNG or WebP), found a file that begins like none of them',
-      'readings.json: photo "covered-2": expected a picture of that name, found no such file',
+      'covered-1.jpg: expected a whole picture (JPEG, PNG or WebP), found a file that begins like none of them',
+      'covered-2.jpg: expected a whole picture (JPEG, PNG or WebP), found a picture that is cut short',
       'readings.json: photo "covered-20": expected a picture of that name, found no such file',
     ])
-    writePhoto('covered-1.png', 64)
+    writePhoto('covered-1.png', 4096)
     const twice = await lapwise('--photos', 'photos')
     expect([twice.code, twice.said]).toEqual([
       2,

@@ -29,6 +29,7 @@ export const recordCommand: Command = {
       author: '',
       sha256,
       entries: noEntries,
+      photos: null,
     })
     await writeWhole(output, pdf)
     say(`wrote ${output}, record hash ${sha256(recordText(judged))}`)

@@ -110,6 +110,31 @@ export const recordTemplate = String.raw`${pageFrame}
   drawing-pages
 }
 
+// Photos by the requirement that they show.
+#let photos-of = (:)
+#let photo-numbers = (:)
+#for photo in doc.photos {
+  photo-numbers.insert(photo.photo, photo.number)
+  if photo.requirement != none {
+    photos-of.insert(photo.requirement, photos-of.at(photo.requirement, default: ()) + (photo,))
+  }
+}
+#let photo-picture(photo, ..size) = image(
+  "/photos/" + str(photo.number),
+  ..size,
+  fit: "contain",
+  alt: "Photo " + str(photo.number) + ", " + photo.name + ". " + photo.shows,
+)
+#let photo-words(photos) = photos.map(name => "photo " + str(photo-numbers.at(name))).join(", ")
+// Small in the row, as many as keep it on its page; all of them stand larger further on.
+#let thumbnails(photos) = {
+  for photo in photos.slice(0, calc.min(2, photos.len())) {
+    if photo.isHere { block(above: 4pt, below: 2pt, photo-picture(photo, width: 100%, height: 66pt)) }
+    block(above: 2pt, below: 2pt, small[Photo #photo.number: #photo.name#if not photo.isHere [ (not in this packet)]])
+  }
+  if photos.len() > 2 { small[and photos #photos.slice(2).map(photo => str(photo.number)).join(", ")] }
+}
+
 #let reading-lines(reading) = {
   [*#reading.answer*]
   linebreak()
@@ -119,7 +144,7 @@ export const recordTemplate = String.raw`${pageFrame}
     [#reading.by, #reading.at (#reading.id)]
     if reading.corrects != none [; corrects #reading.corrects]
     if reading.together != none [\ taken in one go for several places (#reading.together)]
-    if reading.photos.len() > 0 [\ photo #reading.photos.join(", ")]
+    if reading.photos.len() > 0 [\ #photo-words(reading.photos)]
   })
 }
 
@@ -129,6 +154,7 @@ export const recordTemplate = String.raw`${pageFrame}
     if line.derived.from != none { linebreak(); small(line.derived.from) }
   } else if line.readings.len() == 0 { [no reading] }
   for reading in line.readings { reading-lines(reading) }
+  thumbnails(photos-of.at(line.id, default: ()))
 }
 
 // A row is kept on one page unless a long note makes it too high.
@@ -202,7 +228,25 @@ export const recordTemplate = String.raw`${pageFrame}
 #if doc.measured.len() > 0 {
   heading(level: 1)[Readings from which values are computed]
   set text(size: 8pt)
-  reading-table(doc.measured, [Photos], line => line.photos.join(", "))
+  reading-table(doc.measured, [Photos], line => photo-words(line.photos))
+}
+
+#if doc.photos.len() > 0 {
+  heading(level: 1)[Photos]
+  let part(photo) = block(breakable: false, width: 100%, {
+    if photo.isHere { photo-picture(photo, width: 100%, height: 176pt) } else {
+      block(width: 100%, height: 40pt, stroke: rule, inset: 6pt)[This photo is not in this packet.]
+    }
+    block(above: 4pt, {
+      [*Photo #photo.number*, #photo.name]
+      linebreak()
+      photo.shows
+      linebreak()
+      small(photo.taken)
+      if photo.note != none { linebreak(); photo.note }
+    })
+  })
+  grid(columns: (1fr, 1fr), column-gutter: 14pt, row-gutter: 14pt, ..doc.photos.map(part))
 }
 
 = Readings that no longer count

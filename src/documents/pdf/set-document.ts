@@ -31,5 +31,6 @@ export function setDocument(
       figures: frameData(text, page, drawings.figures).drawings,
     },
     'PDF/A-2a',
+    new Map(),
   )
 }

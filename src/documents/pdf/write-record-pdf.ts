@@ -12,17 +12,19 @@ export interface PdfOptions {
   readonly standard: PdfStandard
 }
 
-export interface RecordDrawings {
+export interface RecordPictures {
   /** At true scale, each on a page of its own. */
   readonly pages: readonly Drawing[]
   /** In the order of `RecordContents.signed`. */
   readonly signatures: readonly Drawing[]
+  /** Of `RecordContents.photos`, by number; those that are not in this packet are missing. */
+  readonly photos: ReadonlyMap<number, Uint8Array>
 }
 
 /** The inspection record as PDF. */
 export const writeRecordPdf = (
   contents: RecordContents,
-  { pages, signatures }: RecordDrawings,
+  { pages, signatures, photos }: RecordPictures,
   { page, standard }: PdfOptions,
 ): Uint8Array =>
   typeset(
@@ -38,4 +40,5 @@ export const writeRecordPdf = (
       signatures: frameData(contents, page, signatures).drawings,
     },
     standard,
+    new Map([...photos].map(([number, bytes]) => [`/photos/${number}`, bytes])),
   )

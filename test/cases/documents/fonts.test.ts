@@ -22,11 +22,11 @@ const letters = printableRanges
 describe('the fonts that the typesetter carries', () => {
   test.each(['regular', 'bold'])('show every printable character, %s', (weight) => {
     expect(letters.length).toBeGreaterThan(3_000)
-    expect(typeset(template, { letters, weight }, 'PDF/A-2a').length).toBeGreaterThan(0)
+    expect(typeset(template, { letters, weight }, 'PDF/A-2a', new Map()).length).toBeGreaterThan(0)
   })
 
   test('lack an emoji, and the typesetter says so', () => {
-    expect(() => typeset(template, { letters: ['😀'], weight: 'regular' }, 'PDF/A-2a')).toThrow(
+    expect(() => typeset(template, { letters: ['😀'], weight: 'regular' }, 'PDF/A-2a', new Map())).toThrow(
       /could not be displayed/,
     )
   })

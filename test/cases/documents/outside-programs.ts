@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { afterAll } from 'vitest'
 
 /** Programs that nobody here wrote, from Debian's packages poppler-utils and qpdf. */
-export type OutsideProgram = 'pdftotext' | 'pdffonts' | 'pdfinfo' | 'qpdf'
+export type OutsideProgram = 'pdftotext' | 'pdffonts' | 'pdfimages' | 'pdfinfo' | 'qpdf'
 
 /** Whether `program` is installed; says so where it is not, so that a skipped check is seen. */
 export function isInstalled(program: OutsideProgram): boolean {

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto'
+import { readFileSync } from 'node:fs'
 import { setTimeout as wait } from 'node:timers/promises'
 import { describe, expect, test } from 'vitest'
 import { crewSheetContents } from '../../../src/documents/crew-sheet-contents.ts'
@@ -17,6 +18,7 @@ import { recordInput } from '../../../src/operations/write-record.ts'
 import { atSplices, inventedRoad, judgedDemo, newYorkEast, sound } from '../exports/export-project.ts'
 import { deviceOf, onDevice } from './device-of-demo.ts'
 import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
+import { pngOf } from './png-of.ts'
 
 const text = new TextEncoder()
 const sha256 = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
@@ -64,7 +66,12 @@ function unreadRun(changes: object): JudgedRun {
   return judgeKnown(sound(requireRun('run.json', sound(readRun('run.json', file)))), [])
 }
 
-const canCheck = isInstalled('qpdf') && isInstalled('pdftotext') && isInstalled('pdfinfo') && isInstalled('pdffonts')
+const canCheck =
+  isInstalled('qpdf') &&
+  isInstalled('pdftotext') &&
+  isInstalled('pdfinfo') &&
+  isInstalled('pdffonts') &&
+  isInstalled('pdfimages')
 const pdfNames = ['crew-sheet.pdf', 'record.pdf', 'as-built.pdf', 'quantities.pdf', 'material-list.pdf']
 
 /** Each PDF passes qpdf, carries its fonts and names the run; gives their texts by name. */
@@ -297,12 +304,13 @@ describe('what a device recorded', { timeout: 60_000 }, () => {
 })
 
 describe('photos of a packet', { timeout: 60_000 }, () => {
-  const jpeg = Uint8Array.from([0xff, 0xd8, 0xff, 0xe0, 0, 16])
+  /** Of 240 x 120 pixels, to be turned by its orientation. */
+  const jpeg = new Uint8Array(readFileSync(new URL('../../acceptance/web/fieldwork-sideways.jpg', import.meta.url)))
   const photo = (name: string, bytes: Uint8Array) => ({ photo: name, file: `${name}.jpg`, bytes })
+  const names = ['covered-1', 'covered-2', 'covered-20']
 
   test('are taken in under their own names, with their hash in the manifest', async () => {
-    const photos = ['covered-1', 'covered-2', 'covered-20'].map((name) => photo(name, jpeg))
-    const files = await packetOf(judged, { photos })
+    const files = await packetOf(judged, { photos: names.map((name) => photo(name, jpeg)) })
     expect(named(files, 'photos/covered-20.jpg')).toEqual(jpeg)
     expect(manifestOf(files).files).toContainEqual({
       name: 'photos/covered-1.jpg',
@@ -311,16 +319,69 @@ describe('photos of a packet', { timeout: 60_000 }, () => {
     })
   })
 
-  test('that are missing, empty or no picture are named one by one, and nothing is written', async () => {
-    const photos = [photo('covered-1', text.encode('%PDF-1.7')), photo('covered-2', new Uint8Array())]
-    const refused = await writePacket(judged, { ...options, photos })
-    expect(refused.ok).toBe(false)
-    const problems: readonly InputProblem[] = refused.ok ? [] : refused.error
-    expect(problems.map(({ file, place, found }) => [file, place, found])).toEqual([
+  test('that are missing, empty, cut short, spoilt or no picture are named one by one', async () => {
+    const spoilt = pngOf(2, 2).with(45, 0xff)
+    const refusedOf = async (given: readonly (readonly [string, Uint8Array])[]) => {
+      const photos = given.map(([name, bytes]) => photo(name, bytes))
+      const refused = await writePacket(judged, { ...options, photos })
+      const problems: readonly InputProblem[] = refused.ok ? [] : refused.error
+      return problems.map(({ file, place, found }) => [file, place, found])
+    }
+    expect(
+      await refusedOf([
+        ['covered-1', text.encode('%PDF-1.7')],
+        ['covered-2', new Uint8Array()],
+      ]),
+    ).toEqual([
       ['covered-1.jpg', '', 'a file that begins like none of them'],
       ['covered-2.jpg', '', 'an empty file'],
       ['readings.json', 'photo "covered-20"', 'no such file'],
     ])
+    expect(
+      await refusedOf([
+        ['covered-1', jpeg.subarray(0, jpeg.length - 2)],
+        ['covered-2', spoilt],
+        ['covered-20', jpeg],
+      ]),
+    ).toEqual([
+      ['covered-1.jpg', '', 'a picture that is cut short'],
+      ['covered-2.jpg', '', expect.stringContaining('a picture that cannot be read: failed to decode image')],
+    ])
+  })
+
+  test.skipIf(!canCheck)('stand in the record beside their requirements and larger further on', async () => {
+    const given = [jpeg, Buffer.concat([jpeg, text.encode('a film')]), pngOf(3, 2)]
+    const files = await packetOf(judged, { photos: names.map((name, i) => photo(name, given[i]!)) })
+    const path = fileOf(named(files, 'record.pdf'), 'photos.pdf')
+    expect(qpdfCheck(path)).toBe(0)
+    // Twice each.
+    const drawn = outputOf('pdfimages', '-list', path)
+      .trim()
+      .split('\n')
+      .slice(2)
+      .map((line) => line.trim().split(/\s+/))
+    const sizes = drawn.filter(([, , type]) => type === 'image').map(([, , , width, height]) => `${width} x ${height}`)
+    expect(sizes.filter((size) => size === '240 x 120')).toHaveLength(4)
+    expect(sizes.filter((size) => size === '3 x 2')).toHaveLength(2)
+    const record = textOf(path)
+    for (const [i, name] of names.entries()) {
+      expect(record).toContain(`Photo ${i + 1}: ${name}`)
+      expect(record).toContain(`Photo ${i + 1}, ${name} No. ${i + 1}, post`)
+    }
+    expect(record).not.toContain('not in this packet')
+    const without = textOf(fileOf(named(await packetOf(judged), 'record.pdf'), 'without.pdf'))
+    expect(without).toContain('Photo 1: covered-1 (not in this packet)')
+    expect(without).toContain('This photo is not in this packet.')
+  })
+
+  test.skipIf(!canCheck)('that were entered have their time, place and note', async () => {
+    const signed = onDevice(judged)
+    const { entries } = sound(deviceRun('device.json', deviceOf(signed, demoProject().run, [jpeg]), judged.run))
+    const taken = { photo: sha256(jpeg), file: 'stub.jpg', bytes: jpeg }
+    const photos = [...names.map((name) => photo(name, jpeg)), taken]
+    const record = textOf(fileOf(named(await packetOf(signed, { entries, photos }), 'record.pdf'), 'entered.pdf'))
+    expect(record).toContain(`Photo 4: ${sha256(jpeg).slice(0, 12)}…`)
+    expect(record).toContain('2016-05-09 08:25; T. Alvarez; 40.12345, -105.54321 (WGS 84, ±5 m) Stub, view 1')
   })
 })
 

@@ -20,7 +20,10 @@ const options = {
   author: 'M. Reyes',
   sha256,
   entries: noEntries,
+  photos: null,
 } as const
+
+const noSide = { signed: [], photos: [], photosHere: new Set<string>() }
 
 function demoJudged(changes: object = {}): JudgedRun {
   const demo = demoProject()
@@ -35,7 +38,11 @@ function demoJudged(changes: object = {}): JudgedRun {
 }
 
 const contentsOf = (judged: JudgedRun): RecordContents =>
-  recordContents(recordInput(judged), { printedAt: options.printedAt, author: options.author, hash: sha256('') }, [])
+  recordContents(
+    recordInput(judged),
+    { printedAt: options.printedAt, author: options.author, hash: sha256('') },
+    noSide,
+  )
 
 describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
   const judged = demoJudged()
@@ -56,7 +63,7 @@ describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
   test('states PDF/A-2a, and can be set as PDF/UA-1, whose rules the typesetter checks', () => {
     const metadata = Buffer.from(pdf).toString('latin1')
     expect(metadata).toContain('<pdfaid:part>2</pdfaid:part><pdfaid:conformance>A</pdfaid:conformance>')
-    const drawings = { pages: stripPages(stripInput(judged), 'letter'), signatures: [] }
+    const drawings = { pages: stripPages(stripInput(judged), 'letter'), signatures: [], photos: new Map() }
     const accessible = writeRecordPdf(contents, drawings, { page: 'letter', standard: 'PDF/UA-1' })
     expect(Buffer.from(accessible).toString('latin1')).toContain('<pdfuaid:part>1</pdfuaid:part>')
   })

@@ -1,0 +1,80 @@
+import type { Reading } from '../core/measurement/reading.ts'
+import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
+import { timeText } from './printed-time.ts'
+import type { RequirementLine } from './requirement-lines.ts'
+
+/** One photo of the record. */
+export interface PhotoLine {
+  /** Counts through the record, in the order of its requirements. */
+  readonly number: number
+  /** What it is called where it is named, shortened where that is a hash. */
+  readonly name: string
+  /** Id of the requirement that it shows; null for the run as a whole and for what no requirement asks. */
+  readonly requirement: string | null
+  /** What it shows, in words. */
+  readonly shows: string
+  /** Who took it, when and where. */
+  readonly taken: string
+  readonly note: string | null
+  /** Whether it is in this packet. */
+  readonly isHere: boolean
+  /** As readings or its entry name it, in full. */
+  readonly photo: string
+}
+
+interface Named {
+  readonly photo: string
+  readonly of: string | null
+  readonly taken: string
+  readonly note: string | null
+}
+
+/**
+ * Every photo that a reading names or that was entered, once.
+ * @param given  names of the photos that are at hand
+ */
+export function photoLines(
+  lines: readonly RequirementLine[],
+  readings: readonly Reading[],
+  entered: readonly EntryOf<PhotoBody>[],
+  given: ReadonlySet<string>,
+): readonly PhotoLine[] {
+  const named = new Map<string, Named>()
+  for (const { photos, of, by, at } of readings)
+    for (const photo of photos)
+      if (!named.has(photo))
+        named.set(photo, { photo, of, taken: `named in a reading of ${timeText(at)} by ${by}`, note: null })
+  for (const entry of entered) named.set(entry.body.sha256, ofEntry(entry, named.get(entry.body.sha256)))
+  const place = new Map(lines.map((line, i) => [line.id, i]))
+  const orderOf = ({ of }: Named): number => (of === null ? lines.length + 1 : (place.get(of) ?? lines.length))
+  return [...named.values()]
+    .sort((a, b) => orderOf(a) - orderOf(b))
+    .map(({ photo, of, taken, note }, i) => {
+      const line = of === null ? undefined : lines[place.get(of) ?? -1]
+      return {
+        number: i + 1,
+        name: /^[0-9a-f]{64}$/.test(photo) ? `${photo.slice(0, 12)}…` : photo,
+        requirement: line?.id ?? null,
+        shows: line === undefined ? (of ?? 'the run') : `No. ${line.number}, ${line.place.name}: ${line.must}`,
+        taken,
+        note,
+        isHere: given.has(photo),
+        photo,
+      }
+    })
+}
+
+function ofEntry({ author, body }: EntryOf<PhotoBody>, reading: Named | undefined): Named {
+  const { sha256, takenAt, position, drawnOn, note, of } = body
+  const parts = [
+    takenAt === null ? 'time not known' : timeText(takenAt),
+    author,
+    ...(position === null
+      ? []
+      : [
+          `${position.latitude.toFixed(5)}, ${position.longitude.toFixed(5)} (WGS 84, ±${Math.ceil(position.accuracy)} m)`,
+        ]),
+    ...(drawnOn === null ? [] : [`drawn on ${drawnOn.slice(0, 12)}…`]),
+  ]
+  return { photo: sha256, of: of ?? reading?.of ?? null, taken: parts.join('; '), note }
+}

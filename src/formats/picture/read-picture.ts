@@ -1,0 +1,77 @@
+import { err, ok, type Result } from '../../core/result.ts'
+
+/** A picture by its structure, from its first byte to its last. */
+export interface Picture {
+  readonly type: 'image/jpeg' | 'image/png' | 'image/webp'
+  /** How many bytes it is long; cameras append other things to a file, such as a film. */
+  readonly length: number
+}
+
+/** What bytes are that hold no whole picture, in words. */
+export type PictureFault = 'an empty file' | 'a file that begins like none of them' | 'a picture that is cut short'
+
+/**
+ * The JPEG, PNG or WebP picture in `bytes`, walked through from marker to marker or chunk to chunk as far as its end.
+ * @source ITU-T T.81, B.1.1 and B.2 (markers); PNG specification, 5.2 to 5.3 (chunks); RFC 9649, 2.3 to 2.4 (RIFF)
+ */
+export function readPicture(bytes: Uint8Array): Result<Picture, PictureFault> {
+  if (bytes.length === 0) return err('an empty file')
+  const starts = (signature: readonly number[], at: number): boolean =>
+    signature.every((byte, i) => bytes[at + i] === byte)
+  const found = (type: Picture['type'], length: number | null): Result<Picture, PictureFault> =>
+    length === null || length > bytes.length ? err('a picture that is cut short') : ok({ type, length })
+  if (starts([0xff, 0xd8, 0xff], 0)) return found('image/jpeg', endOfJpeg(bytes))
+  if (starts([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a], 0)) return found('image/png', endOfPng(bytes))
+  if (starts(ascii('RIFF'), 0) && starts(ascii('WEBP'), 8)) return found('image/webp', endOfRiff(bytes))
+  return err('a file that begins like none of them')
+}
+
+const ascii = (text: string): readonly number[] => [...text].map((letter) => letter.charCodeAt(0))
+
+const viewOf = (bytes: Uint8Array): DataView => new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
+
+/** Just after the end-of-image marker; null where the file ends before, or before any scan. */
+function endOfJpeg(bytes: Uint8Array): number | null {
+  const view = viewOf(bytes)
+  let at = 2
+  let scans = 0
+  while (at + 1 < bytes.length) {
+    const marker = bytes[at + 1]!
+    if (bytes[at] !== 0xff) return null
+    // Fill bytes, restart markers and the stuffed zero stand alone.
+    if (marker === 0xff) at += 1
+    else if (marker === 0xd9) return scans === 0 ? null : at + 2
+    else if (marker === 0x01 || (marker >= 0xd0 && marker <= 0xd7)) at += 2
+    else {
+      if (at + 4 > bytes.length) return null
+      at += 2 + view.getUint16(at + 2)
+      if (marker !== 0xda) continue
+      scans++
+      at = endOfScan(bytes, at)
+    }
+  }
+  return null
+}
+
+/** Where the entropy-coded data of a scan end: at the next marker that is none of theirs. */
+function endOfScan(bytes: Uint8Array, from: number): number {
+  for (let at = bytes.indexOf(0xff, from); at !== -1; at = bytes.indexOf(0xff, at + 1)) {
+    const next = bytes[at + 1]
+    if (next !== undefined && next !== 0 && next !== 0xff && !(next >= 0xd0 && next <= 0xd7)) return at
+  }
+  return bytes.length
+}
+
+/** Just after the chunk IEND. */
+function endOfPng(bytes: Uint8Array): number | null {
+  const view = viewOf(bytes)
+  for (let at = 8; at + 12 <= bytes.length; ) {
+    const end = at + 12 + view.getUint32(at)
+    if (String.fromCharCode(...bytes.subarray(at + 4, at + 8)) === 'IEND') return end
+    at = end
+  }
+  return null
+}
+
+const endOfRiff = (bytes: Uint8Array): number | null =>
+  bytes.length < 12 ? null : 8 + viewOf(bytes).getUint32(4, true)
