@@ -60,6 +60,13 @@ module.exports = {
       to: { dependencyTypes: ['core'] },
     },
     {
+      name: 'run-page-carries-no-writers-for-other-programs',
+      comment: 'They are large, and a phone would fetch them before it can show a run.',
+      severity: 'error',
+      from: { path: '^src/web/views/run-view[.]tsx$' },
+      to: { path: '^src/(drawing/dxf|documents/(pdf|xlsx)|formats/(landxml|geopackage|ifc))/', reachable: true },
+    },
+    {
       name: 'database-drivers-live-in-store',
       severity: 'error',
       from: { path: '^src/', pathNot: '^src/store/' },

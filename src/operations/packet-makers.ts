@@ -27,6 +27,7 @@ import { postsNearMarks } from './locate-warnings.ts'
 import type { PacketOptions } from './packet-options.ts'
 import type { NamedPhoto } from './packet-photos.ts'
 import type { PlacedRun } from './place-run.ts'
+import { stripInput } from './strip-input.ts'
 import {
   type Stamp,
   stakeList,
@@ -37,7 +38,7 @@ import {
   writeStakeCsv,
 } from './write-exports.ts'
 import { recordInput, writeRecord } from './write-record.ts'
-import { stripInput, writeRunViewDxf, writeStrip } from './write-strip.ts'
+import { writeRunViewDxf, writeStrip } from './write-strip.ts'
 
 type Made = string | Uint8Array
 type Outcome = Result<Made, readonly InputProblem[]>

@@ -10,7 +10,7 @@ import { entriesInForce } from './entries-in-force.ts'
 import { instrumentsOf, type JudgedRun } from './judge-readings.ts'
 import { type NamedPhoto, pictureOf } from './packet-photos.ts'
 import { signedVersions } from './sign-off.ts'
-import { stripInput } from './write-strip.ts'
+import { stripInput } from './strip-input.ts'
 
 export interface RecordOptions {
   readonly page: PaperName

@@ -1,14 +1,14 @@
-import type { RunEnd } from '../core/layout/layout.ts'
 import type { Drawing } from '../drawing/drawing.ts'
 import { writeDxf } from '../drawing/dxf/write-dxf.ts'
 import type { PaperName } from '../drawing/paper.ts'
 import { writeSvg } from '../drawing/svg/write-svg.ts'
 import { elevationDrawing, elevationPages } from '../drawing/views/elevation.ts'
-import type { StripEnd, StripInput } from '../drawing/views/strip/strip-input.ts'
+import type { StripInput } from '../drawing/views/strip/strip-input.ts'
 import { stripDrawing, stripPages } from '../drawing/views/strip.ts'
 import { terminalDetail } from '../drawing/views/terminal-detail.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { RequiredRun } from './require-run.ts'
+import { stripInput } from './strip-input.ts'
 
 /** What of a run can be drawn: from above, square to its rail, and each end unit larger with its parts. */
 export const runViews = ['strip', 'elevation', 'detail'] as const
@@ -55,30 +55,3 @@ function drawingsOf(input: StripInput, view: RunViewName, page: 'web' | PaperNam
       return view satisfies never
   }
 }
-
-export function stripInput(required: RequiredRun | JudgedRun): StripInput {
-  const { run, request, model } = required
-  const { road } = run
-  return {
-    layout: model.layout,
-    system: model.system,
-    first: stripEnd(request.first),
-    second: stripEnd(request.second),
-    traffic: road.traffic,
-    obstructions: run.obstructions,
-    need: run.need,
-    verdicts: 'judgement' in required ? required.judgement.verdicts : null,
-    titles: {
-      run: run.name,
-      route: road.route ?? '',
-      stations: road.datumStation === null ? '' : `datum at ${road.datumStation}`,
-    },
-    units: run.units === 'metric' ? 'metric' : 'feet and inches',
-    lateralExaggeration: 2,
-  }
-}
-
-const stripEnd = (end: RunEnd): StripEnd =>
-  end.kind === 'unit'
-    ? { name: end.sheet.name, kind: end.sheet.kind, sheet: end.sheet }
-    : { name: 'standing run', kind: 'standing splice', sheet: null }

@@ -15,7 +15,7 @@ import { type JudgedRun, judgeReadings } from '../../../src/operations/judge-rea
 import { layOutRun } from '../../../src/operations/lay-out-run.ts'
 import { type RequiredRun, requireRun } from '../../../src/operations/require-run.ts'
 import { sheetShelf } from '../../../src/operations/sheet-shelf.ts'
-import { stripInput } from '../../../src/operations/write-strip.ts'
+import { stripInput } from '../../../src/operations/strip-input.ts'
 
 /** Runs that have the shipped sheets between them, gaps, reduced spacing, standing rail and both unit systems. */
 export const runFiles: Readonly<Record<string, object>> = {
