@@ -1,6 +1,6 @@
 import { err, ok, type Result } from '../../core/result.ts'
 import type { PhotoBody } from '../../formats/entry/entry-kinds.ts'
-import { exifTime } from './exif-time.ts'
+import { type PhotoOrigin, photoOrigin } from './photo-origin.ts'
 import { shrunk } from './photo-size.ts'
 
 export interface PreparedPhoto {
@@ -9,8 +9,7 @@ export interface PreparedPhoto {
   /** Upright, as it is shown. */
   readonly width: number
   readonly height: number
-  /** As the camera wrote it; null when it wrote nothing. */
-  readonly takenAt: string | null
+  readonly origin: PhotoOrigin
 }
 
 /** `heic`: in the format of some phones, which this browser cannot read. */
@@ -28,12 +27,12 @@ export async function preparePhoto(file: Blob, keepOriginal: boolean): Promise<R
   } catch {
     return err(isHeic(bytes) ? 'heic' : 'no picture')
   }
-  const takenAt = exifTime(bytes)
+  const origin = await photoOrigin(bytes)
   const { width, height } = picture
   const type = commonType(file.type)
   if (keepOriginal && type !== null) {
     picture.close()
-    return ok({ bytes, type, width, height, takenAt })
+    return ok({ bytes, type, width, height, origin })
   }
   const scale = keepOriginal ? 1 : Math.min(1, shrunk.edge / Math.max(width, height))
   const canvas = document.createElement('canvas')
@@ -44,7 +43,7 @@ export async function preparePhoto(file: Blob, keepOriginal: boolean): Promise<R
   const jpeg = await jpegOf(canvas)
   return jpeg === null
     ? err('no picture')
-    : ok({ bytes: jpeg, type: 'image/jpeg', width: canvas.width, height: canvas.height, takenAt })
+    : ok({ bytes: jpeg, type: 'image/jpeg', width: canvas.width, height: canvas.height, origin })
 }
 
 export async function jpegOf(canvas: HTMLCanvasElement): Promise<ArrayBuffer | null> {

@@ -41,7 +41,10 @@ export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
   const [keepsPosition, setKeepsPosition] = useState(() => preferences().position)
   const [drawnOn, setDrawnOn] = useState<KeptEntry<'photo'> | null>(null)
 
-  const keep = async (photo: PreparedPhoto, more: Pick<PhotoBody, 'takenAt' | 'position' | 'drawnOn'>) => {
+  const keep = async (
+    photo: Omit<PreparedPhoto, 'origin'>,
+    more: Pick<PhotoBody, 'takenAt' | 'position' | 'cameraPosition' | 'drawnOn'>,
+  ) => {
     const { bytes, type, width, height } = photo
     const body: PhotoBody = {
       sha256: await sha256Of(bytes),
@@ -67,8 +70,10 @@ export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
     for (const file of chosen) {
       const prepared = await photoFile.value.preparePhoto(file, keepsOriginal)
       if (!prepared.ok) return fail(prepared.error === 'heic' ? m.photo.heic(file.name) : m.photo.noPicture(file.name))
-      const takenAt = prepared.value.takenAt ?? takenHere
-      const kept = await keep(prepared.value, { takenAt, position, drawnOn: null })
+      const { origin } = prepared.value
+      const takenAt = origin.takenAt ?? takenHere
+      const witness = keepsPosition && origin.position !== null ? { cameraPosition: origin.position } : {}
+      const kept = await keep(prepared.value, { takenAt, position, ...witness, drawnOn: null })
       if (!kept.ok) return setAdding({ state: 'failed', trouble: kept.error })
     }
     setAdding({ state: 'idle' })
@@ -152,9 +157,10 @@ export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
               photo={drawnOn}
               close={() => setDrawnOn(null)}
               keep={async (bytes, width, height) => {
-                const { takenAt, position } = drawnOn.body
-                const prepared = { bytes, type: 'image/jpeg', width, height, takenAt } as const
-                const kept = await keep(prepared, { takenAt, position, drawnOn: drawnOn.body.sha256 })
+                const { takenAt, position, cameraPosition, sha256 } = drawnOn.body
+                const witness = cameraPosition === undefined ? {} : { cameraPosition }
+                const prepared = { bytes, type: 'image/jpeg', width, height } as const
+                const kept = await keep(prepared, { takenAt, position, ...witness, drawnOn: sha256 })
                 setDrawnOn(null)
                 if (!kept.ok) setAdding({ state: 'failed', trouble: kept.error })
                 await again()
@@ -169,13 +175,16 @@ export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
 
 /** When, where and by whom; and whether the server has it. */
 function photoWords({ body, author, state }: KeptEntry<'photo'>): string {
-  const { takenAt, position, drawnOn } = body
+  const { takenAt, position, cameraPosition, drawnOn } = body
   return [
     takenAt === null ? m.photo.timeUnknown : momentWords(takenAt),
     author,
     ...(position === null
       ? []
       : [m.photo.position(position.latitude.toFixed(5), position.longitude.toFixed(5), Math.ceil(position.accuracy))]),
+    ...(cameraPosition === undefined
+      ? []
+      : [m.photo.cameraPosition(cameraPosition.latitude.toFixed(5), cameraPosition.longitude.toFixed(5))]),
     ...(drawnOn === null ? [] : [m.photo.drawn]),
     m.state[state],
   ].join(', ')

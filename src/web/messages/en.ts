@@ -209,6 +209,7 @@ export const en = {
     nth: (n: number, of: number) => `Photo ${n} of ${of}`,
     notHere: 'Not on this device yet',
     timeUnknown: 'time not known',
+    cameraPosition: (latitude: string, longitude: string) => `${latitude}, ${longitude} by its camera`,
     position: (latitude: string, longitude: string, metres: number) =>
       `${latitude}, ${longitude}; the device says ±${metres} m`,
     drawn: 'drawn on',
@@ -217,7 +218,7 @@ export const en = {
     size: (edge: number, percent: number) =>
       `Photos are shrunk to ${edge} pixels along the long edge, JPEG at ${percent} %, and turned upright; the time that the camera wrote is kept.`,
     keepOriginal: 'Keep the original as it is, with all that the camera wrote into it, its position too',
-    keepPosition: 'Keep where this device is when a photo is taken with the camera',
+    keepPosition: 'Keep where this device is when a photo is taken, and where the photo’s own camera says it was',
   },
   markUp: {
     title: 'Draw on a copy',

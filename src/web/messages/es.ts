@@ -209,6 +209,7 @@ export const es: Messages = {
     nth: (n, of) => `Foto ${n} de ${of}`,
     notHere: 'Aún no está en este dispositivo',
     timeUnknown: 'hora desconocida',
+    cameraPosition: (latitude, longitude) => `${latitude}, ${longitude} según su cámara`,
     position: (latitude, longitude, metres) => `${latitude}, ${longitude}; el dispositivo dice ±${metres} m`,
     drawn: 'dibujada',
     draw: 'Dibujar en una copia',
@@ -216,7 +217,8 @@ export const es: Messages = {
     size: (edge, percent) =>
       `Las fotos se reducen a ${edge} píxeles en el lado largo, JPEG al ${percent} %, y se enderezan; se conserva la hora que escribió la cámara.`,
     keepOriginal: 'Conservar el original como está, con todo lo que la cámara escribió, también su posición',
-    keepPosition: 'Conservar dónde está este dispositivo cuando se toma una foto con la cámara',
+    keepPosition:
+      'Conservar dónde está este dispositivo al tomar una foto, y dónde dice la cámara de la foto que estaba',
   },
   markUp: {
     title: 'Dibujar en una copia',

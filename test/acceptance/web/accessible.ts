@@ -1,0 +1,17 @@
+import { AxeBuilder } from '@axe-core/playwright'
+import { expect, type Page } from '@playwright/test'
+
+const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+
+/** No rule of WCAG 2.2 A or AA is broken in the view that is shown. */
+export async function expectAccessible(page: Page): Promise<void> {
+  // At the end of the page the bar with the buttons lies over nothing.
+  await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight))
+  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze()
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([])
+}
+
+export async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const overhang = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
+  expect(overhang).toBeLessThanOrEqual(0)
+}
