@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
-import { AxeBuilder } from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
 import { unzipSync } from 'fflate'
+import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
 import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
 
 let folder: string
@@ -18,20 +18,6 @@ test.afterAll(async () => {
 })
 
 const acceptance = (page: Page) => page.locator('.title-verdict')
-
-/** No rule of WCAG 2.2 A or AA is broken in the view that is shown. */
-async function expectAccessible(page: Page): Promise<void> {
-  // At the end of the page the bar with the buttons lies over nothing.
-  await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight))
-  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze()
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([])
-}
-
-async function expectNoSidewaysScroll(page: Page): Promise<void> {
-  const overhang = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
-  expect(overhang).toBeLessThanOrEqual(0)
-}
 
 const openPane = (page: Page, name: RegExp): Promise<void> =>
   page.getByRole('navigation', { name: 'Parts of this run' }).getByRole('link', { name }).click()

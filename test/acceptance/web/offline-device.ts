@@ -39,6 +39,33 @@ export async function readLength(page: Page, by: string, length: string): Promis
 export const expectUnsent = (page: Page, count: number): Promise<void> =>
   expect(page.locator('.device-state')).toHaveAttribute('data-unsent', `${count}`)
 
+/** Waits until the browser takes, or refuses, something more on this device: it looks at the room only now and then. */
+export const expectRoom = (page: Page, wanted: boolean): Promise<void> =>
+  expect
+    .poll(
+      () =>
+        page.evaluate(
+          () =>
+            new Promise<boolean>((resolve) => {
+              const opening = indexedDB.open('room')
+              opening.onupgradeneeded = () => opening.result.createObjectStore('pieces', { autoIncrement: true })
+              opening.onerror = () => resolve(false)
+              opening.onsuccess = () => {
+                const adding = opening.result.transaction('pieces', 'readwrite')
+                const end = (hasRoom: boolean) => () => {
+                  opening.result.close()
+                  resolve(hasRoom)
+                }
+                adding.oncomplete = end(true)
+                adding.onabort = end(false)
+                adding.objectStore('pieces').add('a piece')
+              }
+            }),
+        ),
+      { timeout: 90_000 },
+    )
+    .toBe(wanted)
+
 /** A picture that no format can shrink: noise, some three bytes for each pixel. */
 export async function noise(page: Page, width: number, height: number) {
   const bytes = await page.evaluate(

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
 import {
+  expectRoom,
   expectUnsent,
   keptReadings,
   noise,
@@ -149,7 +150,7 @@ test('a device that is full says so, keeps what was typed and all that was saved
   const devtools = await page.context().newCDPSession(page)
   await devtools.send('Storage.overrideQuotaForOrigin', { origin: server.address, quotaSize: 1 })
   // The browser goes by what it knew of the room for half a minute.
-  await page.waitForTimeout(32_000)
+  await expectRoom(page, false)
   await page.getByLabel(/^Length/).fill('31 1/8')
   await page.getByRole('button', { name: 'Save', exact: true }).click()
   await expect(page.getByRole('alert').first()).toContainText('no room left')
@@ -159,7 +160,7 @@ test('a device that is full says so, keeps what was typed and all that was saved
   await expect(photosOf(page).getByRole('alert')).toContainText('no room left for the photo')
   await expect(photosOf(page).getByRole('img')).toHaveCount(0)
   await devtools.send('Storage.overrideQuotaForOrigin', { origin: server.address })
-  await page.waitForTimeout(32_000)
+  await expectRoom(page, true)
   await page.getByRole('button', { name: 'Try again' }).click()
   await expect(page.locator('.saved')).toContainText('31 1/8 in')
 })

@@ -1,0 +1,91 @@
+import { expect, type Page, test } from '@playwright/test'
+import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+
+let folder: string
+let server: RunningServer
+let views: readonly string[]
+
+test.beforeAll(async () => {
+  folder = await temporaryFolder()
+  server = await startServer(folder)
+  const run = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
+  const panes = ['', '/findings', '/not-proven', '/day', '/sign-off', '/record', '/layout', '/walk/post-8/rail-height']
+  views = ['/', '/need', '/nowhere', ...panes.map((pane) => `/runs/${run}${pane}`)]
+})
+
+test.afterAll(async () => {
+  await server.stop()
+  await dropFolder(folder)
+})
+
+/** Opens a view and waits until every part of it is here. */
+async function open(page: Page, view: string): Promise<void> {
+  // The server has no page at an address that means nothing; who comes from within sees that it does.
+  if (view === '/nowhere') {
+    await page.goto(server.address)
+    await page.evaluate(() => history.pushState(null, '', '/nowhere'))
+    await page.evaluate(() => dispatchEvent(new PopStateEvent('popstate')))
+  } else await page.goto(`${server.address}${view}`)
+  await expect(page.locator('main').getByRole('heading').first()).toBeVisible()
+  await expect(page.locator('main')).not.toContainText(/Loading|Cargando/)
+}
+
+for (const language of ['en', 'es'])
+  for (const light of ['sun', 'night'])
+    test(`every view breaks no rule of WCAG 2.2 AA: language ${language}, light ${light}`, async ({ page }) => {
+      test.slow()
+      await page.addInitScript(
+        (wanted) => localStorage.setItem('lapwise/preferences', wanted),
+        JSON.stringify({ language, light }),
+      )
+      for (const view of views) {
+        await open(page, view)
+        await expect(page.locator('html')).toHaveAttribute('lang', language)
+        await expect(page.locator('html')).toHaveAttribute('data-light', light)
+        await expectAccessible(page)
+        await expectNoSidewaysScroll(page)
+      }
+    })
+
+test('nothing is lost at twice the size: every view at half its width', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 512 })
+  for (const view of views) {
+    await open(page, view)
+    await expectNoSidewaysScroll(page)
+  }
+})
+
+test('nothing moves for whoever asks for less motion', async ({ page }) => {
+  const moving = () =>
+    page.evaluate(() =>
+      [...document.querySelectorAll('*')]
+        .filter((one) => {
+          const { transitionDuration, animationName, scrollBehavior } = getComputedStyle(one)
+          const isTimed = transitionDuration.split(', ').some((duration) => Number.parseFloat(duration) > 0)
+          return isTimed || animationName !== 'none' || scrollBehavior === 'smooth'
+        })
+        .map((one) => one.outerHTML.slice(0, 80)),
+    )
+  await open(page, views.at(-1)!)
+  expect((await moving()).length).toBeGreaterThan(0)
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  for (const view of views) {
+    await open(page, view)
+    expect(await moving()).toEqual([])
+  }
+})
+
+test('whoever hears the strip is told each place with what was found there', async ({ page }) => {
+  await open(page, views.find((view) => view.startsWith('/runs/'))!)
+  const places = page.locator('.strip [data-place][role="button"]')
+  await expect(places.first()).toBeVisible()
+  const names = await places.evaluateAll((all) => all.map((one) => one.getAttribute('aria-label') ?? ''))
+  expect(names.length).toBeGreaterThan(30)
+  for (const name of names) expect(name).toMatch(/^[^:]+: (meets|fails|too close|unread|does not apply), \d+ of \d+/)
+  expect(new Set(names.map((name) => name.split(':')[0])).size).toBe(names.length)
+  // Where the faults of the demo project are planted; splices further on fail with the wrong panel.
+  const failing = names.filter((name) => /: fails, /.test(name)).map((name) => /^\w+ \d+/.exec(name)?.[0])
+  expect(failing).toEqual(expect.arrayContaining(['post 1', 'splice 2', 'panel 3']))
+  expect(failing).not.toContain('post 8')
+})
