@@ -10,7 +10,7 @@ export default defineConfig({
   // The tests of roadside work are not stable yet; they run when they are asked for.
   testMatch: process.env.LAPWISE_ALL_BROWSER_TESTS
     ? '*.test.ts'
-    : ['demo-job.test.ts', 'entry.test.ts', 'parts.test.ts', 'site.test.ts'],
+    : ['demo-job.test.ts', 'entry.test.ts', 'language.test.ts', 'parts.test.ts', 'site.test.ts'],
   timeout: 180_000,
   workers: 1,
   reporter: 'list',

@@ -1,4 +1,4 @@
-import type { Box, Drawing, Text } from './drawing.ts'
+import type { Box, Drawing, Item, Point, Text } from './drawing.ts'
 import { textWidth, wrapText } from './text-width.ts'
 
 /** Lines of one drawing that belong together, and the words that take their place. */
@@ -12,7 +12,7 @@ export interface Paragraph {
 /** Points kept free between two texts beside one another. */
 const apart = 2
 /** Text is made smaller down to this share of its size. */
-const smallest = 0.7
+const smallest = 0.6
 /** Share of its width by which a paragraph may grow into free room. */
 const widest = 1.25
 
@@ -22,24 +22,41 @@ const widest = 1.25
  */
 export function fitParagraphs(
   paragraphs: readonly Paragraph[],
-  { scale }: Pick<Drawing, 'scale'>,
+  { scale, items }: Pick<Drawing, 'scale' | 'items'>,
 ): ReadonlyMap<Text, readonly Text[]> {
   const perPoint = scale / 72
   const taken = paragraphs.map(({ lines }) => lines.map((one) => boxOf(one, perPoint)))
+  const covers = blanksOf(items)
   const fitted = new Map<Text, readonly Text[]>()
   for (const [i, paragraph] of paragraphs.entries()) {
     const others = taken.flatMap((boxes, j) => (j === i ? [] : boxes))
-    const lines = fit(paragraph, others, perPoint)
+    const { at } = paragraph.lines[0]!
+    const lines = linesOf(paragraph, [...others, ...covers.filter((box) => !isIn(box, at))], perPoint)
     taken[i] = lines.map((one) => boxOf(one, perPoint))
     fitted.set(paragraph.lines[0]!, lines)
   }
   return fitted
 }
 
+/** Blanks that would cover a text which reaches into them, as round the signs of a strip. */
+const blanksOf = (items: readonly Item[]): readonly Box[] =>
+  items.flatMap((item) => {
+    if (item.kind === 'group') return blanksOf(item.items)
+    return item.kind === 'area' && item.fill === 'blank' && !item.edged ? [boxRound(item.points)] : []
+  })
+
+export const boxRound = (points: readonly Point[]): Box => {
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)]
+  return { minX: Math.min(...xs), maxX: Math.max(...xs), minY: Math.min(...ys), maxY: Math.max(...ys) }
+}
+
+export const isIn = (box: Box, { x, y }: Point): boolean =>
+  x >= box.minX && x <= box.maxX && y >= box.minY && y <= box.maxY
+
 export const sizeOf = ({ height }: Pick<Text, 'height'>, perPoint: number): number =>
   'points' in height ? height.points : height.inches / perPoint
 
-function fit(paragraph: Paragraph, others: readonly Box[], perPoint: number): readonly Text[] {
+function linesOf(paragraph: Paragraph, others: readonly Box[], perPoint: number): readonly Text[] {
   const { lines, words } = paragraph
   const [first] = lines as readonly [Text]
   if (lines.map(({ text }) => text).join(' ') === words) return lines
@@ -50,7 +67,10 @@ function fit(paragraph: Paragraph, others: readonly Box[], perPoint: number): re
   const step = lines.length > 1 ? (first.at.y - lines[1]!.at.y) / perPoint : size * 1.2
   const room = roomBeside(first, box, others, paragraph.frame) / perPoint
   const width = lines.length === 1 ? room : Math.min(room, Math.max(...widths) * widest)
-  const free = freeRows(spread(first, box, width * perPoint), step * perPoint, others, paragraph.frame)
+  // A number is not parted from its unit.
+  const free = /\p{L}{3}/u.test(words)
+    ? freeRows(spread(first, box, width * perPoint), step * perPoint, others, paragraph.frame)
+    : 0
   for (const [share, more] of ways(free)) {
     const rows = Math.floor(lines.length / share + 1e-6) + more
     const broken = wrapText(words, width / (first.bold ? 1.06 : 1), size * share, rows)
@@ -70,7 +90,7 @@ const ways = (free: number): readonly (readonly [share: number, more: number])[]
   [1, 0],
   [0.9, 0],
   ...(free > 0 ? ([[1, free]] as const) : []),
-  ...[0.85, 0.8, 0.75, smallest].flatMap((share) => [[share, 0] as const, [share, free] as const]),
+  ...[0.85, 0.8, 0.75, 0.7, 0.65, smallest].flatMap((share) => [[share, 0] as const, [share, free] as const]),
 ]
 
 /** A turned text has no room worked out for it: it is made smaller as it grows. */

@@ -1,6 +1,6 @@
 import type { Said } from '../words/said.ts'
 import type { Drawing, Item, Text } from './drawing.ts'
-import { fitParagraphs, type Paragraph, sizeOf } from './fit-paragraphs.ts'
+import { boxRound, fitParagraphs, isIn, type Paragraph, sizeOf } from './fit-paragraphs.ts'
 
 type Say = (sentence: string) => Said
 
@@ -108,15 +108,14 @@ function wordsOf(lines: readonly Text[], title: string, say: Say): string {
   return say(isCut ? title : words).text
 }
 
-/** The edge that is drawn round the text, or that of the drawing. */
+/** What is drawn round the text: an edge holds it on all sides, a blank only above and below; else the drawing's own. */
 function frameOf({ at }: Text, items: readonly Item[], { extent }: Drawing): Paragraph['frame'] {
-  const boxes = items.flatMap((item) => {
-    if (item.kind !== 'area' || !item.edged) return []
-    const [xs, ys] = [item.points.map(({ x }) => x), item.points.map(({ y }) => y)]
-    const box = { minX: Math.min(...xs), maxX: Math.max(...xs), minY: Math.min(...ys), maxY: Math.max(...ys) }
-    return at.x > box.minX && at.x < box.maxX && at.y > box.minY && at.y < box.maxY ? [box] : []
+  const round = items.flatMap((item) => {
+    if (item.kind !== 'area') return []
+    const box = boxRound(item.points)
+    return isIn(box, at) ? [item.edged ? box : { ...extent, minY: box.minY, maxY: box.maxY }] : []
   })
-  return boxes.toSorted((a, b) => a.maxX - a.minX - (b.maxX - b.minX))[0] ?? extent
+  return round.at(-1) ?? extent
 }
 
 function withFitted(items: readonly Item[], fitted: ReadonlyMap<Text, readonly Text[]>): Item[] {

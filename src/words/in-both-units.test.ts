@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { inBothUnits } from './in-both-units.ts'
+import { inBothUnits, inOneUnit } from './in-both-units.ts'
 
 // An inch is 25.4 mm exactly (international yard and pound agreement, 1959); the products are worked out by hand.
 describe('inBothUnits', () => {
   it.each([
     ['30 in to 32 in, 31 in nominal', '30 in (762 mm) to 32 in (812.8 mm), 31 in (787.4 mm) nominal'],
+    ['30 in a 32 in, nominal 31 in', '30 in (762 mm) a 32 in (812.8 mm), nominal 31 in (787.4 mm)'],
     ['at least 27 3/4 in', 'at least 27 3/4 in (704.85 mm)'],
     ['The posts stand 6 ft 3 in apart', 'The posts stand 6 ft 3 in (1.905 m) apart'],
     ['a 9 ft 4 1/2 in panel', 'a 9 ft 4 1/2 in (2.8575 m) panel'],
@@ -35,5 +36,10 @@ describe('inBothUnits', () => {
     expect(inBothUnits('at least 705 mm', 'us')).toBe('at least 705 mm (27.76 in)')
     expect(inBothUnits('3.81 m long', 'us')).toBe('3.81 m (12.5 ft) long')
     expect(inBothUnits('30 in to 32 in', 'us')).toBe('30 in to 32 in')
+  })
+
+  it('puts metres in the place of inches where there is room for one', () => {
+    expect(inOneUnit('> 6 ft 4 in', 'metric')).toBe('> 1.9304 m')
+    expect(inOneUnit('787 mm', 'metric')).toBe('787 mm')
   })
 })

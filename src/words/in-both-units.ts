@@ -2,25 +2,31 @@ import { exactLength, type LengthUnit, lengthIn } from '../core/units/exact-leng
 
 /** `6 ft 3 in`, `27 3/4 in`, `5/8 in`, `2.5 ft`, `6-ft`; sizes of bolts such as `5/8 x 1 1/4 in` are names. `3 in a row` is no length. */
 const customary =
-  /(?<![\d/.-]|x |\d )(-?)(?:(\d+) ft (\d+ \d+\/\d+|\d+\/\d+|\d+) in|(\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?)[ -](in|ft))(?![\w/]| (?:a|the) )/g
+  /(?<![\d/.-]|x |\d )(-?)(?:(\d+) ft (\d+ \d+\/\d+|\d+\/\d+|\d+) in|(\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?)[ -](in|ft))(?![\w/]| a row| the )/g
 const metric = /(?<![\d/.-]|x |\d )(-?)(\d+(?:\.\d+)?) (mm|m)(?![\w/])/g
 
 /**
  * The text with every length that is given in the other system followed by the same in `units`: `31 in (787.4 mm)`. What
  * is published stays as it is published; beside it stands the same length, never one rounded to other limits.
  */
-export function inBothUnits(text: string, units: 'us' | 'metric'): string {
+export const inBothUnits = (text: string, units: 'us' | 'metric'): string =>
+  withLengths(text, units, (given, other) => `${given} (${other})`)
+
+/** The text with every length in `units` alone, for where there is room for one. */
+export const inOneUnit = (text: string, units: 'us' | 'metric'): string => withLengths(text, units, (_, other) => other)
+
+function withLengths(text: string, units: 'us' | 'metric', print: (given: string, other: string) => string): string {
   if (units === 'us')
-    return text.replaceAll(metric, (found, sign: string, value: string, unit: LengthUnit) => {
+    return text.replaceAll(metric, (given, sign: string, value: string, unit: LengthUnit) => {
       const inches = lengthIn(exactLength(Number(value), unit), 'in')
-      return `${found} (${sign}${inches < 120 ? `${plain(inches, 2)} in` : `${plain(inches / 12, 2)} ft`})`
+      return print(given, `${sign}${inches < 120 ? `${plain(inches, 2)} in` : `${plain(inches / 12, 2)} ft`}`)
     })
   return text.replaceAll(
     customary,
-    (found, sign: string, feet: string | undefined, inches: string, value: string, unit: LengthUnit) => {
+    (given, sign: string, feet: string | undefined, inches: string, value: string, unit: LengthUnit) => {
       const total =
         feet === undefined ? numberOf(value) * (unit === 'ft' ? 12 : 1) : Number(feet) * 12 + numberOf(inches)
-      return `${found} (${sign}${metricText(total)})`
+      return print(given, `${sign}${metricText(total)}`)
     },
   )
 }

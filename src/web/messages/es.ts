@@ -36,7 +36,7 @@ export const es: Messages = {
   verdict: {
     meets: 'cumple',
     fails: 'no cumple',
-    'too close': 'demasiado justo',
+    'too close': 'dudoso',
     unread: 'sin leer',
     'does not apply': 'no aplica',
   },

@@ -5,7 +5,7 @@ export const stripWords: SpanishWords = {
   sentences: {
     meets: 'cumple',
     fails: 'no cumple',
-    'too close': 'sin decidir',
+    'too close': 'dudoso',
     unread: 'sin leer',
     'does not apply': 'no aplica',
     post: 'poste',
@@ -69,7 +69,7 @@ export const stripWords: SpanishWords = {
     ['$, # of #', '$, # de #'],
     ['meets #', 'cumple #'],
     ['fails #', 'no cumple #'],
-    ['too close #', 'sin decidir #'],
+    ['too close #', 'dudoso #'],
     ['unread #', 'sin leer #'],
     ['post #, post # of its end unit', 'poste #, poste # de su unidad de extremo'],
     ['to be shielded, #', 'por proteger, #'],

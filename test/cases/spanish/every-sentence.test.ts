@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
 import { sayDrawing } from '../../../src/drawing/say-drawing.ts'
 import { sayInSpanish, sayWithRest } from '../../../src/words/spanish/say-in-spanish.ts'
-import { tables } from '../../../src/words/spanish/tables.ts'
 import { touchingTexts } from '../drawing/site-text-boxes.ts'
 import { drawingTexts } from './drawing-texts.ts'
+import { englishIn } from './english-left.ts'
 import { textsOfProblems } from './gather-problems.ts'
 import {
   everywhere,
@@ -20,7 +20,7 @@ import {
 } from './gather-runs.ts'
 import { textsOfServer } from './gather-server.ts'
 import { drawingsOfSite, sites, textsOfChecks, textsOfNotes, textsOfSite } from './gather-sites.ts'
-import { isSame, withoutNames } from './same-in-both.ts'
+import { isSame } from './same-in-both.ts'
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)].filter((text) => text !== '')
 
@@ -45,25 +45,6 @@ const drawn: readonly (readonly [what: string, least: number, drawings: readonly
   ['strips', 1000, [...runs.map(stripOf), ...judged.flatMap((ways) => ways.slice(-18, -13).map(stripOf))]],
   ['plans and sections', 400, sites.slice(-12).flatMap(drawingsOfSite)],
 ]
-
-const wordsIn = (text: string): readonly string[] => text.toLowerCase().match(/\p{L}{2,}/gu) ?? []
-
-const spanishWords = new Set(
-  tables.flatMap(({ sentences, patterns }) =>
-    [...Object.values(sentences), ...patterns.map(([, spanish]) => spanish)].flatMap(wordsIn),
-  ),
-)
-
-/** Words that the tables have in English and never in Spanish: where one is left over, something was not said. */
-const englishWords = new Set(
-  tables
-    .flatMap(({ sentences, patterns }) => [...Object.keys(sentences), ...patterns.map(([english]) => english)])
-    .flatMap(wordsIn)
-    .filter((word) => !spanishWords.has(word)),
-)
-
-const englishIn = (texts: readonly string[]): readonly string[] =>
-  once(texts).filter((text) => wordsIn(withoutNames(text)).some((word) => englishWords.has(word)))
 
 const numbersIn = (text: string): string => (text.match(/\d+(\/\d+)?/g) ?? []).toSorted().join(' ')
 

@@ -1,0 +1,94 @@
+import { expect, type Page, test } from '@playwright/test'
+import { demoProject } from '../../../src/operations/demo-project.ts'
+import { englishIn } from '../../cases/spanish/english-left.ts'
+import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+
+// The whole page in Spanish, and a run in metres: what a unit test of the sentences cannot see is what a view forgot to say.
+
+let folder: string
+let server: RunningServer
+
+test.beforeAll(async () => {
+  folder = await temporaryFolder()
+  server = await startServer(folder)
+})
+
+test.afterAll(async () => {
+  await server.stop()
+  await dropFolder(folder)
+})
+
+const panes = ['', '/findings', '/not-proven', '/day', '/sign-off', '/record', '/layout']
+const entries = [
+  'post-1/stub-height',
+  'post-1/bearing-plate',
+  'splice-2/lap',
+  'panel-3/panel-length',
+  'space-3/spacing',
+]
+
+/** Addresses of every pane of the run and of some of its requirements. */
+async function pathsOf(page: Page, name: string): Promise<readonly string[]> {
+  await page.goto(server.address)
+  const run = await page.getByRole('link', { name }).first().getAttribute('href')
+  return [...panes.map((pane) => run + pane), ...entries.map((id) => `${run}/walk/${id}`)]
+}
+
+/** What is seen and what is read out, text by text. */
+const textsOn = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    for (const one of document.querySelectorAll('details')) one.open = true
+    const texts: string[] = []
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode())
+      if (node.parentElement?.closest('noscript, script, style') === null) texts.push(node.textContent ?? '')
+    for (const one of document.querySelectorAll('[aria-label], [title], [placeholder], [aria-valuetext]'))
+      for (const name of ['aria-label', 'title', 'placeholder', 'aria-valuetext'])
+        texts.push(one.getAttribute(name) ?? '')
+    return texts.map((text) => text.trim()).filter((text) => text !== '')
+  })
+
+/** Names of people, programs and languages, and titles of documents. */
+const names =
+  /\d+ may \d+|Lapwise|English|Roadside Design Guide|Auto|JPEG|[\w.]+ Okafor|[\w.]+ Alvarez|finish grade at the post|the culvert|.*(FHWA|Midwest|Wisconsin|AASHTO|Kentucky|handbook|RDG|Texas).*|from a string along the line of the run/g
+
+test('nothing is left in English when the page is in Spanish', async ({ page }) => {
+  const paths = await pathsOf(page, 'Alder Creek culvert')
+  await page.getByLabel('Language').selectOption('es')
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es')
+  for (const path of [...paths, '/', '/need']) {
+    await page.goto(server.address + path)
+    await expect(page.locator('html')).toHaveAttribute('lang', 'es')
+    await expect(page.locator('.picture, table, .findings, .day, .sheet, main').first()).toBeVisible()
+    if (path.includes('/walk/')) await expect(page.locator('.picture.figure')).toBeVisible()
+    const texts = await textsOn(page)
+    expect(texts.length, path).toBeGreaterThan(15)
+    expect.soft(englishIn(texts.map((text) => text.replaceAll(names, ''))), path).toEqual([])
+  }
+})
+
+test('a run in metres shows metres wherever a length is published in feet or inches', async ({ page }) => {
+  const run = { ...JSON.parse(demoProject().run), name: 'Metric run', units: 'metric' }
+  const metric = { ...run, road: { side: 'right', datumStation: '2+840.000', speed: 90, traffic: 'two-way' } }
+  await page.goto(server.address)
+  await page.setInputFiles('input[type=file][accept*=json]', {
+    name: 'metric.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(metric)),
+  })
+  await expect(page.getByText('Metric run').first()).toBeVisible()
+  const paths = await pathsOf(page, 'Metric run')
+  let both = 0
+  for (const path of paths.filter((one) => !one.endsWith('/day'))) {
+    await page.goto(server.address + path)
+    await expect(page.getByRole('heading', { name: 'Metric run' })).toBeVisible()
+    if (path.includes('/walk/')) await expect(page.locator('.picture.figure')).toBeVisible()
+    const text = (await textsOn(page)).filter((one) => !isName(one)).join('\n')
+    both += (text.match(/\d in \([\d.]+ m?m\)/g) ?? []).length
+    expect(text.match(/.*\d (?:in|ft)(?! \(| \d| a row|\w).*/g) ?? [], path).toEqual([])
+  }
+  expect(both).toBeGreaterThan(50)
+})
+
+/** Names of sheets hold their height as a name; pay items are rounded in feet where the contract says so. */
+const isName = (text: string): boolean => /terminal, 31 in|anchor, 31 in|posts, 31 in|^(0\.1|1|12\.5) ft$/.test(text)

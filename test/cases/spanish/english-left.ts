@@ -1,0 +1,22 @@
+import { tables } from '../../../src/words/spanish/tables.ts'
+import { withoutNames } from './same-in-both.ts'
+
+const wordsIn = (text: string): readonly string[] => text.toLowerCase().match(/\p{L}{2,}/gu) ?? []
+
+const spanishWords = new Set(
+  tables.flatMap(({ sentences, patterns }) =>
+    [...Object.values(sentences), ...patterns.map(([, spanish]) => spanish)].flatMap(wordsIn),
+  ),
+)
+
+/** Words that the tables have in English and never in Spanish: where one is left over, something was not said. */
+const englishWords = new Set(
+  tables
+    .flatMap(({ sentences, patterns }) => [...Object.keys(sentences), ...patterns.map(([english]) => english)])
+    .flatMap(wordsIn)
+    .filter((word) => !spanishWords.has(word)),
+)
+
+/** The texts in which a word stands that the tables have in English only, names and titles aside. */
+export const englishIn = (texts: readonly string[]): readonly string[] =>
+  [...new Set(texts)].filter((text) => wordsIn(withoutNames(text)).some((word) => englishWords.has(word)))
