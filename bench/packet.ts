@@ -16,15 +16,13 @@ const packets = 5
 /** How long the whole packet of a 60-post run takes, every requirement read, 40 of its readings with a photo. */
 export async function benchPacket(): Promise<readonly BenchRow[]> {
   const judged = readRunOf60()
-  const photos = judged.readings
-    .slice(0, photoCount)
-    .map(
-      ({ photos: [photo] }, i): NamedPhoto => ({
-        photo: photo!,
-        file: `${photo}.jpg`,
-        bytes: noisyJpeg(1600, 1200, i),
-      }),
-    )
+  const photos = judged.readings.slice(0, photoCount).map(
+    ({ photos: [photo] }, i): NamedPhoto => ({
+      photo: photo!,
+      file: `${photo}.jpg`,
+      bytes: noisyJpeg(1600, 1200, i),
+    }),
+  )
   const times: number[] = []
   let bytes = 0
   // The first is the warm-up: it reads the fonts.
@@ -76,6 +74,8 @@ function noisyJpeg(width: number, height: number, seed: number): Uint8Array {
 
 const optionsOf = (judged: JudgedRun): PacketOptions => ({
   ...{ page: 'letter', printedAt: '2024-06-01T12:00:00Z', author: 'bench', version: '0', zone: 'UTC' },
+  lie: 'portrait',
+  stakes: { order: 'point, northing, easting, elevation, code', header: true },
   sha256: (content) => createHash('sha256').update(content).digest('hex'),
   sources: {
     run: { name: 'run.json', bytes: Buffer.from('run') },

@@ -6,11 +6,12 @@ export type ExitCode = 0 | 1 | 2 | 3
 /** Options that take a text. */
 export const textOptions = [
   ...(['output', 'page', 'view', 'readings', 'limit', 'station', 'units'] as const),
-  ...(['photos', 'ticket', 'device', 'zone'] as const),
+  ...(['photos', 'ticket', 'device', 'zone', 'date', 'author', 'pay', 'boundaries', 'stake-order'] as const),
+  ...(['alignment', 'offset', 'epsg'] as const),
 ]
 
 /** Options that are there or not. */
-export const flags = ['json', 'no-photos'] as const
+export const flags = ['json', 'no-photos', 'landscape', 'no-header'] as const
 
 /** Null or false where the command line does not have it. */
 export type CommandOptions = Readonly<

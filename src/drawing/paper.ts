@@ -2,6 +2,9 @@ import type { Paper } from './drawing.ts'
 
 export type PaperName = 'letter' | 'tabloid' | 'A4' | 'A3'
 
+/** Which edge of the paper is at the bottom of a page of text. */
+export type PageLie = 'portrait' | 'landscape'
+
 /** Landscape. Letter and tabloid are ANSI/ASME Y14.1 A and B sizes, A4 and A3 are ISO 216. */
 export const papers: Readonly<Record<PaperName, Paper>> = {
   letter: { name: 'letter', widthPoints: 11 * 72, heightPoints: 8.5 * 72 },

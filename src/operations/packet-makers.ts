@@ -36,6 +36,8 @@ import {
   writeRunIfc,
   writeRunWorkbook,
   writeStakeCsv,
+  writeStakeDxf,
+  writeStakeXml,
 } from './write-exports.ts'
 import { recordInput, writeRecord } from './write-record.ts'
 import { writeRunViewDxf, writeStrip } from './write-strip.ts'
@@ -54,15 +56,15 @@ interface Material extends PacketOptions {
   readonly hash: string
   readonly quantities: QuantitiesContents
   /** Null where the run cannot be staked. */
-  readonly stakes: PlacedRun | null
+  readonly placed: PlacedRun | null
 }
 
 /** Every file that is made of the run, in the order of the packet. */
 export function packetMakers(judged: JudgedRun, material: Material): readonly PacketMaker[] {
-  const { page, printedAt, author, hash, quantities, stakes, place, sources } = material
+  const { page, lie, printedAt, author, hash, quantities, placed: stakes, place, sources } = material
   const input = recordInput(judged)
   const strip = stripInput(judged)
-  const printing = { page, printedAt, author, hash }
+  const printing = { page, lie, printedAt, author, hash }
   const stamp = { at: new Date(instantOf(printedAt)).toISOString(), author }
   const unit = place?.run.unit ?? lineUnit(judged)
   return [
@@ -86,7 +88,7 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     ),
     sure('strip.svg', () => writeStrip(judged, 'web')[0]!),
     ...viewFiles(judged, strip, author),
-    ...(stakes === null ? [] : stakeFiles(judged, stakes, material, unit, stamp)),
+    ...(stakes === null ? [] : stakeFiles(judged, stakes, material, stamp)),
     ...(stakes === null ? [] : mapFiles(judged, stakes, material, stamp)),
     sure('run.json', () => sources.run.bytes),
     sure('readings.json', () => sources.readings.bytes),
@@ -130,18 +132,23 @@ function viewFiles(judged: JudgedRun, { first, second }: StripInput, author: str
   ]
 }
 
+/** The stakes as points and the run as a model, on a road with coordinates for every program that sets out. */
 function stakeFiles(
   judged: JudgedRun,
   stakes: PlacedRun,
-  { sources, place, sha256 }: Material,
-  unit: GroundUnit,
+  { sources, place, sha256, stakes: columns }: Material,
   stamp: Stamp,
 ): readonly PacketMaker[] {
+  const unit = place?.run.unit ?? lineUnit(judged)
   const model = { system: place?.system ?? null, unit, sha256, stamp }
   return [
-    sure('stakes.csv', () =>
-      writeStakeCsv(stakes, { order: 'point, northing, easting, elevation, code', header: true, unit }),
-    ),
+    sure('stakes.csv', () => writeStakeCsv(stakes, { ...columns, unit })),
+    ...(place === null
+      ? []
+      : [
+          sure('stakes.xml', () => writeStakeXml(stakes, unit, stamp)),
+          sure('stakes.dxf', () => writeStakeDxf(judged, stakes, unit, stamp)),
+        ]),
     { name: 'run.ifc', make: () => writeRunIfc(sources.run.name, judged, stakes, model) },
   ]
 }
@@ -158,13 +165,14 @@ function mapFiles(
   { sources, place }: Material,
   stamp: Stamp,
 ): readonly PacketMaker[] {
-  if (place === null) return []
-  const { system, sqliteAt } = place
+  const { system = null, sqliteAt = null } = place ?? {}
+  if (system === null) return []
+  const file = sources.run.name
   return [
-    { name: 'run.geojson', make: () => writeRunGeoJson(sources.run.name, judged, stakes, system) },
+    { name: 'run.geojson', make: () => writeRunGeoJson(file, judged, stakes, system) },
     {
       name: 'run.gpkg',
-      make: () => writeRunGeoPackage(sources.run.name, judged, stakes, { system, sqliteAt, stamp }),
+      make: () => writeRunGeoPackage(file, judged, stakes, { system, sqliteAt, stamp }),
     },
   ]
 }

@@ -1,4 +1,5 @@
-import type { PaperName } from '../drawing/paper.ts'
+import type { PageLie, PaperName } from '../drawing/paper.ts'
+import type { PointColumns } from '../formats/csv/write-points.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
 import type { AbsentPhotos, NamedPhoto } from './packet-photos.ts'
@@ -7,6 +8,8 @@ import type { PayRule } from './write-exports.ts'
 
 export interface PacketOptions {
   readonly page: PaperName
+  /** How pages of text lie; drawings always lie. */
+  readonly lie: PageLie
   /** ISO 8601 date and time; without a zone it counts as UTC. */
   readonly printedAt: string
   /** Who prints it; empty when not said. */
@@ -18,6 +21,8 @@ export interface PacketOptions {
   /** The files that the run was read from, taken into the packet as they are. */
   readonly sources: { readonly run: PacketSource; readonly readings: PacketSource }
   readonly pay: PayRule
+  /** Columns of the stakes. */
+  readonly stakes: Pick<PointColumns, 'order' | 'header'>
   /** The utility ticket as somebody wrote it; null to take those of the entries. */
   readonly ticket: string | null
   /** Null where the run has no place on a road with coordinates. */
@@ -47,9 +52,10 @@ export interface PacketSource {
   readonly bytes: Uint8Array
 }
 
-interface PacketPlace {
+export interface PacketPlace {
   readonly run: RunPlace
-  readonly system: ReferenceSystem
+  /** Null where it is not known, so that there are no maps. */
+  readonly system: ReferenceSystem | null
   /** Where the database library's own file lies; null where it finds it by itself. */
   readonly sqliteAt: string | null
 }

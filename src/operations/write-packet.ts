@@ -46,7 +46,7 @@ export async function writePacket(
 
   const stakes = staked.ok ? staked.value : null
   const hash = recordHash(judged, sha256)
-  const makers = packetMakers(judged, { ...options, hash, quantities: quantities.value, stakes })
+  const makers = packetMakers(judged, { ...options, hash, quantities: quantities.value, placed: stakes })
   const of = makers.length + 1
   const files: PacketFile[] = []
   for (const [i, { name, make }] of makers.entries()) {
@@ -98,7 +98,10 @@ function leftOut(
           },
         ]),
     ...(place === null
-      ? [{ what: 'run.geojson, run.gpkg', why: 'the run has no place on a road with map coordinates' }]
+      ? [{ what: 'stakes.xml, stakes.dxf', why: 'the run has no place on a road with coordinates' }]
+      : []),
+    ...((place?.system ?? null) === null
+      ? [{ what: 'run.geojson, run.gpkg', why: 'the run has no place in a known reference system' }]
       : []),
     ...(absent.length > 0
       ? [

@@ -3,7 +3,7 @@ import { recordContents } from '../documents/record-contents.ts'
 import { recordHash } from '../documents/record-hash.ts'
 import type { RecordInput } from '../documents/record-input.ts'
 import { signatureDrawing } from '../documents/signature-lines.ts'
-import type { PaperName } from '../drawing/paper.ts'
+import type { PageLie, PaperName } from '../drawing/paper.ts'
 import { stripPages } from '../drawing/views/strip.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
 import { entriesInForce } from './entries-in-force.ts'
@@ -14,6 +14,8 @@ import { stripInput } from './strip-input.ts'
 
 export interface RecordOptions {
   readonly page: PaperName
+  /** How pages of text lie; drawings always lie. */
+  readonly lie: PageLie
   /** ISO 8601 date and time; without a zone it counts as UTC. */
   readonly printedAt: string
   /** Who prints it; empty when not said. */
@@ -31,7 +33,7 @@ export interface RecordOptions {
  * server for it.
  */
 export async function writeRecord(judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> {
-  const { page, printedAt, author, sha256, entries, photos } = options
+  const { page, lie, printedAt, author, sha256, entries, photos } = options
   const input = recordInput(judged)
   const hash = recordHash(input, sha256)
   const signed = signedVersions(entries.signatures, judged, hash)
@@ -45,7 +47,7 @@ export async function writeRecord(judged: JudgedRun, options: RecordOptions): Pr
       contents.photos.flatMap(({ number, photo, isHere }) => (isHere ? [[number, given.get(photo)!] as const] : [])),
     ),
   }
-  return writeRecordPdf(contents, pictures, { page, standard: 'PDF/A-2a' })
+  return writeRecordPdf(contents, pictures, { page, lie, standard: 'PDF/A-2a' })
 }
 
 export const recordInput = ({ run, model, requirements, readings, judgement }: JudgedRun): RecordInput => ({

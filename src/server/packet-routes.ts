@@ -5,6 +5,7 @@ import { setImmediate as nextTurn } from 'node:timers/promises'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import { payRoundings } from '../core/quantities/pay-length.ts'
+import { pointOrders } from '../formats/csv/write-points.ts'
 import { writeReadings } from '../formats/readings/readings-file.ts'
 import { writeRun } from '../formats/run/run-file.ts'
 import { writeZip } from '../formats/zip/write-zip.ts'
@@ -71,6 +72,8 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
           sha256,
           sources: sourcesOf(judged.value),
           pay: { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding },
+          lie: 'portrait',
+          stakes: { order: pointOrders[0], header: true },
           ticket: null,
           place: null,
           photos: wantsPhotos ? await photosOf(photosNamed(judged.value.readings, entries.value.photos), photos) : null,

@@ -79,6 +79,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
       if (!entries.ok) return reply.code(entries.error.status).send(errorOf(entries.error))
       const printing = {
         ...request.query,
+        lie: 'portrait' as const,
         printedAt: now().toISOString(),
         sha256,
         entries: entries.value,

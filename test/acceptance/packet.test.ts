@@ -1,4 +1,4 @@
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
+import { type ChildProcess, execFileSync, spawn, spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -7,10 +7,11 @@ import { setTimeout as wait } from 'node:timers/promises'
 import { afterAll, beforeEach, describe, expect, it } from 'vitest'
 import { BadInput } from '../../src/cli/command.ts'
 import { writeFolder } from '../../src/cli/write-folder.ts'
+import { writeLandXml } from '../../src/formats/landxml/write-landxml.ts'
 import { demoProject } from '../../src/operations/demo-project.ts'
 import { recordText } from '../../src/operations/sign-off.ts'
 import { deviceOf, onDevice } from '../cases/documents/device-of-demo.ts'
-import { judgedDemo } from '../cases/exports/export-project.ts'
+import { inventedRoad, judgedDemo } from '../cases/exports/export-project.ts'
 
 const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
 const top = mkdtempSync(join(tmpdir(), 'lapwise-packet-'))
@@ -18,6 +19,22 @@ afterAll(() => rmSync(top, { recursive: true, force: true }))
 
 let folder = ''
 const file = (name: string): string => join(folder, name)
+const told = (name: string, ...words: readonly string[]): string =>
+  execFileSync(name, words, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] })
+
+function isThere(name: string): boolean {
+  const found = spawnSync(name, ['--version']).error === undefined
+  if (!found) console.warn(`${name} is not installed: the checks that it makes are skipped`)
+  return found
+}
+
+/** The invented road as LandXML, in US survey feet. */
+function writeRoad(): void {
+  const { horizontal, equations } = inventedRoad
+  const road = { unit: 'USSurveyFoot', alignments: [{ name: 'road', horizontal, equations }] } as const
+  writeFileSync(file('road.xml'), writeLandXml(road, '2016-05-01', '08:00:00'))
+}
+
 /** What stands in the folder beside the input. */
 const written = (): readonly string[] =>
   readdirSync(folder).filter((name) => !['run.json', 'readings.json', 'photos'].includes(name))
@@ -151,6 +168,100 @@ describe('lapwise packet', () => {
     )
     expect(written()).toEqual([])
   })
+
+  it('is the same to the byte for the same files, date and author, in text that lies, and another for another', async () => {
+    const printed = ['--date', '2016-05-13T09:00:00-06:00', '--author', 'M. Reyes', '--landscape', '--page', 'A4']
+    const manifests = []
+    for (const words of [printed, printed, ['--date', '2016-05-14']]) {
+      expect((await lapwise(...words, '--zone', 'America/Denver')).code).toBe(0)
+      expect(manifestFaults()).toEqual([])
+      manifests.push(readFileSync(file('OUT/manifest.json'), 'utf8'))
+      if (words === printed)
+        for (const name of ['record', 'crew-sheet', 'quantities', 'daily-report-2016-05-12'])
+          expect(told('pdfinfo', file(`OUT/${name}.pdf`))).toMatch(/^Page size: +841.89 x 595.276 pts \(A4\)$/m)
+      rmSync(file('OUT'), { recursive: true })
+    }
+    expect(manifests[1]).toBe(manifests[0])
+    expect(manifests[2]).not.toBe(manifests[0])
+    expect(JSON.parse(manifests[0]!)).toMatchObject({ author: 'M. Reyes', printedAt: '2016-05-13T09:00:00-06:00' })
+  })
+
+  it('pays by the rule given, and lists stakes in the order and under the head asked for', async () => {
+    const words = [
+      '--pay',
+      '12.5 ft',
+      '--boundaries',
+      'post 3, listed length',
+      '--stake-order',
+      'easting',
+      '--no-header',
+    ]
+    expect((await lapwise(...words)).code).toBe(0)
+    const { pay } = JSON.parse(readFileSync(file('OUT/manifest.json'), 'utf8')) as {
+      pay: { boundaries: string; rounding: string }
+    }
+    expect(pay.boundaries).toMatch(/begins at the centre of post 3 of the terminal and ends where the listed length/)
+    expect(pay.rounding).toContain('12.5 ft')
+    // No road: easting is square to the line of the run, which leaves post 1 of a 48 in flare; northing runs along it.
+    const [first] = readFileSync(file('OUT/stakes.csv'), 'utf8').split('\r\n')
+    expect(first).toMatch(/^1,4\.0000,/)
+  })
+
+  it.each([
+    [['--pay', '2 ft'], /expected --pay 0.1 ft, 1 ft, 12.5 ft, found 2 ft/],
+    [['--boundaries', 'middle'], /expected --boundaries with splice, listed length or post N, found middle/],
+    [['--boundaries', 'post 99'], /expected a boundary at one of the \d+ posts of the first end, found post 99/],
+    [['--stake-order', 'code'], /expected --stake-order northing or easting, found code/],
+    [['--date', '12 May 2016'], /expected --date as 2026-05-12/],
+    [['--date', '2016-02-31T10:00Z'], /expected --date as 2026-05-12/],
+    [['--offset', '12 ft'], /expected --alignment FILE with --offset and --epsg/],
+    [['--alignment', 'road.xml'], /expected --offset LENGTH/],
+    [['--alignment', 'road.xml', '--offset', 'wide'], /expected --offset/],
+    [['--alignment', 'road.xml#other', '--offset', '12 ft'], /road.xml: Alignments: expected one alignment/],
+    [['--alignment', 'road.xml', '--offset', '12 ft', '--epsg', '4326'], /expected --epsg .* is not projected/],
+    [['--alignment', 'road.xml', '--offset', '12 ft', '--epsg', '26911'], /run.json: road: expected coordinates in/],
+  ])('refuses %j and writes nothing', async (words, problem) => {
+    writeRoad()
+    const { code, said } = await lapwise(...words)
+    expect([code, said]).toEqual([2, expect.stringMatching(problem)])
+    expect(written()).toEqual(['road.xml'])
+  })
+
+  it.skipIf(!isThere('ogrinfo') || !isThere('xmllint'))(
+    'places the run on the road of a LandXML file, where ogrinfo and xmllint find every stake',
+    async () => {
+      writeRoad()
+      const place = ['--alignment', 'road.xml', '--offset', '12 ft', '--epsg', '2260']
+      expect((await lapwise(...place)).code).toBe(0)
+      expect(manifestFaults()).toEqual([])
+      const stakes = judgedDemo().model.layout.posts.length
+      const findings = judgedDemo().judgement.findings.length
+      const points = 'count(//*[local-name()="CgPoint"])'
+      expect(told('xmllint', '--xpath', points, file('OUT/stakes.xml')).trim()).toBe(`${stakes}`)
+      const maps = told('ogrinfo', '-ro', '-al', '-so', file('OUT/run.gpkg'))
+      expect(maps).toContain('ID["EPSG",2260]')
+      const counts = [...maps.matchAll(/Feature Count: (\d+)/g)].map(([, count]) => Number(count))
+      expect(counts).toEqual([1, stakes, findings])
+      const json = told('ogrinfo', '-ro', '-al', '-so', file('OUT/run.geojson'))
+      expect(json).toContain(`Feature Count: ${1 + stakes + findings}`)
+      // cs2cs EPSG:4269 EPSG:2260 puts 41 N, 74 W at the road's beginning; the run lies 850 ft on from there.
+      const [, west, south] = /Extent: \(([-\d.]+), ([-\d.]+)\)/.exec(json) ?? []
+      expect(Math.abs(Number(west) + 74)).toBeLessThan(0.01)
+      expect(Math.abs(Number(south) - 41)).toBeLessThan(0.01)
+      // The placed run of the exports, by the same road, is checked against other programs there.
+      const csv = readFileSync(file('OUT/stakes.csv'), 'utf8')
+      expect(csv.split('\r\n')[0]).toBe(
+        'point,northing (US survey foot),easting (US survey foot),elevation (US survey foot),code',
+      )
+      const [, minX = ''] =
+        /Extent: \(([-\d.]+), /.exec(told('ogrinfo', '-ro', '-al', '-so', file('OUT/stakes.dxf'))) ?? []
+      expect(Number(minX)).toBeGreaterThan(630_000)
+      rmSync(file('OUT'), { recursive: true })
+      expect((await lapwise(...place.slice(0, 4))).code).toBe(0)
+      expect(existsSync(file('OUT/run.gpkg'))).toBe(false)
+      expect(existsSync(file('OUT/stakes.xml'))).toBe(true)
+    },
+  )
 
   it('leaves nothing of OUT when it is killed while it writes, and OUT whole when it is killed after', async () => {
     // Large photos make the writing long enough to be hit.

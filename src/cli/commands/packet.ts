@@ -10,7 +10,9 @@ import { writePacket } from '../../operations/write-packet.ts'
 import { badWords, type Command, type CommandOptions } from '../command.ts'
 import { loadDevice, photosOfDevice } from '../device-file.ts'
 import { judgedBy, readBytes, runIn, say, soundValue } from '../io.ts'
+import { payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
+import { placeOf } from '../road-place.ts'
 import { expectFree, writeFolder } from '../write-folder.ts'
 
 const pages = ['letter', 'tabloid', 'A4', 'A3'] as const
@@ -29,7 +31,19 @@ export const packetCommand: Command = {
     '  --ticket TEXT   the utility ticket, for the crew sheet, instead of those of the device',
     '  --zone NAME     whose days the daily reports take, as America/Denver; those of this machine by default',
     '  --page PAGE     letter (the default), tabloid, A4 or A3',
-    'Pays from splice to splice, to 0.1 ft. manifest.json names every file by its SHA-256 and says what was left out.',
+    '  --landscape     pages of text lie, as drawings always do; without it they stand',
+    '  --date DATE     when it is printed, as 2026-05-12T10:05-06:00; now by default. With it the same files give the',
+    '                  same bytes',
+    '  --author NAME   who prints it',
+    '  --pay ROUNDING  0.1 ft (the default), 1 ft or 12.5 ft',
+    '  --boundaries FIRST,SECOND   where the run begins and ends for pay: splice (the default), post N of the end unit',
+    '                  or listed length',
+    '  --stake-order WHICH   northing (the default) or easting first; --no-header leaves out the line that names columns',
+    '  --alignment FILE   the road: LandXML 1.2 (of several alignments FILE#NAME) or a site file; with',
+    '  --offset LENGTH    from the alignment to the face of rail, on the side that the run file says: adds stakes.xml',
+    '                     and stakes.dxf; and with',
+    '  --epsg CODE        of the projected reference system of the alignment: adds run.geojson and run.gpkg',
+    'manifest.json names every file by its SHA-256 and says what was left out.',
     'A packet cut off while it is written stays beside OUT as OUT.….partial, which can be deleted.',
   ].join('\n'),
   run: async (words, options) => {
@@ -39,18 +53,20 @@ export const packetCommand: Command = {
     const zone = options.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone
     if (!isZone(zone)) throw badWords('--zone with a name as America/Denver', zone)
     if (output === null) throw badWords('packet RUN.json READINGS.json -o OUT/', words.join(' '))
+    const [pay, stakes, printing] = [payOf(options), stakeColumnsOf(options), printingOf(options)]
     await expectFree(output)
     const { judged, sources, entries, photos } = await readInput(words, options)
     const packet = await writePacket(judged, {
       page,
-      printedAt: new Date().toISOString(),
-      author: '',
+      lie: options.landscape ? 'landscape' : 'portrait',
+      ...printing,
       version: await programVersion(),
       sha256: (content) => createHash('sha256').update(content).digest('hex'),
       sources,
-      pay: { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding: '0.1 ft' },
+      pay,
+      stakes,
       ticket,
-      place: null,
+      place: await placeOf(judged.run, options),
       photos,
       absentPhotos: 'problem',
       entries,

@@ -4,6 +4,7 @@ import { recordText } from '../../operations/sign-off.ts'
 import { writeRecord } from '../../operations/write-record.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadJudged, say, writeWhole } from '../io.ts'
+import { printingOf } from '../packet-rules.ts'
 
 const pages = ['letter', 'tabloid', 'A4', 'A3'] as const
 
@@ -12,7 +13,12 @@ export const recordCommand: Command = {
   words: 'RUN.json READINGS.json -o RECORD.pdf',
   summary:
     'The inspection record as PDF: every requirement with reading, limit and verdict, findings, what is not proven.',
-  help: ['  -o FILE       where to write it', '  --page PAGE   letter (the default), tabloid, A4 or A3'].join('\n'),
+  help: [
+    '  -o FILE         where to write it',
+    '  --page PAGE     letter (the default), tabloid, A4 or A3; --landscape has pages of text lie',
+    '  --date DATE     when it is printed, as 2026-05-12T10:05-06:00; now by default',
+    '  --author NAME   who prints it',
+  ].join('\n'),
   run: async (words, options) => {
     const [run, readings, ...rest] = words
     const { output } = options
@@ -25,8 +31,8 @@ export const recordCommand: Command = {
     const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
     const pdf = await writeRecord(judged, {
       page,
-      printedAt: new Date().toISOString(),
-      author: '',
+      lie: options.landscape ? 'landscape' : 'portrait',
+      ...printingOf(options),
       sha256,
       entries: noEntries,
       photos: null,

@@ -1,10 +1,10 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import { papers } from '../../drawing/paper.ts'
 import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
 import { stripPages } from '../../drawing/views/strip.ts'
 import type { CrewSheetContents } from '../crew-sheet-contents.ts'
 import { crewStrip } from './crew-sheet-strip.ts'
 import { crewSheetTemplate } from './crew-sheet-template.ts'
+import { textPaper } from './page-frame.ts'
 import { type DocumentPrinting, setDocument } from './set-document.ts'
 
 /** Side margin of the crew sheet, points. */
@@ -20,7 +20,7 @@ export function writeCrewSheet(
   laps: readonly Drawing[],
   printing: DocumentPrinting,
 ): Uint8Array {
-  const within = crewStrip(strip, papers[printing.page].heightPoints - 2 * margin)
+  const within = crewStrip(strip, textPaper(printing).width - 2 * margin)
   const pages = within === null ? stripPages(strip, printing.page) : []
   return setDocument(
     crewSheetTemplate,

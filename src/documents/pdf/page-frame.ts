@@ -1,5 +1,5 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import { type PaperName, papers } from '../../drawing/paper.ts'
+import { type PageLie, type PaperName, papers } from '../../drawing/paper.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { verdictLayers, verdictOrder, verdictSign } from '../../drawing/verdict-signs.ts'
 import { instantOf } from '../printed-time.ts'
@@ -15,11 +15,22 @@ export interface FrameText {
   readonly hash: string
 }
 
+/** The paper that text stands on; a drawing brings its own. */
+export interface TextPaper {
+  readonly page: PaperName
+  readonly lie: PageLie
+}
+
+/** Its size in points. */
+export function textPaper({ page, lie }: TextPaper): { readonly width: number; readonly height: number } {
+  const { widthPoints: long, heightPoints: short } = papers[page]
+  return lie === 'landscape' ? { width: long, height: short } : { width: short, height: long }
+}
+
 /** What every document hands to `pageFrame`. */
-export function frameData(text: FrameText, page: PaperName, drawings: readonly Drawing[]) {
-  const paper = papers[page]
+export function frameData(text: FrameText, { page, lie }: TextPaper, drawings: readonly Drawing[]) {
   return {
-    paper: { width: paper.heightPoints, height: paper.widthPoints },
+    paper: textPaper({ page, lie }),
     date: dateParts(text.printedAt),
     drawings: drawings.map((drawing) => drawingData(drawing)),
     signs: Object.fromEntries(verdictOrder.map((verdict) => [verdict, pictureOf(signDrawing(verdict))])),

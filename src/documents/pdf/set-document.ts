@@ -1,15 +1,12 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import type { PaperName } from '../../drawing/paper.ts'
 import { timeText } from '../printed-time.ts'
 import type { Printing } from '../record-input.ts'
-import { frameData } from './page-frame.ts'
+import { frameData, type TextPaper } from './page-frame.ts'
 import { printableData } from './printable-text.ts'
 import { typeset } from './typeset.ts'
 
 /** How a document of the packet is printed. */
-export interface DocumentPrinting extends Printing {
-  readonly page: PaperName
-}
+export interface DocumentPrinting extends Printing, TextPaper {}
 
 /**
  * `contents` set by `template` as PDF/A-2a. The template finds them in `doc`, drawings that have a page of their own in
@@ -19,7 +16,7 @@ export function setDocument(
   template: string,
   contents: Readonly<Record<string, unknown>> & { readonly title: string; readonly run: string },
   drawings: { readonly pages: readonly Drawing[]; readonly figures: readonly Drawing[] },
-  { page, printedAt, author, hash }: DocumentPrinting,
+  { page, lie, printedAt, author, hash }: DocumentPrinting,
 ): Uint8Array {
   const printed = `${timeText(printedAt)}${author === '' ? '' : ` by ${author}`}`
   const text = { title: contents.title, run: contents.run, printed, printedAt, author, hash }
@@ -27,8 +24,8 @@ export function setDocument(
     template,
     {
       contents: { ...(printableData({ ...contents, ...text }) as object), hash },
-      ...frameData(text, page, drawings.pages),
-      figures: frameData(text, page, drawings.figures).drawings,
+      ...frameData(text, { page, lie }, drawings.pages),
+      figures: frameData(text, { page, lie }, drawings.figures).drawings,
     },
     'PDF/A-2a',
     new Map(),

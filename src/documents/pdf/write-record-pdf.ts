@@ -1,14 +1,11 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import type { PaperName } from '../../drawing/paper.ts'
 import type { RecordContents } from '../record-contents.ts'
-import { frameData } from './page-frame.ts'
+import { frameData, type TextPaper } from './page-frame.ts'
 import { printableData } from './printable-text.ts'
 import { recordTemplate } from './record-template.ts'
 import { type PdfStandard, typeset } from './typeset.ts'
 
-export interface PdfOptions {
-  /** The paper that text stands upright on; a drawing brings its own. */
-  readonly page: PaperName
+export interface PdfOptions extends TextPaper {
   readonly standard: PdfStandard
 }
 
@@ -25,7 +22,7 @@ export interface RecordPictures {
 export const writeRecordPdf = (
   contents: RecordContents,
   { pages, signatures, photos }: RecordPictures,
-  { page, standard }: PdfOptions,
+  { standard, ...paper }: PdfOptions,
 ): Uint8Array =>
   typeset(
     recordTemplate,
@@ -36,8 +33,8 @@ export const writeRecordPdf = (
         signed: contents.signed.map((one) => ({ ...(printableData(one) as object), hash: one.hash })),
         hash: contents.hash,
       },
-      ...frameData(contents, page, pages),
-      signatures: frameData(contents, page, signatures).drawings,
+      ...frameData(contents, paper, pages),
+      signatures: frameData(contents, paper, signatures).drawings,
     },
     standard,
     new Map([...photos].map(([number, bytes]) => [`/photos/${number}`, bytes])),

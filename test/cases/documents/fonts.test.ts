@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { printableRanges } from '../../../src/documents/pdf/printable-ranges.ts'
 import { typeset } from '../../../src/documents/pdf/typeset.ts'
+import { fileOf, isInstalled, textOf } from './outside-programs.ts'
 
 /** Sets each character alone, in the documents' fonts; the standard refuses one that no font has. */
 const template = `
@@ -24,6 +25,18 @@ describe('the fonts that the typesetter carries', () => {
     expect(letters.length).toBeGreaterThan(3_000)
     expect(typeset(template, { letters, weight }, 'PDF/A-2a', new Map()).length).toBeGreaterThan(0)
   })
+
+  test.skipIf(!isInstalled('pdftotext'))(
+    'print fractions of an inch that pdftotext reads back, none of them boxed',
+    () => {
+      const fractions = ['⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
+      for (const weight of ['regular', 'bold']) {
+        const pdf = typeset(template, { letters: fractions, weight }, 'PDF/A-2a', new Map())
+        // One glyph each: were one missing, the standard would refuse the document.
+        expect(textOf(fileOf(pdf, `fractions-${weight}.pdf`)).trim()).toBe(fractions.join(' '))
+      }
+    },
+  )
 
   test('lack an emoji, and the typesetter says so', () => {
     expect(() => typeset(template, { letters: ['😀'], weight: 'regular' }, 'PDF/A-2a', new Map())).toThrow(

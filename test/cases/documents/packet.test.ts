@@ -25,6 +25,8 @@ const sha256 = (content: string | Uint8Array): string => createHash('sha256').up
 
 const options: PacketOptions = {
   page: 'letter',
+  lie: 'portrait',
+  stakes: { order: 'point, northing, easting, elevation, code', header: true },
   printedAt: '2016-05-13T09:00:00-06:00',
   author: 'M. Reyes',
   version: '0.1.0',
@@ -124,6 +126,7 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
     )
     expect(named(files, 'run.json')).toEqual(options.sources.run.bytes)
     expect(manifest.leftOut.map(({ what }) => what)).toEqual([
+      'stakes.xml, stakes.dxf',
       'run.geojson, run.gpkg',
       'photos: covered-1, covered-2, covered-20',
     ])

@@ -16,6 +16,7 @@ import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-prog
 const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
 const options = {
   page: 'letter',
+  lie: 'portrait',
   printedAt: '2016-05-13T09:00:00-06:00',
   author: 'M. Reyes',
   sha256,
@@ -64,7 +65,7 @@ describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
     const metadata = Buffer.from(pdf).toString('latin1')
     expect(metadata).toContain('<pdfaid:part>2</pdfaid:part><pdfaid:conformance>A</pdfaid:conformance>')
     const drawings = { pages: stripPages(stripInput(judged), 'letter'), signatures: [], photos: new Map() }
-    const accessible = writeRecordPdf(contents, drawings, { page: 'letter', standard: 'PDF/UA-1' })
+    const accessible = writeRecordPdf(contents, drawings, { page: 'letter', lie: 'portrait', standard: 'PDF/UA-1' })
     expect(Buffer.from(accessible).toString('latin1')).toContain('<pdfuaid:part>1</pdfuaid:part>')
   })
 

@@ -1,0 +1,43 @@
+import { payRoundings } from '../core/quantities/pay-length.ts'
+import type { Boundary } from '../core/quantities/run-length.ts'
+import { pointOrders } from '../formats/csv/write-points.ts'
+import type { PacketOptions } from '../operations/packet-options.ts'
+import { badWords, type CommandOptions } from './command.ts'
+
+/** To what pay lengths are rounded and where the run begins and ends for pay. */
+export function payOf({ pay, boundaries }: CommandOptions): PacketOptions['pay'] {
+  const rounding = payRoundings.find((one) => one === (pay ?? payRoundings[0]))
+  if (rounding === undefined) throw badWords(`--pay ${payRoundings.join(', ')}`, pay!)
+  const [first = '', second = first, ...rest] = (boundaries ?? 'splice').split(',').map((one) => one.trim())
+  if (rest.length > 0) throw badWords('--boundaries FIRST,SECOND', boundaries!)
+  return { boundaries: { first: boundaryOf(first), second: boundaryOf(second) }, rounding }
+}
+
+function boundaryOf(words: string): Boundary {
+  if (words === 'splice' || words === 'listed length') return { kind: words }
+  const [, number] = /^post (\d+)$/.exec(words) ?? []
+  if (number === undefined) throw badWords('--boundaries with splice, listed length or post N', words)
+  return { kind: 'post', number: Number(number) }
+}
+
+/** Columns of the stakes. */
+export function stakeColumnsOf(options: CommandOptions): PacketOptions['stakes'] {
+  const wanted = options['stake-order'] ?? 'northing'
+  const order = pointOrders.find((one) => one.startsWith(`point, ${wanted},`))
+  if (order === undefined) throw badWords('--stake-order northing or easting', wanted)
+  return { order, header: !options['no-header'] }
+}
+
+/** When it is printed and by whom, as its files state it. */
+export function printingOf({ date, author }: CommandOptions): Pick<PacketOptions, 'printedAt' | 'author'> {
+  const form = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d(\.\d+)?)?(Z|[+-]\d\d:\d\d)?)?$/
+  if (date !== null && !(form.test(date) && isDay(date.slice(0, 10)) && !Number.isNaN(Date.parse(date))))
+    throw badWords('--date as 2026-05-12 or 2026-05-12T10:05-06:00', date)
+  return { printedAt: date ?? new Date().toISOString(), author: author ?? '' }
+}
+
+/** The calendar has it: a day past the end of a month would be taken for one of the next. */
+function isDay(day: string): boolean {
+  const at = new Date(`${day}T00:00:00Z`)
+  return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(day)
+}

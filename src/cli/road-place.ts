@@ -1,0 +1,94 @@
+import type { GroundUnit } from '../core/staking/ground-unit.ts'
+import { describeLengthProblem } from '../core/units/length-problem.ts'
+import { parseLength } from '../core/units/length-text.ts'
+import type { Metres } from '../core/units/quantity.ts'
+import type { LinearUnit } from '../formats/landxml/landxml.ts'
+import { readLandXml } from '../formats/landxml/read-landxml.ts'
+import { loadReferenceSystem, type ReferenceProblem, type ReferenceSystem } from '../formats/map/reference-system.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
+import { readSite } from '../formats/site/read-site.ts'
+import type { PacketPlace } from '../operations/packet-options.ts'
+import type { RoadPlace } from '../operations/place-run.ts'
+import { BadInput, badWords, type CommandOptions } from './command.ts'
+import { readText, shownName, soundValue } from './io.ts'
+
+/** Where the run stands by its road, as the options say; null where they say nothing. */
+export async function placeOf(run: RunFile, options: CommandOptions): Promise<PacketPlace | null> {
+  const { alignment, offset, epsg } = options
+  if (alignment === null) {
+    if (offset !== null || epsg !== null) throw badWords('--alignment FILE with --offset and --epsg', 'none')
+    return null
+  }
+  if (offset === null) throw badWords('--offset LENGTH, from the alignment to the face of rail', 'none')
+  const length = parseLength(offset, run.units === 'us' ? 'ft' : 'm')
+  if (!length.ok) throw badWords(`--offset: ${describeLengthProblem(length.error)}`, offset)
+  if (length.value.nanometres < 0) throw badWords('--offset without a sign: the run file says the side', offset)
+  const away: Metres = length.value.nanometres / 1e9
+  const { road, unit } = await readRoad(alignment)
+  return {
+    run: { offset: run.road.side === 'left' ? -away : away, road, unit },
+    system: epsg === null ? null : await referenceOf(epsg),
+    sqliteAt: null,
+  }
+}
+
+const groundUnits: Readonly<Record<LinearUnit, GroundUnit>> = {
+  meter: 'metre',
+  foot: 'foot',
+  USSurveyFoot: 'US survey foot',
+}
+
+/** The one alignment of a road or site file, or of several the one whose name follows after `#`. */
+async function readRoad(words: string): Promise<{ readonly road: RoadPlace; readonly unit: GroundUnit }> {
+  const [, file = words, name] = /^(.+?)#(.+)$/.exec(words) ?? []
+  const text = await readText(file)
+  if (!text.trimStart().startsWith('<')) return { ...roadOfSite(file, text) }
+  const { unit, alignments } = soundValue(readLandXml(shownName(file), text))
+  const found = alignments.filter((one) => name === undefined || one.name === name)
+  if (found.length !== 1) {
+    const names = alignments.map((one) => JSON.stringify(one.name)).join(', ')
+    throw new BadInput([
+      { file: shownName(file), place: 'Alignments', expected: `one alignment, or ${file}#NAME`, found: names },
+    ])
+  }
+  const { horizontal, equations } = found[0]!
+  return { road: { horizontal, equations, surface: null }, unit: groundUnits[unit] }
+}
+
+function roadOfSite(file: string, text: string): { readonly road: RoadPlace; readonly unit: GroundUnit } {
+  const site = soundValue(readSite(shownName(file), text))
+  const { alignment } = site.road
+  if (alignment.kind !== 'elements')
+    throw new BadInput([
+      {
+        file: shownName(file),
+        place: 'road.alignment',
+        expected: 'an alignment of elements, which has coordinates',
+        found: JSON.stringify(alignment.kind),
+      },
+    ])
+  const { horizontal, equations } = alignment
+  return { road: { horizontal, equations, surface: null }, unit: site.units === 'us' ? 'foot' : 'metre' }
+}
+
+async function referenceOf(epsg: string): Promise<ReferenceSystem> {
+  const system = await loadReferenceSystem(/^\d{1,6}$/.test(epsg) ? Number(epsg) : Number.NaN)
+  if (!system.ok)
+    throw badWords('--epsg with the code of a projected reference system', `${epsg}: ${why(system.error)}`)
+  return system.value
+}
+
+function why(problem: ReferenceProblem): string {
+  switch (problem.kind) {
+    case 'unknown-code':
+      return 'there is no such code'
+    case 'not-projected':
+      return `${problem.name} is not projected`
+    case 'unit-not-supported':
+      return `${problem.name} is in ${problem.unit ?? 'no unit'}`
+    case 'datum-needs-grids':
+      return `${problem.name} cannot be brought to WGS 84 without shift grids`
+    default:
+      return problem satisfies never
+  }
+}
