@@ -14,6 +14,7 @@ import { useSideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
+import { useAfterFrame } from '../parts/use-after-frame.ts'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { type Pane, panePath, panes, type Route, runsPath } from '../route.ts'
 import { StripView } from './strip-view.tsx'
@@ -35,7 +36,9 @@ interface Props {
 }
 
 export function RunView({ source, route }: Props) {
-  const [loaded, again] = useLoaded(route.run, () => source.run(route.run))
+  const [fetched, again] = useLoaded(route.run, () => source.run(route.run))
+  // To read the run and to lay it out and draw it are two tasks, so that a finger is answered between them.
+  const loaded = useAfterFrame(fetched)
   switch (loaded.state) {
     case 'loading':
       return (
