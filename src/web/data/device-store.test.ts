@@ -129,4 +129,22 @@ describe('the store of a device', () => {
     expect((await must(store.unsent(10))).map(({ id }) => id)).toEqual(['a', 'b'])
     expect(await must(store.get('cursor'))).toEqual(start)
   })
+
+  test('lets go of the bytes of a photo only once it was sent, keeps its entry, and takes it in again', async () => {
+    const store = openDeviceStore(() => openTables(freshName()))
+    const photo = { sha256: 'd'.repeat(64), type: 'image/png', content: Uint8Array.of(1, 2, 3).buffer }
+    await must(store.add([entry('p', { kind: 'photo' })], photo))
+    expect(await must(store.freePhoto(photo.sha256))).toBe(false)
+    expect(await must(store.photo(photo.sha256))).toBeDefined()
+    await must(store.notePhoto(photo.sha256, { state: 'sent' }))
+    expect(await must(store.freePhoto(photo.sha256))).toBe(true)
+    expect(await must(store.photo(photo.sha256))).toBeUndefined()
+    expect((await must(store.entries('photo'))).map(({ id }) => id)).toEqual(['p'])
+    // Another server cannot be sent what is not here.
+    await must(store.startOver())
+    expect(await must(store.unsentPhotos())).toEqual([])
+    await must(store.add([], photo))
+    expect(await must(store.unsentPhotos())).toHaveLength(1)
+    expect(await must(store.photo(photo.sha256))).toBeDefined()
+  })
 })

@@ -57,6 +57,8 @@ export interface DeviceStore {
   photo(sha256: string): Answered<PhotoFile | undefined>
   unsentPhotos(): Answered<readonly PhotoRow[]>
   notePhoto(sha256: string, changes: Partial<Pick<PhotoRow, 'state' | 'uploadUrl'>>): Answered<void>
+  /** Lets go of the bytes of a photo that was sent; false, and nothing done, when it was not. */
+  freePhoto(sha256: string): Answered<boolean>
   photos(): Answered<readonly PhotoRow[]>
   counts(): Answered<DeviceCounts>
   get<N extends keyof Kept>(name: N): Answered<Kept[N] | undefined>
@@ -133,7 +135,8 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
       using((db) =>
         db.transaction('rw', db.entries, db.photos, db.kept, async () => {
           await db.entries.toCollection().modify({ state: 'here', seq: null, reason: null })
-          await db.photos.toCollection().modify({ state: 'here', uploadUrl: null })
+          // What was let go of cannot be sent again.
+          await db.photos.where('state').anyOf('here', 'sent').modify({ state: 'here', uploadUrl: null })
           await db.kept.put({ name: 'cursor', value: start })
         }),
       ),
@@ -153,6 +156,15 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
       using(async (db) => {
         await db.photos.update(sha256, changes)
       }),
+    freePhoto: (sha256) =>
+      using((db) =>
+        db.transaction('rw', db.photos, db.photoBytes, async () => {
+          if ((await db.photos.get(sha256))?.state !== 'sent') return false
+          await db.photoBytes.delete(sha256)
+          await db.photos.update(sha256, { state: 'freed' })
+          return true
+        }),
+      ),
     photos: () => using((db) => db.photos.toArray()),
     counts: () =>
       using((db) =>
@@ -192,7 +204,8 @@ async function knownUnder(
 }
 
 async function addPhoto(db: DeviceTables, { sha256, type, content }: PhotoFile): Promise<void> {
-  if ((await db.photos.get(sha256)) !== undefined) return
+  const known = await db.photos.get(sha256)
+  if (known !== undefined && known.state !== 'freed') return
   await db.photoBytes.put({ sha256, content })
   await db.photos.put({ sha256, type, bytes: content.byteLength, state: 'here', uploadUrl: null })
 }

@@ -9,7 +9,8 @@ export interface PhotoRow {
   readonly sha256: string
   readonly type: string
   readonly bytes: number
-  readonly state: 'here' | 'sent'
+  /** `here`: to be sent. `sent`: the server has it too. `freed`: only the server has it, and its bytes are let go. */
+  readonly state: 'here' | 'sent' | 'freed'
   /** Where its upload goes on; null before it began. */
   readonly uploadUrl: string | null
 }

@@ -74,7 +74,7 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
 
   const known = await store.photos()
   if (!known.ok) return fromStore(known.error)
-  const here = new Set(known.value.map(({ sha256 }) => sha256))
+  const here = new Set(known.value.filter(({ state }) => state !== 'freed').map(({ sha256 }) => sha256))
   const added = await store.add(entries)
   if (!added.ok) return fromStore(added.error)
   // Readings first: should there be no room for every photo, they are kept.

@@ -3,6 +3,7 @@ import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
 import { onChange, tellChange } from './changes.ts'
 import { newId, nextId, now } from './device.ts'
 import { type DeviceStore, type FreshEntry, openDeviceStore, type PhotoFile } from './device-store.ts'
+import { freeablePhotos, freePhotos, sumOf } from './free-photos.ts'
 import { later } from './later.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { rivalsAmong } from './merge-entries.ts'
@@ -10,7 +11,7 @@ import { d } from './messages.ts'
 import { ownProject } from './own-project.ts'
 import { hasRoomFor, keepStorage, roomHere } from './room.ts'
 import type { Answer, DeviceStatus, KeptEntry, NewSideBodies, RunSource, SideKind, Trouble } from './run-source.ts'
-import { fetchPacket, fetchPhoto, fetchRecord } from './server-peer.ts'
+import { fetchPacket, fetchPhoto, fetchRecord, hasPhoto } from './server-peer.ts'
 import { sha256Of } from './sha256.ts'
 import { fromStore } from './store-trouble.ts'
 import { startSyncLoop } from './sync-loop.ts'
@@ -182,6 +183,14 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
       return fetchPhoto(sha256)
     },
 
+    async freePhotos() {
+      const photos = await freeablePhotos(store, new Date())
+      if (!photos.ok) return photos
+      const freed = await freePhotos(store, photos.value, hasPhoto)
+      tellChange({ runs: [], isOwn: true })
+      return freed
+    },
+
     status,
     onChange,
 
@@ -229,19 +238,21 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
   }
 
   async function status(): Answer<DeviceStatus> {
-    const [counts, lastSync, persisted, room] = await Promise.all([
+    const [counts, lastSync, persisted, room, freeable] = await Promise.all([
       store.counts(),
       store.get('lastSync'),
       store.get('persisted'),
       roomHere(),
+      freeablePhotos(store, new Date()),
     ])
+    if (!freeable.ok) return freeable
     if (!counts.ok) return fromStore(counts.error)
     if (!lastSync.ok) return fromStore(lastSync.error)
     if (!persisted.ok) return fromStore(persisted.error)
     const { unsent, unsentPhotos, refused } = counts.value
     return ok({
       ...room,
-      ...{ unsent, unsentPhotos },
+      ...{ unsent, unsentPhotos, freeable: sumOf(freeable.value) },
       refused: refused.map(({ id, kind, reason }) => ({ id, kind, reason: reason ?? '' })),
       persisted: persisted.value ?? null,
       lastSync: lastSync.value ?? null,

@@ -93,6 +93,11 @@ export interface KeptEntry<K extends SideKind = SideKind> {
   readonly body: SideBodies[K]
 }
 
+export interface PhotoSum {
+  readonly photos: number
+  readonly bytes: number
+}
+
 /** How this device stands towards its own disk and towards the server. */
 export interface DeviceStatus {
   /** Whether the browser promised not to clear this away; null as long as it was not asked (before the first entry). */
@@ -104,6 +109,8 @@ export interface DeviceStatus {
   readonly unsent: number
   /** Photos whose bytes are on this device only. */
   readonly unsentPhotos: number
+  /** Photos that the server has, and whose bytes this device can let go of. */
+  readonly freeable: PhotoSum
   /** Entries that the server refused; they stay here. */
   readonly refused: readonly { readonly id: string; readonly kind: string; readonly reason: string }[]
   /** ISO 8601 of the last time at which everything was sent and fetched; null for never. */
@@ -181,6 +188,9 @@ export interface RunSource {
   savePhoto(run: string, bytes: ArrayBuffer, body: PhotoBody, author: string): Answer<KeptEntry<'photo'>>
   /** The photo from this device, else from the server; null when neither has it (yet). */
   photo(sha256: string): Answer<Blob | null>
+
+  /** Lets go of the bytes of the photos that `freeable` counts; the server is asked of each once more. */
+  freePhotos(): Answer<PhotoSum>
 
   status(): Answer<DeviceStatus>
   /** Calls back after every change, also one made in another tab, until the function returned is called. */

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import { say } from '../messages.ts'
 import { d } from './messages.ts'
-import type { DeviceStatus, RunSource, Trouble } from './run-source.ts'
+import type { DeviceStatus, PhotoSum, RunSource, Trouble } from './run-source.ts'
 import './status-line.css'
 import { useUpdate } from './use-update.ts'
 
@@ -47,9 +47,29 @@ function Facts({ source, status }: { readonly source: RunSource; readonly status
           {persisted !== null && <li>{persisted ? d.status.persisted : d.status.notPersisted}</li>}
           {quota !== null && used !== null && <li>{d.status.room(megabytes(used), megabytes(quota))}</li>}
         </ul>
+        <FreeRoom source={source} freeable={status.freeable} />
         <Transfer source={source} />
       </details>
     </>
+  )
+}
+
+/** Lets go of pictures that the server has; nothing goes unless somebody presses it. */
+function FreeRoom({ source, freeable }: { readonly source: RunSource; readonly freeable: PhotoSum }) {
+  const [said, setSaid] = useState('')
+  const free = async (): Promise<void> => {
+    const answer = await source.freePhotos()
+    setSaid(answer.ok ? d.status.freed(answer.value.photos, megabytes(answer.value.bytes)) : answer.error.message)
+  }
+  return (
+    <div class="device-room">
+      {freeable.photos > 0 && (
+        <button type="button" class="button small" onClick={() => void free()}>
+          {d.status.free(freeable.photos, megabytes(freeable.bytes))}
+        </button>
+      )}
+      <p role="status">{said}</p>
+    </div>
   )
 }
 

@@ -207,7 +207,7 @@ export const en = {
       `${file} is in the HEIC format, which this browser cannot read. Set the camera to “most compatible” (JPEG), or hand in a JPEG.`,
     noPicture: (file: string) => `${file} is not a picture that this browser can read.`,
     nth: (n: number, of: number) => `Photo ${n} of ${of}`,
-    notHere: 'Not on this device yet',
+    notHere: 'Not on this device; it is shown when the server answers',
     timeUnknown: 'time not known',
     cameraPosition: (latitude: string, longitude: string) => `${latitude}, ${longitude} by its camera`,
     position: (latitude: string, longitude: string, metres: number) =>

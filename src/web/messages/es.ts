@@ -207,7 +207,7 @@ export const es: Messages = {
       `${file} está en formato HEIC, que este navegador no puede leer. Ponga la cámara en “más compatible” (JPEG), o entregue un JPEG.`,
     noPicture: (file) => `${file} no es una imagen que este navegador pueda leer.`,
     nth: (n, of) => `Foto ${n} de ${of}`,
-    notHere: 'Aún no está en este dispositivo',
+    notHere: 'No está en este dispositivo; se muestra cuando el servidor responde',
     timeUnknown: 'hora desconocida',
     cameraPosition: (latitude, longitude) => `${latitude}, ${longitude} según su cámara`,
     position: (latitude, longitude, metres) => `${latitude}, ${longitude}; el dispositivo dice ±${metres} m`,

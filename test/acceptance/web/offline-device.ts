@@ -119,6 +119,24 @@ export async function keptReadings(page: Page): Promise<readonly KeptReading[]> 
     .map(({ local: _, ...reading }) => reading)
 }
 
+/** How many pictures have their bytes on the device's disk. */
+export const keptPictures = (page: Page): Promise<number> =>
+  page.evaluate(
+    () =>
+      new Promise<number>((resolve, reject) => {
+        const opening = indexedDB.open('lapwise')
+        opening.onerror = () => reject(opening.error)
+        opening.onsuccess = () => {
+          const asking = opening.result.transaction('photoBytes').objectStore('photoBytes').count()
+          asking.onerror = () => reject(asking.error)
+          asking.onsuccess = () => {
+            opening.result.close()
+            resolve(asking.result)
+          }
+        }
+      }),
+  )
+
 /** A browser of its own process and folder, which can be killed. */
 export async function startBrowser(folder: string): Promise<{ browser: Browser; child: ChildProcess }> {
   const { executablePath, args } = JSON.parse(process.env.LAPWISE_TEST_BROWSER!)

@@ -4,6 +4,7 @@ import { expect, type Page, test } from '@playwright/test'
 import {
   expectRoom,
   expectUnsent,
+  keptPictures,
   keptReadings,
   noise,
   openPage,
@@ -45,6 +46,16 @@ interface OnServer {
 async function onServer(by: string): Promise<readonly OnServer[]> {
   const { readings } = await (await fetch(`${server.address}/api/runs/${run}`)).json()
   return readings.filter((reading: OnServer) => reading.by === by)
+}
+
+/** How many photos the server has, bytes and all. */
+async function picturesOnServer(): Promise<number> {
+  const { entries } = await (await fetch(`${server.address}/api/entries`)).json()
+  const photos = entries.filter(({ kind }: { kind: string }) => kind === 'photo')
+  const asked = photos.map(({ body }: { body: { sha256: string } }) =>
+    fetch(`${server.address}/api/photos/${body.sha256}`, { method: 'HEAD' }),
+  )
+  return (await Promise.all<Response>(asked)).filter(({ ok }) => ok).length
 }
 
 const photosOf = (page: Page) => page.getByRole('region', { name: 'Photos' })
@@ -216,6 +227,50 @@ test('a photo taken without a network is sent later, in pieces, from where a bro
   const image = photosOf(other).getByRole('img')
   await expect.poll(() => image.evaluate((one: HTMLImageElement) => one.naturalWidth)).toBe(800)
   await second.close()
+})
+
+test('a device lets go of pictures of days before that the server has, when that is pressed', async ({ page }) => {
+  await openPage(page, server.address)
+  await openReading(page, server.address, run, 'post-8/rail-height')
+  await sayWho(page, 'R. Quist')
+  await pickPhotos(page).setInputFiles(await noise(page, 400, 300))
+  const state = page.locator('.device-state')
+  await expect(photosOf(page).getByRole('img')).toHaveCount(1)
+  await expect.poll(picturesOnServer).toBe(1)
+  await expect(state).toHaveAttribute('data-unsent-photos', '0')
+  await page.getByText('More about this device').click()
+  const free = page.getByRole('button', { name: /^Free room/ })
+  // It was taken today.
+  await expect(free).toHaveCount(0)
+
+  await server.stop()
+  await pickPhotos(page).setInputFiles(await noise(page, 300, 400))
+  await expect(photosOf(page).getByRole('img')).toHaveCount(2)
+  await expect(state).toHaveAttribute('data-unsent-photos', '1')
+  // The next day; how much room there is in truth this browser does not tell its pages.
+  await page.clock.setSystemTime(Date.now() + 24 * 3_600_000)
+  await page.reload()
+  await page.getByText('More about this device').click()
+  await expect(free).toHaveText(/^Free room: 1 photo, .* MB, already on the server$/)
+  // Without an answer of the server nothing goes.
+  await free.click()
+  await expect(page.locator('.device-room')).toContainText('The server did not answer')
+  expect(await keptPictures(page)).toBe(2)
+
+  server = await startServer(folder, port())
+  await free.click()
+  await expect(page.locator('.device-room')).toContainText('on the server only now')
+  await expect(free).toHaveCount(0)
+  await syncNow(page)
+  await expect(state).toHaveAttribute('data-unsent-photos', '0')
+  expect(await keptPictures(page)).toBe(1)
+  // Both are shown, one of them from the server.
+  await page.reload()
+  const widths = () =>
+    photosOf(page)
+      .getByRole('img')
+      .evaluateAll((all) => all.map((one) => (one as HTMLImageElement).naturalWidth).sort())
+  await expect.poll(widths).toEqual([300, 400])
 })
 
 test('two tabs write at once: both have everything, and the server has it once', async ({ page, context }) => {

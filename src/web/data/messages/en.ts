@@ -32,6 +32,10 @@ export const en = {
     persisted: 'The browser promised to keep what is here.',
     notPersisted: 'The browser may delete what is here when it runs out of room: send soon.',
     room: (used: string, quota: string) => `${used} of ${quota} in use`,
+    free: (photos: number, size: string) =>
+      `Free room: ${photos === 1 ? '1 photo' : `${photos} photos`}, ${size}, already on the server`,
+    freed: (photos: number, size: string) =>
+      `${photos === 1 ? '1 photo' : `${photos} photos`}, ${size}, are on the server only now, and are fetched when they are shown.`,
     export: 'Save everything to a file',
     import: 'Take in a file from a device',
     imported: (entries: number, photos: number, already: number) =>

@@ -34,6 +34,10 @@ export const es: DeviceMessages = {
     persisted: 'El navegador prometió conservar lo que hay aquí.',
     notPersisted: 'El navegador puede borrar lo que hay aquí si le falta espacio: envíe pronto.',
     room: (used, quota) => `${used} de ${quota} en uso`,
+    free: (photos, size) =>
+      `Liberar espacio: ${photos === 1 ? '1 foto' : `${photos} fotos`}, ${size}, ya en el servidor`,
+    freed: (photos, size) =>
+      `${photos === 1 ? '1 foto' : `${photos} fotos`}, ${size}: ahora solo en el servidor; se traen cuando se muestran.`,
     export: 'Guardar todo en un archivo',
     import: 'Incorporar un archivo de otro dispositivo',
     imported: (entries, photos, already) =>
