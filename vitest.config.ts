@@ -4,12 +4,20 @@ export default defineConfig({
   test: {
     projects: [
       {
-        test: { name: 'unit', include: ['src/**/*.test.ts', 'test/published/**/*.test.ts', 'test/cases/**/*.test.ts'] },
+        test: {
+          name: 'unit',
+          include: ['src/**/*.test.ts', 'test/published/**/*.test.ts', 'test/cases/**/*.test.ts'],
+          exclude: ['test/cases/documents/**'],
+        },
       },
       {
         test: {
           name: 'slow',
-          include: ['test/store/**/*.test.ts', 'test/acceptance/**/*.test.ts', 'test/referee/**/*.test.ts'],
+          // Typesetting a whole packet takes seconds; the documents are tested with what is slow.
+          include: [
+            ...['test/store/**/*.test.ts', 'test/acceptance/**/*.test.ts', 'test/referee/**/*.test.ts'],
+            'test/cases/documents/**/*.test.ts',
+          ],
           exclude: ['test/acceptance/web/**'],
           testTimeout: 120_000,
           hookTimeout: 120_000,

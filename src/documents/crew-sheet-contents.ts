@@ -21,7 +21,8 @@ export interface CrewSheetContents {
   readonly title: string
   readonly run: string
   readonly facts: readonly Fact[]
-  readonly ticket: string
+  /** As somebody wrote it; null when nobody did. */
+  readonly ticket: string | null
   readonly posts: readonly CrewPost[]
   /** What the offsets in the table of posts are; a reason where there are none. */
   readonly flare: string
@@ -71,7 +72,7 @@ export function crewSheetContents(input: RecordInput, ticket: string | null): Cr
     title: 'Crew sheet',
     run: run.name,
     facts: runFacts(input).filter(({ name }) => !['Work', 'Let', 'Readings'].includes(name)),
-    ticket: ticket ?? 'not entered',
+    ticket,
     posts: crewPosts(run, model, line.ok ? line.value : null),
     flare: line.ok ? flareText(model) : `Offsets are not given: ${line.error.sheet} states no nominal flare.`,
     panels: crewPanels(run, model),

@@ -4,6 +4,7 @@ import type { GroundUnit } from '../core/staking/ground-unit.ts'
 import { asBuiltContents } from '../documents/as-built-contents.ts'
 import { crewSheetContents } from '../documents/crew-sheet-contents.ts'
 import { dailyReportContents } from '../documents/daily-report-contents.ts'
+import { type DocumentLanguage, english, spanish } from '../documents/document-language.ts'
 import { groupBy } from '../documents/group-by.ts'
 import { ticketsText } from '../documents/locate-ticket-text.ts'
 import { materialListContents } from '../documents/material-list-contents.ts'
@@ -64,18 +65,20 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
   const { page, lie, printedAt, author, hash, quantities, placed: stakes, place, sources } = material
   const input = recordInput(judged)
   const strip = stripInput(judged)
-  const printing = { page, lie, printedAt, author, hash }
+  const printing = { page, lie, printedAt, author, hash, language: english }
   const stamp = { at: new Date(instantOf(printedAt)).toISOString(), author }
   const unit = place?.run.unit ?? lineUnit(judged)
+  const crewSheet = (language: DocumentLanguage): Uint8Array =>
+    writeCrewSheet(
+      crewSheetContents(input, material.ticket ?? enteredTickets(judged, material)),
+      { ...strip, verdicts: null },
+      lapFigures(judged),
+      { ...printing, language },
+    )
   return [
-    sure('crew-sheet.pdf', () =>
-      writeCrewSheet(
-        crewSheetContents(input, material.ticket ?? enteredTickets(judged, material)),
-        { ...strip, verdicts: null },
-        lapFigures(judged),
-        printing,
-      ),
-    ),
+    // Crews on this work read both languages.
+    sure('crew-sheet.pdf', () => crewSheet(english)),
+    sure('crew-sheet-es.pdf', () => crewSheet(spanish)),
     sure('record.pdf', () => writeRecord(judged, material)),
     sure('as-built.pdf', () => writeAsBuilt(asBuiltContents(input), strip, printing)),
     sure('quantities.pdf', () => writeQuantities(quantities, printing)),

@@ -94,12 +94,23 @@ describe('lapwise packet', () => {
   it('writes the folder whole, with photos, and sha256sum agrees with the manifest on every file', async () => {
     writePhotos(4096)
     const { code, said } = await lapwise('--photos', 'photos', '--ticket', 'ticket 7')
-    expect([code, said.includes('wrote 17 files')]).toEqual([0, true])
+    expect([code, said.includes('wrote 22 files')]).toEqual([0, true])
     expect(written()).toEqual(['OUT'])
     expect(readdirSync(file('OUT')).sort()).toEqual([
-      ...['as-built.pdf', 'crew-sheet.pdf', 'daily-report-2016-05-09.pdf', 'daily-report-2016-05-12.pdf'],
+      ...['as-built.pdf', 'crew-sheet-es.pdf', 'crew-sheet.pdf'],
+      ...['daily-report-2016-05-09.pdf', 'daily-report-2016-05-12.pdf'],
+      ...['detail-1.dxf', 'detail-2.dxf', 'elevation.dxf'],
       ...['manifest.json', 'material-list.pdf', 'photos', 'quantities.pdf'],
-      ...['quantities.xlsx', 'readings.json', 'record.pdf', 'run.json', 'stakes.csv', 'strip.dxf', 'strip.svg'],
+      ...[
+        'quantities.xlsx',
+        'readings.json',
+        'record.pdf',
+        'run.ifc',
+        'run.json',
+        'stakes.csv',
+        'strip.dxf',
+        'strip.svg',
+      ],
     ])
     expect(readdirSync(file('OUT/photos')).sort()).toEqual(['covered-1.jpg', 'covered-2.jpg', 'covered-20.jpg'])
     expect(manifestFaults()).toEqual([])
@@ -117,7 +128,7 @@ describe('lapwise packet', () => {
         cwd: folder,
       }),
     )
-    expect([end.code, end.said]).toEqual([0, expect.stringContaining('making crew-sheet.pdf, 1 of 15')])
+    expect([end.code, end.said]).toEqual([0, expect.stringContaining('making crew-sheet.pdf, 1 of 20')])
     expect(readFileSync(file(`OUT/photos/${createHash('sha256').update(picture).digest('hex')}.jpg`))).toEqual(picture)
     expect(manifestFaults()).toEqual([])
     const { recordHash } = JSON.parse(readFileSync(file('OUT/manifest.json'), 'utf8')) as { recordHash: string }

@@ -3,7 +3,9 @@ import { pageFrame } from './page-frame.ts'
 /** The crew sheet in the typesetter's language; it finds `CrewSheetContents` in `doc`. */
 export const crewSheetTemplate = `${pageFrame}
 #set page(margin: (x: 30pt, top: 40pt, bottom: 30pt), header-ascent: 8pt, footer-descent: 8pt)
-#set text(size: 8.5pt)
+// Spanish says the same in about a tenth more letters, and the sheet is one page.
+#let fine = if data.language == "es" { 0.92 } else { 1 }
+#set text(size: 8.5pt * fine)
 #set par(leading: 0.42em)
 #set table(inset: (x: 3pt, y: 2pt))
 #show title: set text(size: 17pt)
@@ -32,48 +34,47 @@ export const crewSheetTemplate = `${pageFrame}
   ..doc.facts.map(fact => grid(columns: (78pt, 1fr), text(fill: quiet, fact.name), fact.value)),
 ))
 #block(width: 100%, stroke: 1.2pt + black, inset: (x: 6pt, y: 3pt), above: 4pt, below: 3pt)[
-  *Utility ticket:* #doc.ticket
-  #if doc.ticket == "not entered" [ #h(4pt) No post is driven or pulled before the marks are there. ]
+  *#doc.words.utilityTicket:* #if doc.ticket == none { doc.words.noTicket } else { doc.ticket }
 ]
 
 #if doc.stripWords != none {
   block(above: 2pt, below: 2pt, picture(data.figures.first()))
   // Beside the scale bar, which leaves room at its right.
   block(above: -16pt, below: 6pt, width: 100%, align(right, small(doc.stripWords)))
-} else [The strip stands on the last #if data.drawings.len() == 1 [page] else [#data.drawings.len() pages].]
+} else { doc.words.stripApart }
 
-#let state-words = (regular: "", moved: "MOVED", special: "SPECIAL", standing: "stands already")
+#let state-words = (regular: "", moved: doc.words.moved, special: doc.words.special, standing: doc.words.standing)
 #let has-station = doc.posts.first().station != none
 #let has-offset = doc.posts.first().offset != none
 #let post-cells(post) = (
   [*#post.number*],
   ..if has-station { (post.station,) },
   post.along,
-  if post.next == none [end] else if post.isOddSpace [*#post.next*] else { post.next },
+  if post.next == none { doc.words.end } else if post.isOddSpace [*#post.next*] else { post.next },
   ..if has-offset { (post.offset,) },
-  if post.block [yes] else [*no*],
+  if post.block { doc.words.yes } else { strong(doc.words.no) },
   [#post.kind #if post.state != "regular" { strong(state-words.at(post.state)) }],
 )
 // Widths in points: number, station, from post 1, to next, offset, block; the kind takes what is left.
 #let post-table(size, widths) = {
-  set text(size: size)
+  set text(size: size * fine)
   let (number, station, along, next, offset, block) = widths
   table(
     columns: (number, ..if has-station { (station,) }, along, next, ..if has-offset { (offset,) }, block, 1fr),
     heads(
-      [Post],
-      ..if has-station { ([Station],) },
-      [From post 1],
-      [To next],
-      ..if has-offset { ([Offset],) },
-      [Block],
-      [Post kind],
+      doc.words.post,
+      ..if has-station { (doc.words.station,) },
+      doc.words.fromPostOne,
+      doc.words.toNext,
+      ..if has-offset { (doc.words.offset,) },
+      doc.words.block,
+      doc.words.postKind,
     ),
     ..doc.posts.map(post-cells).flatten(),
   )
 }
 #let rules(list) = {
-  set text(size: 8pt)
+  set text(size: 8pt * fine)
   for rule in list {
     block(above: 2.5pt, below: 2.5pt)[
       *#upper(rule.places.first())#rule.places.slice(rule.places.first().len()):* #rule.must
@@ -82,19 +83,19 @@ export const crewSheetTemplate = `${pageFrame}
   }
 }
 #let panels = {
-  set text(size: 7.5pt)
+  set text(size: 7.5pt * fine)
   table(
     columns: (34pt, 22pt, 48pt, 1fr),
-    heads[Panel][Pcs][Each][Kind],
+    heads(doc.words.panel, doc.words.pieces, doc.words.each, doc.words.kind),
     ..doc.panels.map(panel => (
       [*#panel.numbers*],
       str(panel.count),
       panel.length,
-      [#panel.name#if panel.nested [, *nested*]#if panel.hung [, hangs already]],
+      [#panel.name#if panel.nested [, *#doc.words.nested*]#if panel.hung [, #doc.words.hung]],
     )).flatten(),
   )
 }
-#let departures = if doc.departures.len() == 0 [Nowhere.] else {
+#let departures = if doc.departures.len() == 0 { doc.words.nowhere } else {
   block(width: 100%, stroke: 1.2pt + black, inset: 5pt, list(..doc.departures))
 }
 #let lap-part = {
@@ -103,10 +104,10 @@ export const crewSheetTemplate = `${pageFrame}
 }
 
 #let heights = [
-  = Heights and splices
+  = #doc.words.heights
   #rules(doc.heights)
-  = Hold points: call before you cover it
-  #if doc.holds.len() == 0 [None.] else { rules(doc.holds) }
+  = #doc.words.holds
+  #if doc.holds.len() == 0 { doc.words.none } else { rules(doc.holds) }
 ]
 // Two columns of about equal length, by their letters.
 #let halves(items, show-items) = {
@@ -127,46 +128,46 @@ export const crewSheetTemplate = `${pageFrame}
     columns: (1fr, 206pt),
     column-gutter: 10pt,
     [
-      = Posts to stake
-      #post-table(7.5pt, (18pt, 46pt, 52pt, 46pt, 40pt, 24pt))
+      = #doc.words.posts
+      #post-table(7.5pt, (24pt, 44pt, 52pt, 46pt, 38pt, 27pt))
       #small(doc.flare)
       #heights
     ],
     [
-      = Where this run departs from standard
+      = #doc.words.departures
       #departures
-      = Panels in order
+      = #doc.words.panels
       #panels
-      = Lap
+      = #doc.words.lap
       #lap-part
     ],
   )
 } else [
-  = Where this run departs from standard
+  = #doc.words.departures
   #departures
   #grid(
     columns: (1fr, 206pt),
     column-gutter: 10pt,
     [
-      = Panels in order
+      = #doc.words.panels
       #panels
     ],
     [
-      = Lap
+      = #doc.words.lap
       #lap-part
     ],
   )
   #heights
 ]
-= Holes, slots and bolts; which way parts face
+= #doc.words.holes
 #halves(doc.holes, rules)
-= Cautions
+= #doc.words.cautions
 #{
-  set text(size: 6.5pt)
+  set text(size: 6.5pt * fine)
   halves(doc.cautions, items => list(spacing: 0.45em, ..items))
 }
 #if not is-short [
-  = Posts to stake
+  = #doc.words.posts
   #small(doc.flare)
   #columns(2, gutter: 10pt, post-table(6.8pt, (20pt, 41pt, 56pt, 42pt, 31pt, 23pt)))
 ]

@@ -2,6 +2,7 @@ import type { Drawing } from '../../drawing/drawing.ts'
 import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
 import { stripPages } from '../../drawing/views/strip.ts'
 import type { CrewSheetContents } from '../crew-sheet-contents.ts'
+import { crewSheetHeadings, sayCrewSheet } from '../crew-sheet-words.ts'
 import { crewStrip } from './crew-sheet-strip.ts'
 import { crewSheetTemplate } from './crew-sheet-template.ts'
 import { textPaper } from './page-frame.ts'
@@ -11,7 +12,7 @@ import { type DocumentPrinting, setDocument } from './set-document.ts'
 const margin = 30
 
 /**
- * The crew sheet as PDF/A-2a: one page where the run allows. A run too long for the page has its strip on pages of its own.
+ * The crew sheet in the language of its printing as PDF/A-2a: one page where the run allows. A run too long for the page has its strip on pages of its own.
  * @param laps  the pictures of how panels lap
  */
 export function writeCrewSheet(
@@ -20,12 +21,17 @@ export function writeCrewSheet(
   laps: readonly Drawing[],
   printing: DocumentPrinting,
 ): Uint8Array {
+  const { say, picture } = printing.language
   const within = crewStrip(strip, textPaper(printing).width - 2 * margin)
   const pages = within === null ? stripPages(strip, printing.page) : []
   return setDocument(
     crewSheetTemplate,
-    { ...contents, stripWords: within && stripWords(within.scale, strip) },
-    { pages, figures: [...(within === null ? [] : [within.drawing]), ...laps] },
+    {
+      ...sayCrewSheet(contents, say),
+      words: crewSheetHeadings(say),
+      stripWords: within && say(stripWords(within.scale, strip)),
+    },
+    { pages: pages.map(picture), figures: [...(within === null ? [] : [within.drawing]), ...laps].map(picture) },
     printing,
   )
 }

@@ -2,6 +2,7 @@ import type { Drawing } from '../../drawing/drawing.ts'
 import { type PageLie, type PaperName, papers } from '../../drawing/paper.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { verdictLayers, verdictOrder, verdictSign } from '../../drawing/verdict-signs.ts'
+import type { DocumentLanguage } from '../document-language.ts'
 import { instantOf } from '../printed-time.ts'
 import { printableText } from './printable-text.ts'
 
@@ -28,8 +29,21 @@ export function textPaper({ page, lie }: TextPaper): { readonly width: number; r
 }
 
 /** What every document hands to `pageFrame`. */
-export function frameData(text: FrameText, { page, lie }: TextPaper, drawings: readonly Drawing[]) {
+export function frameData(
+  text: FrameText,
+  { page, lie }: TextPaper,
+  drawings: readonly Drawing[],
+  { code, say }: Pick<DocumentLanguage, 'code' | 'say'>,
+) {
   return {
+    language: code,
+    words: {
+      printed: say('Printed'),
+      hash: say('Record hash'),
+      page: say('page'),
+      of: say('of'),
+      notConfirmed: say('NOT CONFIRMED'),
+    },
     paper: textPaper({ page, lie }),
     date: dateParts(text.printedAt),
     drawings: drawings.map((drawing) => drawingData(drawing)),
@@ -92,7 +106,7 @@ export const pageFrame = `
   font: ("Libertinus Serif", "DejaVu Sans Mono"),
   fallback: false,
   size: 9pt,
-  lang: "en",
+  lang: data.language,
   hyphenate: false,
   ligatures: false,
   number-width: "tabular",
@@ -103,8 +117,8 @@ export const pageFrame = `
   set text(size: 7.5pt, fill: quiet)
   grid(
     columns: (1fr, auto),
-    [Printed #shortened(doc.printed, 70). Record hash #doc.hash.slice(0, calc.min(16, doc.hash.len()))],
-    [page #counter(page).display() of #counter(page).final().first()],
+    [#data.words.printed #shortened(doc.printed, 70). #data.words.hash #doc.hash.slice(0, calc.min(16, doc.hash.len()))],
+    [#data.words.page #counter(page).display() #data.words.of #counter(page).final().first()],
   )
 }
 #set page(
@@ -163,5 +177,5 @@ export const pageFrame = `
   size: 6.5pt,
   weight: "bold",
   fill: black,
-)[NOT CONFIRMED])
+  data.words.notConfirmed))
 `

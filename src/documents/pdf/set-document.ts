@@ -1,4 +1,5 @@
 import type { Drawing } from '../../drawing/drawing.ts'
+import type { DocumentLanguage } from '../document-language.ts'
 import { timeText } from '../printed-time.ts'
 import type { Printing } from '../record-input.ts'
 import { frameData, type TextPaper } from './page-frame.ts'
@@ -6,7 +7,9 @@ import { printableData } from './printable-text.ts'
 import { typeset } from './typeset.ts'
 
 /** How a document of the packet is printed. */
-export interface DocumentPrinting extends Printing, TextPaper {}
+export interface DocumentPrinting extends Printing, TextPaper {
+  readonly language: DocumentLanguage
+}
 
 /**
  * `contents` set by `template` as PDF/A-2a. The template finds them in `doc`, drawings that have a page of their own in
@@ -16,16 +19,16 @@ export function setDocument(
   template: string,
   contents: Readonly<Record<string, unknown>> & { readonly title: string; readonly run: string },
   drawings: { readonly pages: readonly Drawing[]; readonly figures: readonly Drawing[] },
-  { page, lie, printedAt, author, hash }: DocumentPrinting,
+  { page, lie, printedAt, author, hash, language }: DocumentPrinting,
 ): Uint8Array {
-  const printed = `${timeText(printedAt)}${author === '' ? '' : ` by ${author}`}`
+  const printed = `${timeText(printedAt)}${author === '' ? '' : ` ${language.say('by')} ${author}`}`
   const text = { title: contents.title, run: contents.run, printed, printedAt, author, hash }
   return typeset(
     template,
     {
       contents: { ...(printableData({ ...contents, ...text }) as object), hash },
-      ...frameData(text, { page, lie }, drawings.pages),
-      figures: frameData(text, { page, lie }, drawings.figures).drawings,
+      ...frameData(text, { page, lie }, drawings.pages, language),
+      figures: frameData(text, { page, lie }, drawings.figures, language).drawings,
     },
     'PDF/A-2a',
     new Map(),

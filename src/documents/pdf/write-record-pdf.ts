@@ -1,4 +1,5 @@
 import type { Drawing } from '../../drawing/drawing.ts'
+import { english } from '../document-language.ts'
 import type { RecordContents } from '../record-contents.ts'
 import { frameData, type TextPaper } from './page-frame.ts'
 import { printableData } from './printable-text.ts'
@@ -33,8 +34,8 @@ export const writeRecordPdf = (
         signed: contents.signed.map((one) => ({ ...(printableData(one) as object), hash: one.hash })),
         hash: contents.hash,
       },
-      ...frameData(contents, paper, pages),
-      signatures: frameData(contents, paper, signatures).drawings,
+      ...frameData(contents, paper, pages, english),
+      signatures: frameData(contents, paper, signatures, english).drawings,
     },
     standard,
     new Map([...photos].map(([number, bytes]) => [`/photos/${number}`, bytes])),

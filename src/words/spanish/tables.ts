@@ -1,3 +1,4 @@
+import { crewSheetWords } from './crew-sheets.ts'
 import { figureWords } from './figures.ts'
 import { findingWords } from './findings.ts'
 import { fitCheckWords } from './fit-checks.ts'
@@ -39,4 +40,5 @@ export const tables: readonly SpanishWords[] = [
   stripWords,
   figureWords,
   sitePictureWords,
+  crewSheetWords,
 ]

@@ -74,7 +74,10 @@ const canCheck =
   isInstalled('pdfinfo') &&
   isInstalled('pdffonts') &&
   isInstalled('pdfimages')
-const pdfNames = ['crew-sheet.pdf', 'record.pdf', 'as-built.pdf', 'quantities.pdf', 'material-list.pdf']
+const pdfNames = [
+  ...['crew-sheet.pdf', 'crew-sheet-es.pdf', 'record.pdf'],
+  ...['as-built.pdf', 'quantities.pdf', 'material-list.pdf'],
+]
 
 /** Each PDF passes qpdf, carries its fonts and names the run; gives their texts by name. */
 function checkedTexts(files: readonly PacketFile[]): ReadonlyMap<string, string> {
@@ -101,6 +104,7 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
     const manifest = manifestOf(files)
     expect(files.map(({ name }) => name)).toEqual([
       'crew-sheet.pdf',
+      'crew-sheet-es.pdf',
       'record.pdf',
       'as-built.pdf',
       'quantities.pdf',
@@ -172,6 +176,9 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
     expect(crew).toContain('Panel 3 is 9 ft 4 1/2 in long')
     expect(crew).toContain('The lower post was seen in place')
     expect(crew).toContain('in the upper hole set')
+    const spanish = texts.get('crew-sheet-es.pdf')!
+    for (const words of ['Hoja de cuadrilla', 'Postes que se estacan', 'SIN POSTE a 68 ft 9 in, por the culvert'])
+      expect(spanish).toContain(words)
     const built = texts.get('as-built.pdf')!
     for (const words of [
       'The run is not acceptable.',
@@ -191,6 +198,8 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
   test.skipIf(!canCheck)('has its crew sheet on one page of letter or A4', async () => {
     expect(pagesOf(await packetOf(judged), 'crew-sheet.pdf')).toBe(1)
     expect(pagesOf(await packetOf(judged, { page: 'A4' }), 'crew-sheet.pdf')).toBe(1)
+    expect(pagesOf(await packetOf(judged), 'crew-sheet-es.pdf')).toBe(1)
+    expect(pagesOf(await packetOf(judged, { page: 'A4' }), 'crew-sheet-es.pdf')).toBe(1)
   })
 
   test('the crew sheet stakes the flare: 48 in over 37 ft 6 in in a straight line is 8 in for each 6 ft 3 in', () => {

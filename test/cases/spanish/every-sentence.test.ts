@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { crewSheetHeadings } from '../../../src/documents/crew-sheet-words.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
 import { sayDrawing } from '../../../src/drawing/say-drawing.ts'
 import { sayInSpanish, sayWithRest } from '../../../src/words/spanish/say-in-spanish.ts'
@@ -14,6 +15,7 @@ import {
   runFiles,
   sourcesOf,
   stripOf,
+  textsOfCrewSheet,
   textsOfJudgement,
   textsOfLayout,
   textsOfRequirements,
@@ -37,6 +39,8 @@ const gathered: readonly (readonly [from: string, least: number, texts: readonly
   ['notes and refusals of a need', 100, once(textsOfNotes())],
   ['checks of hardware', 145, once(textsOfChecks())],
   ['problems of what is typed and of files', 270, once(textsOfProblems())],
+  ['crew sheets', 200, once(judged.flatMap(([first]) => textsOfCrewSheet(first!)))],
+  ['headings of a crew sheet', 30, once(headingsOf())],
   ['answers of the server', 15, once(textsOfServer())],
 ]
 
@@ -45,6 +49,16 @@ const drawn: readonly (readonly [what: string, least: number, drawings: readonly
   ['strips', 1000, [...runs.map(stripOf), ...judged.flatMap((ways) => ways.slice(-18, -13).map(stripOf))]],
   ['plans and sections', 400, sites.slice(-12).flatMap(drawingsOfSite)],
 ]
+
+/** Every heading, as it is handed to be said. */
+function headingsOf(): readonly string[] {
+  const handed: string[] = []
+  crewSheetHeadings((heading) => {
+    handed.push(heading)
+    return heading
+  })
+  return handed
+}
 
 const numbersIn = (text: string): string => (text.match(/\d+(\/\d+)?/g) ?? []).toSorted().join(' ')
 

@@ -3,6 +3,7 @@ import { instruments } from '../../../src/core/measurement/instruments.ts'
 import type { Requirement } from '../../../src/core/requirements/requirement.ts'
 import { describeReason } from '../../../src/core/verdicts/describe-reason.ts'
 import { cautions } from '../../../src/documents/cautions.ts'
+import { crewSheetContents } from '../../../src/documents/crew-sheet-contents.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
 import { figureFacts } from '../../../src/drawing/views/figures/figure-facts.ts'
 import { figureDrawing } from '../../../src/drawing/views/figures.ts'
@@ -16,6 +17,7 @@ import { layOutRun } from '../../../src/operations/lay-out-run.ts'
 import { type RequiredRun, requireRun } from '../../../src/operations/require-run.ts'
 import { sheetShelf } from '../../../src/operations/sheet-shelf.ts'
 import { stripInput } from '../../../src/operations/strip-input.ts'
+import { recordInput } from '../../../src/operations/write-record.ts'
 
 /** Runs that have the shipped sheets between them, gaps, reduced spacing, standing rail and both unit systems. */
 export const runFiles: Readonly<Record<string, object>> = {
@@ -185,3 +187,16 @@ export const textsOfJudgement = ({ judgement }: JudgedRun): string[] => [
 export const stripOf = (run: RequiredRun | JudgedRun): Drawing => stripDrawing(stripInput(run))
 
 export const everywhere: readonly string[] = [...cautions, ...instruments.map(({ name }) => name)]
+
+/** What a crew sheet says, without the names and tickets that a person wrote. */
+export function textsOfCrewSheet(judged: JudgedRun): string[] {
+  const { title, facts, posts, flare, panels, departures, ...rules } = crewSheetContents(recordInput(judged), null)
+  const told = [rules.laps, rules.heights, rules.holes, rules.holds].flat()
+  return [
+    ...[title, flare, ...departures, ...rules.cautions],
+    ...facts.filter(({ name }) => name !== 'Route').flatMap(({ name, value }) => [name, value]),
+    ...posts.map(({ kind }) => kind),
+    ...panels.flatMap(({ numbers, name }) => [numbers, name]),
+    ...told.flatMap(({ places, must }) => [places, must]),
+  ]
+}
