@@ -86,7 +86,7 @@ describe('lapwise on the command line', () => {
     expect(JSON.parse(out).requirements.length).toBeGreaterThan(100)
   })
 
-  it('judges: 1 and four findings as read, 0 once everything is right, in the agreed shape', async () => {
+  it('judges: 1 and four findings as read, 0 once every one is rechecked and right, in the agreed shape', async () => {
     const { code, out } = await lapwise(['judge', 'run.json', 'readings.json', '--json'])
     expect(code).toBe(1)
     const judged = JSON.parse(out)
@@ -102,13 +102,20 @@ describe('lapwise on the command line', () => {
       const { choices } = requirements.find((one: { id: string }) => one.id === of)
       mended.readings.push(
         choices === null
-          ? { of, value: '3 1/4 in' }
-          : { of, choice: choices.find((choice: { right: boolean }) => choice.right).id },
+          ? { of, value: '3 1/4 in', rechecks: of }
+          : { of, choice: choices.find((choice: { right: boolean }) => choice.right).id, rechecks: of },
       )
     }
     writeFileSync(file('mended.json'), JSON.stringify(mended))
     const again = await lapwise(['judge', 'run.json', 'mended.json', '--json'])
     expect([again.code, JSON.parse(again.out).acceptance]).toEqual([0, 'acceptable'])
+
+    // Read again as right, but by a reading that names no finding: nobody says that the fault was put right.
+    const { rechecks: _, ...unnamed } = mended.readings.at(-1)
+    mended.readings.splice(-1, 1, unnamed)
+    writeFileSync(file('unnamed.json'), JSON.stringify(mended))
+    const open = await lapwise(['judge', 'run.json', 'unnamed.json', '--json'])
+    expect([open.code, JSON.parse(open.out).acceptance]).toEqual([1, 'not acceptable'])
   })
 
   it('writes the elevation as SVG or DXF, by the ending of the file', async () => {
