@@ -68,7 +68,7 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
   const printing = { page, lie, printedAt, author, hash, language: english }
   const stamp = { at: new Date(instantOf(printedAt)).toISOString(), author }
   const unit = place?.run.unit ?? lineUnit(judged)
-  const crewSheet = (language: DocumentLanguage): Uint8Array =>
+  const crewSheet = (language: DocumentLanguage): Promise<Uint8Array> =>
     writeCrewSheet(
       crewSheetContents(input, material.ticket ?? enteredTickets(judged, material)),
       { ...strip, verdicts: null },

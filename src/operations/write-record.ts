@@ -29,7 +29,7 @@ export interface RecordOptions {
 }
 
 /**
- * The inspection record of a judged run as PDF/A-2a. It needs the typesetter's native library, so that a page asks the
+ * The inspection record of a judged run as PDF. It needs the typesetter's native library, so that a page asks the
  * server for it.
  */
 export async function writeRecord(judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> {
@@ -47,7 +47,7 @@ export async function writeRecord(judged: JudgedRun, options: RecordOptions): Pr
       contents.photos.flatMap(({ number, photo, isHere }) => (isHere ? [[number, given.get(photo)!] as const] : [])),
     ),
   }
-  return writeRecordPdf(contents, pictures, { page, lie, standard: 'PDF/A-2a' })
+  return writeRecordPdf(contents, pictures, { page, lie })
 }
 
 export const recordInput = ({ run, model, requirements, readings, judgement }: JudgedRun): RecordInput => ({

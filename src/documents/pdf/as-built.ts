@@ -7,10 +7,14 @@ import { pageFrame } from './page-frame.ts'
 import { type DocumentPrinting, setDocument } from './set-document.ts'
 
 /**
- * The as-built drawing as PDF/A-2a: the pieces of the run as they were read, then its drawings at true scale: the strip
+ * The as-built drawing as PDF: the pieces of the run as they were read, then its drawings at true scale: the strip
  * with the verdicts, the elevation, and each end unit in detail.
  */
-export function writeAsBuilt(contents: AsBuiltContents, strip: StripInput, printing: DocumentPrinting): Uint8Array {
+export function writeAsBuilt(
+  contents: AsBuiltContents,
+  strip: StripInput,
+  printing: DocumentPrinting,
+): Promise<Uint8Array> {
   const { page } = printing
   const details = (['first', 'second'] as const).flatMap((which) => terminalDetail(strip, which, page) ?? [])
   const pages = [...stripPages(strip, page), ...elevationPages(strip, page), ...details]

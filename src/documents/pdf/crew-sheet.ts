@@ -12,7 +12,7 @@ import { type DocumentPrinting, setDocument } from './set-document.ts'
 const margin = 30
 
 /**
- * The crew sheet in the language of its printing as PDF/A-2a: one page where the run allows. A run too long for the page has its strip on pages of its own.
+ * The crew sheet in the language of its printing as PDF: one page where the run allows. A run too long for the page has its strip on pages of its own.
  * @param laps  the pictures of how panels lap
  */
 export function writeCrewSheet(
@@ -20,7 +20,7 @@ export function writeCrewSheet(
   strip: StripInput,
   laps: readonly Drawing[],
   printing: DocumentPrinting,
-): Uint8Array {
+): Promise<Uint8Array> {
   const { say, picture } = printing.language
   const within = crewStrip(strip, textPaper(printing).width - 2 * margin)
   const pages = within === null ? stripPages(strip, printing.page) : []

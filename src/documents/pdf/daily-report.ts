@@ -2,8 +2,8 @@ import type { DailyReportContents } from '../daily-report-contents.ts'
 import { pageFrame } from './page-frame.ts'
 import { type DocumentPrinting, setDocument } from './set-document.ts'
 
-/** The report of one day as PDF/A-2a. */
-export const writeDailyReport = (contents: DailyReportContents, printing: DocumentPrinting): Uint8Array =>
+/** The report of one day as PDF. */
+export const writeDailyReport = (contents: DailyReportContents, printing: DocumentPrinting): Promise<Uint8Array> =>
   setDocument(template, { ...contents }, { pages: [], figures: [] }, printing)
 
 const template = `${pageFrame}

@@ -2,8 +2,8 @@ import type { MaterialListContents } from '../material-list-contents.ts'
 import { pageFrame } from './page-frame.ts'
 import { type DocumentPrinting, setDocument } from './set-document.ts'
 
-/** The material list as PDF/A-2a, with room to write heat and coating marks by hand. */
-export const writeMaterialList = (contents: MaterialListContents, printing: DocumentPrinting): Uint8Array =>
+/** The material list as PDF, with room to write heat and coating marks by hand. */
+export const writeMaterialList = (contents: MaterialListContents, printing: DocumentPrinting): Promise<Uint8Array> =>
   setDocument(template, { ...contents }, { pages: [], figures: [] }, printing)
 
 const template = `${pageFrame}

@@ -2,8 +2,8 @@ import type { QuantitiesContents } from '../quantities-contents.ts'
 import { pageFrame } from './page-frame.ts'
 import { type DocumentPrinting, setDocument } from './set-document.ts'
 
-/** The quantities as PDF/A-2a, each total with the pieces that it is the sum of. */
-export const writeQuantities = (contents: QuantitiesContents, printing: DocumentPrinting): Uint8Array =>
+/** The quantities as PDF, each total with the pieces that it is the sum of. */
+export const writeQuantities = (contents: QuantitiesContents, printing: DocumentPrinting): Promise<Uint8Array> =>
   setDocument(template, { ...contents }, { pages: [], figures: [] }, printing)
 
 const template = `${pageFrame}

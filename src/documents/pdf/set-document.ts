@@ -12,7 +12,7 @@ export interface DocumentPrinting extends Printing, TextPaper {
 }
 
 /**
- * `contents` set by `template` as PDF/A-2a. The template finds them in `doc`, drawings that have a page of their own in
+ * `contents` set by `template` as PDF. The template finds them in `doc`, drawings that have a page of their own in
  * `data.drawings`, and those that stand in the text in `data.figures`.
  */
 export function setDocument(
@@ -20,7 +20,7 @@ export function setDocument(
   contents: Readonly<Record<string, unknown>> & { readonly title: string; readonly run: string },
   drawings: { readonly pages: readonly Drawing[]; readonly figures: readonly Drawing[] },
   { page, lie, printedAt, author, hash, language }: DocumentPrinting,
-): Uint8Array {
+): Promise<Uint8Array> {
   const printed = `${timeText(printedAt)}${author === '' ? '' : ` ${language.say('by')} ${author}`}`
   const text = { title: contents.title, run: contents.run, printed, printedAt, author, hash }
   return typeset(
@@ -30,7 +30,6 @@ export function setDocument(
       ...frameData(text, { page, lie }, drawings.pages, language),
       figures: frameData(text, { page, lie }, drawings.figures, language).drawings,
     },
-    'PDF/A-2a',
     new Map(),
   )
 }

@@ -1,12 +1,5 @@
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler'
-
-/**
- * Which rules the file follows; the typesetter marks one at a time. Either way it is tagged, has its title, language
- * and alternative texts, and carries its fonts.
- */
-export type PdfStandard = 'PDF/A-2a' | 'PDF/UA-1'
-
-const standardNames: Readonly<Record<PdfStandard, string>> = { 'PDF/A-2a': 'a-2a', 'PDF/UA-1': 'ua-1' }
+import { markAccessible } from './mark-accessible.ts'
 
 /** Pictures by the name under which a template finds them, as `/photos/1`. */
 export type Pictures = ReadonlyMap<string, Uint8Array>
@@ -18,19 +11,23 @@ const workspace = '/lapwise'
 let compiler: NodeCompiler | null = null
 
 /**
- * `template`, a typst document, as PDF. It finds `data` as JSON in `sys.inputs.data`, so that no text of a user is ever
- * read as markup. The same template, data and pictures give the same bytes.
- * @throws Error when the template is wrong or the file would break the standard, with what the typesetter says
+ * `template`, a typst document, as PDF: PDF/A-2a and PDF/UA-1, tagged, with title, language and alternative texts, its
+ * fonts within. It finds `data` as JSON in `sys.inputs.data`, so that no text of a user is ever read as markup. The same
+ * template, data and pictures give the same bytes.
+ * @throws Error when the template is wrong or the file would break a standard, with what the typesetter says
  */
-export function typeset(template: string, data: unknown, standard: PdfStandard, pictures: Pictures): Uint8Array {
-  return withPictures(pictures, (typesetter) => {
+export async function typeset(template: string, data: unknown, pictures: Pictures): Promise<Uint8Array> {
+  const archived = withPictures(pictures, (typesetter) => {
     const compiled = typesetter.compile({ mainFileContent: template, inputs: { data: JSON.stringify(data) } })
     const document = compiled.result
     if (document === null) throw new Error(`the document could not be set: ${saidBy(typesetter, compiled)}`)
-    const pdf = typesetter.pdf(document, { pdfStandard: standardNames[standard] })
+    // It marks one standard at a time, but checks the document by the other too.
+    typesetter.pdf(document, { pdfStandard: 'ua-1' })
+    const pdf = typesetter.pdf(document, { pdfStandard: 'a-2a' })
     typesetter.evictCache(10)
     return pdf
   })
+  return markAccessible(archived)
 }
 
 /** What keeps the typesetter from reading a picture; null when it reads it. A picture read once is not read again soon. */

@@ -4,11 +4,7 @@ import type { RecordContents } from '../record-contents.ts'
 import { frameData, type TextPaper } from './page-frame.ts'
 import { printableData } from './printable-text.ts'
 import { recordTemplate } from './record-template.ts'
-import { type PdfStandard, typeset } from './typeset.ts'
-
-export interface PdfOptions extends TextPaper {
-  readonly standard: PdfStandard
-}
+import { typeset } from './typeset.ts'
 
 export interface RecordPictures {
   /** At true scale, each on a page of its own. */
@@ -23,8 +19,8 @@ export interface RecordPictures {
 export const writeRecordPdf = (
   contents: RecordContents,
   { pages, signatures, photos }: RecordPictures,
-  { standard, ...paper }: PdfOptions,
-): Uint8Array =>
+  paper: TextPaper,
+): Promise<Uint8Array> =>
   typeset(
     recordTemplate,
     {
@@ -37,6 +33,5 @@ export const writeRecordPdf = (
       ...frameData(contents, paper, pages, english),
       signatures: frameData(contents, paper, signatures, english).drawings,
     },
-    standard,
     new Map([...photos].map(([number, bytes]) => [`/photos/${number}`, bytes])),
   )
