@@ -7,11 +7,10 @@ const { executablePath, args } = JSON.parse(process.env.LAPWISE_TEST_BROWSER)
 
 export default defineConfig({
   testDir: 'test/acceptance/web',
-  // The tests of roadside work are not stable yet; they run when they are asked for.
-  testMatch: process.env.LAPWISE_ALL_BROWSER_TESTS
-    ? '*.test.ts'
-    : ['demo-job.test.ts', 'entry.test.ts', 'language.test.ts', 'parts.test.ts', 'site.test.ts'],
+  testMatch: '*.test.ts',
   timeout: 180_000,
+  // What is waited for comes or does not; a busy machine is no fault of the page.
+  expect: { timeout: 20_000 },
   workers: 1,
   reporter: 'list',
   use: { launchOptions: { executablePath, args }, acceptDownloads: true, trace: 'retain-on-failure' },

@@ -12,6 +12,9 @@ import { readSettings, type Settings } from './settings.ts'
 const packageFile = new URL('../../package.json', import.meta.url)
 const pageFolder = fileURLToPath(new URL('../../dist/web', import.meta.url))
 
+/** How long requests under way may take to end when the server is told to, milliseconds: our judgement. */
+const grace = 5_000
+
 /** Starts the server and keeps it until the process is told to end. */
 export async function main(): Promise<void> {
   const settings = readSettings(process.env)
@@ -60,8 +63,11 @@ async function serve(store: Store, settings: Settings): Promise<void> {
     if (isEnding) return
     isEnding = true
     say('Closing …')
+    // Whoever holds a connection open with a request that does not end cannot hold the server.
+    const cut = setTimeout(() => app.server.closeAllConnections(), grace)
     void app
       .close()
+      .then(() => clearTimeout(cut))
       .then(() => store.close())
       .then(() => process.exit(0))
   }

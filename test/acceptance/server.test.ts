@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import { get } from 'node:http'
-import { createServer } from 'node:net'
+import { connect, createServer } from 'node:net'
 import { brotliDecompressSync, gunzipSync } from 'node:zlib'
 import { unzipSync } from 'fflate'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
@@ -187,6 +187,24 @@ describe('the start', () => {
     other.close()
     const again = await startServer(ownFolder)
     await again.stop()
+    await dropFolder(ownFolder)
+  })
+
+  test('ends when it is told to, also while requests are begun and never ended', async () => {
+    const ownFolder = await temporaryFolder()
+    const own = await startServer(ownFolder)
+    const { port } = new URL(own.address)
+    const silent = connect(Number(port), '127.0.0.1')
+    const half = connect(Number(port), '127.0.0.1')
+    const cut = [silent, half].map((socket) => new Promise((resolve) => socket.on('close', resolve)))
+    await Promise.all([silent, half].map((socket) => new Promise((resolve) => socket.on('connect', resolve))))
+    half.write(
+      'POST /api/entries HTTP/1.1\r\nhost: a\r\ncontent-type: application/json\r\ncontent-length: 900\r\n\r\n{',
+    )
+    // By then the server has begun to read the half request.
+    expect((await fetch(`${own.address}/healthz`)).status).toBe(200)
+    await own.stop()
+    await Promise.all(cut)
     await dropFolder(ownFolder)
   })
 
