@@ -260,6 +260,7 @@ test('a finding closes by a reading that names it, with old and new side by side
   await page.getByRole('radio', { name: '5-in side up', exact: true }).check()
   await expectAccessible(page)
   await save(page)
+  await expect(saved(page)).toContainText('5-in side up')
   await open(page, '/findings')
   const closed = page.locator('.finding-closed')
   await expect(closed).toHaveCount(1)
