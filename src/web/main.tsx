@@ -1,10 +1,20 @@
 import { render } from 'preact'
 import { App, fetchAhead } from './app.tsx'
 import { localSource } from './data/local-source.ts'
+import { nextTask } from './data/next-task.ts'
 import { startUpdates } from './data/use-update.ts'
 import { startPreferences } from './fieldwork/preferences.ts'
 
-fetchAhead()
-const source = localSource()
-void startUpdates()
-void startPreferences().then(() => render(<App source={source} />, document.getElementById('page')!))
+void start()
+
+/** One task after the other, so that the browser shows and answers between them. */
+async function start(): Promise<void> {
+  fetchAhead()
+  await startPreferences()
+  await nextTask()
+  const source = localSource()
+  await nextTask()
+  render(<App source={source} />, document.getElementById('page')!)
+  await nextTask()
+  void startUpdates()
+}

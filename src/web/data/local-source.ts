@@ -8,6 +8,7 @@ import { later } from './later.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { rivalsAmong } from './merge-entries.ts'
 import { d } from './messages.ts'
+import { nextTask } from './next-task.ts'
 import { ownProject } from './own-project.ts'
 import { hasRoomFor, keepStorage, roomHere } from './room.ts'
 import type { Answer, DeviceStatus, KeptEntry, NewSideBodies, RunSource, SideKind, Trouble } from './run-source.ts'
@@ -95,7 +96,10 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
       for (const { id, project } of runs.value) {
         const kept = await readRun(id)
         if (!kept.ok) return kept
-        if (kept.value !== null) summaries.push(model.value.summaryOf(kept.value, project))
+        if (kept.value === null) continue
+        // Judging a run takes a while; what is pressed meanwhile is answered.
+        await nextTask()
+        summaries.push(model.value.summaryOf(kept.value, project))
       }
       return ok(summaries)
     },

@@ -21,8 +21,13 @@ export function StatusLine({ source }: { readonly source: RunSource }) {
   )
 }
 
-function Facts({ source, status }: { readonly source: RunSource; readonly status: DeviceStatus }) {
-  const { unsent, unsentPhotos, refused, lastSync, persisted, quota, used } = status
+interface FactsProps {
+  readonly source: RunSource
+  readonly status: DeviceStatus
+}
+
+function Facts({ source, status }: FactsProps) {
+  const { unsent, unsentPhotos, refused, lastSync } = status
   const isAllSent = unsent === 0 && unsentPhotos === 0
   return (
     <>
@@ -37,20 +42,33 @@ function Facts({ source, status }: { readonly source: RunSource; readonly status
       <button type="button" class="button small" onClick={() => void source.syncNow()}>
         {d.status.sync}
       </button>
-      <details>
-        <summary>{d.status.more}</summary>
-        <ul>
-          {refused.map(({ id, kind, reason }) => (
-            <li key={id}>{d.status.refusedOne(kind, say(reason))}</li>
-          ))}
-          <li>{lastSync === null ? d.status.never : d.status.last(new Date(lastSync).toLocaleString())}</li>
-          {persisted !== null && <li>{persisted ? d.status.persisted : d.status.notPersisted}</li>}
-          {quota !== null && used !== null && <li>{d.status.room(megabytes(used), megabytes(quota))}</li>}
-        </ul>
-        <FreeRoom source={source} freeable={status.freeable} />
-        <Transfer source={source} />
-      </details>
+      <Details source={source} status={status} />
     </>
+  )
+}
+
+/** Drawn when somebody opens it: times and numbers in the words of the place take a while the first time. */
+function Details({ source, status }: FactsProps) {
+  const { refused, lastSync, persisted, quota, used } = status
+  const [isOpen, setOpen] = useState(false)
+  return (
+    <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <summary>{d.status.more}</summary>
+      {isOpen && (
+        <>
+          <ul>
+            {refused.map(({ id, kind, reason }) => (
+              <li key={id}>{d.status.refusedOne(kind, say(reason))}</li>
+            ))}
+            <li>{lastSync === null ? d.status.never : d.status.last(new Date(lastSync).toLocaleString())}</li>
+            {persisted !== null && <li>{persisted ? d.status.persisted : d.status.notPersisted}</li>}
+            {quota !== null && used !== null && <li>{d.status.room(megabytes(used), megabytes(quota))}</li>}
+          </ul>
+          <FreeRoom source={source} freeable={status.freeable} />
+          <Transfer source={source} />
+        </>
+      )}
+    </details>
   )
 }
 

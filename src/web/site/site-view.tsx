@@ -4,6 +4,7 @@ import '../style/site.css'
 import type { RunSource } from '../data/run-source.ts'
 import { language, m } from '../messages.ts'
 import { ProblemList } from '../parts/trouble-note.tsx'
+import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { runsPath } from '../route.ts'
 import { ChecksPane } from './checks-pane.tsx'
 import { type Draft, textOf, unitsOf, valueAt } from './draft.ts'
@@ -58,9 +59,11 @@ export function SiteView({ source }: { readonly source: RunSource }) {
   }
   const page = isWide ? 'web' : 'phone'
   const shown = drawn.current
+  // Frame by frame, so that the page answers while it is built.
+  const built = useFrameByFrame(5, 1)
   const need = solved.solution?.need ?? null
   return (
-    <div class="site">
+    <div class={built < 5 ? 'site building' : 'site'}>
       <header class="sheet site-head">
         <div class="site-title">
           <a class="back" href={runsPath}>
@@ -93,20 +96,26 @@ export function SiteView({ source }: { readonly source: RunSource }) {
         {solved.problems.length > 0 && (
           <Attention problems={problems} fields={fields} isRefused={solved.site !== null} />
         )}
-        {shown !== null && <PlanPane draft={shown.draft} site={shown.site} need={need} page={page} change={setDraft} />}
+        {built > 1 && shown !== null && (
+          <PlanPane draft={shown.draft} site={shown.site} need={need} page={page} change={setDraft} />
+        )}
       </div>
-      <SiteForm
-        sections={sections}
-        problems={problems}
-        isWide={isWide}
-        change={setDraft}
-        sweep={sweep}
-        saidOfUnits={saidOfUnits}
-      />
+      {built > 2 && (
+        <SiteForm
+          sections={sections}
+          problems={problems}
+          isWide={isWide}
+          change={setDraft}
+          sweep={sweep}
+          saidOfUnits={saidOfUnits}
+        />
+      )}
       <div class="site-results">
-        {solved.site !== null && solved.solution !== null && <NeedPane site={solved.site} solution={solved.solution} />}
-        {shown !== null && <SectionPane site={shown.site} need={need} page={page} />}
-        {solved.solution !== null && <ChecksPane checks={solved.solution.checks} units={unitsOf(draft)} />}
+        {built > 3 && solved.site !== null && solved.solution !== null && (
+          <NeedPane site={solved.site} solution={solved.solution} />
+        )}
+        {built > 4 && shown !== null && <SectionPane site={shown.site} need={need} page={page} />}
+        {built > 4 && solved.solution !== null && <ChecksPane checks={solved.solution.checks} units={unitsOf(draft)} />}
       </div>
     </div>
   )

@@ -14,7 +14,7 @@ import { useSideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { useAfterFrame } from '../parts/use-after-frame.ts'
+import { useAfterFrame, useFrameByFrame } from '../parts/use-after-frame.ts'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { type Pane, panePath, panes, type Route, runsPath } from '../route.ts'
 import { StripView } from './strip-view.tsx'
@@ -97,6 +97,8 @@ function OpenRun({ source, route, kept }: Props & { readonly kept: KeptRun }) {
       return { ...known, readings: [...known.readings, ...readings.filter(({ id }) => !ids.has(id))] }
     })
   }, [])
+  // The pane follows the strip by a frame, so that the page answers between them.
+  const isBuilt = useFrameByFrame(2, 1) === 2
   if (!required.ok || judged === null) {
     const problems = required.ok ? [] : required.error
     return (
@@ -108,11 +110,11 @@ function OpenRun({ source, route, kept }: Props & { readonly kept: KeptRun }) {
   }
   const parts = { source, judged, punch, side, sideAgain, run: route.run }
   return (
-    <div class="run" data-pane={route.pane}>
+    <div class={isBuilt ? 'run' : 'run building'} data-pane={route.pane}>
       <TitleBlock judged={judged} />
       <StripView judged={judged} route={route} near={route.pane === 'walk' ? near : null} nearMarks={nearMarks} />
       <PaneLinks judged={judged} punch={punch} route={route} />
-      {route.pane === 'walk' && (
+      {isBuilt && route.pane === 'walk' && (
         <WalkPane
           {...parts}
           kept={log}

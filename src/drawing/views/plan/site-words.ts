@@ -27,11 +27,17 @@ function plainStation(station: Metres, units: UnitSystem): string {
 export const listed = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
 
+/** `6,400`. */
+const thousands = (count: number): string => {
+  const [whole, ...parts] = `${count}`.split('.')
+  return [whole!.replace(/\B(?=(\d{3})+$)/g, ','), ...parts].join('.')
+}
+
 /** Road and traffic in one line. */
 export function roadWords(site: Site): string {
   const { road, units } = site
   const speed = `${road.speed} ${units === 'us' ? 'mi/h' : 'km/h'}`
   const lanes = `${road.lanes} ${road.lanes === 1 ? 'lane' : 'lanes'} of ${lengthWords(road.laneWidth, units)}`
-  const volume = `${road.adt.toLocaleString('en-US')} vehicles a day`
+  const volume = `${thousands(road.adt)} vehicles a day`
   return `Design speed ${speed}, ${volume}, ${road.traffic}, ${lanes}, shoulder ${lengthWords(road.shoulderWidth, units)}`
 }
