@@ -1,8 +1,16 @@
 import { payRoundings } from '../core/quantities/pay-length.ts'
 import type { Boundary } from '../core/quantities/run-length.ts'
+import { type PaperName, paperNames } from '../drawing/paper.ts'
 import { pointOrders } from '../formats/csv/write-points.ts'
 import type { PacketOptions } from '../operations/packet-options.ts'
 import { badWords, type CommandOptions } from './command.ts'
+
+/** The paper that text stands on; letter where none is asked for. */
+export function paperOf({ page }: CommandOptions): PaperName {
+  const paper = paperNames.find((one) => one === (page ?? 'letter'))
+  if (paper === undefined) throw badWords(`--page ${paperNames.join(', ')}`, page!)
+  return paper
+}
 
 /** To what pay lengths are rounded and where the run begins and ends for pay. */
 export function payOf({ pay, boundaries }: CommandOptions): PacketOptions['pay'] {

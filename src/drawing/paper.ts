@@ -1,6 +1,7 @@
 import type { Paper } from './drawing.ts'
 
-export type PaperName = 'letter' | 'tabloid' | 'A4' | 'A3'
+export const paperNames = ['letter', 'tabloid', 'A4', 'A3'] as const
+export type PaperName = (typeof paperNames)[number]
 
 /** Which edge of the paper is at the bottom of a page of text. */
 export type PageLie = 'portrait' | 'landscape'

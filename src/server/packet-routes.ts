@@ -5,6 +5,7 @@ import { setImmediate as nextTurn } from 'node:timers/promises'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import { payRoundings } from '../core/quantities/pay-length.ts'
+import { paperNames } from '../drawing/paper.ts'
 import { pointOrders } from '../formats/csv/write-points.ts'
 import { writeReadings } from '../formats/readings/readings-file.ts'
 import { writeRun } from '../formats/run/run-file.ts'
@@ -31,7 +32,7 @@ interface Parts {
 }
 
 const wishShape = z.object({
-  page: z.enum(['letter', 'tabloid', 'A4', 'A3']),
+  page: z.enum(paperNames),
   author: z.string().max(200),
   rounding: z.enum(payRoundings),
   /** Whether photos are printed and put into it. */

@@ -1,5 +1,6 @@
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
+import { paperNames } from '../drawing/paper.ts'
 import { writeRecord } from '../operations/write-record.ts'
 import { writeStrip } from '../operations/write-strip.ts'
 import type { Store } from '../store/store.ts'
@@ -10,7 +11,7 @@ import { judgedRun, sideEntries, soundRun, storedReadings, storedRun, storedRuns
 
 const text = z.string().min(1).max(200)
 const params = z.object({ run: text })
-const page = z.enum(['letter', 'tabloid', 'A4', 'A3'])
+const page = z.enum(paperNames)
 
 /** A run file, or one reading of a readings file, as docs/formats.md describes it; both are checked by their own schemas. */
 const formatBody = z.unknown()

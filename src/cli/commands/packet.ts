@@ -10,12 +10,10 @@ import { writePacket } from '../../operations/write-packet.ts'
 import { badWords, type Command, type CommandOptions } from '../command.ts'
 import { loadDevice, photosOfDevice } from '../device-file.ts'
 import { judgedBy, readBytes, runIn, say, soundValue } from '../io.ts'
-import { payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
+import { paperOf, payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
 import { placeOf } from '../road-place.ts'
 import { expectFree, writeFolder } from '../write-folder.ts'
-
-const pages = ['letter', 'tabloid', 'A4', 'A3'] as const
 
 export const packetCommand: Command = {
   name: 'packet',
@@ -48,8 +46,7 @@ export const packetCommand: Command = {
   ].join('\n'),
   run: async (words, options) => {
     const { output, ticket } = options
-    const page = pages.find((one) => one === (options.page ?? 'letter'))
-    if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, options.page!)
+    const page = paperOf(options)
     const zone = options.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone
     if (!isZone(zone)) throw badWords('--zone with a name as America/Denver', zone)
     if (output === null) throw badWords('packet RUN.json READINGS.json -o OUT/', words.join(' '))

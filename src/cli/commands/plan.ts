@@ -1,12 +1,13 @@
 import { findNeed } from '../../core/need/need.ts'
 import { describeStationProblem, parseStation } from '../../core/units/station.ts'
+import { paperNames } from '../../drawing/paper.ts'
 import { readSite } from '../../formats/site/read-site.ts'
 import { needProblem } from '../../operations/compute-need.ts'
 import { writePlan, writeSection } from '../../operations/write-site-drawings.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
 import { readText, say, shownName, soundValue, writeWhole } from '../io.ts'
 
-const pages = ['web', 'letter', 'tabloid', 'A4', 'A3'] as const
+const pages = ['web', ...paperNames] as const
 
 export const planCommand: Command = {
   name: 'plan',

@@ -4,9 +4,7 @@ import { recordText } from '../../operations/sign-off.ts'
 import { writeRecord } from '../../operations/write-record.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadJudged, say, writeWhole } from '../io.ts'
-import { printingOf } from '../packet-rules.ts'
-
-const pages = ['letter', 'tabloid', 'A4', 'A3'] as const
+import { paperOf, printingOf } from '../packet-rules.ts'
 
 export const recordCommand: Command = {
   name: 'record',
@@ -25,8 +23,7 @@ export const recordCommand: Command = {
     if (run === undefined || readings === undefined || rest.length > 0 || output === null) {
       throw badWords('record RUN.json READINGS.json -o RECORD.pdf', words.join(' '))
     }
-    const page = pages.find((one) => one === (options.page ?? 'letter'))
-    if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, options.page!)
+    const page = paperOf(options)
     const judged = await loadJudged(run, readings)
     const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
     const pdf = await writeRecord(judged, {

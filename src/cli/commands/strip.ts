@@ -1,8 +1,9 @@
+import { paperNames } from '../../drawing/paper.ts'
 import { runViews, writeRunView, writeRunViewDxf } from '../../operations/write-strip.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadJudged, loadRequired, say, writeWhole } from '../io.ts'
 
-const pages = ['web', 'letter', 'tabloid', 'A4', 'A3'] as const
+const pages = ['web', ...paperNames] as const
 
 export const stripCommand: Command = {
   name: 'strip',
