@@ -5,6 +5,7 @@ export default defineConfig({
   root: 'src/web',
   publicDir: 'sw/public',
   build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022', modulePreload: { polyfill: false } },
+  worker: { format: 'es' },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [
     VitePWA({

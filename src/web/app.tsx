@@ -1,3 +1,4 @@
+import { useEffect } from 'preact/hooks'
 import type { RunSource } from './data/run-source.ts'
 import { StatusLine } from './data/status-line.tsx'
 import { useLanguage } from './fieldwork/preferences.ts'
@@ -22,6 +23,7 @@ export function fetchAhead(): void {
 export function App({ source }: { readonly source: RunSource }) {
   const route = useRoute()
   const [language, chooseLanguage] = useLanguage()
+  useEffect(() => source.speak(language), [source, language])
   const isOpen = route.view === 'run' && route.open !== null
   return (
     <>

@@ -1,6 +1,6 @@
 import { render } from 'preact'
 import { App, fetchAhead } from './app.tsx'
-import { localSource } from './data/local-source.ts'
+import { deviceSource } from './data/device-source.ts'
 import { nextTask } from './data/next-task.ts'
 import { startUpdates } from './data/use-update.ts'
 import { startPreferences } from './fieldwork/preferences.ts'
@@ -10,9 +10,8 @@ void start()
 /** One task after the other, so that the browser shows and answers between them. */
 async function start(): Promise<void> {
   fetchAhead()
+  const source = deviceSource()
   await startPreferences()
-  await nextTask()
-  const source = localSource()
   await nextTask()
   render(<App source={source} />, document.getElementById('page')!)
   await nextTask()

@@ -1,17 +1,12 @@
 import { inBothUnits } from '../words/in-both-units.ts'
 import type { Said } from '../words/said.ts'
+import { type Language, speak } from './language.ts'
 import { en, type Messages } from './messages/en.ts'
-
-export const languages = { en: 'English', es: 'Español' } as const
-export type Language = keyof typeof languages
 
 /** The words of the page, in the language in force: a live binding, so it is read when a view is drawn, never before. */
 export let m: Messages = en
 /** A sentence of the model in the language in force, and what of it nobody translated. */
 export let sayWithRest: (sentence: string) => Said = asItIs
-let current: Language = 'en'
-
-export const language = (): Language => current
 
 /** Fetches the words of a language and puts them in force. */
 export async function setLanguage(next: Language): Promise<void> {
@@ -26,7 +21,7 @@ export async function setLanguage(next: Language): Promise<void> {
     m = en
     sayWithRest = asItIs
   }
-  current = next
+  speak(next)
   document.documentElement.lang = next
 }
 

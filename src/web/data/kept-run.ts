@@ -7,10 +7,10 @@ import { readReadings, writeReadings } from '../../formats/readings/readings-fil
 import { readingsSchema } from '../../formats/readings/readings-schema.ts'
 import { type RunFile, readRun, writeRun } from '../../formats/run/run-file.ts'
 import { judgeKnown, judgeReadings } from '../../operations/judge-readings.ts'
-import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
-import { m } from '../messages.ts'
+import { requireRun } from '../../operations/require-run.ts'
 import { type DeviceEntry, rivalsAmong } from './merge-entries.ts'
 import { d } from './messages.ts'
+import { requiredOf } from './required-of.ts'
 import type { Answer, KeptRun, RunSummary } from './run-source.ts'
 
 type Now<T> = Awaited<Answer<T>>
@@ -18,12 +18,12 @@ type Now<T> = Awaited<Answer<T>>
 /** The run and its readings from their entries, the readings in the order that counts; or that they cannot be read. */
 export function readKeptRun(run: DeviceEntry, readings: readonly DeviceEntry[]): Now<KeptRun> {
   const known = runs.get(run.id)
-  const read = known === undefined ? readRun(m.files.run, JSON.stringify(run.body)) : ok(known)
-  if (!read.ok) return err({ kind: 'fault', message: m.trouble.runUnreadable, problems: read.error })
+  const read = known === undefined ? readRun(d.files.run, JSON.stringify(run.body)) : ok(known)
+  if (!read.ok) return err({ kind: 'fault', message: d.trouble.runUnreadable, problems: read.error })
   runs.set(run.id, read.value)
   const file = { format: 'lapwise-readings/1', run: read.value.name, readings: readings.map(({ body }) => body) }
-  const list = checkShape(m.files.readings, file, readingsSchema)
-  if (!list.ok) return err({ kind: 'fault', message: m.trouble.readingsUnreadable, problems: list.error })
+  const list = checkShape(d.files.readings, file, readingsSchema)
+  if (!list.ok) return err({ kind: 'fault', message: d.trouble.readingsUnreadable, problems: list.error })
   return ok({ id: run.id, run: read.value, readings: list.value.readings, rivals: rivalsAmong(readings) })
 }
 
@@ -55,7 +55,7 @@ export function sameReadingBody(file: string, body: unknown): Result<unknown, re
 export function problemsOfReading(kept: KeptRun, reading: Reading): readonly InputProblem[] {
   const required = requiredOf(kept)
   if (!required.ok) return required.error
-  const judged = judgeReadings(m.files.readings, required.value, [{ ...reading, corrects: null }])
+  const judged = judgeReadings(d.files.readings, required.value, [{ ...reading, corrects: null }])
   return judged.ok ? [] : judged.error
 }
 
@@ -70,13 +70,5 @@ export function summaryOf(kept: KeptRun, project: string): RunSummary {
   return { ...named, judged: { acceptance, counts, findings: findings.length }, problems: [] }
 }
 
-// A run never changes, and to read it and lay it out is work: once for each run while the page is open.
+// A run never changes, and to read it is work: once for each run while the page is open.
 const runs = new Map<string, RunFile>()
-const required = new Map<string, Result<RequiredRun, readonly InputProblem[]>>()
-
-/** The run laid out, with all that must be true of it; or why it cannot be. */
-export function requiredOf({ id, run }: KeptRun): Result<RequiredRun, readonly InputProblem[]> {
-  const known = required.get(id) ?? requireRun(run.name, run)
-  required.set(id, known)
-  return known
-}

@@ -1,17 +1,24 @@
 import { err, ok } from '../../core/result.ts'
 import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
-import { onChange, tellChange } from './changes.ts'
 import { newId, nextId, now } from './device.ts'
-import { type DeviceStore, type FreshEntry, openDeviceStore, type PhotoFile } from './device-store.ts'
+import type { DeviceStore, FreshEntry, PhotoFile } from './device-store.ts'
 import { freeablePhotos, freePhotos, sumOf } from './free-photos.ts'
 import { later } from './later.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { rivalsAmong } from './merge-entries.ts'
 import { d } from './messages.ts'
-import { nextTask } from './next-task.ts'
 import { ownProject } from './own-project.ts'
-import { hasRoomFor, keepStorage, roomHere } from './room.ts'
-import type { Answer, DeviceStatus, KeptEntry, NewSideBodies, RunSource, SideKind, Trouble } from './run-source.ts'
+import { hasRoomFor, roomHere } from './room.ts'
+import type {
+  Answer,
+  Change,
+  DeviceStatus,
+  KeptEntry,
+  NewSideBodies,
+  RunSource,
+  SideKind,
+  Trouble,
+} from './run-source.ts'
 import { fetchPacket, fetchPhoto, fetchRecord, hasPhoto } from './server-peer.ts'
 import { sha256Of } from './sha256.ts'
 import { fromStore } from './store-trouble.ts'
@@ -19,11 +26,31 @@ import { startSyncLoop } from './sync-loop.ts'
 
 const keptRuns = () => later(() => import('./kept-run.ts'))
 
+/** What is asked of the page, which alone can tell all that show something and ask the browser for a promise. */
+export interface PageEnd {
+  changed(change: Change): void
+  /** Asks the browser to keep what is here, and says whether it promised. */
+  keepStorage(): Promise<boolean>
+}
+
+export interface LocalSource extends Omit<RunSource, 'onChange' | 'speak'> {
+  /** The page is in front again: a good time to send and fetch. */
+  cameToFront(): void
+}
+
 /** Runs and all that is recorded at them, as this device keeps them; it syncs with the server by itself. */
-export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
+export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   // Whatever is shown first needs it; should it fail, what needs it asks again and says so.
   void keptRuns()
-  const loop = startSyncLoop(store, (runs) => tellChange({ runs, isOwn: false }))
+  const loop = startSyncLoop(store, (runs) => page.changed({ runs, isOwn: false }))
+
+  /** Once for each opening of the page: an answer may change, as when the page is installed. */
+  let isAsked = false
+  async function askToKeep(): Promise<void> {
+    if (isAsked) return
+    isAsked = true
+    await store.set('persisted', await page.keepStorage())
+  }
 
   /** What has to be on the disk before anything is answered, and who is told of it afterwards. */
   async function keep(fresh: Omit<FreshEntry, 'device' | 'schemaVersion' | 'project'>[], photo?: PhotoFile) {
@@ -35,8 +62,8 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
     }))
     const added = await store.add(entries, photo)
     if (!added.ok) return fromStore(added.error)
-    tellChange({ runs: [...new Set(fresh.map(({ run }) => run))], isOwn: true })
-    void keepStorage(store).then(loop.soon)
+    page.changed({ runs: [...new Set(fresh.map(({ run }) => run))], isOwn: true })
+    void askToKeep().then(loop.soon)
     return ok({ outcomes: added.value, entries })
   }
 
@@ -81,7 +108,7 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
     return err({ ...answer.error, message: d.trouble.madeByServer })
   }
 
-  const source: RunSource = {
+  const source: LocalSource = {
     async runs() {
       const model = await keptRuns()
       if (!model.ok) return model
@@ -97,8 +124,6 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
         const kept = await readRun(id)
         if (!kept.ok) return kept
         if (kept.value === null) continue
-        // Judging a run takes a while; what is pressed meanwhile is answered.
-        await nextTask()
         summaries.push(model.value.summaryOf(kept.value, project))
       }
       return ok(summaries)
@@ -191,12 +216,12 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
       const photos = await freeablePhotos(store, new Date())
       if (!photos.ok) return photos
       const freed = await freePhotos(store, photos.value, hasPhoto)
-      tellChange({ runs: [], isOwn: true })
+      page.changed({ runs: [], isOwn: true })
       return freed
     },
 
     status,
-    onChange,
+    cameToFront: () => void loop.soon(),
 
     async syncNow() {
       const again = await store.retryRefused()
@@ -216,7 +241,7 @@ export function localSource(store: DeviceStore = openDeviceStore()): RunSource {
       if (!transfer.ok) return transfer
       const imported = await transfer.value.importDevice(store, file, text)
       const runs = await store.entries('run')
-      tellChange({ runs: runs.ok ? runs.value.map(({ id }) => id) : [], isOwn: false })
+      page.changed({ runs: runs.ok ? runs.value.map(({ id }) => id) : [], isOwn: false })
       void loop.soon()
       return imported
     },

@@ -1,5 +1,3 @@
-import type { DeviceStore } from './device-store.ts'
-
 /** Bytes that a photo must leave free, so that readings always have room: some ten thousand of them. */
 const reserve = 10 * 1024 * 1024
 
@@ -17,14 +15,3 @@ export async function hasRoomFor(bytes: number): Promise<boolean> {
   const { quota, used } = await roomHere()
   return quota === null || used === null || quota - used >= bytes + reserve
 }
-
-/** Asks the browser to keep what is here, as long as it did not promise to, and keeps its answer. */
-export async function keepStorage(store: DeviceStore): Promise<void> {
-  if (isAsked) return
-  isAsked = true
-  const persisted = (await storage()?.persisted()) === true || (await storage()?.persist()) === true
-  await store.set('persisted', persisted)
-}
-
-/** Once for each opening of the page: an answer may change, as when the page is installed. */
-let isAsked = false

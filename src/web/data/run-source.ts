@@ -7,6 +7,7 @@ import type { DayLogBody, LocateTicketBody, PhotoBody, SignOffBody } from '../..
 import type { SignOff } from '../../formats/entry/sign-off.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
+import type { Language } from '../language.ts'
 
 /** Why something was not answered, in words to show. */
 export interface Trouble {
@@ -202,4 +203,7 @@ export interface RunSource {
   exportDevice(): Answer<Blob>
   /** Takes in such a file; what is here already stays as it is. */
   importDevice(file: string, text: string): Answer<Imported>
+
+  /** Says its troubles in this language from then on. */
+  speak(language: Language): void
 }

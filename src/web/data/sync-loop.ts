@@ -18,8 +18,8 @@ export interface SyncLoop {
 }
 
 /**
- * Syncs by itself when the page opens, comes back to the front or regains a network, and when it is told to; after a
- * failure again and again, ever more slowly. Of all tabs one does so at a time.
+ * Syncs by itself when it starts and when there is a network again, and when it is told to; after a failure again and
+ * again, ever more slowly. Of all tabs one does so at a time.
  *
  * @param changed  is told of runs that have something new, and when the status changed
  */
@@ -54,11 +54,7 @@ export function startSyncLoop(store: DeviceStore, changed: (runs: readonly strin
     }
   }
 
-  const atFront = (): void => {
-    if (document.visibilityState === 'visible') void soon()
-  }
-  window.addEventListener('online', () => void soon())
-  document.addEventListener('visibilitychange', atFront)
+  self.addEventListener('online', () => void soon())
   void soon()
   return { soon, isUnderWay: () => underWay !== null, trouble: () => trouble }
 }

@@ -5,7 +5,8 @@ import type { Place, Requirement } from '../../core/requirements/requirement.ts'
 import { exactLength, lengthIn } from '../../core/units/exact-length.ts'
 import { describeReason, measuredText } from '../../core/verdicts/describe-reason.ts'
 import type { Unproven, VerdictReason } from '../../core/verdicts/verdict.ts'
-import { language, m, say } from '../messages.ts'
+import { language } from '../language.ts'
+import { m, say } from '../messages.ts'
 
 /** What a reading of `requirement` says. */
 export function answerWords(answer: Answer, { look }: Pick<Requirement, 'look'>): string {

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks'
-import { type Language, language, languages, setLanguage } from '../messages.ts'
+import { type Language, language, languages } from '../language.ts'
+import { setLanguage } from '../messages.ts'
 
 /** `auto` follows the device; `sun` is light, `night` dark. */
 export const lights = ['auto', 'sun', 'night'] as const

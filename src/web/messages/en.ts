@@ -17,12 +17,7 @@ export const en = {
     lights: { auto: 'Auto', sun: 'Sun', night: 'Night' },
   },
   state: { here: 'on this device', sent: 'on the server' },
-  files: { run: 'stored run', readings: 'stored readings' },
   trouble: {
-    unreachable: 'The server did not answer. Is it running, and is there a connection?',
-    answered: (status: number) => `The server answered with status ${status}.`,
-    runUnreadable: 'The server gave a run that this page cannot read.',
-    readingsUnreadable: 'The server gave readings that this page cannot read.',
     runs: 'The runs could not be read.',
     run: 'This run could not be read.',
     site: 'This part of the page could not be read.',

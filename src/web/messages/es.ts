@@ -19,12 +19,7 @@ export const es: Messages = {
     lights: { auto: 'Auto', sun: 'Sol', night: 'Noche' },
   },
   state: { here: 'en este dispositivo', sent: 'en el servidor' },
-  files: { run: 'tramo guardado', readings: 'lecturas guardadas' },
   trouble: {
-    unreachable: 'El servidor no respondió. ¿Está en marcha, y hay conexión?',
-    answered: (status) => `El servidor respondió con el estado ${status}.`,
-    runUnreadable: 'El servidor dio un tramo que esta página no puede leer.',
-    readingsUnreadable: 'El servidor dio lecturas que esta página no puede leer.',
     runs: 'No se pudieron leer los tramos.',
     run: 'No se pudo leer este tramo.',
     site: 'No se pudo leer esta parte de la página.',

@@ -3,7 +3,8 @@ import type { Drawing } from '../../drawing/drawing.ts'
 import { sayDrawing } from '../../drawing/say-drawing.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { inBothUnits, inOneUnit } from '../../words/in-both-units.ts'
-import { language, m, sayWithRest } from '../messages.ts'
+import { language } from '../language.ts'
+import { m, sayWithRest } from '../messages.ts'
 
 interface Props {
   readonly drawing: Drawing

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks'
 import { type Light, lights, preferences, setPreferences } from '../fieldwork/preferences.ts'
-import { type Language, languages, m } from '../messages.ts'
+import { type Language, languages } from '../language.ts'
+import { m } from '../messages.ts'
 
 interface Props {
   readonly language: Language

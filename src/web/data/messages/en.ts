@@ -1,9 +1,12 @@
 /** What this device says of its store, of sending and of new versions, in English. */
 export const en = {
+  files: { run: 'stored run', readings: 'stored readings' },
   trouble: {
     unreachable: 'The server did not answer. What you recorded is kept on this device and will be sent later.',
     neverSynced: 'This device has not fetched anything yet, and the server did not answer.',
     answered: (status: number) => `The server answered with status ${status}.`,
+    runUnreadable: 'The server gave a run that this page cannot read.',
+    readingsUnreadable: 'The server gave readings that this page cannot read.',
     noSuchRun: (id: string) => `There is no run ${id}.`,
     noRoom: 'This device has no room left for it. What was saved before is kept.',
     noRoomForPhoto:

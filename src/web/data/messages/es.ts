@@ -2,10 +2,13 @@ import type { DeviceMessages } from './en.ts'
 
 /** The same in Spanish. */
 export const es: DeviceMessages = {
+  files: { run: 'tramo guardado', readings: 'lecturas guardadas' },
   trouble: {
     unreachable: 'El servidor no respondió. Lo que registró queda en este dispositivo y se enviará después.',
     neverSynced: 'Este dispositivo todavía no ha recibido nada, y el servidor no respondió.',
     answered: (status) => `El servidor respondió con el estado ${status}.`,
+    runUnreadable: 'El servidor dio un tramo que esta página no puede leer.',
+    readingsUnreadable: 'El servidor dio lecturas que esta página no puede leer.',
     noSuchRun: (id) => `No hay ningún tramo ${id}.`,
     noRoom: 'No queda espacio en este dispositivo. Lo guardado antes se conserva.',
     noRoomForPhoto:

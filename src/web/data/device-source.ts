@@ -1,0 +1,70 @@
+import { proxy, type Remote, wrap } from 'comlink'
+import { err } from '../../core/result.ts'
+import { onChange, tellChange } from './changes.ts'
+import type { DeviceWorker } from './device-worker.ts'
+import { keepStorage } from './keep-storage.ts'
+import type { LocalSource, PageEnd } from './local-source.ts'
+import { d } from './messages.ts'
+import type { RunSource, Trouble } from './run-source.ts'
+
+interface Connection {
+  readonly worker: Remote<DeviceWorker>
+  readonly source: Remote<LocalSource>
+}
+
+/** What this device keeps, through a worker of the page; where that cannot be fetched, the next call tries again. */
+export function deviceSource(): RunSource {
+  let connecting = connect()
+  const connected = async (): Promise<Connection | null> => {
+    const connection = await connecting
+    if (connection === null) connecting = connect()
+    return connection
+  }
+
+  /** The source's function of that name, called in the worker. */
+  function there<N extends Exclude<keyof LocalSource, 'cameToFront'>>(name: N): LocalSource[N] {
+    const call = async (...words: unknown[]) => {
+      const connection = await connected()
+      if (connection === null) return err<Trouble>({ kind: 'unreachable', message: d.trouble.part, problems: [] })
+      return (connection.source[name] as unknown as (...words: unknown[]) => Promise<unknown>)(...words)
+    }
+    return call as LocalSource[N]
+  }
+
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void connecting.then((connection) => connection?.source.cameToFront())
+  })
+  const packet = there('packet')
+  return {
+    runs: there('runs'),
+    run: there('run'),
+    addRun: there('addRun'),
+    append: there('append'),
+    record: there('record'),
+    packet: (id, wish, making) => packet(id, wish, proxy(making)),
+    entries: there('entries'),
+    appendEntry: there('appendEntry'),
+    savePhoto: there('savePhoto'),
+    photo: there('photo'),
+    freePhotos: there('freePhotos'),
+    status: there('status'),
+    onChange,
+    syncNow: there('syncNow'),
+    exportDevice: there('exportDevice'),
+    importDevice: there('importDevice'),
+    speak: (language) => void connecting.then((connection) => connection?.worker.speak(language)),
+  }
+}
+
+const page: PageEnd = { changed: tellChange, keepStorage }
+
+/** Null when the worker's file cannot be fetched. */
+async function connect(): Promise<Connection | null> {
+  const thread = new Worker(new URL('./device-worker.ts', import.meta.url), { type: 'module', name: 'device' })
+  const failed = new Promise<null>((resolve) => {
+    thread.addEventListener('error', () => resolve(null), { once: true })
+  })
+  const worker = wrap<DeviceWorker>(thread)
+  const source = await Promise.race([failed, worker.open(proxy(page))])
+  return source === null ? null : { worker, source: source as unknown as Remote<LocalSource> }
+}

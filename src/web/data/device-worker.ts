@@ -1,0 +1,15 @@
+import { expose, proxy } from 'comlink'
+import { speak } from '../language.ts'
+import { openDeviceStore } from './device-store.ts'
+import { localSource, type PageEnd } from './local-source.ts'
+
+/** Keeps this device's store apart from the page, so that the page answers while it reads, judges, sends and fetches. */
+const deviceWorker = {
+  speak,
+  /** To be called once. */
+  open: (page: PageEnd) => proxy(localSource(openDeviceStore(), page)),
+}
+
+export type DeviceWorker = typeof deviceWorker
+
+expose(deviceWorker)
