@@ -1,13 +1,22 @@
-import { defineConfig } from 'vite'
+import { defineConfig, type Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 
 export default defineConfig({
   root: 'src/web',
   publicDir: 'sw/public',
-  build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022', modulePreload: { polyfill: false } },
-  worker: { format: 'es' },
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    target: 'es2022',
+    modulePreload: {
+      polyfill: false,
+      // A worker has no document into which it could put what is to be fetched ahead.
+      resolveDependencies: (_, files, { hostId }) => (hostId.includes('device-worker') ? [] : files),
+    },
+  },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [
+    sharedWorkerFiles('src/web/data/device-worker.ts'),
     VitePWA({
       strategies: 'injectManifest',
       srcDir: 'sw',
@@ -35,3 +44,23 @@ export default defineConfig({
     }),
   ],
 })
+
+/**
+ * Builds the page's worker together with the page, so that what both need is one file and fetched once. By itself the
+ * bundler builds a worker apart, with its own copy of the whole model.
+ */
+function sharedWorkerFiles(worker: string): Plugin {
+  const written = `new URL('./${worker.split('/').at(-1)}', import.meta.url)`
+  let reference = ''
+  return {
+    name: 'shared-worker-files',
+    apply: 'build',
+    enforce: 'pre',
+    buildStart() {
+      reference = this.emitFile({ type: 'chunk', id: worker })
+    },
+    transform(code) {
+      return code.includes(written) ? code.replace(written, `import.meta.ROLLUP_FILE_URL_${reference}`) : null
+    },
+  }
+}

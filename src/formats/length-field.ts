@@ -1,8 +1,8 @@
 import * as z from 'zod/mini'
 import { exactLength, lengthIn, type Nanometres, nanometresPer } from '../core/units/exact-length.ts'
-import { describeLengthProblem, type LengthProblem } from '../core/units/length-problem.ts'
 import { parseLength } from '../core/units/length-text.ts'
 import { printLength } from '../core/units/print-length.ts'
+import { expectedLength } from './written-length.ts'
 
 /** Longest distance along a rail that is read, inches: about 1 600 miles. Our judgement; it keeps slips out. */
 const longestInches = 1e8
@@ -66,10 +66,4 @@ function expectedSixteenth(length: Nanometres): string {
   if (Math.abs(length) > longestInches * nanometresPer.in) return `a length of at most ${longestInches} in`
   const near = Math.round(length / sixteenth) * sixteenth
   return `a whole number of 1/16 in (the nearest is ${printLength(near, 'inches')})`
-}
-
-/** What was expected where a length text could not be read. */
-export function expectedLength(problem: LengthProblem): string {
-  const reason = describeLengthProblem(problem)
-  return `a length (${reason.charAt(0).toLowerCase()}${reason.slice(1).replace(/\.$/, '')})`
 }

@@ -2,9 +2,9 @@ import type { Answer } from '../core/measurement/reading.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { printDecimal } from '../core/units/decimal-text.ts'
 import { exactLength, type LengthUnit, lengthIn, type Nanometres, nanometresPer } from '../core/units/exact-length.ts'
+import { describeLengthProblem, type LengthProblem } from '../core/units/length-problem.ts'
 import { type ParsedLength, parseLength } from '../core/units/length-text.ts'
 import { printLength } from '../core/units/print-length.ts'
-import { expectedLength } from './length-field.ts'
 
 type LengthAnswer = Extract<Answer, { kind: 'length' }>
 
@@ -21,6 +21,12 @@ export function writtenLength(given: string | number, bareUnit: LengthUnit): Res
   if (typeof given === 'string') return err(expectedLength(parsed.error))
   if (!Number.isSafeInteger(Math.round(given * nanometresPer[bareUnit]))) return err('a length below 9007 km')
   return ok({ nanometres: exactLength(given, bareUnit), unit: bareUnit, resolution: 1 })
+}
+
+/** What was expected where a length text could not be read. */
+export function expectedLength(problem: LengthProblem): string {
+  const reason = describeLengthProblem(problem)
+  return `a length (${reason.charAt(0).toLowerCase()}${reason.slice(1).replace(/\.$/, '')})`
 }
 
 /** The fields `value`, `unit` and `resolution` from which `writtenLength` gives the same length again. */

@@ -7,11 +7,10 @@ import { readReadings, writeReadings } from '../../formats/readings/readings-fil
 import { readingsSchema } from '../../formats/readings/readings-schema.ts'
 import { type RunFile, readRun, writeRun } from '../../formats/run/run-file.ts'
 import { judgeKnown, judgeReadings } from '../../operations/judge-readings.ts'
-import { requireRun } from '../../operations/require-run.ts'
+import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
 import { type DeviceEntry, rivalsAmong } from './merge-entries.ts'
 import { d } from './messages.ts'
-import { requiredOf } from './required-of.ts'
-import type { Answer, KeptRun, RunSummary } from './run-source.ts'
+import type { Answer, KeptRun, OpenedRun, RunSummary } from './run-source.ts'
 
 type Now<T> = Awaited<Answer<T>>
 
@@ -59,16 +58,30 @@ export function problemsOfReading(kept: KeptRun, reading: Reading): readonly Inp
   return judged.ok ? [] : judged.error
 }
 
+/** The run with everything that follows from it and its readings. */
+export function openedRun(kept: KeptRun): OpenedRun {
+  const required = requiredOf(kept)
+  return { kept, judged: required.ok ? ok(judgeKnown(required.value, kept.readings)) : required }
+}
+
 /** The run in the list: its verdicts in numbers, or why it can no longer be laid out. */
 export function summaryOf(kept: KeptRun, project: string): RunSummary {
   const named = { id: kept.id, project, name: kept.run.name, route: kept.run.road.route }
-  const required = requiredOf(kept)
-  if (!required.ok) return { ...named, judged: null, problems: required.error }
-  const { acceptance, verdicts, findings } = judgeKnown(required.value, kept.readings).judgement
+  const { judged } = openedRun(kept)
+  if (!judged.ok) return { ...named, judged: null, problems: judged.error }
+  const { acceptance, verdicts, findings } = judged.value.judgement
   const counts: Record<VerdictWord, number> = { fails: 0, 'too close': 0, unread: 0, meets: 0, 'does not apply': 0 }
   for (const { verdict } of verdicts) counts[verdict] += 1
   return { ...named, judged: { acceptance, counts, findings: findings.length }, problems: [] }
 }
 
-// A run never changes, and to read it is work: once for each run while the page is open.
+// A run never changes, and to read it and lay it out is work: once for each run while the page is open.
 const runs = new Map<string, RunFile>()
+const required = new Map<string, Result<RequiredRun, readonly InputProblem[]>>()
+
+/** The run laid out, with all that must be true of it; or why it cannot be. */
+function requiredOf({ id, run }: KeptRun): Result<RequiredRun, readonly InputProblem[]> {
+  const known = required.get(id) ?? requireRun(run.name, run)
+  required.set(id, known)
+  return known
+}

@@ -130,17 +130,18 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     },
 
     async run(id) {
+      const model = await keptRuns()
+      if (!model.ok) return model
       const kept = await readRun(id)
       if (!kept.ok) return kept
-      if (kept.value !== null) return ok(kept.value)
+      if (kept.value !== null) return ok(model.value.openedRun(kept.value))
       // Somebody may have added it elsewhere just now.
       const fetched = await fetchFirst()
       if (!fetched.ok) return fetched
       await loop.soon()
       const again = await readRun(id)
       if (!again.ok) return again
-      const none: Trouble = { kind: 'refused', message: d.trouble.noSuchRun(id), problems: [] }
-      return again.value === null ? err(none) : ok(again.value)
+      return again.value === null ? err(noRun(id)) : ok(model.value.openedRun(again.value))
     },
 
     async addRun(id, file, text, author) {
@@ -153,9 +154,14 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       return kept.ok ? ok(kept.value.outcomes[0]!) : kept
     },
 
-    async append(kept, readings) {
-      const model = await keptRuns()
+    async append(run, readings) {
+      const [model, entry] = await Promise.all([keptRuns(), store.entries('run', run)])
       if (!model.ok) return model
+      if (!entry.ok) return fromStore(entry.error)
+      if (entry.value[0] === undefined) return err(noRun(run))
+      const read = model.value.readKeptRun(entry.value[0], [])
+      if (!read.ok) return read
+      const kept = read.value
       const faults = readings.map((reading) => model.value.problemsOfReading(kept, reading))
       const sound = readings.filter((_, i) => faults[i]!.length === 0)
       const added = await keep(
@@ -290,6 +296,8 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     })
   }
 }
+
+const noRun = (id: string): Trouble => ({ kind: 'refused', message: d.trouble.noSuchRun(id), problems: [] })
 
 /** Entries of one kind as the page shows them: which are superseded, and which were superseded twice. */
 function asKept<K extends SideKind>(entries: readonly DeviceEntry[], kind: K): readonly KeptEntry<K>[] {

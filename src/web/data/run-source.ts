@@ -7,6 +7,7 @@ import type { DayLogBody, LocateTicketBody, PhotoBody, SignOffBody } from '../..
 import type { SignOff } from '../../formats/entry/sign-off.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
+import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { Language } from '../language.ts'
 
 /** Why something was not answered, in words to show. */
@@ -47,6 +48,12 @@ export interface KeptRun {
   readonly readings: readonly Reading[]
   /** Corrections of one and the same reading: both stand until somebody corrects them. By the reading corrected. */
   readonly rivals: ReadonlyMap<string, readonly string[]>
+}
+
+/** A run as it is opened, with everything that follows from it and its readings, or why it cannot be laid out. */
+export interface OpenedRun {
+  readonly kept: KeptRun
+  readonly judged: Result<JudgedRun, readonly InputProblem[]>
 }
 
 export type ReadingAnswer =
@@ -161,11 +168,11 @@ export interface PacketStep {
  */
 export interface RunSource {
   runs(): Answer<readonly RunSummary[]>
-  run(id: string): Answer<KeptRun>
+  run(id: string): Answer<OpenedRun>
   /** Takes in a run file; the id is the page's, so that trying again cannot make a second run. */
   addRun(id: string, file: string, text: string, author: string): Answer<'stored' | 'already'>
   /** Appends readings, whose ids are the page's; one answer for each. */
-  append(run: KeptRun, readings: readonly Reading[]): Answer<readonly ReadingAnswer[]>
+  append(run: string, readings: readonly Reading[]): Answer<readonly ReadingAnswer[]>
   /** The inspection record as PDF, from the server: without it the record has to wait. */
   record(id: string, page: PaperName, author: string): Answer<Blob>
   /** All documents and drawings of the run as a ZIP file, from the server. */

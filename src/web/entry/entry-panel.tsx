@@ -63,7 +63,7 @@ export function EntryPanel(props: Props) {
   })
   const [complaint, setComplaint] = useState<string | null>(null)
   const [isSaving, setSaving] = useState(false)
-  const append = useSaving(source, kept, drafts, requirement.id)
+  const append = useSaving(source, kept.id, drafts, requirement.id)
   const panel = useRef<HTMLFormElement>(null)
   const latest = useRef(draft)
   latest.current = draft

@@ -1,16 +1,16 @@
 import { useRef } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
-import type { KeptRun, RunSource, Trouble } from '../data/run-source.ts'
+import type { RunSource, Trouble } from '../data/run-source.ts'
 import { m } from '../messages.ts'
 import type { Drafts } from './drafts.ts'
 
 /** Appends readings, and tells of each that was not taken in: nothing is acknowledged that is not on the disk. */
-export function useSaving(source: RunSource, kept: KeptRun, drafts: Drafts, requirement: string) {
+export function useSaving(source: RunSource, run: string, drafts: Drafts, requirement: string) {
   const isSaving = useRef(false)
   return async (readings: readonly Reading[]): Promise<readonly Reading[]> => {
     if (isSaving.current) return []
     isSaving.current = true
-    const answered = await source.append(kept, readings)
+    const answered = await source.append(run, readings)
     isSaving.current = false
     const taken: Reading[] = []
     for (const [i, reading] of readings.entries()) {

@@ -1,20 +1,20 @@
 import { useCallback, useEffect, useMemo, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
+import { ok } from '../../core/result.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import { verdictOrder } from '../../drawing/verdict-signs.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
 import { type JudgedRun, judgeKnown } from '../../operations/judge-readings.ts'
 import { postsNearMarks } from '../../operations/locate-warnings.ts'
 import { type PunchItem, punchList } from '../../operations/punch-list.ts'
-import { requiredOf } from '../data/required-of.ts'
-import type { KeptRun, RunSource } from '../data/run-source.ts'
+import type { OpenedRun, RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { useDrafts } from '../entry/drafts.ts'
 import { useSideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { useAfterFrame, useFrameByFrame } from '../parts/use-after-frame.ts'
+import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { type Pane, panePath, panes, type Route, runsPath } from '../route.ts'
 import { StripView } from './strip-view.tsx'
@@ -36,9 +36,7 @@ interface Props {
 }
 
 export function RunView({ source, route }: Props) {
-  const [fetched, again] = useLoaded(route.run, () => source.run(route.run))
-  // To read the run and to lay it out and draw it are two tasks, so that a finger is answered between them.
-  const loaded = useAfterFrame(fetched)
+  const [loaded, again] = useLoaded(route.run, () => source.run(route.run))
   switch (loaded.state) {
     case 'loading':
       return (
@@ -59,26 +57,26 @@ export function RunView({ source, route }: Props) {
         </section>
       )
     case 'loaded':
-      return <OpenRun source={source} route={route} kept={loaded.value} />
+      return <OpenRun source={source} route={route} opened={loaded.value} />
   }
 }
 
 /** The run with everything computed from its file and its readings, anew after each reading. */
-function OpenRun({ source, route, kept }: Props & { readonly kept: KeptRun }) {
-  const [log, setLog] = useState(kept)
+function OpenRun({ source, route, opened }: Props & { readonly opened: OpenedRun }) {
+  const [{ kept, judged: outcome }, setLog] = useState(opened)
   const [near, setNear] = useState<string | null>(null)
   const [side, sideAgain] = useSideEntries(source, route.run)
   const drafts = useDrafts()
-  const required = useMemo(() => requiredOf(kept), [kept])
-  const judged = useMemo(() => (required.ok ? judgeKnown(required.value, log.readings) : null), [required, log])
+  const judged = outcome.ok ? outcome.value : null
+  const posts = judged?.model.layout.posts
   const punch = useMemo(() => (judged === null ? [] : punchList(judged)), [judged])
   const nearMarks = useMemo(() => {
     const tickets = entriesInForce(side.tickets).map(({ body }) => body)
-    return required.ok ? postsNearMarks(required.value.model.layout.posts, tickets) : []
-  }, [required, side.tickets])
+    return posts === undefined ? [] : postsNearMarks(posts, tickets)
+  }, [posts, side.tickets])
   useEffect(() => {
     document.title = `${kept.run.name}: ${m.run.pane[route.pane]} | ${m.page.name}`
-  }, [kept, route.pane, m])
+  }, [kept.run, route.pane, m])
   // What another tab recorded, or another device sent, appears without being asked for.
   useEffect(
     () =>
@@ -92,15 +90,16 @@ function OpenRun({ source, route, kept }: Props & { readonly kept: KeptRun }) {
     [source, route.run, sideAgain],
   )
   const took = useCallback((readings: readonly Reading[]): void => {
-    setLog((known) => {
-      const ids = new Set(known.readings.map(({ id }) => id))
-      return { ...known, readings: [...known.readings, ...readings.filter(({ id }) => !ids.has(id))] }
+    setLog(({ kept, judged }) => {
+      const ids = new Set(kept.readings.map(({ id }) => id))
+      const all = [...kept.readings, ...readings.filter(({ id }) => !ids.has(id))]
+      return { kept: { ...kept, readings: all }, judged: judged.ok ? ok(judgeKnown(judged.value, all)) : judged }
     })
   }, [])
   // The pane follows the strip by a frame, so that the page answers between them.
   const isBuilt = useFrameByFrame(2, 1) === 2
-  if (!required.ok || judged === null) {
-    const problems = required.ok ? [] : required.error
+  if (!outcome.ok || judged === null) {
+    const problems = outcome.ok ? [] : outcome.error
     return (
       <section class="sheet">
         <h1>{kept.run.name}</h1>
@@ -117,7 +116,7 @@ function OpenRun({ source, route, kept }: Props & { readonly kept: KeptRun }) {
       {isBuilt && route.pane === 'walk' && (
         <WalkPane
           {...parts}
-          kept={log}
+          kept={kept}
           route={route}
           nearMarks={nearMarks}
           drafts={drafts}

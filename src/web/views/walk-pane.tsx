@@ -66,7 +66,7 @@ export function WalkPane(props: Props) {
     const corrections = undone.map((reading) =>
       undoing(reading, judged.readings, nextId(kept.id, seen), now(), by === '' ? reading.by : by),
     )
-    const answered = await source.append(kept, corrections)
+    const answered = await source.append(kept.id, corrections)
     const taken = answered.ok ? corrections.filter((_, i) => answered.value[i]?.outcome !== 'rejected') : []
     took(taken)
     setSaved({ words: taken.length === undone.length ? m.entry.undone : m.entry.notUndone, undoable: null })

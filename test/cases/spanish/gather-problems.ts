@@ -2,7 +2,7 @@ import { describeLengthProblem } from '../../../src/core/units/length-problem.ts
 import { parseLength } from '../../../src/core/units/length-text.ts'
 import { describeStationProblem, parseStation } from '../../../src/core/units/station.ts'
 import { findJsonFault } from '../../../src/formats/json-fault.ts'
-import { expectedLength } from '../../../src/formats/length-field.ts'
+import { expectedLength } from '../../../src/formats/written-length.ts'
 import { brokenReadings } from '../../../src/formats/readings/readings-fixtures.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { brokenRuns } from '../../../src/formats/run/run-fixtures.ts'
