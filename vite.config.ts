@@ -1,3 +1,6 @@
+import { writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { brotliCompressSync, gzipSync } from 'node:zlib'
 import { defineConfig, type Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 
@@ -17,6 +20,7 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [
     sharedWorkerFiles('src/web/data/device-worker.ts'),
+    packedFiles(),
     VitePWA({
       strategies: 'injectManifest',
       srcDir: 'sw',
@@ -61,6 +65,22 @@ function sharedWorkerFiles(worker: string): Plugin {
     },
     transform(code) {
       return code.includes(written) ? code.replace(written, `import.meta.ROLLUP_FILE_URL_${reference}`) : null
+    },
+  }
+}
+
+/** Beside each script and style the same, packed as small as can be, so that the server need not pack it each time. */
+function packedFiles(): Plugin {
+  return {
+    name: 'packed-files',
+    apply: 'build',
+    async writeBundle({ dir }, bundle) {
+      for (const file of Object.values(bundle)) {
+        if (!/\.(js|css)$/.test(file.fileName)) continue
+        const bytes = Buffer.from(file.type === 'chunk' ? file.code : file.source)
+        await writeFile(join(dir!, `${file.fileName}.br`), brotliCompressSync(bytes))
+        await writeFile(join(dir!, `${file.fileName}.gz`), gzipSync(bytes, { level: 9 }))
+      }
     },
   }
 }

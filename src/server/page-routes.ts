@@ -24,6 +24,9 @@ export const pageRoutes: FastifyPluginAsync<{ readonly folder: string }> = async
     immutable: true,
     maxAge: '365d',
     dotfiles: 'ignore',
+    // They were packed when the page was built.
+    preCompressed: true,
+    setHeaders: (reply) => reply.setHeader('vary', 'accept-encoding'),
     index: false,
   })
   const send = (path: string, file: string): void => {

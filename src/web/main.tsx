@@ -4,6 +4,7 @@ import { deviceSource } from './data/device-source.ts'
 import { nextTask } from './data/next-task.ts'
 import { startUpdates } from './data/use-update.ts'
 import { startPreferences } from './fieldwork/preferences.ts'
+import { whenShown } from './parts/when-shown.ts'
 
 void start()
 
@@ -14,6 +15,6 @@ async function start(): Promise<void> {
   await startPreferences()
   await nextTask()
   render(<App source={source} />, document.getElementById('page')!)
-  await nextTask()
+  await whenShown()
   void startUpdates()
 }

@@ -41,12 +41,15 @@ export function SiteForm(props: Props) {
           section={section}
           isOpenFirst={props.isWide ? section.isMain : handiest.includes(section.id)}
           isWrong={allFields(section).some(({ place }) => problems.at.has(place))}
-        >
-          {section.fields.length > 0 && fields(section.fields)}
-          {section.list !== null && (
-            <ItemList list={section.list} fields={fields} change={props.change} sweep={props.sweep} />
+          content={() => (
+            <>
+              {section.fields.length > 0 && fields(section.fields)}
+              {section.list !== null && (
+                <ItemList list={section.list} fields={fields} change={props.change} sweep={props.sweep} />
+              )}
+            </>
           )}
-        </Section>
+        />
       ))}
     </form>
   )
@@ -64,10 +67,11 @@ interface SectionProps {
   readonly isOpenFirst: boolean
   /** A section in which something is wrong cannot be shut. */
   readonly isWrong: boolean
-  readonly children: preact.ComponentChildren
+  /** Made only while the section is open: a site has hundreds of fields, and a phone shows a few. */
+  readonly content: () => preact.ComponentChildren
 }
 
-function Section({ section, isOpenFirst, isWrong, children }: SectionProps) {
+function Section({ section, isOpenFirst, isWrong, content }: SectionProps) {
   const [isOpen, setOpen] = useState(isOpenFirst)
   return (
     <details
@@ -78,7 +82,7 @@ function Section({ section, isOpenFirst, isWrong, children }: SectionProps) {
       <summary>
         <h3>{words().sections[section.id]}</h3>
       </summary>
-      {children}
+      {(isOpen || isWrong) && content()}
     </details>
   )
 }
