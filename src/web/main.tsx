@@ -5,13 +5,16 @@ import { nextTask } from './data/next-task.ts'
 import { startUpdates } from './data/use-update.ts'
 import { startPreferences } from './fieldwork/preferences.ts'
 import { whenShown } from './parts/when-shown.ts'
+import { parseRoute } from './route.ts'
 
 void start()
 
 /** One task after the other, so that the browser shows and answers between them. */
 async function start(): Promise<void> {
+  await nextTask()
   fetchAhead()
-  const source = deviceSource()
+  await nextTask()
+  const source = deviceSource(parseRoute(location.pathname, location.search).view !== 'need')
   await startPreferences()
   await nextTask()
   render(<App source={source} />, document.getElementById('page')!)

@@ -1,5 +1,6 @@
 import { proxy, type Remote, wrap } from 'comlink'
 import { err } from '../../core/result.ts'
+import { whenShown } from '../parts/when-shown.ts'
 import { onChange, tellChange } from './changes.ts'
 import type { DeviceWorker } from './device-worker.ts'
 import { keepStorage } from './keep-storage.ts'
@@ -12,12 +13,16 @@ interface Connection {
   readonly source: Remote<LocalSource>
 }
 
-/** What this device keeps, through a worker of the page; where that cannot be fetched, the next call tries again. */
-export function deviceSource(): RunSource {
-  let connecting = connect()
+/**
+ * What this device keeps, through a worker of the page; where that cannot be fetched, the next call tries again.
+ * @param isNeeded  whether what is shown first comes from it; else it waits until that is shown
+ */
+export function deviceSource(isNeeded: boolean): RunSource {
+  let connecting = isNeeded ? connect() : null
   const connected = async (): Promise<Connection | null> => {
+    connecting ??= whenShown().then(connect)
     const connection = await connecting
-    if (connection === null) connecting = connect()
+    if (connection === null) connecting = null
     return connection
   }
 
@@ -32,7 +37,7 @@ export function deviceSource(): RunSource {
   }
 
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') void connecting.then((connection) => connection?.source.cameToFront())
+    if (document.visibilityState === 'visible') void connected().then((connection) => connection?.source.cameToFront())
   })
   const packet = there('packet')
   return {
@@ -52,7 +57,7 @@ export function deviceSource(): RunSource {
     syncNow: there('syncNow'),
     exportDevice: there('exportDevice'),
     importDevice: there('importDevice'),
-    speak: (language) => void connecting.then((connection) => connection?.worker.speak(language)),
+    speak: (language) => void connected().then((connection) => connection?.worker.speak(language)),
   }
 }
 

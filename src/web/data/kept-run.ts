@@ -1,6 +1,7 @@
 import type { Reading } from '../../core/measurement/reading.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
+import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { checkShape } from '../../formats/read-json.ts'
 import { readReadings, writeReadings } from '../../formats/readings/readings-file.ts'
@@ -8,6 +9,7 @@ import { readingsSchema } from '../../formats/readings/readings-schema.ts'
 import { type RunFile, readRun, writeRun } from '../../formats/run/run-file.ts'
 import { judgeKnown, judgeReadings } from '../../operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
+import { stripInput } from '../../operations/strip-input.ts'
 import { type DeviceEntry, rivalsAmong } from './merge-entries.ts'
 import { d } from './messages.ts'
 import type { Answer, KeptRun, OpenedRun, RunSummary } from './run-source.ts'
@@ -58,18 +60,20 @@ export function problemsOfReading(kept: KeptRun, reading: Reading): readonly Inp
   return judged.ok ? [] : judged.error
 }
 
-/** The run with everything that follows from it and its readings. */
+/** The run with everything that is shown of it at once. */
 export function openedRun(kept: KeptRun): OpenedRun {
   const required = requiredOf(kept)
-  return { kept, judged: required.ok ? ok(judgeKnown(required.value, kept.readings)) : required }
+  if (!required.ok) return { kept, drawn: required }
+  const judged = judgeKnown(required.value, kept.readings)
+  return { kept, drawn: ok({ judged, strip: stripDrawing(stripInput(judged)) }) }
 }
 
 /** The run in the list: its verdicts in numbers, or why it can no longer be laid out. */
 export function summaryOf(kept: KeptRun, project: string): RunSummary {
   const named = { id: kept.id, project, name: kept.run.name, route: kept.run.road.route }
-  const { judged } = openedRun(kept)
-  if (!judged.ok) return { ...named, judged: null, problems: judged.error }
-  const { acceptance, verdicts, findings } = judged.value.judgement
+  const required = requiredOf(kept)
+  if (!required.ok) return { ...named, judged: null, problems: required.error }
+  const { acceptance, verdicts, findings } = judgeKnown(required.value, kept.readings).judgement
   const counts: Record<VerdictWord, number> = { fails: 0, 'too close': 0, unread: 0, meets: 0, 'does not apply': 0 }
   for (const { verdict } of verdicts) counts[verdict] += 1
   return { ...named, judged: { acceptance, counts, findings: findings.length }, problems: [] }

@@ -2,6 +2,7 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import type { PayRounding } from '../../core/quantities/pay-length.ts'
 import type { Result } from '../../core/result.ts'
 import type { Acceptance, VerdictWord } from '../../core/verdicts/verdict.ts'
+import type { Drawing } from '../../drawing/drawing.ts'
 import type { PaperName } from '../../drawing/paper.ts'
 import type { DayLogBody, LocateTicketBody, PhotoBody, SignOffBody } from '../../formats/entry/entry-kinds.ts'
 import type { SignOff } from '../../formats/entry/sign-off.ts'
@@ -50,10 +51,17 @@ export interface KeptRun {
   readonly rivals: ReadonlyMap<string, readonly string[]>
 }
 
-/** A run as it is opened, with everything that follows from it and its readings, or why it cannot be laid out. */
+/** A run as it is opened. */
 export interface OpenedRun {
   readonly kept: KeptRun
-  readonly judged: Result<JudgedRun, readonly InputProblem[]>
+  /** Everything that follows from the run and its readings; or why it cannot be laid out. */
+  readonly drawn: Result<DrawnRun, readonly InputProblem[]>
+}
+
+/** A judged run and its strip, in English. */
+export interface DrawnRun {
+  readonly judged: JudgedRun
+  readonly strip: Drawing
 }
 
 export type ReadingAnswer =

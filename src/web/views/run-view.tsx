@@ -1,13 +1,12 @@
 import { useCallback, useEffect, useMemo, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
-import { ok } from '../../core/result.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import { verdictOrder } from '../../drawing/verdict-signs.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
 import { type JudgedRun, judgeKnown } from '../../operations/judge-readings.ts'
 import { postsNearMarks } from '../../operations/locate-warnings.ts'
 import { type PunchItem, punchList } from '../../operations/punch-list.ts'
-import type { OpenedRun, RunSource } from '../data/run-source.ts'
+import type { DrawnRun, KeptRun, RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { useDrafts } from '../entry/drafts.ts'
 import { useSideEntries } from '../fieldwork/use-side-entries.ts'
@@ -56,24 +55,49 @@ export function RunView({ source, route }: Props) {
           </p>
         </section>
       )
-    case 'loaded':
-      return <OpenRun source={source} route={route} opened={loaded.value} />
+    case 'loaded': {
+      const { kept, drawn } = loaded.value
+      if (drawn.ok) return <OpenRun source={source} route={route} kept={kept} drawn={drawn.value} />
+      return (
+        <section class="sheet">
+          <h1>{kept.run.name}</h1>
+          <TroubleNote title={m.trouble.layOut} trouble={{ message: '', problems: drawn.error }} />
+        </section>
+      )
+    }
   }
 }
 
+interface OpenProps extends Props {
+  readonly kept: KeptRun
+  readonly drawn: DrawnRun
+}
+
+/** The run as it was opened last, and as it is with the readings taken since. */
+interface Log {
+  readonly opened: DrawnRun
+  readonly kept: KeptRun
+  readonly judged: JudgedRun
+}
+
+const logOf = (kept: KeptRun, opened: DrawnRun): Log => ({ opened, kept, judged: opened.judged })
+
 /** The run with everything computed from its file and its readings, anew after each reading. */
-function OpenRun({ source, route, opened }: Props & { readonly opened: OpenedRun }) {
-  const [{ kept, judged: outcome }, setLog] = useState(opened)
+function OpenRun({ source, route, ...first }: OpenProps) {
+  const [{ opened, kept, judged }, setLog] = useState(() => logOf(first.kept, first.drawn))
   const [near, setNear] = useState<string | null>(null)
   const [side, sideAgain] = useSideEntries(source, route.run)
   const drafts = useDrafts()
-  const judged = outcome.ok ? outcome.value : null
-  const posts = judged?.model.layout.posts
-  const punch = useMemo(() => (judged === null ? [] : punchList(judged)), [judged])
-  const nearMarks = useMemo(() => {
-    const tickets = entriesInForce(side.tickets).map(({ body }) => body)
-    return posts === undefined ? [] : postsNearMarks(posts, tickets)
-  }, [posts, side.tickets])
+  const { posts } = judged.model.layout
+  const punch = useMemo(() => punchList(judged), [judged])
+  const nearMarks = useMemo(
+    () =>
+      postsNearMarks(
+        posts,
+        entriesInForce(side.tickets).map(({ body }) => body),
+      ),
+    [posts, side.tickets],
+  )
   useEffect(() => {
     document.title = `${kept.run.name}: ${m.run.pane[route.pane]} | ${m.page.name}`
   }, [kept.run, route.pane, m])
@@ -84,35 +108,37 @@ function OpenRun({ source, route, opened }: Props & { readonly opened: OpenedRun
         if (isOwn || !runs.includes(route.run)) return
         void sideAgain()
         void source.run(route.run).then((answer) => {
-          if (answer.ok) setLog(answer.value)
+          if (answer.ok && answer.value.drawn.ok) setLog(logOf(answer.value.kept, answer.value.drawn.value))
         })
       }),
     [source, route.run, sideAgain],
   )
   const took = useCallback((readings: readonly Reading[]): void => {
-    setLog(({ kept, judged }) => {
+    setLog(({ opened, kept, judged }) => {
       const ids = new Set(kept.readings.map(({ id }) => id))
       const all = [...kept.readings, ...readings.filter(({ id }) => !ids.has(id))]
-      return { kept: { ...kept, readings: all }, judged: judged.ok ? ok(judgeKnown(judged.value, all)) : judged }
+      return { opened, kept: { ...kept, readings: all }, judged: judgeKnown(judged, all) }
     })
   }, [])
-  // The pane follows the strip by a frame, so that the page answers between them.
-  const isBuilt = useFrameByFrame(2, 1) === 2
-  if (!outcome.ok || judged === null) {
-    const problems = outcome.ok ? [] : outcome.error
-    return (
-      <section class="sheet">
-        <h1>{kept.run.name}</h1>
-        <TroubleNote title={m.trouble.layOut} trouble={{ message: '', problems }} />
-      </section>
-    )
-  }
+  // Title, strip and pane follow each other by a frame, so that the page answers between them.
+  const built = useFrameByFrame(3, 1)
+  const isBuilt = built === 3
   const parts = { source, judged, punch, side, sideAgain, run: route.run }
   return (
     <div class={isBuilt ? 'run' : 'run building'} data-pane={route.pane}>
       <TitleBlock judged={judged} />
-      <StripView judged={judged} route={route} near={route.pane === 'walk' ? near : null} nearMarks={nearMarks} />
-      <PaneLinks judged={judged} punch={punch} route={route} />
+      {built > 1 && (
+        <>
+          <StripView
+            judged={judged}
+            opened={opened}
+            route={route}
+            near={route.pane === 'walk' ? near : null}
+            nearMarks={nearMarks}
+          />
+          <PaneLinks judged={judged} punch={punch} route={route} />
+        </>
+      )}
       {isBuilt && route.pane === 'walk' && (
         <WalkPane
           {...parts}
@@ -124,32 +150,32 @@ function OpenRun({ source, route, opened }: Props & { readonly opened: OpenedRun
           near={setNear}
         />
       )}
-      {route.pane === 'findings' && (
+      {isBuilt && route.pane === 'findings' && (
         <LaterPart part={findingsPane} title={m.run.pane.findings}>
           {({ FindingsPane }) => <FindingsPane {...parts} />}
         </LaterPart>
       )}
-      {route.pane === 'not-proven' && (
+      {isBuilt && route.pane === 'not-proven' && (
         <LaterPart part={unprovenPane} title={m.run.pane['not-proven']}>
           {({ UnprovenPane }) => <UnprovenPane judged={judged} run={route.run} />}
         </LaterPart>
       )}
-      {route.pane === 'day' && (
+      {isBuilt && route.pane === 'day' && (
         <LaterPart part={dayPane} title={m.run.pane.day}>
           {({ DayPane }) => <DayPane {...parts} />}
         </LaterPart>
       )}
-      {route.pane === 'sign-off' && (
+      {isBuilt && route.pane === 'sign-off' && (
         <LaterPart part={signOffPane} title={m.run.pane['sign-off']}>
           {({ SignOffPane }) => <SignOffPane {...parts} />}
         </LaterPart>
       )}
-      {route.pane === 'record' && (
+      {isBuilt && route.pane === 'record' && (
         <LaterPart part={recordPane} title={m.run.pane.record}>
           {({ RecordPane }) => <RecordPane source={source} judged={judged} run={route.run} />}
         </LaterPart>
       )}
-      {route.pane === 'layout' && (
+      {isBuilt && route.pane === 'layout' && (
         <LaterPart part={layoutPane} title={m.run.pane.layout}>
           {({ LayoutPane }) => <LayoutPane judged={judged} />}
         </LaterPart>

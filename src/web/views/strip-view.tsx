@@ -5,6 +5,7 @@ import { placeVerdicts } from '../../drawing/views/strip/verdict-rows.ts'
 import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { stripInput } from '../../operations/strip-input.ts'
+import type { DrawnRun } from '../data/run-source.ts'
 import { placeWords } from '../entry/reading-words.ts'
 import { m } from '../messages.ts'
 import { shownDrawing } from '../parts/picture.tsx'
@@ -13,6 +14,8 @@ import { goTo, type Route, requirementPath } from '../route.ts'
 
 interface Props {
   readonly judged: JudgedRun
+  /** The run as it was opened, with the strip that was drawn then. */
+  readonly opened: DrawnRun
   readonly route: Extract<Route, { view: 'run' }>
   /** The place at which the walk is in the list, which the strip goes along with; null where there is no walk. */
   readonly near: string | null
@@ -22,11 +25,15 @@ interface Props {
 const placeOf = (requirement: string): string => requirement.split('/')[0]!
 
 /** The strip, on which every place opens the first thing to be read there. One stop for the keyboard, arrows within. */
-export function StripView({ judged: latest, route, near, nearMarks }: Props) {
+export function StripView({ judged: latest, opened, route, near, nearMarks }: Props) {
   const judged = useAfterFrame(latest)
   const [isShown, setShown] = useState(true)
   const frame = useRef<HTMLDivElement>(null)
-  const svg = useMemo(() => writeSvg(shownDrawing(stripDrawing(stripInput(judged)))), [judged, m])
+  const strip = useMemo(
+    () => (judged === opened.judged ? opened.strip : stripDrawing(stripInput(judged))),
+    [judged, opened],
+  )
+  const svg = useMemo(() => writeSvg(shownDrawing(strip)), [strip, m])
   const first = useMemo(() => firstToRead(judged), [judged])
   const words = useMemo(() => placeLabels(judged, nearMarks), [judged, nearMarks, m])
   const marked = useMemo(() => new Set(nearMarks.map(({ post }) => `post-${post}`)), [nearMarks])

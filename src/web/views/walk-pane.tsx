@@ -144,8 +144,8 @@ interface ListProps {
   readonly near: (place: string) => void
 }
 
-/** Places of the list that are drawn in one frame: more than a screen shows. */
-const drawnAtOnce = 15
+/** Places of the list that are drawn in one frame: about what a phone shows. */
+const drawnAtOnce = 6
 
 function RequirementList({ requirements, units, wordOf, run, open, near }: ListProps) {
   const list = useRef<HTMLElement>(null)
