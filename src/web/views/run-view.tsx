@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
+import type { NearMark } from '../../documents/day-report.ts'
 import { verdictOrder } from '../../drawing/verdict-signs.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
 import { type JudgedRun, judgeKnown } from '../../operations/judge-readings.ts'
@@ -80,6 +81,9 @@ interface Log {
   readonly judged: JudgedRun
 }
 
+/** One and the same, so that nothing is drawn anew once it is known that there are none. */
+const noMarks: readonly NearMark[] = []
+
 const logOf = (kept: KeptRun, opened: DrawnRun): Log => ({ opened, kept, judged: opened.judged })
 
 /** The run with everything computed from its file and its readings, anew after each reading. */
@@ -90,14 +94,10 @@ function OpenRun({ source, route, ...first }: OpenProps) {
   const drafts = useDrafts()
   const { posts } = judged.model.layout
   const punch = useMemo(() => punchList(judged), [judged])
-  const nearMarks = useMemo(
-    () =>
-      postsNearMarks(
-        posts,
-        entriesInForce(side.tickets).map(({ body }) => body),
-      ),
-    [posts, side.tickets],
-  )
+  const nearMarks = useMemo(() => {
+    const tickets = entriesInForce(side.tickets).map(({ body }) => body)
+    return tickets.length === 0 ? noMarks : postsNearMarks(posts, tickets)
+  }, [posts, side.tickets])
   useEffect(() => {
     document.title = `${kept.run.name}: ${m.run.pane[route.pane]} | ${m.page.name}`
   }, [kept.run, route.pane, m])
