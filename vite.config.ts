@@ -11,6 +11,29 @@ export default defineConfig({
     outDir: '../../dist/web',
     emptyOutDir: true,
     target: 'es2022',
+    rolldownOptions: {
+      output: {
+        // A few files instead of many small ones: each costs a phone a request.
+        codeSplitting: {
+          groups: [
+            // What the page needs from the start, and its worker too.
+            {
+              name: 'shared',
+              test: /src.(core.(units|result)|words|formats.entry-id|web.data.(sha256|later|messages|device)[.])|comlink/,
+              minShareCount: 2,
+              priority: 2,
+            },
+            // What a run and its worker both need.
+            {
+              name: 'model',
+              test: /src.(core|operations|drawing|formats.(written-length|entry.signature))/,
+              minShareCount: 2,
+              priority: 1,
+            },
+          ],
+        },
+      },
+    },
     modulePreload: {
       polyfill: false,
       // A worker has no document into which it could put what is to be fetched ahead.

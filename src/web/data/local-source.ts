@@ -67,14 +67,17 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     return ok({ outcomes: added.value, entries })
   }
 
-  /** A device that never fetched anything does not know what there is; it asks before it says that there is nothing. */
-  async function fetchFirst(): Answer<void> {
+  /**
+   * A device that never fetched anything does not know what there is; it asks before it says that there is nothing.
+   * Whether it asked just now.
+   */
+  async function fetchFirst(): Answer<boolean> {
     const last = await store.get('lastSync')
     if (!last.ok) return fromStore(last.error)
-    if (last.value !== undefined) return ok(undefined)
-    await loop.soon()
+    if (last.value !== undefined) return ok(false)
+    await loop.once()
     const trouble = loop.trouble()
-    if (trouble === null) return ok(undefined)
+    if (trouble === null) return ok(true)
     return err(trouble.kind === 'unreachable' ? { ...trouble, message: d.trouble.neverSynced } : trouble)
   }
 
@@ -135,10 +138,10 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       const kept = await readRun(id)
       if (!kept.ok) return kept
       if (kept.value !== null) return ok(model.value.openedRun(kept.value))
-      // Somebody may have added it elsewhere just now.
       const fetched = await fetchFirst()
       if (!fetched.ok) return fetched
-      await loop.soon()
+      // Somebody may have added it elsewhere just now.
+      if (!fetched.value) await loop.soon()
       const again = await readRun(id)
       if (!again.ok) return again
       return again.value === null ? err(noRun(id)) : ok(model.value.openedRun(again.value))

@@ -12,6 +12,8 @@ const [firstPause, longestPause] = [5_000, 300_000]
 export interface SyncLoop {
   /** Syncs soon; asked for while one is under way, once more after it. Resolves when all asked for so far is done. */
   soon(): Promise<void>
+  /** Resolves when the sync that is under way is done; begins one where none is. */
+  once(): Promise<void>
   isUnderWay(): boolean
   /** Why the last round did not end well. */
   trouble(): Trouble | null
@@ -56,7 +58,7 @@ export function startSyncLoop(store: DeviceStore, changed: (runs: readonly strin
 
   self.addEventListener('online', () => void soon())
   void soon()
-  return { soon, isUnderWay: () => underWay !== null, trouble: () => trouble }
+  return { soon, once: () => underWay ?? soon(), isUnderWay: () => underWay !== null, trouble: () => trouble }
 }
 
 async function syncOnce(store: DeviceStore): Promise<Result<readonly string[], Trouble>> {

@@ -14,8 +14,15 @@ export interface SideEntries {
 
 const none: SideEntries = { photos: [], signatures: [], logs: [], tickets: [], trouble: null, isLoaded: false }
 
-/** The side entries of a run, and the way to read them anew after one of them was appended. */
-export function useSideEntries(source: RunSource, run: string): readonly [SideEntries, again: () => Promise<void>] {
+/**
+ * The side entries of a run, and the way to read them anew after one of them was appended.
+ * @param isWanted  false as long as there is something to show before them
+ */
+export function useSideEntries(
+  source: RunSource,
+  run: string,
+  isWanted: boolean,
+): readonly [SideEntries, again: () => Promise<void>] {
   const [entries, setEntries] = useState<SideEntries>(none)
   const again = useCallback(async (): Promise<void> => {
     const read = <K extends SideKind>(kind: K) => source.entries(run, kind)
@@ -40,7 +47,7 @@ export function useSideEntries(source: RunSource, run: string): readonly [SideEn
     }
   }, [source, run])
   useEffect(() => {
-    void again()
-  }, [again])
+    if (isWanted) void again()
+  }, [again, isWanted])
   return [entries, again]
 }

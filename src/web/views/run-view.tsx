@@ -90,7 +90,10 @@ const logOf = (kept: KeptRun, opened: DrawnRun): Log => ({ opened, kept, judged:
 function OpenRun({ source, route, ...first }: OpenProps) {
   const [{ opened, kept, judged }, setLog] = useState(() => logOf(first.kept, first.drawn))
   const [near, setNear] = useState<string | null>(null)
-  const [side, sideAgain] = useSideEntries(source, route.run)
+  // Title, strip and pane follow each other by a frame, so that the page answers between them.
+  const built = useFrameByFrame(3, 1)
+  const isBuilt = built === 3
+  const [side, sideAgain] = useSideEntries(source, route.run, isBuilt)
   const drafts = useDrafts()
   const { posts } = judged.model.layout
   const punch = useMemo(() => punchList(judged), [judged])
@@ -120,9 +123,6 @@ function OpenRun({ source, route, ...first }: OpenProps) {
       return { opened, kept: { ...kept, readings: all }, judged: judgeKnown(judged, all) }
     })
   }, [])
-  // Title, strip and pane follow each other by a frame, so that the page answers between them.
-  const built = useFrameByFrame(3, 1)
-  const isBuilt = built === 3
   const parts = { source, judged, punch, side, sideAgain, run: route.run }
   return (
     <div class={isBuilt ? 'run' : 'run building'} data-pane={route.pane}>

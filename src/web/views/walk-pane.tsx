@@ -173,7 +173,7 @@ function RequirementList({ requirements, units, wordOf, run, open, near }: ListP
     return () => watcher.disconnect()
   }, [groups, near, drawn])
   return (
-    <nav ref={list} class="walk-list" aria-label={m.walk.requirements}>
+    <nav ref={list} class="walk-list" aria-label={m.walk.requirements} aria-busy={drawn < groups.length}>
       {groups.slice(0, drawn).map((group) => (
         <PlaceGroup
           key={group.title + String(group.hold)}
