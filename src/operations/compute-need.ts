@@ -3,7 +3,7 @@ import type { FitCheck } from '../core/fit/fit.ts'
 import type { Layout } from '../core/layout/layout.ts'
 import type { Rule } from '../core/need/crossing.ts'
 import type { DirectionNeed } from '../core/need/direction-need.ts'
-import { findNeed } from '../core/need/need.ts'
+import { findNeed, type Need } from '../core/need/need.ts'
 import type { Note } from '../core/need/note.ts'
 import { noteWith, printNote } from '../core/need/print-note.ts'
 import type { NeedRefusal } from '../core/need/refusal.ts'
@@ -66,20 +66,24 @@ export interface Installed {
 /** Where the barrier of `site` must begin and end, for both directions of traffic, and why. */
 export function computeNeed(site: Site): Result<NeedReport, NeedRefusal> {
   const need = findNeed(site)
-  if (!need.ok) return need
-  const { approach, departure } = need.value
-  const run = runForNeed(site, need.value)
+  return need.ok ? ok(reportNeed(site, need.value)) : need
+}
+
+/** The same of a need that was found. */
+export function reportNeed(site: Site, need: Need): NeedReport {
+  const { approach, departure } = need
+  const run = runForNeed(site, need)
   const laid = run === null ? null : layOutRun('', run, 1)
   const layout = laid?.ok ? (laid.value.layouts[0] ?? null) : null
-  return ok({
+  return {
     format: 'lapwise-need/1',
     approach: reportOf(approach, site.units),
     departure: departure === null ? null : reportOf(departure, site.units),
     unit: site.units === 'us' ? 'ft' : 'm',
-    checks: checkFit(fitFacts(site, need.value, layout)),
+    checks: checkFit(fitFacts(site, need, layout)),
     run: run === null ? null : (JSON.parse(writeRun(run)) as unknown),
     installed: layout === null ? null : installedOf(layout, site.units),
-  })
+  }
 }
 
 function installedOf(layout: Layout, units: UnitSystem): Installed {

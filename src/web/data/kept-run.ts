@@ -1,6 +1,7 @@
 import type { Reading } from '../../core/measurement/reading.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
+import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { checkShape } from '../../formats/read-json.ts'
@@ -65,7 +66,8 @@ export function openedRun(kept: KeptRun): OpenedRun {
   const required = requiredOf(kept)
   if (!required.ok) return { kept, drawn: required }
   const judged = judgeKnown(required.value, kept.readings)
-  return { kept, drawn: ok({ judged, strip: stripDrawing(stripInput(judged)) }) }
+  const strip = stripDrawing(stripInput(judged))
+  return { kept, drawn: ok({ judged, strip, stripSvg: writeSvg(strip) }) }
 }
 
 /** The run in the list: its verdicts in numbers, or why it can no longer be laid out. */

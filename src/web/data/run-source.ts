@@ -58,10 +58,11 @@ export interface OpenedRun {
   readonly drawn: Result<DrawnRun, readonly InputProblem[]>
 }
 
-/** A judged run and its strip, in English. */
+/** A judged run and its strip, in English: as a drawing, and as it is shown. */
 export interface DrawnRun {
   readonly judged: JudgedRun
   readonly strip: Drawing
+  readonly stripSvg: string
 }
 
 export type ReadingAnswer =

@@ -4,7 +4,7 @@ import type { Site } from '../../core/site/site.ts'
 import type { Box, Drawing, Point } from '../../drawing/drawing.ts'
 import type { PlanHandle } from '../../drawing/views/plan/handles.ts'
 import type { PlanFrame } from '../../drawing/views/plan/plan-frame.ts'
-import type { SitePage, Stretch } from '../../drawing/views/plan/site-view.ts'
+import type { PlanInput, SitePage, Stretch } from '../../drawing/views/plan/site-view.ts'
 import { planDrawing, planFrame, planHandles } from '../../drawing/views/plan.ts'
 import { readSite } from '../../formats/site/read-site.ts'
 import { planInput } from '../../operations/write-site-drawings.ts'
@@ -22,6 +22,8 @@ interface Props {
   readonly site: Site
   readonly need: Need | null
   readonly page: SitePage
+  /** False while there is only room for the picture. */
+  readonly isDrawn: boolean
   readonly change: (change: (draft: Draft) => Draft) => void
 }
 
@@ -47,17 +49,51 @@ interface Held {
 const reachPixels = 30
 
 /** The plan, drawn anew with every change, with points that are moved by hand or by the arrow keys. */
-export function PlanPane({ draft, site, need, page, change }: Props) {
+export function PlanPane({ isDrawn, ...props }: Props) {
+  const { site, need, page } = props
   const { plan } = words()
   const [shown, show] = useState<'whole' | 'near'>('whole')
   const [held, hold] = useState<Held | null>(null)
-  const drag = useRef<Drag | null>(null)
-  const box = useRef<HTMLDivElement>(null)
   const input = useMemo(
     () => ({ ...planInput(site, need, page), range: held?.range ?? (shown === 'near' ? aroundHazards(site) : null) }),
     [site, need, page, held, shown],
   )
   const frame = useMemo(() => planFrame(input), [input])
+  const step = site.units === 'us' ? ['1 ft', '10 ft'] : ['0.25 m', '2.5 m']
+  return (
+    <section class="sheet site-plan" aria-labelledby="site-plan-title">
+      <div class="site-plan-bar">
+        <h2 id="site-plan-title">{plan.title}</h2>
+        <label class="site-shown">
+          <span>{plan.show}</span>
+          <select value={shown} onChange={({ currentTarget }) => show(currentTarget.value as 'whole' | 'near')}>
+            <option value="whole">{plan.whole}</option>
+            <option value="near">{plan.near}</option>
+          </select>
+        </label>
+        <p class="hint" id="site-plan-how">
+          {plan.how(step[0]!, step[1]!)}
+          {shown === 'near' && frame.across !== 1 && ` ${plan.across(frame.across)}`}
+        </p>
+      </div>
+      {isDrawn && <PlanBox {...props} input={input} frame={frame} shown={shown} held={held} hold={hold} />}
+    </section>
+  )
+}
+
+interface BoxProps extends Omit<Props, 'isDrawn' | 'need' | 'page'> {
+  readonly input: PlanInput
+  readonly frame: PlanFrame
+  readonly shown: 'whole' | 'near'
+  readonly held: Held | null
+  readonly hold: (held: Held | null) => void
+}
+
+/** The picture, and on it the points. */
+function PlanBox({ draft, site, change, input, frame, shown, held, hold }: BoxProps) {
+  const { plan } = words()
+  const drag = useRef<Drag | null>(null)
+  const box = useRef<HTMLDivElement>(null)
   const drawing = useMemo(() => {
     const whole = planDrawing(input)
     const plan = shown === 'near' ? closeUp(whole, frame, site) : whole
@@ -115,59 +151,42 @@ export function PlanPane({ draft, site, need, page, change }: Props) {
     const step = { along, away, times: event.shiftKey ? 10 : 1 }
     change((now) => nudged(now, handle.place, step))
   }
-  const step = site.units === 'us' ? ['1 ft', '10 ft'] : ['0.25 m', '2.5 m']
   return (
-    <section class="sheet site-plan" aria-labelledby="site-plan-title">
-      <div class="site-plan-bar">
-        <h2 id="site-plan-title">{plan.title}</h2>
-        <label class="site-shown">
-          <span>{plan.show}</span>
-          <select value={shown} onChange={({ currentTarget }) => show(currentTarget.value as 'whole' | 'near')}>
-            <option value="whole">{plan.whole}</option>
-            <option value="near">{plan.near}</option>
-          </select>
-        </label>
-        <p class="hint" id="site-plan-how">
-          {plan.how(step[0]!, step[1]!)}
-          {shown === 'near' && frame.across !== 1 && ` ${plan.across(frame.across)}`}
-        </p>
+    <div
+      ref={box}
+      class={held === null ? 'plan-box' : 'plan-box held'}
+      onPointerDown={begin}
+      onPointerMove={move}
+      onPointerUp={end}
+      onPointerCancel={end}
+    >
+      <Picture drawing={drawing} class="plan" units={site.units} />
+      {handles.map((handle) => (
+        <div key={handle.place} class="grip-zone" style={placeOf(handle)} aria-hidden="true" />
+      ))}
+      {/* biome-ignore lint/a11y/useSemanticElements: what it holds are points of a picture, not fields of a form */}
+      <div role="group" aria-label={plan.handles} aria-describedby="site-plan-how">
+        {handles.map((handle) => {
+          const value = handleValue(site, handle)
+          return (
+            <div
+              key={handle.place}
+              class="grip"
+              role="slider"
+              tabIndex={0}
+              data-handle={handle.place}
+              style={placeOf(handle)}
+              aria-label={say(handle.words)}
+              aria-valuemin={0}
+              aria-valuemax={Math.max(100, Math.ceil(value.now))}
+              aria-valuenow={value.now}
+              aria-valuetext={value.text}
+              onKeyDown={(event) => press(event, handle)}
+            />
+          )
+        })}
       </div>
-      <div
-        ref={box}
-        class={held === null ? 'plan-box' : 'plan-box held'}
-        onPointerDown={begin}
-        onPointerMove={move}
-        onPointerUp={end}
-        onPointerCancel={end}
-      >
-        <Picture drawing={drawing} class="plan" units={site.units} />
-        {handles.map((handle) => (
-          <div key={handle.place} class="grip-zone" style={placeOf(handle)} aria-hidden="true" />
-        ))}
-        {/* biome-ignore lint/a11y/useSemanticElements: what it holds are points of a picture, not fields of a form */}
-        <div role="group" aria-label={plan.handles} aria-describedby="site-plan-how">
-          {handles.map((handle) => {
-            const value = handleValue(site, handle)
-            return (
-              <div
-                key={handle.place}
-                class="grip"
-                role="slider"
-                tabIndex={0}
-                data-handle={handle.place}
-                style={placeOf(handle)}
-                aria-label={say(handle.words)}
-                aria-valuemin={0}
-                aria-valuemax={Math.max(100, Math.ceil(value.now))}
-                aria-valuenow={value.now}
-                aria-valuetext={value.text}
-                onKeyDown={(event) => press(event, handle)}
-              />
-            )
-          })}
-        </div>
-      </div>
-    </section>
+    </div>
   )
 }
 

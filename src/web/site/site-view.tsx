@@ -20,7 +20,7 @@ import { SectionPane } from './section-pane.tsx'
 import { SiteActions } from './site-actions.tsx'
 import { SiteForm } from './site-form.tsx'
 import { SiteSum } from './site-sum.tsx'
-import { solveSite } from './solve-site.ts'
+import { type SolvedSite, solveSite } from './solve-site.ts'
 import { useEachFrame } from './use-each-frame.ts'
 import { useWide } from './use-wide.ts'
 import { words } from './words.ts'
@@ -33,13 +33,22 @@ interface Swept {
   readonly before: Draft
 }
 
+/** What the page of a site is built of, in the order of building. */
+const stages = ['head', 'sum', 'plan', 'picture', 'form', 'need', 'section', 'checks'] as const
+
+const unsolved: SolvedSite = { site: null, solution: null, problems: [] }
+
 /** A site whose numbers are changed by hand or on its plan, with everything that follows from them. */
 export function SiteView({ source }: { readonly source: RunSource }) {
   const [draft, setDraft] = useState(keptDraft)
   const [swept, setSwept] = useState<Swept | null>(null)
   const isWide = useWide()
   const settled = useEachFrame(draft)
-  const solved = useMemo(() => solveSite(settled), [settled])
+  // Frame by frame, so that the page answers while it is built.
+  const built = useFrameByFrame(stages.length, 1)
+  const has = (stage: (typeof stages)[number]): boolean => built > stages.indexOf(stage)
+  const isSolved = has('sum')
+  const solved = useMemo(() => (isSolved ? solveSite(settled) : unsolved), [settled, isSolved])
   const drawn = useRef<{ readonly site: Site; readonly draft: Draft } | null>(null)
   if (solved.site !== null) drawn.current = { site: solved.site, draft: settled }
   const sections = useMemo(() => sectionsOf(draft), [draft, language()])
@@ -60,11 +69,9 @@ export function SiteView({ source }: { readonly source: RunSource }) {
   }
   const page = isWide ? 'web' : 'phone'
   const shown = drawn.current
-  // Frame by frame, so that the page answers while it is built.
-  const built = useFrameByFrame(5, 1)
   const need = solved.solution?.need ?? null
   return (
-    <div class={built < 5 ? 'site building' : 'site'}>
+    <div class={built < stages.length ? 'site building' : 'site'}>
       <header class="sheet site-head">
         <div class="site-title">
           <a class="back" href={runsPath}>
@@ -92,16 +99,23 @@ export function SiteView({ source }: { readonly source: RunSource }) {
           )}
         </div>
       </header>
-      <SiteSum solved={solved} />
+      {isSolved && <SiteSum solved={solved} />}
       <div class="site-pictures">
         {solved.problems.length > 0 && (
           <Attention problems={problems} fields={fields} isRefused={solved.site !== null} />
         )}
-        {built > 1 && shown !== null && (
-          <PlanPane draft={shown.draft} site={shown.site} need={need} page={page} change={setDraft} />
+        {has('plan') && shown !== null && (
+          <PlanPane
+            draft={shown.draft}
+            site={shown.site}
+            need={need}
+            page={page}
+            isDrawn={has('picture')}
+            change={setDraft}
+          />
         )}
       </div>
-      {built > 2 && (
+      {has('form') && (
         <SiteForm
           sections={sections}
           problems={problems}
@@ -112,11 +126,13 @@ export function SiteView({ source }: { readonly source: RunSource }) {
         />
       )}
       <div class="site-results">
-        {built > 3 && solved.site !== null && solved.solution !== null && (
+        {has('need') && solved.site !== null && solved.solution !== null && (
           <NeedPane site={solved.site} solution={solved.solution} />
         )}
-        {built > 4 && shown !== null && <SectionPane site={shown.site} need={need} page={page} />}
-        {built > 4 && solved.solution !== null && <ChecksPane checks={solved.solution.checks} units={unitsOf(draft)} />}
+        {has('section') && shown !== null && <SectionPane site={shown.site} need={need} page={page} />}
+        {has('checks') && solved.solution !== null && (
+          <ChecksPane checks={solved.solution.checks} units={unitsOf(draft)} />
+        )}
       </div>
     </div>
   )

@@ -3,7 +3,7 @@ import { findNeed, type Need } from '../../core/need/need.ts'
 import type { Site } from '../../core/site/site.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { readSite } from '../../formats/site/read-site.ts'
-import { computeNeed, type NeedReport, needProblem } from '../../operations/compute-need.ts'
+import { type NeedReport, needProblem, reportNeed } from '../../operations/compute-need.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
 import { runForNeed } from '../../operations/run-for-need.ts'
 import type { Draft } from './draft.ts'
@@ -34,12 +34,11 @@ export function solveSite(draft: Draft): SolvedSite {
   if (!read.ok) return { site: null, solution: null, problems: read.error }
   const site = read.value
   const need = findNeed(site)
-  const report = computeNeed(site)
   if (!need.ok) return { site, solution: null, problems: [needProblem(file, need.error, site.units)] }
-  if (!report.ok) return { site, solution: null, problems: [needProblem(file, report.error, site.units)] }
-  const layoutProblems = problemsOfLayout(site, need.value, report.value)
-  const checks = [...new Map(report.value.checks.map((check) => [JSON.stringify(check), check])).values()]
-  return { site, solution: { need: need.value, report: report.value, checks, layoutProblems }, problems: [] }
+  const report = reportNeed(site, need.value)
+  const layoutProblems = problemsOfLayout(site, need.value, report)
+  const checks = [...new Map(report.checks.map((check) => [JSON.stringify(check), check])).values()]
+  return { site, solution: { need: need.value, report, checks, layoutProblems }, problems: [] }
 }
 
 function problemsOfLayout(site: Site, need: Need, { installed }: NeedReport): readonly InputProblem[] {

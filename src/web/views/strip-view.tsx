@@ -9,7 +9,7 @@ import type { DrawnRun } from '../data/run-source.ts'
 import { placeWords } from '../entry/reading-words.ts'
 import { m } from '../messages.ts'
 import { shownDrawing } from '../parts/picture.tsx'
-import { useAfterFrame } from '../parts/use-after-frame.ts'
+import { useAfterFrame, useFrameByFrame } from '../parts/use-after-frame.ts'
 import { goTo, type Route, requirementPath } from '../route.ts'
 
 interface Props {
@@ -33,25 +33,38 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
     () => (judged === opened.judged ? opened.strip : stripDrawing(stripInput(judged))),
     [judged, opened],
   )
-  const svg = useMemo(() => writeSvg(shownDrawing(strip)), [strip, m])
-  const first = useMemo(() => firstToRead(judged), [judged])
-  const words = useMemo(() => placeLabels(judged, nearMarks), [judged, nearMarks, m])
-  const marked = useMemo(() => new Set(nearMarks.map(({ post }) => `post-${post}`)), [nearMarks])
+  const svg = useMemo(() => {
+    const shown = shownDrawing(strip)
+    return shown === opened.strip ? opened.stripSvg : writeSvg(shown)
+  }, [strip, opened, m])
+  // The picture first, and its places made into buttons once it is on screen.
+  const isOnScreen = useFrameByFrame(2, 1) === 2
+  const places = useMemo(
+    () =>
+      isOnScreen
+        ? {
+            first: firstToRead(judged),
+            words: placeLabels(judged, nearMarks),
+            marked: new Set(nearMarks.map(({ post }) => `post-${post}`)),
+          }
+        : null,
+    [isOnScreen, judged, nearMarks, m],
+  )
   const openPlace = route.open === null ? null : placeOf(route.open)
 
   useEffect(() => {
     const box = frame.current
-    if (box !== null) preparePlaces(box, { first, words, marked, openPlace })
-  }, [svg, first, words, marked, openPlace, isShown])
+    if (box !== null && places !== null) preparePlaces(box, { ...places, openPlace })
+  }, [svg, places, openPlace, isShown])
 
   useEffect(() => {
     const box = frame.current
-    if (box !== null) bringIntoView(box, openPlace ?? near)
-  }, [openPlace, near, isShown])
+    if (box !== null && isOnScreen) bringIntoView(box, openPlace ?? near)
+  }, [openPlace, near, isShown, isOnScreen])
 
   const open = (target: EventTarget | null): void => {
     const place = target instanceof Element ? target.closest('[data-place]')?.getAttribute('data-place') : null
-    const requirement = place === null || place === undefined ? undefined : first.get(place)
+    const requirement = place === null || place === undefined ? undefined : places?.first.get(place)
     if (requirement !== undefined) goTo(requirementPath(route.run, requirement))
   }
   return (
