@@ -5,6 +5,7 @@ const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-prac
 
 /** No rule of WCAG 2.2 A or AA is broken in the view that is shown. */
 export async function expectAccessible(page: Page): Promise<void> {
+  await expect(page.locator('.loading, .building, [aria-busy=true]')).toHaveCount(0)
   // At the end of the page the bar with the buttons lies over nothing.
   await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight))
   const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze()

@@ -64,4 +64,15 @@ test.describe('without a copy of the page on the device', () => {
     await alert.getByRole('button', { name: 'Try again' }).click()
     await expect(page.locator('.finding').first()).toBeVisible()
   })
+
+  test('a page whose worker cannot be fetched says so, and goes on once it can be', async ({ page }) => {
+    await page.route('**/assets/device-worker-*.js', (route) => route.abort())
+    await page.goto(server.address)
+    const alert = page.locator('main').getByRole('alert')
+    await expect(alert).toContainText('not on this device yet')
+    await expect(page.locator('.run-link')).toHaveCount(0)
+    await page.unroute('**/assets/device-worker-*.js')
+    await alert.getByRole('button', { name: 'Try again' }).click()
+    await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  })
 })
