@@ -1,5 +1,6 @@
 import { proxy, type Remote, wrap } from 'comlink'
 import { err } from '../../core/result.ts'
+import { language } from '../language.ts'
 import { whenShown } from '../parts/when-shown.ts'
 import { onChange, tellChange } from './changes.ts'
 import type { DeviceWorker } from './device-worker.ts'
@@ -15,12 +16,12 @@ interface Connection {
 
 /**
  * What this device keeps, through a worker of the page; where that cannot be fetched, the next call tries again.
- * @param isNeeded  whether what is shown first comes from it; else it waits until that is shown
+ * @param isNeeded  whether what is shown first comes from it; else its status waits until that is shown
  */
 export function deviceSource(isNeeded: boolean): RunSource {
   let connecting = isNeeded ? connect() : null
   const connected = async (): Promise<Connection | null> => {
-    connecting ??= whenShown().then(connect)
+    connecting ??= connect()
     const connection = await connecting
     if (connection === null) connecting = null
     return connection
@@ -37,9 +38,9 @@ export function deviceSource(isNeeded: boolean): RunSource {
   }
 
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') void connected().then((connection) => connection?.source.cameToFront())
+    if (document.visibilityState === 'visible') void connecting?.then((connection) => connection?.source.cameToFront())
   })
-  const packet = there('packet')
+  const [packet, status] = [there('packet'), there('status')]
   return {
     runs: there('runs'),
     run: there('run'),
@@ -52,12 +53,15 @@ export function deviceSource(isNeeded: boolean): RunSource {
     savePhoto: there('savePhoto'),
     photo: there('photo'),
     freePhotos: there('freePhotos'),
-    status: there('status'),
+    status: async () => {
+      if (connecting === null) await whenShown()
+      return status()
+    },
     onChange,
     syncNow: there('syncNow'),
     exportDevice: there('exportDevice'),
     importDevice: there('importDevice'),
-    speak: (language) => void connected().then((connection) => connection?.worker.speak(language)),
+    speak: (language) => void connecting?.then((connection) => connection?.worker.speak(language)),
   }
 }
 
@@ -70,6 +74,10 @@ async function connect(): Promise<Connection | null> {
     thread.addEventListener('error', () => resolve(null), { once: true })
   })
   const worker = wrap<DeviceWorker>(thread)
-  const source = await Promise.race([failed, worker.open(proxy(page))])
-  return source === null ? null : { worker, source: source as unknown as Remote<LocalSource> }
+  const source = await Promise.race([failed, worker.open(proxy(page), language())])
+  if (source === null) {
+    thread.terminate()
+    return null
+  }
+  return { worker, source: source as unknown as Remote<LocalSource> }
 }

@@ -1,5 +1,5 @@
 import { expose, proxy } from 'comlink'
-import { speak } from '../language.ts'
+import { type Language, speak } from '../language.ts'
 import { openDeviceStore } from './device-store.ts'
 import { localSource, type PageEnd } from './local-source.ts'
 
@@ -7,7 +7,10 @@ import { localSource, type PageEnd } from './local-source.ts'
 const deviceWorker = {
   speak,
   /** To be called once. */
-  open: (page: PageEnd) => proxy(localSource(openDeviceStore(), page)),
+  open(page: PageEnd, language: Language) {
+    speak(language)
+    return proxy(localSource(openDeviceStore(), page))
+  },
 }
 
 export type DeviceWorker = typeof deviceWorker

@@ -22,7 +22,7 @@ interface Props {
   readonly site: Site
   readonly need: Need | null
   readonly page: SitePage
-  /** False while there is only room for the picture. */
+  /** False until the picture is put in. */
   readonly isDrawn: boolean
   readonly change: (change: (draft: Draft) => Draft) => void
 }
@@ -59,6 +59,11 @@ export function PlanPane({ isDrawn, ...props }: Props) {
     [site, need, page, held, shown],
   )
   const frame = useMemo(() => planFrame(input), [input])
+  const drawing = useMemo(() => {
+    const whole = planDrawing(input)
+    const plan = shown === 'near' ? closeUp(whole, frame, site) : whole
+    return held === null ? plan : { ...plan, extent: held.extent }
+  }, [input, frame, site, shown, held])
   const step = site.units === 'us' ? ['1 ft', '10 ft'] : ['0.25 m', '2.5 m']
   return (
     <section class="sheet site-plan" aria-labelledby="site-plan-title">
@@ -76,7 +81,7 @@ export function PlanPane({ isDrawn, ...props }: Props) {
           {shown === 'near' && frame.across !== 1 && ` ${plan.across(frame.across)}`}
         </p>
       </div>
-      {isDrawn && <PlanBox {...props} input={input} frame={frame} shown={shown} held={held} hold={hold} />}
+      {isDrawn && <PlanBox {...props} input={input} frame={frame} drawing={drawing} held={held} hold={hold} />}
     </section>
   )
 }
@@ -84,21 +89,16 @@ export function PlanPane({ isDrawn, ...props }: Props) {
 interface BoxProps extends Omit<Props, 'isDrawn' | 'need' | 'page'> {
   readonly input: PlanInput
   readonly frame: PlanFrame
-  readonly shown: 'whole' | 'near'
+  readonly drawing: Drawing
   readonly held: Held | null
   readonly hold: (held: Held | null) => void
 }
 
 /** The picture, and on it the points. */
-function PlanBox({ draft, site, change, input, frame, shown, held, hold }: BoxProps) {
+function PlanBox({ draft, site, change, input, frame, drawing, held, hold }: BoxProps) {
   const { plan } = words()
   const drag = useRef<Drag | null>(null)
   const box = useRef<HTMLDivElement>(null)
-  const drawing = useMemo(() => {
-    const whole = planDrawing(input)
-    const plan = shown === 'near' ? closeUp(whole, frame, site) : whole
-    return held === null ? plan : { ...plan, extent: held.extent }
-  }, [input, frame, site, shown, held])
   const handles = useMemo(() => planHandles(input).filter(({ station }) => isIn(frame.range, station)), [input, frame])
   const placeOf = ({ station, lateral }: PlanHandle) => {
     const { left, top } = shareOf(drawing, frame.toDrawing(station, lateral))
