@@ -119,6 +119,33 @@ export async function keptReadings(page: Page): Promise<readonly KeptReading[]> 
     .map(({ local: _, ...reading }) => reading)
 }
 
+/** Makes every photo entry on the device's disk so much older, milliseconds. */
+export const backdatePhotos = (page: Page, by: number): Promise<void> =>
+  page.evaluate(
+    (by) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('lapwise')
+        opening.onerror = () => reject(opening.error)
+        opening.onsuccess = () => {
+          const changing = opening.result.transaction('entries', 'readwrite')
+          changing.onabort = () => reject(changing.error)
+          changing.oncomplete = () => {
+            opening.result.close()
+            resolve()
+          }
+          changing.objectStore('entries').openCursor().onsuccess = ({ target }) => {
+            const cursor = (target as IDBRequest<IDBCursorWithValue | null>).result
+            if (cursor === null) return
+            const { kind, capturedAt } = cursor.value as { kind: string; capturedAt: string }
+            if (kind === 'photo')
+              cursor.update({ ...cursor.value, capturedAt: new Date(Date.parse(capturedAt) - by).toISOString() })
+            cursor.continue()
+          }
+        }
+      }),
+    by,
+  )
+
 /** How many pictures have their bytes on the device's disk. */
 export const keptPictures = (page: Page): Promise<number> =>
   page.evaluate(
