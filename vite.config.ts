@@ -26,7 +26,7 @@ export default defineConfig({
             // What a run and its worker both need.
             {
               name: 'model',
-              test: /src.(core.(?!need|fit|site|alignment|geometry)|operations|drawing|formats.(written-length|entry.signature))/,
+              test: /src.(core|operations|drawing|formats.(written-length|entry.signature))/,
               minShareCount: 2,
               priority: 1,
             },

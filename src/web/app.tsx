@@ -11,11 +11,7 @@ import { RunListView } from './views/run-list-view.tsx'
 
 // The view of a run holds the whole model and that of a site the whole design, which the list of runs can do without.
 const runView = partOf(() => import('./views/run-view.tsx'))
-const siteView = partOf(() => {
-  // What reads a site gets ready in a task of its own, while the rest is still on its way.
-  void import('../formats/site/read-site.ts').catch(() => undefined)
-  return import('./site/site-view.tsx')
-})
+const siteView = partOf(() => import('./site/site-view.tsx'))
 
 /** Fetches what the address shows while the page is still being made ready for it. */
 export function fetchAhead(): void {
