@@ -43,6 +43,8 @@ export interface DeviceStore {
   add(entries: readonly FreshEntry[], photo?: PhotoFile): Answered<readonly ('stored' | 'already')[]>
   /** All of one kind, of one run or of every run, in the order that counts: the same wherever they are kept. */
   entries(kind: string, run?: string): Answered<readonly DeviceEntry[]>
+  /** How many there are of one kind at a run. Entries are only ever added, so the same number means the same entries. */
+  count(kind: string, run: string): Answered<number>
   /** Everything, in the order of keeping: nothing before what it needs. */
   everything(): Answered<readonly DeviceEntry[]>
   /** The first of what has to be sent, in the order of keeping. */
@@ -108,6 +110,7 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
             : await db.entries.where('[run+kind]').equals([run, kind]).toArray(),
         ),
       ),
+    count: (kind, run) => using((db) => db.entries.where('[run+kind]').equals([run, kind]).count()),
     everything: () => using((db) => db.entries.orderBy('local').toArray()),
     unsent: (limit) => using(async (db) => (await db.entries.where({ state: 'here' }).sortBy('local')).slice(0, limit)),
     takeAnswers: (answers) =>

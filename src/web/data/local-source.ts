@@ -14,6 +14,7 @@ import type {
   Change,
   DeviceStatus,
   KeptEntry,
+  KeptRun,
   NewSideBodies,
   RunSource,
   SideKind,
@@ -81,17 +82,23 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     return err(trouble.kind === 'unreachable' ? { ...trouble, message: d.trouble.neverSynced } : trouble)
   }
 
-  async function readRun(id: string) {
-    const [runs, readings, model] = await Promise.all([
-      store.entries('run', id),
-      store.entries('reading', id),
-      keptRuns(),
-    ])
+  /** Runs as they were read last: from the list a run is opened at once. */
+  const read = new Map<string, { readonly count: number; readonly kept: KeptRun }>()
+
+  async function readRun(id: string): Answer<KeptRun | null> {
+    const [model, count] = await Promise.all([keptRuns(), store.count('reading', id)])
     if (!model.ok) return model
+    if (!count.ok) return fromStore(count.error)
+    const known = read.get(id)
+    if (known?.count === count.value) return ok(known.kept)
+    const [runs, readings] = await Promise.all([store.entries('run', id), store.entries('reading', id)])
     if (!runs.ok) return fromStore(runs.error)
     if (!readings.ok) return fromStore(readings.error)
     const [run] = runs.value
-    return run === undefined ? ok(null) : model.value.readKeptRun(run, readings.value)
+    if (run === undefined) return ok(null)
+    const kept = model.value.readKeptRun(run, readings.value)
+    if (kept.ok) read.set(id, { count: readings.value.length, kept: kept.value })
+    return kept
   }
 
   /** What the server makes of a run, once it has all that is recorded here. */
@@ -162,9 +169,9 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       if (!model.ok) return model
       if (!entry.ok) return fromStore(entry.error)
       if (entry.value[0] === undefined) return err(noRun(run))
-      const read = model.value.readKeptRun(entry.value[0], [])
-      if (!read.ok) return read
-      const kept = read.value
+      const alone = model.value.readKeptRun(entry.value[0], [])
+      if (!alone.ok) return alone
+      const kept = alone.value
       const faults = readings.map((reading) => model.value.problemsOfReading(kept, reading))
       const sound = readings.filter((_, i) => faults[i]!.length === 0)
       const added = await keep(
