@@ -4,7 +4,7 @@ import { createServer } from 'node:net'
 import { join } from 'node:path'
 import { setTimeout } from 'node:timers/promises'
 import { type Browser, chromium } from '@playwright/test'
-import type { FoundBrowser } from '../../test/acceptance/web/find-browser.ts'
+import { type FoundBrowser, findWindowless } from '../../test/acceptance/web/find-browser.ts'
 import { dropFolder, temporaryFolder } from '../../test/acceptance/web/serve.ts'
 import { type BenchRow, median } from '../measure.ts'
 
@@ -18,12 +18,17 @@ const settling = 8000
 
 type Scores = Readonly<Record<(typeof categories)[number], number>>
 
-/** The scores of Lighthouse in its mobile setting, or that it could not be had. */
+/**
+ * The scores of Lighthouse in its mobile setting, or that it could not be had; measured in `other` where no browser
+ * without a window was found.
+ */
 export async function benchLighthouse(
   address: string,
   paths: Readonly<Record<string, string>>,
-  browser: FoundBrowser,
+  other: FoundBrowser,
 ): Promise<readonly BenchRow[]> {
+  const windowless = await findWindowless()
+  const browser = windowless ?? other
   const rows: BenchRow[] = []
   for (const [name, path] of Object.entries(paths)) {
     const all: Scores[] = []
@@ -35,7 +40,7 @@ export async function benchLighthouse(
     }
     const [worst, best] = [Math.min, Math.max].map((of) => of(...all.map(({ performance }) => performance * 100)))
     rows.push({
-      what: `Lighthouse, mobile, first visit, ${name} page: ${categories.join(', ')}; medians of ${times}`,
+      what: `Lighthouse, mobile, first visit, ${windowless === null ? 'desktop browser' : 'browser without a window'}, ${name} page: ${categories.join(', ')}; medians of ${times}`,
       figure: `${categories.map((one) => Math.round(median(all.map((scores) => scores[one])) * 100)).join(', ')} (performance ${Math.round(worst!)} to ${Math.round(best!)})`,
       aim: '95 and more',
     })

@@ -1,7 +1,8 @@
 import type { Reading } from '../../src/core/measurement/reading.ts'
 import { entryId } from '../../src/formats/entry-id.ts'
 import { writeReadings } from '../../src/formats/readings/readings-file.ts'
-import { readRun, writeRun } from '../../src/formats/run/run-file.ts'
+import { readRun } from '../../src/formats/run/run-file.ts'
+import { writeRun } from '../../src/formats/run/write-run.ts'
 import { type RequiredRun, requireRun } from '../../src/operations/require-run.ts'
 import { readEverything } from '../verdicts.ts'
 

@@ -6,7 +6,7 @@ import { sheetShape } from './sheet/sheet-shape.ts'
 import { siteSchema } from './site/site-file.ts'
 
 const formats = {
-  sheet: { schema: sheetShape, title: 'Lapwise hardware sheet' },
+  sheet: { schema: sheetShape(), title: 'Lapwise hardware sheet' },
   run: { schema: runShape, title: 'Lapwise run' },
   site: { schema: siteSchema, title: 'Lapwise site' },
   readings: { schema: readingsShape, title: 'Lapwise readings' },

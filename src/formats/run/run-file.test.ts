@@ -2,8 +2,9 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { printProblem } from '../input-problem.ts'
 import { inventedEnd, inventedSystem } from '../sheet/sheet-fixtures.ts'
-import { type RunFile, readRun, writeRun } from './run-file.ts'
+import { type RunFile, readRun } from './run-file.ts'
 import { brokenRuns, fullRun, shortRun } from './run-fixtures.ts'
+import { writeRun } from './write-run.ts'
 
 const readsAs = (raw: unknown, run: RunFile) =>
   expect(readRun('run.json', JSON.stringify(raw))).toEqual({ ok: true, value: run })

@@ -74,9 +74,6 @@ export function readRun(file: string, text: string): Result<RunFile, readonly In
   return read.ok ? ok(fromShape(read.value)) : read
 }
 
-/** The run as the text that `readRun` reads back, nothing left to a default. */
-export const writeRun = (run: RunFile): string => `${JSON.stringify(toShape(run), null, 2)}\n`
-
 function fromShape(shape: RunShape): RunFile {
   const { format: _, need, stock, standing, mayExtend, decision, ...same } = shape
   return {
@@ -103,38 +100,4 @@ function fromShape(shape: RunShape): RunFile {
 function endFromShape(end: RunShape['first']): RunFileEnd {
   if ('sheet' in end) return { kind: 'unit', sheet: end.sheet, atInches: end.at }
   return { kind: 'standing splice', atInches: end.standingSplice.at, position: end.standingSplice.position }
-}
-
-function toShape(run: RunFile): unknown {
-  const { need, standing, decision } = run
-  return {
-    format: 'lapwise-run/1',
-    name: run.name,
-    units: run.units,
-    road: run.road,
-    work: run.work,
-    letting: run.letting,
-    system: run.system,
-    first: endToShape(run.first),
-    second: endToShape(run.second),
-    need: need && { from: need.fromInches, to: need.toInches },
-    stock: run.stock?.map(({ inches, count }) => (count === null ? inches : { length: inches, count })) ?? null,
-    obstructions: run.obstructions.map(({ name, fromInches, toInches }) => ({ name, from: fromInches, to: toInches })),
-    reduced: run.reduced.map(({ fromInches, toInches, ...part }) => ({ from: fromInches, to: toInches, ...part })),
-    standing: standing && {
-      postOneAt: standing.postOneAtInches,
-      panels: standing.panels,
-      postsDriven: standing.postsDriven,
-    },
-    mayExtend: run.mayExtendInches,
-    decision: decision && { postOneAt: decision.postOneAtInches, panels: decision.panels },
-    decisionRule: run.decisionRule,
-    instruments: run.instruments,
-    sheets: run.sheets,
-  }
-}
-
-function endToShape(end: RunFileEnd): unknown {
-  if (end.kind === 'standing splice') return { standingSplice: { at: end.atInches, position: end.position } }
-  return end.atInches === null ? { sheet: end.sheet } : { sheet: end.sheet, at: end.atInches }
 }

@@ -115,7 +115,7 @@ export const runShape = z.strictObject({
     ),
     [],
   ),
-  sheets: z._default(z.array(sheetSchema), []),
+  sheets: z._default(z.array(z.lazy(sheetSchema)), []),
 })
 
 export type RunShape = z.output<typeof runShape>

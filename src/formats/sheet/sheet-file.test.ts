@@ -14,8 +14,8 @@ type Readonlys<T> = T extends readonly (infer U)[]
     : T
 
 test('the schema and the type of a sheet say the same', () => {
-  expectTypeOf<Readonlys<z.output<typeof sheetShape>>>().toExtend<HardwareSheet>()
-  expectTypeOf<HardwareSheet>().toExtend<Readonlys<z.output<typeof sheetShape>>>()
+  expectTypeOf<Readonlys<z.output<ReturnType<typeof sheetShape>>>>().toExtend<HardwareSheet>()
+  expectTypeOf<HardwareSheet>().toExtend<Readonlys<z.output<ReturnType<typeof sheetShape>>>>()
 })
 
 describe('readSheet', () => {

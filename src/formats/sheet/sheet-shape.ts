@@ -1,211 +1,221 @@
 import * as z from 'zod/mini'
 import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
 import { inchNumber } from '../length-field.ts'
+import { once } from '../once.ts'
 
-const text = z.string().check(z.minLength(1))
-const slug = z
-  .string()
-  .check(
-    z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'lower-case letters and digits, joined by hyphens' }),
-    z.meta({ description: 'Lower-case letters and digits, joined by hyphens.' }),
-  )
-const whole = z.int().check(z.minimum(1))
-const notStated = z.literal('notStated')
-const inchesFromZero = inchNumber.check(z.nonnegative())
-const someInches = inchNumber.check(z.positive())
+/**
+ * The shape of a hardware sheet; what fits together inside it is checked by `sheetSchema`. It is large, and most files
+ * hold no sheet of their own.
+ */
+export const sheetShape = once(() => {
+  const text = z.string().check(z.minLength(1))
+  const slug = z
+    .string()
+    .check(
+      z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'lower-case letters and digits, joined by hyphens' }),
+      z.meta({ description: 'Lower-case letters and digits, joined by hyphens.' }),
+    )
+  const whole = z.int().check(z.minimum(1))
+  const notStated = z.literal('notStated')
+  const inchesFromZero = inchNumber.check(z.nonnegative())
+  const someInches = inchNumber.check(z.positive())
 
-const cited = {
-  source: text.check(z.meta({ description: 'A key of `sources`.' })),
-  confirmation: z.enum(['published', 'common practice', 'from memory']).check(z.meta({ id: 'Confirmation' })),
-}
+  const cited = {
+    source: text.check(z.meta({ description: 'A key of `sources`.' })),
+    confirmation: z.enum(['published', 'common practice', 'from memory']).check(z.meta({ id: 'Confirmation' })),
+  }
 
-const stated = z.union([z.number(), notStated])
+  const stated = z.union([z.number(), notStated])
 
-const dimension = z
-  .strictObject({
-    nominal: stated,
-    low: stated,
-    high: stated,
-    unit: z.enum(['in', 'ft', 'mm', 'm']),
-    role: z.enum(['floor', 'ceiling', 'centre']),
-    measured: text.check(z.meta({ description: 'How and from which surface it is measured.' })),
-    ...cited,
-  })
-  .check(z.meta({ id: 'Dimension', description: 'One dimension as its source states it, in the unit of the source.' }))
-
-const citedInches = z.strictObject({ inches: someInches, ...cited }).check(z.meta({ id: 'CitedInches' }))
-const citedInchesFromZero = z
-  .strictObject({ inches: inchesFromZero, ...cited })
-  .check(z.meta({ id: 'CitedInchesFromZero' }))
-
-const numbers = z.array(whole).check(z.minLength(1))
-const placeSelector = z
-  .discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('posts'), numbers }),
-    z.strictObject({ kind: z.literal('panels'), numbers }),
-    z.strictObject({ kind: z.literal('each post') }),
-    z.strictObject({ kind: z.literal('each splice') }),
-    z.strictObject({ kind: z.literal('unit') }),
-  ])
-  .check(z.meta({ id: 'PlaceSelector', description: "In the sheet's own numbers: post 1 is the outermost." }))
-
-const look = z
-  .discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('measure'), limits: dimension }),
-    z.strictObject({
-      kind: z.literal('choose'),
-      choices: z.array(z.strictObject({ id: slug, label: text, right: z.boolean() })).check(z.minLength(2)),
-    }),
-    z.strictObject({ kind: z.literal('confirm') }),
-  ])
-  .check(z.meta({ id: 'Look', description: 'How one finds out whether something is as it must be.' }))
-
-const rule = z
-  .strictObject({
-    id: slug,
-    at: placeSelector,
-    must: text,
-    look,
-    how: text,
-    why: text,
-    remedy: text,
-    hold: z.boolean().check(z.meta({ description: 'True when later work buries or covers it.' })),
-    figure: z.nullable(z.enum(figureKinds)),
-    ...cited,
-  })
-  .check(z.meta({ id: 'SheetRule' }))
-
-const post = z
-  .strictObject({
-    number: whole,
-    along: inchesFromZero.check(z.meta({ description: "Inches along the rail from the unit's origin." })),
-    kind: text,
-    block: z.boolean(),
-    railBolted: z.union([z.boolean(), notStated]),
-    hingeSide: z.enum(['upstream', 'downstream', 'none', 'notStated']),
-    soilTube: z.union([z.boolean(), notStated]),
-    slots: z.union([
-      z.strictObject({ set: z.enum(['upper', 'lower']), side: z.enum(['upstream', 'downstream']) }),
-      z.enum(['none', 'notStated']),
-    ]),
-    stub: z.union([dimension, z.literal('none')]),
-    ...cited,
-  })
-  .check(z.meta({ id: 'SheetPost' }))
-
-const panel = z
-  .strictObject({ inches: someInches, name: text, slotted: z.boolean(), ...cited })
-  .check(z.meta({ id: 'SheetPanel' }))
-
-const common = {
-  format: z.literal('lapwise-sheet/1'),
-  id: slug,
-  version: text,
-  name: text,
-  notice: text.check(z.meta({ description: 'Shown wherever the sheet is used.' })),
-  sources: z.record(text, z.strictObject({ title: text, edition: text })),
-  category: z.enum(['W-beam barrier', 'W-beam terminal', 'transition', 'other longitudinal barrier']),
-  criteria: z.array(
-    z.strictObject({
-      standard: z.enum(['NCHRP 350', 'MASH']),
-      edition: z.int().check(z.minimum(1900), z.maximum(2100)),
-      testLevel: z.int().check(z.minimum(1), z.maximum(6)),
+  const dimension = z
+    .strictObject({
+      nominal: stated,
+      low: stated,
+      high: stated,
+      unit: z.enum(['in', 'ft', 'mm', 'm']),
+      role: z.enum(['floor', 'ceiling', 'centre']),
+      measured: text.check(z.meta({ description: 'How and from which surface it is measured.' })),
       ...cited,
-    }),
-  ),
-  railHeight: dimension,
-  straightness: z.union([dimension, notStated]),
-  postSpacing: dimension,
-  lap: z.strictObject({ rule: z.enum(['adjacent traffic', 'terminal end-on']), ...cited }),
-  parts: z.array(z.strictObject({ id: slug, name: text, rules: z.array(rule) })),
-}
+    })
+    .check(
+      z.meta({ id: 'Dimension', description: 'One dimension as its source states it, in the unit of the source.' }),
+    )
 
-const omission = z
-  .strictObject({
-    kind: z.enum(['single', 'long span', 'nested span']),
-    most: whole,
-    specialPostsEachSide: z.int().check(z.minimum(0)),
-    specialPostKind: z.nullable(text),
-    leastToEndUnit: z.union([inchesFromZero, notStated]),
-    leastToNextGap: z.union([inchesFromZero, notStated]),
-    nestedInches: inchesFromZero,
-    spliceOnOmittedPost: z.boolean(),
-    ...cited,
-  })
-  .check(z.meta({ id: 'OmissionRule' }))
+  const citedInches = z.strictObject({ inches: someInches, ...cited }).check(z.meta({ id: 'CitedInches' }))
+  const citedInchesFromZero = z
+    .strictObject({ inches: inchesFromZero, ...cited })
+    .check(z.meta({ id: 'CitedInchesFromZero' }))
 
-const longitudinalShape = z
-  .strictObject({
-    ...common,
-    kind: z.literal('longitudinal'),
-    splice: z.strictObject({ position: z.enum(['post', 'midspan']), ...cited }),
-    post: z.strictObject({ kind: text, block: z.boolean(), ...cited }),
-    panels: z.strictObject({
-      standard: z.array(citedInches).check(z.minLength(1)),
-      converting: z.array(citedInches),
-      endOnly: z.array(citedInches),
-    }),
-    spacings: z.strictObject({
-      full: citedInches,
-      half: citedInches,
-      quarter: citedInches,
-      halfBeforeQuarter: citedInchesFromZero,
-    }),
-    omissions: z.array(omission),
-    movedPost: z.union([z.strictObject({ most: citedInches, atSplice: z.boolean(), ...cited }), notStated]),
-    shortestRun: z.union([citedInches, notStated]),
-    workingWidths: z.array(
-      // Across the rail and often published in metres: not held to sixteenths.
+  const numbers = z.array(whole).check(z.minLength(1))
+  const placeSelector = z
+    .discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('posts'), numbers }),
+      z.strictObject({ kind: z.literal('panels'), numbers }),
+      z.strictObject({ kind: z.literal('each post') }),
+      z.strictObject({ kind: z.literal('each splice') }),
+      z.strictObject({ kind: z.literal('unit') }),
+    ])
+    .check(z.meta({ id: 'PlaceSelector', description: "In the sheet's own numbers: post 1 is the outermost." }))
+
+  const look = z
+    .discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('measure'), limits: dimension }),
       z.strictObject({
-        spacing: z.enum(['full', 'half', 'quarter']),
-        inches: z.number().check(z.positive()),
+        kind: z.literal('choose'),
+        choices: z.array(z.strictObject({ id: slug, label: text, right: z.boolean() })).check(z.minLength(2)),
+      }),
+      z.strictObject({ kind: z.literal('confirm') }),
+    ])
+    .check(z.meta({ id: 'Look', description: 'How one finds out whether something is as it must be.' }))
+
+  const rule = z
+    .strictObject({
+      id: slug,
+      at: placeSelector,
+      must: text,
+      look,
+      how: text,
+      why: text,
+      remedy: text,
+      hold: z.boolean().check(z.meta({ description: 'True when later work buries or covers it.' })),
+      figure: z.nullable(z.enum(figureKinds)),
+      ...cited,
+    })
+    .check(z.meta({ id: 'SheetRule' }))
+
+  const post = z
+    .strictObject({
+      number: whole,
+      along: inchesFromZero.check(z.meta({ description: "Inches along the rail from the unit's origin." })),
+      kind: text,
+      block: z.boolean(),
+      railBolted: z.union([z.boolean(), notStated]),
+      hingeSide: z.enum(['upstream', 'downstream', 'none', 'notStated']),
+      soilTube: z.union([z.boolean(), notStated]),
+      slots: z.union([
+        z.strictObject({ set: z.enum(['upper', 'lower']), side: z.enum(['upstream', 'downstream']) }),
+        z.enum(['none', 'notStated']),
+      ]),
+      stub: z.union([dimension, z.literal('none')]),
+      ...cited,
+    })
+    .check(z.meta({ id: 'SheetPost' }))
+
+  const panel = z
+    .strictObject({ inches: someInches, name: text, slotted: z.boolean(), ...cited })
+    .check(z.meta({ id: 'SheetPanel' }))
+
+  const common = {
+    format: z.literal('lapwise-sheet/1'),
+    id: slug,
+    version: text,
+    name: text,
+    notice: text.check(z.meta({ description: 'Shown wherever the sheet is used.' })),
+    sources: z.record(text, z.strictObject({ title: text, edition: text })),
+    category: z.enum(['W-beam barrier', 'W-beam terminal', 'transition', 'other longitudinal barrier']),
+    criteria: z.array(
+      z.strictObject({
+        standard: z.enum(['NCHRP 350', 'MASH']),
+        edition: z.int().check(z.minimum(1900), z.maximum(2100)),
+        testLevel: z.int().check(z.minimum(1), z.maximum(6)),
         ...cited,
       }),
     ),
-  })
-  .check(
-    z.meta({
-      id: 'LongitudinalSheet',
-      description: 'A rail-on-posts system: what a run consists of between its ends.',
-    }),
-  )
+    railHeight: dimension,
+    straightness: z.union([dimension, notStated]),
+    postSpacing: dimension,
+    lap: z.strictObject({ rule: z.enum(['adjacent traffic', 'terminal end-on']), ...cited }),
+    parts: z.array(z.strictObject({ id: slug, name: text, rules: z.array(rule) })),
+  }
 
-const statedFeet = z.union([z.number().check(z.nonnegative()), notStated])
+  const omission = z
+    .strictObject({
+      kind: z.enum(['single', 'long span', 'nested span']),
+      most: whole,
+      specialPostsEachSide: z.int().check(z.minimum(0)),
+      specialPostKind: z.nullable(text),
+      leastToEndUnit: z.union([inchesFromZero, notStated]),
+      leastToNextGap: z.union([inchesFromZero, notStated]),
+      nestedInches: inchesFromZero,
+      spliceOnOmittedPost: z.boolean(),
+      ...cited,
+    })
+    .check(z.meta({ id: 'OmissionRule' }))
 
-const endShape = z
-  .strictObject({
-    ...common,
-    kind: z.enum(['terminal', 'trailing anchor', 'buried end', 'bridge end']),
-    joins: z.array(text).check(z.minLength(1)),
-    posts: z.array(post),
-    panels: z.strictObject({ own: z.array(panel), adapters: z.array(panel) }),
-    listedLength: citedInches,
-    lengthOfNeedFrom: citedInchesFromZero,
-    stroke: z.union([citedInches, notStated]),
-    flare: z.union([
-      z.strictObject({
-        shape: z.enum(['straight', 'parabola']),
-        offset: dimension,
-        overInches: someInches,
-        ...cited,
+  const longitudinalShape = z
+    .strictObject({
+      ...common,
+      kind: z.literal('longitudinal'),
+      splice: z.strictObject({ position: z.enum(['post', 'midspan']), ...cited }),
+      post: z.strictObject({ kind: text, block: z.boolean(), ...cited }),
+      panels: z.strictObject({
+        standard: z.array(citedInches).check(z.minLength(1)),
+        converting: z.array(citedInches),
+        endOnly: z.array(citedInches),
       }),
-      z.literal('none'),
-    ]),
-    gating: z.union([z.boolean(), notStated]),
-    energyAbsorbing: z.union([z.boolean(), notStated]),
-    crashworthy: z.boolean(),
-    grading: z.union([
-      z.strictObject({
-        platformSlope: z.number().check(z.positive(), z.meta({ description: '10 for 1V:10H.' })),
-        behindPostOneFeet: statedFeet,
-        recoveryLengthFeet: statedFeet,
-        recoveryWidthFeet: statedFeet,
-        ...cited,
+      spacings: z.strictObject({
+        full: citedInches,
+        half: citedInches,
+        quarter: citedInches,
+        halfBeforeQuarter: citedInchesFromZero,
       }),
-      notStated,
-    ]),
-  })
-  .check(z.meta({ id: 'EndSheet', description: 'A unit that ends a run: terminal, anchor, buried end or bridge end.' }))
+      omissions: z.array(omission),
+      movedPost: z.union([z.strictObject({ most: citedInches, atSplice: z.boolean(), ...cited }), notStated]),
+      shortestRun: z.union([citedInches, notStated]),
+      workingWidths: z.array(
+        // Across the rail and often published in metres: not held to sixteenths.
+        z.strictObject({
+          spacing: z.enum(['full', 'half', 'quarter']),
+          inches: z.number().check(z.positive()),
+          ...cited,
+        }),
+      ),
+    })
+    .check(
+      z.meta({
+        id: 'LongitudinalSheet',
+        description: 'A rail-on-posts system: what a run consists of between its ends.',
+      }),
+    )
 
-/** The shape of a hardware sheet; what fits together inside it is checked by `sheetSchema`. */
-export const sheetShape = z.discriminatedUnion('kind', [longitudinalShape, endShape])
+  const statedFeet = z.union([z.number().check(z.nonnegative()), notStated])
+
+  const endShape = z
+    .strictObject({
+      ...common,
+      kind: z.enum(['terminal', 'trailing anchor', 'buried end', 'bridge end']),
+      joins: z.array(text).check(z.minLength(1)),
+      posts: z.array(post),
+      panels: z.strictObject({ own: z.array(panel), adapters: z.array(panel) }),
+      listedLength: citedInches,
+      lengthOfNeedFrom: citedInchesFromZero,
+      stroke: z.union([citedInches, notStated]),
+      flare: z.union([
+        z.strictObject({
+          shape: z.enum(['straight', 'parabola']),
+          offset: dimension,
+          overInches: someInches,
+          ...cited,
+        }),
+        z.literal('none'),
+      ]),
+      gating: z.union([z.boolean(), notStated]),
+      energyAbsorbing: z.union([z.boolean(), notStated]),
+      crashworthy: z.boolean(),
+      grading: z.union([
+        z.strictObject({
+          platformSlope: z.number().check(z.positive(), z.meta({ description: '10 for 1V:10H.' })),
+          behindPostOneFeet: statedFeet,
+          recoveryLengthFeet: statedFeet,
+          recoveryWidthFeet: statedFeet,
+          ...cited,
+        }),
+        notStated,
+      ]),
+    })
+    .check(
+      z.meta({ id: 'EndSheet', description: 'A unit that ends a run: terminal, anchor, buried end or bridge end.' }),
+    )
+
+  return z.discriminatedUnion('kind', [longitudinalShape, endShape])
+})

@@ -2,7 +2,7 @@ import { err, ok, type Result } from '../../core/result.ts'
 import type { ClearZone, Hazard, Site, SiteAlignment } from '../../core/site/site.ts'
 import { feet, type Metres, metres } from '../../core/units/quantity.ts'
 import type { InputProblem } from '../input-problem.ts'
-import { readJson } from '../read-json.ts'
+import { checkShape, readJson } from '../read-json.ts'
 import { checkSite } from './check-site.ts'
 import { readElements } from './read-elements.ts'
 import { hardwareOf } from './read-hardware.ts'
@@ -15,10 +15,19 @@ import { type Fault, type StationText, stationReader } from './station-text.ts'
  */
 export function readSite(file: string, text: string): Result<Site, readonly InputProblem[]> {
   const shape = readJson(file, text, siteSchema)
-  if (!shape.ok) return shape
+  return shape.ok ? senseOf(file, shape.value) : shape
+}
+
+/** The same of a site file whose text was read before; `raw` is what it says. */
+export function readSiteValue(file: string, raw: unknown): Result<Site, readonly InputProblem[]> {
+  const shape = checkShape(file, raw, siteSchema)
+  return shape.ok ? senseOf(file, shape.value) : shape
+}
+
+function senseOf(file: string, from: SiteFile): Result<Site, readonly InputProblem[]> {
   const faults: Fault[] = []
-  const site = siteOf(shape.value, faults)
-  if (faults.length === 0) checkSite(site, shape.value, faults)
+  const site = siteOf(from, faults)
+  if (faults.length === 0) checkSite(site, from, faults)
   return faults.length === 0 ? ok(site) : err(faults.map((fault) => ({ file, ...fault })))
 }
 

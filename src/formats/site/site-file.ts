@@ -235,7 +235,7 @@ export const siteSchema = z
     hazards: z.array(hazard).check(z.minLength(1)),
     barrier,
     hardware: z.prefault(hardware, {}),
-    sheets: z._default(z.array(sheetSchema), []),
+    sheets: z._default(z.array(z.lazy(sheetSchema)), []),
     driveways: z
       ._default(z.array(driveway), [])
       .check(z.meta({ description: 'Stretches where no barrier can stand.' })),

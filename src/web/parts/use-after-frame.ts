@@ -8,16 +8,19 @@ export function useAfterFrame<T>(value: T): T {
 }
 
 /**
- * How many of `total` are drawn: `step` with the first frame, and as many more with each one after it. What is to be
- * drawn is made in a task of its own between two frames, so that neither lasts long.
+ * How many of `total` are drawn: `step` with the first frame, and as many more each time that is on screen. What is to
+ * be drawn is made in a task of its own between two frames, so that neither lasts long; the frame between gives the
+ * browser time to put the one before on screen.
  */
 export function useFrameByFrame(total: number, step: number): number {
   const [drawn, setDrawn] = useState(step)
   useEffect(() => {
     if (drawn >= total) return
     let timer: ReturnType<typeof setTimeout> | undefined
-    const frame = requestAnimationFrame(() => {
-      timer = setTimeout(() => setDrawn(drawn + step))
+    let frame = requestAnimationFrame(() => {
+      frame = requestAnimationFrame(() => {
+        timer = setTimeout(() => setDrawn(drawn + step))
+      })
     })
     return () => {
       cancelAnimationFrame(frame)

@@ -15,8 +15,8 @@ test('lengths, stations and speed are converted and rounded, and what is no numb
 
 test('the tables are those of the new unit: 76 m at 100 km/h, not 250 ft', () => {
   // RDG 2011 Table 5-10(a), 100 km/h, ADT 5,000 to 10,000, as in the handbook's constructed case P6: L_R 76 m.
-  expect(solveSite(exampleSite).solution?.report.approach.runoutLength).toBe(250)
-  expect(solveSite(inUnits(exampleSite, 'metric')).solution?.report.approach.runoutLength).toBe(76)
+  expect(solveSite(exampleSite).results?.().report.approach.runoutLength).toBe(250)
+  expect(solveSite(inUnits(exampleSite, 'metric')).results?.().report.approach.runoutLength).toBe(76)
 })
 
 test('the elements of an alignment are not rounded, so that they still meet', () => {

@@ -19,6 +19,12 @@ describe('a place of the draft', () => {
     expect(valueAt({ barrier: { flare: null } }, 'barrier.flare.rate')).toBe(undefined)
     expect(withValue({ a: null }, 'a.b', 1)).toEqual({ a: { b: 1 } })
   })
+
+  test('is taken out, and not left there empty', () => {
+    const draft = { clearZone: { foreslope: 6, take: 'low' }, name: 'A' }
+    expect(withValue(draft, 'clearZone.foreslope', undefined)).toStrictEqual({ clearZone: { take: 'low' }, name: 'A' })
+    expect(withValue(draft, 'name', undefined)).toStrictEqual({ clearZone: { foreslope: 6, take: 'low' } })
+  })
 })
 
 test('a typed text means a number only where it is one', () => {
@@ -50,7 +56,8 @@ describe('problems', () => {
 })
 
 test('the example is a site with a need, a run that can be laid out, and nothing unread', () => {
-  const { solution, problems } = solveSite(exampleSite)
+  const { results, problems } = solveSite(exampleSite)
+  const solution = results?.()
   expect(problems).toEqual([])
   expect(solution?.layoutProblems).toEqual([])
   expect(solution?.report.installed).not.toBe(null)

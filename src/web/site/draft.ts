@@ -28,7 +28,8 @@ function put(into: unknown, [step, ...rest]: readonly Step[], value: unknown): u
   if (step === undefined) return value
   const inner = put((into as Record<Step, unknown> | null)?.[step], rest, value)
   if (typeof step === 'number') return (into as readonly unknown[]).map((item, i) => (i === step ? inner : item))
-  return { ...(into as object | null), [step]: inner }
+  const { [step]: _, ...others } = (into ?? {}) as Readonly<Record<Step, unknown>>
+  return inner === undefined ? others : { ...(into as object | null), [step]: inner }
 }
 
 /** The items of the list at `place`. */

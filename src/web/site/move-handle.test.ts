@@ -10,9 +10,9 @@ import { solveSite } from './solve-site.ts'
 const feet = 0.3048
 
 function handleOf(draft: Draft, place: string) {
-  const { site, solution } = solveSite(draft)
-  if (site === null || solution === null) throw new Error('the draft is no site with a need')
-  const handle = planHandles(planInput(site, solution.need, 'web')).find((one) => one.place === place)
+  const { site, need } = solveSite(draft)
+  if (site === null || need === null) throw new Error('the draft is no site with a need')
+  const handle = planHandles(planInput(site, need, 'web')).find((one) => one.place === place)
   if (handle === undefined) throw new Error(`there is no handle ${place}`)
   return { site, handle }
 }

@@ -1,4 +1,5 @@
 import { feetInchesText } from '../../core/hardware/dimension-text.ts'
+import type { Need } from '../../core/need/need.ts'
 import type { TableValue } from '../../core/need/tables/table.ts'
 import type { Site } from '../../core/site/site.ts'
 import { stationWords } from '../../drawing/views/plan/site-words.ts'
@@ -6,13 +7,19 @@ import type { DirectionReport, Installed } from '../../operations/compute-need.t
 import { say } from '../messages.ts'
 import { ProblemList } from '../parts/trouble-note.tsx'
 import { longText } from './long-text.ts'
-import type { Solution } from './solve-site.ts'
+import type { SiteResults } from './solve-site.ts'
 import { Unconfirmed } from './unconfirmed.tsx'
 import { words } from './words.ts'
 
+interface Props {
+  readonly site: Site
+  readonly need: Need
+  readonly results: SiteResults
+}
+
 /** Where the barrier begins and ends, what governs, and by which numbers of which tables. */
-export function NeedPane({ site, solution }: { readonly site: Site; readonly solution: Solution }) {
-  const { report, need, layoutProblems } = solution
+export function NeedPane({ site, need, results }: Props) {
+  const { report, layoutProblems } = results
   const { need: s } = words()
   return (
     <section class="sheet site-need" aria-labelledby="site-need-title">

@@ -9,20 +9,21 @@ import { TroubleNote } from '../parts/trouble-note.tsx'
 import { goTo, panePath } from '../route.ts'
 import { type Draft, textOf } from './draft.ts'
 import { exampleSite } from './example-site.ts'
-import type { SolvedSite } from './solve-site.ts'
+import type { SiteResults } from './solve-site.ts'
 import { words } from './words.ts'
 
 interface Props {
   readonly source: RunSource
   readonly draft: Draft
-  readonly solved: SolvedSite
+  /** Null where there is no need. */
+  readonly results: SiteResults | 'to come' | null
   readonly sweep: (change: (draft: Draft) => Draft, said: () => string) => void
 }
 
 type Notice = { readonly title: string; readonly trouble: Pick<Trouble, 'message' | 'problems'> }
 
 /** What can be done with the site as a whole. */
-export function SiteActions({ source, draft, solved, sweep }: Props) {
+export function SiteActions({ source, draft, results, sweep }: Props) {
   const { actions } = words()
   const [notice, notify] = useState<Notice | null>(null)
   const open = async (file: File): Promise<void> => {
@@ -44,7 +45,7 @@ export function SiteActions({ source, draft, solved, sweep }: Props) {
   const saved = `data:application/json;charset=utf-8,${encodeURIComponent(`${JSON.stringify(draft, null, 2)}\n`)}`
   return (
     <section class="site-actions" aria-label={actions.title}>
-      <MakeRun source={source} draft={draft} solved={solved} notify={notify} />
+      <MakeRun source={source} draft={draft} results={results} notify={notify} />
       <a class="button" href={saved} download={`${saveName}.json`}>
         {actions.save}
       </a>
@@ -94,24 +95,18 @@ interface MakeRunProps extends Omit<Props, 'sweep'> {
   readonly notify: (notice: Notice | null) => void
 }
 
-function MakeRun({ source, draft, solved, notify }: MakeRunProps) {
+function MakeRun({ source, draft, results, notify }: MakeRunProps) {
   const { actions } = words()
   const [isMaking, setMaking] = useState(false)
   /** The same run keeps its id, so that trying again cannot make a second one. */
   const made = useRef({ id: newId(), text: '' })
-  const { solution } = solved
-  const why =
-    solution === null
-      ? actions.cannotProblems
-      : solution.report.run === null
-        ? actions.cannotChoose
-        : solution.layoutProblems.length > 0
-          ? actions.cannotLayOut.replace(/:$/, '.')
-          : null
+  const run = results === 'to come' ? null : (results?.report.run ?? null)
+  const why = results === 'to come' ? null : whyNot(results)
+  const isOff = run === null || why !== null
   const make = async (): Promise<void> => {
-    if (why !== null || solution === null || isMaking) return
+    if (isOff || isMaking) return
     const name = textOf(draft.name) || actions.newRun
-    const text = JSON.stringify({ ...(solution.report.run as object), name })
+    const text = JSON.stringify({ ...(run as object), name })
     if (made.current.text !== text) made.current = { id: newId(), text }
     setMaking(true)
     const { id } = made.current
@@ -124,8 +119,8 @@ function MakeRun({ source, draft, solved, notify }: MakeRunProps) {
     <div class="site-make">
       <button
         type="button"
-        class={why === null ? 'button main' : 'button main off'}
-        aria-disabled={why !== null || isMaking}
+        class={isOff ? 'button main off' : 'button main'}
+        aria-disabled={isOff || isMaking}
         aria-describedby={why === null ? undefined : 'site-make-how'}
         onClick={() => void make()}
       >
@@ -138,4 +133,12 @@ function MakeRun({ source, draft, solved, notify }: MakeRunProps) {
       )}
     </div>
   )
+}
+
+/** Why no run can be made of the site; null where one can. */
+function whyNot(results: SiteResults | null): string | null {
+  const { actions } = words()
+  if (results === null) return actions.cannotProblems
+  if (results.report.run === null) return actions.cannotChoose
+  return results.layoutProblems.length > 0 ? actions.cannotLayOut.replace(/:$/, '.') : null
 }

@@ -1,14 +1,13 @@
 import type { DirectionReport } from '../../operations/compute-need.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { longText } from './long-text.ts'
-import type { SolvedSite } from './solve-site.ts'
+import type { SiteResults } from './solve-site.ts'
 import { words } from './words.ts'
 
 /** The need in one line, which stays in sight while numbers are changed. */
-export function SiteSum({ solved }: { readonly solved: SolvedSite }) {
+export function SiteSum({ results }: { readonly results: SiteResults | null }) {
   const { sum } = words()
-  const { solution } = solved
-  if (solution === null)
+  if (results === null)
     return (
       <div class="site-sum" role="status" aria-label={sum.title}>
         <p>
@@ -16,7 +15,7 @@ export function SiteSum({ solved }: { readonly solved: SolvedSite }) {
         </p>
       </div>
     )
-  const { report, checks } = solution
+  const { report, checks } = results
   const need = (direction: DirectionReport | null): string =>
     direction === null ? sum.none : longText(direction.lengthOfNeed, report.unit)
   const installed =

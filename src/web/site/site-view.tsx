@@ -34,9 +34,9 @@ interface Swept {
 }
 
 /** What the page of a site is built of, in the order of building. */
-const stages = ['head', 'sum', 'plan', 'picture', 'form', 'need', 'section', 'checks'] as const
+const stages = ['head', 'site', 'sum', 'plan', 'picture', 'form', 'need', 'section', 'checks'] as const
 
-const unsolved: SolvedSite = { site: null, solution: null, problems: [] }
+const unsolved: SolvedSite = { site: null, need: null, results: null, problems: [] }
 
 /** A site whose numbers are changed by hand or on its plan, with everything that follows from them. */
 export function SiteView({ source }: { readonly source: RunSource }) {
@@ -47,8 +47,9 @@ export function SiteView({ source }: { readonly source: RunSource }) {
   // Frame by frame, so that the page answers while it is built.
   const built = useFrameByFrame(stages.length, 1)
   const has = (stage: (typeof stages)[number]): boolean => built > stages.indexOf(stage)
-  const isSolved = has('sum')
+  const isSolved = has('site')
   const solved = useMemo(() => (isSolved ? solveSite(settled) : unsolved), [settled, isSolved])
+  const results = has('sum') ? (solved.results?.() ?? null) : null
   const drawn = useRef<{ readonly site: Site; readonly draft: Draft } | null>(null)
   if (solved.site !== null) drawn.current = { site: solved.site, draft: settled }
   const sections = useMemo(() => sectionsOf(draft), [draft, language()])
@@ -69,7 +70,6 @@ export function SiteView({ source }: { readonly source: RunSource }) {
   }
   const page = isWide ? 'web' : 'phone'
   const shown = drawn.current
-  const need = solved.solution?.need ?? null
   return (
     <div class={built < stages.length ? 'site building' : 'site'}>
       <header class="sheet site-head">
@@ -80,7 +80,7 @@ export function SiteView({ source }: { readonly source: RunSource }) {
           <h1>{words().title}</h1>
         </div>
         <p class="hint">{words().how}</p>
-        <SiteActions source={source} draft={draft} solved={solved} sweep={sweep} />
+        <SiteActions source={source} draft={draft} results={has('sum') ? results : 'to come'} sweep={sweep} />
         <div role="status">
           {swept !== null && (
             <p class="site-swept">
@@ -99,7 +99,7 @@ export function SiteView({ source }: { readonly source: RunSource }) {
           )}
         </div>
       </header>
-      {isSolved && <SiteSum solved={solved} />}
+      {has('sum') && <SiteSum results={results} />}
       <div class="site-pictures">
         {solved.problems.length > 0 && (
           <Attention problems={problems} fields={fields} isRefused={solved.site !== null} />
@@ -108,7 +108,7 @@ export function SiteView({ source }: { readonly source: RunSource }) {
           <PlanPane
             draft={shown.draft}
             site={shown.site}
-            need={need}
+            need={solved.need}
             page={page}
             isDrawn={has('picture')}
             change={setDraft}
@@ -126,13 +126,11 @@ export function SiteView({ source }: { readonly source: RunSource }) {
         />
       )}
       <div class="site-results">
-        {has('need') && solved.site !== null && solved.solution !== null && (
-          <NeedPane site={solved.site} solution={solved.solution} />
+        {has('need') && solved.site !== null && solved.need !== null && results !== null && (
+          <NeedPane site={solved.site} need={solved.need} results={results} />
         )}
-        {has('section') && shown !== null && <SectionPane site={shown.site} need={need} page={page} />}
-        {has('checks') && solved.solution !== null && (
-          <ChecksPane checks={solved.solution.checks} units={unitsOf(draft)} />
-        )}
+        {has('section') && shown !== null && <SectionPane site={shown.site} need={solved.need} page={page} />}
+        {has('checks') && results !== null && <ChecksPane checks={results.checks} units={unitsOf(draft)} />}
       </div>
     </div>
   )

@@ -2,7 +2,8 @@ import type { FitCheck } from '../../core/fit/fit.ts'
 import { findNeed, type Need } from '../../core/need/need.ts'
 import type { Site } from '../../core/site/site.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
-import { readSite } from '../../formats/site/read-site.ts'
+import { once } from '../../formats/once.ts'
+import { readSiteValue } from '../../formats/site/read-site.ts'
 import { type NeedReport, needProblem, reportNeed } from '../../operations/compute-need.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
 import { runForNeed } from '../../operations/run-for-need.ts'
@@ -12,13 +13,15 @@ import type { Draft } from './draft.ts'
 export interface SolvedSite {
   /** Null while something written is wrong; `problems` then say what. */
   readonly site: Site | null
-  /** Null also where a need cannot be computed; `problems` then say why. */
-  readonly solution: Solution | null
+  /** Null also where it cannot be computed; `problems` then say why. */
+  readonly need: Need | null
+  /** Computed when first asked for, which takes as long as all the rest; null where there is no need. */
+  readonly results: (() => SiteResults) | null
   readonly problems: readonly InputProblem[]
 }
 
-export interface Solution {
-  readonly need: Need
+/** What follows from a need. */
+export interface SiteResults {
   readonly report: NeedReport
   /** Each once, also where both ends are of one sheet. */
   readonly checks: readonly FitCheck[]
@@ -30,15 +33,18 @@ export interface Solution {
 const file = 'site'
 
 export function solveSite(draft: Draft): SolvedSite {
-  const read = readSite(file, JSON.stringify(draft))
-  if (!read.ok) return { site: null, solution: null, problems: read.error }
+  const read = readSiteValue(file, draft)
+  if (!read.ok) return { site: null, need: null, results: null, problems: read.error }
   const site = read.value
   const need = findNeed(site)
-  if (!need.ok) return { site, solution: null, problems: [needProblem(file, need.error, site.units)] }
-  const report = reportNeed(site, need.value)
-  const layoutProblems = problemsOfLayout(site, need.value, report)
+  if (!need.ok) return { site, need: null, results: null, problems: [needProblem(file, need.error, site.units)] }
+  return { site, need: need.value, results: once(() => resultsOf(site, need.value)), problems: [] }
+}
+
+function resultsOf(site: Site, need: Need): SiteResults {
+  const report = reportNeed(site, need)
   const checks = [...new Map(report.checks.map((check) => [JSON.stringify(check), check])).values()]
-  return { site, solution: { need: need.value, report, checks, layoutProblems }, problems: [] }
+  return { report, checks, layoutProblems: problemsOfLayout(site, need, report) }
 }
 
 function problemsOfLayout(site: Site, need: Need, { installed }: NeedReport): readonly InputProblem[] {

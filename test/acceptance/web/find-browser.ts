@@ -26,13 +26,25 @@ export async function findBrowser(): Promise<FoundBrowser> {
   throw new Error(['No browser was found that renders a page.', ...tried, how].join('\n'))
 }
 
+/**
+ * The packed browser, which is built without a window of its own, where it renders a page; otherwise null. A desktop
+ * window is drawn by the same processors as the page, and on few of them counts against it.
+ */
+export async function findWindowless(): Promise<FoundBrowser | null> {
+  if (!isPackedHere) return null
+  const found = plain((await packed()).executablePath)
+  return (await troubleWith(found)) === null ? found : null
+}
+
 function* candidates(): Generator<() => Promise<FoundBrowser | null>> {
   const { CHROME_PATH } = process.env
   if (CHROME_PATH !== undefined && CHROME_PATH !== '') yield async () => plain(CHROME_PATH)
   for (const path of installed()) yield async () => plain(path)
   yield async () => (existsSync(chromium.executablePath()) ? plain(chromium.executablePath()) : null)
-  if (process.platform === 'linux' && process.arch === 'x64') yield packed
+  if (isPackedHere) yield packed
 }
+
+const isPackedHere = process.platform === 'linux' && process.arch === 'x64'
 
 /** Root has no use for the sandbox, and a test no use for what a browser asks the network by itself. */
 const usualArgs = ['--disable-background-networking', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])]
@@ -70,7 +82,7 @@ function isProgram(path: string): boolean {
 }
 
 /** It unpacks itself with the libraries it needs when it is told that it runs in such a place. */
-async function packed(): Promise<FoundBrowser | null> {
+async function packed(): Promise<FoundBrowser> {
   process.env.AWS_LAMBDA_JS_RUNTIME = 'nodejs20.x'
   process.env.AWS_EXECUTION_ENV = 'AWS_Lambda_nodejs20.x'
   const { default: chromiumPack } = await import('@sparticuz/chromium')

@@ -1,0 +1,38 @@
+import type { RunFile, RunFileEnd } from './run-file.ts'
+
+/** The run as the text that `readRun` reads back, nothing left to a default. */
+export const writeRun = (run: RunFile): string => `${JSON.stringify(toShape(run), null, 2)}\n`
+
+function toShape(run: RunFile): unknown {
+  const { need, standing, decision } = run
+  return {
+    format: 'lapwise-run/1',
+    name: run.name,
+    units: run.units,
+    road: run.road,
+    work: run.work,
+    letting: run.letting,
+    system: run.system,
+    first: endToShape(run.first),
+    second: endToShape(run.second),
+    need: need && { from: need.fromInches, to: need.toInches },
+    stock: run.stock?.map(({ inches, count }) => (count === null ? inches : { length: inches, count })) ?? null,
+    obstructions: run.obstructions.map(({ name, fromInches, toInches }) => ({ name, from: fromInches, to: toInches })),
+    reduced: run.reduced.map(({ fromInches, toInches, ...part }) => ({ from: fromInches, to: toInches, ...part })),
+    standing: standing && {
+      postOneAt: standing.postOneAtInches,
+      panels: standing.panels,
+      postsDriven: standing.postsDriven,
+    },
+    mayExtend: run.mayExtendInches,
+    decision: decision && { postOneAt: decision.postOneAtInches, panels: decision.panels },
+    decisionRule: run.decisionRule,
+    instruments: run.instruments,
+    sheets: run.sheets,
+  }
+}
+
+function endToShape(end: RunFileEnd): unknown {
+  if (end.kind === 'standing splice') return { standingSplice: { at: end.atInches, position: end.position } }
+  return end.atInches === null ? { sheet: end.sheet } : { sheet: end.sheet, at: end.atInches }
+}
