@@ -151,6 +151,7 @@ function RequirementList({ requirements, units, wordOf, run, open, near }: ListP
   const list = useRef<HTMLElement>(null)
   const groups = useMemo(() => groupByPlace(requirements), [requirements])
   const drawn = useFrameByFrame(groups.length, drawnAtOnce)
+  const isOpen = open !== null
   useEffect(() => {
     const box = list.current
     const current = box?.querySelector('[aria-current]')
@@ -160,7 +161,8 @@ function RequirementList({ requirements, units, wordOf, run, open, near }: ListP
   }, [open, drawn])
   useEffect(() => {
     const box = list.current
-    if (box === null) return
+    // What is open is where the walk is; watching the list would cost each key a look at every group.
+    if (box === null || isOpen) return
     // A band below the strip: the group that enters it is where the walk is.
     const watcher = new IntersectionObserver(
       (entries) => {
@@ -171,7 +173,7 @@ function RequirementList({ requirements, units, wordOf, run, open, near }: ListP
     )
     for (const group of box.querySelectorAll('[data-at]')) watcher.observe(group)
     return () => watcher.disconnect()
-  }, [groups, near, drawn])
+  }, [groups, near, drawn, isOpen])
   return (
     <nav ref={list} class="walk-list" aria-label={m.walk.requirements} aria-busy={drawn < groups.length}>
       {groups.slice(0, drawn).map((group) => (
