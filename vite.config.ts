@@ -50,7 +50,6 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [
     sharedWorkerFiles('src/web/data/device-worker.ts'),
-    compiledAhead('device-worker'),
     packedFiles(),
     VitePWA({
       strategies: 'injectManifest',
@@ -96,27 +95,6 @@ function sharedWorkerFiles(worker: string): Plugin {
     },
     transform(code) {
       return code.includes(written) ? code.replace(written, `import.meta.ROLLUP_FILE_URL_${reference}`) : null
-    },
-  }
-}
-
-/**
- * Tells a browser to compile the functions of a script while it comes in, beside the page, and not one by one in the
- * page when they are first called (V8's explicit compile hints; others take it for a comment). A worker has nobody
- * beside it to do that.
- */
-function compiledAhead(worker: string): Plugin {
-  return {
-    name: 'compiled-ahead',
-    apply: 'build',
-    generateBundle: {
-      // The hint counts on the first line only, so it comes after all else that is put there.
-      order: 'post',
-      handler(_, bundle) {
-        for (const file of Object.values(bundle)) {
-          if (file.type === 'chunk' && file.name !== worker) file.code = `//# allFunctionsCalledOnLoad\n${file.code}`
-        }
-      },
     },
   }
 }
