@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact'
-import { useMemo, useRef, useState } from 'preact/hooks'
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { describeLengthProblem } from '../../core/units/length-problem.ts'
 import { parseLength } from '../../core/units/length-text.ts'
 import { m, say } from '../messages.ts'
@@ -26,12 +26,20 @@ export function LengthField({ text, units, change, children }: Props) {
   // The keypad is drawn once and reaches what is typed through this.
   const latest = useRef({ text, change })
   latest.current = { text, change }
+  const caret = useRef<number | null>(null)
+  // Written once all else of the page stands: the browser lays the page out when a field is written.
+  useLayoutEffect(() => {
+    const input = field.current!
+    if (input.value !== text) input.value = text
+    // Where the text is written to its end, the caret is there already.
+    if (caret.current !== null && caret.current !== text.length) input.setSelectionRange(caret.current, caret.current)
+    caret.current = null
+  }, [text])
   const put = (from: number, to: number, insertion: string): void => {
     const { text, change } = latest.current
     const next = (text.slice(0, from) + insertion + text.slice(to)).replace(/^ +/, '').replace(/ {2,}/g, ' ')
+    caret.current = next.length - (text.length - to)
     change(next)
-    const caret = next.length - (text.length - to)
-    requestAnimationFrame(() => field.current?.setSelectionRange(caret, caret))
   }
   const selection = (): readonly [number, number] => {
     const { selectionStart, selectionEnd } = field.current!
@@ -59,7 +67,6 @@ export function LengthField({ text, units, change, children }: Props) {
         id="length"
         class="length-text"
         data-first
-        value={text}
         inputMode={isOwnKeypad ? 'none' : 'text'}
         autocomplete="off"
         spellcheck={false}

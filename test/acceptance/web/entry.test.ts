@@ -50,6 +50,26 @@ test('Enter saves and goes to the next requirement, without a mouse', async ({ p
   await expectOnServer('post-8/rail-height', { value: '31 1/8 in' })
 })
 
+test('the keypad writes where the caret stands, and the caret stays behind what it wrote', async ({ page }) => {
+  await open(page, '/walk/post-8/rail-height')
+  const key = (name: string) => page.locator('.keypad').getByRole('button', { name, exact: true }).click()
+  await length(page).fill('3 1/8')
+  await length(page).evaluate((field: HTMLInputElement) => field.setSelectionRange(1, 1))
+  await key('1')
+  await key('0')
+  await expect(length(page)).toHaveValue('310 1/8')
+  await key('Erase the last character')
+  await expect(length(page)).toHaveValue('31 1/8')
+  const caret = () =>
+    length(page).evaluate(({ selectionStart, selectionEnd }: HTMLInputElement) => [selectionStart, selectionEnd])
+  expect(await caret()).toEqual([2, 2])
+  await length(page).evaluate((field: HTMLInputElement) => field.setSelectionRange(0, 2))
+  await key('7')
+  await expect(length(page)).toHaveValue('7 1/8')
+  expect(await caret()).toEqual([1, 1])
+  await expect(page.locator('.echo')).toContainText('7 1/8 in')
+})
+
 test('a reading whose answer is lost on the way is on the device, and on the server once', async ({ page }) => {
   await open(page, '/walk/post-9/rail-height')
   await page.getByLabel('Read by').fill('R. Quist')
