@@ -19,7 +19,7 @@ export default defineConfig({
             // What the page needs from the start, and its worker too.
             {
               name: 'shared',
-              test: /src.(core.(units|result)|words|formats.entry-id|web.data.(sha256|later|messages|device)[.])|comlink/,
+              test: /src.(core.(units|result)|words|formats.(entry-id|canonical-json)|web.data.(sha256|later|messages|device)[.])|comlink|preload-helper/,
               minShareCount: 2,
               priority: 2,
             },
