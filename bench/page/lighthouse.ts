@@ -6,7 +6,7 @@ import { setTimeout } from 'node:timers/promises'
 import { type Browser, chromium } from '@playwright/test'
 import { type FoundBrowser, findWindowless } from '../../test/acceptance/web/find-browser.ts'
 import { dropFolder, temporaryFolder } from '../../test/acceptance/web/serve.ts'
-import { type BenchRow, median } from '../measure.ts'
+import { type BenchRow, figure, median } from '../measure.ts'
 
 /** Kept out of the packages: it is large, and only asked for here. */
 const lighthouse = 'lighthouse@12.2.3'
@@ -16,7 +16,12 @@ const times = 5
 /** How long a browser is left alone first: it fetches and draws views of its own, which would count against the page. */
 const settling = 8000
 
-type Scores = Readonly<Record<(typeof categories)[number], number>>
+interface Visit {
+  /** From 0 to 1. */
+  readonly scores: Readonly<Record<(typeof categories)[number], number>>
+  /** How quick Lighthouse found this machine; the slower it is, the longer the page's own work takes. */
+  readonly machine: number
+}
 
 /**
  * The scores of Lighthouse in its mobile setting, or that it could not be had; measured in `other` where no browser
@@ -31,25 +36,26 @@ export async function benchLighthouse(
   const browser = windowless ?? other
   const rows: BenchRow[] = []
   for (const [name, path] of Object.entries(paths)) {
-    const all: Scores[] = []
+    const visits: Visit[] = []
     for (let i = 0; i < times; i++) {
-      const scores = await firstVisit(address + path, browser)
-      if (typeof scores === 'string')
-        return [...rows, { what: `Lighthouse: ${scores}`, figure: 'not measured', aim: '' }]
-      all.push(scores)
+      const visit = await firstVisit(address + path, browser)
+      if (typeof visit === 'string') return [...rows, { what: `Lighthouse: ${visit}`, figure: 'not measured', aim: '' }]
+      visits.push(visit)
     }
+    const all = visits.map(({ scores }) => scores)
     const [worst, best] = [Math.min, Math.max].map((of) => of(...all.map(({ performance }) => performance * 100)))
+    const machine = median(visits.map((visit) => visit.machine))
     rows.push({
       what: `Lighthouse, mobile, first visit, ${windowless === null ? 'desktop browser' : 'browser without a window'}, ${name} page: ${categories.join(', ')}; medians of ${times}`,
-      figure: `${categories.map((one) => Math.round(median(all.map((scores) => scores[one])) * 100)).join(', ')} (performance ${Math.round(worst!)} to ${Math.round(best!)})`,
+      figure: `${categories.map((one) => Math.round(median(all.map((scores) => scores[one])) * 100)).join(', ')} (performance ${Math.round(worst!)} to ${Math.round(best!)}; speed of this machine ${figure(machine)})`,
       aim: '95 and more',
     })
   }
   return rows
 }
 
-/** The scores in a browser that was never here. */
-async function firstVisit(address: string, browser: FoundBrowser): Promise<Scores | string> {
+/** In a browser that was never here. */
+async function firstVisit(address: string, browser: FoundBrowser): Promise<Visit | string> {
   const { port, instance } = await startBrowser(browser)
   try {
     return await scoresOf(address, port)
@@ -74,12 +80,12 @@ const freePort = (): Promise<number> =>
     })
   })
 
-/** From 0 to 1; or why there are none. */
-async function scoresOf(address: string, port: number): Promise<Scores | string> {
+/** What was found, or why nothing was. */
+async function scoresOf(address: string, port: number): Promise<Visit | string> {
   const folder = await temporaryFolder()
-  const report = join(folder, 'report.json')
+  const file = join(folder, 'report.json')
   const words = [
-    ...['--yes', lighthouse, address, '--quiet', '--output=json', `--output-path=${report}`],
+    ...['--yes', lighthouse, address, '--quiet', '--output=json', `--output-path=${file}`],
     `--only-categories=${categories.join(',')}`,
     `--port=${port}`,
   ]
@@ -92,9 +98,13 @@ async function scoresOf(address: string, port: number): Promise<Scores | string>
     said += bytes.toString()
   })
   const code = await new Promise<number | null>((resolve) => child.on('close', resolve))
-  const text = code === 0 ? await readFile(report, 'utf8') : null
+  const text = code === 0 ? await readFile(file, 'utf8') : null
   await dropFolder(folder)
   if (text === null) return `${lighthouse} could not be had or did not end well (${said.trim().split('\n').at(-1)})`
-  const { categories: found } = JSON.parse(text) as { categories: Record<string, { score: number }> }
-  return Object.fromEntries(categories.map((category) => [category, found[category]!.score])) as unknown as Scores
+  const report = JSON.parse(text) as {
+    readonly categories: Record<string, { readonly score: number }>
+    readonly environment: { readonly benchmarkIndex: number }
+  }
+  const scores = Object.fromEntries(categories.map((category) => [category, report.categories[category]!.score]))
+  return { scores: scores as unknown as Visit['scores'], machine: report.environment.benchmarkIndex }
 }

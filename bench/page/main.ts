@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
-import { type Browser, type BrowserContext, chromium, type Page } from '@playwright/test'
+import { type Browser, type BrowserContext, type CDPSession, chromium, type Page } from '@playwright/test'
 import { findBrowser } from '../../test/acceptance/web/find-browser.ts'
 import { openPage } from '../../test/acceptance/web/offline-device.ts'
 import { dropFolder, startServer, temporaryFolder } from '../../test/acceptance/web/serve.ts'
@@ -143,9 +143,11 @@ async function opening(browser: Browser, address: string, run: LongRun): Promise
   ]
 }
 
-async function slowDown(page: Page): Promise<void> {
+/** What was opened to do it, for what else is to be told the browser. */
+async function slowDown(page: Page): Promise<CDPSession> {
   const devtools = await page.context().newCDPSession(page)
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: slower })
+  return devtools
 }
 
 interface Keys {
@@ -154,8 +156,11 @@ interface Keys {
   readonly event: 'keydown' | 'click'
   /** A length, and then nothing again. */
   readonly pressed: readonly string[]
-  press(page: Page, key: string): Promise<void>
+  press(page: Page, devtools: CDPSession, key: string): Promise<void>
 }
+
+/** How long a finger rests on a key, milliseconds; what the page does meanwhile is done when it lifts. */
+const rest = 80
 
 const erased = (text: readonly string[], erase: string): readonly string[] => [...text, ...text.map(() => erase)]
 
@@ -163,21 +168,24 @@ const keyboard: Keys = {
   of: 'a keyboard',
   event: 'keydown',
   pressed: erased(['3', '1', ' ', '1', '/', '8', '"'], 'Backspace'),
-  press: (page, key) => page.keyboard.press(key),
+  press: (page, _, key) => page.keyboard.press(key),
 }
 
 const keypad: Keys = {
   of: "the page's keypad",
   event: 'click',
   pressed: erased(['3', '1', '⅛', '.', '0', '/', '8'], 'Erase the last character'),
-  // A bare touch: to be sure of what it hits, a locator's own tap would work in the page while the time runs.
-  press: async (page, key) => {
+  // Bare touches: to be sure of what it hits, a locator's own tap would work in the page while the time runs.
+  press: async (page, devtools, key) => {
     const { x, y, width, height } = (await page
       .locator('.keypad')
       .getByRole('button', { name: key, exact: true })
       .boundingBox())!
     await page.waitForTimeout(100)
-    await page.touchscreen.tap(x + width / 2, y + height / 2)
+    const touchPoints = [{ x: x + width / 2, y: y + height / 2 }]
+    await devtools.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints })
+    await page.waitForTimeout(rest)
+    await devtools.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] })
   },
 }
 
@@ -199,13 +207,13 @@ async function typing(browser: Browser, address: string, run: LongRun, keys: Key
   const field = page.getByLabel(/^Length/)
   await field.waitFor()
   await page.waitForTimeout(1500)
-  await slowDown(page)
+  const devtools = await slowDown(page)
   await field.focus()
   await page.evaluate(watchKeys(keys.event))
   const rounds = 6
   for (let round = 0; round < rounds; round++) {
     for (const key of keys.pressed) {
-      await keys.press(page, key)
+      await keys.press(page, devtools, key)
       await page.waitForTimeout(120)
     }
   }
@@ -213,10 +221,13 @@ async function typing(browser: Browser, address: string, run: LongRun, keys: Key
   await context.close()
   return {
     what: `verdict after a key of ${keys.of}, on a phone ${slower} times slower, median of ${times.length} keys`,
-    figure: `${figure(median(times))} ms (worst ${figure(Math.max(...times))})`,
+    figure: `${figure(median(times))} ms (nine of ten under ${figure(nineOfTen(times))}, worst ${figure(Math.max(...times))})`,
     aim: 'under 50 ms',
   }
 }
+
+const nineOfTen = (times: readonly number[]): number =>
+  times.toSorted((a, b) => a - b)[Math.ceil(times.length * 0.9) - 1]!
 
 /** Of the page: keeps how long each task took that took longer than 50 ms. */
 const watchTasks = `
