@@ -175,16 +175,21 @@ const leftOf = (element: Element): number => element.getBoundingClientRect().lef
 /** Height of a frame that shows no more than rail and posts, pixels. */
 const lowFrame = 200
 
-/** Scrolls the strip alone, not the page: to the open place, or else past the title, which the page shows itself. */
+/**
+ * Scrolls the strip alone, not the page: to the open place, or else past the title, which the page shows itself. Where
+ * there is room for little more than the rail it begins where the walk begins.
+ */
 function bringIntoView(box: HTMLElement, place: string | null): void {
+  const isUntouched = box.scrollTop === 0 && box.scrollLeft === 0
+  const isLow = box.clientHeight < lowFrame
   const frame = box.getBoundingClientRect()
-  const target = place === null ? null : box.querySelector(`[data-place="${CSS.escape(place)}"]`)
-  // Where there is room for little more than the rail, the rail it is.
-  const head = box.clientHeight < lowFrame ? 'panel-' : 'traffic'
-  const tops = [...box.querySelectorAll(`[data-place^="${head}"]`)].map((one) => one.getBoundingClientRect().top)
-  const top = tops.length === 0 ? undefined : Math.min(...tops)
-  if (top !== undefined && box.scrollTop === 0) box.scrollTop = top - frame.top - 8
-  if (target === null || target === undefined) return
+  if (isUntouched && !isLow) {
+    const tops = [...box.querySelectorAll('[data-place^="traffic"]')].map((one) => one.getBoundingClientRect().top)
+    if (tops.length > 0) box.scrollTop = Math.min(...tops) - frame.top - 8
+  }
+  const sought = place ?? (isUntouched && isLow ? 'post-1' : null)
+  const target = sought === null ? null : box.querySelector(`[data-place="${CSS.escape(sought)}"]`)
+  if (target === null) return
   const { left, width, top: upper, height } = target.getBoundingClientRect()
   box.scrollLeft += left + width / 2 - frame.left - frame.width / 2
   if (upper < frame.top || upper + height > frame.bottom)
