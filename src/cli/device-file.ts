@@ -1,9 +1,9 @@
-import { createHash } from 'node:crypto'
 import { type DeviceFile, readDeviceFile } from '../formats/entry/device-file.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { NamedPhoto } from '../operations/packet-photos.ts'
 import { BadInput } from './command.ts'
 import { readText, shownName, soundValue } from './io.ts'
+import { sha256 } from './sha256.ts'
 
 /** The file that a device exports. */
 export const loadDevice = async (file: string): Promise<DeviceFile> =>
@@ -14,17 +14,17 @@ const endings = { 'image/jpeg': 'jpg', 'image/png': 'png', 'image/webp': 'webp' 
 /** The photos in a device's file, each under its SHA-256, which its bytes have to have. */
 export function photosOfDevice(file: string, { photos }: DeviceFile): readonly NamedPhoto[] {
   const problems: InputProblem[] = []
-  const found = photos.map(({ sha256, type, base64 }, i) => {
+  const found = photos.map(({ sha256: photo, type, base64 }, i) => {
     const bytes = Buffer.from(base64, 'base64')
-    const hash = createHash('sha256').update(bytes).digest('hex')
-    if (hash !== sha256)
+    const hash = sha256(bytes)
+    if (hash !== photo)
       problems.push({
         file: shownName(file),
         place: `photos[${i}].base64`,
-        expected: `bytes with the sha256 ${sha256}`,
+        expected: `bytes with the sha256 ${photo}`,
         found: hash,
       })
-    return { photo: sha256, file: `${sha256}.${endings[type]}`, bytes }
+    return { photo, file: `${photo}.${endings[type]}`, bytes }
   })
   if (problems.length > 0) throw new BadInput(problems)
   return found

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto'
 import { readFile } from 'node:fs/promises'
 import { noEntries } from '../../formats/entry/run-entries.ts'
 import { writeReadings } from '../../formats/readings/readings-file.ts'
@@ -13,6 +12,7 @@ import { judgedBy, readBytes, runIn, say, soundValue } from '../io.ts'
 import { paperOf, payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
 import { placeOf } from '../road-place.ts'
+import { sha256 } from '../sha256.ts'
 import { expectFree, writeFolder } from '../write-folder.ts'
 
 export const packetCommand: Command = {
@@ -58,7 +58,7 @@ export const packetCommand: Command = {
       lie: options.landscape ? 'landscape' : 'portrait',
       ...printing,
       version: await programVersion(),
-      sha256: (content) => createHash('sha256').update(content).digest('hex'),
+      sha256,
       sources,
       pay,
       stakes,

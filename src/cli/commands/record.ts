@@ -1,10 +1,10 @@
-import { createHash } from 'node:crypto'
 import { noEntries } from '../../formats/entry/run-entries.ts'
 import { recordText } from '../../operations/sign-off.ts'
 import { writeRecord } from '../../operations/write-record.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadJudged, say, writeWhole } from '../io.ts'
 import { paperOf, printingOf } from '../packet-rules.ts'
+import { sha256 } from '../sha256.ts'
 
 export const recordCommand: Command = {
   name: 'record',
@@ -25,7 +25,6 @@ export const recordCommand: Command = {
     }
     const page = paperOf(options)
     const judged = await loadJudged(run, readings)
-    const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
     const pdf = await writeRecord(judged, {
       page,
       lie: options.landscape ? 'landscape' : 'portrait',
