@@ -19,7 +19,7 @@ export default defineConfig({
             // What the page needs from the start, and its worker too.
             {
               name: 'shared',
-              test: /src.(core.(units|result)|words|formats.(entry-id|canonical-json)|web.data.(sha256|later|messages|device)[.])|comlink|preload-helper/,
+              test: /src.(core.(units|result)|words|formats.(entry-id|canonical-json)|web.data.(sha256|later|messages|device|fetch-ahead)[.])|comlink/,
               minShareCount: 2,
               priority: 2,
             },
@@ -43,13 +43,15 @@ export default defineConfig({
     },
     modulePreload: {
       polyfill: false,
-      // A worker has no document into which it could put what is to be fetched ahead.
-      resolveDependencies: (_, files, { hostId }) => (hostId.includes('device-worker') ? [] : files),
+      // A worker cannot see what it came with, as a document can.
+      resolveDependencies: (_, files, { hostId }) =>
+        hostId.includes('device-worker') ? files.filter((file) => !/(shared|model|runtime|worker)-/.test(file)) : files,
     },
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [
     sharedWorkerFiles('src/web/data/device-worker.ts'),
+    partsFetchedBy('src/web/data/fetch-ahead.ts'),
     packedFiles(),
     VitePWA({
       strategies: 'injectManifest',
@@ -96,6 +98,16 @@ function sharedWorkerFiles(worker: string): Plugin {
     transform(code) {
       return code.includes(written) ? code.replace(written, `import.meta.ROLLUP_FILE_URL_${reference}`) : null
     },
+  }
+}
+
+/** Around each `import()` of a part stands a function of the bundler's, which fetches what the part needs; ours is put in its place. */
+function partsFetchedBy(file: string): Plugin {
+  return {
+    name: 'parts-fetched-by',
+    apply: 'build',
+    enforce: 'pre',
+    resolveId: (id) => (id === '\0vite/preload-helper.js' ? join(import.meta.dirname, file) : null),
   }
 }
 

@@ -65,6 +65,17 @@ test.describe('without a copy of the page on the device', () => {
     await expect(page.locator('.finding').first()).toBeVisible()
   })
 
+  test('a run whose reader the worker cannot fetch says so, and is shown once it can be', async ({ page }) => {
+    await page.route('**/assets/kept-run-*.js', (route) => route.abort())
+    await page.goto(`${server.address}/runs/${run}`)
+    const alert = page.locator('main').getByRole('alert')
+    await expect(alert).toContainText('not on this device yet')
+    await expect(page.locator('.walk-list')).toHaveCount(0)
+    await page.unroute('**/assets/kept-run-*.js')
+    await alert.getByRole('button', { name: 'Try again' }).click()
+    await expect(page.locator('.walk-list')).toBeVisible()
+  })
+
   test('a page whose worker cannot be fetched says so, and goes on once it can be', async ({ page }) => {
     await page.route('**/assets/device-worker-*.js', (route) => route.abort())
     await page.goto(server.address)

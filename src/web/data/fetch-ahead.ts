@@ -1,0 +1,52 @@
+/**
+ * Fetches the files of a part of the page, and then loads the part. A browser keeps for good that a module could not be
+ * fetched, so one that is asked for while there is no network could not be had until the page is opened anew; a file
+ * that is only fetched can be asked for again. The bundler calls this, by its own name for it, around each `import()`.
+ * @param load   loads the part
+ * @param files  what it consists of and needs, as paths below the page's root
+ * @throws when a file cannot be fetched, or the part fails as it is loaded
+ */
+export async function __vitePreload<T>(load: () => Promise<T>, files: readonly string[] = []): Promise<T> {
+  await Promise.all(files.map((file) => fetchOnce(new URL(`/${file}`, location.href).href)))
+  return load()
+}
+
+/** What is fetched or on its way. */
+const fetched = new Map<string, Promise<void>>()
+
+function fetchOnce(address: string): Promise<void> {
+  const coming = fetched.get(address) ?? (address.endsWith('.css') ? styleHere(address) : scriptHere(address))
+  fetched.set(address, coming)
+  coming.catch(() => fetched.delete(address))
+  return coming
+}
+
+/** It is in the browser's cache then. A link that fetches ahead would not do: one that failed once is not tried again. */
+async function scriptHere(address: string): Promise<void> {
+  if (isLoaded(address)) return
+  const answer = await fetch(address)
+  if (!answer.ok) throw new Error(`${address}: ${answer.status}`)
+  await answer.arrayBuffer()
+}
+
+function styleHere(address: string): Promise<void> {
+  const links = document.querySelectorAll<HTMLLinkElement>('link[rel=stylesheet]')
+  if ([...links].some(({ href }) => href === address)) return Promise.resolve()
+  const link = document.createElement('link')
+  link.rel = 'stylesheet'
+  link.href = address
+  return new Promise((resolve, reject) => {
+    link.addEventListener('load', () => resolve())
+    link.addEventListener('error', () => {
+      link.remove()
+      reject(new Error(`${address} could not be fetched`))
+    })
+    document.head.append(link)
+  })
+}
+
+/** Whether it came with the page or its worker. */
+const isLoaded = (address: string): boolean =>
+  (performance.getEntriesByName(address, 'resource') as PerformanceResourceTiming[]).some(
+    ({ decodedBodySize }) => decodedBodySize > 0,
+  )
