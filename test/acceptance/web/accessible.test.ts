@@ -75,7 +75,9 @@ test('nothing moves, whatever motion the device asks for', async ({ page }) => {
     }
   }
   // What moves would have been found.
-  await page.addStyleTag({ content: '.mark { transition: color 1s }' })
+  await page.locator('.mark').evaluate((mark) => {
+    mark.style.transition = 'color 1s'
+  })
   expect((await moving()).length).toBe(1)
 })
 
