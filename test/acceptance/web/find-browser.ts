@@ -32,7 +32,7 @@ export async function findBrowser(): Promise<FoundBrowser> {
  */
 export async function findWindowless(): Promise<FoundBrowser | null> {
   if (!isPackedHere) return null
-  const found = plain((await packed()).executablePath)
+  const found = await packed()
   return (await troubleWith(found)) === null ? found : null
 }
 
@@ -81,12 +81,15 @@ function isProgram(path: string): boolean {
   }
 }
 
-/** It unpacks itself with the libraries it needs when it is told that it runs in such a place. */
+/**
+ * It unpacks itself with the libraries it needs when it is told that it runs in such a place. What it says it should be
+ * started with is for one page and no more: with it the browser ends as the first page is closed.
+ */
 async function packed(): Promise<FoundBrowser> {
   process.env.AWS_LAMBDA_JS_RUNTIME = 'nodejs20.x'
   process.env.AWS_EXECUTION_ENV = 'AWS_Lambda_nodejs20.x'
   const { default: chromiumPack } = await import('@sparticuz/chromium')
-  return { executablePath: await chromiumPack.executablePath(), args: [...chromiumPack.args, ...usualArgs] }
+  return plain(await chromiumPack.executablePath())
 }
 
 /** Null when the browser renders a page; otherwise the first line of what went wrong. */
