@@ -30,11 +30,13 @@ export function LengthField({ text, units, change, children }: Props) {
   // Written once all else of the page stands: the browser lays the page out when a field is written.
   useLayoutEffect(() => {
     const input = field.current!
-    if (input.value !== text) input.value = text
-    // Where the text is written to its end, the caret is there already.
-    if (caret.current !== null && caret.current !== text.length) input.setSelectionRange(caret.current, caret.current)
+    const at = caret.current
     caret.current = null
-  }, [text])
+    const isWritten = input.value !== text
+    if (isWritten) input.value = text
+    // A field that was written has its caret at the end already.
+    if (at !== null && !(isWritten && at === text.length)) input.setSelectionRange(at, at)
+  })
   const put = (from: number, to: number, insertion: string): void => {
     const { text, change } = latest.current
     const next = (text.slice(0, from) + insertion + text.slice(to)).replace(/^ +/, '').replace(/ {2,}/g, ' ')

@@ -68,6 +68,17 @@ test('the keypad writes where the caret stands, and the caret stays behind what 
   await expect(length(page)).toHaveValue('7 1/8')
   expect(await caret()).toEqual([1, 1])
   await expect(page.locator('.echo')).toContainText('7 1/8 in')
+  // A key that changes no text leaves no caret behind for the next one, and what was marked is typed over.
+  await length(page).evaluate((field: HTMLInputElement) => field.setSelectionRange(0, 0))
+  await key('Erase the last character')
+  await page.keyboard.press('End')
+  await page.keyboard.type('"')
+  await expect(length(page)).toHaveValue('7 1/8"')
+  expect(await caret()).toEqual([6, 6])
+  await length(page).fill('7')
+  await length(page).evaluate((field: HTMLInputElement) => field.select())
+  await key('7')
+  expect(await caret()).toEqual([1, 1])
 })
 
 test('a reading whose answer is lost on the way is on the device, and on the server once', async ({ page }) => {
@@ -176,6 +187,23 @@ test('a place on the strip opens what is to be read there, by pointer and by key
   await page.keyboard.press('End')
   await page.keyboard.press('Enter')
   await expect(page.locator('.entry-place')).toContainText(/post 20|second end/)
+})
+
+test('the strip shows the first post before anything is opened, however small the screen', async ({ page }) => {
+  await open(page, '/walk')
+  await expect(page.locator('.walk-list')).toHaveAttribute('aria-busy', 'false')
+  const [frame, post] = [page.locator('.strip-frame'), page.locator('.strip-frame [data-place="post-1"]').first()]
+  await expect
+    .poll(async () => {
+      const [outer, inner] = [(await frame.boundingBox())!, (await post.boundingBox())!]
+      return (
+        inner.x >= outer.x &&
+        inner.x + inner.width <= outer.x + outer.width &&
+        inner.y >= outer.y &&
+        inner.y + inner.height <= outer.y + outer.height
+      )
+    })
+    .toBe(true)
 })
 
 async function expectNarrow(page: Page): Promise<void> {
