@@ -43,9 +43,12 @@ export default defineConfig({
     },
     modulePreload: {
       polyfill: false,
-      // A worker cannot see what it came with, as a document can.
-      resolveDependencies: (_, files, { hostId }) =>
-        hostId.includes('device-worker') ? files.filter((file) => !/(shared|model|runtime|worker)-/.test(file)) : files,
+      // A part that is fetched later needs nothing again that page or worker came with.
+      resolveDependencies: (_, files, { hostId, hostType }) => {
+        if (hostType === 'html') return files
+        const cameWith = hostId.includes('device-worker') ? /(shared|model|runtime|worker)-/ : /(shared|index)-/
+        return files.filter((file) => !cameWith.test(file))
+      },
     },
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
@@ -101,7 +104,10 @@ function sharedWorkerFiles(worker: string): Plugin {
   }
 }
 
-/** Around each `import()` of a part stands a function of the bundler's, which fetches what the part needs; ours is put in its place. */
+/**
+ * Around each `import()` of a part stands a function of the bundler's, which fetches what the part needs; ours is put
+ * in its place.
+ */
 function partsFetchedBy(file: string): Plugin {
   return {
     name: 'parts-fetched-by',

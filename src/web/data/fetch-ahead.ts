@@ -7,31 +7,30 @@
  * @throws when a file cannot be fetched, or the part fails as it is loaded
  */
 export async function __vitePreload<T>(load: () => Promise<T>, files: readonly string[] = []): Promise<T> {
-  await Promise.all(files.map((file) => fetchOnce(new URL(`/${file}`, location.href).href)))
+  await Promise.all(files.map(fetchOnce))
   return load()
 }
 
 /** What is fetched or on its way. */
 const fetched = new Map<string, Promise<void>>()
 
-function fetchOnce(address: string): Promise<void> {
-  const coming = fetched.get(address) ?? (address.endsWith('.css') ? styleHere(address) : scriptHere(address))
-  fetched.set(address, coming)
-  coming.catch(() => fetched.delete(address))
+function fetchOnce(file: string): Promise<void> {
+  const coming = fetched.get(file) ?? (file.endsWith('.css') ? styleHere(`/${file}`) : scriptHere(`/${file}`))
+  fetched.set(file, coming)
+  coming.catch(() => fetched.delete(file))
   return coming
 }
 
 /** It is in the browser's cache then. A link that fetches ahead would not do: one that failed once is not tried again. */
 async function scriptHere(address: string): Promise<void> {
-  if (isLoaded(address)) return
   const answer = await fetch(address)
   if (!answer.ok) throw new Error(`${address}: ${answer.status}`)
   await answer.arrayBuffer()
 }
 
+/** That of the page itself is named by its document, and is not put in again after what was meant to overrule it. */
 function styleHere(address: string): Promise<void> {
-  const links = document.querySelectorAll<HTMLLinkElement>('link[rel=stylesheet]')
-  if ([...links].some(({ href }) => href === address)) return Promise.resolve()
+  if (document.querySelector(`link[rel=stylesheet][href="${address}"]`) !== null) return Promise.resolve()
   const link = document.createElement('link')
   link.rel = 'stylesheet'
   link.href = address
@@ -44,9 +43,3 @@ function styleHere(address: string): Promise<void> {
     document.head.append(link)
   })
 }
-
-/** Whether it came with the page or its worker. */
-const isLoaded = (address: string): boolean =>
-  (performance.getEntriesByName(address, 'resource') as PerformanceResourceTiming[]).some(
-    ({ decodedBodySize }) => decodedBodySize > 0,
-  )
