@@ -1,9 +1,9 @@
 import { type DeviceFile, readDeviceFile } from '../formats/entry/device-file.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { NamedPhoto } from '../operations/packet-photos.ts'
+import { sha256 } from '../store/sha256.ts'
 import { BadInput } from './command.ts'
 import { readText, shownName, soundValue } from './io.ts'
-import { sha256 } from './sha256.ts'
 
 /** The file that a device exports. */
 export const loadDevice = async (file: string): Promise<DeviceFile> =>

@@ -15,11 +15,11 @@ import type { JudgedRun } from '../operations/judge-readings.ts'
 import type { PacketOptions } from '../operations/packet-options.ts'
 import { type NamedPhoto, photosNamed } from '../operations/packet-photos.ts'
 import { writePacket } from '../operations/write-packet.ts'
+import { sha256 } from '../store/sha256.ts'
 import type { Store } from '../store/store.ts'
 import type { PacketFolder } from './packet-folder.ts'
 import { type PhotoFolder, photoEndings } from './photo-folder.ts'
 import { badInput, errorOf, type Refusal, refusals } from './refusal.ts'
-import { sha256 } from './sha256.ts'
 import { sideEntries, soundRun } from './stored-runs.ts'
 
 interface Parts {

@@ -3,10 +3,10 @@ import { z } from 'zod'
 import { paperNames } from '../drawing/paper.ts'
 import { writeRecord } from '../operations/write-record.ts'
 import { writeStrip } from '../operations/write-strip.ts'
+import { sha256 } from '../store/sha256.ts'
 import type { Store } from '../store/store.ts'
 import { errorOf, type Refusal, refusals } from './refusal.ts'
 import { summaryOf, summaryShape } from './run-summary.ts'
-import { sha256 } from './sha256.ts'
 import { judgedRun, sideEntries, soundRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
 
 const text = z.string().min(1).max(200)

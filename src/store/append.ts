@@ -1,7 +1,7 @@
 import { type Kysely, sql } from 'kysely'
 import { type CheckedEntry, checkEntry, type EntryAnswer, type NewEntry, type RejectionReason } from './entry.ts'
 import type { Tables } from './schema.ts'
-import { hashOf } from './storable-json.ts'
+import { sha256 } from './sha256.ts'
 
 /**
  * Stores what is new of `entries`, in one transaction and in the order given, and says of each what became of it.
@@ -71,7 +71,7 @@ function rowOf(entry: CheckedEntry): Row {
     captured_at: entry.capturedAt,
     supersedes: entry.supersedes,
     body: entry.bodyText,
-    body_hash: hashOf(entry.bodyText),
+    body_hash: sha256(entry.bodyText),
   }
 }
 

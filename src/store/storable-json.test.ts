@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { hashOf, storableJson } from './storable-json.ts'
+import { storableJson } from './storable-json.ts'
 
 describe('storableJson', () => {
   // RFC 8785, section 3.2.3: names are ordered by UTF-16 code units; this is its own example, less one name.
@@ -39,13 +39,6 @@ describe('storableJson', () => {
   it('takes 64 levels of nesting and refuses 65', () => {
     expect(storableJson(nested(64)).ok).toBe(true)
     expect(storableJson(nested(65)).ok).toBe(false)
-  })
-})
-
-describe('hashOf', () => {
-  // FIPS 180-2, appendix B.1: SHA-256 of "abc".
-  it('is SHA-256', () => {
-    expect(hashOf('abc')).toBe('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad')
   })
 })
 

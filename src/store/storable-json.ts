@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto'
 import { err, ok, type Result } from '../core/result.ts'
 import { canonicalJson, isPlainRecord } from '../formats/canonical-json.ts'
 import { isStorable, storableDescription } from './storable-text.ts'
@@ -20,11 +19,6 @@ const deepest = 64
 export function storableJson(value: unknown): Result<string, NotJson> {
   const problem = unstorableIn(value, '', 0)
   return problem === null ? ok(canonicalJson(value)) : err(problem)
-}
-
-/** SHA-256 of a canonical JSON text in UTF-8, hexadecimal. */
-export function hashOf(canonical: string): string {
-  return createHash('sha256').update(canonical, 'utf8').digest('hex')
 }
 
 function unstorableIn(value: unknown, place: string, depth: number): NotJson | null {

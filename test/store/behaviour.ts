@@ -4,7 +4,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { NewEntry } from '../../src/store/entry.ts'
 import { migrations } from '../../src/store/migrations.ts'
 import type { OpenDatabase } from '../../src/store/schema.ts'
-import { hashOf, storableJson } from '../../src/store/storable-json.ts'
+import { sha256 } from '../../src/store/sha256.ts'
+import { storableJson } from '../../src/store/storable-json.ts'
 import { openStore, type Store, type StoreConfig } from '../../src/store/store.ts'
 import { answered, append, reading } from './sample-entries.ts'
 
@@ -74,7 +75,7 @@ export function describeStore(name: string, newPlace: () => Promise<Place>): voi
         capturedAt: '2026-05-04T18:20:00.250Z',
         seq: after?.seq,
         storedAt: expect.stringMatching(/^\d{4}-\d\d-\d\dT[\d:.]+Z$/),
-        bodyHash: hashOf('{"requirement":"rail-height@12+37.50","unit":"in","value":27.75}'),
+        bodyHash: sha256('{"requirement":"rail-height@12+37.50","unit":"in","value":27.75}'),
       })
     })
 
@@ -89,7 +90,7 @@ export function describeStore(name: string, newPlace: () => Promise<Place>): voi
       expect(kept).toHaveLength(entries.length)
       for (const [i, entry] of kept.entries()) {
         expect(answered(storableJson(entry.body))).toBe(answered(storableJson(entries[i]?.body)))
-        expect(hashOf(answered(storableJson(entry.body)))).toBe(entry.bodyHash)
+        expect(sha256(answered(storableJson(entry.body)))).toBe(entry.bodyHash)
       }
     })
 
@@ -115,7 +116,7 @@ export function describeStore(name: string, newPlace: () => Promise<Place>): voi
       await append(store, [reading(p, 'a', { body: 27.75 })])
       const answers = await append(store, [reading(p, 'a', { body: 28 }), reading(p, 'b')])
       expect(answers).toMatchObject([
-        { outcome: 'rejected', reason: { kind: 'same-id-different-body', storedHash: hashOf('27.75') } },
+        { outcome: 'rejected', reason: { kind: 'same-id-different-body', storedHash: sha256('27.75') } },
         { outcome: 'stored' },
       ])
       const kept = answered(await store.entries({ project: p, limit: 10 }))

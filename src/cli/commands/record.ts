@@ -1,10 +1,10 @@
 import { noEntries } from '../../formats/entry/run-entries.ts'
 import { recordText } from '../../operations/sign-off.ts'
 import { writeRecord } from '../../operations/write-record.ts'
+import { sha256 } from '../../store/sha256.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadJudged, say, writeWhole } from '../io.ts'
 import { paperOf, printingOf } from '../packet-rules.ts'
-import { sha256 } from '../sha256.ts'
 
 export const recordCommand: Command = {
   name: 'record',

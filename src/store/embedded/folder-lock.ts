@@ -1,9 +1,10 @@
-import { createHash, randomBytes, randomInt } from 'node:crypto'
+import { randomBytes, randomInt } from 'node:crypto'
 import { readdirSync, rmSync } from 'node:fs'
 import type { Server } from 'node:net'
 import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
 import { err, ok, type Result } from '../../core/result.ts'
+import { sha256 } from '../sha256.ts'
 import { askListener, type Listener, listenAs, type Standing } from './local-socket.ts'
 
 export interface FolderLock {
@@ -33,7 +34,7 @@ export async function lockFolder(folder: string): Promise<Result<FolderLock, Hol
 }
 
 function nameOf(folder: string): string {
-  return `lapwise-${createHash('sha256').update(folder).digest('hex').slice(0, 32)}`
+  return `lapwise-${sha256(folder).slice(0, 32)}`
 }
 
 function noSockets(): never {
