@@ -24,6 +24,10 @@ export function median(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2
 }
 
+/** The value that nine of ten do not exceed. */
+export const nineOfTen = (values: readonly number[]): number =>
+  values.toSorted((a, b) => a - b)[Math.ceil(values.length * 0.9) - 1]!
+
 /** Three significant figures, with commas between thousands. */
 export const figure = (value: number): string =>
   Number(value.toPrecision(3)).toLocaleString('en-US', { maximumFractionDigits: 6 })

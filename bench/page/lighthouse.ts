@@ -58,7 +58,7 @@ export async function benchLighthouse(
 async function firstVisit(address: string, browser: FoundBrowser): Promise<Visit | string> {
   const { port, instance } = await startBrowser(browser)
   try {
-    return await scoresOf(address, port)
+    return await audit(address, port)
   } finally {
     await instance.close()
   }
@@ -80,8 +80,8 @@ const freePort = (): Promise<number> =>
     })
   })
 
-/** What was found, or why nothing was. */
-async function scoresOf(address: string, port: number): Promise<Visit | string> {
+/** What Lighthouse found, or why it found nothing. */
+async function audit(address: string, port: number): Promise<Visit | string> {
   const folder = await temporaryFolder()
   const file = join(folder, 'report.json')
   const words = [
