@@ -7,7 +7,7 @@ import { createApp } from './app.ts'
 import { createDemo, lacksDemo } from './demo.ts'
 import { openPacketFolder } from './packet-folder.ts'
 import { openPhotoFolder } from './photo-folder.ts'
-import { readSettings, type Settings } from './settings.ts'
+import { readSettings, type Settings, settingsTable } from './settings.ts'
 
 const packageFile = new URL('../../package.json', import.meta.url)
 const pageFolder = fileURLToPath(new URL('../../dist/web', import.meta.url))
@@ -15,19 +15,20 @@ const pageFolder = fileURLToPath(new URL('../../dist/web', import.meta.url))
 /** How long requests under way may take to end when the server is told to, milliseconds: our judgement. */
 const grace = 5_000
 
-/** Starts the server and keeps it until the process is told to end. */
-export async function main(): Promise<void> {
+/** Starts the server and keeps it until the process is told to end; `words` are what the command line says. */
+export async function main(words: readonly string[]): Promise<void> {
+  if (words.length > 0) return tellSettings(words)
   const settings = readSettings(process.env)
   if (!settings.ok) {
     for (const { setting, expected, found } of settings.error)
       say(`${setting}: expected ${expected}, found ${JSON.stringify(found)}`)
     process.exit(2)
   }
-  const { dataFolder } = settings.value
-  say(`Opening the store in ${dataFolder} …`)
-  const opened = await openStore({ kind: 'embedded', folder: dataFolder })
+  const { store: config, dataFolder } = settings.value
+  say(config.kind === 'embedded' ? `Opening the store in ${dataFolder} …` : 'Opening the store in PostgreSQL …')
+  const opened = await openStore(config)
   if (!opened.ok) {
-    say(storeWords(opened.error))
+    say(storeWords(config.kind === 'embedded' ? 'LAPWISE_DATA' : 'DATABASE_URL', opened.error))
     process.exit(2)
   }
   const store = opened.value
@@ -90,17 +91,33 @@ function listenWords({ code }: NodeJS.ErrnoException, { port, host }: Settings):
   }
 }
 
-function storeWords(problem: StoreProblem): string {
+function storeWords(setting: 'LAPWISE_DATA' | 'DATABASE_URL', problem: StoreProblem): string {
   switch (problem.kind) {
     case 'folder-in-use': {
       const by = problem.pid === null ? 'another process' : `process ${problem.pid}`
-      return `LAPWISE_DATA: ${problem.folder} is in use by ${by}; end that one, or set another folder`
+      return `${setting}: ${problem.folder} is in use by ${by}; end that one, or set another folder`
     }
     case 'cannot-open':
-      return `LAPWISE_DATA: the store in ${problem.place} cannot be opened: ${problem.reason}`
+      return `${setting}: the store in ${problem.place} cannot be opened: ${problem.reason}`
     case 'newer-store':
-      return `LAPWISE_DATA: the store was written by a newer Lapwise (version ${problem.storeVersion} of its tables; this one knows ${problem.programVersion})`
+      return `${setting}: the store was written by a newer Lapwise (version ${problem.storeVersion} of its tables; this one knows ${problem.programVersion})`
   }
+}
+
+/** What `--help` prints; anything else on the command line is refused, since nothing there would count. */
+function tellSettings(words: readonly string[]): void {
+  const isHelp = words.every((word) => word === '--help' || word === '-h')
+  const wide = Math.max(...settingsTable.map(({ name }) => name.length))
+  const lines = settingsTable.map(
+    ({ name, standard, meaning }) => `  ${name.padEnd(wide)}  ${meaning}${standard === '' ? '' : ` (${standard})`}`,
+  )
+  const help = ['Starts the Lapwise server. It is told of what it needs by environment variables:', ...lines].join('\n')
+  if (isHelp) {
+    process.stdout.write(`${help}\n`)
+    return
+  }
+  say(`The server takes no ${words.join(' ')}.\n${help}`)
+  process.exit(2)
 }
 
 const say = (text: string): void => {

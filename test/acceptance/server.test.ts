@@ -1,10 +1,18 @@
+import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { get } from 'node:http'
 import { connect, createServer } from 'node:net'
 import { brotliDecompressSync, gunzipSync } from 'node:zlib'
 import { unzipSync } from 'fflate'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { dropFolder, type RunningServer, spawnServer, startServer, temporaryFolder } from './web/serve.ts'
+import {
+  dropFolder,
+  type RunningServer,
+  serverProgram,
+  spawnServer,
+  startServer,
+  temporaryFolder,
+} from './web/serve.ts'
 
 let folder: string
 let server: RunningServer
@@ -155,6 +163,9 @@ const sent = (path: string, encoding: string): Promise<{ kind: string | undefine
     }).on('error', reject)
   })
 
+const ended = (...words: readonly string[]) =>
+  spawnSync(process.execPath, [serverProgram, ...words], { encoding: 'utf8' })
+
 describe('the start', () => {
   test('says that it is alive and ready', async () => {
     expect((await ask('/healthz')).body).toEqual({ state: 'alive' })
@@ -166,6 +177,15 @@ describe('the start', () => {
     expect(code).toBe(2)
     expect(messages).toContain('LAPWISE_PORT: expected a whole number from 0 (any free port) to 65535, found "70000"')
     expect(messages).toContain('LAPWISE_DATA')
+  })
+
+  test('prints its settings when asked, and refuses words that would not count', () => {
+    const help = ended('--help')
+    expect(help).toMatchObject({ status: 0 })
+    expect(help.stdout).toMatch(/DATABASE_URL +a database on a PostgreSQL server/)
+    const wrong = ended('--port', '80')
+    expect(wrong).toMatchObject({ status: 2 })
+    expect(wrong.stderr).toContain('The server takes no --port 80.')
   })
 
   test('stops when the data folder is in use, and says by whom', async () => {

@@ -1,3 +1,4 @@
+import { sql } from 'kysely'
 import pg from 'pg'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openPostgres } from '../../src/store/postgres/open-postgres.ts'
@@ -48,6 +49,20 @@ describe('the PostgreSQL driver', () => {
       'p/quick',
     ])
     await store.close()
+  })
+
+  it('asks for commits that wait for the disk, whatever the database prefers', async () => {
+    const url = await server.newDatabase()
+    const admin = new pg.Client({ connectionString: url })
+    await admin.connect()
+    await admin.query(`alter database ${new URL(url).pathname.slice(1)} set synchronous_commit to off`)
+    await admin.end()
+    const { db, close } = answered(await openPostgres(url))
+    const settings = await Promise.all(
+      Array.from({ length: 4 }, () => sql<{ synchronous_commit: string }>`show synchronous_commit`.execute(db)),
+    )
+    expect(settings.flatMap(({ rows }) => rows.map((row) => row.synchronous_commit))).toEqual(['on', 'on', 'on', 'on'])
+    await close()
   })
 
   it('says that the store is unavailable when its connections are cut, and works again afterwards', async () => {

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
-const program = fileURLToPath(new URL('../../../bin/lapwise-server.mjs', import.meta.url))
+export const serverProgram = fileURLToPath(new URL('../../../bin/lapwise-server.mjs', import.meta.url))
 
 export interface RunningServer {
   /** Without a slash at its end. */
@@ -18,8 +18,12 @@ export const temporaryFolder = (): Promise<string> => mkdtemp(join(tmpdir(), 'la
 export const dropFolder = (folder: string): Promise<void> => rm(folder, { recursive: true, force: true })
 
 /** The server as a person starts it, once it has printed its address. */
-export async function startServer(dataFolder: string, port = '0'): Promise<RunningServer> {
-  const { child, ended } = spawnServer({ LAPWISE_PORT: port, LAPWISE_DATA: dataFolder })
+export async function startServer(
+  dataFolder: string,
+  port = '0',
+  more: Readonly<Record<string, string>> = {},
+): Promise<RunningServer> {
+  const { child, ended } = spawnServer({ LAPWISE_PORT: port, LAPWISE_DATA: dataFolder, ...more })
   const address = await new Promise<string>((resolve, reject) => {
     let said = ''
     child.stdout?.on('data', (bytes: Buffer) => {
@@ -49,7 +53,7 @@ export function spawnServer(settings: Readonly<Record<string, string>>): {
   child: ChildProcess
   ended: Promise<Ended>
 } {
-  const child = spawn(process.execPath, [program], {
+  const child = spawn(process.execPath, [serverProgram], {
     env: { ...process.env, ...settings },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
