@@ -2,7 +2,11 @@ import { defineConfig } from '@playwright/test'
 import { findBrowser } from './test/acceptance/web/find-browser.ts'
 
 // Looked for once: the processes that run the tests read what the first one found.
-process.env.LAPWISE_TEST_BROWSER ??= JSON.stringify(await findBrowser())
+if (process.env.LAPWISE_TEST_BROWSER === undefined) {
+  const found = await findBrowser()
+  process.env.LAPWISE_TEST_BROWSER = JSON.stringify(found)
+  console.log(`browser ${found.version}: ${found.executablePath}`)
+}
 const { executablePath, args } = JSON.parse(process.env.LAPWISE_TEST_BROWSER)
 
 export default defineConfig({

@@ -2,25 +2,30 @@ import { accessSync, constants, existsSync } from 'node:fs'
 import { delimiter, join } from 'node:path'
 import { chromium } from '@playwright/test'
 
-/** A browser that rendered a page here, and what it has to be started with. */
-export interface FoundBrowser {
+/** A program that may be a browser, and what it has to be started with. */
+interface Candidate {
   readonly executablePath: string
   readonly args: readonly string[]
 }
 
+/** A browser that rendered a page here. */
+export interface FoundBrowser extends Candidate {
+  readonly version: string
+}
+
 /**
  * The first browser that renders a page: `$CHROME_PATH`; one that is installed; Playwright's own; on Linux x64 the
- * packed one among the packages.
+ * packed one among the packages. With `LAPWISE_BROWSER=packed` the packed one and no other.
  * @throws when there is none, with what was tried
  */
 export async function findBrowser(): Promise<FoundBrowser> {
   const tried: string[] = []
   for (const candidate of candidates()) {
-    const found = await candidate()
-    if (found === null) continue
-    const trouble = await troubleWith(found)
-    if (trouble === null) return found
-    tried.push(`  ${found.executablePath}: ${trouble}`)
+    const started = await candidate()
+    if (started === null) continue
+    const found = await render(started)
+    if (typeof found !== 'string') return found
+    tried.push(`  ${started.executablePath}: ${found}`)
   }
   const how = 'Install Chromium, Google Chrome or Edge, or set CHROME_PATH to the program of one.'
   throw new Error(['No browser was found that renders a page.', ...tried, how].join('\n'))
@@ -32,12 +37,18 @@ export async function findBrowser(): Promise<FoundBrowser> {
  */
 export async function findWindowless(): Promise<FoundBrowser | null> {
   if (!isPackedHere) return null
-  const found = await packed()
-  return (await troubleWith(found)) === null ? found : null
+  const found = await render(await packed())
+  return typeof found === 'string' ? null : found
 }
 
-function* candidates(): Generator<() => Promise<FoundBrowser | null>> {
-  const { CHROME_PATH } = process.env
+function* candidates(): Generator<() => Promise<Candidate | null>> {
+  const { CHROME_PATH, LAPWISE_BROWSER = '' } = process.env
+  if (!['', 'packed'].includes(LAPWISE_BROWSER))
+    throw new Error(`LAPWISE_BROWSER: expected "packed" or nothing, found "${LAPWISE_BROWSER}"`)
+  if (LAPWISE_BROWSER === 'packed') {
+    if (isPackedHere) yield packed
+    return
+  }
   if (CHROME_PATH !== undefined && CHROME_PATH !== '') yield async () => plain(CHROME_PATH)
   for (const path of installed()) yield async () => plain(path)
   yield async () => (existsSync(chromium.executablePath()) ? plain(chromium.executablePath()) : null)
@@ -49,7 +60,7 @@ const isPackedHere = process.platform === 'linux' && process.arch === 'x64'
 /** Root has no use for the sandbox, and a test no use for what a browser asks the network by itself. */
 const usualArgs = ['--disable-background-networking', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])]
 
-const plain = (executablePath: string): FoundBrowser => ({ executablePath, args: usualArgs })
+const plain = (executablePath: string): Candidate => ({ executablePath, args: usualArgs })
 
 const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge', 'msedge']
 
@@ -85,22 +96,22 @@ function isProgram(path: string): boolean {
  * It unpacks itself with the libraries it needs when it is told that it runs in such a place. What it says it should be
  * started with is for one page and no more: with it the browser ends as the first page is closed.
  */
-async function packed(): Promise<FoundBrowser> {
+async function packed(): Promise<Candidate> {
   process.env.AWS_LAMBDA_JS_RUNTIME = 'nodejs20.x'
   process.env.AWS_EXECUTION_ENV = 'AWS_Lambda_nodejs20.x'
   const { default: chromiumPack } = await import('@sparticuz/chromium')
   return plain(await chromiumPack.executablePath())
 }
 
-/** Null when the browser renders a page; otherwise the first line of what went wrong. */
-async function troubleWith({ executablePath, args }: FoundBrowser): Promise<string | null> {
+/** The browser once it rendered a page; otherwise the first line of what went wrong. */
+async function render({ executablePath, args }: Candidate): Promise<FoundBrowser | string> {
   try {
     const browser = await chromium.launch({ executablePath, args: [...args], timeout: 30_000 })
     try {
       const page = await browser.newPage()
       await page.setContent('<p style="width: 100px">rendered</p>')
       const width = await page.locator('p').evaluate((element) => element.getBoundingClientRect().width)
-      return width === 100 ? null : 'it does not lay a page out'
+      return width === 100 ? { executablePath, args, version: browser.version() } : 'it does not lay a page out'
     } finally {
       await browser.close()
     }
