@@ -1,5 +1,6 @@
 import { type Instrument, instruments as shippedInstruments } from '../core/measurement/instruments.ts'
 import type { Reading } from '../core/measurement/reading.ts'
+import { measurableTopics } from '../core/requirements/derived-topics.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import { err, ok, type Result } from '../core/result.ts'
@@ -130,4 +131,4 @@ function answerFor(requirement: Requirement): string {
 
 /** What can be read besides the requirements themselves: where each post stands, from which spacing, flare and straightness are computed. */
 const measurables = ({ layout }: RunModel): ReadonlySet<string> =>
-  new Set(layout.posts.flatMap(({ number }) => [`post-${number}/along`, `post-${number}/lateral-offset`]))
+  new Set(layout.posts.flatMap(({ number }) => measurableTopics.map((topic) => `post-${number}/${topic}`)))

@@ -1,8 +1,10 @@
 import type { Cited, FigureKind } from '../hardware/hardware-sheet.ts'
+import type { DerivedTopic } from './derived-topics.ts'
 import type { RequirementLook } from './requirement.ts'
 
-/** What a derived requirement says, before it is given its place and sheet. */
+/** What a requirement says, before it is given its place and sheet. */
 export interface RuleText {
+  /** A derived topic, or the id of a rule of the sheet. */
   readonly topic: string
   readonly must: string
   readonly look: RequirementLook
@@ -14,12 +16,17 @@ export interface RuleText {
   readonly cited: Cited
 }
 
+/** What follows from the layout and the fields of a sheet. */
+export interface DerivedRule extends RuleText {
+  readonly topic: DerivedTopic
+}
+
 const rule = (
-  topic: string,
+  topic: DerivedTopic,
   figure: FigureKind | null,
   cited: Cited,
   text: Omit<RuleText, 'topic' | 'figure' | 'cited' | 'hold'>,
-): RuleText => ({
+): DerivedRule => ({
   topic,
   figure,
   cited,
@@ -32,7 +39,7 @@ const choose = (...choices: readonly (readonly [id: string, label: string, right
   choices: choices.map(([id, label, right]) => ({ id, label, right })),
 })
 
-export const blockRule = (block: boolean, cited: Cited): RuleText =>
+export const blockRule = (block: boolean, cited: Cited): DerivedRule =>
   rule('block', 'block', cited, {
     must: block ? 'The post carries an offset block.' : 'The post carries no offset block.',
     look: choose(['block', 'An offset block', block], ['no-block', 'No offset block', !block]),
@@ -43,7 +50,7 @@ export const blockRule = (block: boolean, cited: Cited): RuleText =>
     remedy: block ? 'Fit the offset block.' : 'Take the offset block out and fix the rail as the manual shows.',
   })
 
-export const postKindRule = (kind: string, cited: Cited): RuleText =>
+export const postKindRule = (kind: string, cited: Cited): DerivedRule =>
   rule('post-kind', 'post-kind', cited, {
     must: `The post is a ${kind}.`,
     look: choose(
@@ -56,7 +63,7 @@ export const postKindRule = (kind: string, cited: Cited): RuleText =>
     remedy: `Replace the post by a ${kind}.`,
   })
 
-export const railBoltRule = (bolted: boolean, cited: Cited): RuleText =>
+export const railBoltRule = (bolted: boolean, cited: Cited): DerivedRule =>
   rule('rail-bolt', 'rail-bolt', cited, {
     must: bolted
       ? 'The rail is bolted to the post, without a washer on its face.'
@@ -75,7 +82,7 @@ export const railBoltRule = (bolted: boolean, cited: Cited): RuleText =>
     remedy: bolted ? 'Bolt the rail to the post with a button head and no washer on the face.' : 'Take the bolt out.',
   })
 
-export const hingeRule = (side: 'upstream' | 'downstream', cited: Cited): RuleText =>
+export const hingeRule = (side: 'upstream' | 'downstream', cited: Cited): DerivedRule =>
   rule('hinge-side', 'hinge-side', cited, {
     must:
       side === 'upstream'
@@ -90,7 +97,7 @@ export const hingeRule = (side: 'upstream' | 'downstream', cited: Cited): RuleTe
     remedy: `Move the hinge bolt to the side ${side === 'upstream' ? 'toward' : 'away from'} the head.`,
   })
 
-export const slotRule = (set: 'upper' | 'lower', side: 'upstream' | 'downstream', cited: Cited): RuleText => {
+export const slotRule = (set: 'upper' | 'lower', side: 'upstream' | 'downstream', cited: Cited): DerivedRule => {
   const other = set === 'upper' ? 'lower' : 'upper'
   const where = side === 'upstream' ? 'toward the head' : 'away from the head'
   return rule('slot-set', 'slot-set', cited, {
@@ -107,7 +114,7 @@ export const slotRule = (set: 'upper' | 'lower', side: 'upstream' | 'downstream'
   })
 }
 
-export const slottedPanelRule = (slotted: boolean, length: string, name: string, cited: Cited): RuleText =>
+export const slottedPanelRule = (slotted: boolean, length: string, name: string, cited: Cited): DerivedRule =>
   rule('slotted-panel', 'slotted-panel', cited, {
     must: `The panel is the ${name}, ${length} long, with a row of 4-in slots along it.`,
     look: choose(['slotted', 'Slotted', slotted], ['plain', 'No slots', !slotted]),
@@ -121,7 +128,7 @@ export const panelLengthRule = (
   choices: readonly (readonly [string, string, boolean])[],
   adapter: boolean,
   cited: Cited,
-): RuleText =>
+): DerivedRule =>
   rule('panel-length', 'panel-length', cited, {
     must: adapter
       ? `The last panel before the run is ${length} long, which brings the splices where they belong.`
@@ -132,7 +139,7 @@ export const panelLengthRule = (
     remedy: `Replace the panel by one of ${length}.`,
   })
 
-export const nestedRule = (cited: Cited): RuleText =>
+export const nestedRule = (cited: Cited): DerivedRule =>
   rule('nested', null, cited, {
     must: 'Two panels lie one in the other (nested) here.',
     look: choose(['nested', 'Nested', true], ['single', 'Single', false]),
@@ -141,7 +148,7 @@ export const nestedRule = (cited: Cited): RuleText =>
     remedy: 'Add the second panel.',
   })
 
-export const spliceRule = (position: 'post' | 'midspan', cited: Cited): RuleText =>
+export const spliceRule = (position: 'post' | 'midspan', cited: Cited): DerivedRule =>
   rule('splice-position', 'splice-position', cited, {
     must: position === 'post' ? 'The splice lies at a post.' : 'The splice lies midway between two posts.',
     look: choose(
@@ -154,7 +161,7 @@ export const spliceRule = (position: 'post' | 'midspan', cited: Cited): RuleText
     remedy: 'Bring the splice where it belongs by exchanging panels.',
   })
 
-export const lapRule = (over: 'upstream' | 'downstream', cited: Cited): RuleText =>
+export const lapRule = (over: 'upstream' | 'downstream', cited: Cited): DerivedRule =>
   rule('lap', 'lap', cited, {
     must: `The ${over} panel lies on the traffic side of the splice${over === 'upstream' ? ', so that its edge points away from adjacent traffic' : ', toward the terminal end'}.`,
     look: choose(

@@ -2,10 +2,10 @@ import { feetInchesText, lengthText, limitsText } from '../hardware/dimension-te
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import type { LayoutPanel, LayoutPost, OmittedPost } from '../layout/layout.ts'
 import { exactLength, lengthIn } from '../units/exact-length.ts'
-import type { RuleText } from './common-rules.ts'
+import type { DerivedRule } from './common-rules.ts'
 import type { LinePoint } from './requirement.ts'
 
-export const railHeightRule = (limits: Dimension): RuleText => ({
+export const railHeightRule = (limits: Dimension): DerivedRule => ({
   topic: 'rail-height',
   figure: 'rail-height',
   cited: limits,
@@ -17,7 +17,7 @@ export const railHeightRule = (limits: Dimension): RuleText => ({
   hold: false,
 })
 
-export const stubRule = (limits: Dimension): RuleText => ({
+export const stubRule = (limits: Dimension): DerivedRule => ({
   topic: 'stub-height',
   figure: 'stub-height',
   cited: limits,
@@ -35,7 +35,7 @@ export function spacingRule(
   before: LayoutPost,
   after: LayoutPost,
   omitted: readonly OmittedPost[],
-): RuleText {
+): DerivedRule {
   const apart = after.alongInches - before.alongInches
   const nominal = lengthIn(exactLength(apart, 'in'), tolerance.unit)
   const shift = (limit: number | 'notStated') =>
@@ -63,7 +63,7 @@ export function spacingRule(
 }
 
 /** How far the middle of a panel lies from the chord between its ends: measured, or from offsets of its posts. */
-export function straightnessRule(limits: Dimension, panel: LayoutPanel, posts: readonly LayoutPost[]): RuleText {
+export function straightnessRule(limits: Dimension, panel: LayoutPanel, posts: readonly LayoutPost[]): DerivedRule {
   const on = posts.filter((post) => post.alongInches >= panel.fromInches && post.alongInches <= panel.toInches)
   return {
     topic: 'straightness',
@@ -83,7 +83,7 @@ export function straightnessRule(limits: Dimension, panel: LayoutPanel, posts: r
 }
 
 /** The offset of the end post from the line of the run, extended: measured, or from offsets of several posts. */
-export function flareOffsetRule(limits: Dimension, post: LayoutPost, posts: readonly LayoutPost[]): RuleText {
+export function flareOffsetRule(limits: Dimension, post: LayoutPost, posts: readonly LayoutPost[]): DerivedRule {
   const run = posts.filter((one) => one.unit === 'run')
   return {
     topic: 'flare-offset',

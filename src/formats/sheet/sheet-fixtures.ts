@@ -349,6 +349,30 @@ export const brokenSheets: readonly BrokenFile[] = [
     inSchema: false,
   },
   {
+    title: 'a rule with the id of what is derived',
+    raw: changed(inventedEnd, [...rule, 'id'], 'rail-height'),
+    problems: [
+      'parts[0].rules[0].id: expected an id of its own, not one that is derived from layout and sheet, found "rail-height"',
+    ],
+    inSchema: false,
+  },
+  {
+    title: 'a rule with the id of what is decided from the run file',
+    raw: changed(inventedEnd, [...rule, 'id'], 'criteria'),
+    problems: [
+      'parts[0].rules[0].id: expected an id of its own, not one that is derived from layout and sheet, found "criteria"',
+    ],
+    inSchema: false,
+  },
+  {
+    title: 'a rule with the id of what others are computed from',
+    raw: changed(inventedSystem, [...rule, 'id'], 'lateral-offset'),
+    problems: [
+      'parts[0].rules[0].id: expected an id of its own, not one that is derived from layout and sheet, found "lateral-offset"',
+    ],
+    inSchema: false,
+  },
+  {
     title: 'one panel length in two lists',
     raw: changed(inventedSystem, ['panels', 'endOnly'], [{ inches: 150, ...invented }]),
     problems: ['panels.endOnly[0].inches: expected something not listed before, found 150'],

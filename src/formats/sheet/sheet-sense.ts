@@ -1,4 +1,5 @@
 import type { Dimension, EndSheet, HardwareSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
+import { reservedTopics } from '../../core/requirements/derived-topics.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
 
 type Path = Contradiction['path']
@@ -53,7 +54,9 @@ function inRule(sheet: HardwareSheet, part: number, index: number): Contradictio
   if (!rule) throw new RangeError(`the sheet has no rule ${index} in part ${part}`)
   const path: Path = ['parts', part, 'rules', index]
   const found: Contradiction[] = []
-  const { at, look } = rule
+  const { id, at, look } = rule
+  if (reservedTopics.includes(id))
+    found.push({ path: [...path, 'id'], expected: 'an id of its own, not one that is derived from layout and sheet' })
   if (at.kind === 'posts' || at.kind === 'panels') {
     const last = lastNumber(sheet, at.kind)
     if (last === null)

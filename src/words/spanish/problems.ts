@@ -53,6 +53,8 @@ export const problemWords: SpanishWords = {
     'a date and time such as 2026-05-04T10:30 (ISO 8601)': 'fecha y hora como 2026-05-04T10:30 (ISO 8601)',
     'a sha256 in lower-case hexadecimal': 'un sha256 en hexadecimal con minúsculas',
     'lower-case letters and digits, joined by hyphens': 'letras minúsculas y cifras, unidas por guiones',
+    'an id of its own, not one that is derived from layout and sheet':
+      'un id propio, no uno que se deriva de la disposición y de la ficha',
     'an object with "sheet", or one with "standingSplice"': 'un objeto con "sheet", o uno con "standingSplice"',
     'a length of at least 0': 'una longitud de al menos 0',
     'a length of more than 0': 'una longitud de más de 0',
