@@ -105,7 +105,7 @@ function readTexts(input: RecordInput): (of: string) => string | null {
     if (line?.derived != null) return line.derived.value
     if (line !== undefined && line.readings.length > 0) return line.readings.at(-1)!.answer
     const reading = current.get(of)
-    return reading === undefined ? null : readingLine(reading, undefined, input.instruments).answer
+    return reading === undefined ? null : readingLine(reading, undefined, input).answer
   }
 }
 

@@ -26,7 +26,8 @@ const length = (value: number, unit: 'in' | 'mm' | 'ft', resolution: number | nu
   resolution: resolution === null ? null : exactLength(resolution, unit),
 })
 
-const answerOf = (answer: Answer): string => readingLine(reading(answer), undefined, instruments).answer
+const input = { instruments, judgement: { withoutEffect: [] } }
+const answerOf = (answer: Answer): string => readingLine(reading(answer), undefined, input).answer
 
 describe('readingLine', () => {
   test('gives a length in its own unit, and its resolution where the reader stated one', () => {
@@ -44,7 +45,7 @@ describe('readingLine', () => {
   })
 
   test('names instrument, stated uncertainty and time in words', () => {
-    const line = readingLine(reading(length(31, 'in', null)), undefined, instruments)
+    const line = readingLine(reading(length(31, 'in', null)), undefined, input)
     expect(line).toMatchObject({
       instrument: 'steel tape',
       uncertainty: 'u = 1/8 in (k = 1), stated',

@@ -2,6 +2,8 @@ import { lengthText } from '../core/hardware/dimension-text.ts'
 import type { Instrument } from '../core/measurement/instruments.ts'
 import type { Answer, Reading } from '../core/measurement/reading.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
+import type { Judgement, WithoutEffect } from '../core/verdicts/verdict.ts'
+import { describeWithoutEffect } from '../core/verdicts/without-effect.ts'
 import { lengthToText } from '../formats/written-length.ts'
 import { timeText } from './printed-time.ts'
 
@@ -19,19 +21,30 @@ export interface ReadingLine {
   readonly at: string
   readonly where: string | null
   readonly photos: readonly string[]
+  /** Null also where it names what it cannot correct or recheck: that stands in `withoutEffect`. */
   readonly corrects: string | null
   readonly rechecks: string | null
+  /** What it says besides and counts for nothing. */
+  readonly withoutEffect: readonly string[]
   /** A name shared by readings that were taken in one go for several places. */
   readonly together: string | null
+}
+
+export interface LineInput {
+  readonly instruments: readonly Instrument[]
+  readonly judgement: Pick<Judgement, 'withoutEffect'>
 }
 
 /** @param requirement the one it answers, whose choices give the answer its words */
 export function readingLine(
   reading: Reading,
   requirement: Requirement | undefined,
-  instruments: readonly Instrument[],
+  { instruments, judgement }: LineInput,
 ): ReadingLine {
-  const { id, of, by, where, photos, corrects, rechecks, together, uncertainty } = reading
+  const { id, of, by, where, photos, together, uncertainty } = reading
+  const vain = judgement.withoutEffect.filter((one) => one.reading === id)
+  const counting = (kind: WithoutEffect['kind'], names: string | null): string | null =>
+    vain.some((one) => one.kind === kind) ? null : names
   return {
     id,
     of,
@@ -42,8 +55,9 @@ export function readingLine(
     at: timeText(reading.at),
     where,
     photos,
-    corrects,
-    rechecks,
+    corrects: counting('correction', reading.corrects),
+    rechecks: counting('recheck', reading.rechecks),
+    withoutEffect: vain.map(describeWithoutEffect),
     together,
   }
 }

@@ -106,6 +106,27 @@ describe('recordContents', () => {
     ])
   })
 
+  test('shows apart what a reading says of another finding or place, and that it counts for nothing', () => {
+    const input = sampleInput((requirements) => [
+      ...soundReadings(requirements).filter(({ of }) => of !== 'post-8/rail-height'),
+      sampleReading('low', 'post-8/rail-height', inches(26)),
+      sampleReading('astray', 'post-8/rail-height', inches(28.75), { rechecks: 'splice-2/lap' }),
+      sampleReading('elsewhere', 'post-9/rail-height', inches(28.75), { corrects: 'low' }),
+    ])
+    const contents = contentsOf(input)
+    expect(contents.acceptance.word).toBe('not acceptable')
+    expect(contents.rechecks).toEqual([])
+    expect(contents.withoutEffect.map(({ reading, what }) => [reading.id, what])).toEqual([
+      ['astray', 'rechecks splice-2/lap, without effect: this reading cannot prove that finding put right'],
+      ['elsewhere', 'corrects low, without effect: that is no earlier reading of the same thing'],
+    ])
+    const elsewhere = linesOf(contents).find(({ id }) => id === 'post-9/rail-height')!.readings[0]!
+    expect(elsewhere).toMatchObject({ id: 'elsewhere', corrects: null, rechecks: null })
+    // What failed is taken again by the next, not replaced by the reading of another place.
+    expect(contents.replaced.find(({ reading }) => reading.id === 'low')!.by).toBe('astray')
+    expect([...new Set(shownReadings(contents))].sort()).toEqual(input.readings.map(({ id }) => id).sort())
+  })
+
   test('says in words why a run is not acceptable whose finding was only read again', () => {
     const low = sampleReading('low', 'post-8/rail-height', inches(26))
     const again = sampleReading('again', 'post-8/rail-height', inches(28.75))

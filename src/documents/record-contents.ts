@@ -1,6 +1,8 @@
+import { correctionsIn } from '../core/measurement/corrections.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
+import { describeWithoutEffect } from '../core/verdicts/without-effect.ts'
 import { verdictOrder } from '../drawing/verdict-signs.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import { cautions } from './cautions.ts'
@@ -40,6 +42,7 @@ export interface RecordContents {
   /** Readings in force that answer no requirement by themselves: others are computed from them. */
   readonly measured: readonly ReadingLine[]
   readonly replaced: readonly ReplacedLine[]
+  readonly withoutEffect: readonly WithoutEffectLine[]
   readonly unconfirmed: readonly UnconfirmedLine[]
   readonly sources: readonly SourceLine[]
   readonly cautions: readonly string[]
@@ -85,6 +88,12 @@ interface ReplacedLine {
   readonly reading: ReadingLine
   /** Id of the one that counts instead; null when none does. */
   readonly by: string | null
+}
+
+/** What a reading says besides its answer and counts for nothing. */
+interface WithoutEffectLine {
+  readonly reading: ReadingLine
+  readonly what: string
 }
 
 /** A limit that nobody has checked against a document. */
@@ -137,6 +146,7 @@ export function recordContents(
     holdPoints: lines.filter(({ id }) => covered.has(id)),
     requirements: lines.filter(({ id }) => !covered.has(id)),
     ...otherReadings(input, lines),
+    withoutEffect: withoutEffectLines(input),
     unconfirmed: unconfirmedLines(requirements, sources),
     sources,
     cautions,
@@ -172,18 +182,25 @@ function acceptanceText({ judgement }: RecordInput): string {
   }
 }
 
-function recheckLines({ readings, requirements, judgement, instruments }: RecordInput): readonly RecheckLine[] {
+function recheckLines(input: RecordInput): readonly RecheckLine[] {
+  const { readings, requirements, judgement } = input
   return readings.flatMap((reading) => {
     if (reading.rechecks === null) return []
     const requirement = requirements.find(({ id }) => id === reading.of)
+    const line = readingLine(reading, requirement, input)
     const verdict = judgement.verdicts.find((one) => one.requirement === reading.of)
-    return [
-      {
-        finding: reading.rechecks,
-        reading: readingLine(reading, requirement, instruments),
-        verdict: verdict?.verdict ?? 'unread',
-      },
-    ]
+    return line.rechecks === null
+      ? []
+      : [{ finding: line.rechecks, reading: line, verdict: verdict?.verdict ?? 'unread' }]
+  })
+}
+
+function withoutEffectLines(input: RecordInput): readonly WithoutEffectLine[] {
+  const byId = new Map(input.readings.map((reading) => [reading.id, reading]))
+  return input.judgement.withoutEffect.map((one) => {
+    const reading = byId.get(one.reading)!
+    const requirement = input.requirements.find(({ id }) => id === reading.of)
+    return { reading: readingLine(reading, requirement, input), what: describeWithoutEffect(one) }
   })
 }
 
@@ -211,21 +228,23 @@ function unprovenLines({ judgement, requirements }: RecordInput): readonly Unpro
 
 /** The readings that do not stand beside a requirement: those behind computed values, and those that no longer count. */
 function otherReadings(
-  { readings, requirements, instruments }: RecordInput,
+  input: RecordInput,
   lines: readonly RequirementLine[],
 ): Pick<RecordContents, 'measured' | 'replaced'> {
+  const { readings, requirements } = input
   const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
   const shown = new Set(lines.flatMap((line) => line.readings.map(({ id }) => id)))
   const current = currentReadings(readings)
+  const corrections = correctionsIn(readings)
   const others = readings.filter(({ id }) => !shown.has(id))
-  const line = (reading: (typeof readings)[number]) => readingLine(reading, byId.get(reading.of), instruments)
+  const line = (reading: (typeof readings)[number]) => readingLine(reading, byId.get(reading.of), input)
   return {
     measured: others.filter((reading) => current.get(reading.of) === reading).map(line),
     replaced: others
       .filter((reading) => current.get(reading.of) !== reading)
       .map((reading) => ({
         reading: line(reading),
-        by: (readings.find(({ corrects }) => corrects === reading.id) ?? current.get(reading.of))?.id ?? null,
+        by: corrections.get(reading.id)?.[0] ?? current.get(reading.of)?.id ?? null,
       })),
   }
 }

@@ -80,9 +80,7 @@ function requirementLine(
     place: placeLine(input, requirement.place),
     must,
     limit: limitText(requirement),
-    readings: used
-      .filter((reading) => reading.of === id)
-      .map((reading) => readingLine(reading, requirement, input.instruments)),
+    readings: used.filter((reading) => reading.of === id).map((reading) => readingLine(reading, requirement, input)),
     derived: derivedLine(verdict, used),
     verdict: verdict.verdict,
     // Why it was set aside stands in the reading.

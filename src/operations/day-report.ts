@@ -1,4 +1,5 @@
 import type { Reading } from '../core/measurement/reading.ts'
+import { recheckedFinding } from '../core/verdicts/rechecks.ts'
 import type { DayReport } from '../documents/day-report.ts'
 import type { DayLogBody, EntryOf, LocateTicketBody, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import { entriesInForce } from './entries-in-force.ts'
@@ -47,11 +48,12 @@ export function dayReport(
     ),
     readings: countBy(readings),
     photos: entries.photos.filter(({ capturedAt, body }) => dayOf(body.takenAt ?? capturedAt) === day).length,
-    findings: judged.judgement.findings.filter(({ requirements }) =>
-      readings.some(
-        ({ of, rechecks }) => requirements.includes(of) || (rechecks !== null && requirements.includes(rechecks)),
-      ),
-    ),
+    findings: judged.judgement.findings.filter(({ requirements }) => {
+      const standsOn = judged.requirements.filter(({ id }) => requirements.includes(id))
+      return readings.some((reading) =>
+        standsOn.some((one) => one.id === reading.of || recheckedFinding(reading, one) !== null),
+      )
+    }),
   }
 }
 

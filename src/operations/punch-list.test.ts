@@ -54,6 +54,31 @@ describe('punchList', () => {
     expect(itemAt([later({ rechecks: id, answer: { kind: 'cannot see' } })])!.state).toBe('not rechecked')
   })
 
+  test('does not close it by a recheck that names another finding, and says that this counts for nothing', () => {
+    for (const rechecks of ['splice-2/lap', 'post-1/bearing-plate', 'post-2/stub-height', 'no-such']) {
+      const astray = later({ rechecks })
+      expect(itemAt([astray])).toMatchObject({ id: stub, state: 'not rechecked' })
+      const { acceptance, withoutEffect } = demoJudged([astray]).judgement
+      expect(acceptance).toBe('not acceptable')
+      expect(withoutEffect).toEqual([{ reading: 'later', kind: 'recheck', names: rechecks }])
+      // Named rightly afterwards it is closed all the same.
+      expect(itemAt([astray, later({ id: 'again', rechecks: stub })])!.state).toBe('closed')
+    }
+  })
+
+  test('keeps a failure that a reading of another place or requirement says it corrects', () => {
+    const { id } = demoRun().readings.find(({ of }) => of === stub)!
+    for (const of of ['post-2/stub-height', 'post-1/rail-height']) {
+      const astray = later({ of, corrects: id })
+      expect(itemAt([astray])!.state).toBe('open')
+      // Nor does it help to read the place again, without naming the finding.
+      expect(itemAt([astray, later({ id: 'again', rechecks: null })])!.state).toBe('not rechecked')
+      const { withoutEffect, verdicts } = demoJudged([astray]).judgement
+      expect(withoutEffect).toEqual([{ reading: 'later', kind: 'correction', names: id }])
+      expect(verdicts.find(({ requirement }) => requirement === of)!.readings).toEqual(['later'])
+    }
+  })
+
   test('opens it again when it fails again', () => {
     const { id } = itemAt([])!
     const high = later({

@@ -1,4 +1,5 @@
 import type { Place } from '../core/requirements/requirement.ts'
+import { recheckedFinding } from '../core/verdicts/rechecks.ts'
 import type { FailureHistory, Finding, ReadVerdict } from '../core/verdicts/verdict.ts'
 import type { JudgedRun } from './judge-readings.ts'
 
@@ -42,14 +43,16 @@ export function punchList({ judgement, requirements }: JudgedRun): readonly Punc
       })),
     }),
   )
+  const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
   const past = new Map<string, FailureHistory[]>()
   for (const history of failures.values()) {
     if (history.since === null) continue
-    const finding = (history.closedBy ?? history.since).reading.rechecks ?? history.requirement
+    const requirement = byId.get(history.requirement)!
+    const finding = recheckedFinding((history.closedBy ?? history.since).reading, requirement) ?? requirement.id
     past.set(finding, [...(past.get(finding) ?? []), history])
   }
   const rest = [...past].map(([id, histories]): PunchItem => {
-    const { place } = requirements.find((one) => one.id === id || one.id === histories[0]!.requirement)!
+    const { place } = byId.get(id) ?? byId.get(histories[0]!.requirement)!
     const isClosed = histories.every(({ closedBy }) => closedBy !== null)
     const readings = histories.map(({ requirement, failed, since }) => ({ requirement, old: failed, new: since }))
     return { id, place, state: isClosed ? 'closed' : 'not rechecked', finding: null, readings }

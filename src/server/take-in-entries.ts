@@ -3,6 +3,7 @@ import { type Entry, entryShape } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { checkShape } from '../formats/read-json.ts'
 import { readRun } from '../formats/run/run-file.ts'
+import { readingCheck } from '../operations/reading-problems.ts'
 import { requireRun } from '../operations/require-run.ts'
 import type { Store } from '../store/store.ts'
 import { answerOf, type Draft, type EntryAnswer, problem, rejected } from './entry-answer.ts'
@@ -73,6 +74,7 @@ async function takerFor(store: Store, entry: Entry): Promise<Result<Taker | Entr
 
 async function takerInto(store: Store, run: StoredRun): Promise<Result<Taker, Refusal>> {
   const required = requiredRun(run)
+  const check = required.ok ? ok(readingCheck(required.value)) : required
   const before = await storedReadings(store, run)
   if (!before.ok) return before
   const known = new Map(before.value.readings.map(({ id, of }) => [id, of]))
@@ -81,8 +83,10 @@ async function takerInto(store: Store, run: StoredRun): Promise<Result<Taker, Re
       case 'run':
         return draftOfRun(entry, run)
       case 'reading': {
-        if (!required.ok) return rejected(entry.id, 'the run cannot be laid out', required.error)
-        return draftOfReading(entry, run, required.value, known)
+        // What is stored is answered as that, also where it would no longer be taken in.
+        if (known.has(entry.id)) return { entry: { ...entry, project: run.project } }
+        if (!check.ok) return rejected(entry.id, 'the run cannot be laid out', check.error)
+        return draftOfReading(entry, run, check.value, known)
       }
       case 'photo':
       case 'sign-off':

@@ -2,8 +2,7 @@ import type { Reading } from '../core/measurement/reading.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
-import { judgeReadings } from '../operations/judge-readings.ts'
-import type { RequiredRun } from '../operations/require-run.ts'
+import type { ReadingCheck } from '../operations/reading-problems.ts'
 import { type Draft, problem, rejected } from './entry-answer.ts'
 import type { StoredRun } from './stored-runs.ts'
 
@@ -14,25 +13,18 @@ import type { StoredRun } from './stored-runs.ts'
 export function draftOfReading(
   entry: Entry,
   { project, run: { name, units } }: StoredRun,
-  required: RequiredRun,
+  check: ReadingCheck,
   known: Map<string, string>,
 ): Draft {
   const refused = (problems: readonly InputProblem[]) => rejected(entry.id, 'it is not a reading of this run', problems)
-  const fields = (typeof entry.body === 'object' ? entry.body : null) as Readonly<Record<string, unknown>> | null
-  // What it corrects was taken in earlier, so it is looked up there instead of in the file.
-  const alone = { format: 'lapwise-readings/1', run: name, units, readings: [{ ...fields, corrects: null }] }
+  const alone = { format: 'lapwise-readings/1', run: name, units, readings: [entry.body] }
   const read = readReadings('reading', JSON.stringify(alone))
   if (!read.ok) return refused(read.error)
-  const reading = { ...read.value.readings[0]!, corrects: (fields?.corrects ?? null) as string | null }
+  const reading = read.value.readings[0]!
   const problems: InputProblem[] = []
   if (!/(Z|[+-]\d\d:\d\d)$/.test(reading.at))
     problems.push(problem('reading', 'at', 'a time with its zone', JSON.stringify(reading.at)))
-  if (reading.corrects !== null && known.get(reading.corrects) !== reading.of)
-    problems.push(
-      problem('reading', 'corrects', 'the id of an earlier reading of the same thing', String(reading.corrects)),
-    )
-  const judged = judgeReadings('reading', required, [reading])
-  if (!judged.ok) problems.push(...judged.error)
+  problems.push(...check('reading', '', reading, known))
   if (problems.length > 0) return refused(problems)
   const disagreeing = disagreements(entry, reading)
   if (disagreeing.length > 0) return rejected(entry.id, 'it is not an entry', disagreeing)

@@ -184,6 +184,21 @@ describe('entries handed in', () => {
     ])
   })
 
+  test('recheck only a finding that they can prove put right', async () => {
+    const [low, astray, right] = [newId(), newId(), newId()]
+    const { body } = await send(
+      readingEntry(low, demo, { of: 'post-7/rail-height', value: '20 in' }),
+      readingEntry(astray, demo, { of: 'post-7/rail-height', value: '31 in', rechecks: 'splice-2/lap' }),
+      readingEntry(right, demo, { of: 'post-7/rail-height', value: '31 in', rechecks: 'post-7/rail-height' }),
+    )
+    expect(body.answers).toMatchObject([
+      { id: low, outcome: 'stored' },
+      { id: astray, outcome: 'rejected', reason: 'it is not a reading of this run', problems: [{ place: 'rechecks' }] },
+      { id: right, outcome: 'stored' },
+    ])
+    expect(body.answers[1].problems[0].expected).toContain('post-7/rail-height')
+  })
+
   test('may correct the same reading twice: both corrections stay', async () => {
     const [wrong, one, other] = [newId(), newId(), newId()]
     const { body } = await send(

@@ -1,6 +1,9 @@
+import { correctionsIn } from '../measurement/corrections.ts'
 import type { Reading } from '../measurement/reading.ts'
-import type { Computation, Requirement } from '../requirements/requirement.ts'
+import type { Requirement } from '../requirements/requirement.ts'
+import { restsOn } from '../requirements/rests-on.ts'
 import { type JudgingRules, judgeRequirements } from './judge-requirements.ts'
+import { recheckedFinding } from './rechecks.ts'
 import type { FailureHistory, ReadVerdict } from './verdict.ts'
 
 /**
@@ -12,7 +15,7 @@ export function failureHistories(
   readings: readonly Reading[],
   rules: JudgingRules,
 ): ReadonlyMap<string, FailureHistory> {
-  const corrected = new Set(readings.map(({ corrects }) => corrects))
+  const corrected = correctionsIn(readings)
   const places = new Map<string, number[]>()
   for (const [i, { id, of }] of readings.entries()) {
     if (corrected.has(id)) continue
@@ -38,34 +41,24 @@ function historyOf(requirement: Requirement, events: readonly Reading[], rules: 
   // Without a second reading of anything only the state at the end can be a failure.
   for (let i = isReread ? 0 : Math.max(events.length - 1, 0); i < events.length; i++) {
     const verdict = judgeRequirements([requirement], events.slice(0, i + 1), rules)[0]!
-    history = after(history, { reading: events[i]!, verdict }, events)
+    history = after(history, { reading: events[i]!, verdict }, requirement, events)
   }
   return history
 }
 
-function after(before: FailureHistory | null, now: ReadVerdict, events: readonly Reading[]): FailureHistory | null {
+function after(
+  before: FailureHistory | null,
+  now: ReadVerdict,
+  requirement: Requirement,
+  events: readonly Reading[],
+): FailureHistory | null {
   const { reading, verdict } = now
   if (verdict.verdict === 'fails') return { requirement: verdict.requirement, failed: now, since: null, closedBy: null }
   if (before === null) return null
   const rested = new Set(before.failed.verdict.readings)
   const isAgain = events.some(({ id, of }) => rested.has(id) && of === reading.of)
   if (before.since === null && !isAgain && reading.of !== verdict.requirement) return null
-  const isProof = reading.rechecks !== null && (verdict.verdict === 'meets' || verdict.verdict === 'does not apply')
-  return { ...before, since: now, closedBy: isProof ? now : before.closedBy }
-}
-
-/** What is read for a requirement: itself, or what it can be computed from. */
-function restsOn({ id, look }: Requirement): readonly string[] {
-  return look.kind === 'measure' && look.orFrom !== null ? [id, ...inputsOf(look.orFrom)] : [id]
-}
-
-function inputsOf(computation: Computation): readonly string[] {
-  switch (computation.kind) {
-    case 'difference':
-      return [computation.from, computation.to]
-    case 'middle ordinate':
-      return computation.points.map(({ reading }) => reading)
-    case 'offset from line':
-      return [computation.point, ...computation.line].map(({ reading }) => reading)
-  }
+  const isProof = verdict.verdict === 'meets' || verdict.verdict === 'does not apply'
+  const closes = isProof && recheckedFinding(reading, requirement) !== null
+  return { ...before, since: now, closedBy: closes ? now : before.closedBy }
 }

@@ -1,3 +1,4 @@
+import { correctionsIn } from '../measurement/corrections.ts'
 import type { Instrument } from '../measurement/instruments.ts'
 import type { Reading } from '../measurement/reading.ts'
 import { standardUncertainty } from '../measurement/uncertainty.ts'
@@ -41,7 +42,7 @@ export function judgeRequirements(
 
 /** The reading in force for each thing read: the latest in the log that no other reading corrects. */
 export function currentReadings(readings: readonly Reading[]): ReadonlyMap<string, Reading> {
-  const corrected = new Set(readings.map(({ corrects }) => corrects))
+  const corrected = correctionsIn(readings)
   const current = new Map<string, Reading>()
   for (const reading of readings) if (!corrected.has(reading.id)) current.set(reading.of, reading)
   return current

@@ -6,6 +6,7 @@ import { failureHistories } from './failure-histories.ts'
 import { findFaults } from './find-faults.ts'
 import { type JudgingRules, judgeRequirements } from './judge-requirements.ts'
 import type { Acceptance, FailureHistory, Judgement, Unproven, Verdict } from './verdict.ts'
+import { withoutEffect } from './without-effect.ts'
 
 /** What the readings say of the whole run. */
 export function judgeRun(
@@ -25,6 +26,7 @@ export function judgeRun(
       .filter((one) => isUnproven(one) || open.has(one.requirement))
       .map((one) => unprovenOf(one, open)),
     failures,
+    withoutEffect: withoutEffect(requirements, readings),
   }
 }
 

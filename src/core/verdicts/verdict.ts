@@ -96,6 +96,18 @@ export interface NotRechecked {
   readonly kind: 'not rechecked'
 }
 
+/**
+ * Something that a reading says beside its answer and that counts for nothing. New readings that say such a thing are
+ * refused; what a log holds already stays in it and is shown as what it is.
+ */
+export interface WithoutEffect {
+  /** Id of the reading that says it. */
+  readonly reading: string
+  readonly kind: 'correction' | 'recheck'
+  /** Id of the reading that it says it corrects, or of the finding. */
+  readonly names: string
+}
+
 export interface Judgement {
   readonly acceptance: Acceptance
   readonly verdicts: readonly Verdict[]
@@ -103,4 +115,6 @@ export interface Judgement {
   readonly unproven: readonly Unproven[]
   /** Every requirement that fails or once failed, by its id. */
   readonly failures: ReadonlyMap<string, FailureHistory>
+  /** What readings say beside their answers and counts for nothing. */
+  readonly withoutEffect: readonly WithoutEffect[]
 }

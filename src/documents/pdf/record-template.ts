@@ -257,6 +257,13 @@ export const recordTemplate = String.raw`${pageFrame}
   reading-table(doc.replaced.map(one => one.reading), [Replaced by], line => by.at(line.id))
 }
 
+#if doc.withoutEffect.len() > 0 {
+  heading(level: 1)[Said without effect]
+  [The answer of each reading counts; what stands in the last column does not.]
+  set text(size: 8pt)
+  reading-table(doc.withoutEffect.map(one => one.reading), [], line => line.withoutEffect.join("; "))
+}
+
 = Limits that nobody has confirmed
 #if doc.unconfirmed.len() == 0 [None.] else {
   [These limits come from memory. Check them against the document in force before relying on a verdict that rests on them.]

@@ -251,7 +251,8 @@ function measuredCells(verdict: Verdict | undefined): readonly [Cell, Cell, Cell
   return [value, unit, margin, uncertainty]
 }
 
-function readingsSheet({ readings, requirements, instruments }: RecordInput): Sheet {
+function readingsSheet(input: RecordInput): Sheet {
+  const { readings, requirements } = input
   const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
   return {
     name: 'Readings',
@@ -270,9 +271,10 @@ function readingsSheet({ readings, requirements, instruments }: RecordInput): Sh
       column('Photos', 30),
       column('Corrects', 12),
       column('Rechecks', 24),
+      column('Without effect', 44),
     ],
     rows: readings.map((reading): Cell[] => {
-      const line = readingLine(reading, byId.get(reading.of), instruments)
+      const line = readingLine(reading, byId.get(reading.of), input)
       const { answer } = reading
       const length = answer.kind === 'length' ? lengthIn(answer.value, answer.unit) : null
       return [
@@ -289,6 +291,7 @@ function readingsSheet({ readings, requirements, instruments }: RecordInput): Sh
         line.photos.join(', '),
         line.corrects,
         line.rechecks,
+        line.withoutEffect.join('; '),
       ]
     }),
   }

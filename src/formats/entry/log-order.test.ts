@@ -2,7 +2,9 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { inLogOrder } from './log-order.ts'
 
-const entry = (id: string, supersedes: string | null = null) => ({ id, supersedes })
+const entry = (id: string, supersedes: string | null = null, of = 'post-1/stub-height') => ({
+  ...{ id, kind: 'reading', supersedes, body: { of } },
+})
 const ids = (entries: readonly ReturnType<typeof entry>[]): readonly string[] => inLogOrder(entries).map(({ id }) => id)
 
 describe('inLogOrder', () => {
@@ -16,6 +18,11 @@ describe('inLogOrder', () => {
 
   test('keeps a correction whose reading is not here', () => {
     expect(ids([entry('b', 'elsewhere'), entry('a')])).toEqual(['a', 'b'])
+  })
+
+  test('moves nothing for a correction that names a reading of something else', () => {
+    const other = entry('a', 'c', 'post-2/stub-height')
+    expect(ids([other, entry('b'), entry('c')])).toEqual(['a', 'b', 'c'])
   })
 
   test('is the same for the same entries, however they are held', () => {

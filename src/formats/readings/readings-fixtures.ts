@@ -160,10 +160,4 @@ export const brokenReadings: readonly BrokenFile[] = [
     problems: ['readings[1].id: expected something not listed before, found "r1"'],
     inSchema: false,
   },
-  {
-    title: 'a reading that corrects itself',
-    raw: withReading({ confirmed: true, corrects: 'r1' }),
-    problems: ['readings[0].corrects: expected the id of an earlier reading, found "r1"'],
-    inSchema: false,
-  },
 ]

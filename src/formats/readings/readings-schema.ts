@@ -8,7 +8,10 @@ import { answerFields, type ReadingShape, type ReadingsShape, readingsShape } fr
 
 type Report = (field: string | null, expected: string) => void
 
-/** A readings file: its shape, what its texts say, and that its parts do not contradict each other. */
+/**
+ * A readings file: its shape, what its texts say, and that no id stands twice. Whether a reading is one of the run, and
+ * may correct and recheck what it says, is checked as it is taken in: a log that holds one opens for ever.
+ */
 export const readingsSchema = z.pipe(
   readingsShape,
   z.transform((file, context) => {
@@ -20,7 +23,7 @@ export const readingsSchema = z.pipe(
       )
       return reading ? [reading] : []
     })
-    found.push(...inIds(file, ids))
+    found.push(...repeated(ids.map((id, i) => [id, ['readings', i, 'id']])))
     reportContradictions(context, found)
     return { run: file.run, readings }
   }),
@@ -100,16 +103,4 @@ function lengthAboveZero(field: string, text: string, bareUnit: LengthUnit, repo
   if (length.ok && length.value.nanometres > 0) return length.value
   report(field, length.ok ? 'a length of more than 0' : length.error)
   return null
-}
-
-/** Ids given twice, and corrections of a reading that does not stand before them. */
-function inIds({ readings }: ReadingsShape, ids: readonly string[]): Contradiction[] {
-  return [
-    ...repeated(ids.map((id, i) => [id, ['readings', i, 'id']])),
-    ...readings.flatMap(({ corrects }, i) =>
-      corrects === null || ids.slice(0, i).includes(corrects)
-        ? []
-        : [{ path: ['readings', i, 'corrects'], expected: 'the id of an earlier reading' }],
-    ),
-  ]
 }

@@ -1,11 +1,13 @@
-import { err, ok } from '../../core/result.ts'
+import type { Reading } from '../../core/measurement/reading.ts'
+import { err, ok, type Result } from '../../core/result.ts'
 import { type PhotoInFile, readDeviceFile, writeDeviceFile } from '../../formats/entry/device-file.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
+import { type FileReading, problemsOfFileReadings } from './check-file-readings.ts'
 import { now } from './device.ts'
 import { withoutPlace } from './device-entry.ts'
 import type { DeviceStore, FreshEntry } from './device-store.ts'
-import { runBody, sameReadingBody } from './kept-run.ts'
+import { readAlone, readingBody, runBody } from './kept-run.ts'
 import { d } from './messages.ts'
 import { ownProject } from './own-project.ts'
 import type { Answer, Imported } from './run-source.ts'
@@ -57,10 +59,12 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
   if (!read.ok) return refused(read.error)
   const problems: InputProblem[] = []
   const entries: FreshEntry[] = []
+  const readings: FileReading[] = []
   for (const [i, entry] of read.value.entries.entries()) {
     const body = bodyOf(file, entry)
-    if (body.ok) entries.push({ ...entry, body: body.value, project: ownProject })
+    if (body.ok) entries.push({ ...entry, body: body.value.body, project: ownProject })
     else problems.push(...body.error.map((one) => ({ ...one, file, place: `entries[${i}].body.${one.place}` })))
+    if (body.ok && body.value.reading !== null) readings.push({ at: i, run: entry.run, reading: body.value.reading })
   }
   const photos = []
   for (const [i, { sha256, type, base64 }] of read.value.photos.entries()) {
@@ -71,6 +75,9 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
       problems.push({ file, place: `photos[${i}].base64`, expected: `bytes with the sha256 ${sha256}`, found })
   }
   if (problems.length > 0) return refused(problems)
+  const unfit = await problemsOfFileReadings(store, file, entries, readings)
+  if (!unfit.ok) return unfit
+  if (unfit.value.length > 0) return refused(unfit.value)
 
   const known = await store.photos()
   if (!known.ok) return fromStore(known.error)
@@ -88,11 +95,17 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
 }
 
 /** The body as this page would write it, so that the server finds nothing else under the same id. */
-function bodyOf(file: string, { kind, body }: Entry) {
-  if (kind === 'reading') return sameReadingBody(file, body)
-  if (kind !== 'run') return ok(body)
+function bodyOf(
+  file: string,
+  { kind, body }: Entry,
+): Result<{ readonly body: unknown; readonly reading: Reading | null }, readonly InputProblem[]> {
+  if (kind === 'reading') {
+    const read = readAlone(file, body)
+    return read.ok ? ok({ body: readingBody({ name: '-' }, read.value), reading: read.value }) : read
+  }
+  if (kind !== 'run') return ok({ body, reading: null })
   const run = runBody(file, JSON.stringify(body))
-  return run.ok ? run : err(run.error.problems)
+  return run.ok ? ok({ body: run.value, reading: null }) : err(run.error.problems)
 }
 
 function toBase64(bytes: Uint8Array): string {

@@ -1,18 +1,21 @@
+import { correctionsIn } from '../../core/measurement/corrections.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { stripDrawing } from '../../drawing/views/strip.ts'
+import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { checkShape } from '../../formats/read-json.ts'
 import { readReadings, writeReadings } from '../../formats/readings/readings-file.ts'
 import { readingsSchema } from '../../formats/readings/readings-schema.ts'
 import { type RunFile, readRun } from '../../formats/run/run-file.ts'
 import { writeRun } from '../../formats/run/write-run.ts'
-import { judgeKnown, judgeReadings } from '../../operations/judge-readings.ts'
+import { judgeKnown } from '../../operations/judge-readings.ts'
+import { readingCheck } from '../../operations/reading-problems.ts'
 import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
 import { stripInput } from '../../operations/strip-input.ts'
-import { type DeviceEntry, rivalsAmong } from './merge-entries.ts'
+import type { DeviceEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
 import type { Answer, KeptRun, OpenedRun, RunSummary } from './run-source.ts'
 
@@ -27,7 +30,8 @@ export function readKeptRun(run: DeviceEntry, readings: readonly DeviceEntry[]):
   const file = { format: 'lapwise-readings/1', run: read.value.name, readings: readings.map(({ body }) => body) }
   const list = checkShape(d.files.readings, file, readingsSchema)
   if (!list.ok) return err({ kind: 'fault', message: d.trouble.readingsUnreadable, problems: list.error })
-  return ok({ id: run.id, run: read.value, readings: list.value.readings, rivals: rivalsAmong(readings) })
+  const rivals = new Map([...correctionsIn(list.value.readings)].filter(([, by]) => by.length > 1))
+  return ok({ id: run.id, run: read.value, readings: list.value.readings, rivals })
 }
 
 /** The body of a run's entry; or what is wrong with the file, or why it cannot be laid out. */
@@ -40,26 +44,46 @@ export function runBody(file: string, text: string): Now<unknown> {
 }
 
 /** The body of a reading's entry. */
-export const readingBody = (run: RunFile, reading: Reading): unknown =>
+export const readingBody = (run: Pick<RunFile, 'name'>, reading: Reading): unknown =>
   (JSON.parse(writeReadings({ run: run.name, readings: [reading] })) as { readonly readings: readonly unknown[] })
     .readings[0]
 
-/** The body of a reading's entry as this page writes it, from one that came in a file. */
-export function sameReadingBody(file: string, body: unknown): Result<unknown, readonly InputProblem[]> {
-  const alone = { ...(body as object), corrects: null }
-  const read = readReadings(file, JSON.stringify({ format: 'lapwise-readings/1', run: '-', readings: [alone] }))
-  if (!read.ok) return read
-  const { corrects = null } = body as { readonly corrects?: string | null }
-  const written = JSON.parse(writeReadings({ run: '-', readings: read.value.readings })) as { readings: object[] }
-  return ok({ ...written.readings[0], corrects })
+/** The reading in the body of one entry. */
+export function readAlone(file: string, body: unknown): Result<Reading, readonly InputProblem[]> {
+  const read = readReadings(file, JSON.stringify({ format: 'lapwise-readings/1', run: '-', readings: [body] }))
+  return read.ok ? ok(read.value.readings[0]!) : read
 }
 
-/** What of `reading` the server would refuse. */
-export function problemsOfReading(kept: KeptRun, reading: Reading): readonly InputProblem[] {
-  const required = requiredOf(kept)
-  if (!required.ok) return required.error
-  const judged = judgeReadings(d.files.readings, required.value, [{ ...reading, corrects: null }])
-  return judged.ok ? [] : judged.error
+/** What the server would refuse of each of `readings`, which come one after the other. */
+export function problemsOfReadings(
+  { id, run }: KeptRun,
+  before: readonly DeviceEntry[],
+  readings: readonly Reading[],
+): readonly (readonly InputProblem[])[] {
+  const required = requiredOf({ id, run })
+  return required.ok ? problemsAfter(required.value, before, readings) : readings.map(() => required.error)
+}
+
+/** The same for a run that is here or in a file; nothing where it cannot be laid out, and so not be judged. */
+export function problemsOfReadingsIn(
+  file: string,
+  run: Pick<Entry, 'body'>,
+  before: readonly DeviceEntry[],
+  readings: readonly Reading[],
+): readonly (readonly InputProblem[])[] {
+  const read = readRun(file, JSON.stringify(run.body))
+  const required = read.ok ? requireRun(file, read.value) : read
+  return required.ok ? problemsAfter(required.value, before, readings) : readings.map(() => [])
+}
+
+function problemsAfter(required: RequiredRun, before: readonly DeviceEntry[], readings: readonly Reading[]) {
+  const check = readingCheck(required)
+  const earlier = new Map(before.map(({ id, body }) => [id, (body as Pick<Reading, 'of'>).of]))
+  return readings.map((reading) => {
+    const problems = check(d.files.readings, '', reading, earlier)
+    if (problems.length === 0) earlier.set(reading.id, reading.of)
+    return problems
+  })
 }
 
 /** The run with everything that is shown of it at once. */
@@ -87,7 +111,7 @@ const runs = new Map<string, RunFile>()
 const required = new Map<string, Result<RequiredRun, readonly InputProblem[]>>()
 
 /** The run laid out, with all that must be true of it; or why it cannot be. */
-function requiredOf({ id, run }: KeptRun): Result<RequiredRun, readonly InputProblem[]> {
+function requiredOf({ id, run }: Pick<KeptRun, 'id' | 'run'>): Result<RequiredRun, readonly InputProblem[]> {
   const known = required.get(id) ?? requireRun(run.name, run)
   required.set(id, known)
   return known

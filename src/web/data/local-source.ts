@@ -172,7 +172,9 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       const alone = model.value.readKeptRun(entry.value[0], [])
       if (!alone.ok) return alone
       const kept = alone.value
-      const faults = readings.map((reading) => model.value.problemsOfReading(kept, reading))
+      const before = readings.some(({ corrects }) => corrects !== null) ? await store.entries('reading', run) : ok([])
+      if (!before.ok) return fromStore(before.error)
+      const faults = model.value.problemsOfReadings(kept, before.value, readings)
       const sound = readings.filter((_, i) => faults[i]!.length === 0)
       const added = await keep(
         sound.map((reading) => ({

@@ -1,4 +1,5 @@
 import type { Requirement } from '../../core/requirements/requirement.ts'
+import { inputsOf } from '../../core/requirements/rests-on.ts'
 import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { m } from '../messages.ts'
@@ -12,24 +13,9 @@ interface Props {
   readonly run: string
 }
 
-/** The ids of what is read to compute the value of `requirement`, in the order of the posts. */
-export function readingsFor({ look }: Requirement): readonly string[] {
-  const from = look.kind === 'measure' ? look.orFrom : null
-  switch (from?.kind) {
-    case undefined:
-      return []
-    case 'difference':
-      return [from.from, from.to]
-    case 'middle ordinate':
-      return from.points.map(({ reading }) => reading)
-    case 'offset from line':
-      return [from.point, ...from.line].map(({ reading }) => reading)
-  }
-}
-
 /** Whether the value itself is read or what it is computed from, with what is known of each. */
 export function ComputedFrom({ judged, requirement, of, run }: Props) {
-  const ids = readingsFor(requirement)
+  const ids = inputsOf(requirement)
   if (ids.length === 0) return null
   const current = currentReadings(judged.readings)
   const wordsOf = (id: string): string => {

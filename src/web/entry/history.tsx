@@ -1,7 +1,10 @@
+import { correctionsIn } from '../../core/measurement/corrections.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
-import { instrumentsOf, type JudgedRun } from '../../operations/judge-readings.ts'
+import { describeWithoutEffect } from '../../core/verdicts/without-effect.ts'
+import { instrumentsOf } from '../../operations/instruments-of.ts'
+import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { m, say } from '../messages.ts'
 import { answerWords, momentWords } from './reading-words.ts'
 
@@ -19,7 +22,7 @@ interface Props {
 /** Every reading of one thing, the latest first; nothing is ever taken away. */
 export function History({ judged, requirement, of, rivals, correct, undo }: Props) {
   const readings = judged.readings.filter((reading) => reading.of === of).toReversed()
-  const corrected = new Set(judged.readings.map(({ corrects }) => corrects))
+  const corrected = correctionsIn(judged.readings)
   const nameOf = new Map(instrumentsOf(judged.run).map(({ id, name }) => [id, name]))
   const current = currentReadings(judged.readings).get(of)?.id
   return (
@@ -29,7 +32,8 @@ export function History({ judged, requirement, of, rivals, correct, undo }: Prop
       <ul class="plain">
         {readings.map((reading) => {
           const { id, answer, at, by, instrument, where, together, corrects, photos } = reading
-          const hasRivals = corrects !== null && rivals.has(corrects)
+          const hasRivals = corrects !== null && (rivals.get(corrects)?.includes(id) ?? false)
+          const vain = judged.judgement.withoutEffect.filter((one) => one.reading === id)
           return (
             <li key={id} class={corrected.has(id) ? 'past-reading struck' : 'past-reading'}>
               <p>
@@ -48,6 +52,11 @@ export function History({ judged, requirement, of, rivals, correct, undo }: Prop
                   ...(where === null ? [] : [where]),
                 ].join(', ')}
               </p>
+              {vain.map((one) => (
+                <p key={one.kind} class="warning">
+                  {say(describeWithoutEffect(one))}
+                </p>
+              ))}
               {!corrected.has(id) && (
                 <p class="past-buttons">
                   <button type="button" class="button small" onClick={() => correct(id)}>

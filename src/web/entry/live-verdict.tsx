@@ -1,12 +1,13 @@
 import { useMemo } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
+import { inputsOf } from '../../core/requirements/rests-on.ts'
 import { judgeRequirements } from '../../core/verdicts/judge-requirements.ts'
 import { secondReading } from '../../core/verdicts/second-reading.ts'
-import { instrumentsOf, type JudgedRun } from '../../operations/judge-readings.ts'
+import { instrumentsOf } from '../../operations/instruments-of.ts'
+import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { m } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
-import { readingsFor } from './computed-from.tsx'
 import { reasonWords } from './reading-words.ts'
 import { secondWords } from './second-words.ts'
 
@@ -25,7 +26,7 @@ interface Props {
 export function LiveVerdict({ judged, requirement, reading }: Props) {
   const { rules, bearing } = useMemo(() => {
     const { decisionRule, work, letting } = judged.run
-    const ids = new Set([requirement.id, ...readingsFor(requirement)])
+    const ids = new Set([requirement.id, ...inputsOf(requirement)])
     return {
       rules: { rule: decisionRule, instruments: instrumentsOf(judged.run), work, letting },
       bearing: judged.readings.filter(({ of }) => ids.has(of)),

@@ -1,6 +1,6 @@
+import { inputsOf } from '../../core/requirements/rests-on.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { requirementPath } from '../route.ts'
-import { readingsFor } from './computed-from.tsx'
 
 export interface Steps {
   readonly previous: string | null
@@ -10,7 +10,7 @@ export interface Steps {
 /** Before and after in walking order; among the values that a requirement is computed from, first those. */
 export function stepsFrom({ requirements }: JudgedRun, run: string, at: number, of: string): Steps {
   const requirement = requirements[at]!
-  const own = of === requirement.id ? [] : readingsFor(requirement)
+  const own = of === requirement.id ? [] : inputsOf(requirement)
   const place = own.indexOf(of)
   const ownPath = (i: number): string | null => {
     const id = own[i]

@@ -36,6 +36,14 @@ export const findingWords: SpanishWords = {
     ['$, within the guard band', '$, dentro de la banda de guarda'],
     ['over #', 'más del #'],
     ['under #', 'menos del #'],
+    [
+      'corrects _, without effect: that is no earlier reading of the same thing',
+      'corrige _, sin efecto: no es una lectura anterior de lo mismo',
+    ],
+    [
+      'rechecks _, without effect: this reading cannot prove that finding put right',
+      'revisa _, sin efecto: esta lectura no puede probar que ese hallazgo esté corregido',
+    ],
     ['set aside by $: $', 'apartado por $: $'],
     [
       'no direct reading, and these are missing to compute it: $',

@@ -59,7 +59,7 @@ export const problemWords: SpanishWords = {
     'a length of at least 0': 'una longitud de al menos 0',
     'a length of more than 0': 'una longitud de más de 0',
     'a length below 9007 km': 'una longitud de menos de 9007 km',
-    'the id of an earlier reading': 'el id de una lectura anterior',
+    'the id of an earlier reading of the same thing': 'el id de una lectura anterior de lo mismo',
     'the id of a requirement of this run (see the requirements command)':
       'el id de un requisito de este tramo (vea la orden requirements)',
     'a length as "value"': 'una longitud en "value"',
@@ -174,6 +174,14 @@ export const problemWords: SpanishWords = {
       'una estación igual o posterior a `from`, $: las estaciones crecen a lo largo de la vía',
     ],
     ['a station on the alignment, which runs from # to #', 'una estación dentro del alineamiento, que va de # a #'],
+    [
+      'a finding that a reading of _ can prove put right: _',
+      'un hallazgo cuya corrección puede probar una lectura de _: _',
+    ],
+    [
+      'null, because a reading of _ proves no finding put right',
+      'null, porque una lectura de _ no prueba que ningún hallazgo esté corregido',
+    ],
     ['bytes with the sha256 $', 'bytes con el sha256 $'],
   ],
 }

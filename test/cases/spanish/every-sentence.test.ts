@@ -6,6 +6,7 @@ import { sayInSpanish, sayWithRest } from '../../../src/words/spanish/say-in-spa
 import { touchingTexts } from '../drawing/site-text-boxes.ts'
 import { drawingTexts } from './drawing-texts.ts'
 import { englishIn } from './english-left.ts'
+import { textsOfAstrayReadings } from './gather-astray.ts'
 import { textsOfProblems } from './gather-problems.ts'
 import {
   everywhere,
@@ -34,6 +35,7 @@ const gathered: readonly (readonly [from: string, least: number, texts: readonly
   ['requirements', 400, once(runs.flatMap(textsOfRequirements))],
   ['layouts and refusals', 65, once(runs.flatMap(textsOfLayout))],
   ['verdicts and findings', 600, once(judged.flat().flatMap(textsOfJudgement))],
+  ['readings that are not taken in, or count for less', 20, once(textsOfAstrayReadings())],
   ['cautions and instruments', 13, once(everywhere)],
   ['sites', 120, once(sites.flatMap(textsOfSite))],
   ['notes and refusals of a need', 100, once(textsOfNotes())],

@@ -1,0 +1,36 @@
+import { describeReason } from '../../../src/core/verdicts/describe-reason.ts'
+import { describeWithoutEffect } from '../../../src/core/verdicts/without-effect.ts'
+import { readReadings } from '../../../src/formats/readings/readings-file.ts'
+import { judgeKnown, judgeReadings } from '../../../src/operations/judge-readings.ts'
+import { requiredRun } from './gather-runs.ts'
+
+/** Readings that say what they may not say, one for each way. */
+const astray: readonly object[] = [
+  { id: 'a', of: 'post-1/stub-height', value: '5 in' },
+  { of: 'post-2/stub-height', value: '3 in', corrects: 'a' },
+  { of: 'post-1/stub-height', value: '3 in', rechecks: 'splice-2/lap' },
+  { of: 'post-4/along', value: '225 in', rechecks: 'splice-2/lap' },
+  { of: 'post-2/stub-hight', value: '3 in' },
+  { of: 'post-2/stub-hight', value: '3 in', rechecks: 'post-2/stub-height' },
+  { of: 'post-1/stub-height', confirmed: true },
+  { of: 'first/manual', value: '3 in' },
+  { of: 'post-1/block', value: '3 in' },
+  { of: 'post-1/block', choice: 'no-such' },
+  { of: 'first/criteria', choice: 'block' },
+]
+
+/** Why readings are not taken in, and what of them counts for nothing in a log that holds them. */
+export function textsOfAstrayReadings(): string[] {
+  const required = requiredRun({})
+  const visit = { by: 'J. Okafor', at: '2016-05-12T10:05:00-06:00' }
+  const file = { format: 'lapwise-readings/1', run: required.run.name, visit, readings: astray }
+  const read = readReadings('readings', JSON.stringify(file))
+  if (!read.ok) throw new Error(JSON.stringify(read.error))
+  const refused = judgeReadings('readings', required, read.value.readings)
+  const { withoutEffect, verdicts } = judgeKnown(required, read.value.readings).judgement
+  return [
+    ...(refused.ok ? [] : refused.error.flatMap(({ expected, found }) => [expected, found])),
+    ...withoutEffect.map(describeWithoutEffect),
+    ...verdicts.map(({ because }) => describeReason(because)),
+  ]
+}
