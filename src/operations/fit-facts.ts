@@ -3,11 +3,12 @@ import type { EndSheet, LongitudinalSheet } from '../core/hardware/hardware-shee
 import type { Layout } from '../core/layout/layout.ts'
 import type { Need } from '../core/need/need.ts'
 import type { Site, SiteGround } from '../core/site/site.ts'
+import { exactLength, type Nanometres } from '../core/units/exact-length.ts'
 import type { Metres } from '../core/units/quantity.ts'
 import { sheetShelf } from './sheet-shelf.ts'
 
-const inches = (length: Metres): number => length / 0.0254
-const feet = (length: Metres): number => length / 0.3048
+const exact = (length: Metres): Nanometres => exactLength(length, 'm')
+const exactOrNull = (length: Metres | null): Nanometres | null => (length === null ? null : exact(length))
 
 /** What of the site, its need and its layout decides whether the hardware is right. */
 export function fitFacts(site: Site, need: Need, layout: Layout | null): FitFacts {
@@ -30,16 +31,16 @@ export function fitFacts(site: Site, need: Need, layout: Layout | null): FitFact
     twoWay: road.traffic === 'two-way',
     opposingReaches: opposingReaches(need),
     adjoining: hardware.adjoining && {
-      railHeightInches: inches(hardware.adjoining.railHeight),
+      railHeight: exact(hardware.adjoining.railHeight),
       splice: hardware.adjoining.splice,
     },
     ground: groundOf(hardware.ground),
     curb: hardware.curb && {
-      heightInches: inches(hardware.curb.height),
+      height: exact(hardware.curb.height),
       face: hardware.curb.face,
-      toRailInches: inches(hardware.curb.toRail),
+      toRail: exact(hardware.curb.toRail),
     },
-    runFeet: layout === null ? null : layout.score.railInches / 12,
+    runLength: layout === null ? null : exactLength(layout.score.railInches, 'in'),
   }
 }
 
@@ -47,8 +48,8 @@ function nearestHazard({ hazards, barrier }: Site): FitFacts['nearest'] {
   const nearest = hazards.reduce((best, hazard) => (hazard.near < best.near ? hazard : best))
   return {
     hazard: nearest.name,
-    clearInches: inches(nearest.near - barrier.offset),
-    lengthFeet: feet(nearest.to - nearest.from),
+    clear: exact(nearest.near) - exact(barrier.offset),
+    length: exact(nearest.to) - exact(nearest.from),
   }
 }
 
@@ -60,10 +61,10 @@ function opposingReaches({ approach, departure }: Need): boolean | null {
 
 const groundOf = (ground: SiteGround): Ground => ({
   platformSlope: ground.platformSlope,
-  behindPostOneFeet: ground.behindPostOne === null ? null : feet(ground.behindPostOne),
-  recoveryLengthFeet: ground.recoveryLength === null ? null : feet(ground.recoveryLength),
-  recoveryWidthFeet: ground.recoveryWidth === null ? null : feet(ground.recoveryWidth),
+  behindPostOne: exactOrNull(ground.behindPostOne),
+  recoveryLength: exactOrNull(ground.recoveryLength),
+  recoveryWidth: exactOrNull(ground.recoveryWidth),
   besideSlope: ground.besideSlope,
-  breakBehindPostFeet: ground.breakBehindPost === null ? null : feet(ground.breakBehindPost),
+  breakBehindPost: exactOrNull(ground.breakBehindPost),
   slopeBehind: ground.slopeBehind,
 })

@@ -1,17 +1,21 @@
 import { describe, expect, it } from 'vitest'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { shippedSheets } from '../hardware/shipped-sheets.ts'
+import { exactLength } from '../units/exact-length.ts'
 import { checkFit } from './check-fit.ts'
 import type { FitCheck, FitFacts } from './fit.ts'
 
 const sheet = (id: string) => shippedSheets.find((one) => one.id === id)!
+const inches = (value: number) => exactLength(value, 'in')
+const feet = (value: number) => exactLength(value, 'ft')
+
 const noGround = {
   platformSlope: null,
-  behindPostOneFeet: null,
-  recoveryLengthFeet: null,
-  recoveryWidthFeet: null,
+  behindPostOne: null,
+  recoveryLength: null,
+  recoveryWidth: null,
   besideSlope: null,
-  breakBehindPostFeet: null,
+  breakBehindPost: null,
   slopeBehind: null,
 }
 
@@ -23,13 +27,13 @@ const facts: FitFacts = {
   work: 'new',
   letting: '2016-01-15',
   spacing: 'full',
-  nearest: { hazard: 'the pier', clearInches: 72, lengthFeet: 4 },
+  nearest: { hazard: 'the pier', clear: inches(72), length: feet(4) },
   twoWay: true,
   opposingReaches: false,
   adjoining: null,
   ground: noGround,
   curb: null,
-  runFeet: 200,
+  runLength: feet(200),
 }
 
 function check(what: RegExp, changes: Partial<FitFacts>): FitCheck {
@@ -40,7 +44,7 @@ function check(what: RegExp, changes: Partial<FitFacts>): FitCheck {
 
 describe('checkFit', () => {
   it('says where nothing is said, and never meets by default', () => {
-    const silent = checkFit({ ...facts, work: null, letting: null, opposingReaches: null, runFeet: null })
+    const silent = checkFit({ ...facts, work: null, letting: null, opposingReaches: null, runLength: null })
     for (const what of [
       /criteria of Flared/,
       /departure end/,
@@ -78,8 +82,8 @@ describe('checkFit', () => {
       /^quarter spacing for 56 ft 3 in: needs 2 ft 11 in, with 12 ft 6 in of half spacing before and after it/,
     ],
     [34, 'fails', /^move the rail 2 ft 2 in farther from the pier/],
-  ] as const)('with %d in behind the rail: %s', (clearInches, verdict, change) => {
-    const found = check(/room behind the rail/, { nearest: { ...facts.nearest!, clearInches } })
+  ] as const)('with %d in behind the rail: %s', (clear, verdict, change) => {
+    const found = check(/room behind the rail/, { nearest: { ...facts.nearest!, clear: inches(clear) } })
     expect(found.verdict).toBe(verdict)
     if (change === null) expect(found.smallestChange).toBeNull()
     else expect(found.smallestChange).toMatch(change)
@@ -87,16 +91,16 @@ describe('checkFit', () => {
 
   // AASHTO Roadside Design Guide 2011, 5.6.2.1.1, as quoted in public answer 1074
   it.each([
-    [40, { heightInches: 6, face: 'sloping', toRailInches: 0 }, 'meets'],
-    [40, { heightInches: 6, face: 'sloping', toRailInches: 96 }, 'meets'],
-    [40, { heightInches: 6, face: 'sloping', toRailInches: 60 }, 'fails'],
-    [45, { heightInches: 4, face: 'sloping', toRailInches: 156 }, 'meets'],
-    [45, { heightInches: 4, face: 'sloping', toRailInches: 150 }, 'fails'],
-    [50, { heightInches: 6, face: 'sloping', toRailInches: 0 }, 'fails'],
-    [55, { heightInches: 4, face: 'vertical', toRailInches: 6 }, 'meets'],
-    [55, { heightInches: 4, face: 'sloping', toRailInches: 160 }, 'fails'],
-    [65, { heightInches: 4, face: 'vertical', toRailInches: 0 }, 'fails'],
-    [65, { heightInches: 4, face: 'sloping', toRailInches: 0 }, 'meets'],
+    [40, { height: inches(6), face: 'sloping', toRail: inches(0) }, 'meets'],
+    [40, { height: inches(6), face: 'sloping', toRail: inches(96) }, 'meets'],
+    [40, { height: inches(6), face: 'sloping', toRail: inches(60) }, 'fails'],
+    [45, { height: inches(4), face: 'sloping', toRail: inches(156) }, 'meets'],
+    [45, { height: inches(4), face: 'sloping', toRail: inches(150) }, 'fails'],
+    [50, { height: inches(6), face: 'sloping', toRail: inches(0) }, 'fails'],
+    [55, { height: inches(4), face: 'vertical', toRail: inches(6) }, 'meets'],
+    [55, { height: inches(4), face: 'sloping', toRail: inches(160) }, 'fails'],
+    [65, { height: inches(4), face: 'vertical', toRail: inches(0) }, 'fails'],
+    [65, { height: inches(4), face: 'sloping', toRail: inches(0) }, 'meets'],
   ] as const)('judges a curb at %d mi/h, %o: %s', (value, curb, verdict) => {
     expect(check(/curb/, { speed: { value, unit: 'mi/h' }, curb }).verdict).toBe(verdict)
   })
@@ -110,7 +114,7 @@ describe('checkFit', () => {
   })
 
   it('says how to meet a run of the other height family', () => {
-    const found = check(/adjoining/, { adjoining: { railHeightInches: 27.75, splice: 'post' } })
+    const found = check(/adjoining/, { adjoining: { railHeight: inches(27.75), splice: 'post' } })
     expect(found.verdict).toBe('fails')
     expect(found.smallestChange).toContain('change height by 3 1/4 in over 25 ft to 50 ft')
     expect(found.smallestChange).toContain('one odd panel')
@@ -119,27 +123,27 @@ describe('checkFit', () => {
   // public answer 1277: at least 46 ft 10 1/2 in before the W-to-thrie piece, more when the stroke is longer (50.5 ft seen)
   it('keeps a terminal with a long stroke clear of the transition', () => {
     const bridge = { approach: sheet('tangent-terminal-31') as EndSheet, departure: sheet('bridge-end-31') as EndSheet }
-    expect(check(/before the transition/, { ...bridge, runFeet: 25 + 50 })).toMatchObject({
+    expect(check(/before the transition/, { ...bridge, runLength: feet(25 + 50) })).toMatchObject({
       verdict: 'fails',
       smallestChange: '12 ft 6 in more plain rail between terminal and transition',
     })
-    expect(check(/before the transition/, { ...bridge, runFeet: 25 + 62.5 }).verdict).toBe('meets')
+    expect(check(/before the transition/, { ...bridge, runLength: feet(25 + 62.5) }).verdict).toBe('meets')
   })
 
   // public answer 42020: 75 ft anchor to anchor
   it('knows the shortest tested run', () => {
-    expect(check(/length of the run/, { runFeet: 74.9 }).verdict).toBe('fails')
-    expect(check(/length of the run/, { runFeet: 75 }).verdict).toBe('meets')
+    expect(check(/length of the run/, { runLength: feet(74.9) }).verdict).toBe('fails')
+    expect(check(/length of the run/, { runLength: feet(75) }).verdict).toBe('meets')
   })
 
   it('asks for more ground behind the posts where the slope breaks', () => {
     expect(
-      check(/slope break/, { ground: { ...noGround, slopeBehind: 2, breakBehindPostFeet: 0 } }).smallestChange,
+      check(/slope break/, { ground: { ...noGround, slopeBehind: 2, breakBehindPost: feet(0) } }).smallestChange,
     ).toContain('8-ft or 9-ft posts')
-    expect(check(/slope break/, { ground: { ...noGround, slopeBehind: 1, breakBehindPostFeet: 1.5 } }).verdict).toBe(
+    expect(check(/slope break/, { ground: { ...noGround, slopeBehind: 1, breakBehindPost: feet(1.5) } }).verdict).toBe(
       'fails',
     )
-    expect(check(/slope break/, { ground: { ...noGround, slopeBehind: 2, breakBehindPostFeet: 1 } }).verdict).toBe(
+    expect(check(/slope break/, { ground: { ...noGround, slopeBehind: 2, breakBehindPost: feet(1) } }).verdict).toBe(
       'meets',
     )
   })

@@ -1,10 +1,11 @@
 import { agreementDates, agreementSource } from '../hardware/agreement-dates.ts'
 import { feetInchesText, lengthText } from '../hardware/dimension-text.ts'
-import type { Cited, EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
+import type { EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
+import { exactLength, lengthIn, type Nanometres } from '../units/exact-length.ts'
 import { checkGround } from './check-ground.ts'
 import { checkWorkingWidth } from './check-working-width.ts'
 import type { FitCheck, FitFacts } from './fit.ts'
-import { fitCheck, sheetSource } from './fit-check.ts'
+import { fitCheck, reachingText, sheetSource } from './fit-check.ts'
 
 /** Every check of the chosen hardware against the site, in the order in which a designer asks. */
 export function checkFit(facts: FitFacts): readonly FitCheck[] {
@@ -75,14 +76,15 @@ const transitionOver = '25 ft to 50 ft of rail'
 
 function checkAdjoining({ adjoining, system, approach }: FitFacts): FitCheck[] {
   if (adjoining === null || system === null) return []
-  const height =
-    system.railHeight.nominal === 'notStated' ? (system.railHeight.low as number) : system.railHeight.nominal
-  const apart = Math.abs(height - adjoining.railHeightInches)
+  const { nominal, low, unit } = system.railHeight
+  const height = exactLength(nominal === 'notStated' ? (low as number) : nominal, unit)
+  const apart = Math.abs(height - adjoining.railHeight)
   const sameSplice = adjoining.splice === null || adjoining.splice === system.splice.position
-  const tolerance = 1
+  const tolerance = exactLength(1, 'in')
+  const text = (length: Nanometres): string => lengthText(lengthIn(length, 'in'), 'in')
   const changes = [
     apart > tolerance
-      ? `change height by ${lengthText(apart, 'in')} over ${transitionOver}, outside the terminal and its stopping distance`
+      ? `change height by ${text(apart)} over ${transitionOver}, outside the terminal and its stopping distance`
       : '',
     sameSplice ? '' : 'one odd panel (9 ft 4 1/2 in or 15 ft 7 1/2 in) shifts the splices by half a post space',
   ]
@@ -90,11 +92,11 @@ function checkAdjoining({ adjoining, system, approach }: FitFacts): FitCheck[] {
     fitCheck({
       what: 'rail height and splices against the adjoining run',
       meets: apart <= tolerance && sameSplice,
-      limit: `${lengthText(height, 'in')} within ${tolerance} in, splices ${system.splice.position === 'post' ? 'at posts' : 'midway between posts'}`,
-      value: `${lengthText(adjoining.railHeightInches, 'in')}${adjoining.splice === null ? '' : `, splices ${adjoining.splice === 'post' ? 'at posts' : 'midway between posts'}`}`,
+      limit: `${text(height)} within ${text(tolerance)}, splices ${system.splice.position === 'post' ? 'at posts' : 'midway between posts'}`,
+      value: `${text(adjoining.railHeight)}${adjoining.splice === null ? '' : `, splices ${adjoining.splice === 'post' ? 'at posts' : 'midway between posts'}`}`,
       source: `Recalled: state sheets on height transitions${approach === null ? '' : '; no height change inside a terminal or its stopping distance (public research answer 1114)'}`,
       confirmation: 'from memory',
-      change: changes.filter((text) => text !== '').join('; '),
+      change: changes.filter((change) => change !== '').join('; '),
     }),
   ]
 }
@@ -117,42 +119,46 @@ function checkDepartureEnd({ departure, opposingReaches }: FitFacts): FitCheck[]
 }
 
 /** @source public research answer 1277: 12.5 ft of plain rail, and 46 ft 10 1/2 in of barrier before the W-to-thrie piece, more when the stroke is longer */
-function checkStroke({ approach, departure, runFeet }: FitFacts): FitCheck[] {
+function checkStroke({ approach, departure, runLength }: FitFacts): FitCheck[] {
   if (approach === null || departure === null || departure.kind !== 'bridge end') return []
   const needed = Math.max(
     562.5,
     approach.stroke === 'notStated' ? 0 : approach.stroke.inches,
     approach.listedLength.inches + 150,
   )
-  const have = runFeet === null ? null : runFeet * 12 - departure.listedLength.inches
+  const have = runLength === null ? null : runLength - exactLength(departure.listedLength.inches, 'in')
+  const short = have === null ? 0 : exactLength(needed, 'in') - have
   return [
     fitCheck({
       what: 'barrier before the transition',
-      meets: have === null ? null : have >= needed,
+      meets: have === null ? null : short <= 0,
       limit: `at least ${feetInchesText(needed)}: 46 ft 10 1/2 in, the terminal with 12 ft 6 in of plain rail, and the terminal's stroke`,
-      value: have === null ? 'run not laid out' : feetInchesText(Math.round(have * 16) / 16),
+      value: have === null ? 'run not laid out' : reachingText(have),
       source: 'Midwest Roadside Safety Facility, public answer 1277',
       confirmation: 'published',
-      change:
-        have === null
-          ? ''
-          : `${feetInchesText(Math.ceil((needed - have) / 150) * 150)} more plain rail between terminal and transition`,
+      change: `${panelsText(short)} more plain rail between terminal and transition`,
     }),
   ]
 }
 
-function checkShortestRun({ system, runFeet }: FitFacts): FitCheck[] {
+function checkShortestRun({ system, runLength }: FitFacts): FitCheck[] {
   if (system === null || system.shortestRun === 'notStated') return []
-  const least: number = system.shortestRun.inches
-  const cited: Cited = system.shortestRun
+  const { inches } = system.shortestRun
+  const least = exactLength(inches, 'in')
   return [
     fitCheck({
       what: 'length of the run, anchor to anchor',
-      meets: runFeet === null ? null : runFeet * 12 >= least,
-      limit: `at least ${feetInchesText(least)}, the shortest tested`,
-      value: runFeet === null ? 'run not laid out' : feetInchesText(Math.round(runFeet * 192) / 16),
-      ...sheetSource(system, cited),
-      change: runFeet === null ? '' : `${feetInchesText(Math.ceil((least - runFeet * 12) / 150) * 150)} more rail`,
+      meets: runLength === null ? null : runLength >= least,
+      limit: `at least ${feetInchesText(inches)}, the shortest tested`,
+      value: runLength === null ? 'run not laid out' : reachingText(runLength),
+      ...sheetSource(system, system.shortestRun),
+      change: `${panelsText(least - (runLength ?? 0))} more rail`,
     }),
   ]
+}
+
+/** As many 12 ft 6 in panels as make up for `short`. */
+function panelsText(short: Nanometres): string {
+  const panel = exactLength(150, 'in')
+  return feetInchesText(Math.ceil(short / panel) * 150)
 }

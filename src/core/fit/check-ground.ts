@@ -1,7 +1,9 @@
 import { feetInchesText } from '../hardware/dimension-text.ts'
-import type { EndSheet } from '../hardware/hardware-sheet.ts'
+import type { EndSheet, Stated } from '../hardware/hardware-sheet.ts'
+import { exactLength, type Nanometres } from '../units/exact-length.ts'
+import { printLength } from '../units/print-length.ts'
 import type { Curb, FitCheck, FitFacts } from './fit.ts'
-import { fitCheck, sheetSource } from './fit-check.ts'
+import { exceedingText, fitCheck, reachingText, sheetSource } from './fit-check.ts'
 
 /** Ground, slope and curb: what the hardware was tested on. */
 export function checkGround(facts: FitFacts): FitCheck[] {
@@ -17,56 +19,54 @@ function checkPlatform(end: EndSheet, { ground }: FitFacts): FitCheck[] {
   if (grading === 'notStated') return []
   const cited = sheetSource(end, grading)
   const tangent = 'a tangent terminal, which needs less room'
-  const least = (
-    what: string,
-    need: number | 'notStated',
-    have: number | null,
-    text: (n: number) => string,
-    change: (n: number) => string,
-  ): FitCheck[] =>
-    need === 'notStated'
-      ? []
-      : [
-          fitCheck({
-            what,
-            meets: have === null ? null : have >= need,
-            limit: text(need),
-            value: have === null ? 'not said' : text(have).replace(/^at least |( or flatter)$/g, ''),
-            ...cited,
-            change: change(need),
-          }),
-        ]
-  const slope = (n: number): string => `1V:${n}H or flatter`
-  const feet = (n: number): string => `at least ${feetInchesText(Math.floor(n * 192) / 16)}`
   const flared = end.flare !== 'none' && end.flare.offset.nominal !== 'notStated' && end.flare.offset.nominal > 24
+  const room = (
+    what: string,
+    feet: Stated<number>,
+    have: Nanometres | null,
+    change: (length: string) => string,
+  ): FitCheck[] => {
+    if (feet === 'notStated') return []
+    const needed = exactLength(feet, 'ft')
+    const length = printLength(needed, 'feet-inches')
+    return [
+      fitCheck({
+        what,
+        meets: have === null ? null : have >= needed,
+        limit: `at least ${length}`,
+        value: have === null ? 'not said' : reachingText(have),
+        ...cited,
+        change: change(length),
+      }),
+    ]
+  }
+  const { platformSlope } = ground
   return [
-    ...least(
-      `platform before and beside the ${end.kind}`,
-      grading.platformSlope,
-      ground.platformSlope,
-      slope,
-      (n) => `grade the platform to 1V:${n}H${flared ? `, or take ${tangent}` : ''}`,
-    ),
-    ...least(
+    fitCheck({
+      what: `platform before and beside the ${end.kind}`,
+      meets: platformSlope === null ? null : platformSlope >= grading.platformSlope,
+      limit: `1V:${grading.platformSlope}H or flatter`,
+      value: platformSlope === null ? 'not said' : `1V:${platformSlope}H`,
+      ...cited,
+      change: `grade the platform to 1V:${grading.platformSlope}H${flared ? `, or take ${tangent}` : ''}`,
+    }),
+    ...room(
       'level ground behind post 1',
       grading.behindPostOneFeet,
-      ground.behindPostOneFeet,
-      feet,
-      (n) => `${feetInchesText(n * 12)} of platform behind post 1${flared ? `, or ${tangent}` : ''}`,
+      ground.behindPostOne,
+      (length) => `${length} of platform behind post 1${flared ? `, or ${tangent}` : ''}`,
     ),
-    ...least(
+    ...room(
       'clear area behind the gating end, length',
       end.gating === false ? 'notStated' : grading.recoveryLengthFeet,
-      ground.recoveryLengthFeet,
-      feet,
-      (n) => `clear ${feetInchesText(n * 12)} behind the end, or move the end upstream`,
+      ground.recoveryLength,
+      (length) => `clear ${length} behind the end, or move the end upstream`,
     ),
-    ...least(
+    ...room(
       'clear area behind the gating end, width',
       end.gating === false ? 'notStated' : grading.recoveryWidthFeet,
-      ground.recoveryWidthFeet,
-      feet,
-      (n) => `clear ${feetInchesText(n * 12)} behind the rail, or move the end upstream`,
+      ground.recoveryWidth,
+      (length) => `clear ${length} behind the rail, or move the end upstream`,
     ),
     ...besideSlope(ground.besideSlope),
   ]
@@ -88,15 +88,15 @@ function besideSlope(have: number | null): FitCheck[] {
 
 /** @source public research report 325 and answer 1257: 1 ft to 2 ft from the back of a 6-ft post to the break, 2 ft when the slope beyond is 1V:1H */
 function checkSlopeBreak({ ground, system }: FitFacts): FitCheck[] {
-  const { breakBehindPostFeet: have, slopeBehind } = ground
+  const { breakBehindPost: have, slopeBehind } = ground
   if (system === null || slopeBehind === null || slopeBehind >= 10) return []
   const need = slopeBehind < 2 ? 2 : 1
   return [
     fitCheck({
       what: 'ground behind the posts to the slope break, 6-ft posts',
-      meets: have === null ? null : have >= need,
+      meets: have === null ? null : have >= exactLength(need, 'ft'),
       limit: `at least ${feetInchesText(need * 12)} to a break to 1V:${slopeBehind}H`,
-      value: have === null ? 'not said' : feetInchesText(Math.floor(have * 192) / 16),
+      value: have === null ? 'not said' : reachingText(have),
       source: 'Midwest Roadside Safety Facility, report on posts at slope breaks (325) and public answer 1257',
       confirmation: 'published',
       change:
@@ -129,9 +129,9 @@ const flushInches = 6
 function checkCurb(curb: Curb, { speed }: FitFacts): FitCheck {
   const mph = speed.unit === 'mi/h' ? speed.value : speed.value / 1.609344
   const band = curbBands.find(({ above }) => mph > above)!
-  const flush = curb.toRailInches >= 0 && curb.toRailInches <= flushInches
-  const behind = band.leastBehindFeet !== null && curb.toRailInches >= band.leastBehindFeet * 12
-  const low = curb.heightInches <= band.highestInches
+  const flush = curb.toRail >= 0 && curb.toRail <= exactLength(flushInches, 'in')
+  const behind = band.leastBehindFeet !== null && curb.toRail >= exactLength(band.leastBehindFeet, 'ft')
+  const low = curb.height <= exactLength(band.highestInches, 'in')
   const shaped = curb.face === 'sloping' || (!band.slopingOnly && flush)
   const places =
     band.leastBehindFeet === null
@@ -141,7 +141,7 @@ function checkCurb(curb: Curb, { speed }: FitFacts): FitCheck {
     what: 'curb before the rail',
     meets: (flush || behind) && low && shaped,
     limit: `rail ${places} a curb of at most ${feetInchesText(band.highestInches)}${band.slopingOnly || !flush ? ', sloping' : ''}`,
-    value: `rail ${feetInchesText(Math.round(curb.toRailInches * 16) / 16)} behind a ${curb.face} curb of ${feetInchesText(Math.round(curb.heightInches * 16) / 16)}`,
+    value: `rail ${reachingText(curb.toRail)} behind a ${curb.face} curb of ${exceedingText(curb.height)}`,
     source:
       'AASHTO Roadside Design Guide, 2011, 5.6.2.1.1, as quoted in Midwest Roadside Safety Facility public answer 1074',
     confirmation: 'published',

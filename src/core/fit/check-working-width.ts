@@ -1,7 +1,8 @@
 import { feetInchesText } from '../hardware/dimension-text.ts'
 import type { LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import { exactLength } from '../units/exact-length.ts'
 import type { FitCheck, FitFacts } from './fit.ts'
-import { fitCheck, sheetSource } from './fit-check.ts'
+import { exceedingText, fitCheck, reachingText, sheetSource } from './fit-check.ts'
 
 /** Stiffening begins about this far before the hazard. Recalled: state practice. */
 const beforeHazardFeet = 25
@@ -12,17 +13,15 @@ export function checkWorkingWidth(facts: FitFacts): FitCheck[] {
   if (system === null || nearest === null) return []
   const width = system.workingWidths.find((one) => one.spacing === spacing)
   if (width === undefined) return [unstated(system, facts)]
-  const clear = Math.floor(nearest.clearInches * 16) / 16
+  const short = exactLength(width.inches, 'in') - nearest.clear
   return [
     fitCheck({
       what: `room behind the rail to ${nearest.hazard}, at ${spacing} spacing`,
-      meets: nearest.clearInches >= width.inches,
+      meets: short <= 0,
       limit: `at least ${feetInchesText(width.inches)} from the front face of the rail`,
-      value: feetInchesText(clear),
+      value: reachingText(nearest.clear),
       ...sheetSource(system, width),
-      change:
-        stiffer(system, facts) ??
-        `move the rail ${feetInchesText(Math.ceil((width.inches - clear) * 16) / 16)} farther from ${nearest.hazard}`,
+      change: stiffer(system, facts) ?? `move the rail ${exceedingText(short)} farther from ${nearest.hazard}`,
     }),
   ]
 }
@@ -32,7 +31,7 @@ function unstated(system: LongitudinalSheet, { spacing, nearest }: FitFacts): Fi
     what: `room behind the rail to ${nearest!.hazard}, at ${spacing} spacing`,
     meets: null,
     limit: `not stated for ${spacing} spacing`,
-    value: feetInchesText(Math.floor(nearest!.clearInches * 16) / 16),
+    value: reachingText(nearest!.clear),
     ...sheetSource(system, system.splice),
     change: '',
   })
@@ -43,9 +42,10 @@ function stiffer(system: LongitudinalSheet, { nearest, spacing, twoWay }: FitFac
   const closer = { full: ['half', 'quarter'], half: ['quarter'], quarter: [] }[spacing]
   for (const one of closer) {
     const width = system.workingWidths.find((row) => row.spacing === one)
-    if (width === undefined || nearest!.clearInches < width.inches) continue
-    const feet = nearest!.lengthFeet + beforeHazardFeet * (twoWay ? 2 : 1)
-    const inches = Math.ceil((feet * 12) / system.spacings.full.inches) * system.spacings.full.inches
+    if (width === undefined || nearest!.clear < exactLength(width.inches, 'in')) continue
+    const along = nearest!.length + exactLength(beforeHazardFeet, 'ft') * (twoWay ? 2 : 1)
+    const { full } = system.spacings
+    const inches = Math.ceil(along / exactLength(full.inches, 'in')) * full.inches
     const steps =
       one === 'quarter'
         ? `, with ${feetInchesText(system.spacings.halfBeforeQuarter.inches)} of half spacing before${twoWay ? ' and after' : ''} it`

@@ -1,4 +1,5 @@
 import type { Confirmation, EndSheet, LongitudinalSheet, SplicePosition } from '../hardware/hardware-sheet.ts'
+import type { Nanometres } from '../units/exact-length.ts'
 
 /** Whether one thing about the chosen hardware is right for the site. Nothing said is `unread`, never `meets`. */
 export interface FitCheck {
@@ -12,7 +13,10 @@ export interface FitCheck {
   readonly smallestChange: string | null
 }
 
-/** What of a site decides whether hardware is right there; null where the site does not say. */
+/**
+ * What of a site decides whether hardware is right there; null where the site does not say. Lengths are whole
+ * nanometres, so that 5 ft of room is 5 ft however it came about.
+ */
 export interface FitFacts {
   readonly speed: { readonly value: number; readonly unit: 'mi/h' | 'km/h' }
   readonly system: LongitudinalSheet | null
@@ -22,35 +26,35 @@ export interface FitFacts {
   /** ISO date. */
   readonly letting: string | null
   readonly spacing: 'full' | 'half' | 'quarter'
-  /** Front face of rail to the near side of the nearest hazard, inches, and that hazard's length along the road, feet. */
-  readonly nearest: { readonly hazard: string; readonly clearInches: number; readonly lengthFeet: number } | null
+  /** Front face of rail to the near side of the nearest hazard, and that hazard's length along the road. */
+  readonly nearest: { readonly hazard: string; readonly clear: Nanometres; readonly length: Nanometres } | null
   readonly twoWay: boolean
   /** Whether opposing traffic can reach the departure end. */
   readonly opposingReaches: boolean | null
   /** A standing run that this one meets. */
-  readonly adjoining: { readonly railHeightInches: number; readonly splice: SplicePosition | null } | null
+  readonly adjoining: { readonly railHeight: Nanometres; readonly splice: SplicePosition | null } | null
   readonly ground: Ground
   readonly curb: Curb | null
-  /** Anchor to anchor, feet. */
-  readonly runFeet: number | null
+  /** Anchor to anchor. */
+  readonly runLength: Nanometres | null
 }
 
-/** Slopes as the run of 1 vertical: 10 for 1V:10H. Distances in feet. */
+/** Slopes as the run of 1 vertical: 10 for 1V:10H. */
 export interface Ground {
   readonly platformSlope: number | null
-  readonly behindPostOneFeet: number | null
-  readonly recoveryLengthFeet: number | null
-  readonly recoveryWidthFeet: number | null
+  readonly behindPostOne: Nanometres | null
+  readonly recoveryLength: Nanometres | null
+  readonly recoveryWidth: Nanometres | null
   /** Foreslope beside the platform. */
   readonly besideSlope: number | null
   /** From the back of the posts to where the slope breaks, and the slope beyond. */
-  readonly breakBehindPostFeet: number | null
+  readonly breakBehindPost: Nanometres | null
   readonly slopeBehind: number | null
 }
 
 export interface Curb {
-  readonly heightInches: number
+  readonly height: Nanometres
   readonly face: 'vertical' | 'sloping'
-  /** From the face of the curb back to the face of the rail, inches; negative where the rail stands in front. */
-  readonly toRailInches: number
+  /** From the face of the curb back to the face of the rail; negative where the rail stands in front. */
+  readonly toRail: Nanometres
 }

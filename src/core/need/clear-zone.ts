@@ -1,5 +1,6 @@
 import { err, ok, type Result } from '../result.ts'
 import type { ClearZone, Site } from '../site/site.ts'
+import { isShorter } from '../units/exact-length.ts'
 import type { Metres } from '../units/quantity.ts'
 import { aboveTable, type Findings, fromTable, rowIndex } from './look-up.ts'
 import type { NeedRefusal } from './refusal.ts'
@@ -97,11 +98,11 @@ function curveFactor(site: Site, tables: DesignTables, radius: Metres): Result<T
   const table = tables.curveFactor
   const { units } = site
   const { speed } = site.road
-  const above = (rowRadius: number) => radius > fromTable(units, rowRadius) + 1e-6
+  const above = (rowRadius: number) => isShorter(fromTable(units, rowRadius), radius)
   const first = table.rows[0]!
   if (above(first.radius)) return ok(null)
   const column = table.speeds.findIndex((tabulated) => tabulated >= speed)
-  const next = table.rows.findIndex((row) => !(radius < fromTable(units, row.radius) - 1e-6))
+  const next = table.rows.findIndex((row) => !isShorter(radius, fromTable(units, row.radius)))
   const row = table.rows[next]
   const factor = row?.factors[column]
   if (row === undefined || factor === undefined || factor === null) {

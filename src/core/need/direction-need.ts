@@ -1,7 +1,8 @@
 import { ok, type Result } from '../result.ts'
 import type { Hazard, Site } from '../site/site.ts'
+import { isSameLength, isShorter } from '../units/exact-length.ts'
 import type { Metres } from '../units/quantity.ts'
-import { numericTolerance, type Rule } from './crossing.ts'
+import type { Rule } from './crossing.ts'
 import type { DesignValues } from './design-values.ts'
 import type { Note } from './note.ts'
 import { firstFront, type Reach, reachFor } from './reach.ts'
@@ -55,7 +56,7 @@ export function needOfDirection(
     if (!isWithinClearZone(hazard, view, clearZone, notes)) continue
     const reach = reachFor(site, values, view, hazard, flareFrom)
     if (!reach.ok) return reach
-    if (governing === null || view.direction * (governing.station - reach.value.station) > numericTolerance)
+    if (governing === null || isShorter(0, view.direction * (governing.station - reach.value.station)))
       governing = reach.value
   }
   if (view.shift > 0) noteEnd(site, view, clearZone, notes)
@@ -88,11 +89,11 @@ const governsOf = (reach: Reach): Governs => ({
  */
 function isWithinClearZone(hazard: Hazard, view: TrafficView, clearZone: Metres, notes: Note[]): boolean {
   const near = hazard.near + view.shift
-  if (near > clearZone + numericTolerance) {
+  if (isShorter(clearZone, near)) {
     notes.push({ kind: 'hazard-outside-clear-zone', hazard: hazard.name, near, clearZone })
     return false
   }
-  if (near > clearZone - numericTolerance) notes.push({ kind: 'at-clear-zone-limit', what: 'hazard', clearZone })
+  if (isSameLength(near, clearZone)) notes.push({ kind: 'at-clear-zone-limit', what: 'hazard', clearZone })
   return true
 }
 
@@ -113,9 +114,7 @@ function noteEnd(site: Site, view: TrafficView, clearZone: Metres, notes: Note[]
   if (site.road.traffic === 'two-way' && site.road.lanes % 2 === 1)
     notes.push({ kind: 'centre-of-odd-lanes', lanes: site.road.lanes })
   const offset = site.barrier.offset + view.shift
-  if (Math.abs(offset - clearZone) <= numericTolerance)
-    notes.push({ kind: 'at-clear-zone-limit', what: 'barrier', clearZone })
-  if (offset > clearZone + numericTolerance)
-    notes.push({ kind: 'anchor-only', why: 'barrier outside opposing clear zone' })
+  if (isSameLength(offset, clearZone)) notes.push({ kind: 'at-clear-zone-limit', what: 'barrier', clearZone })
+  if (isShorter(clearZone, offset)) notes.push({ kind: 'anchor-only', why: 'barrier outside opposing clear zone' })
   else notes.push({ kind: 'crashworthy-end', why: 'barrier inside opposing clear zone' })
 }

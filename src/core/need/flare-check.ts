@@ -1,6 +1,7 @@
 import type { FlareLimits } from '../site/site.ts'
+import { isShorter } from '../units/exact-length.ts'
 import type { Metres } from '../units/quantity.ts'
-import { type Exposure, numericTolerance } from './crossing.ts'
+import type { Exposure } from './crossing.ts'
 import type { Note } from './note.ts'
 import { flaredLength } from './on-straight.ts'
 
@@ -19,12 +20,12 @@ export function checkFlare(
 ): readonly Note[] {
   if (shyLine === null || limits === null) return []
   const rate = 1 / exposure.flareSlope
-  const isInside = exposure.barrierOffset < shyLine - numericTolerance
-  const isBeyond = endLateral > shyLine + numericTolerance
+  const isInside = isShorter(exposure.barrierOffset, shyLine)
+  const isBeyond = isShorter(shyLine, endLateral)
   const notes: Note[] = []
-  if (isInside && rate < limits.inside - numericTolerance)
+  if (isInside && isSteeper(rate, limits.inside))
     notes.push({ kind: 'flare-too-steep', where: 'inside shy line', rate, limit: limits.inside })
-  if (isBeyond && rate < limits.beyond - numericTolerance)
+  if (isBeyond && isSteeper(rate, limits.beyond))
     notes.push({ kind: 'flare-too-steep', where: 'beyond shy line', rate, limit: limits.beyond })
   if (isInside && isBeyond) {
     const at = exposure.parallelLength + rate * (shyLine - exposure.barrierOffset)
@@ -38,6 +39,9 @@ export function checkFlare(
   }
   return notes
 }
+
+/** Whether a flare of `rate`:1 is steeper than one of `limit`:1; the ninth decimal is arithmetic noise. */
+export const isSteeper = (rate: number, limit: number): boolean => Math.round(rate * 1e9) < Math.round(limit * 1e9)
 
 // Beyond the shy line the compound flare is a flare that begins there: L_1 and L_2 become the crossing's.
 function compoundFlare(exposure: Exposure, at: Metres, shyLine: Metres, rate: number) {

@@ -1,7 +1,7 @@
 import { endStation } from '../alignment/horizontal-alignment.ts'
 import { err, ok, type Result } from '../result.ts'
 import type { Hazard, Site } from '../site/site.ts'
-import { numericTolerance } from './crossing.ts'
+import { isShorter } from '../units/exact-length.ts'
 import { designValues } from './design-values.ts'
 import { type DirectionNeed, needOfDirection } from './direction-need.ts'
 import type { Note } from './note.ts'
@@ -43,7 +43,7 @@ function hazardOffAlignment(site: Site): NeedRefusal | null {
   const { alignment } = site.road
   if (alignment.kind !== 'elements') return null
   const [from, to] = [alignment.horizontal.startStation, endStation(alignment.horizontal)]
-  const beyond = (hazard: Hazard) => hazard.from < from - numericTolerance || hazard.to > to + numericTolerance
+  const beyond = (hazard: Hazard) => isShorter(hazard.from, from) || isShorter(to, hazard.to)
   const hazard = site.hazards.find(beyond)
   return hazard === undefined ? null : { kind: 'hazard-off-alignment', hazard: hazard.name, from, to }
 }

@@ -1,3 +1,4 @@
+import { isShorter } from '../units/exact-length.ts'
 import type { Metres } from '../units/quantity.ts'
 import type { Crossing, Exposure } from './crossing.ts'
 
@@ -23,7 +24,7 @@ export const flaredLength = (exposure: Exposure): Metres =>
 export function crossOnStraight(exposure: Exposure): Crossing {
   const { lateralExtent, barrierOffset, runout } = exposure
   const parallel = parallelLength(lateralExtent, barrierOffset, runout)
-  if (exposure.flareSlope === 0 || parallel <= exposure.parallelLength)
+  if (exposure.flareSlope === 0 || !isShorter(exposure.parallelLength, parallel))
     return {
       length: parallel,
       lateral: barrierOffset,

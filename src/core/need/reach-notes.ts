@@ -1,6 +1,7 @@
 import type { Site } from '../site/site.ts'
+import { isSameLength, isShorter } from '../units/exact-length.ts'
 import type { Metres } from '../units/quantity.ts'
-import { type Exposure, numericTolerance } from './crossing.ts'
+import type { Exposure } from './crossing.ts'
 import type { DesignValues } from './design-values.ts'
 import { checkFlare } from './flare-check.ts'
 import type { Alternative, Note } from './note.ts'
@@ -26,22 +27,22 @@ export function noteReach(
       far: hazard.far === null ? null : hazard.far + view.shift,
       clearZone: values.clearZone,
     })
-  if (Math.abs(hazard.near - site.barrier.offset) <= numericTolerance)
+  if (isSameLength(hazard.near, site.barrier.offset))
     notes.push({ kind: 'no-room-behind-barrier', hazard: hazard.name })
   const shy = values.shyLine
-  if (shy !== null && exposure.barrierOffset < shy - numericTolerance)
+  if (shy !== null && isShorter(exposure.barrierOffset, shy))
     notes.push({ kind: 'inside-shy-line', offset: exposure.barrierOffset, shyLine: shy })
   if (crossing.rule === 'nothing to shield') {
     const { barrierOffset: offset, lateralExtent } = exposure
     notes.push({ kind: 'barrier-covers-lateral-extent', offset, lateralExtent })
     return
   }
-  if (Math.abs(front - flareFrom) > numericTolerance)
+  if (!isSameLength(front, flareFrom))
     notes.push({ kind: 'later-hazard-governs', hazard: hazard.name, behindFirst: Math.abs(front - flareFrom) })
   const leaves = front - view.direction * crossing.leavesUpstream
   const isStraight = noteCurve(site, exposure, leaves, front, notes)
   if (exposure.flareSlope > 0) {
-    if (crossing.length <= exposure.parallelLength + numericTolerance)
+    if (!isShorter(exposure.parallelLength, crossing.length))
       notes.push({ kind: 'flare-not-reached', lengthOfNeed: crossing.length, parallelLength: exposure.parallelLength })
     else notes.push(...checkFlare(exposure, crossing.lateral, shy, values.flareLimits, isStraight))
   }
@@ -63,7 +64,7 @@ function noteCurve(site: Site, exposure: Exposure, leaves: Metres, front: Metres
 
 function straightFormula(exposure: Exposure): Metres {
   const parallel = parallelLength(exposure.lateralExtent, exposure.barrierOffset, exposure.runout)
-  return exposure.flareSlope === 0 || parallel <= exposure.parallelLength ? parallel : flaredLength(exposure)
+  return exposure.flareSlope === 0 || !isShorter(exposure.parallelLength, parallel) ? parallel : flaredLength(exposure)
 }
 
 function noteDriveways(
@@ -78,7 +79,7 @@ function noteDriveways(
   const upstream = (station: Metres) => view.direction * (reach.front - station)
   for (const driveway of site.driveways) {
     const [first, last] = view.direction === 1 ? [driveway.from, driveway.to] : [driveway.to, driveway.from]
-    const isInNeed = upstream(first) > numericTolerance && upstream(last) < reach.crossing.upstream - numericTolerance
+    const isInNeed = isShorter(0, upstream(first)) && isShorter(upstream(last), reach.crossing.upstream)
     if (!isInNeed) continue
     const available = upstream(last) > 0 ? barrierLength(site, last, reach.front) : 0
     const { exposure } = reach

@@ -1,7 +1,8 @@
 import { ok, type Result } from '../result.ts'
 import type { Hazard, Site } from '../site/site.ts'
+import { isShorter } from '../units/exact-length.ts'
 import type { Metres } from '../units/quantity.ts'
-import { type Crossing, type Exposure, numericTolerance } from './crossing.ts'
+import type { Crossing, Exposure } from './crossing.ts'
 import type { DesignValues } from './design-values.ts'
 import type { NeedRefusal } from './refusal.ts'
 import { barrierLength, crossOnRoad, frontOf, type TrafficView } from './traffic-view.ts'
@@ -34,7 +35,7 @@ export function reachFor(
   const { flare } = site.barrier
   const far = hazard.far === null ? null : hazard.far + view.shift
   // L_A is the far side, or L_C where the hazard reaches beyond it
-  const isCut = hazard.beyondClearZone || far === null || far > clearZone + numericTolerance
+  const isCut = hazard.beyondClearZone || far === null || isShorter(clearZone, far)
   const lateralExtent = isCut ? clearZone : far
   const isFlared = flare !== null && (view.shift === 0 || flare.ends === 'both')
   const front = frontOf(view, hazard)
@@ -46,7 +47,7 @@ export function reachFor(
     flareSlope: isFlared ? 1 / flare.rate : 0,
     reading: site.runoutOnCurves,
   }
-  if (exposure.barrierOffset >= lateralExtent - numericTolerance)
+  if (!isShorter(exposure.barrierOffset, lateralExtent))
     return ok({
       hazard,
       exposure,
@@ -67,7 +68,7 @@ const noLength = { length: 0, upstream: 0, leavesUpstream: 0, rule: 'nothing to 
 export function firstFront(hazards: readonly Hazard[], view: TrafficView, clearZone: Metres): Metres {
   let first = view.direction * Number.POSITIVE_INFINITY
   for (const hazard of hazards) {
-    if (hazard.near > clearZone + numericTolerance) continue
+    if (isShorter(clearZone, hazard.near)) continue
     const front = frontOf(view, hazard)
     if (view.direction * (first - front) > 0) first = front
   }

@@ -1,6 +1,8 @@
 import type { FlareLimits } from '../site/site.ts'
+import { isShorter } from '../units/exact-length.ts'
 import type { Metres } from '../units/quantity.ts'
-import { type Exposure, numericTolerance } from './crossing.ts'
+import type { Exposure } from './crossing.ts'
+import { isSteeper } from './flare-check.ts'
 import type { Alternative } from './note.ts'
 import { parallelLength } from './on-straight.ts'
 
@@ -18,21 +20,21 @@ export interface Shortfall {
 export function alternativesTo(shortfall: Shortfall): readonly Alternative[] {
   const { exposure, available, near } = shortfall
   const { lateralExtent, barrierOffset, runout, flareSlope } = exposure
-  if (available <= numericTolerance || available >= runout) return []
+  if (!isShorter(0, available) || !isShorter(available, runout)) return []
   const flared = Math.max(0, available - exposure.parallelLength)
   const barrierThere = barrierOffset + flareSlope * flared
   // the runout line at `available`
   const pathThere = lateralExtent * (1 - available / runout)
   const alternatives: Alternative[] = []
-  if (flared > 0 && parallelLength(lateralExtent, barrierOffset, runout) > available) {
+  if (isShorter(0, flared) && isShorter(available, parallelLength(lateralExtent, barrierOffset, runout))) {
     const rate = flared / (pathThere - barrierOffset)
     alternatives.push({ change: 'flare', rate, steeperThanLimit: limitBroken(shortfall, rate, pathThere) })
   }
   const offset = pathThere - flareSlope * flared
-  if (offset < near - numericTolerance) alternatives.push({ change: 'barrier offset', to: offset })
+  if (isShorter(offset, near)) alternatives.push({ change: 'barrier offset', to: offset })
   const extent = barrierThere / (1 - available / runout)
-  if (extent > near + numericTolerance) alternatives.push({ change: 'far side of hazard', to: extent })
-  if (barrierThere < lateralExtent)
+  if (isShorter(near, extent)) alternatives.push({ change: 'far side of hazard', to: extent })
+  if (isShorter(barrierThere, lateralExtent))
     alternatives.push({
       change: 'accept runout length',
       to: (available * lateralExtent) / (lateralExtent - barrierThere),
@@ -42,6 +44,6 @@ export function alternativesTo(shortfall: Shortfall): readonly Alternative[] {
 
 function limitBroken({ exposure, shyLine, flareLimits }: Shortfall, rate: number, end: Metres): number | null {
   if (shyLine === null || flareLimits === null) return null
-  if (exposure.barrierOffset < shyLine - numericTolerance && rate < flareLimits.inside) return flareLimits.inside
-  return end > shyLine + numericTolerance && rate < flareLimits.beyond ? flareLimits.beyond : null
+  if (isShorter(exposure.barrierOffset, shyLine) && isSteeper(rate, flareLimits.inside)) return flareLimits.inside
+  return isShorter(shyLine, end) && isSteeper(rate, flareLimits.beyond) ? flareLimits.beyond : null
 }

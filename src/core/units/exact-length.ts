@@ -33,5 +33,14 @@ export function exactLength(value: number, unit: LengthUnit): Nanometres {
 /** The value of `length` in `unit`, as the nearest double (exact for inches down to 1/64 in). */
 export const lengthIn = (length: Nanometres, unit: LengthUnit): number => length / nanometresPer[unit]
 
+/**
+ * Whether `a` is shorter than `b`, both m, compared as whole nanometres: 14 ft - 9 ft is not shorter than 5 ft, though as
+ * doubles it is. Also of infinite lengths.
+ */
+export const isShorter = (a: Metres, b: Metres): boolean => Math.round(a * 1e9) < Math.round(b * 1e9)
+
+/** Whether two lengths, m, are the same whole number of nanometres. */
+export const isSameLength = (a: Metres, b: Metres): boolean => Math.round(a * 1e9) === Math.round(b * 1e9)
+
 /** The length in metres, for geometry on the ground. */
 export const toMetres = (length: Nanometres): Metres => metres(length / 1e9)

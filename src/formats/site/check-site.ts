@@ -1,9 +1,7 @@
 import type { Site } from '../../core/site/site.ts'
+import { isShorter } from '../../core/units/exact-length.ts'
 import type { SiteFile } from './site-file.ts'
 import type { Fault } from './station-text.ts'
-
-/** Laterals closer than this are equal, m: arithmetic noise of feet in metres. */
-const numericTolerance = 1e-9
 
 /** What cannot be at a place even though every field by itself could be. */
 export function checkSite(site: Site, file: SiteFile, faults: Fault[]): void {
@@ -24,7 +22,7 @@ export function checkSite(site: Site, file: SiteFile, faults: Fault[]): void {
         expected: 'the lateral distance to its far side, or beyondClearZone true',
         found: 'neither',
       })
-    if (hazard.far !== null && hazard.far < hazard.near)
+    if (hazard.far !== null && isShorter(hazard.far, hazard.near))
       faults.push({
         place: `${place}.far`,
         expected: `at least the lateral distance to its near side, ${written.near} ${unit}`,
@@ -36,13 +34,13 @@ export function checkSite(site: Site, file: SiteFile, faults: Fault[]): void {
         expected: `the side of the first hazard, "${site.side}": one site is one run on one side`,
         found: JSON.stringify(written.side),
       })
-    if (hazard.near >= 0 && offset > hazard.near + numericTolerance)
+    if (hazard.near >= 0 && isShorter(hazard.near, offset))
       faults.push({
         place: 'barrier.offset',
         expected: `a barrier in front of ${JSON.stringify(hazard.name)}, at most ${written.near} ${unit} from the edge of travelled way`,
         found: String(file.barrier.offset),
       })
-    else if (hazard.far !== null && offset >= hazard.far - numericTolerance)
+    else if (hazard.far !== null && !isShorter(offset, hazard.far))
       faults.push({
         place: 'barrier.offset',
         expected: `a barrier in front of ${JSON.stringify(hazard.name)}, less than ${written.far} ${unit} from the edge of travelled way`,

@@ -8,6 +8,7 @@ import type { Note } from '../../../src/core/need/note.ts'
 import { printNote } from '../../../src/core/need/print-note.ts'
 import type { NeedRefusal } from '../../../src/core/need/refusal.ts'
 import type { Site } from '../../../src/core/site/site.ts'
+import { exactLength } from '../../../src/core/units/exact-length.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
 import { planDrawing, planHandles } from '../../../src/drawing/views/plan.ts'
 import { sectionDrawing } from '../../../src/drawing/views/section.ts'
@@ -130,14 +131,22 @@ export const textsOfNotes = (): string[] =>
     }),
   ])
 
-const ground = { behindPostOneFeet: 3, recoveryLengthFeet: 40, recoveryWidthFeet: 10, breakBehindPostFeet: 0.5 }
+const inches = (value: number) => exactLength(value, 'in')
+const feet = (value: number) => exactLength(value, 'ft')
+
+const ground = {
+  behindPostOne: feet(3),
+  recoveryLength: feet(40),
+  recoveryWidth: feet(10),
+  breakBehindPost: feet(0.5),
+}
 const [flat, steep] = [
   { ...ground, platformSlope: 20, besideSlope: 6, slopeBehind: 2 },
   { ...ground, platformSlope: 6, besideSlope: 1.5, slopeBehind: 1 },
 ]
 const unsaid = {
-  ...{ platformSlope: null, behindPostOneFeet: null, recoveryLengthFeet: null, recoveryWidthFeet: null },
-  ...{ besideSlope: null, breakBehindPostFeet: null, slopeBehind: 2 },
+  ...{ platformSlope: null, behindPostOne: null, recoveryLength: null, recoveryWidth: null },
+  ...{ besideSlope: null, breakBehindPost: null, slopeBehind: 2 },
 }
 
 /** Facts that bring every check to each of its answers. */
@@ -155,23 +164,23 @@ export function textsOfChecks(): string[] {
             work: [null, 'new', 'standing', 'new'][i] as FitFacts['work'],
             letting: [null, '2016-01-15', null, '2020-01-15'][i]!,
             spacing: (['full', 'half', 'quarter', 'full'] as const)[i]!,
-            nearest: { hazard: 'pier 9', clearInches: [30, 38, 30, 50][i]!, lengthFeet: 4 },
+            nearest: { hazard: 'pier 9', clear: inches([30, 38, 30, 50][i]!), length: feet(4) },
             twoWay: i % 2 === 0,
             opposingReaches: [true, false, null, true][i]!,
             adjoining: [
               null,
-              { railHeightInches: 27.75, splice: 'post' as const },
-              { railHeightInches: 31, splice: null },
-              { railHeightInches: 31, splice: 'midspan' as const },
+              { railHeight: inches(27.75), splice: 'post' as const },
+              { railHeight: inches(31), splice: null },
+              { railHeight: inches(31), splice: 'midspan' as const },
             ][i]!,
             ground: [flat, steep, unsaid, { ...flat, slopeBehind: 1 }][i]!,
             curb: [
               null,
-              { heightInches: 6, face: 'vertical' as const, toRailInches: 60 },
-              { heightInches: 4, face: 'sloping' as const, toRailInches: 0 },
-              { heightInches: 8, face: 'vertical' as const, toRailInches: 100 },
+              { height: inches(6), face: 'vertical' as const, toRail: inches(60) },
+              { height: inches(4), face: 'sloping' as const, toRail: inches(0) },
+              { height: inches(8), face: 'vertical' as const, toRail: inches(100) },
             ][i]!,
-            runFeet: [40, 200, null, 62.5][i]!,
+            runLength: [feet(40), feet(200), null, feet(62.5)][i]!,
           })
         }
   return facts.flatMap((one) => checkFit(one).flatMap(textsOfCheck))
