@@ -282,7 +282,11 @@ function leftOut(
   for (let i = 0; i < each; i++) special.push({ at: gap.from - i * full, kind }, { at: gap.to + i * full, kind })
   const standing = standingUntil(request, frame)
   const outer = { from: gap.from - Math.max(0, each - 1) * full, to: gap.to + Math.max(0, each - 1) * full }
-  const fits = special.every(({ at }) => at > lattice.from && at < lattice.to && at > standing)
+  const blocked = request.obstructions.map((one) => shifted(one, frame))
+  const fits = special.every(
+    ({ at }) =>
+      at > lattice.from && at < lattice.to && at > standing && blocked.every(({ from, to }) => at <= from || at >= to),
+  )
   const clear = divided.every((stretch) => stretch.to <= outer.from || stretch.from >= outer.to)
   if (!fits || !clear)
     return { kind: 'special posts do not fit', obstruction: group.obstruction, rule: rule.kind, each }

@@ -168,6 +168,9 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
 })
 
 describe('solveLayout at 27 3/4 in, splices at posts', () => {
+  const standing = (atInches: number): RunEnd => ({ kind: 'standing splice', atInches, position: 'post' })
+  const fixed = { first: standing(0), second: standing(3000), need: null }
+
   it('joins the flared terminal without an adapter panel and uses standard panels throughout (fact 7)', () => {
     const { layouts, refused } = solve(request(at27, [0, 1000]), 50)
     for (const layout of layouts) {
@@ -177,6 +180,37 @@ describe('solveLayout at 27 3/4 in, splices at posts', () => {
     expect(refused).toContainEqual(
       expect.stringContaining('joined by a 9 ft 4 1/2 in panel: splice would fall midway between posts 8 and 9'),
     )
+  })
+
+  // public answer 241: three 6 x 8 in by 6 ft breakaway wood posts beside the tested span, at this height as at 31 in
+  it('spans a culvert with three breakaway wood posts on each side and 100 ft of doubled rail', () => {
+    for (const posts of [1, 2, 3]) {
+      // posts at multiples of 75, too deep in the culvert to be moved out of it
+      const layout = best(request(at27, [0, 0], { ...fixed, obstructions: [culvert(1485, 1440 + 75 * posts)] }))
+      expect(layout.omitted.map(({ rule }) => rule)).toEqual(Array(posts).fill('nested span'))
+      const [first, last] = [layout.omitted[0]!.alongInches, layout.omitted.at(-1)!.alongInches]
+      const special = layout.posts.filter(({ state }) => state === 'special')
+      expect(special.map(({ alongInches }) => alongInches)).toEqual([
+        ...[first - 225, first - 150, first - 75],
+        ...[last + 75, last + 150, last + 225],
+      ])
+      expect(new Set(special.map(({ kind }) => kind))).toEqual(
+        new Set(['breakaway wood post with holes for a 27 3/4 in rail']),
+      )
+      const doubled = layout.panels.filter(({ nested }) => nested)
+      const middle = (first + last) / 2
+      expect(doubled[0]!.fromInches).toBeLessThanOrEqual(middle - 600)
+      expect(doubled.at(-1)!.toInches).toBeGreaterThanOrEqual(middle + 600)
+    }
+  })
+
+  it('does not stand a special post where another obstruction is', () => {
+    // 1500 and 1575 are in the culvert; 1425, 1350 and 1275 would be special
+    const pipeAt = (at: number) => ({ name: 'a pipe', fromInches: at - 5, toInches: at + 5 })
+    const asked = (at: number) => request(at27, [0, 0], { ...fixed, obstructions: [culvert(1430, 1580), pipeAt(at)] })
+    expect(best(asked(1230)).omitted).toHaveLength(2)
+    expect(best(asked(1200)).posts.filter(({ state }) => state === 'moved')).toHaveLength(1)
+    expect(solve(asked(1275)).layouts).toEqual([])
   })
 
   it('moves one post by up to 1 ft rather than leave it out', () => {

@@ -17,6 +17,8 @@ export const nameWords: SpanishWords = {
     'common practice; no document': 'práctica común; sin documento',
     'Recalled by the writer of this example': 'De memoria de quien escribió este ejemplo',
     'no document checked': 'sin cotejar con ningún documento',
+    'Midwest Roadside Safety Facility, public answers to state questions':
+      'Midwest Roadside Safety Facility, respuestas públicas a preguntas de estados',
     'Midwest Roadside Safety Facility, public answer to a state question':
       'Midwest Roadside Safety Facility, respuesta pública a la pregunta de un estado',
     'Roadside hardware identification and inspection handbook of a public agency':
@@ -25,6 +27,10 @@ export const nameWords: SpanishWords = {
   patterns: [
     ['MASH # and NCHRP #', 'MASH # y NCHRP #'],
     ['number #', 'número #'],
+    [
+      'numbers # and # (posts beside the span, # of level ground behind them), # (doubled rail)',
+      'números # y # (postes junto al vano, # de terreno llano detrás), # (baranda doble)',
+    ],
     ['as read in #', 'leído en #'],
     ['$, common practice; no document', '$, práctica común; sin documento'],
     ['$, no document checked', '$, sin cotejar con ningún documento'],

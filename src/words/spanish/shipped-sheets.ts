@@ -165,6 +165,8 @@ export const shippedSheetWords: SpanishWords = {
     'standard post': 'poste estándar',
     'breakaway post': 'poste frangible',
     'breakaway wood post': 'poste frangible de madera',
+    'breakaway wood post with holes for a 27 3/4 in rail':
+      'poste frangible de madera con agujeros para una baranda de 27 3/4 in',
     'hinged breakaway post': 'poste frangible con bisagra',
     'anchor in the slope': 'anclaje en el talud',
     'transition post': 'poste de transición',
