@@ -2,21 +2,22 @@ import * as z from 'zod/mini'
 import { exactLength, lengthIn, type Nanometres, nanometresPer } from '../core/units/exact-length.ts'
 import { parseLength } from '../core/units/length-text.ts'
 import { printLength } from '../core/units/print-length.ts'
+import { limitsOf, ranged } from './range/ranged.ts'
+import { ranges } from './range/ranges.ts'
 import { expectedLength } from './written-length.ts'
 
-/** Longest distance along a rail that is read, inches: about 1 600 miles. Our judgement; it keeps slips out. */
-const longestInches = 1e8
+/** Longest distance along a rail that is read, inches. */
+const longestInches = ranges.alongRail.most
 
 const sixteenth = exactLength(1 / 16, 'in')
 
+const sixteenths = z.multipleOf(1 / 16, { error: 'a whole number of 1/16 in' })
+
 /** A number of inches along the rail, a whole number of sixteenths. */
-export const inchNumber = z
-  .number()
-  .check(
-    z.multipleOf(1 / 16, { error: 'a whole number of 1/16 in' }),
-    z.minimum(-longestInches),
-    z.maximum(longestInches),
-  )
+const inchNumber = z.number().check(sixteenths, ...limitsOf(ranges.alongRail))
+
+/** The same within one hardware unit. */
+export const sheetInchNumber = z.number().check(sixteenths, ...limitsOf(ranges.sheetInches))
 
 /**
  * A length along the rail in a file: a number of inches, or a text such as `12 ft 6 in` or `3810 mm`, where a number
@@ -46,7 +47,7 @@ export const railLength = z.pipe(
 const stretchLimit = (id: string, outward: (sixteenths: number) => number) =>
   z.pipe(
     z
-      .union([z.number().check(z.minimum(-longestInches), z.maximum(longestInches)), z.string().check(z.minLength(1))])
+      .union([ranged('alongRail'), z.string().check(z.minLength(1))])
       .check(z.meta({ id, description: 'Inches, or a text with its unit; moved outward to a whole 1/16 in.' })),
     z.transform((given, context) => {
       const parsed = typeof given === 'number' ? null : parseLength(given, 'in')
@@ -55,6 +56,10 @@ const stretchLimit = (id: string, outward: (sixteenths: number) => number) =>
         return z.NEVER
       }
       const length = parsed === null ? exactLength(given as number, 'in') : parsed.value.nanometres
+      if (Math.abs(length) > longestInches * nanometresPer.in) {
+        context.issues.push({ code: 'custom', input: given, message: `a length of at most ${longestInches} in` })
+        return z.NEVER
+      }
       return outward(length / sixteenth) / 16 + 0
     }),
   )

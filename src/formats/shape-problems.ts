@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini'
 import type { InputProblem } from './input-problem.ts'
+import { plain } from './range/ranged.ts'
 
 type Path = readonly PropertyKey[]
 
@@ -94,7 +95,7 @@ const least = { inclusive: 'at least', exclusive: 'more than' }
 const most = { inclusive: 'at most', exclusive: 'less than' }
 
 function boundOf(origin: string, inclusive: boolean | undefined, bound: number | bigint, words: typeof least): string {
-  const limit = `${inclusive ? words.inclusive : words.exclusive} ${bound}`
+  const limit = `${inclusive ? words.inclusive : words.exclusive} ${typeof bound === 'number' ? plain(bound) : bound}`
   if (origin === 'string') return bound === 1 && words === least ? 'a text that is not empty' : `${limit} characters`
   if (origin === 'array') return bound === 1 && words === least ? 'a list that is not empty' : `${limit} in the list`
   return `a value of ${limit}`

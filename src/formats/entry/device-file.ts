@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import type { Result } from '../../core/result.ts'
 import type { InputProblem } from '../input-problem.ts'
+import { listOf, moment } from '../range/ranged.ts'
 import { readJson } from '../read-json.ts'
 import { type Entry, entryShape } from './entry-kinds.ts'
 
@@ -16,9 +17,9 @@ export const deviceFileShape = z.strictObject({
   format: z.literal('lapwise-device/1'),
   device: z.string().check(z.minLength(1)),
   /** ISO 8601, by the device's clock. */
-  writtenAt: z.string().check(z.minLength(16), z.maxLength(40)),
-  entries: z.array(entryShape),
-  photos: z.array(photoFile),
+  writtenAt: moment,
+  entries: listOf(entryShape, 'entries'),
+  photos: listOf(photoFile, 'photosOfDevice'),
 })
 
 export interface DeviceFile extends Omit<z.output<typeof deviceFileShape>, 'entries'> {

@@ -1,32 +1,31 @@
 import * as z from 'zod/mini'
+import { day, listOf, moment, ranged, rangedWhole } from '../range/ranged.ts'
 
 const text = z.string().check(z.minLength(1), z.maxLength(4000))
-const day = z.iso.date({ error: 'a date such as 2017-03-15' })
-const moment = z.string().check(z.minLength(16), z.maxLength(40))
 const hash = z.string().check(z.regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' }))
-const postNumbers = z.array(z.int().check(z.positive()))
+const postNumbers = listOf(rangedWhole('pieceNumber'), 'names')
 
 /** Where a device thought it was: what the phone says, never survey grade. Degrees on WGS 84, accuracy in metres. */
 const position = z.strictObject({
-  latitude: z.number().check(z.minimum(-90), z.maximum(90)),
-  longitude: z.number().check(z.minimum(-180), z.maximum(180)),
-  accuracy: z.number().check(z.positive()),
+  latitude: ranged('latitude'),
+  longitude: ranged('longitude'),
+  accuracy: ranged('positionAccuracy'),
   fixedAt: moment,
 })
 
 /** What a camera wrote into its photo of where it was: degrees on the datum that it took, as a rule WGS 84. */
 const cameraPosition = z.strictObject({
-  latitude: z.number().check(z.minimum(-90), z.maximum(90)),
-  longitude: z.number().check(z.minimum(-180), z.maximum(180)),
+  latitude: ranged('latitude'),
+  longitude: ranged('longitude'),
 })
 
 /** A photo, by what it is; its bytes travel apart and are found by their hash. */
 const photoBody = z.strictObject({
   sha256: hash,
   type: z.enum(['image/jpeg', 'image/png', 'image/webp']),
-  bytes: z.int().check(z.positive()),
-  width: z.int().check(z.positive()),
-  height: z.int().check(z.positive()),
+  bytes: rangedWhole('photoBytes'),
+  width: rangedWhole('photoEdge'),
+  height: rangedWhole('photoEdge'),
   /** When it was taken, as its camera or the device says; null when neither does. */
   takenAt: z.nullable(moment),
   /** Where the device that kept it was at the time. */
@@ -41,7 +40,10 @@ const photoBody = z.strictObject({
 })
 
 /** Lines of a signature drawn by hand: each of points in a box 1 wide. */
-const strokes = z.array(z.array(z.tuple([z.number(), z.number()])).check(z.minLength(1))).check(z.minLength(1))
+const strokes = listOf(
+  listOf(z.tuple([ranged('signaturePoint'), ranged('signaturePoint')]), 'strokePoints').check(z.minLength(1)),
+  'signatureStrokes',
+).check(z.minLength(1))
 
 const acceptance = z.enum(['acceptable', 'not acceptable', 'not yet known'])
 
@@ -57,10 +59,10 @@ const signOffBody = z.strictObject({
   /** Hash of the record signed. */
   recordHash: hash,
   /** Ids of the readings that the record took in, so that it can be made again. */
-  readings: z.array(text),
+  readings: listOf(text, 'readings'),
   acceptance,
   /** Requirements that were not proven when it was signed. */
-  unproven: z.array(text),
+  unproven: listOf(text, 'names'),
   statement: z.nullable(text),
 })
 
@@ -72,7 +74,7 @@ export const firstSignOffBody = z.strictObject({
   recordHash: hash,
   upTo: text,
   acceptance,
-  unproven: z.array(text),
+  unproven: listOf(text, 'names'),
   statement: z.nullable(text),
 })
 
@@ -82,7 +84,7 @@ const dayLogBody = z.strictObject({
   done: text,
   postsDriven: postNumbers,
   panelsHung: postNumbers,
-  crew: z.array(text),
+  crew: listOf(text, 'crew'),
   openEnds: z.enum(['none', 'protected', 'exposed']),
   openEndsNote: z.nullable(text),
 })
@@ -94,7 +96,7 @@ const locateTicketBody = z.strictObject({
   validFrom: day,
   validThrough: day,
   /** Marks on the ground, inches along the rail from post 1. */
-  marks: z.array(z.strictObject({ name: text, alongInches: z.number() })),
+  marks: listOf(z.strictObject({ name: text, alongInches: ranged('alongRail') }), 'marks'),
 })
 
 /** What the body of a new entry of each kind is; readings and runs are checked by their own formats. */

@@ -1,6 +1,7 @@
 import { azimuthAlong, type Clothoid, endOf } from '../../core/geometry/clothoid.ts'
 import { azimuthFrom, distance, type Point, turned } from '../../core/geometry/point.ts'
 import type { Metres } from '../../core/units/quantity.ts'
+import { ranges } from '../range/ranges.ts'
 import type { Reader } from './reader.ts'
 import { childrenOf, type XmlElement } from './xml-tree.ts'
 
@@ -47,6 +48,10 @@ function readCurve(element: XmlElement, long: (value: number) => Metres, reader:
   if (turn === null || start === null || centre === null || end === null) return null
   if (!hasLength(element, start, end, reader) || !hasLength(element, start, centre, reader)) return null
   const radius = distance(centre, start)
+  if (radius > ranges.radius.most) {
+    reader.fault(element, `a radius of at most ${ranges.radius.most} m`, String(radius))
+    return null
+  }
   const swept = turn * (azimuthFrom(centre, end) - azimuthFrom(centre, start))
   const angle = swept - 2 * Math.PI * Math.floor(swept / (2 * Math.PI))
   const line = {
@@ -69,7 +74,7 @@ function readSpiral(element: XmlElement, long: (value: number) => Metres, reader
     return null
   }
   const turn = readTurn(element, reader)
-  const length = long(reader.number(element, 'length'))
+  const length = long(reader.number(element, 'length', 'elementLength'))
   const curvatureStart = readCurvature(element, 'radiusStart', long, reader)
   const curvatureEnd = readCurvature(element, 'radiusEnd', long, reader)
   const start = reader.point(element, 'Start', long)
@@ -101,7 +106,7 @@ function readCurvature(
   reader: Reader,
 ): number | null {
   if (/^\+?inf$/i.test(element.attributes[name]?.trim() ?? '')) return 0
-  const radius = reader.number(element, name)
+  const radius = reader.number(element, name, 'radius')
   if (radius > 0) return 1 / long(radius)
   if (element.attributes[name] !== undefined) reader.fault(element, `${name} above 0, or INF`, String(radius))
   return null

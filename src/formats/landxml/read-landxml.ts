@@ -5,6 +5,7 @@ import { distance, turned } from '../../core/geometry/point.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import type { Metres } from '../../core/units/quantity.ts'
 import type { InputProblem } from '../input-problem.ts'
+import { listLimits } from '../range/ranges.ts'
 import {
   type Gap,
   type LandXml,
@@ -46,6 +47,7 @@ export function readLandXml(
   if (unit === null) return err(reader.problems)
   const found = childrenOf(root, 'Alignments').flatMap((group) => childrenOf(group, 'Alignment'))
   if (found.length === 0) reader.fault(root, 'at least one Alignment', 'none')
+  reader.count(root, 'alignments', found.length)
   const gaps: Gap[] = []
   const alignments = found.map((element) => readAlignment(element, metresFrom[unit], reader, gaps))
   return reader.problems.length > 0 ? err(reader.problems) : ok({ unit, alignments, gaps })
@@ -72,13 +74,14 @@ function readAlignment(
   gaps: Gap[],
 ): LandXmlAlignment {
   const name = element.attributes.name ?? ''
-  const startStation = long(reader.number(element, 'staStart'))
+  const startStation = long(reader.number(element, 'staStart', 'station'))
   const [geometry, ...others] = childrenOf(element, 'CoordGeom')
   if (geometry === undefined || others.length > 0)
     reader.fault(others[0] ?? element, `one CoordGeom in alignment ${JSON.stringify(name)}`, geometry ? 'more' : 'none')
   const elements: AlignmentElement[] = []
   let station = startStation
-  for (const child of geometry?.children ?? []) {
+  if (geometry !== undefined) reader.count(geometry, 'elements', geometry.children.length)
+  for (const child of geometry?.children.slice(0, listLimits.elements) ?? []) {
     if (child.name === 'Feature') continue
     const read = readElement(child, long, reader)
     if (read === null) continue
@@ -120,14 +123,16 @@ function readEquations(
   reader: Reader,
 ): readonly StationEquation[] {
   const equations: StationEquation[] = []
-  for (const element of childrenOf(alignment, 'StaEquation')) {
+  const found = childrenOf(alignment, 'StaEquation')
+  reader.count(alignment, 'stationEquations', found.length)
+  for (const element of found) {
     if (element.attributes.staIncrement === 'decreasing')
       reader.fault(element, 'stations that increase along the alignment', 'staIncrement decreasing')
-    const internal = long(reader.number(element, 'staInternal'))
-    const ahead = long(reader.number(element, 'staAhead'))
+    const internal = long(reader.number(element, 'staInternal', 'station'))
+    const ahead = long(reader.number(element, 'staAhead', 'station'))
     const before = equations.at(-1)
     const follows = before === undefined ? internal : before.ahead + (internal - before.internal)
-    const back = element.attributes.staBack === undefined ? follows : long(reader.number(element, 'staBack'))
+    const back = element.attributes.staBack === undefined ? follows : long(reader.number(element, 'staBack', 'station'))
     if (internal < (before?.internal ?? startStation))
       reader.fault(element, 'a staInternal beyond that of the equation before it', element.attributes.staInternal ?? '')
     else if (Math.abs(back - follows) > stationTolerance)

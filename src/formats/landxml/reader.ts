@@ -1,6 +1,7 @@
 import type { Point } from '../../core/geometry/point.ts'
 import type { Metres } from '../../core/units/quantity.ts'
 import type { InputProblem } from '../input-problem.ts'
+import { listLimits, type RangeName, ranges } from '../range/ranges.ts'
 import { childrenOf, type XmlElement } from './xml-tree.ts'
 
 /** Reads attributes and points and collects what is wrong with them; a value that cannot be read is 0 or null. */
@@ -22,12 +23,22 @@ export class Reader {
     return value?.trim() ?? ''
   }
 
-  number(element: XmlElement, name: string): number {
+  /** A number no larger than the most of its range, either way. */
+  number(element: XmlElement, name: string, range: RangeName): number {
     const written = this.attribute(element, name)
     if (written === '') return 0
     const value = Number(written)
-    if (!Number.isFinite(value)) this.fault(element, `a number in ${name} of ${element.name}`, written)
-    return Number.isFinite(value) ? value : 0
+    const { most } = ranges[range]
+    if (Math.abs(value) <= most) return value
+    const expected = Number.isFinite(value) ? `${name} of at most ${most}` : `a number in ${name} of ${element.name}`
+    this.fault(element, expected, written)
+    return 0
+  }
+
+  /** Says when a list is longer than its limit. */
+  count(element: XmlElement, list: 'alignments' | 'elements' | 'stationEquations', found: number): void {
+    const most = listLimits[list]
+    if (found > most) this.fault(element, `at most ${most} in the list`, String(found))
   }
 
   /** The point in the child `name`, written "northing easting" and perhaps an elevation. */
@@ -45,6 +56,11 @@ export class Reader {
     const [northing, easting] = numbers
     if (numbers.length < 2 || numbers.length > 3 || !numbers.every(Number.isFinite)) {
       this.fault(child, `"northing easting" in ${name}`, JSON.stringify(child.text.trim()))
+      return null
+    }
+    const { most } = ranges.coordinate
+    if (numbers.some((one) => Math.abs(one) > most)) {
+      this.fault(child, `coordinates of at most ${most}`, JSON.stringify(child.text.trim()))
       return null
     }
     return { easting: long(easting!), northing: long(northing!) }

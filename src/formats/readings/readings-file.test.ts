@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
+import { nanometresPer } from '../../core/units/exact-length.ts'
 import { printProblem } from '../input-problem.ts'
 import { type ReadingsFile, readReadings, writeReadings } from './readings-file.ts'
 import { brokenReadings, fullReadings, shortReadings } from './readings-fixtures.ts'
@@ -106,7 +107,7 @@ const nanometres = fc.oneof(
 )
 const resolution = fc.oneof(
   fc.constant(null),
-  fc.integer({ min: 1, max: 1e9 }),
+  fc.integer({ min: 1000, max: 1e9 }),
   fc.constantFrom(25_400_000, 12_700_000, 6_350_000, 1_587_500, 1_000_000, 3_048_000, 10_000_000),
 )
 const length: fc.Arbitrary<Answer> = fc.record({
@@ -121,7 +122,14 @@ const seen: fc.Arbitrary<Answer> = fc.oneof(
   fc.constant({ kind: 'cannot see' as const }),
   fc.record({ kind: fc.constant('does not apply' as const), because: words }),
 )
-const uncertainty = fc.record({ value: fc.double({ min: 1e-6, max: 100, noNaN: true }), unit })
+/** From a micrometre to 2 m, in any unit. */
+const uncertainty = unit.chain((unit) => {
+  const perMetre = 1e9 / nanometresPer[unit]
+  return fc.record({
+    value: fc.double({ min: 1e-5 * perMetre, max: 2 * perMetre, noNaN: true }),
+    unit: fc.constant(unit),
+  })
+})
 
 const reading = fc
   .record({

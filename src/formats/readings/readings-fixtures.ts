@@ -84,7 +84,7 @@ export const brokenReadings: readonly BrokenFile[] = [
   {
     title: 'an uncertainty of zero',
     raw: withReading({ value: '30', uncertainty: { value: 0, unit: 'in' } }),
-    problems: ['readings[0].uncertainty.value: expected a value of more than 0, found 0'],
+    problems: ['readings[0].uncertainty.value: expected a value of at least 0.000001, found 0'],
     inSchema: true,
   },
   {
@@ -114,8 +114,26 @@ export const brokenReadings: readonly BrokenFile[] = [
   {
     title: 'a value longer than is kept exactly',
     raw: withReading({ value: 1e12 }),
-    problems: ['readings[0].value: expected a length below 9007 km, found 1000000000000'],
+    problems: ['readings[0].value: expected a value of at most 20000000, found 1000000000000'],
+    inSchema: true,
+  },
+  {
+    title: 'a value beyond every run, in its unit',
+    raw: withReading({ value: '20001 m' }),
+    problems: ['readings[0].value: expected a length of -20000 m to 20000 m, found "20001 m"'],
     inSchema: false,
+  },
+  {
+    title: 'a resolution of 1,000 ft',
+    raw: withReading({ value: '30', resolution: '1000 ft' }),
+    problems: ['readings[0].resolution: expected a length of 0.000001 m to 1 m, found "1000 ft"'],
+    inSchema: false,
+  },
+  {
+    title: 'a moment in the year 9999',
+    raw: withReading({ value: '30', at: '9999-05-04T10:30' }),
+    problems: ['readings[0].at: expected a date and time in the years 1950 to 2100, found "9999-05-04T10:30"'],
+    inSchema: true,
   },
   {
     title: 'a resolution of zero',

@@ -1,8 +1,9 @@
 import * as z from 'zod/mini'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
-import { type LengthUnit, lengthIn } from '../../core/units/exact-length.ts'
+import { type LengthUnit, lengthIn, nanometresPer, toMetres } from '../../core/units/exact-length.ts'
 import type { ParsedLength } from '../../core/units/length-text.ts'
 import { type Contradiction, repeated, reportContradictions } from '../contradiction.ts'
+import { lengthFault } from '../range/ranged.ts'
 import { writtenLength } from '../written-length.ts'
 import { answerFields, type ReadingShape, type ReadingsShape, readingsShape } from './readings-shape.ts'
 
@@ -87,20 +88,40 @@ function lengthAnswer(
     return null
   }
   const { nanometres, unit } = length.value
+  const beyond = lengthFault('readingValue', toMetres(nanometres))
+  if (beyond !== null) {
+    report('value', beyond)
+    return null
+  }
   if (resolution === undefined) return { kind: 'length', value: nanometres, unit, resolution: null }
   const step = lengthAboveZero('resolution', resolution, bareUnit, report)
   return step && { kind: 'length', value: nanometres, unit, resolution: step.nanometres }
 }
 
 function uncertaintyOf({ uncertainty }: ReadingShape, bareUnit: LengthUnit, report: Report): Reading['uncertainty'] {
-  if (typeof uncertainty !== 'string') return uncertainty
+  if (uncertainty === null) return null
+  if (typeof uncertainty !== 'string') {
+    const { value, unit } = uncertainty
+    const beyond = lengthFault('uncertainty', (value * nanometresPer[unit]) / 1e9)
+    if (beyond !== null) report('uncertainty', beyond)
+    return uncertainty
+  }
   const length = lengthAboveZero('uncertainty', uncertainty, bareUnit, report)
   return length && { value: lengthIn(length.nanometres, length.unit), unit: length.unit }
 }
 
-function lengthAboveZero(field: string, text: string, bareUnit: LengthUnit, report: Report): ParsedLength | null {
+function lengthAboveZero(
+  field: 'resolution' | 'uncertainty',
+  text: string,
+  bareUnit: LengthUnit,
+  report: Report,
+): ParsedLength | null {
   const length = writtenLength(text, bareUnit)
-  if (length.ok && length.value.nanometres > 0) return length.value
-  report(field, length.ok ? 'a length of more than 0' : length.error)
-  return null
+  if (!length.ok || length.value.nanometres <= 0) {
+    report(field, length.ok ? 'a length of more than 0' : length.error)
+    return null
+  }
+  const beyond = lengthFault(field, toMetres(length.value.nanometres))
+  if (beyond !== null) report(field, beyond)
+  return length.value
 }

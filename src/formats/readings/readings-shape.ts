@@ -1,18 +1,8 @@
 import * as z from 'zod/mini'
+import { listOf, moment, ranged } from '../range/ranged.ts'
 
 const text = z.string().check(z.minLength(1))
 const note = z.nullable(text)
-
-const date = z.regexes.date.source.replace(/\$$/, '')
-const time = '([01]\\d|2[0-3]):[0-5]\\d(:[0-5]\\d(\\.\\d+)?)?'
-const zone = '(Z|[+-]([01]\\d|2[0-3]):[0-5]\\d)?'
-
-const moment = z
-  .string()
-  .check(
-    z.regex(new RegExp(`${date}T${time}${zone}$`), { error: 'a date and time such as 2026-05-04T10:30 (ISO 8601)' }),
-    z.meta({ id: 'Moment', description: 'ISO 8601 date and time; seconds and zone may be left out.' }),
-  )
 
 const lengthText = text.check(
   z.meta({
@@ -30,16 +20,13 @@ const reading = z
   .strictObject({
     id: z.optional(text).check(z.meta({ description: 'r1, r2 … by place in the list when left out.' })),
     of: text.check(z.meta({ description: 'The requirement it answers, as post-3/rail-height.' })),
-    value: z.optional(z.union([z.number(), lengthText])),
+    value: z.optional(z.union([ranged('readingValue'), lengthText])),
     unit: z.optional(unit).check(z.meta({ description: 'Unit of a value that names none.' })),
     resolution: z
       .optional(lengthText)
       .check(z.meta({ description: 'Smallest step read; when left out, the step to which the instrument is read.' })),
     uncertainty: z
-      ._default(
-        z.nullable(z.union([lengthText, z.strictObject({ value: z.number().check(z.positive()), unit })])),
-        null,
-      )
+      ._default(z.nullable(z.union([lengthText, z.strictObject({ value: ranged('instrumentStep'), unit })])), null)
       .check(z.meta({ description: 'Standard uncertainty, k = 1.' })),
     choice: z.optional(text),
     confirmed: z.optional(z.boolean()),
@@ -49,7 +36,7 @@ const reading = z
     by: z.optional(text),
     at: z.optional(moment),
     where: z.optional(note),
-    photos: z._default(z.array(text), []),
+    photos: z._default(listOf(text, 'photosOfReading'), []),
     corrects: z._default(note, null).check(z.meta({ description: 'Id of an earlier reading that this one replaces.' })),
     rechecks: z._default(note, null).check(z.meta({ description: 'Id of the finding that this one rechecks.' })),
     together: z
@@ -79,7 +66,7 @@ export const readingsShape = z.strictObject({
       {},
     )
     .check(z.meta({ description: 'What holds for every reading that does not say otherwise.' })),
-  readings: z.array(reading),
+  readings: listOf(reading, 'readings'),
 })
 
 export type ReadingsShape = z.output<typeof readingsShape>

@@ -82,7 +82,7 @@ describe('readRun', () => {
 
 /** Sixteenths from -1 mile to 1 mile. */
 const inches = fc.integer({ min: -1_013_760, max: 1_013_760 }).map((sixteenths) => sixteenths / 16)
-const length = fc.integer({ min: 1, max: 9_600 }).map((sixteenths) => sixteenths / 16)
+const length = fc.integer({ min: 192, max: 9_600 }).map((sixteenths) => sixteenths / 16)
 const words = fc.string({ minLength: 1 })
 const count = fc.nat({ max: 500 })
 const orNull = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null })
@@ -111,7 +111,7 @@ const run: fc.Arbitrary<RunFile> = fc.record(
       route: orNull(words),
       side: orNull(fc.constantFrom('right', 'left')),
       datumStation: orNull(fc.nat({ max: 999 }).map((stations) => `${stations}00.25`)),
-      speed: orNull(fc.integer({ min: 1, max: 130 })),
+      speed: orNull(fc.integer({ min: 5, max: 130 })),
       traffic: orNull(fc.constantFrom('two-way', 'one-way', 'divided')),
     }),
     work: orNull(fc.constantFrom('new', 'standing')),

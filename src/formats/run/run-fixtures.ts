@@ -75,7 +75,7 @@ export const brokenRuns: readonly BrokenFile[] = [
   {
     title: 'a speed below zero',
     raw: changed(fullRun, ['road', 'speed'], -5),
-    problems: ['road.speed: expected a value of more than 0, found -5'],
+    problems: ['road.speed: expected a value of at least 5, found -5'],
     inSchema: true,
   },
   {
@@ -122,9 +122,60 @@ export const brokenRuns: readonly BrokenFile[] = [
   },
   {
     title: 'a number beyond every road',
-    raw: changed(fullRun, ['mayExtend'], 1e9),
-    problems: ['mayExtend: expected a value of at most 100000000, found 1000000000'],
+    raw: changed(fullRun, ['standing', 'postOneAt'], 1e9),
+    problems: ['standing.postOneAt: expected a value of at most 1267200, found 1000000000'],
     inSchema: true,
+  },
+  {
+    title: 'a speed that no road has',
+    raw: changed(fullRun, ['road', 'speed'], 9999),
+    problems: ['road.speed: expected a value of at most 200, found 9999'],
+    inSchema: true,
+  },
+  {
+    title: 'a guard band that nothing can meet',
+    raw: changed(fullRun, ['decisionRule'], { kind: 'guard band', multiple: 1e9 }),
+    problems: ['decisionRule.multiple: expected a value of at most 10, found 1000000000'],
+    inSchema: true,
+  },
+  {
+    title: 'a letting before there was guardrail',
+    raw: changed(fullRun, ['letting'], '0001-01-01'),
+    problems: ['letting: expected a date in the years 1950 to 2100, found "0001-01-01"'],
+    inSchema: true,
+  },
+  {
+    title: 'a letting past all plans',
+    raw: changed(fullRun, ['letting'], '9999-12-31'),
+    problems: ['letting: expected a date in the years 1950 to 2100, found "9999-12-31"'],
+    inSchema: true,
+  },
+  {
+    title: 'an instrument read to a kilofoot',
+    raw: changed(changed(fullRun, ['instruments', 0, 'unit'], 'ft'), ['instruments', 0, 'readTo'], 1000),
+    problems: ['instruments[0].readTo: expected a length of 0.000001 m to 1 m, found 1000'],
+    inSchema: false,
+  },
+  {
+    title: 'a rail below ground on a sheet',
+    raw: changed(fullRun, ['sheets', 0, 'railHeight'], {
+      ...inventedSystem.railHeight,
+      nominal: -31,
+      low: -32,
+      high: -30,
+    }),
+    problems: ['low', 'nominal', 'high'].map(
+      (limit, i) => `sheets[0].railHeight.${limit}: expected a length of 0.1 m to 3 m, found ${[-32, -31, -30][i]}`,
+    ),
+    inSchema: false,
+  },
+  {
+    title: 'a need of more than 10 miles',
+    raw: changed(fullRun, ['need'], { from: 0, to: '52800 ft 1 in' }),
+    problems: [
+      'need.to: expected at most 633600 in (10 miles) in one run: split a longer one at a splice into runs that name it as standingSplice, found "52800 ft 1 in"',
+    ],
+    inSchema: false,
   },
   {
     title: 'an empty stock',
@@ -141,7 +192,7 @@ export const brokenRuns: readonly BrokenFile[] = [
   {
     title: 'a guard band that widens the limits',
     raw: changed(fullRun, ['decisionRule'], { kind: 'guard band', multiple: -1 }),
-    problems: ['decisionRule.multiple: expected a value of more than 0, found -1'],
+    problems: ['decisionRule.multiple: expected a value of at least 0.01, found -1'],
     inSchema: true,
   },
   {
@@ -196,7 +247,7 @@ export const brokenRuns: readonly BrokenFile[] = [
   {
     title: 'a panel of no length',
     raw: changed(fullRun, ['standing', 'panels', 0], 0),
-    problems: ['standing.panels[0]: expected a length of more than 0, found 0'],
+    problems: ['standing.panels[0]: expected a value of at least 12, found 0'],
     inSchema: false,
   },
   {

@@ -1,5 +1,8 @@
+import { nanometresPer, toMetres } from '../../core/units/exact-length.ts'
+import { longestRunInches } from '../../core/units/longest-run.ts'
 import { describeStationProblem, parseStation } from '../../core/units/station.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
+import { lengthFault, longestRunWords, numberFault } from '../range/ranged.ts'
 import type { RunShape } from './run-shape.ts'
 
 /** What a run file of the right shape says that does not hold together; empty when all of it does. */
@@ -9,6 +12,8 @@ export function contradictionsIn(run: RunShape): readonly Contradiction[] {
     ...inStretches(run),
     ...inLengths(run),
     ...inEnds(run),
+    ...inLongest(run),
+    ...inInstruments(run),
     ...repeated((run.stock ?? []).map((entry, i) => [`${lengthOf(entry)}`, ['stock', i]])),
     ...repeated(run.obstructions.map(({ name }, i) => [name.trim().toLowerCase(), ['obstructions', i, 'name']])),
     ...repeated(run.instruments.map(({ id }, i) => [id, ['instruments', i, 'id']])),
@@ -18,7 +23,11 @@ export function contradictionsIn(run: RunShape): readonly Contradiction[] {
 
 function inStation({ road: { datumStation }, units }: RunShape): Contradiction[] {
   const station = datumStation === null ? null : parseStation(datumStation, units)
-  if (station === null || station.ok) return []
+  if (station === null) return []
+  if (station.ok) {
+    const beyond = lengthFault('station', toMetres(station.value))
+    return beyond === null ? [] : [{ path: ['road', 'datumStation'], expected: beyond }]
+  }
   const reason = describeStationProblem(station.error).replace(/^At/, 'at').replace(/\.$/, '')
   return [{ path: ['road', 'datumStation'], expected: `a station (${reason})` }]
 }
@@ -40,10 +49,12 @@ function inLengths({ stock, standing, decision, mayExtend }: RunShape): Contradi
     ...(standing?.panels ?? []).map((inches, i) => ({ path: ['standing', 'panels', i], inches })),
     ...(decision?.panels ?? []).map((inches, i) => ({ path: ['decision', 'panels', i], inches })),
   ]
-  const found: Contradiction[] = panels
-    .filter(({ inches }) => inches <= 0)
-    .map(({ path }) => ({ path, expected: 'a length of more than 0' }))
+  const found: Contradiction[] = panels.flatMap(({ path, inches }) => {
+    const expected = numberFault('panel', inches)
+    return expected === null ? [] : [{ path, expected }]
+  })
   if (mayExtend < 0) found.push({ path: ['mayExtend'], expected: 'a length of at least 0' })
+  if (mayExtend > longestRunInches) found.push({ path: ['mayExtend'], expected: `at most ${longestRunInches} in` })
   return found
 }
 
@@ -53,6 +64,34 @@ function inEnds({ first, second }: RunShape): Contradiction[] {
   if (from === null || to === null || from < to) return []
   const path = 'sheet' in second ? ['second', 'at'] : ['second', 'standingSplice', 'at']
   return [{ path, expected: `more than ${from} in, where the first end is; distances grow downstream` }]
+}
+
+/** What the run would have to be, were it laid out, longer than one run may be. */
+function inLongest({ first, second, need, standing, decision }: RunShape): Contradiction[] {
+  const sum = (panels: readonly number[] | undefined): number => panels?.reduce((all, inches) => all + inches, 0) ?? 0
+  const [from, to] = [first, second].map((end) => ('sheet' in end ? end.at : end.standingSplice.at))
+  const lengths: readonly (readonly [Contradiction['path'], number])[] = [
+    [['need', 'to'], need === null ? 0 : need.to - need.from],
+    [['second', 'sheet' in second ? 'at' : 'standingSplice'], from == null || to == null ? 0 : to - from],
+    [['standing', 'panels'], sum(standing?.panels)],
+    [['decision', 'panels'], sum(decision?.panels)],
+  ]
+  return lengths
+    .filter(([, inches]) => inches > longestRunInches)
+    .map(([path]) => ({ path, expected: longestRunWords }))
+}
+
+function inInstruments({ instruments }: RunShape): Contradiction[] {
+  return instruments.flatMap(({ standardUncertainty, readTo, unit }, i) => {
+    const metres = (value: number): number => (value * nanometresPer[unit]) / 1e9
+    const faults = [
+      ['standardUncertainty', lengthFault('uncertainty', metres(standardUncertainty))],
+      ['readTo', lengthFault('resolution', metres(readTo))],
+    ] as const
+    return faults.flatMap(([field, expected]) =>
+      expected === null ? [] : [{ path: ['instruments', i, field], expected }],
+    )
+  })
 }
 
 const lengthOf = (entry: NonNullable<RunShape['stock']>[number]): number =>

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { railLength, stretchFrom, stretchTo } from '../length-field.ts'
+import { day, listOf, ranged, rangedWhole } from '../range/ranged.ts'
 import { sheetSchema } from '../sheet/sheet-file.ts'
 
 const text = z.string().check(z.minLength(1))
@@ -35,7 +36,7 @@ const road = z.strictObject({
       description: "Station of the run's datum: 104+00 in a us file, 1+237.500 in a metric one.",
     }),
   ),
-  speed: z._default(z.nullable(z.number().check(z.positive())), null).check(
+  speed: z._default(z.nullable(ranged('speed')), null).check(
     z.meta({
       description: 'Miles an hour in a us file, kilometres an hour in a metric one.',
     }),
@@ -43,7 +44,7 @@ const road = z.strictObject({
   traffic: z._default(z.nullable(z.enum(['two-way', 'one-way', 'divided'])), null),
 })
 
-const panels = z.array(railLength)
+const panels = listOf(railLength, 'panels')
 
 /** A run file as it is written, with defaults filled in and lengths as inches. */
 export const runShape = z.strictObject({
@@ -56,33 +57,38 @@ export const runShape = z.strictObject({
   ),
   road: z.prefault(road, {}),
   work: z._default(z.nullable(z.enum(['new', 'standing'])), null),
-  letting: z._default(z.nullable(z.iso.date({ error: 'a date such as 2017-03-15' })), null),
+  letting: z._default(z.nullable(day), null),
   system: sheetId,
   first: end,
   second: end,
   need: z._default(z.nullable(z.strictObject({ from: stretchFrom, to: stretchTo })), null),
   stock: z._default(
     z.nullable(
-      z
-        .array(z.union([railLength, z.strictObject({ length: railLength, count: z.int().check(z.minimum(0)) })]))
-        .check(z.minLength(1)),
+      listOf(
+        z.union([railLength, z.strictObject({ length: railLength, count: rangedWhole('panelCount') })]),
+        'stock',
+      ).check(z.minLength(1)),
     ),
     null,
   ),
-  obstructions: z._default(z.array(z.strictObject({ name: text, from: stretchFrom, to: stretchTo })), []),
+  obstructions: z._default(
+    listOf(z.strictObject({ name: text, from: stretchFrom, to: stretchTo }), 'obstructions'),
+    [],
+  ),
   reduced: z._default(
-    z.array(
+    listOf(
       z.strictObject({
         from: stretchFrom,
         to: stretchTo,
         spacing: z.enum(['full', 'half', 'quarter']),
         nested: z._default(z.boolean(), false),
       }),
+      'reduced',
     ),
     [],
   ),
   standing: z._default(
-    z.nullable(z.strictObject({ postOneAt: railLength, panels, postsDriven: z.int().check(z.minimum(0)) })),
+    z.nullable(z.strictObject({ postOneAt: railLength, panels, postsDriven: rangedWhole('pieceCount') })),
     null,
   ),
   mayExtend: z._default(railLength, 600),
@@ -92,30 +98,31 @@ export const runShape = z.strictObject({
   ),
   decisionRule: z._default(
     z.discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('guard band'), multiple: z.number().check(z.positive()) }),
+      z.strictObject({ kind: z.literal('guard band'), multiple: ranged('guardBand') }),
       z.strictObject({ kind: z.literal('simple') }),
     ]),
     { kind: 'guard band', multiple: 1 },
   ),
   instruments: z._default(
-    z.array(
+    listOf(
       z.strictObject({
         id: text,
         name: text,
-        standardUncertainty: z
-          .number()
-          .check(z.positive(), z.meta({ description: 'k = 1, of one reading, in `unit`.' })),
+        standardUncertainty: ranged('instrumentStep').check(
+          z.meta({ description: 'k = 1, of one reading, in `unit`.' }),
+        ),
         unit: z.enum(['in', 'ft', 'mm', 'm']),
-        readTo: z
-          .number()
-          .check(z.positive(), z.meta({ description: 'Smallest step to which it is read, in `unit`.' })),
+        readTo: ranged('instrumentStep').check(
+          z.meta({ description: 'Smallest step to which it is read, in `unit`.' }),
+        ),
         source: text,
         confirmation: z.enum(['published', 'common practice', 'from memory']),
       }),
+      'instruments',
     ),
     [],
   ),
-  sheets: z._default(z.array(z.lazy(sheetSchema)), []),
+  sheets: z._default(listOf(z.lazy(sheetSchema), 'sheets'), []),
 })
 
 export type RunShape = z.output<typeof runShape>

@@ -1,6 +1,9 @@
 import type { Dimension, EndSheet, HardwareSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import { reservedTopics } from '../../core/requirements/derived-topics.ts'
+import { nanometresPer } from '../../core/units/exact-length.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
+import { lengthFault, numberFault } from '../range/ranged.ts'
+import type { RangeName } from '../range/ranges.ts'
 
 type Path = Contradiction['path']
 
@@ -38,7 +41,12 @@ const decisive = { floor: 'low', ceiling: 'high', centre: 'nominal' } as const
 
 function inDimension(dimension: Dimension, path: Path): Contradiction[] {
   const { low, nominal, high, role } = dimension
-  const found: Contradiction[] = []
+  const found: Contradiction[] = (['low', 'nominal', 'high'] as const).flatMap((limit) => {
+    const value = dimension[limit]
+    const range = path.at(-1) === 'railHeight' ? 'railHeight' : 'dimension'
+    const expected = value === 'notStated' ? null : lengthFault(range, (value * nanometresPer[dimension.unit]) / 1e9)
+    return expected === null ? [] : [{ path: [...path, limit], expected }]
+  })
   if (dimension[decisive[role]] === 'notStated')
     found.push({ path: [...path, decisive[role]], expected: `a number, because the role is ${role}` })
   if (isAbove(low, nominal)) found.push({ path: [...path, 'nominal'], expected: `at least the low limit, ${low}` })
@@ -88,8 +96,15 @@ function inLongitudinal(sheet: LongitudinalSheet): Contradiction[] {
   const lengths = (['standard', 'converting', 'endOnly'] as const).flatMap((list) =>
     panels[list].map(({ inches }, i): [string, Path] => [`${inches}`, ['panels', list, i, 'inches']]),
   )
+  const short = (['standard', 'converting', 'endOnly'] as const).flatMap((list) =>
+    panels[list].flatMap(({ inches }, i) => outside('panel', inches, ['panels', list, i, 'inches'])),
+  )
   const found = [
     ...repeated(lengths),
+    ...short,
+    ...(['full', 'half', 'quarter'] as const).flatMap((name) =>
+      outside('spacing', spacings[name].inches, ['spacings', name, 'inches']),
+    ),
     ...repeated(workingWidths.map(({ spacing }, i) => [spacing, ['workingWidths', i, 'spacing']])),
   ]
   if (spacings.half.inches >= spacings.full.inches)
@@ -103,6 +118,11 @@ function inLongitudinal(sheet: LongitudinalSheet): Contradiction[] {
         expected: specialPostsEachSide > 0 ? 'what the special posts are' : 'null, because there are no special posts',
       })
   return found
+}
+
+function outside(range: RangeName, value: number, path: Path): Contradiction[] {
+  const expected = numberFault(range, value)
+  return expected === null ? [] : [{ path, expected }]
 }
 
 function inEnd(sheet: EndSheet): Contradiction[] {

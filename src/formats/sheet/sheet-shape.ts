@@ -1,7 +1,8 @@
 import * as z from 'zod/mini'
 import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
-import { inchNumber } from '../length-field.ts'
+import { sheetInchNumber } from '../length-field.ts'
 import { once } from '../once.ts'
+import { listOf, ranged, rangedWhole } from '../range/ranged.ts'
 
 /**
  * The shape of a hardware sheet; what fits together inside it is checked by `sheetSchema`. It is large, and most files
@@ -15,17 +16,17 @@ export const sheetShape = once(() => {
       z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'lower-case letters and digits, joined by hyphens' }),
       z.meta({ description: 'Lower-case letters and digits, joined by hyphens.' }),
     )
-  const whole = z.int().check(z.minimum(1))
+  const whole = rangedWhole('sheetNumber')
   const notStated = z.literal('notStated')
-  const inchesFromZero = inchNumber.check(z.nonnegative())
-  const someInches = inchNumber.check(z.positive())
+  const inchesFromZero = sheetInchNumber.check(z.nonnegative())
+  const someInches = sheetInchNumber.check(z.positive())
 
   const cited = {
     source: text.check(z.meta({ description: 'A key of `sources`.' })),
     confirmation: z.enum(['published', 'common practice', 'from memory']).check(z.meta({ id: 'Confirmation' })),
   }
 
-  const stated = z.union([z.number(), notStated])
+  const stated = z.union([ranged('dimension'), notStated])
 
   const dimension = z
     .strictObject({
@@ -46,7 +47,7 @@ export const sheetShape = once(() => {
     .strictObject({ inches: inchesFromZero, ...cited })
     .check(z.meta({ id: 'CitedInchesFromZero' }))
 
-  const numbers = z.array(whole).check(z.minLength(1))
+  const numbers = listOf(whole, 'sheetParts').check(z.minLength(1))
   const placeSelector = z
     .discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('posts'), numbers }),
@@ -62,7 +63,9 @@ export const sheetShape = once(() => {
       z.strictObject({ kind: z.literal('measure'), limits: dimension }),
       z.strictObject({
         kind: z.literal('choose'),
-        choices: z.array(z.strictObject({ id: slug, label: text, right: z.boolean() })).check(z.minLength(2)),
+        choices: listOf(z.strictObject({ id: slug, label: text, right: z.boolean() }), 'sheetParts').check(
+          z.minLength(2),
+        ),
       }),
       z.strictObject({ kind: z.literal('confirm') }),
     ])
@@ -113,26 +116,27 @@ export const sheetShape = once(() => {
     notice: text.check(z.meta({ description: 'Shown wherever the sheet is used.' })),
     sources: z.record(text, z.strictObject({ title: text, edition: text })),
     category: z.enum(['W-beam barrier', 'W-beam terminal', 'transition', 'other longitudinal barrier']),
-    criteria: z.array(
+    criteria: listOf(
       z.strictObject({
         standard: z.enum(['NCHRP 350', 'MASH']),
         edition: z.int().check(z.minimum(1900), z.maximum(2100)),
         testLevel: z.int().check(z.minimum(1), z.maximum(6)),
         ...cited,
       }),
+      'sheetParts',
     ),
     railHeight: dimension,
     straightness: z.union([dimension, notStated]),
     postSpacing: dimension,
     lap: z.strictObject({ rule: z.enum(['adjacent traffic', 'terminal end-on']), ...cited }),
-    parts: z.array(z.strictObject({ id: slug, name: text, rules: z.array(rule) })),
+    parts: listOf(z.strictObject({ id: slug, name: text, rules: listOf(rule, 'sheetParts') }), 'sheetParts'),
   }
 
   const omission = z
     .strictObject({
       kind: z.enum(['single', 'long span', 'nested span']),
       most: whole,
-      specialPostsEachSide: z.int().check(z.minimum(0)),
+      specialPostsEachSide: rangedWhole('sheetCount'),
       specialPostKind: z.nullable(text),
       leastToEndUnit: z.union([inchesFromZero, notStated]),
       leastToNextGap: z.union([inchesFromZero, notStated]),
@@ -149,9 +153,9 @@ export const sheetShape = once(() => {
       splice: z.strictObject({ position: z.enum(['post', 'midspan']), ...cited }),
       post: z.strictObject({ kind: text, block: z.boolean(), ...cited }),
       panels: z.strictObject({
-        standard: z.array(citedInches).check(z.minLength(1)),
-        converting: z.array(citedInches),
-        endOnly: z.array(citedInches),
+        standard: listOf(citedInches, 'sheetParts').check(z.minLength(1)),
+        converting: listOf(citedInches, 'sheetParts'),
+        endOnly: listOf(citedInches, 'sheetParts'),
       }),
       spacings: z.strictObject({
         full: citedInches,
@@ -159,16 +163,17 @@ export const sheetShape = once(() => {
         quarter: citedInches,
         halfBeforeQuarter: citedInchesFromZero,
       }),
-      omissions: z.array(omission),
+      omissions: listOf(omission, 'sheetParts'),
       movedPost: z.union([z.strictObject({ most: citedInches, atSplice: z.boolean(), ...cited }), notStated]),
       shortestRun: z.union([citedInches, notStated]),
-      workingWidths: z.array(
+      workingWidths: listOf(
         // Across the rail and often published in metres: not held to sixteenths.
         z.strictObject({
           spacing: z.enum(['full', 'half', 'quarter']),
-          inches: z.number().check(z.positive()),
+          inches: ranged('workingWidth'),
           ...cited,
         }),
+        'sheetParts',
       ),
     })
     .check(
@@ -178,15 +183,15 @@ export const sheetShape = once(() => {
       }),
     )
 
-  const statedFeet = z.union([z.number().check(z.nonnegative()), notStated])
+  const statedFeet = z.union([ranged('groundLength'), notStated])
 
   const endShape = z
     .strictObject({
       ...common,
       kind: z.enum(['terminal', 'trailing anchor', 'buried end', 'bridge end']),
-      joins: z.array(text).check(z.minLength(1)),
-      posts: z.array(post),
-      panels: z.strictObject({ own: z.array(panel), adapters: z.array(panel) }),
+      joins: listOf(text, 'sheetParts').check(z.minLength(1)),
+      posts: listOf(post, 'sheetParts'),
+      panels: z.strictObject({ own: listOf(panel, 'sheetParts'), adapters: listOf(panel, 'sheetParts') }),
       listedLength: citedInches,
       lengthOfNeedFrom: citedInchesFromZero,
       stroke: z.union([citedInches, notStated]),
@@ -204,7 +209,7 @@ export const sheetShape = once(() => {
       crashworthy: z.boolean(),
       grading: z.union([
         z.strictObject({
-          platformSlope: z.number().check(z.positive(), z.meta({ description: '10 for 1V:10H.' })),
+          platformSlope: ranged('slopeRun').check(z.meta({ description: '10 for 1V:10H.' })),
           behindPostOneFeet: statedFeet,
           recoveryLengthFeet: statedFeet,
           recoveryWidthFeet: statedFeet,

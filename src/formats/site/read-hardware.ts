@@ -1,6 +1,8 @@
 import type { SiteHardware } from '../../core/site/site.ts'
 import { toMetres } from '../../core/units/exact-length.ts'
 import type { Metres } from '../../core/units/quantity.ts'
+import { lengthFault } from '../range/ranged.ts'
+import type { LengthRangeName } from '../range/ranges.ts'
 import { writtenLength } from '../written-length.ts'
 import type { SiteFile } from './site-file.ts'
 import type { Fault } from './station-text.ts'
@@ -9,17 +11,18 @@ import type { Fault } from './station-text.ts'
 export function hardwareOf(from: SiteFile, long: (n: number) => Metres, faults: Fault[]): SiteHardware {
   const { hardware } = from
   const { ground, adjoining, curb } = hardware
-  const small = (written: number | string, place: string): Metres => {
+  const small = (written: number | string, place: string, range: LengthRangeName): Metres => {
     const length = writtenLength(written, from.units === 'us' ? 'in' : 'mm')
-    if (length.ok) return toMetres(length.value.nanometres)
-    faults.push({ place: `hardware.${place}`, expected: length.error, found: JSON.stringify(written) })
+    const expected = length.ok ? lengthFault(range, toMetres(length.value.nanometres)) : length.error
+    if (length.ok && expected === null) return toMetres(length.value.nanometres)
+    faults.push({ place: `hardware.${place}`, expected: expected!, found: JSON.stringify(written) })
     return 0
   }
   const orNull = (value: number | null): Metres | null => (value === null ? null : long(value))
   return {
     ...hardware,
     adjoining: adjoining && {
-      railHeight: small(adjoining.railHeight, 'adjoining.railHeight'),
+      railHeight: small(adjoining.railHeight, 'adjoining.railHeight', 'railHeight'),
       splice: adjoining.splice,
     },
     ground: {
@@ -32,9 +35,9 @@ export function hardwareOf(from: SiteFile, long: (n: number) => Metres, faults: 
       slopeBehind: ground.slopeBehind,
     },
     curb: curb && {
-      height: small(curb.height, 'curb.height'),
+      height: small(curb.height, 'curb.height', 'curbHeight'),
       face: curb.face,
-      toRail: small(curb.toRail, 'curb.toRail'),
+      toRail: small(curb.toRail, 'curb.toRail', 'curbToRail'),
     },
   }
 }

@@ -68,7 +68,7 @@ describe('a site file', () => {
   })
 
   test.each<[string, (site: Loose) => void, string]>([
-    ['a negative lane', (s) => (s.road.laneWidth = -12), 'road.laneWidth: expected a value of more than 0, found -12'],
+    ['a negative lane', (s) => (s.road.laneWidth = -12), 'road.laneWidth: expected a value of at least 1, found -12'],
     [
       'a hazard in the lane',
       (s) => (s.hazards[0].near = -1),

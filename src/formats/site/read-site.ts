@@ -2,6 +2,7 @@ import { err, ok, type Result } from '../../core/result.ts'
 import type { ClearZone, Hazard, Site, SiteAlignment } from '../../core/site/site.ts'
 import { feet, type Metres, metres } from '../../core/units/quantity.ts'
 import type { InputProblem } from '../input-problem.ts'
+import { numberFault } from '../range/ranged.ts'
 import { checkShape, readJson } from '../read-json.ts'
 import { checkSite } from './check-site.ts'
 import { readElements } from './read-elements.ts'
@@ -71,13 +72,7 @@ function siteOf(from: SiteFile, faults: Fault[]): Site {
         barrier.flare === null
           ? null
           : {
-              rate: rateOf(
-                barrier.flare.rate,
-                /^\s*(\d+(?:\.\d+)?)\s*:\s*1\s*$/,
-                'barrier.flare.rate',
-                '14 or "14:1"',
-                faults,
-              ),
+              rate: rateOf(barrier.flare.rate, 'flareRate', 'barrier.flare.rate', faults),
               parallelLength: long(barrier.flare.parallelLength),
               ends: barrier.flare.ends,
             },
@@ -119,21 +114,23 @@ function clearZoneOf(from: SiteFile, long: (n: number) => Metres, faults: Fault[
   if (typeof clearZone === 'number') return { kind: 'width', width: long(clearZone) }
   const slope = 'foreslope' in clearZone ? 'foreslope' : 'backslope'
   const written = 'foreslope' in clearZone ? clearZone.foreslope : clearZone.backslope
-  const run = rateOf(
-    written,
-    /^\s*1\s*V?\s*:\s*(\d+(?:\.\d+)?)\s*H?\s*$/i,
-    `clearZone.${slope}`,
-    '6 or "1V:6H"',
-    faults,
-  )
+  const run = rateOf(written, 'slopeRun', `clearZone.${slope}`, faults)
   return { kind: 'slope', slope, run, take: clearZone.take }
 }
 
-function rateOf(written: number | string, form: RegExp, place: string, expected: string, faults: Fault[]): number {
+/** How rates are written as texts. */
+const rateTexts = {
+  flareRate: { form: /^\s*(\d+(?:\.\d+)?)\s*:\s*1\s*$/, expected: '14 or "14:1"' },
+  slopeRun: { form: /^\s*1\s*V?\s*:\s*(\d+(?:\.\d+)?)\s*H?\s*$/i, expected: '6 or "1V:6H"' },
+} as const
+
+function rateOf(written: number | string, rate: keyof typeof rateTexts, place: string, faults: Fault[]): number {
   if (typeof written === 'number') return written
-  const rate = Number(form.exec(written)?.[1] ?? 0)
-  if (rate > 0) return rate
-  faults.push({ place, expected, found: JSON.stringify(written) })
+  const { form, expected } = rateTexts[rate]
+  const found = form.exec(written)?.[1]
+  const problem = found === undefined ? expected : numberFault(rate, Number(found))
+  if (problem === null) return Number(found)
+  faults.push({ place, expected: problem, found: JSON.stringify(written) })
   return 1
 }
 

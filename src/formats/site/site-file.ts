@@ -1,13 +1,12 @@
 import * as z from 'zod/mini'
+import { day, listOf, ranged, rangedWhole } from '../range/ranged.ts'
+import { ranges } from '../range/ranges.ts'
 import { sheetSchema } from '../sheet/sheet-file.ts'
 
-const length = z.number()
-const positive = length.check(z.positive())
-const lateral = length.check(z.nonnegative())
 /** The lower bound stands in the published schema and is checked by readSite, which can say what it means. */
-const outside = length.check(z.meta({ minimum: 0 }))
+const outside = z.number().check(z.maximum(ranges.lateral.most), z.meta({ minimum: 0 }))
 
-const station = z.union([z.number(), z.string()]).check(
+const station = z.union([ranged('station'), z.string()]).check(
   z.meta({
     description:
       'Distance along the alignment (continuous, ft or m), or station text as on the stakes: "12+37.50", metric "1+237.500".',
@@ -16,15 +15,15 @@ const station = z.union([z.number(), z.string()]).check(
 
 const turn = z.enum(['right', 'left']).check(z.meta({ description: 'Looking up-station.' }))
 
-const radiusAtEnd = z.nullable(positive).check(z.meta({ description: 'null where the spiral is straight.' }))
+const radiusAtEnd = z.nullable(ranged('radius')).check(z.meta({ description: 'null where the spiral is straight.' }))
 
 const element = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('tangent'), length: positive }),
-  z.strictObject({ kind: z.literal('curve'), length: positive, radius: positive, turn }),
+  z.strictObject({ kind: z.literal('tangent'), length: ranged('elementLength') }),
+  z.strictObject({ kind: z.literal('curve'), length: ranged('elementLength'), radius: ranged('radius'), turn }),
   z
     .strictObject({
       kind: z.literal('spiral'),
-      length: positive,
+      length: ranged('elementLength'),
       radiusStart: radiusAtEnd,
       radiusEnd: radiusAtEnd,
       turn,
@@ -48,15 +47,15 @@ const elementsSchema = z.strictObject({
   ),
   start: z.prefault(
     z.strictObject({
-      easting: z._default(z.number(), 0),
-      northing: z._default(z.number(), 0),
-      azimuth: z._default(z.number(), 0).check(z.meta({ description: 'Degrees clockwise from north.' })),
+      easting: z._default(ranged('coordinate'), 0),
+      northing: z._default(ranged('coordinate'), 0),
+      azimuth: z._default(ranged('azimuth'), 0).check(z.meta({ description: 'Degrees clockwise from north.' })),
       station: z._default(station, 0),
     }),
     {},
   ),
-  elements: z.array(element).check(z.minLength(1)),
-  stationEquations: z._default(z.array(equation), []),
+  elements: listOf(element, 'elements').check(z.minLength(1)),
+  stationEquations: z._default(listOf(equation, 'stationEquations'), []),
 })
 
 export type ElementsFile = z.output<typeof elementsSchema>
@@ -65,7 +64,7 @@ const alignment = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('straight') }),
   z.strictObject({
     kind: z.literal('curve'),
-    radius: positive,
+    radius: ranged('radius'),
     turn,
     radiusOf: z._default(z.literal('edge'), 'edge').check(
       z.meta({
@@ -77,36 +76,31 @@ const alignment = z.discriminatedUnion('kind', [
 ])
 
 const slope = z
-  .union([z.number().check(z.positive()), z.string()])
+  .union([ranged('slopeRun'), z.string()])
   .check(z.meta({ description: 'Horizontal run of one vertical: 6 or "1V:6H".' }))
 const take = z
   ._default(z.enum(['low', 'high']), 'high')
   .check(z.meta({ description: 'Which end of the range in the table is used.' }))
 
 const clearZone = z
-  .union([
-    z.number().check(z.positive()),
-    z.strictObject({ foreslope: slope, take }),
-    z.strictObject({ backslope: slope, take }),
-  ])
+  .union([ranged('clearZone'), z.strictObject({ foreslope: slope, take }), z.strictObject({ backslope: slope, take })])
   .check(
     z.meta({ description: 'Width from the edge of travelled way, used as it stands; or the slope to look it up by.' }),
   )
 
 const road = z.strictObject({
-  speed: z.number().check(z.positive(), z.meta({ description: 'Design speed, mi/h or km/h.' })),
-  adt: z.number().check(z.nonnegative(), z.meta({ description: 'Vehicles a day.' })),
+  speed: ranged('speed').check(z.meta({ description: 'Design speed, mi/h or km/h.' })),
+  adt: ranged('adt').check(z.meta({ description: 'Vehicles a day.' })),
   traffic: z.enum(['one-way', 'two-way', 'divided']),
-  lanes: z.int().check(
-    z.positive(),
+  lanes: rangedWhole('lanes').check(
     z.meta({
       description:
         'Through lanes of both directions together (2 for a two-lane road); of the one direction when one-way.',
     }),
   ),
-  laneWidth: positive,
-  shoulderWidth: lateral,
-  medianWidth: z._default(z.nullable(positive), null).check(
+  laneWidth: ranged('laneWidth'),
+  shoulderWidth: ranged('shoulderWidth'),
+  medianWidth: z._default(z.nullable(ranged('medianWidth')), null).check(
     z.meta({
       description:
         'Divided roads: between the inner edges of the two travelled ways. Without it opposing traffic is not judged.',
@@ -134,14 +128,16 @@ const hazard = z.strictObject({
 })
 
 const barrier = z.strictObject({
-  offset: lateral.check(z.meta({ description: 'Edge of travelled way to the front face of the parallel part.' })),
+  offset: ranged('barrierOffset').check(
+    z.meta({ description: 'Edge of travelled way to the front face of the parallel part.' }),
+  ),
   flare: z._default(
     z.nullable(
       z.strictObject({
         rate: z
-          .union([z.number().check(z.positive()), z.string()])
+          .union([ranged('flareRate'), z.string()])
           .check(z.meta({ description: 'The a of a flare of a along to 1 across: 14 or "14:1".' })),
-        parallelLength: lateral.check(
+        parallelLength: ranged('parallelLength').check(
           z.meta({ description: 'Parallel barrier between the hazards and the start of the flare.' }),
         ),
         ends: z
@@ -156,12 +152,12 @@ const barrier = z.strictObject({
 })
 
 const small = z
-  .union([z.number(), z.string().check(z.minLength(1))])
+  .union([ranged('smallLength'), z.string().check(z.minLength(1))])
   .check(
     z.meta({ id: 'SmallLength', description: 'Inches in a us file, mm in a metric one; or a text with its unit.' }),
   )
-const slopeRun = z._default(z.nullable(z.number().check(z.positive())), null)
-const groundLength = z._default(z.nullable(lateral), null)
+const slopeRun = z._default(z.nullable(ranged('slopeRun')), null)
+const groundLength = z._default(z.nullable(ranged('groundLength')), null)
 
 const hardware = z.strictObject({
   system: z
@@ -169,7 +165,7 @@ const hardware = z.strictObject({
     .check(z.meta({ description: 'Hardware sheet of the longitudinal system.' })),
   spacing: z._default(z.enum(['full', 'half', 'quarter']), 'full'),
   work: z._default(z.nullable(z.enum(['new', 'standing'])), null),
-  letting: z._default(z.nullable(z.iso.date({ error: 'a date such as 2017-03-15' })), null),
+  letting: z._default(z.nullable(day), null),
   adjoining: z
     ._default(
       z.nullable(
@@ -227,17 +223,21 @@ export const siteSchema = z
     ),
     road,
     clearZone,
-    runoutLength: z._default(z.nullable(positive), null).check(z.meta({ description: 'Used instead of the table.' })),
-    shyLine: z._default(z.nullable(positive), null).check(z.meta({ description: 'Used instead of the table.' })),
+    runoutLength: z
+      ._default(z.nullable(ranged('runoutLength')), null)
+      .check(z.meta({ description: 'Used instead of the table.' })),
+    shyLine: z
+      ._default(z.nullable(ranged('shyLine')), null)
+      .check(z.meta({ description: 'Used instead of the table.' })),
     flareLimits: z
-      ._default(z.nullable(z.strictObject({ inside: positive, beyond: positive })), null)
+      ._default(z.nullable(z.strictObject({ inside: ranged('flareRate'), beyond: ranged('flareRate') })), null)
       .check(z.meta({ description: 'The a of a:1 inside and beyond the shy line; used instead of the table.' })),
-    hazards: z.array(hazard).check(z.minLength(1)),
+    hazards: listOf(hazard, 'hazards').check(z.minLength(1)),
     barrier,
     hardware: z.prefault(hardware, {}),
-    sheets: z._default(z.array(z.lazy(sheetSchema)), []),
+    sheets: z._default(listOf(z.lazy(sheetSchema), 'sheets'), []),
     driveways: z
-      ._default(z.array(driveway), [])
+      ._default(listOf(driveway, 'driveways'), [])
       .check(z.meta({ description: 'Stretches where no barrier can stand.' })),
   })
   .check(

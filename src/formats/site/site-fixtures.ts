@@ -65,9 +65,35 @@ const broken = (
 
 export const brokenSites: readonly BrokenFile[] = [
   broken('no units', ['units'], undefined, ['units: expected "us" or "metric", found nothing']),
-  broken('a negative lane', ['road', 'laneWidth'], -12, ['road.laneWidth: expected a value of more than 0, found -12']),
+  broken('a negative lane', ['road', 'laneWidth'], -12, ['road.laneWidth: expected a value of at least 1, found -12']),
   broken('half a lane', ['road', 'lanes'], 1.5, ['road.lanes: expected an integer, found 1.5']),
-  broken('a speed of nothing', ['road', 'speed'], 0, ['road.speed: expected a value of more than 0, found 0']),
+  broken('a speed of nothing', ['road', 'speed'], 0, ['road.speed: expected a value of at least 5, found 0']),
+  broken('a speed that no road has', ['road', 'speed'], 9999, [
+    'road.speed: expected a value of at most 200, found 9999',
+  ]),
+  broken('a flare without an angle', ['barrier', 'flare', 'rate'], 1e-308, [
+    'barrier.flare.rate: expected a value of at least 1, found 1e-308',
+  ]),
+  broken(
+    'the same as a text',
+    ['barrier', 'flare', 'rate'],
+    '0.001:1',
+    ['barrier.flare.rate: expected a value of at least 1, found "0.001:1"'],
+    false,
+  ),
+  broken('a hazard beyond the horizon', ['hazards', 0, 'near'], 1e17, [
+    'hazards[0].near: expected a value of at most 5000, found 100000000000000000',
+  ]),
+  broken('a curve that is none', ['road', 'alignment', 'radius'], 1e15, [
+    'road.alignment.radius: expected a value of at most 10000000, found 1000000000000000',
+  ]),
+  broken(
+    'a rail below ground',
+    ['hardware', 'adjoining', 'railHeight'],
+    '-31 in',
+    ['hardware.adjoining.railHeight: expected a length of 0.1 m to 3 m, found "-31 in"'],
+    false,
+  ),
   broken('an unknown edition', ['edition'], 'rdg-1989', [
     'edition: expected "rdg-2011" or "rdg-2006", found "rdg-1989"',
   ]),

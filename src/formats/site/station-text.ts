@@ -5,6 +5,7 @@ import { toMetres } from '../../core/units/exact-length.ts'
 import { feet, type Metres, metres } from '../../core/units/quantity.ts'
 import { describeStationProblem, parseStation } from '../../core/units/station.ts'
 import type { InputProblem } from '../input-problem.ts'
+import { lengthFault } from '../range/ranged.ts'
 
 /** A problem whose file is named by the caller. */
 export type Fault = Omit<InputProblem, 'file'>
@@ -16,7 +17,12 @@ export type StationText = number | string
 export function writtenStation(written: StationText, units: UnitSystem, place: string, faults: Fault[]): Metres {
   if (typeof written === 'number') return units === 'us' ? feet(written) : metres(written)
   const parsed = parseStation(written, units)
-  if (parsed.ok) return toMetres(parsed.value)
+  const beyond = parsed.ok ? lengthFault('station', toMetres(parsed.value)) : null
+  if (parsed.ok && beyond === null) return toMetres(parsed.value)
+  if (parsed.ok) {
+    faults.push({ place, expected: beyond!, found: JSON.stringify(written) })
+    return 0
+  }
   const expected = `a station (${units === 'us' ? '12+37.50' : '1+237.500'}). ${describeStationProblem(parsed.error)}`
   faults.push({ place, expected: expected.replace(/\.$/, ''), found: JSON.stringify(written) })
   return 0

@@ -1,5 +1,6 @@
 import { parse } from 'exifr/dist/lite.esm.mjs'
 import type { PhotoBody } from '../../formats/entry/entry-kinds.ts'
+import { moment } from '../../formats/range/ranged.ts'
 
 /** What a camera wrote into its photo of when and where it was taken; null for what it did not write. */
 export interface PhotoOrigin {
@@ -22,7 +23,8 @@ function timeOf({ DateTimeOriginal, OffsetTimeOriginal }: Readonly<Record<string
   const found = /^(\d{4}):(\d\d):(\d\d) (\d\d:\d\d:\d\d)/.exec(String(DateTimeOriginal))
   if (found === null) return null
   const offset = /^[+-]\d\d:\d\d/.exec(String(OffsetTimeOriginal))?.[0] ?? ''
-  return `${found[1]}-${found[2]}-${found[3]}T${found[4]}${offset}`
+  const written = moment.safeParse(`${found[1]}-${found[2]}-${found[3]}T${found[4]}${offset}`)
+  return written.success ? written.data : null
 }
 
 function positionOf({ latitude, longitude }: Readonly<Record<string, unknown>>): PhotoOrigin['position'] {
