@@ -21,15 +21,38 @@ export function entryId(time: number, random: Uint8Array): string {
  * the writer's clock is. Entries of a run count on from the id of the run in this way, so that their order is that of
  * who knew of what; the time in such an id is a count and not a time.
  *
- * @param known   ids that the writer had seen; those of another make are passed over
+ * @param known   ids that the writer had seen; those of another make, or beyond all counting, are passed over
  * @param random  ten random bytes
  */
 export function entryIdAfter(known: readonly string[], random: Uint8Array): string {
-  return entryId(known.reduce((latest, id) => Math.max(latest, timeIn(id)), 0) + 1, random)
+  return entryId(latestOf(known) + 1, random)
 }
 
+/** As `entryId` makes them. */
+export const entryIdForm = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/
+
+/**
+ * How far ahead of every other id of its run an id may be. Devices count on by one from what they saw, so that one this
+ * far ahead was counted by none; were it taken in, all that follows it would have to be further ahead still, and after
+ * some thousands of them nothing could be. Our judgement: more entries than anybody makes, or three years of a clock.
+ */
+const furthestAhead = 100_000_000_000
+
+/** Beyond this no id counts: half of what 48 bits hold, in the year 6429 as a time. */
+const highestCount = 2 ** 47
+
+/** Whether `id` is too far ahead of `known`, the ids of its run that were there before, that of the run among them. */
+export const isTooFarAhead = (id: string, known: readonly string[]): boolean =>
+  countIn(id) > latestOf(known) + furthestAhead
+
+/** Whether a run may have this id, from which the ids of its entries count on: no clock is past the year 2100. */
+export const isRunIdTooLate = (id: string): boolean => countIn(id) >= Date.UTC(2101, 0, 1)
+
+const latestOf = (ids: readonly string[]): number =>
+  ids.map(countIn).reduce((latest, count) => (count < highestCount ? Math.max(latest, count) : latest), 0)
+
 /** The 48 bits of time of a UUID of version 7; 0 of any other text. */
-function timeIn(id: string): number {
+function countIn(id: string): number {
   const [, high, low] = /^([0-9a-f]{8})-([0-9a-f]{4})-7/.exec(id) ?? []
   return high === undefined ? 0 : Number.parseInt(high + low, 16)
 }

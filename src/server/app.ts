@@ -10,6 +10,7 @@ import { z } from 'zod'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { Store } from '../store/store.ts'
 import { entryRoutes } from './entry-routes.ts'
+import { NoJson, readJsonSafely } from './json-body.ts'
 import type { PacketFolder } from './packet-folder.ts'
 import { packetRoutes } from './packet-routes.ts'
 import { pageRoutes } from './page-routes.ts'
@@ -48,6 +49,7 @@ export async function createApp({
   app.setValidatorCompiler(validatorCompiler)
   app.setSerializerCompiler(serializerCompiler)
 
+  readJsonSafely(app)
   // What is sent is made small; what comes in is not unpacked: `bodyLimit` would not hold for it.
   await app.register(compress, { globalDecompression: false })
   app.addHook('onSend', async (request, reply) => {
@@ -69,6 +71,8 @@ export async function createApp({
       )
       return reply.code(400).send(errorOf({ status: 400, message: 'The request is not as it has to be.', problems }))
     }
+    if (error instanceof NoJson)
+      return reply.code(400).send(errorOf({ status: 400, message: error.message, problems: [error.problem] }))
     const { statusCode = 500, message } = error as { statusCode?: number; message: string }
     if (statusCode < 500) return reply.code(statusCode).send({ error: { message } })
     request.log.error(error)

@@ -16,6 +16,7 @@ import type { PacketOptions } from '../operations/packet-options.ts'
 import { type NamedPhoto, photosNamed } from '../operations/packet-photos.ts'
 import { writePacket } from '../operations/write-packet.ts'
 import { sha256 } from '../store/sha256.ts'
+import { storableText } from '../store/storable-text.ts'
 import type { Store } from '../store/store.ts'
 import type { PacketFolder } from './packet-folder.ts'
 import { type PhotoFolder, photoEndings } from './photo-folder.ts'
@@ -48,7 +49,7 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
     '/api/runs/:run/packet',
     {
       schema: {
-        params: z.object({ run: z.string().min(1).max(200) }),
+        params: z.object({ run: storableText }),
         body: wishShape,
         response: { 200: z.unknown(), ...refusals },
       },

@@ -4,13 +4,13 @@ import { paperNames } from '../drawing/paper.ts'
 import { writeRecord } from '../operations/write-record.ts'
 import { writeStrip } from '../operations/write-strip.ts'
 import { sha256 } from '../store/sha256.ts'
+import { storableText } from '../store/storable-text.ts'
 import type { Store } from '../store/store.ts'
 import { errorOf, type Refusal, refusals } from './refusal.ts'
 import { summaryOf, summaryShape } from './run-summary.ts'
 import { judgedRun, sideEntries, soundRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
 
-const text = z.string().min(1).max(200)
-const params = z.object({ run: text })
+const params = z.object({ run: storableText })
 const page = z.enum(paperNames)
 
 /** A run file, or one reading of a readings file, as docs/formats.md describes it; both are checked by their own schemas. */
@@ -98,7 +98,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
         params,
         querystring: z.object({
           page: z.enum(['web', ...page.options]).default('web'),
-          sheet: z.coerce.number().int().min(1).default(1),
+          sheet: z.coerce.number().int().min(1).max(10_000).default(1),
         }),
         response: { 200: z.string(), ...refusals },
       },

@@ -1,5 +1,6 @@
 import { err, ok, type Result } from '../core/result.ts'
 import { type Entry, entryShape } from '../formats/entry/entry-kinds.ts'
+import { isRunIdTooLate, isTooFarAhead } from '../formats/entry-id.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { checkShape } from '../formats/read-json.ts'
 import { readRun } from '../formats/run/run-file.ts'
@@ -78,7 +79,11 @@ async function takerInto(store: Store, run: StoredRun): Promise<Result<Taker, Re
   const before = await storedReadings(store, run)
   if (!before.ok) return before
   const known = new Map(before.value.readings.map(({ id, of }) => [id, of]))
+  const ids = [run.id, ...known.keys()]
   return ok((entry) => {
+    if (isTooFarAhead(entry.id, ids))
+      return rejected(entry.id, 'its id is far ahead of those of its run', [aheadProblem(entry)])
+    ids.push(entry.id)
     switch (entry.kind) {
       case 'run':
         return draftOfRun(entry, run)
@@ -99,9 +104,21 @@ async function takerInto(store: Store, run: StoredRun): Promise<Result<Taker, Re
   })
 }
 
+const aheadProblem = ({ id }: Entry): InputProblem =>
+  problem('entry', 'id', 'an id that counts on from those of its run', JSON.stringify(id))
+
 /** A run that is not stored yet; its id is that of the entry. */
 function readNewRun(entry: Entry): Result<StoredRun, readonly InputProblem[]> {
   if (entry.run !== entry.id) return err([problem('entry', 'run', `the entry's own id`, JSON.stringify(entry.run))])
+  if (isRunIdTooLate(entry.id))
+    return err([
+      problem(
+        'entry',
+        'id',
+        'an id whose time is at most 2100, from which its entries count on',
+        JSON.stringify(entry.id),
+      ),
+    ])
   const read = readRun('run', JSON.stringify(entry.body))
   if (!read.ok) return read
   const required = requireRun('run', read.value)

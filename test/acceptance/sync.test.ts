@@ -346,3 +346,57 @@ describe('a photo', () => {
     expect((await fetch(`${server.address}/api/photos/..%2fdatabase`)).status).toBe(400)
   })
 })
+
+describe('what no honest device sends', () => {
+  const refusal = async (path: string, body?: string) => {
+    const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: body ?? '' }
+    const response = await fetch(server.address + path, body === undefined ? {} : sent)
+    return { status: response.status, answer: JSON.stringify(await response.json()) }
+  }
+
+  test('a NUL in the id of a run is refused and named, not a fault', async () => {
+    for (const path of ['/api/runs/a%00b', '/api/runs/a%00b/strip.svg', '/api/runs/a%00b/record.pdf'])
+      expect(await refusal(path)).toMatchObject({ status: 400, answer: expect.stringContaining('U+0000') })
+    const packet = JSON.stringify({ page: 'letter', author: '', rounding: '0.1 ft', photos: false, zone: 'UTC' })
+    expect((await refusal('/api/runs/a%00b/packet', packet)).status).toBe(400)
+    const { status, body } = await send(entry(newId(), 'a\u0000b', { kind: 'day-log', body: dayLog }))
+    expect([status, body.answers[0].outcome, body.answers[0].problems[0].place]).toEqual([200, 'rejected', 'run'])
+  })
+
+  test('nesting without end, and a body that is no JSON, are refused with the place', async () => {
+    const deep = `{"entries":[${'['.repeat(100_000)}${']'.repeat(100_000)}]}`
+    expect(await refusal('/api/entries', deep)).toMatchObject({
+      status: 400,
+      answer: expect.stringContaining('at most 100 levels of nesting'),
+    })
+    expect(await refusal('/api/entries', '{"entries": [}')).toMatchObject({
+      status: 400,
+      answer: expect.stringContaining('line 1, column 14'),
+    })
+  })
+
+  test('an id that nobody counted is refused, and what comes after it is ordered as before', async () => {
+    const run = newId()
+    const far = 'ffffffff-ffff-7fff-bfff-ffffffffffff'
+    const { body } = await send(
+      runEntry(run),
+      readingEntry(far, run, { value: '20 in' }),
+      readingEntry(newId(), run),
+      entry(newId().replace(/-7/, '-4'), run, { kind: 'day-log', body: dayLog }),
+    )
+    expect(body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual([
+      ...['stored', 'rejected', 'stored', 'rejected'],
+    ])
+    expect(body.answers[1].problems[0]).toMatchObject({ place: 'id', found: JSON.stringify(far) })
+    const late = await send(runEntry(far))
+    expect(late.body.answers[0]).toMatchObject({ outcome: 'rejected', problems: [{ place: 'id' }] })
+  })
+
+  test('a run of more than 10 miles is refused with what to do instead', async () => {
+    const { body } = await send(runEntry(newId(), { ...runFile, need: { from: 0, to: '47 ft' } }))
+    expect(body.answers[0].outcome).toBe('stored')
+    const long = await send(runEntry(newId(), { ...runFile, need: { from: 0, to: '58080 ft' } }))
+    expect(long.body.answers[0]).toMatchObject({ outcome: 'rejected', problems: [{ place: 'need.to' }] })
+    expect(long.body.answers[0].problems[0].expected).toContain('split a longer one')
+  })
+})

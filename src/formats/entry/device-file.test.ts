@@ -4,7 +4,14 @@ import { brokenDeviceFiles, validDeviceFiles } from './device-fixtures.ts'
 import type { Entry } from './entry-kinds.ts'
 
 const dayLog: Entry = {
-  ...{ id: '0190a1b2-day', run: 'run-1', kind: 'day-log', schemaVersion: 1, author: 'R. Quist', device: 'phone' },
+  ...{
+    id: '0190a1b2-0001-7000-8000-000000000001',
+    run: 'run-1',
+    kind: 'day-log',
+    schemaVersion: 1,
+    author: 'R. Quist',
+    device: 'phone',
+  },
   ...{ capturedAt: '2026-05-04T13:20:00.000Z', supersedes: null },
   body: {
     ...{ day: '2026-05-04', done: 'Posts 1 to 3', postsDriven: [1, 2, 3], panelsHung: [], crew: ['R. Quist'] },
@@ -28,7 +35,11 @@ describe('the file of a device', () => {
   test.each([
     ['nothing', [], []],
     ['one of each', [dayLog], [photo]],
-    ['several', [dayLog, { ...dayLog, id: '0190a1b2-two' }], [photo, { ...photo, sha256: 'b'.repeat(64) }]],
+    [
+      'several',
+      [dayLog, { ...dayLog, id: '0190a1b2-0002-7000-8000-000000000002' }],
+      [photo, { ...photo, sha256: 'b'.repeat(64) }],
+    ],
   ])('reads back as it was written: %s', async (_, entries, photos) => {
     const read = readDeviceFile('device.json', await written(entries, photos))
     expect(read).toEqual({

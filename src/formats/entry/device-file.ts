@@ -1,5 +1,7 @@
 import * as z from 'zod/mini'
 import type { Result } from '../../core/result.ts'
+import { reportContradictions } from '../contradiction.ts'
+import { entryIdForm, isTooFarAhead } from '../entry-id.ts'
 import type { InputProblem } from '../input-problem.ts'
 import { listOf, moment } from '../range/ranged.ts'
 import { readJson } from '../read-json.ts'
@@ -22,6 +24,23 @@ export const deviceFileShape = z.strictObject({
   photos: listOf(photoFile, 'photosOfDevice'),
 })
 
+/** The shape, and that no id is so far ahead of the others of its run that nothing could follow it. */
+const deviceFileSchema = deviceFileShape.check((context) => {
+  const latest = new Map<string, string>()
+  const ahead = context.value.entries
+    .map(({ id, run }, i) => ({ id, run, i }))
+    .sort((a, b) => (a.id < b.id ? -1 : 1))
+    .filter(({ id, run }) => {
+      const isAhead = entryIdForm.test(run) && isTooFarAhead(id, [latest.get(run) ?? run])
+      if (!isAhead) latest.set(run, id)
+      return isAhead
+    })
+  reportContradictions(
+    context,
+    ahead.map(({ i }) => ({ path: ['entries', i, 'id'], expected: 'an id that counts on from those of its run' })),
+  )
+})
+
 export interface DeviceFile extends Omit<z.output<typeof deviceFileShape>, 'entries'> {
   readonly entries: readonly Entry[]
 }
@@ -29,7 +48,7 @@ export type PhotoInFile = DeviceFile['photos'][number]
 
 /** What is in the file, its runs and readings not yet looked at; or every problem found in it. */
 export const readDeviceFile = (file: string, text: string): Result<DeviceFile, readonly InputProblem[]> =>
-  readJson(file, text, deviceFileShape)
+  readJson(file, text, deviceFileSchema)
 
 /**
  * The file as text, in pieces, so that photos need not all be in memory at once.

@@ -3,8 +3,10 @@ import { type BrokenFile, changed } from '../fixtures.ts'
 const at = '2026-05-04T15:30:00.000Z'
 const hash = 'a'.repeat(64)
 
+const idOf = (n: number): string => `0190a1b2-000${n}-7000-8000-000000000000`
+
 const entry = (n: number, kind: string, body: unknown, schemaVersion = 1) => ({
-  ...{ id: `0190a1b2-000${n}`, run: '0190a1b2-0000', kind, schemaVersion, author: 'R. Quist', device: 'phone' },
+  ...{ id: idOf(n), run: idOf(0), kind, schemaVersion, author: 'R. Quist', device: 'phone' },
   ...{ capturedAt: at, supersedes: null, body },
 })
 
@@ -18,15 +20,15 @@ const drawn = [
 
 /** One of each kind, and a signature in its first version. */
 const entries = [
-  entry(1, 'reading', { id: '0190a1b2-0001', of: 'post-3/rail-height', value: '31 in', by: 'R. Quist', at }),
+  entry(1, 'reading', { id: idOf(1), of: 'post-3/rail-height', value: '31 in', by: 'R. Quist', at }),
   entry(2, 'photo', {
     ...{ sha256: hash, type: 'image/jpeg', bytes: 4, width: 2, height: 1, takenAt: at, of: null },
     position: { latitude: 43.1, longitude: -89.5, accuracy: 12, fixedAt: at },
     cameraPosition: { latitude: 43.1, longitude: -89.5 },
     ...{ drawnOn: null, note: null },
   }),
-  entry(3, 'sign-off', { ...signed, strokes: drawn, upTo: '0190a1b2-0001', statement: null }),
-  entry(4, 'sign-off', { ...signed, signature: { kind: 'typed' }, readings: ['0190a1b2-0001'], statement: null }, 2),
+  entry(3, 'sign-off', { ...signed, strokes: drawn, upTo: idOf(1), statement: null }),
+  entry(4, 'sign-off', { ...signed, signature: { kind: 'typed' }, readings: [idOf(1)], statement: null }, 2),
   entry(5, 'day-log', {
     ...{ day: '2026-05-04', done: 'Posts 1 to 3', postsDriven: [1, 2, 3], panelsHung: [], crew: ['R. Quist'] },
     ...{ openEnds: 'none', openEndsNote: null },
@@ -50,6 +52,27 @@ const broken = (title: string, path: readonly (string | number)[], value: unknow
 
 export const brokenDeviceFiles: readonly BrokenFile[] = [
   broken('another format', ['format'], 'lapwise-run/1', 'format: expected "lapwise-device/1", found "lapwise-run/1"'),
+  broken(
+    'an id of another make, which would sort after all others',
+    ['entries', 2, 'id'],
+    'zzzzzzzz',
+    'entries[2].id: expected a UUID of version 7 in lower case (RFC 9562), found "zzzzzzzz"',
+  ),
+  {
+    ...broken(
+      'an id that nobody counted',
+      ['entries', 2, 'id'],
+      'ffffffff-ffff-7fff-bfff-ffffffffffff',
+      'entries[2].id: expected an id that counts on from those of its run, found "ffffffff-ffff-7fff-bfff-ffffffffffff"',
+    ),
+    inSchema: false,
+  },
+  broken(
+    'a run named with NUL',
+    ['entries', 2, 'run'],
+    'a\u0000b',
+    'entries[2].run: expected a name without control characters, found "a\\u0000b"',
+  ),
   broken('no device', ['device'], undefined, 'device: expected a text, found nothing'),
   broken(
     'a kind that there is not',

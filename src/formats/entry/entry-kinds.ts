@@ -1,7 +1,16 @@
 import * as z from 'zod/mini'
+import { entryIdForm } from '../entry-id.ts'
 import { day, listOf, moment, ranged, rangedWhole } from '../range/ranged.ts'
 
 const text = z.string().check(z.minLength(1), z.maxLength(4000))
+/** What names something: no control characters, and nothing that no store can hold. */
+const name = z
+  .string()
+  .check(
+    z.minLength(1),
+    z.maxLength(200),
+    z.regex(/^[^\p{Cc}\p{Cs}]*$/u, { error: 'a name without control characters' }),
+  )
 const hash = z.string().check(z.regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' }))
 const postNumbers = listOf(rangedWhole('pieceNumber'), 'names')
 
@@ -145,14 +154,14 @@ const shapeOf = <const K extends EntryKind, const V extends number, B extends z.
   body: B,
 ) =>
   z.strictObject({
-    id: z.string().check(z.minLength(8), z.maxLength(64)),
-    run: text,
+    id: z.string().check(z.regex(entryIdForm, { error: 'a UUID of version 7 in lower case (RFC 9562)' })),
+    run: name,
     kind: z.literal(kind),
     schemaVersion: z.literal(schemaVersion),
     author: z.string().check(z.maxLength(200)),
-    device: text,
+    device: name,
     capturedAt: moment,
-    supersedes: z.nullable(text),
+    supersedes: z.nullable(name),
     body,
   })
 

@@ -45,6 +45,11 @@ export const problemWords: SpanishWords = {
     'a list that is not empty': 'una lista que no esté vacía',
     'an empty list': 'una lista vacía',
     'an empty object': 'un objeto vacío',
+    'a UUID of version 7 in lower case (RFC 9562)': 'un UUID de versión 7 en minúsculas (RFC 9562)',
+    'a name without control characters': 'un nombre sin caracteres de control',
+    'an id that counts on from those of its run': 'un id que siga a los de su tramo',
+    'an id whose time is at most 2100, from which its entries count on':
+      'un id cuya hora sea a más tardar 2100, del que siguen sus entradas',
     nothing: 'nada',
     one: 'uno',
     'something not listed before': 'algo que no esté ya en la lista',

@@ -10,6 +10,8 @@ export const serverAnswerWords: SpanishWords = {
     'Lapwise has a fault; its log says more.': 'Lapwise tiene una falla; su registro dice más.',
     'something else is stored under its id': 'con su id está guardada otra cosa',
     'the store cannot hold it unchanged': 'el almacén no lo puede guardar sin cambios',
+    'its id is far ahead of those of its run': 'su id está muy por delante de los de su tramo',
+    'The request is not one JSON document.': 'La petición no es un documento JSON.',
     'it is not a reading of this run': 'no es una lectura de este tramo',
   },
   patterns: [

@@ -16,8 +16,20 @@ const strokes: [number, number][][] = [
   ],
 ]
 
-const entry = (id: string, kind: EntryKind, body: unknown, more: Partial<Entry> = {}): Entry => ({
-  ...{ id: `0190a1b2-${id}`, run: '0190a1b2-run', kind, schemaVersion: 1, author: 'T. Alvarez', device: 'phone' },
+/** Ids as a device makes them, counted on from that of the run: its readings, then all else. */
+const idOf = (count: number): string => `0190a1b2-${count.toString(16).padStart(4, '0')}-7000-8000-000000000000`
+const run = idOf(0)
+const others = ['log-1', 'log-2', 'ticket', 'photo-1', 'photo-2', 'photo-3', 'sign-1', 'sign-2']
+
+const entry = (name: string, kind: EntryKind, body: unknown, more: Partial<Entry> = {}): Entry => ({
+  ...{
+    id: name === 'run' ? run : idOf(0xf000 + others.indexOf(name)),
+    run,
+    kind,
+    schemaVersion: 1,
+    author: 'T. Alvarez',
+    device: 'phone',
+  },
   ...{ capturedAt: '2016-05-10T02:20:00.000Z', supersedes: null, body },
   ...more,
 })
@@ -26,7 +38,7 @@ const entry = (id: string, kind: EntryKind, body: unknown, more: Partial<Entry> 
 export const onDevice = (judged: JudgedRun): JudgedRun =>
   judgeKnown(
     judged,
-    judged.readings.map((reading) => ({ ...reading, id: `0190a1b2-r${reading.id.slice(1).padStart(4, '0')}` })),
+    judged.readings.map((reading) => ({ ...reading, id: idOf(Number(reading.id.slice(1))) })),
   )
 
 /** What a phone would export of a run and its readings, with a log, a ticket, two signatures and `photos` of post 1. */
@@ -55,7 +67,7 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
       ),
       entry('log-1', 'day-log', dayLog('Drove posts 1 to 3')),
       entry('log-2', 'day-log', dayLog('Drove posts 1 to 4, all to depth.\nHung panel 1.'), {
-        supersedes: '0190a1b2-log-1',
+        supersedes: idOf(0xf000 + others.indexOf('log-1')),
       }),
       entry('ticket', 'locate-ticket', {
         ...{ number: '2016-0512-77', calledOn: '2016-05-02', validFrom: '2016-05-05', validThrough: '2016-05-20' },
