@@ -179,6 +179,20 @@ export function needProblem(file: string, refusal: NeedRefusal, units: UnitSyste
         expected: `a runout length of more than the lateral extent, ${long(refusal.lateralExtent)}`,
         found: long(refusal.runoutLength),
       }
+    case 'longer-than-one-run':
+      return {
+        file,
+        place: 'hazards',
+        expected: `hazards and need of at most ${long(refusal.most)} (10 miles) together: split the site where a run may end`,
+        found: long(refusal.length),
+      }
+    case 'not-finite':
+      return {
+        file,
+        place: '',
+        expected: `numbers from which ${JSON.stringify(refusal.value)} of the need can be computed`,
+        found: 'numbers too large or too small for it',
+      }
     case 'runout-wraps-curve':
       return {
         file,

@@ -5,6 +5,7 @@ import { describeRefusal } from '../core/layout/refusal.ts'
 import { type LayoutProblem, solveLayout } from '../core/layout/solve-layout.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { longestRunWords } from '../formats/range/ranged.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
 import { sheetShelf } from './sheet-shelf.ts'
 
@@ -155,6 +156,20 @@ function problemOf(file: string, problem: LayoutProblem): InputProblem {
       }
     case 'bridge position missing':
       return { file, place: `${problem.end}.at`, expected: 'where the bridge connection is', found: 'nothing' }
+    case 'too long':
+      return {
+        file,
+        place: 'need',
+        expected: longestRunWords,
+        found: `${problem.inches} in`,
+      }
+    case 'too many posts':
+      return {
+        file,
+        place: 'reduced',
+        expected: `at most ${problem.most} posts in one run: split it at a splice into runs that name it as standingSplice`,
+        found: `${problem.posts} posts`,
+      }
     case 'unit does not join':
       return {
         file,

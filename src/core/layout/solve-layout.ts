@@ -9,6 +9,7 @@ import { type PanelKind, type PanelOrder, panelOrders } from './panel-orders.ts'
 import { changedPosts, type Frame, leastChanged, type PostPlan, postLattice, postPlans } from './post-plan.ts'
 import { describeRefusal, type Refusal } from './refusal.ts'
 import { greatestCommonDivisor, inchesOf, type Sixteenths, sixteenths } from './sixteenths.ts'
+import { type SizeProblem, sizeProblem } from './size-problem.ts'
 
 /** What makes a request impossible to search at all. */
 export type LayoutProblem =
@@ -21,6 +22,7 @@ export type LayoutProblem =
     }
   | { readonly kind: 'need reversed'; readonly fromInches: number; readonly toInches: number }
   | { readonly kind: 'bridge position missing'; readonly end: 'first' | 'second' }
+  | SizeProblem
 
 export interface LayoutSearch {
   /** Every lawful run, best first, each exactly once; computed as they are asked for. */
@@ -60,9 +62,10 @@ function problemOf(request: LayoutRequest): LayoutProblem | null {
     }
     if (end.sheet.kind === 'bridge end' && end.atInches === null) return { kind: 'bridge position missing', end: which }
   }
-  if (need === null)
-    return fixedAt(request.first) !== null && fixedAt(request.second) !== null ? null : { kind: 'need missing' }
-  return need.toInches < need.fromInches ? { kind: 'need reversed', ...need } : null
+  if (need === null && (fixedAt(request.first) === null || fixedAt(request.second) === null))
+    return { kind: 'need missing' }
+  if (need !== null && need.toInches < need.fromInches) return { kind: 'need reversed', ...need }
+  return sizeProblem(request)
 }
 
 /**

@@ -2,6 +2,9 @@ import { endStation } from '../alignment/horizontal-alignment.ts'
 import { err, ok, type Result } from '../result.ts'
 import type { Hazard, Site } from '../site/site.ts'
 import { isShorter } from '../units/exact-length.ts'
+import { findNotFinite } from '../units/find-not-finite.ts'
+import { longestRun } from '../units/longest-run.ts'
+import { numericTolerance } from './crossing.ts'
 import { designValues } from './design-values.ts'
 import { type DirectionNeed, needOfDirection } from './direction-need.ts'
 import type { Note } from './note.ts'
@@ -31,12 +34,27 @@ export function findNeed(site: Site): Result<Need, NeedRefusal> {
   const approach = needOfDirection(site, values.value, adjacent)
   if (!approach.ok) return approach
   if (opposing === null)
-    return ok({
+    return sound(site, {
       approach: { ...approach.value, notes: [...approach.value.notes, noteWithoutOpposing(site)] },
       departure: null,
     })
   const departure = needOfDirection(site, values.value, opposing)
-  return departure.ok ? ok({ approach: approach.value, departure: departure.value }) : departure
+  return departure.ok ? sound(site, { approach: approach.value, departure: departure.value }) : departure
+}
+
+/** A need that one run can answer, all of its numbers finite. */
+function sound(site: Site, need: Need): Result<Need, NeedRefusal> {
+  const value = findNotFinite(need)
+  if (value !== null) return err({ kind: 'not-finite', value })
+  const stations = [
+    ...site.hazards.flatMap(({ from, to }) => [from, to]),
+    need.approach.station,
+    ...(need.departure === null ? [] : [need.departure.station]),
+  ]
+  const length = Math.max(...stations) - Math.min(...stations)
+  return length > longestRun + numericTolerance
+    ? err({ kind: 'longer-than-one-run', length, most: longestRun })
+    : ok(need)
 }
 
 function hazardOffAlignment(site: Site): NeedRefusal | null {

@@ -31,4 +31,8 @@ export type NeedRefusal =
     }
   | { readonly kind: 'hazard-off-alignment'; readonly hazard: string; readonly from: Metres; readonly to: Metres }
   | { readonly kind: 'runout-too-short'; readonly runoutLength: Metres; readonly lateralExtent: Metres }
+  /** Hazards and need together are longer than one run may be. */
+  | { readonly kind: 'longer-than-one-run'; readonly length: Metres; readonly most: Metres }
+  /** The numbers of the site leave a value without meaning; `value` is its place in the need. */
+  | { readonly kind: 'not-finite'; readonly value: string }
   | { readonly kind: 'runout-wraps-curve'; readonly radius: Metres; readonly runoutLength: Metres }

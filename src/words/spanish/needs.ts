@@ -150,6 +150,12 @@ export const needWords: SpanishWords = {
       'una curva de más de # de radio, la distancia lateral que hay que alcanzar en su interior',
     ],
     [
+      'hazards and need of at most # (10 miles) together: split the site where a run may end',
+      'peligros y necesidad de a lo más # (10 millas) juntos: divida el sitio donde pueda acabar un tramo',
+    ],
+    ['numbers from which _ of the need can be computed', 'números de los que se pueda calcular _ de la necesidad'],
+    ['numbers too large or too small for it', 'números demasiado grandes o pequeños para ello'],
+    [
       'an alignment that reaches station #, where the runout length begins',
       'un alineamiento que llegue a la estación #, donde empieza la longitud de salida de la vía',
     ],

@@ -128,6 +128,11 @@ export const problemWords: SpanishWords = {
       'at most # in (10 miles) in one run: split a longer one at a splice into runs that name it as standingSplice',
       'a lo más # in (10 millas) en un tramo: divida uno más largo en un empalme, en tramos que lo nombren como standingSplice',
     ],
+    [
+      'at most # posts in one run: split it at a splice into runs that name it as standingSplice',
+      'a lo más # postes en un tramo: divídalo en un empalme, en tramos que lo nombren como standingSplice',
+    ],
+    ['# posts', '# postes'],
     ['at most # in', 'a lo más # in'],
     ['a date in the years # to #', 'una fecha en los años # a #'],
     ['a date and time in the years # to #', 'fecha y hora en los años # a #'],

@@ -73,6 +73,8 @@ const noRuns: readonly object[] = [
   { system: 'no-such' },
   { first: { sheet: 'no-such' } },
   { need: null },
+  { need: { from: 0, to: 600_000 }, first: { sheet: 'flared-terminal-31', at: -100_000 } },
+  { need: { from: 0, to: 600_000 }, reduced: [{ from: 0, to: 600_000, spacing: 'quarter' }], obstructions: [] },
   { second: { sheet: 'bridge-end-31' } },
   { second: { sheet: 'trailing-anchor-27-3-4' } },
   { decision: { postOneAt: 0, panels: [150, 150, 150] } },

@@ -119,6 +119,8 @@ const refusals: readonly NeedRefusal[] = [
   { kind: 'alignment-too-short', missing: 'past its end', needed: 220, limit: 200 },
   { kind: 'hazard-off-alignment', hazard: 'pier 9', from: 0, to: 300 },
   { kind: 'runout-too-short', runoutLength: 6, lateralExtent: 7 },
+  { kind: 'longer-than-one-run', length: 20_000, most: 16_093.44 },
+  { kind: 'not-finite', value: 'approach.station' },
   { kind: 'runout-wraps-curve', radius: 15, runoutLength: 64 },
 ]
 
