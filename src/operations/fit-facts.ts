@@ -2,7 +2,7 @@ import type { FitFacts, Ground } from '../core/fit/fit.ts'
 import type { EndSheet, LongitudinalSheet } from '../core/hardware/hardware-sheet.ts'
 import type { Layout } from '../core/layout/layout.ts'
 import type { Need } from '../core/need/need.ts'
-import type { Site, SiteGround } from '../core/site/site.ts'
+import type { Site, SiteGround, SiteHardware } from '../core/site/site.ts'
 import { exactLength, type Nanometres } from '../core/units/exact-length.ts'
 import type { Metres } from '../core/units/quantity.ts'
 import { sheetShelf } from './sheet-shelf.ts'
@@ -35,11 +35,7 @@ export function fitFacts(site: Site, need: Need, layout: Layout | null): FitFact
       splice: hardware.adjoining.splice,
     },
     ground: groundOf(hardware.ground),
-    curb: hardware.curb && {
-      height: exact(hardware.curb.height),
-      face: hardware.curb.face,
-      toRail: exact(hardware.curb.toRail),
-    },
+    curb: curbOf(hardware.curb),
     runLength: layout === null ? null : exactLength(layout.score.railInches, 'in'),
   }
 }
@@ -58,6 +54,11 @@ function opposingReaches({ approach, departure }: Need): boolean | null {
   if (departure !== null) return departure.notes.some(({ kind }) => kind === 'crashworthy-end')
   return approach.notes.some((note) => note.kind === 'opposing-traffic-not-judged') ? null : false
 }
+
+const curbOf = (curb: SiteHardware['curb']): FitFacts['curb'] =>
+  curb === null || curb === 'none'
+    ? curb
+    : { height: exact(curb.height), face: curb.face, faceSlope: curb.faceSlope, toRail: exact(curb.toRail) }
 
 const groundOf = (ground: SiteGround): Ground => ({
   platformSlope: ground.platformSlope,

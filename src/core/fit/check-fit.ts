@@ -2,6 +2,7 @@ import { agreementDates, agreementSource } from '../hardware/agreement-dates.ts'
 import { feetInchesText, lengthText } from '../hardware/dimension-text.ts'
 import type { EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
 import { exactLength, lengthIn, type Nanometres } from '../units/exact-length.ts'
+import { checkCurb } from './check-curb.ts'
 import { checkGround } from './check-ground.ts'
 import { checkWorkingWidth } from './check-working-width.ts'
 import type { FitCheck, FitFacts } from './fit.ts'
@@ -21,6 +22,7 @@ export function checkFit(facts: FitFacts): readonly FitCheck[] {
     ...checkShortestRun(facts),
     ...checkWorkingWidth(facts),
     ...checkGround(facts),
+    ...checkCurb(facts),
   ]
 }
 

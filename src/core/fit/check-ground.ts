@@ -2,16 +2,12 @@ import { feetInchesText } from '../hardware/dimension-text.ts'
 import type { EndSheet, Stated } from '../hardware/hardware-sheet.ts'
 import { exactLength, type Nanometres } from '../units/exact-length.ts'
 import { printLength } from '../units/print-length.ts'
-import type { Curb, FitCheck, FitFacts } from './fit.ts'
-import { exceedingText, fitCheck, reachingText, sheetSource } from './fit-check.ts'
+import type { FitCheck, FitFacts } from './fit.ts'
+import { fitCheck, reachingText, sheetSource } from './fit-check.ts'
 
-/** Ground, slope and curb: what the hardware was tested on. */
+/** Ground and slope: what the hardware was tested on. */
 export function checkGround(facts: FitFacts): FitCheck[] {
-  return [
-    ...(facts.approach === null ? [] : checkPlatform(facts.approach, facts)),
-    ...checkSlopeBreak(facts),
-    ...(facts.curb === null ? [] : [checkCurb(facts.curb, facts)]),
-  ]
+  return [...(facts.approach === null ? [] : checkPlatform(facts.approach, facts)), ...checkSlopeBreak(facts)]
 }
 
 function checkPlatform(end: EndSheet, { ground }: FitFacts): FitCheck[] {
@@ -105,52 +101,4 @@ function checkSlopeBreak({ ground, system }: FitFacts): FitCheck[] {
           : `widen the ground behind the posts to ${feetInchesText(need * 12)}, or 8-ft or 9-ft posts 1 ft before the break`,
     }),
   ]
-}
-
-interface CurbBand {
-  readonly above: number
-  readonly highestInches: number
-  /** Least distance behind the curb where the rail may stand besides flush; null where only flush is allowed. */
-  readonly leastBehindFeet: number | null
-  readonly slopingOnly: boolean
-}
-
-/** @source AASHTO Roadside Design Guide 2011, 5.6.2.1.1, as quoted in Midwest Roadside Safety Facility public answer 1074; mi/h, highest first */
-const curbBands: readonly CurbBand[] = [
-  { above: 60, highestInches: 4, leastBehindFeet: null, slopingOnly: true },
-  { above: 50, highestInches: 4, leastBehindFeet: null, slopingOnly: false },
-  { above: 44, highestInches: 4, leastBehindFeet: 13, slopingOnly: false },
-  { above: 0, highestInches: 6, leastBehindFeet: 8, slopingOnly: false },
-]
-
-/** Rail flush with the curb up to 6 in behind its face counts as flush (same source). */
-const flushInches = 6
-
-function checkCurb(curb: Curb, { speed }: FitFacts): FitCheck {
-  const mph = speed.unit === 'mi/h' ? speed.value : speed.value / 1.609344
-  const band = curbBands.find(({ above }) => mph > above)!
-  const flush = curb.toRail >= 0 && curb.toRail <= exactLength(flushInches, 'in')
-  const behind = band.leastBehindFeet !== null && curb.toRail >= exactLength(band.leastBehindFeet, 'ft')
-  const low = curb.height <= exactLength(band.highestInches, 'in')
-  const shaped = curb.face === 'sloping' || (!band.slopingOnly && flush)
-  const places =
-    band.leastBehindFeet === null
-      ? 'flush (to 6 in behind)'
-      : `flush (to 6 in behind), or ${band.leastBehindFeet} ft or more behind`
-  return fitCheck({
-    what: 'curb before the rail',
-    meets: (flush || behind) && low && shaped,
-    limit: `rail ${places} a curb of at most ${feetInchesText(band.highestInches)}${band.slopingOnly || !flush ? ', sloping' : ''}`,
-    value: `rail ${reachingText(curb.toRail)} behind a ${curb.face} curb of ${exceedingText(curb.height)}`,
-    source:
-      'AASHTO Roadside Design Guide, 2011, 5.6.2.1.1, as quoted in Midwest Roadside Safety Facility public answer 1074',
-    confirmation: 'published',
-    change: [
-      low ? '' : `a curb of ${feetInchesText(band.highestInches)}`,
-      flush || behind ? '' : 'the rail flush with the curb',
-      shaped ? '' : 'a sloping curb face',
-    ]
-      .filter((text) => text !== '')
-      .join(' and '),
-  })
 }

@@ -34,7 +34,7 @@ export interface FitFacts {
   /** A standing run that this one meets. */
   readonly adjoining: { readonly railHeight: Nanometres; readonly splice: SplicePosition | null } | null
   readonly ground: Ground
-  readonly curb: Curb | null
+  readonly curb: Curb | 'none' | null
   /** Anchor to anchor. */
   readonly runLength: Nanometres | null
 }
@@ -55,6 +55,8 @@ export interface Ground {
 export interface Curb {
   readonly height: Nanometres
   readonly face: 'vertical' | 'sloping'
+  /** Slope of a sloping face as the run of 1 vertical; null where the site does not say. */
+  readonly faceSlope: number | null
   /** From the face of the curb back to the face of the rail; negative where the rail stands in front. */
   readonly toRail: Nanometres
 }

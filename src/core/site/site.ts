@@ -137,8 +137,16 @@ export interface SiteHardware {
   /** A standing run that this one meets. */
   readonly adjoining: { readonly railHeight: Metres; readonly splice: SplicePosition | null } | null
   readonly ground: SiteGround
-  /** `toRail`: from the face of the curb back to the face of the rail. */
-  readonly curb: { readonly height: Metres; readonly face: 'vertical' | 'sloping'; readonly toRail: Metres } | null
+  readonly curb: SiteCurb | 'none' | null
+}
+
+export interface SiteCurb {
+  readonly height: Metres
+  readonly face: 'vertical' | 'sloping'
+  /** Slope of a sloping face as the run of 1 vertical: 3 for 1V:3H; null where the site does not say. */
+  readonly faceSlope: number | null
+  /** From the face of the curb back to the face of the rail. */
+  readonly toRail: Metres
 }
 
 /** Slopes as the run of 1 vertical: 10 for 1V:10H. */

@@ -48,6 +48,17 @@ export function checkSite(site: Site, file: SiteFile, faults: Fault[]): void {
       })
   })
   checkMedian(site, faults)
+  checkCurb(site, faults)
+}
+
+function checkCurb({ hardware: { curb } }: Site, faults: Fault[]): void {
+  if (curb === null || curb === 'none') return
+  if (curb.face === 'vertical' && curb.faceSlope !== null)
+    faults.push({
+      place: 'hardware.curb.faceSlope',
+      expected: 'no slope of a face that is vertical',
+      found: String(curb.faceSlope),
+    })
 }
 
 function checkMedian({ road }: Site, faults: Fault[]): void {

@@ -34,10 +34,14 @@ export function hardwareOf(from: SiteFile, long: (n: number) => Metres, faults: 
       breakBehindPost: orNull(ground.breakBehindPost),
       slopeBehind: ground.slopeBehind,
     },
-    curb: curb && {
-      height: small(curb.height, 'curb.height', 'curbHeight'),
-      face: curb.face,
-      toRail: small(curb.toRail, 'curb.toRail', 'curbToRail'),
-    },
+    curb:
+      curb === null || curb === 'none'
+        ? curb
+        : {
+            height: small(curb.height, 'curb.height', 'curbHeight'),
+            face: curb.face,
+            faceSlope: curb.faceSlope,
+            toRail: small(curb.toRail, 'curb.toRail', 'curbToRail'),
+          },
   }
 }

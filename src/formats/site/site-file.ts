@@ -189,8 +189,25 @@ const hardware = z.strictObject({
     {},
   ),
   curb: z
-    ._default(z.nullable(z.strictObject({ height: small, face: z.enum(['vertical', 'sloping']), toRail: small })), null)
-    .check(z.meta({ description: 'toRail: from the face of the curb back to the face of the rail.' })),
+    ._default(
+      z.nullable(
+        z.union([
+          z.literal('none'),
+          z.strictObject({
+            height: small,
+            face: z.enum(['vertical', 'sloping']),
+            faceSlope: slopeRun.check(z.meta({ description: 'Of a sloping face, run of 1 vertical: 3 for 1V:3H.' })),
+            toRail: small,
+          }),
+        ]),
+      ),
+      null,
+    )
+    .check(
+      z.meta({
+        description: '"none" where there is none. toRail: from the face of the curb back to the face of the rail.',
+      }),
+    ),
 })
 
 const driveway = z.strictObject({ name: z.string().check(z.minLength(1)), from: station, to: station })

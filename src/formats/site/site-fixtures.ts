@@ -44,7 +44,7 @@ const fullSite = {
       breakBehindPost: 2,
       slopeBehind: 2,
     },
-    curb: { height: 4, face: 'sloping', toRail: '6 in' },
+    curb: { height: 4, face: 'sloping', faceSlope: 3, toRail: '6 in' },
   },
 }
 
@@ -107,6 +107,13 @@ export const brokenSites: readonly BrokenFile[] = [
   broken('a curb without a face', ['hardware', 'curb'], { height: 4, toRail: 0 }, [
     'hardware.curb.face: expected "vertical" or "sloping", found nothing',
   ]),
+  broken(
+    'a slope of a vertical face',
+    ['hardware', 'curb', 'face'],
+    'vertical',
+    ['hardware.curb.faceSlope: expected no slope of a face that is vertical, found 3'],
+    false,
+  ),
   broken('a rail height that is no length', ['hardware', 'adjoining', 'railHeight'], '6-3', [], false),
   broken('a hazard in the lane', ['hazards', 0, 'near'], -2, [
     'hazards[0].near: expected a hazard outside the travelled way, 0 or more from its edge (this one stands in the lane), found -2',

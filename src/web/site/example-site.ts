@@ -54,7 +54,7 @@ export const exampleSite: Draft = {
       breakBehindPost: null,
       slopeBehind: null,
     },
-    curb: null,
+    curb: 'none',
   },
   sheets: [],
   driveways: [],

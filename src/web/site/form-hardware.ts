@@ -47,21 +47,34 @@ export function groundFields(draft: Draft): readonly FormField[] {
 
 export function besideFields(draft: Draft): readonly FormField[] {
   const { fields, choices, units } = words()
-  const { number, check, choice } = fieldMaker(draft)
+  const { number, optional, check, choice } = fieldMaker(draft)
   const isUs = unitsOf(draft) === 'us'
   const small = isUs ? units.in : units.mm
   const present = (place: string): boolean => (valueAt(draft, place) ?? null) !== null
+  const hasCurb = typeof (valueAt(draft, 'hardware.curb') ?? null) === 'object' && present('hardware.curb')
+  const firstCurb = { height: isUs ? 4 : 100, face: 'sloping', faceSlope: null, toRail: 0 }
   const whether = (place: string, label: string, first: object): FormField =>
     check(place, label, {
       value: present(place),
       put: (into, value) => withValue(into, place, value === true ? first : null),
     })
   return [
-    whether('hardware.curb', fields.curb, { height: isUs ? 4 : 100, face: 'sloping', toRail: 0 }),
-    ...(present('hardware.curb')
+    choice('hardware.curb', fields.curb, choices.curb, {
+      isOptional: true,
+      value: hasCurb ? 'present' : valueAt(draft, 'hardware.curb'),
+      put: (into, value) => withValue(into, 'hardware.curb', value === 'present' ? firstCurb : value),
+    }),
+    ...(hasCurb
       ? [
           number('hardware.curb.height', fields.curbHeight, small),
-          choice('hardware.curb.face', fields.curbFace, choices.curbFace),
+          choice('hardware.curb.face', fields.curbFace, choices.curbFace, {
+            // A vertical face has no slope to say.
+            put: (into, face) =>
+              withValue(withValue(into, 'hardware.curb.face', face), 'hardware.curb.faceSlope', null),
+          }),
+          ...(valueAt(draft, 'hardware.curb.face') === 'sloping'
+            ? [optional('hardware.curb.faceSlope', fields.curbFaceSlope, units.slope)]
+            : []),
           number('hardware.curb.toRail', fields.curbToRail, small),
         ]
       : []),

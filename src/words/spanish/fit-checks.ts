@@ -39,13 +39,25 @@ export const fitCheckWords: SpanishWords = {
     '8-ft or 9-ft posts at the break, or 7-ft posts at half spacing':
       'postes de 8 ft o 9 ft en el quiebre, o postes de 7 ft con la mitad de separación',
     'curb before the rail': 'bordillo delante de la baranda',
-    flush: 'a ras',
+    'curb before the rail, by another study': 'bordillo delante de la baranda, según otro estudio',
+    'slope of its face not said': 'no se dice la inclinación de su cara',
+    'none, or one of the height, face and place that the speed allows':
+      'ninguno, o uno con la altura, la cara y el lugar que la velocidad permite',
+    "none from 50 ft before post 1 to the end of the terminal; where there must be one, at most 4 in and sloping, as far as the terminal's own manual allows it":
+      'ninguno desde 50 ft antes del poste 1 hasta el final del terminal; donde tenga que haberlo, de a lo más 4 in e inclinado, si el manual propio del terminal lo permite',
+    'no curb before the terminal': 'ningún bordillo delante del terminal',
     vertical: 'vertical',
     sloping: 'inclinado',
     'the rail flush with the curb': 'la baranda a ras del bordillo',
-    'a sloping curb face': 'una cara inclinada del bordillo',
+    'a sloping face': 'una cara inclinada',
     'Recalled: NCHRP Report 350 and MASH test speeds, as states apply them to posted speed':
       'De memoria: velocidades de ensayo de NCHRP Report 350 y MASH, como los estados las aplican al límite de velocidad',
+    'Recalled: state manuals; a public guide for military roads asks for at most 4 in before any rail at high speed':
+      'De memoria: manuales de estados; una guía pública para caminos militares pide a lo más 4 in delante de toda baranda a alta velocidad',
+    'AASHTO Roadside Design Guide, 2011, 5.6.2.1.1, as quoted by the asking state in Midwest Roadside Safety Facility public answer 1074; NCHRP Report 1089, newer and on 31 in runs, was not read':
+      'AASHTO Roadside Design Guide, 2011, 5.6.2.1.1, según lo cita el estado que pregunta en la respuesta pública 1074 de Midwest Roadside Safety Facility; no se leyó NCHRP Report 1089, más nuevo y sobre tramos de 31 in',
+    'NCHRP Report 537, 2005, page 94, which asks this from lower speeds on than the Roadside Design Guide':
+      'NCHRP Report 537, 2005, página 94, que pide esto desde velocidades más bajas que la Roadside Design Guide',
     'Recalled: state sheets on height transitions': 'De memoria: fichas de estados sobre transiciones de altura',
   },
   patterns: [
@@ -116,23 +128,24 @@ export const fitCheckWords: SpanishWords = {
       'widen the ground behind the posts to #, or 8-ft or 9-ft posts 1 ft before the break',
       'ensanche el terreno detrás de los postes a #, o postes de 8 ft o 9 ft, 1 ft antes del quiebre',
     ],
+    ['rail $; curb of at most # with $', 'baranda $; bordillo de a lo más # con $'],
     [
-      'rail flush (to 6 in behind) a curb of at most #',
-      'baranda a ras (hasta 6 in detrás) de un bordillo de a lo más #',
+      'flush (to # behind, as the # run was tested), or # or more behind',
+      'a ras (hasta # detrás, como se ensayó el tramo de #), o # o más detrás',
+    ],
+    ['flush (to # behind, as the # run was tested)', 'a ras (hasta # detrás, como se ensayó el tramo de #)'],
+    ['a sloping face of # or flatter', 'una cara inclinada de # o más tendida'],
+    [
+      'the # run passed NCHRP # test level # with its rail # behind a # curb: text and test differ',
+      'el tramo de # pasó el nivel de ensayo $3 de NCHRP $2 con su baranda $4 detrás de un bordillo de $5: el texto y el ensayo difieren',
     ],
     [
-      'rail flush (to 6 in behind) a curb of at most #, sloping',
-      'baranda a ras (hasta 6 in detrás) de un bordillo inclinado de a lo más #',
-    ],
-    [
-      'rail flush (to 6 in behind), or # or more behind a curb of at most #',
-      'baranda a ras (hasta 6 in detrás), o # o más detrás, de un bordillo de a lo más #',
-    ],
-    [
-      'rail flush (to 6 in behind), or # or more behind a curb of at most #, sloping',
-      'baranda a ras (hasta 6 in detrás), o # o más detrás, de un bordillo inclinado de a lo más #',
+      'NCHRP Report #, page #, finds a risk that a vehicle goes over a rail less than # behind a curb: the texts differ',
+      'NCHRP Report #, página #, halla riesgo de que un vehículo pase sobre una baranda a menos de # detrás de un bordillo: los textos difieren',
     ],
     ['rail # behind a $ curb of #', 'baranda # detrás de un bordillo $ de #'],
+    ['face #', 'cara #'],
+    ['curb before the $', 'bordillo delante de: $'],
     ['a curb of #', 'un bordillo de #'],
     [
       '$; no height change inside a terminal or its stopping distance (public research answer #)',

@@ -151,6 +151,17 @@ const unsaid = {
   ...{ besideSlope: null, breakBehindPost: null, slopeBehind: 2 },
 }
 
+const [low, high] = [inches(4), inches(6)]
+const curbs: readonly FitFacts['curb'][] = [
+  ...[null, 'none' as const],
+  { height: high, face: 'vertical', faceSlope: null, toRail: feet(5) },
+  { height: high, face: 'sloping', faceSlope: null, toRail: 0 },
+  { height: low, face: 'sloping', faceSlope: null, toRail: 0 },
+  { height: low, face: 'sloping', faceSlope: 2, toRail: feet(13) },
+  { height: low, face: 'sloping', faceSlope: 3, toRail: 0 },
+  { height: inches(8), face: 'vertical', faceSlope: null, toRail: inches(100) },
+]
+
 /** Facts that bring every check to each of its answers. */
 export function textsOfChecks(): string[] {
   const systems = shippedSheets.filter((one) => one.kind === 'longitudinal') as readonly LongitudinalSheet[]
@@ -176,12 +187,7 @@ export function textsOfChecks(): string[] {
               { railHeight: inches(31), splice: 'midspan' as const },
             ][i]!,
             ground: [flat, steep, unsaid, { ...flat, slopeBehind: 1 }][i]!,
-            curb: [
-              null,
-              { height: inches(6), face: 'vertical' as const, toRail: inches(60) },
-              { height: inches(4), face: 'sloping' as const, toRail: inches(0) },
-              { height: inches(8), face: 'vertical' as const, toRail: inches(100) },
-            ][i]!,
+            curb: curbs[((facts.length / 4) % curbs.length) | 0]!,
             runLength: [feet(40), feet(200), null, feet(62.5)][i]!,
           })
         }
