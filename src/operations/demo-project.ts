@@ -21,6 +21,7 @@ const run = {
   second: { sheet: 'trailing-anchor-31' },
   need: { from: '-50 ft', to: '25 ft' },
   obstructions: [{ name: 'the culvert', from: '2 ft', to: '9 ft 6 in' }],
+  curb: 'none',
 }
 
 /** The four planted faults: what was read instead of what ought to be. */

@@ -1,4 +1,5 @@
 import { feetInchesText } from '../core/hardware/dimension-text.ts'
+import { gapsThatDependOnCurb } from '../core/layout/gaps-at-curb.ts'
 import type { Layout, LayoutRequest, RunEnd } from '../core/layout/layout.ts'
 
 /** Why the layout is as it is, in plain sentences. */
@@ -12,6 +13,7 @@ export function explainLayout(layout: Layout, request: LayoutRequest): readonly 
       ({ alongInches, obstruction, rule }) =>
         `post at ${feetInchesText(alongInches)} left out for ${obstruction}, by the sheet's rule for a ${rule} gap`,
     ),
+    ...onCurbCondition(layout, request),
     ...layout.posts
       .filter(({ state }) => state === 'moved' || state === 'special')
       .map(
@@ -31,6 +33,16 @@ function joined(layout: Layout, unit: 'first' | 'second', end: RunEnd): string[]
       ? 'joins the run without an adapter panel'
       : `joins the run by a ${feetInchesText(adapter.inches)} panel`
   return [`${end.sheet.name} ${how}`]
+}
+
+/** What a gap would need if a curb stood before the rail, where nobody said whether one does. */
+function onCurbCondition(layout: Layout, { system, curb }: LayoutRequest): string[] {
+  if (curb !== undefined) return []
+  return gapsThatDependOnCurb(layout, system).map(({ obstruction, doubled }) =>
+    doubled === null
+      ? `${obstruction}: laid out as without a curb, the run does not say whether one stands before the rail; at a curb the sheet does not allow this gap`
+      : `${obstruction}: laid out as without a curb, the run does not say whether one stands before the rail; at a curb ${feetInchesText(doubled)} of rail has to be doubled`,
+  )
 }
 
 function covered(layout: Layout, request: LayoutRequest): string[] {

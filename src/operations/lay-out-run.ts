@@ -113,7 +113,7 @@ function layoutRequest(file: string, run: RunFile): Result<LayoutRequest, Proble
     return runEnd(end, sheet)
   })
   if (problems.length > 0 || system?.kind !== 'longitudinal') return err(problems)
-  const { need, stock, obstructions, reduced, standing, mayExtendInches } = run
+  const { need, stock, obstructions, curb, reduced, standing, mayExtendInches } = run
   return ok({
     system,
     first: ends[0]!,
@@ -121,6 +121,7 @@ function layoutRequest(file: string, run: RunFile): Result<LayoutRequest, Proble
     need,
     stock,
     obstructions,
+    curb,
     reduced,
     standing,
     mayExtendInches,

@@ -26,6 +26,7 @@ export function requireRun(file: string, run: RunFile): Result<RequiredRun, read
     second: request.second,
     work: run.work,
     letting: run.letting,
+    curb: run.curb,
   }
   return ok({ run, request, model, requirements: deriveRequirements(model) })
 }

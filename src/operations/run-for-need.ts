@@ -42,6 +42,7 @@ export function runForNeed(site: Site, need: Need): RunFile | null {
     need: { fromInches, toInches },
     stock: null,
     obstructions: [],
+    ...(hardware.curb === null ? {} : { curb: hardware.curb === 'none' ? 'none' : 'present' }),
     reduced:
       hardware.spacing === 'full'
         ? []

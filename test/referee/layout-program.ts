@@ -8,6 +8,7 @@ import {
   goTogether,
   half,
   isOddAdapter,
+  mostMoved,
   nestedAfter,
   nestedBefore,
   type ObstructedRow,
@@ -30,6 +31,8 @@ export interface LayoutProgram {
   /** Whether a splice of the run may lie at a place, but for the rows' answers. */
   readonly spliceAllowed: (at: number) => boolean
   readonly rows: readonly ObstructedRow[]
+  /** Most posts that the answers may move together. */
+  readonly mostMoved: number
   /** The last post of the first end. */
   readonly lastPost: number
 }
@@ -98,7 +101,12 @@ export function fixedEndProgram(request: LayoutRequest): LayoutProgram | null {
     finishes,
     together: (start, finish) => within(finish.railInches, railOf(start.closing, finish.closing)),
     spliceAllowed: (at) => remainder(at - lastPost, full) === splicePhase(system),
-    rows: obstructedRows(system, obstructions, lastPost, Math.max(...finishes.map(({ lastPostAt }) => lastPostAt))),
+    rows: obstructedRows(
+      { system, obstructions, curb: request.curb },
+      lastPost,
+      Math.max(...finishes.map(({ lastPostAt }) => lastPostAt)),
+    ),
+    mostMoved: mostMoved(system),
     lastPost,
   }
 }
@@ -211,6 +219,8 @@ function write(program: LayoutProgram) {
     add([[1, name], ...sum(fitting, -1)], '<=', 0)
     for (const at of answer.noSpliceAt) add([...sum(namesAt(arriving, at)), [1, name]], '<=', 1)
   }
+  if (Number.isFinite(program.mostMoved))
+    add(sum(answers.filter(({ answer }) => answer.moves).map(({ name }) => name)), '<=', program.mostMoved)
   for (const one of answers)
     for (const two of answers)
       if (one.r < two.r && !goTogether(one.answer, two.answer)) add(sum([one.name, two.name]), '<=', 1)

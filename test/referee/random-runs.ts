@@ -100,6 +100,7 @@ export function randomRun(random: () => number, fixed: Fixed): LayoutRequest {
     reduced: [],
     standing: null,
     mayExtendInches: roll.between(300, fixed === 'none' ? 450 : 600),
+    curb: roll.oneOf([undefined, undefined, 'none', 'none', 'present'] as const),
   }
 }
 

@@ -1,4 +1,4 @@
-import type { LongitudinalSheet } from '../../src/core/hardware/hardware-sheet.ts'
+import type { LongitudinalSheet, OmissionRule } from '../../src/core/hardware/hardware-sheet.ts'
 import type { Layout, LayoutRequest, LayoutScore, Obstruction, RunEnd } from '../../src/core/layout/layout.ts'
 
 /**
@@ -66,6 +66,8 @@ export interface Answer {
   /** Rail that has to be doubled; it may not reach into an end unit. */
   readonly nested: { readonly from: number; readonly to: number } | null
   readonly noSpliceAt: readonly number[]
+  /** Whether the answer is to move the post. */
+  readonly moves: boolean
 }
 
 /** Neighbouring posts of the full lattice that cannot stand. */
@@ -76,8 +78,7 @@ export interface ObstructedRow {
 
 /** The rows among the posts that stand strictly between `from` and `to`, both posts themselves. */
 export function obstructedRows(
-  system: LongitudinalSheet,
-  obstructions: readonly Obstruction[],
+  { system, obstructions, curb }: Pick<LayoutRequest, 'system' | 'obstructions' | 'curb'>,
   from: number,
   to: number,
 ): readonly ObstructedRow[] {
@@ -89,23 +90,24 @@ export function obstructedRows(
     else if (!clear) rows[rows.length - 1]!.push(at)
     standing = clear
   }
-  return rows.map((posts) => ({ posts, answers: answersTo(system, obstructions, posts) }))
+  return rows.map((posts) => ({ posts, answers: answersTo({ system, obstructions, curb }, posts) }))
 }
 
 function answersTo(
-  system: LongitudinalSheet,
-  obstructions: readonly Obstruction[],
+  { system, obstructions, curb }: Pick<LayoutRequest, 'system' | 'obstructions' | 'curb'>,
   posts: readonly number[],
 ): readonly Answer[] {
   const answers: Answer[] = []
   const { movedPost } = system
   if (movedPost !== 'notStated' && posts.length === 1 && canMove(posts[0]!, movedPost.most.inches, obstructions)) {
     const noSpliceAt = movedPost.atSplice ? [] : posts
-    answers.push({ changed: 1, gap: null, leastToNextGap: 0, special: [], nested: null, noSpliceAt })
+    answers.push({ changed: 1, gap: null, leastToNextGap: 0, special: [], nested: null, noSpliceAt, moves: true })
   }
   for (const rule of system.omissions) {
     if (posts.length > rule.most) continue
     if (rule.leastToEndUnit !== 'notStated') throw new RangeError(`no distance to the end unit expected: ${rule.kind}`)
+    const nested = nestedRail(rule, curb)
+    if (nested === 'not allowed') continue
     const gap = { from: posts[0]! - full, to: posts[posts.length - 1]! + full }
     const special = Array.from({ length: rule.specialPostsEachSide }, (_, i) => [
       gap.from - i * full,
@@ -115,13 +117,30 @@ function answersTo(
     answers.push({
       changed: posts.length + special.length,
       gap,
-      leastToNextGap: rule.leastToNextGap === 'notStated' ? 0 : rule.leastToNextGap,
+      leastToNextGap: distance(rule.leastToNextGap),
       special,
-      nested: rule.nestedInches === 0 ? null : around((gap.from + gap.to) / 2, rule.nestedInches),
+      nested: nested === 0 ? null : around((gap.from + gap.to) / 2, nested),
       noSpliceAt: rule.spliceOnOmittedPost ? [] : posts,
+      moves: false,
     })
   }
   return answers
+}
+
+/** With a curb before the rail a gap is lawful only as the sheet says for it; nobody having said counts as no curb. */
+function nestedRail(rule: OmissionRule, curb: LayoutRequest['curb']): number | 'not allowed' {
+  if (curb !== 'present') return rule.nestedInches
+  const { nestedAtCurb } = rule
+  return typeof nestedAtCurb === 'object' ? nestedAtCurb.inches : 'not allowed'
+}
+
+const distance = (stated: OmissionRule['leastToNextGap']): number =>
+  stated === 'notStated' ? 0 : typeof stated === 'object' ? stated.inches : stated
+
+/** Most posts that one run may have moved. */
+export function mostMoved({ movedPost }: LongitudinalSheet): number {
+  if (movedPost === 'notStated' || typeof movedPost.mostInRun !== 'object') return Number.POSITIVE_INFINITY
+  return movedPost.mostInRun.posts
 }
 
 /** Whether the post finds a clear place within `most` on either side. */
@@ -208,6 +227,16 @@ export function faultsOf(request: LayoutRequest, layout: Layout): readonly strin
     const have = stockCount(stock, inches)
     if (have !== null && bought.filter((panel) => panel.inches === inches).length > have)
       faults.push(`more panels of ${inches} in than in stock`)
+  }
+  if (layout.posts.filter(({ state }) => state === 'moved').length > mostMoved(system))
+    faults.push('too many posts moved')
+  if (request.curb === 'present') {
+    for (const { alongInches, rule } of layout.omitted) {
+      const nested = nestedRail(system.omissions.find(({ kind }) => kind === rule)!, 'present')
+      if (nested === 'not allowed') faults.push(`no gap of rule ${rule} is allowed at a curb`)
+      const here = layout.panels.find(({ fromInches, toInches }) => fromInches <= alongInches && toInches > alongInches)
+      if (nested !== 0 && !here!.nested) faults.push(`plain rail over the gap at ${alongInches} in, at a curb`)
+    }
   }
   const lastPost = Math.max(...layout.posts.filter(({ unit }) => unit === 'first').map((post) => post.alongInches))
   const ownSplices = layout.panels.filter(({ unit }, i) => unit === 'run' && layout.panels[i - 1]?.unit === 'run')

@@ -9,6 +9,7 @@ import {
   goTogether,
   half,
   isOddAdapter,
+  mostMoved,
   nestedAfter,
   nestedBefore,
   obstructedRows,
@@ -113,7 +114,7 @@ function postAnswers(
   if (!units.every((post) => standsClear(post, obstructions))) return []
   const [from, to] = [at + start.lastPost, at + rail - finish.lastPost]
   let chosen: readonly (readonly Answer[])[] = [[]]
-  for (const row of obstructedRows(system, obstructions, from, to)) {
+  for (const row of obstructedRows(request, from, to)) {
     const fitting = row.answers.filter(
       (answer) =>
         specialPostsFit(answer, from, to) &&
@@ -124,7 +125,7 @@ function postAnswers(
       fitting.filter((answer) => before.every((one) => goTogether(one, answer))).map((answer) => [...before, answer]),
     )
   }
-  return chosen
+  return chosen.filter((answers) => answers.filter(({ moves }) => moves).length <= mostMoved(system))
 }
 
 function panelScore(
@@ -147,6 +148,7 @@ function panelScore(
     together: () => true,
     spliceAllowed: (at) => remainder(at - start.lastPost, full) === splicePhase(system) && !noSpliceAt.includes(at),
     rows: [],
+    mostMoved: Number.POSITIVE_INFINITY,
     lastPost: start.lastPost,
   }
   const score = bestScore(highs, program)

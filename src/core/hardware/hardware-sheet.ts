@@ -184,17 +184,28 @@ export interface OmissionRule extends Cited {
   readonly specialPostKind: string | null
   /** Least distance along the rail from the gap's outermost changed post to the end unit's last post. */
   readonly leastToEndUnit: Stated<number>
-  /** Least clear distance to the next gap. */
-  readonly leastToNextGap: Stated<number>
-  /** Rail that must be doubled, centred on the gap; 0 for none. */
+  /** Least clear distance to the next gap; a bare number comes from the rule's own source. */
+  readonly leastToNextGap: Stated<number> | CitedInches
+  /** Rail that must be doubled where no curb stands before it, centred on the gap; 0 for none. */
   readonly nestedInches: number
+  /** The same where a curb stands before the rail; not stated, the gap is not allowed there. */
+  readonly nestedAtCurb?: Stated<CitedInches> | undefined
   /** Whether a splice may lie on the line of an omitted post. */
   readonly spliceOnOmittedPost: boolean
+}
+
+export interface NewSlot extends Cited {
+  readonly widthInches: number
+  readonly lengthInches: number
 }
 
 export interface MovedPostRule extends Cited {
   readonly most: CitedInches
   readonly atSplice: boolean
+  /** Most posts of one run that may be moved. */
+  readonly mostInRun?: Stated<{ readonly posts: number } & Cited> | undefined
+  /** The slot that is cut for the post bolt where the moved post stands. */
+  readonly newSlot?: Stated<NewSlot> | undefined
 }
 
 export interface LongitudinalSheet extends SheetCommon {

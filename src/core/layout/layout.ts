@@ -95,6 +95,9 @@ export interface StockPanel {
   readonly count: number | null
 }
 
+/** Whether a curb stands before the rail of the run. */
+export type CurbBefore = 'present' | 'none'
+
 /** Distances are inches along the rail from the run's datum, positive downstream, exact to 1/16. */
 export interface LayoutRequest {
   readonly system: LongitudinalSheet
@@ -107,6 +110,8 @@ export interface LayoutRequest {
   readonly obstructions: readonly Obstruction[]
   readonly reduced: readonly ReducedPart[]
   readonly standing: StandingPart | null
+  /** Left out where nobody said: the run is then laid out as without one, on that condition. */
+  readonly curb?: CurbBefore | undefined
   /** How much longer than the shortest covering run the search may go, inches. */
   readonly mayExtendInches: number
 }

@@ -1,5 +1,6 @@
 import type { LongitudinalSheet, OmissionRule } from '../hardware/hardware-sheet.ts'
 import type { EndSide } from './end-side.ts'
+import { doubledRail } from './gaps-at-curb.ts'
 import type { LayoutRequest } from './layout.ts'
 import type { Refusal } from './refusal.ts'
 import { type Sixteenths, sixteenths } from './sixteenths.ts'
@@ -60,11 +61,15 @@ export function postPlans(
   if (dividedClash !== null) return { plans: [], refused: [dividedClash] }
 
   const refused: Refusal[] = []
+  const mostMoved = mostMovedIn(request.system)
   let answers: readonly (readonly GapAnswer[])[] = [[]]
   for (const gap of obstructedGroups(request, frame, lattice)) {
     const options = gapAnswers(request, frame, lattice, divided, gap)
     refused.push(...options.refused)
-    answers = answers.flatMap((before) => options.answers.map((one) => [...before, one]))
+    const every = answers.flatMap((before) => options.answers.map((one) => [...before, one]))
+    answers = every.filter((chosen) => movedIn(chosen) <= mostMoved)
+    if (answers.length < every.length)
+      refused.push({ kind: 'too many posts moved', obstruction: gap.obstruction, most: mostMoved })
   }
   const nested = request.reduced.filter((part) => part.nested).map((part) => shifted(part, frame))
   const plans: PostPlan[] = []
@@ -74,6 +79,13 @@ export function postPlans(
     else refused.push(clash)
   }
   return { plans, refused }
+}
+
+const movedIn = (chosen: readonly GapAnswer[]): number => chosen.filter(({ movedTo }) => movedTo !== null).length
+
+function mostMovedIn({ movedPost }: LongitudinalSheet): number {
+  const most = movedPost === 'notStated' ? undefined : movedPost.mostInRun
+  return most === undefined || most === 'notStated' ? Number.POSITIVE_INFINITY : most.posts
 }
 
 /** No plan of this frame changes fewer posts: each one of the run that is in the way is left out or moved. */
@@ -274,6 +286,8 @@ function leftOut(
   group: ObstructedGroup,
   rule: OmissionRule,
 ): GapAnswer | Refusal {
+  const doubled = doubledRail(rule, request.curb)
+  if (doubled === null) return { kind: 'not stated at a curb', obstruction: group.obstruction, rule: rule.kind }
   const { full } = lattice
   const gap = { from: group.posts[0]! - full, to: group.posts[group.posts.length - 1]! + full }
   const each = rule.specialPostsEachSide
@@ -307,12 +321,12 @@ function leftOut(
     }
   }
   const middle = (gap.from + gap.to) / 2
-  const half = sixteenths(rule.nestedInches) / 2
+  const half = sixteenths(doubled) / 2
   const nested = half > 0 ? { from: middle - half, to: middle + half } : null
   if (nested !== null) {
     const side = reachesInto(nested, frame)
     if (side !== null)
-      return { kind: 'nested rail in unit', unit: side.name, obstruction: group.obstruction, nested: rule.nestedInches }
+      return { kind: 'nested rail in unit', unit: side.name, obstruction: group.obstruction, nested: doubled }
   }
   return { group, rule, movedTo: null, special, gap, nested, noSplice: !rule.spliceOnOmittedPost }
 }
@@ -354,8 +368,10 @@ function gapsTooNear(chosen: readonly GapAnswer[]): Refusal | null {
   return null
 }
 
-const leastBetween = (rule: OmissionRule): Sixteenths =>
-  rule.leastToNextGap === 'notStated' ? 0 : sixteenths(rule.leastToNextGap)
+function leastBetween({ leastToNextGap }: OmissionRule): Sixteenths {
+  if (leastToNextGap === 'notStated') return 0
+  return sixteenths(typeof leastToNextGap === 'number' ? leastToNextGap : leastToNextGap.inches)
+}
 
 function planOf(chosen: readonly GapAnswer[], divided: readonly Stretch[], nested: PostPlan['nested']): PostPlan {
   return {

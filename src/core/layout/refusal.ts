@@ -46,6 +46,8 @@ export type Refusal =
       readonly have: number
       readonly least: number
     }
+  | { readonly kind: 'not stated at a curb'; readonly obstruction: string; readonly rule: string }
+  | { readonly kind: 'too many posts moved'; readonly obstruction: string; readonly most: number }
   | { readonly kind: 'reduced part in unit'; readonly unit: string; readonly spacing: string }
   | { readonly kind: 'post at reduced spacing obstructed'; readonly obstruction: string; readonly spacing: string }
   | { readonly kind: 'no panels fit'; readonly between: number; readonly lengths: readonly number[] }
@@ -100,6 +102,10 @@ export function describeRefusal(refusal: Refusal): string {
       return `${refusal.obstruction}: the ${refusal.rule} needs ${length(refusal.least)} to the end unit, and only ${length(refusal.have)} is there`
     case 'gaps too near':
       return `${refusal.first} and ${refusal.second}: ${length(refusal.have)} between the gaps, at least ${length(refusal.least)} needed`
+    case 'not stated at a curb':
+      return `${refusal.obstruction}: the sheet does not say that posts may be left out by its rule for a ${refusal.rule} gap where a curb stands before the rail`
+    case 'too many posts moved':
+      return `${refusal.obstruction}: the sheet lets at most ${refusal.most} post${refusal.most === 1 ? '' : 's'} of a run be moved`
     case 'reduced part in unit':
       return `${refusal.spacing} spacing would fall within the ${refusal.unit}, whose posts stand as tested`
     case 'post at reduced spacing obstructed':

@@ -75,6 +75,34 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
     expect(layout.posts.every(({ state }) => state === 'regular')).toBe(true)
   })
 
+  // report results 357 and 395: 37 ft 6 in doubled at a curb
+  it('doubles 37 ft 6 in of rail over an omitted post at a curb, and says nothing of a long span there', () => {
+    const first: RunEnd = { kind: 'standing splice', atInches: 0, position: 'midspan' }
+    const second: RunEnd = { kind: 'standing splice', atInches: 1500, position: 'midspan' }
+    const gap = (posts: number, curb: 'present' | 'none') =>
+      solve(
+        request(at31, [0, 0], {
+          first,
+          second,
+          need: null,
+          curb,
+          obstructions: [culvert(700, 725 + 75 * (posts - 1))],
+        }),
+      )
+    const [atCurb] = gap(1, 'present').layouts
+    const out = atCurb!.omitted[0]!.alongInches
+    const doubled = atCurb!.panels.filter(({ nested }) => nested)
+    expect(doubled[0]!.fromInches).toBeLessThanOrEqual(out - 225)
+    expect(doubled.at(-1)!.toInches).toBeGreaterThanOrEqual(out + 225)
+    expect(atCurb!.panels.filter(({ toInches }) => toInches <= out - 225).every(({ nested }) => !nested)).toBe(true)
+    expect(gap(1, 'none').layouts[0]!.panels.some(({ nested }) => nested)).toBe(false)
+    expect(gap(2, 'none').layouts).toHaveLength(1)
+    expect(gap(2, 'present').layouts).toEqual([])
+    expect(gap(2, 'present').refused).toContainEqual(
+      expect.stringContaining('does not say that posts may be left out by its rule for a long span gap where a curb'),
+    )
+  })
+
   it('spans a culvert that takes two posts with three special posts on each side', () => {
     const layout = best(request(at31, [0, 1500], { obstructions: [culvert(700, 860)] }))
     expect(layout.omitted).toHaveLength(2)

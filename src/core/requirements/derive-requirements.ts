@@ -1,7 +1,9 @@
 import { agreementDates, agreementSource } from '../hardware/agreement-dates.ts'
 import { feetInchesText } from '../hardware/dimension-text.ts'
 import type { Cited, EndSheet, HardwareSheet, SheetRule } from '../hardware/hardware-sheet.ts'
+import { doubledRail, gapsThatDependOnCurb } from '../layout/gaps-at-curb.ts'
 import type { LayoutPanel, LayoutPost, LayoutSplice, Unit } from '../layout/layout.ts'
+import { newSlotRule, noCurbRule } from './changed-post-rules.ts'
 import {
   blockRule,
   hingeRule,
@@ -82,6 +84,7 @@ function postRequirements(model: RunModel, post: LayoutPost): Requirement[] {
   if (sheet.kind === 'longitudinal') {
     const cited = post.state === 'special' ? specialCited(model, post) : sheet.post
     rules.push(postKindRule(post.kind, cited), blockRule(post.block, sheet.post), railBoltRule(true, sheet.post))
+    rules.push(...slotRules(model, post))
   } else {
     rules.push(...unitPostRules(model, post, sheet))
   }
@@ -93,6 +96,11 @@ function postRequirements(model: RunModel, post: LayoutPost): Requirement[] {
     ),
   )
   return rules.map((rule) => requirementOf(rule, place, sheet))
+}
+
+function slotRules({ system }: RunModel, post: LayoutPost): RuleText[] {
+  const rule = post.state === 'moved' && system.movedPost !== 'notStated' ? newSlotRule(system.movedPost) : null
+  return rule === null ? [] : [rule]
 }
 
 const specialCited = (model: RunModel, post: LayoutPost): Cited =>
@@ -116,11 +124,15 @@ function sheetRules(sheet: HardwareSheet, applies: (rule: SheetRule) => boolean)
 
 function spaceRequirements(model: RunModel): Requirement[] {
   const { posts, omitted } = model.layout
-  return posts.slice(1).map((after, i) => {
+  const dependOnCurb = model.curb === undefined ? gapsThatDependOnCurb(model.layout, model.system) : []
+  return posts.slice(1).flatMap((after, i) => {
     const before = posts[i]!
     const sheet = before.unit === after.unit ? sheetOf(model, before.unit) : model.system
     const gap = omitted.filter(({ alongInches }) => alongInches > before.alongInches && alongInches < after.alongInches)
-    return requirementOf(spacingRule(sheet.postSpacing, before, after, gap), spacePlace(before, after), sheet)
+    const rules = [spacingRule(sheet.postSpacing, before, after, gap)]
+    const byCurb = dependOnCurb.find((one) => gap.includes(one.omitted[0]!))
+    if (byCurb !== undefined) rules.push(noCurbRule(byCurb))
+    return rules.map((rule) => requirementOf(rule, spacePlace(before, after), sheet))
   })
 }
 
@@ -137,9 +149,17 @@ function panelRequirements(model: RunModel, panel: LayoutPanel): Requirement[] {
       ...sheetRules(sheet, (rule) => rule.at.kind === 'panels' && rule.at.numbers.includes(panel.ownNumber ?? 0)),
     )
   }
-  if (panel.nested) rules.push(nestedRule(model.system.omissions.find(({ nestedInches }) => nestedInches > 0) ?? cited))
+  if (panel.nested) rules.push(nestedRule(nestedCited(model) ?? cited))
   if (sheet.straightness !== 'notStated') rules.push(straightnessRule(sheet.straightness, panel, model.layout.posts))
   return rules.map((rule) => requirementOf(rule, place, sheet))
+}
+
+/** The rule of the sheet by which rail of this layout is doubled; null where the run file asks for it. */
+function nestedCited({ layout, system, curb }: RunModel): Cited | null {
+  const rules = system.omissions.filter(({ kind }) => layout.omitted.some(({ rule }) => rule === kind))
+  const rule = rules.find((one) => (doubledRail(one, curb) ?? 0) > 0)
+  const atCurb = curb === 'present' ? rule?.nestedAtCurb : undefined
+  return atCurb === undefined || atCurb === 'notStated' ? (rule ?? null) : atCurb
 }
 
 function panelCited(sheet: HardwareSheet, panel: LayoutPanel): Cited {

@@ -57,9 +57,20 @@ export function spacingRule(
     },
     how: `${tolerance.measured}; or pull one tape from post 1 and read every post on it.`,
     why: 'Wider, the rail pockets; and the bolts no longer meet the slots.',
-    remedy: 'Move the post; the rail slot may not be enlarged in the field.',
+    remedy: `Move the post. ${slotSentence([before, after])}`,
     hold: false,
   }
+}
+
+/**
+ * What of the slots in the rail when one of these posts is set right: a post of the run comes back to its own slot, a
+ * moved one has no slot of its own yet.
+ */
+export const slotSentence = (posts: readonly Pick<LayoutPost, 'number' | 'state'>[]): string => {
+  const moved = posts.find(({ state }) => state === 'moved')
+  return moved === undefined
+    ? 'The rail slot may not be enlarged in the field.'
+    : `No slot may be enlarged in the field: post ${moved.number}, which is moved by the layout, gets a new one, as its own requirement says.`
 }
 
 /** How far the middle of a panel lies from the chord between its ends: measured, or from offsets of its posts. */

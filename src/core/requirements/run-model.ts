@@ -1,5 +1,5 @@
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
-import type { Layout, RunEnd, Unit } from '../layout/layout.ts'
+import type { CurbBefore, Layout, RunEnd, Unit } from '../layout/layout.ts'
 
 /** A chosen layout with everything that decides what must be true of it. */
 export interface RunModel {
@@ -11,6 +11,8 @@ export interface RunModel {
   readonly work: 'new' | 'standing' | null
   /** ISO date of the letting; null when not said. */
   readonly letting: string | null
+  /** Left out when not said. */
+  readonly curb?: CurbBefore | undefined
 }
 
 export function sheetOf(model: RunModel, unit: Unit): EndSheet | LongitudinalSheet {

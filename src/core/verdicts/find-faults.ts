@@ -1,6 +1,7 @@
 import { feetInchesText, lengthText } from '../hardware/dimension-text.ts'
 import { type PanelSwap, swapPanels } from '../layout/swap-panels.ts'
 import type { Reading } from '../measurement/reading.ts'
+import { slotSentence } from '../requirements/measured-rules.ts'
 import type { Requirement } from '../requirements/requirement.ts'
 import type { RunModel } from '../requirements/run-model.ts'
 import { exactLength, type LengthUnit, lengthIn } from '../units/exact-length.ts'
@@ -27,7 +28,7 @@ export function findFaults(
   const grouped = ['rail-height', 'stub-height', 'spacing', 'panel-length', 'splice-position']
   const findings = [
     ...heightFindings(of('rail-height', 'stub-height'), judged),
-    ...spacingFindings(of('spacing'), judged),
+    ...spacingFindings(model, of('spacing'), judged),
     ...panelFindings(model, of('panel-length', 'splice-position'), readings),
     ...failed.filter(({ requirement }) => !grouped.includes(requirement.topic)).map(plainFinding),
   ]
@@ -88,7 +89,8 @@ function readingIn(unit: LengthUnit, reading: HeightReading | null): HeightReadi
 }
 
 /** Two neighbouring spaces that are wrong by opposite amounts mean one post in the wrong place. */
-function spacingFindings(failed: readonly Judged[], judged: readonly Judged[]): Finding[] {
+function spacingFindings(model: RunModel, failed: readonly Judged[], judged: readonly Judged[]): Finding[] {
+  const { posts } = model.layout
   const findings: Finding[] = []
   const taken = new Set<Judged>()
   for (const one of failed) {
@@ -106,12 +108,16 @@ function spacingFindings(failed: readonly Judged[], judged: readonly Judged[]): 
         findingOf(
           [one, next],
           what,
-          `Move post ${post} ${move}; both spaces then come right. The rail slot may not be enlarged in the field.`,
+          `Move post ${post} ${move}; both spaces then come right. ${slotSentence(posts.filter(({ number }) => number === post))}`,
         ),
       )
     } else {
       findings.push(
-        findingOf([one], `${describeReason(one.verdict.because)}. ${one.requirement.must}`, spacingRemedy(one, judged)),
+        findingOf(
+          [one],
+          `${describeReason(one.verdict.because)}. ${one.requirement.must}`,
+          spacingRemedy(model, one, judged),
+        ),
       )
     }
   }
@@ -139,7 +145,7 @@ function isWithin(difference: number, { requirement }: Judged): boolean {
   return difference >= low - nominal && difference <= high - nominal
 }
 
-function spacingRemedy(one: Judged, judged: readonly Judged[]): string {
+function spacingRemedy({ layout }: RunModel, one: Judged, judged: readonly Judged[]): string {
   const over = excess(one)
   const before = one.requirement.place.number
   const away = over > 0 ? 'closer to' : 'away from'
@@ -151,7 +157,7 @@ function spacingRemedy(one: Judged, judged: readonly Judged[]): string {
     later.length === 0
       ? ''
       : ` ${later.length} of the spaces beyond ${later.length === 1 ? 'is' : 'are'} unread: measure first whether every post beyond is out by the same amount.`
-  return `Move post ${before + 1} and every post beyond that is out by the same amount ${lengthText(Math.abs(over), unitOf(one))} ${away} post ${before}.${rest} The rail slot may not be enlarged in the field.`
+  return `Move post ${before + 1} and every post beyond that is out by the same amount ${lengthText(Math.abs(over), unitOf(one))} ${away} post ${before}.${rest} ${slotSentence(layout.posts.filter(({ number }) => number > before))}`
 }
 
 /** Wrong splices follow from wrong panels: one finding, with the fewest panels to exchange. */

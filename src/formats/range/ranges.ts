@@ -89,6 +89,7 @@ export const ranges = {
   spacing: judgement(6, 1200, null, 'Inches between posts'),
   sheetNumber: judgement(1, 500, null, 'Posts and panels of one hardware unit'),
   sheetCount: judgement(0, 50, null, 'Special posts beside a gap'),
+  boltSlot: judgement(0.25, 12, null, 'Inches, each way; the usual slot of a rail is 3/4 in by 2 1/2 in'),
   workingWidth: practice(1, 400, both(20, 150), 'Inches; W-beam deflects 1 to 10 ft'),
   readingValue: judgement(-20_000_000, 20_000_000, null, 'A length in any of the units; 10 miles are 16 093 440 mm'),
   photoBytes: judgement(1, 25 * 1024 * 1024, null, 'The largest photo that is taken in, 25 MiB'),

@@ -51,6 +51,7 @@ describe('readRun', () => {
         { inches: 187.5, count: null },
       ],
       obstructions: [{ name: 'culvert', fromInches: 480, toInches: 540 }],
+      curb: 'present',
       reduced: [
         { fromInches: 300, toInches: 600, spacing: 'half', nested: false },
         { fromInches: 600, toInches: 700.0625, spacing: 'quarter', nested: true },

@@ -1,5 +1,5 @@
 import type { HardwareSheet, SplicePosition } from '../../core/hardware/hardware-sheet.ts'
-import type { Obstruction, ReducedPart, StandingPart, StockPanel } from '../../core/layout/layout.ts'
+import type { CurbBefore, Obstruction, ReducedPart, StandingPart, StockPanel } from '../../core/layout/layout.ts'
 import type { Instrument } from '../../core/measurement/instruments.ts'
 import { ok, type Result } from '../../core/result.ts'
 import type { DecisionRule } from '../../core/verdicts/verdict.ts'
@@ -54,6 +54,8 @@ export interface RunFile {
   /** Null for every length that the sheet allows, as many as wanted. */
   readonly stock: readonly StockPanel[] | null
   readonly obstructions: readonly Obstruction[]
+  /** Whether a curb stands before the rail; left out, so that the file stays what it was, where nobody said. */
+  readonly curb?: CurbBefore | undefined
   readonly reduced: readonly ReducedPart[]
   readonly standing: StandingPart | null
   readonly mayExtendInches: number

@@ -22,6 +22,7 @@ export const fullRun = {
   need: { from: 0, to: "100'" },
   stock: ['12.5 ft', { length: 112.5, count: 2 }, '15 ft 7 1/2 in'],
   obstructions: [{ name: 'culvert', from: "40'", to: 540 }],
+  curb: 'present',
   reduced: [
     { from: 300, to: 600, spacing: 'half' },
     { from: 600, to: 700.0625, spacing: 'quarter', nested: true },

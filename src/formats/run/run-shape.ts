@@ -75,6 +75,9 @@ export const runShape = z.strictObject({
     listOf(z.strictObject({ name: text, from: stretchFrom, to: stretchTo }), 'obstructions'),
     [],
   ),
+  curb: z
+    .optional(z.enum(['present', 'none']))
+    .check(z.meta({ description: 'Whether a curb stands before the rail: it decides what a gap in the posts needs.' })),
   reduced: z._default(
     listOf(
       z.strictObject({

@@ -1,6 +1,6 @@
 import type { RunFile, RunFileEnd } from './run-file.ts'
 
-/** The run as the text that `readRun` reads back, nothing left to a default. */
+/** The run as the text that `readRun` reads back, nothing left to a default; what it does not say stays unsaid. */
 export const writeRun = (run: RunFile): string => `${JSON.stringify(toShape(run), null, 2)}\n`
 
 function toShape(run: RunFile): unknown {
@@ -18,6 +18,7 @@ function toShape(run: RunFile): unknown {
     need: need && { from: need.fromInches, to: need.toInches },
     stock: run.stock?.map(({ inches, count }) => (count === null ? inches : { length: inches, count })) ?? null,
     obstructions: run.obstructions.map(({ name, fromInches, toInches }) => ({ name, from: fromInches, to: toInches })),
+    ...(run.curb === undefined ? {} : { curb: run.curb }),
     reduced: run.reduced.map(({ fromInches, toInches, ...part }) => ({ from: fromInches, to: toInches, ...part })),
     standing: standing && {
       postOneAt: standing.postOneAtInches,

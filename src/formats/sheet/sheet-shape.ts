@@ -139,8 +139,16 @@ export const sheetShape = once(() => {
       specialPostsEachSide: rangedWhole('sheetCount'),
       specialPostKind: z.nullable(text),
       leastToEndUnit: z.union([inchesFromZero, notStated]),
-      leastToNextGap: z.union([inchesFromZero, notStated]),
+      leastToNextGap: z
+        .union([inchesFromZero, citedInchesFromZero, notStated])
+        .check(z.meta({ description: "A bare number comes from the rule's own source." })),
       nestedInches: inchesFromZero,
+      nestedAtCurb: z.optional(z.union([citedInchesFromZero, notStated])).check(
+        z.meta({
+          description:
+            'Rail that is doubled where a curb stands before it. Not stated, the gap is not allowed at a curb.',
+        }),
+      ),
       spliceOnOmittedPost: z.boolean(),
       ...cited,
     })
@@ -164,7 +172,29 @@ export const sheetShape = once(() => {
         halfBeforeQuarter: citedInchesFromZero,
       }),
       omissions: listOf(omission, 'sheetParts'),
-      movedPost: z.union([z.strictObject({ most: citedInches, atSplice: z.boolean(), ...cited }), notStated]),
+      movedPost: z.union([
+        z.strictObject({
+          most: citedInches,
+          atSplice: z.boolean(),
+          mostInRun: z
+            .optional(z.union([z.strictObject({ posts: whole, ...cited }), notStated]))
+            .check(z.meta({ description: 'Most posts of one run that may be moved.' })),
+          newSlot: z
+            .optional(
+              z.union([
+                z.strictObject({
+                  widthInches: ranged('boltSlot'),
+                  lengthInches: ranged('boltSlot'),
+                  ...cited,
+                }),
+                notStated,
+              ]),
+            )
+            .check(z.meta({ description: 'The slot that is cut for the bolt of a moved post.' })),
+          ...cited,
+        }),
+        notStated,
+      ]),
       shortestRun: z.union([citedInches, notStated]),
       workingWidths: listOf(
         // Across the rail and often published in metres: not held to sixteenths.

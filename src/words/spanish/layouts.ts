@@ -43,6 +43,20 @@ export const layoutWords: SpanishWords = {
       "post at # left out for $, by the sheet's rule for a $ gap",
       'se omite el poste a # por $, según la regla de la ficha para un hueco $',
     ],
+    [
+      '$: laid out as without a curb, the run does not say whether one stands before the rail; at a curb # of rail has to be doubled',
+      '$: dispuesto como sin bordillo, el tramo no dice si hay uno delante de la baranda; junto a un bordillo hay que doblar # de baranda',
+    ],
+    [
+      '$: laid out as without a curb, the run does not say whether one stands before the rail; at a curb the sheet does not allow this gap',
+      '$: dispuesto como sin bordillo, el tramo no dice si hay uno delante de la baranda; junto a un bordillo la ficha no permite este hueco',
+    ],
+    [
+      '$: the sheet does not say that posts may be left out by its rule for a $ gap where a curb stands before the rail',
+      '$: la ficha no dice que se puedan omitir postes por su regla para un hueco $ donde hay un bordillo delante de la baranda',
+    ],
+    ['$: the sheet lets at most # post of a run be moved', '$: la ficha deja mover a lo más # poste de un tramo'],
+    ['$: the sheet lets at most # posts of a run be moved', '$: la ficha deja mover a lo más # postes de un tramo'],
     ['post # is moved along the rail', 'el poste # está movido a lo largo de la baranda'],
     ['post # is a $', 'el poste # es un $'],
     [

@@ -14,6 +14,7 @@ export const nameWords: SpanishWords = {
     'W-to-thrie transition': 'Transición de doble a triple onda',
     'Facts of the trade on flared, cable-anchored terminals of the older generation':
       'Saber del oficio sobre terminales abocinados anclados con cable de la generación anterior',
+    'no document prints a number of posts': 'ningún documento imprime un número de postes',
     'common practice; no document': 'práctica común; sin documento',
     'Recalled by the writer of this example': 'De memoria de quien escribió este ejemplo',
     'no document checked': 'sin cotejar con ningún documento',
@@ -27,6 +28,15 @@ export const nameWords: SpanishWords = {
   patterns: [
     ['MASH # and NCHRP #', 'MASH # y NCHRP #'],
     ['number #', 'número #'],
+    ['number # (words of the asking state)', 'número # (palabras del estado que pregunta)'],
+    [
+      'numbers # (how the new slot is made) and # (its size, words of the asking state)',
+      'números # (cómo se hace la ranura nueva) y # (su tamaño, palabras del estado que pregunta)',
+    ],
+    [
+      "Our reading of 'discrete locations, not throughout a system' (public answer #)",
+      "Nuestra lectura de 'discrete locations, not throughout a system' (respuesta pública #)",
+    ],
     [
       'numbers # and # (posts beside the span, # of level ground behind them), # (doubled rail)',
       'números # y # (postes junto al vano, # de terreno llano detrás), # (baranda doble)',

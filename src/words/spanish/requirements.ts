@@ -57,8 +57,8 @@ export const requirementWords: SpanishWords = {
     Slotted: 'Con ranuras',
     'No slots': 'Sin ranuras',
     'Look along the middle of the panel.': 'Mire a lo largo del centro del panel.',
-    'The slots let the panel crush in the head; a plain panel stops the car or spears it.':
-      'Las ranuras dejan que el panel se aplaste en la cabeza; un panel liso detiene el vehículo de golpe o lo atraviesa.',
+    'The slots make the panel bend at a lower force when the end is hit, and leave its strength in tension; a plain panel resists far more.':
+      'Las ranuras hacen que el panel se doble con menos fuerza cuando golpean el extremo, y le dejan su resistencia a la tracción; un panel sin ranuras resiste mucho más.',
     'Another length': 'Otra longitud',
     'Measure from splice centre to splice centre, not from end to end of the sheet: a panel is about a foot longer overall.':
       'Mida de centro de empalme a centro de empalme, no de punta a punta de la chapa: un panel mide en total cerca de un pie más.',
@@ -99,7 +99,7 @@ export const requirementWords: SpanishWords = {
     'Lower the post or reset it.': 'Baje el poste o vuelva a colocarlo.',
     'Wider, the rail pockets; and the bolts no longer meet the slots.':
       'Más separados, la baranda se embolsa, y los tornillos ya no coinciden con las ranuras.',
-    'Move the post; the rail slot may not be enlarged in the field.':
+    'Move the post. The rail slot may not be enlarged in the field.':
       'Mueva el poste; la ranura de la baranda no se puede agrandar en obra.',
     'The terminal was tested with straight panels; a curved one buckles out of line when the head is struck.':
       'El terminal se ensayó con paneles rectos; uno curvo se pandea fuera de línea cuando golpean la cabeza.',
@@ -112,6 +112,22 @@ export const requirementWords: SpanishWords = {
     'New work let after the agreement date needs MASH 2016 hardware; standing hardware may serve out its life.':
       'La obra nueva adjudicada después de la fecha del acuerdo necesita herrajes según MASH 2016; los existentes pueden cumplir su vida útil.',
     'The rail slot may not be enlarged in the field.': 'La ranura de la baranda no se puede agrandar en obra.',
+    'Move the post.': 'Mueva el poste.',
+    'No curb': 'Sin bordillo',
+    'A curb': 'Un bordillo',
+    'Look along the edge of the pavement in front of the gap.':
+      'Mire a lo largo del borde del pavimento delante del hueco.',
+    'Coming over a curb a vehicle loads the rail across a gap otherwise than in the test without one; plain rail has torn there.':
+      'Al pasar sobre un bordillo, un vehículo carga la baranda del hueco de otra manera que en el ensayo sin él; ahí se ha rasgado la baranda corriente.',
+    'Lay the run out again and say that there is a curb: the sheet does not allow this gap at a curb.':
+      'Disponga el tramo de nuevo y diga que hay un bordillo: la ficha no permite este hueco junto a un bordillo.',
+    'A new slot without zinc': 'Una ranura nueva sin zinc',
+    'A new slot of another size, rough or torch-cut': 'Una ranura nueva de otro tamaño, áspera o cortada con soplete',
+    'The old slot enlarged': 'La ranura vieja agrandada',
+    'Look at the face and the back of the rail at the moved post and where the post would have stood.':
+      'Mire la cara y la espalda de la baranda en el poste movido y donde habría estado el poste.',
+    'A rough or enlarged slot is where the rail tears under load; bare steel rusts there.':
+      'Por una ranura áspera o agrandada se rasga la baranda bajo carga; ahí se oxida el acero sin zinc.',
     'the run': 'el tramo',
     'limits not stated': 'sin límites indicados',
     'steel tape': 'cinta de acero',
@@ -193,6 +209,27 @@ export const requirementWords: SpanishWords = {
     [
       'The posts stand $ apart, centre to centre ($ posts are left out for $).',
       'Los postes están a $ uno de otro, de centro a centro (se omiten $ postes por $).',
+    ],
+    [
+      'No slot may be enlarged in the field: post #, which is moved by the layout, gets a new one, as its own requirement says.',
+      'Ninguna ranura se puede agrandar en obra: el poste #, que la disposición mueve, recibe una nueva, como dice su propio requisito.',
+    ],
+    [
+      'No curb stands before the rail where posts are left out for $.',
+      'No hay bordillo delante de la baranda donde se omiten postes por $.',
+    ],
+    [
+      'Lay the run out again and say that there is a curb: # of rail round the gap then has to be doubled.',
+      'Disponga el tramo de nuevo y diga que hay un bordillo: entonces hay que doblar # de baranda junto al hueco.',
+    ],
+    [
+      'The rail is bolted to the moved post through a new slot of # x #, cut smooth and sprayed with zinc; the old slot stays as it was made.',
+      'La baranda está atornillada al poste movido por una ranura nueva de # x #, de corte liso y rociada con zinc; la ranura vieja queda como se hizo.',
+    ],
+    ['A new slot of # x #, smooth, zinc-sprayed', 'Una ranura nueva de # x #, lisa, rociada con zinc'],
+    [
+      'Spray a bare slot with zinc. Where the slot is rough, of another size or an old one enlarged, replace the panel and cut a new slot of # x #, smooth and sprayed with zinc.',
+      'Rocíe con zinc la ranura que no lo tenga. Donde la ranura sea áspera, de otro tamaño o una vieja agrandada, cambie el panel y corte una ranura nueva de # x #, lisa y rociada con zinc.',
     ],
     ['The posts stand $ apart, centre to centre.', 'Los postes están a $ uno de otro, de centro a centro.'],
     [

@@ -18,6 +18,8 @@ export const shippedSheetWords: SpanishWords = {
       'Ponga los tornillos de empalme de 5/8 x 1 1/4 in que faltan, con tuercas rebajadas, y apriete los ocho.',
     'The rail from this splice to the next has no tear, no flattened part and no hole that was not made in the factory.':
       'De este empalme al siguiente la baranda no tiene rasgón, parte aplastada ni agujero que no sea de fábrica.',
+    'The rail from this splice to the next has no tear, no flattened part and no hole but those made in the factory and the new slot of a moved post.':
+      'De este empalme al siguiente la baranda no tiene rasgón, parte aplastada ni más agujeros que los de fábrica y la ranura nueva de un poste movido.',
     Sound: 'Sana',
     'Torn, flattened or with a hole': 'Rasgada, aplastada o con un agujero',
     'Walk the face and run a hand along the top and bottom edges.':

@@ -46,6 +46,19 @@ export const runFiles: Readonly<Record<string, object>> = {
     need: { from: '-90 ft', to: '90 ft' },
   },
   'moved post': { obstructions: [{ name: 'the utility', from: '2 ft', to: '2 ft 6 in' }] },
+  'lawfully moved post': {
+    system: 'w-beam-post-splice-27-3-4',
+    first: { standingSplice: { at: 0, position: 'post' } },
+    second: { standingSplice: { at: '125 ft', position: 'post' } },
+    need: null,
+    obstructions: [
+      { name: 'the utility', from: 445, to: 455 },
+      { name: 'the culvert', from: 1045, to: 1070 },
+    ],
+    curb: undefined,
+  },
+  'gap at a curb not said': { curb: undefined },
+  'gap at a curb': { curb: 'present', need: { from: '-90 ft', to: '90 ft' } },
   standing: {
     first: { standingSplice: { at: 0, position: 'midspan' } },
     need: { from: 0, to: '100 ft' },
