@@ -15,8 +15,8 @@ beforeAll(async () => {
 })
 
 /**
- * Of these runs the referee finds lawful: 154 of 300, 174 of 300, 62 of 150 and 145 of 200; with posts changed 55, 66, 20
- * and 46; with odd panels 107, 97, 52 and 65. The bounds below keep the comparison from growing empty.
+ * Of these runs the referee finds lawful: 128 of 300, 150 of 300, 120 of 300 and 213 of 400; with posts changed 29, 31, 24
+ * and 30; with odd panels 79, 90, 96 and 123. The bounds below keep the comparison from growing empty.
  */
 describe('the solver and an integer program find the same optimum', () => {
   it.each([
@@ -28,7 +28,7 @@ describe('the solver and an integer program find the same optimum', () => {
     expect(tally.differences).toEqual([])
     expect(tally.lawful).toBeGreaterThan(0.3 * runs)
     expect(tally.unlawful).toBeGreaterThan(0.2 * runs)
-    expect(tally.withChangedPosts).toBeGreaterThan(0.08 * runs)
+    expect(tally.withChangedPosts).toBeGreaterThan(0.06 * runs)
     expect(tally.withOddPanels).toBeGreaterThan(0.2 * runs)
   })
 
@@ -36,10 +36,10 @@ describe('the solver and an integer program find the same optimum', () => {
     const known: PanelScores = new Map()
     const tally = compare('none', 400, 1959, (request) => bestSlidingScore(highs, request, known))
     expect(tally.differences).toEqual([])
-    expect(tally.lawful).toBeGreaterThan(100)
-    expect(tally.unlawful).toBeGreaterThan(40)
+    expect(tally.lawful).toBeGreaterThan(150)
+    expect(tally.unlawful).toBeGreaterThan(100)
     expect(tally.withChangedPosts).toBeGreaterThan(20)
-    expect(tally.withOddPanels).toBeGreaterThan(40)
+    expect(tally.withOddPanels).toBeGreaterThan(80)
   })
 })
 

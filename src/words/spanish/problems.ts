@@ -3,6 +3,7 @@ import type { SpanishWords } from './spanish-words.ts'
 /** Why what was typed cannot be read, and what a file had to say instead of what it says. */
 export const problemWords: SpanishWords = {
   sentences: {
+    'no slope of a face that is vertical': 'ninguna inclinación de una cara que es vertical',
     'the text is empty, a length is expected': 'el texto está vacío, se espera una longitud',
     'the text is empty, a station is expected': 'el texto está vacío, se espera una estación',
     'a number is expected here': 'aquí se espera un número',
