@@ -52,7 +52,7 @@ const seed = { seed: 20260112, numRuns: 300 }
 
 describe.each(systems)('judged in exact lengths, in $units units', (system) => {
   const { foot, inch, step, small } = system
-  // 60 in at full spacing
+  // 60 in at full spacing, where MASH governs
   const room = Number((5 * foot).toFixed(4))
 
   it('a wall on the limit meets, and one step nearer fails, wherever the rail stands', () => {

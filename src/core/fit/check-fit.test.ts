@@ -32,24 +32,6 @@ describe('checkFit', () => {
     },
   )
 
-  // public answers 2043 and 346: 60 in at full spacing as agencies plan, 44 in at half, 35 in at quarter
-  it.each([
-    [60, 'meets', null],
-    [59, 'fails', /^half spacing for 56 ft 3 in: needs 3 ft 8 in/],
-    [44, 'fails', /^half spacing/],
-    [
-      43,
-      'fails',
-      /^quarter spacing for 56 ft 3 in: needs 2 ft 11 in, with 12 ft 6 in of half spacing before and after it/,
-    ],
-    [34, 'fails', /^move the rail 2 ft 2 in farther from the pier/],
-  ] as const)('with %d in behind the rail: %s', (clear, verdict, change) => {
-    const found = check(/room behind the rail/, { nearest: { ...facts.nearest!, clear: inches(clear) } })
-    expect(found.verdict).toBe(verdict)
-    if (change === null) expect(found.smallestChange).toBeNull()
-    else expect(found.smallestChange).toMatch(change)
-  })
-
   it('wants a crashworthy terminal where opposing traffic can reach the departure end', () => {
     expect(check(/departure end/, { opposingReaches: true })).toMatchObject({
       verdict: 'fails',

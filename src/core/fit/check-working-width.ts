@@ -1,5 +1,6 @@
+import { agreementDates } from '../hardware/agreement-dates.ts'
 import { feetInchesText } from '../hardware/dimension-text.ts'
-import type { LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import type { LongitudinalSheet, TestStandard, WorkingWidth } from '../hardware/hardware-sheet.ts'
 import { exactLength } from '../units/exact-length.ts'
 import type { FitCheck, FitFacts } from './fit.ts'
 import { exceedingText, fitCheck, reachingText, sheetSource } from './fit-check.ts'
@@ -11,38 +12,70 @@ const beforeHazardFeet = 25
 export function checkWorkingWidth(facts: FitFacts): FitCheck[] {
   const { system, nearest, spacing } = facts
   if (system === null || nearest === null) return []
-  const width = system.workingWidths.find((one) => one.spacing === spacing)
-  if (width === undefined) return [unstated(system, facts)]
+  const standard = governing(system, facts)
+  const width = widthOf(system, spacing, standard)
+  const what = `room behind the rail to ${nearest.hazard}, at ${spacing} spacing`
+  const value = reachingText(nearest.clear)
+  if (width === null || width.inches === 'notStated')
+    return [
+      fitCheck({
+        what,
+        meets: null,
+        limit: `not stated for ${spacing} spacing under ${standard}`,
+        value,
+        ...sheetSource(system, width ?? system.splice),
+        change: '',
+      }),
+    ]
   const short = exactLength(width.inches, 'in') - nearest.clear
   return [
     fitCheck({
-      what: `room behind the rail to ${nearest.hazard}, at ${spacing} spacing`,
+      what,
       meets: short <= 0,
-      limit: `at least ${feetInchesText(width.inches)} from the front face of the rail`,
-      value: reachingText(nearest.clear),
+      limit: `at least ${feetInchesText(width.inches)} from the front face of the rail, under ${standard}`,
+      value,
       ...sheetSource(system, width),
-      change: stiffer(system, facts) ?? `move the rail ${exceedingText(short)} farther from ${nearest.hazard}`,
+      change:
+        stiffer(system, standard, facts) ?? `move the rail ${exceedingText(short)} farther from ${nearest.hazard}`,
     }),
   ]
 }
 
-function unstated(system: LongitudinalSheet, { spacing, nearest }: FitFacts): FitCheck {
-  return fitCheck({
-    what: `room behind the rail to ${nearest!.hazard}, at ${spacing} spacing`,
-    meets: null,
-    limit: `not stated for ${spacing} spacing`,
-    value: reachingText(nearest!.clear),
-    ...sheetSource(system, system.splice),
-    change: '',
-  })
+/** The standard whose tests the work rests on: where it is not known that NCHRP 350 is enough, MASH. */
+function governing({ category }: LongitudinalSheet, { work, letting }: FitFacts): TestStandard {
+  const date = agreementDates.find((one) => one.category === category)!
+  const isOlder = work === 'standing' || (work === 'new' && letting !== null && letting <= date.lastLetting)
+  return isOlder ? 'NCHRP 350' : 'MASH'
 }
 
-/** The widest closer spacing whose working width fits, and over how much rail; null when none does. */
-function stiffer(system: LongitudinalSheet, { nearest, spacing, twoWay }: FitFacts): string | null {
-  const closer = { full: ['half', 'quarter'], half: ['quarter'], quarter: [] }[spacing]
+/** The sheet's row; where NCHRP 350 is enough and nothing is tested to it, that of MASH. Null when there is none. */
+function widthOf(
+  system: LongitudinalSheet,
+  spacing: WorkingWidth['spacing'],
+  standard: TestStandard,
+): WorkingWidth | null {
+  const rows = system.workingWidths.filter((one) => one.spacing === spacing)
+  const of = (wanted: TestStandard) => rows.find((row) => standardOf(row, system) === wanted) ?? null
+  return of(standard) ?? (standard === 'NCHRP 350' ? of('MASH') : null)
+}
+
+function standardOf({ standard }: WorkingWidth, { criteria }: LongitudinalSheet): TestStandard | null {
+  if (standard !== undefined) return standard
+  const tested = new Set(criteria.map((one) => one.standard))
+  return tested.size === 1 ? [...tested][0]! : null
+}
+
+/** The widest closer spacing whose working width is stated and fits, and over how much rail; null when none does. */
+function stiffer(
+  system: LongitudinalSheet,
+  standard: TestStandard,
+  { nearest, spacing, twoWay }: FitFacts,
+): string | null {
+  const closer = ({ full: ['half', 'quarter'], half: ['quarter'], quarter: [] } as const)[spacing]
   for (const one of closer) {
-    const width = system.workingWidths.find((row) => row.spacing === one)
-    if (width === undefined || nearest!.clear < exactLength(width.inches, 'in')) continue
+    const width = widthOf(system, one, standard)
+    if (width === null || width.inches === 'notStated') continue
+    if (nearest!.clear < exactLength(width.inches, 'in')) continue
     const along = nearest!.length + exactLength(beforeHazardFeet, 'ft') * (twoWay ? 2 : 1)
     const { full } = system.spacings
     const inches = Math.ceil(along / exactLength(full.inches, 'in')) * full.inches

@@ -41,8 +41,10 @@ export type SplicePosition = 'post' | 'midspan'
 /** Which panel lies on the traffic side of a splice. */
 export type LapRule = 'adjacent traffic' | 'terminal end-on'
 
+export type TestStandard = 'NCHRP 350' | 'MASH'
+
 export interface Criteria extends Cited {
-  readonly standard: 'NCHRP 350' | 'MASH'
+  readonly standard: TestStandard
   /** Year of the edition, as 2016 for MASH 2016; 1993 for NCHRP Report 350. */
   readonly edition: number
   readonly testLevel: number
@@ -229,11 +231,15 @@ export interface LongitudinalSheet extends SheetCommon {
   readonly omissions: readonly OmissionRule[]
   readonly movedPost: MovedPostRule | 'notStated'
   readonly shortestRun: CitedInches | 'notStated'
-  /** Distance from the front face of rail to the hazard that each spacing needs. */
-  readonly workingWidths: readonly ({
-    readonly spacing: 'full' | 'half' | 'quarter'
-    readonly inches: number
-  } & Cited)[]
+  readonly workingWidths: readonly WorkingWidth[]
+}
+
+/** Distance from the front face of rail to the hazard that a spacing needs, as tested to one standard. */
+export interface WorkingWidth extends Cited {
+  readonly spacing: 'full' | 'half' | 'quarter'
+  /** Left out by older sheets: then the one standard to which the sheet was tested, if it is one. */
+  readonly standard?: TestStandard | undefined
+  readonly inches: Stated<number>
 }
 
 /** A unit that ends a run. Its origin is post 1, or for a bridge end the connection to the bridge. */

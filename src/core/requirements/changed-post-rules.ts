@@ -1,10 +1,10 @@
 import { feetInchesText, lengthText } from '../hardware/dimension-text.ts'
 import type { MovedPostRule, NewSlot } from '../hardware/hardware-sheet.ts'
 import type { GapByCurb } from '../layout/gaps-at-curb.ts'
-import type { RuleText } from './common-rules.ts'
+import type { DerivedRule } from './common-rules.ts'
 
 /** What holds where posts are left out and nobody said whether a curb stands before the rail. */
-export const noCurbRule = ({ rule, obstruction, doubled }: GapByCurb): RuleText => ({
+export const noCurbRule = ({ rule, obstruction, doubled }: GapByCurb): DerivedRule => ({
   topic: 'curb',
   figure: null,
   cited: rule.nestedAtCurb === undefined || rule.nestedAtCurb === 'notStated' ? rule : rule.nestedAtCurb,
@@ -30,7 +30,7 @@ const sizeText = ({ widthInches, lengthInches }: NewSlot): string =>
   `${lengthText(widthInches, 'in').replace(' in', '')} x ${lengthText(lengthInches, 'in')}`
 
 /** How the rail is held where a post was lawfully moved; null where the sheet does not say how its slot is made. */
-export function newSlotRule({ newSlot }: MovedPostRule): RuleText | null {
+export function newSlotRule({ newSlot }: MovedPostRule): DerivedRule | null {
   if (newSlot === undefined || newSlot === 'notStated') return null
   const size = sizeText(newSlot)
   return {

@@ -19,6 +19,8 @@ export const derivedTopics = [
   'straightness',
   'splice-position',
   'lap',
+  'curb',
+  'new-slot',
 ] as const
 
 /** Decided from the run file, not by a reading. */

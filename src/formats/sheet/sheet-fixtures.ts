@@ -92,7 +92,11 @@ export const inventedSystem: LongitudinalSheet = {
     ...invented,
   },
   shortestRun: { inches: 900, ...invented },
-  workingWidths: [{ spacing: 'full', inches: 47.24, ...invented }],
+  workingWidths: [
+    { spacing: 'full', inches: 47.24, ...invented },
+    { spacing: 'full', standard: 'NCHRP 350', inches: 45, ...invented },
+    { spacing: 'half', standard: 'MASH', inches: 'notStated', ...invented },
+  ],
 }
 
 export const inventedEnd: EndSheet = {

@@ -105,7 +105,9 @@ function inLongitudinal(sheet: LongitudinalSheet): Contradiction[] {
     ...(['full', 'half', 'quarter'] as const).flatMap((name) =>
       outside('spacing', spacings[name].inches, ['spacings', name, 'inches']),
     ),
-    ...repeated(workingWidths.map(({ spacing }, i) => [spacing, ['workingWidths', i, 'spacing']])),
+    ...repeated(
+      workingWidths.map(({ spacing, standard }, i) => [`${spacing} ${standard}`, ['workingWidths', i, 'spacing']]),
+    ),
   ]
   if (spacings.half.inches >= spacings.full.inches)
     found.push({ path: ['spacings', 'half', 'inches'], expected: `less than full spacing, ${spacings.full.inches}` })

@@ -200,7 +200,10 @@ export const sheetShape = once(() => {
         // Across the rail and often published in metres: not held to sixteenths.
         z.strictObject({
           spacing: z.enum(['full', 'half', 'quarter']),
-          inches: ranged('workingWidth'),
+          standard: z
+            .optional(z.enum(['NCHRP 350', 'MASH']))
+            .check(z.meta({ description: 'Left out: the one standard to which the sheet was tested, if it is one.' })),
+          inches: z.union([ranged('workingWidth'), notStated]),
           ...cited,
         }),
         'sheetParts',

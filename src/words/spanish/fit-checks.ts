@@ -97,9 +97,17 @@ export const fitCheckWords: SpanishWords = {
     ['at least #, the shortest tested', 'al menos #, lo más corto que se ensayó'],
     ['# more rail', '# más de baranda'],
     ['room behind the rail to $, at $ spacing', 'espacio detrás de la baranda hasta $, con separación $'],
-    ['at least # from the front face of the rail', 'al menos # desde la cara delantera de la baranda'],
+    [
+      'at least # from the front face of the rail, under MASH',
+      'al menos # desde la cara delantera de la baranda, según MASH',
+    ],
+    [
+      'at least # from the front face of the rail, under NCHRP #',
+      'al menos # desde la cara delantera de la baranda, según NCHRP #',
+    ],
     ['move the rail # farther from $', 'aleje la baranda # más de $'],
-    ['not stated for $ spacing', 'no se indica para separación $'],
+    ['not stated for $ spacing under MASH', 'no se indica para separación $ según MASH'],
+    ['not stated for $ spacing under NCHRP #', 'no se indica para separación $ según NCHRP #'],
     ['$ spacing for #: needs #', 'separación $ en #: necesita #'],
     [
       '$ spacing for #: needs #, with # of half spacing before it',

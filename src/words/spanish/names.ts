@@ -30,6 +30,10 @@ export const nameWords: SpanishWords = {
     ['number #', 'número #'],
     ['number # (words of the asking state)', 'número # (palabras del estado que pregunta)'],
     [
+      'prints no working width; half spacing passed only with blocks # tall; answer # names # and # for two other half-spacing systems',
+      'no imprime ancho de trabajo; la mitad de separación solo pasó con bloques de # de alto; la respuesta # nombra # y # para otros dos sistemas a mitad de separación',
+    ],
+    [
       'numbers # (how the new slot is made) and # (its size, words of the asking state)',
       'números # (cómo se hace la ranura nueva) y # (su tamaño, palabras del estado que pregunta)',
     ],
