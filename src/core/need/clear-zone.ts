@@ -63,12 +63,14 @@ function widthBySlope(
   })
   if (star !== undefined && used > clearZone.limit)
     findings.notes.push({ kind: 'clear-zone-may-be-limited', clearZone: inMetres(clearZone.limit) })
+  const at = `${clearZone.source}, up to ${speedText(block.speed, site.units)}, ADT ${volumes[row]}, ${column.name}`
+  const isPublished = block.published?.cells.some(([r, c]) => r === row && c === column.index) ?? false
   findings.found.push({
     what: 'clear zone',
     value: used,
     unit: tableUnit(site.units),
-    source: `${clearZone.source}, up to ${speedText(block.speed, site.units)}, ADT ${volumes[row]}, ${column.name}`,
-    confirmation: clearZone.confirmation,
+    source: isPublished ? `${at}; confirmed by ${block.published!.source}` : at,
+    confirmation: isPublished ? 'published' : clearZone.confirmation,
     ...(clearZone.remark === undefined ? {} : { remark: clearZone.remark }),
   })
   return ok(inMetres(used))

@@ -125,12 +125,6 @@ describe('the clear zone', () => {
     expect(at(71, 100)).toMatchObject({ kind: 'speed-above-table', highest: 70, instead: 'clearZone' })
   })
 
-  test('editions differ on backslopes at low speed', () => {
-    const clearZone = { kind: 'slope', slope: 'backslope', run: 3, take: 'high' } as const
-    expect(zone(site('us', 40, 1000, { clearZone }))).toBe(14)
-    expect(zone(site('us', 40, 1000, { clearZone, edition: 'rdg-2006' }))).toBe(12)
-  })
-
   test('is multiplied by the curve factor of the next smaller radius and the next higher speed', () => {
     const at = (speed: number, radius: number) => zone(site('us', speed, 3000), feet(radius))
     const straight = (speed: number) => zone(site('us', speed, 3000)) as number

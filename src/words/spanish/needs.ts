@@ -26,10 +26,12 @@ export const needWords: SpanishWords = {
     'a lower speed': 'una velocidad menor',
     foreslope: 'talud descendente',
     backslope: 'talud ascendente',
-    'backslope values at 40 mi/h and below differ between editions: check them in the book':
-      'los valores de talud ascendente a 40 mi/h o menos difieren entre ediciones: compruébelos en el libro',
-    'flatter is always allowed, steeper only where crash tested':
-      'más tendido se permite siempre, más brusco solo donde se ensayó a choque',
+    'the first printing of the 2011 edition has wider backslope values at 40 mi/h and below; its errata correct them':
+      'la primera impresión de la edición de 2011 tiene valores más anchos de talud ascendente a 40 mi/h o menos; su fe de erratas los corrige',
+    'flatter is always allowed, steeper only where crash tested: 31 in W-beam to 5:1; 27 3/4 in W-beam is doubtful steeper than 15:1 at test level 3 (public answer 321)':
+      'más tendido se permite siempre, más brusco solo donde se ensayó a choque: la doble onda de 31 in hasta 5:1; la de 27 3/4 in es dudosa a más de 15:1 en el nivel de ensayo 3 (respuesta pública 321)',
+    'the 65 mi/h column is least certain; that no factor is needed above a radius of 2950 ft is printed in a public guide for military roads':
+      'la columna de 65 mi/h es la menos segura; que no hace falta factor por encima de un radio de 2950 ft lo imprime una guía pública para caminos militares',
   },
   patterns: [
     ['Approach: $', 'Entrada: $'],

@@ -138,47 +138,67 @@ const above40: readonly ClearZoneBlock[] = [
   },
 ]
 
+/** The same in the editions up to 2006 and, corrected by its errata, in that of 2011. */
+const upTo40: ClearZoneBlock = {
+  speed: 40,
+  rows: [
+    [
+      [7, 10],
+      [7, 10],
+      [7, 10],
+      [7, 10],
+      [7, 10],
+    ],
+    [
+      [10, 12],
+      [12, 14],
+      [10, 12],
+      [10, 12],
+      [10, 12],
+    ],
+    [
+      [12, 14],
+      [14, 16],
+      [12, 14],
+      [12, 14],
+      [12, 14],
+    ],
+    [
+      [14, 16],
+      [16, 18],
+      [14, 16],
+      [14, 16],
+      [14, 16],
+    ],
+  ],
+}
+
+const remark =
+  'the first printing of the 2011 edition has wider backslope values at 40 mi/h and below; its errata correct them'
+
+/** @source AASHTO, Errata to Roadside Design Guide, 4th Edition: page 3-3, backslope columns; example 3-D, 30 to 34 ft */
+const errata = 'AASHTO Errata to Roadside Design Guide, 4th Edition (read in a copy)'
+const everyRow = [0, 1, 2, 3]
+
 /** ft, mi/h */
 export const clearZone2011Us: ClearZoneTable = {
   source: 'RDG 2011 Table 3-1 (US customary)',
   confirmation: 'from memory',
-  remark: 'backslope values at 40 mi/h and below differ between editions: check them in the book',
+  remark,
   limit: 30,
   blocks: [
     {
-      speed: 40,
-      rows: [
-        [
-          [7, 10],
-          [7, 10],
-          [7, 10],
-          [7, 10],
-          [7, 10],
-        ],
-        [
-          [10, 12],
-          [12, 14],
-          [12, 14],
-          [12, 14],
-          [12, 14],
-        ],
-        [
-          [12, 14],
-          [14, 16],
-          [14, 16],
-          [14, 16],
-          [14, 16],
-        ],
-        [
-          [14, 16],
-          [16, 18],
-          [16, 18],
-          [16, 18],
-          [16, 18],
-        ],
-      ],
+      ...upTo40,
+      published: {
+        cells: everyRow.flatMap((row) => [2, 3, 4].map((column) => [row, column] as const)),
+        source: `${errata}, page 3-3`,
+      },
     },
-    ...above40,
+    ...above40.map((block) =>
+      block.speed === 70
+        ? { ...block, published: { cells: [[3, 0]] as const, source: `${errata}, example 3-D` } }
+        : block,
+    ),
   ],
 }
 
@@ -186,44 +206,9 @@ export const clearZone2011Us: ClearZoneTable = {
 export const clearZone2006Us: ClearZoneTable = {
   source: 'RDG 2002/2006 Table 3.1 (US customary)',
   confirmation: 'from memory',
-  remark: 'backslope values at 40 mi/h and below differ between editions: check them in the book',
+  remark,
   limit: 30,
-  blocks: [
-    {
-      speed: 40,
-      rows: [
-        [
-          [7, 10],
-          [7, 10],
-          [7, 10],
-          [7, 10],
-          [7, 10],
-        ],
-        [
-          [10, 12],
-          [12, 14],
-          [10, 12],
-          [10, 12],
-          [10, 12],
-        ],
-        [
-          [12, 14],
-          [14, 16],
-          [12, 14],
-          [12, 14],
-          [12, 14],
-        ],
-        [
-          [14, 16],
-          [16, 18],
-          [14, 16],
-          [14, 16],
-          [14, 16],
-        ],
-      ],
-    },
-    ...above40,
-  ],
+  blocks: [upTo40, ...above40],
 }
 
 /** m, km/h */
@@ -367,6 +352,7 @@ export const clearZoneMetric: ClearZoneTable = {
     },
     {
       speed: 110,
+      published: { cells: [[3, 0]], source: `${errata}, example 3-D` },
       rows: [
         [
           [5.5, 6],

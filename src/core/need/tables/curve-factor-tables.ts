@@ -4,7 +4,8 @@ import type { CurveFactorTable } from './table.ts'
 export const curveFactor2011Us: CurveFactorTable = {
   source: 'RDG 2011 Table 3-2 (US customary)',
   confirmation: 'from memory',
-  remark: 'the 65 mi/h column is least certain',
+  remark:
+    'the 65 mi/h column is least certain; that no factor is needed above a radius of 2950 ft is printed in a public guide for military roads',
   speeds: [40, 45, 50, 55, 60, 65, 70],
   rows: [
     { radius: 2950, factors: [1.1, 1.1, 1.1, 1.2, 1.2, 1.2, 1.2] },

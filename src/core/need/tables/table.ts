@@ -46,6 +46,8 @@ export interface ClearZoneBlock {
   /** Highest speed of the block. */
   readonly speed: number
   readonly rows: readonly (readonly ClearZoneCell[])[]
+  /** Cells that were confirmed, by row and column, with the page that prints them. */
+  readonly published?: { readonly cells: readonly (readonly [row: number, column: number])[]; readonly source: string }
 }
 
 export interface ClearZoneTable extends TableSource {
