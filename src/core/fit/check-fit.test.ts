@@ -57,10 +57,26 @@ describe('checkFit', () => {
     expect(check(/before the transition/, { ...bridge, runLength: feet(25 + 62.5) }).verdict).toBe('meets')
   })
 
-  // public answer 42020: 75 ft anchor to anchor
-  it('knows the shortest tested run', () => {
-    expect(check(/length of the run/, { runLength: feet(74.9) }).verdict).toBe('fails')
-    expect(check(/length of the run/, { runLength: feet(75) }).verdict).toBe('meets')
+  // public answer 42020: 75 ft anchor to anchor, of which about 25 ft redirects; TRP-03-276-13: 175 ft recommended
+  it.each([
+    [74.99, 'fails'],
+    [75, 'unread'],
+    [174.99, 'unread'],
+    [175, 'meets'],
+  ] as const)('of a run of %d ft says %s, and on what conditions', (length, verdict) => {
+    expect(check(/length of the run/, { runLength: feet(length) })).toMatchObject({
+      verdict,
+      limit:
+        'at least 75 ft 0 in, the shortest tested; of that only about 25 ft 0 in redirects; at least 175 ft 0 in is recommended',
+      smallestChange: verdict === 'fails' ? '12 ft 6 in more rail' : null,
+      source: expect.stringContaining(verdict === 'unread' ? 'TRP-03-276-13' : '42020'),
+    })
+  })
+
+  it('of a system that only says the shortest tested, judges by that', () => {
+    const system = { ...facts.system!, recommendedRun: undefined, shortestRunRedirects: undefined }
+    expect(check(/length of the run/, { system, runLength: feet(75) }).verdict).toBe('meets')
+    expect(check(/length of the run/, { system, runLength: feet(74.99) }).verdict).toBe('fails')
   })
 
   it('asks for more ground behind the posts where the slope breaks', () => {
@@ -78,7 +94,11 @@ describe('checkFit', () => {
   it('refuses a slope of 1V:1.5H beside the platform and a platform steeper than 1V:10H', () => {
     expect(check(/beside the platform/, { ground: { ...noGround, besideSlope: 1.5 } }).verdict).toBe('fails')
     const platform = check(/platform before/, { ground: { ...noGround, platformSlope: 8 } })
+    expect(platform).toMatchObject({ confirmation: 'published', source: expect.stringContaining('Texas DOT') })
     expect(platform.smallestChange).toContain('tangent terminal')
+    expect(check(/level ground/, {}).confirmation).toBe('from memory')
+    expect(check(/platform before/, { ground: { ...noGround, platformSlope: 10 } }).verdict).toBe('meets')
+    expect(check(/platform before/, { ground: { ...noGround, platformSlope: 9.9 } }).verdict).toBe('fails')
   })
 
   it('wants test level 3 above 45 mi/h', () => {

@@ -143,17 +143,28 @@ function checkStroke({ approach, departure, runLength }: FitFacts): FitCheck[] {
   ]
 }
 
+/**
+ * A run shorter than the shortest tested fails. One between that and the length that is advised cannot be told to meet: it
+ * passed one test, and only part of it redirects.
+ */
 function checkShortestRun({ system, runLength }: FitFacts): FitCheck[] {
   if (system === null || system.shortestRun === 'notStated') return []
-  const { inches } = system.shortestRun
-  const least = exactLength(inches, 'in')
+  const { shortestRun, shortestRunRedirects: redirects, recommendedRun: advised } = system
+  const least = exactLength(shortestRun.inches, 'in')
+  const wanted = typeof advised === 'object' ? advised : shortestRun
+  const isBetween = runLength !== null && runLength >= least && runLength < exactLength(wanted.inches, 'in')
+  const conditions = [
+    `at least ${feetInchesText(shortestRun.inches)}, the shortest tested`,
+    typeof redirects === 'object' ? `of that only about ${feetInchesText(redirects.inches)} redirects` : '',
+    typeof advised === 'object' ? `at least ${feetInchesText(advised.inches)} is recommended` : '',
+  ]
   return [
     fitCheck({
       what: 'length of the run, anchor to anchor',
-      meets: runLength === null ? null : runLength >= least,
-      limit: `at least ${feetInchesText(inches)}, the shortest tested`,
+      meets: runLength === null || isBetween ? null : runLength >= least,
+      limit: conditions.filter((text) => text !== '').join('; '),
       value: runLength === null ? 'run not laid out' : reachingText(runLength),
-      ...sheetSource(system, system.shortestRun),
+      ...sheetSource(system, isBetween ? wanted : shortestRun),
       change: `${panelsText(least - (runLength ?? 0))} more rail`,
     }),
   ]

@@ -37,14 +37,16 @@ function checkPlatform(end: EndSheet, { ground }: FitFacts): FitCheck[] {
     ]
   }
   const { platformSlope } = ground
+  const stated = grading.platformSlope
+  const run = typeof stated === 'number' ? stated : stated.run
   return [
     fitCheck({
       what: `platform before and beside the ${end.kind}`,
-      meets: platformSlope === null ? null : platformSlope >= grading.platformSlope,
-      limit: `1V:${grading.platformSlope}H or flatter`,
+      meets: platformSlope === null ? null : platformSlope >= run,
+      limit: `1V:${run}H or flatter`,
       value: platformSlope === null ? 'not said' : `1V:${platformSlope}H`,
-      ...cited,
-      change: `grade the platform to 1V:${grading.platformSlope}H${flared ? `, or take ${tangent}` : ''}`,
+      ...(typeof stated === 'number' ? cited : sheetSource(end, stated)),
+      change: `grade the platform to 1V:${run}H${flared ? `, or take ${tangent}` : ''}`,
     }),
     ...room(
       'level ground behind post 1',

@@ -151,8 +151,8 @@ export interface Flare extends Cited {
 }
 
 export interface Grading extends Cited {
-  /** Rise or fall of the platform, as 10 for 1V:10H; larger is flatter. */
-  readonly platformSlope: number
+  /** Rise or fall of the platform, as 10 for 1V:10H; larger is flatter. A bare number has the source of the rest. */
+  readonly platformSlope: number | ({ readonly run: number } & Cited)
   readonly behindPostOneFeet: Stated<number>
   readonly recoveryLengthFeet: Stated<number>
   readonly recoveryWidthFeet: Stated<number>
@@ -230,7 +230,10 @@ export interface LongitudinalSheet extends SheetCommon {
   }
   readonly omissions: readonly OmissionRule[]
   readonly movedPost: MovedPostRule | 'notStated'
+  /** The shortest run that was tested, anchor to anchor; how much of it redirects, and how long one is advised to be. */
   readonly shortestRun: CitedInches | 'notStated'
+  readonly shortestRunRedirects?: Stated<CitedInches> | undefined
+  readonly recommendedRun?: Stated<CitedInches> | undefined
   readonly workingWidths: readonly WorkingWidth[]
 }
 

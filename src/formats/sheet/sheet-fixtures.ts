@@ -92,6 +92,8 @@ export const inventedSystem: LongitudinalSheet = {
     ...invented,
   },
   shortestRun: { inches: 900, ...invented },
+  shortestRunRedirects: { inches: 300, ...invented },
+  recommendedRun: { inches: 1800, ...invented },
   workingWidths: [
     { spacing: 'full', inches: 47.24, ...invented },
     { spacing: 'full', standard: 'NCHRP 350', inches: 45, ...invented },
@@ -191,7 +193,7 @@ export const inventedEnd: EndSheet = {
   energyAbsorbing: 'notStated',
   crashworthy: true,
   grading: {
-    platformSlope: 10,
+    platformSlope: { run: 10, ...invented },
     behindPostOneFeet: 5,
     recoveryLengthFeet: 'notStated',
     recoveryWidthFeet: 20,

@@ -195,7 +195,15 @@ export const sheetShape = once(() => {
         }),
         notStated,
       ]),
-      shortestRun: z.union([citedInches, notStated]),
+      shortestRun: z
+        .union([citedInches, notStated])
+        .check(z.meta({ description: 'The shortest run that was tested, anchor to anchor.' })),
+      shortestRunRedirects: z
+        .optional(z.union([citedInches, notStated]))
+        .check(z.meta({ description: 'How much of the shortest run redirects.' })),
+      recommendedRun: z
+        .optional(z.union([citedInches, notStated]))
+        .check(z.meta({ description: 'How long a run is advised to be at least.' })),
       workingWidths: listOf(
         // Across the rail and often published in metres: not held to sixteenths.
         z.strictObject({
@@ -242,7 +250,9 @@ export const sheetShape = once(() => {
       crashworthy: z.boolean(),
       grading: z.union([
         z.strictObject({
-          platformSlope: ranged('slopeRun').check(z.meta({ description: '10 for 1V:10H.' })),
+          platformSlope: z
+            .union([ranged('slopeRun'), z.strictObject({ run: ranged('slopeRun'), ...cited })])
+            .check(z.meta({ description: '10 for 1V:10H; a bare number has the source of the rest.' })),
           behindPostOneFeet: statedFeet,
           recoveryLengthFeet: statedFeet,
           recoveryWidthFeet: statedFeet,

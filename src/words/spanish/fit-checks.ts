@@ -94,6 +94,8 @@ export const fitCheckWords: SpanishWords = {
       '# more plain rail between terminal and transition',
       '# más de baranda corriente entre el terminal y la transición',
     ],
+    ['of that only about # redirects', 'de eso solo unos # redirigen'],
+    ['at least # is recommended', 'se recomiendan al menos #'],
     ['at least #, the shortest tested', 'al menos #, lo más corto que se ensayó'],
     ['# more rail', '# más de baranda'],
     ['room behind the rail to $, at $ spacing', 'espacio detrás de la baranda hasta $, con separación $'],

@@ -15,6 +15,8 @@ export const nameWords: SpanishWords = {
     'Facts of the trade on flared, cable-anchored terminals of the older generation':
       'Saber del oficio sobre terminales abocinados anclados con cable de la generación anterior',
     'no document prints a number of posts': 'ningún documento imprime un número de postes',
+    'nominal of an older family of ends; its limits recalled, no document checked':
+      'nominal de una familia más antigua de extremos; sus límites de memoria, sin cotejar con ningún documento',
     'common practice; no document': 'práctica común; sin documento',
     'Recalled by the writer of this example': 'De memoria de quien escribió este ejemplo',
     'no document checked': 'sin cotejar con ningún documento',
