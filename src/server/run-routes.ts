@@ -6,9 +6,10 @@ import { writeStrip } from '../operations/write-strip.ts'
 import { sha256 } from '../store/sha256.ts'
 import { storableText } from '../store/storable-text.ts'
 import type { Store } from '../store/store.ts'
+import { keptSummaries } from './kept-summaries.ts'
 import { errorOf, type Refusal, refusals } from './refusal.ts'
-import { summaryOf, summaryShape } from './run-summary.ts'
-import { judgedRun, sideEntries, soundRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
+import { type RunSummary, summaryShape } from './run-summary.ts'
+import { sideEntries, soundRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
 
 const params = z.object({ run: storableText })
 const page = z.enum(paperNames)
@@ -21,19 +22,20 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
   app,
   { store, now },
 ) => {
+  const summaries = keptSummaries(store)
   app.get(
     '/api/runs',
     { schema: { response: { 200: z.object({ runs: z.array(summaryShape) }), ...refusals } } },
     async (_request, reply) => {
       const runs = await storedRuns(store)
       if (!runs.ok) return reply.code(runs.error.status).send(errorOf(runs.error))
-      const summaries: z.output<typeof summaryShape>[] = []
+      const listed: RunSummary[] = []
       for (const run of runs.value) {
-        const judged = await judgedRun(store, run)
-        if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
-        summaries.push(summaryOf(run, judged.value))
+        const summary = await summaries.of(run)
+        if (!summary.ok) return reply.code(summary.error.status).send(errorOf(summary.error))
+        listed.push(summary.value)
       }
-      return { runs: summaries }
+      return { runs: listed }
     },
   )
 

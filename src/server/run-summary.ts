@@ -4,7 +4,7 @@ import type { VerdictWord } from '../core/verdicts/verdict.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { JudgedRun } from '../operations/judge-readings.ts'
 import { problemShape } from './refusal.ts'
-import type { StoredRun } from './stored-runs.ts'
+import type { StoredRun, UnreadRun } from './stored-runs.ts'
 
 const count = z.int().min(0)
 
@@ -31,10 +31,16 @@ export const summaryShape = z.object({
   problems: z.array(problemShape).readonly(),
 })
 
+export type RunSummary = z.output<typeof summaryShape>
+
+export const summaryOfUnread = ({ id, project, name, problems }: UnreadRun): RunSummary => ({
+  ...{ id, project, name, route: null, judged: null, problems },
+})
+
 export function summaryOf(
   { id, project, run }: StoredRun,
   judged: Result<JudgedRun, readonly InputProblem[]>,
-): z.output<typeof summaryShape> {
+): RunSummary {
   const named = { id, project, name: run.name, route: run.road.route }
   if (!judged.ok) return { ...named, judged: null, problems: judged.error }
   const { acceptance, verdicts, findings } = judged.value.judgement

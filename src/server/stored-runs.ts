@@ -20,6 +20,14 @@ export interface StoredRun {
   readonly body: unknown
 }
 
+/** A run that was taken in by other rules than those of today. It is kept and named, and can be neither laid out nor judged. */
+export interface UnreadRun {
+  readonly id: string
+  readonly project: string
+  readonly name: string
+  readonly problems: readonly InputProblem[]
+}
+
 /** What was read at a run, in the order that counts. */
 export interface StoredReadings {
   readonly readings: readonly Reading[]
@@ -31,10 +39,10 @@ export interface StoredReadings {
 type Answer<T> = Promise<Result<T, Refusal>>
 
 /** Every run of every project, in the order of storing. */
-export async function storedRuns(store: Store): Answer<readonly StoredRun[]> {
+export async function storedRuns(store: Store): Answer<readonly (StoredRun | UnreadRun)[]> {
   const projects = await store.projects()
   if (!projects.ok) return err(unavailable(projects.error.reason))
-  const runs: StoredRun[] = []
+  const runs: (StoredRun | UnreadRun)[] = []
   for (const { id } of projects.value) {
     const entries = await everyEntry(store, { project: id, kind: 'run' })
     if (!entries.ok) return entries
@@ -49,7 +57,9 @@ export async function storedRun(store: Store, id: string): Answer<StoredRun> {
   for (const project of projects.value) {
     const entries = await store.entries({ project: project.id, run: id, kind: 'run', limit: 1 })
     if (!entries.ok) return err(unavailable(entries.error.reason))
-    if (entries.value[0] !== undefined) return ok(runOf(entries.value[0]))
+    if (entries.value[0] === undefined) continue
+    const run = runOf(entries.value[0])
+    return 'problems' in run ? err(badInput('The stored run cannot be read.', run.problems)) : ok(run)
   }
   return err(noSuchRun(id))
 }
@@ -60,25 +70,18 @@ export async function storedReadings(store: Store, { id, project, run }: StoredR
   const bodies = inLogOrder(entries.value).map(({ body }) => body)
   const file = { format: 'lapwise-readings/1', run: run.name, readings: bodies }
   const read = readReadings('stored readings', JSON.stringify(file))
-  if (!read.ok) throw new Error(`readings of run ${id} in the store cannot be read`, { cause: read.error })
+  if (!read.ok) return err(badInput('The stored readings cannot be read.', read.error))
   return ok({ readings: read.value.readings, bodies, cursor: entries.value.at(-1)?.seq ?? 0 })
-}
-
-/** The run judged by all that was read at it; or why it can no longer be laid out. */
-export async function judgedRun(store: Store, stored: StoredRun): Answer<Result<JudgedRun, readonly InputProblem[]>> {
-  const required = requiredRun(stored)
-  if (!required.ok) return ok(required)
-  const read = await storedReadings(store, stored)
-  return read.ok ? ok(ok(judgeKnown(required.value, read.value.readings))) : read
 }
 
 /** The judged run; a run that can no longer be laid out is refused. */
 export async function soundRun(store: Store, id: string): Answer<JudgedRun> {
   const stored = await storedRun(store, id)
   if (!stored.ok) return stored
-  const judged = await judgedRun(store, stored.value)
-  if (!judged.ok) return judged
-  return judged.value.ok ? judged.value : err(badInput('The run cannot be laid out.', judged.value.error))
+  const required = requiredRun(stored.value)
+  if (!required.ok) return err(badInput('The run cannot be laid out.', required.error))
+  const read = await storedReadings(store, stored.value)
+  return read.ok ? ok(judgeKnown(required.value, read.value.readings)) : read
 }
 
 /** What was recorded at a run besides readings, in the order that counts. */
@@ -99,10 +102,12 @@ export function requiredRun({ id, run }: StoredRun): Result<RequiredRun, readonl
   return requireRun(`run ${id}`, run)
 }
 
-function runOf(entry: StoredEntry): StoredRun {
-  const read = readRun('stored run', JSON.stringify(entry.body))
-  if (!read.ok) throw new Error(`run ${entry.id} in the store cannot be read`, { cause: read.error })
-  return { id: entry.id, project: entry.project, run: read.value, body: entry.body }
+function runOf(entry: StoredEntry): StoredRun | UnreadRun {
+  const { id, project, body } = entry
+  const read = readRun(`run ${id}`, JSON.stringify(body))
+  if (read.ok) return { id, project, run: read.value, body }
+  const { name } = body as { readonly name?: unknown }
+  return { id, project, name: typeof name === 'string' ? name : id, problems: read.error }
 }
 
 /** Entries asked for at a time. */

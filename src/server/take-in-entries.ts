@@ -65,7 +65,13 @@ async function makeOwnProject(store: Store): Promise<Result<void, Refusal>> {
  */
 async function takerFor(store: Store, entry: Entry): Promise<Result<Taker | EntryAnswer, Refusal>> {
   const stored = await storedRun(store, entry.run)
-  if (stored.ok) return takerInto(store, stored.value)
+  if (stored.ok) {
+    const taker = await takerInto(store, stored.value)
+    if (!taker.ok && taker.error.status === 400)
+      return ok(rejected(entry.id, 'the readings of its run cannot be read', taker.error.problems))
+    return taker
+  }
+  if (stored.error.status === 400) return ok(rejected(entry.id, 'its run cannot be read', stored.error.problems))
   if (stored.error.status !== 404) return stored
   if (entry.kind !== 'run') return ok(rejected(entry.id, `there is no run ${entry.run}`, []))
   const read = readNewRun(entry)

@@ -5,6 +5,7 @@ import { connect, createServer } from 'node:net'
 import { brotliDecompressSync, gunzipSync } from 'node:zlib'
 import { unzipSync } from 'fflate'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { openStore } from '../../src/store/store.ts'
 import {
   dropFolder,
   type RunningServer,
@@ -45,6 +46,67 @@ describe('the list of runs', () => {
     expect(body.runs[0]).toMatchObject({ project: 'demo', route: 'County Road 14' })
     expect(body.runs[0].judged).toMatchObject({ acceptance: 'not acceptable', findings: 4, counts: { unread: 0 } })
   })
+})
+
+test('a run stored by other rules than those of today is listed with what is wrong, and holds up no other', async () => {
+  const ownFolder = await temporaryFolder()
+  const first = await startServer(ownFolder)
+  await first.stop()
+  const opened = await openStore({ kind: 'embedded', folder: ownFolder })
+  if (!opened.ok) throw new Error('the store does not open')
+  const run = {
+    ...{ format: 'lapwise-run/1', name: 'Old run', system: 'w-beam-midspan-31', need: { from: 0, to: 600 } },
+    ...{ first: { sheet: 'flared-terminal-31' }, second: { sheet: 'trailing-anchor-31' } },
+  }
+  const entry = { project: 'demo', schemaVersion: 1, author: 'R. Quist', device: 'tablet', supersedes: null }
+  const capturedAt = '2026-05-04T13:20:00.250-05:00'
+  const at = { by: 'R. Quist', at: '2026-05-04T13:20:00.250-05:00' }
+  const coarse = { id: 'old-reading', of: 'post-3/rail-height', value: '31 in', resolution: '1000 ft', ...at }
+  const appended = await opened.value.append([
+    { ...entry, id: 'old-1', run: 'old-1', kind: 'run', capturedAt, body: { ...run, road: { speed: 9999 } } },
+    { ...entry, id: 'old-2', run: 'old-2', kind: 'run', capturedAt, body: { ...run, name: 'Old readings' } },
+    { ...entry, id: 'old-reading', run: 'old-2', kind: 'reading', capturedAt, body: coarse },
+  ])
+  expect(appended).toMatchObject({ ok: true, value: Array(3).fill({ outcome: 'stored' }) })
+  await opened.value.close()
+
+  const own = await startServer(ownFolder)
+  const get = async (path: string) => {
+    const response = await fetch(own.address + path)
+    return { status: response.status, body: (await response.json()) as object }
+  }
+  for (let time = 0; time < 2; time++)
+    expect(await get('/api/runs')).toMatchObject({
+      status: 200,
+      body: {
+        runs: [
+          { project: 'demo', judged: { acceptance: 'not acceptable' } },
+          { id: 'old-1', name: 'Old run', judged: null, problems: [{ place: 'road.speed', found: '9999' }] },
+          { id: 'old-2', name: 'Old readings', judged: null, problems: [{ place: 'readings[0].resolution' }] },
+        ],
+      },
+    })
+  expect((await get('/api/runs/old-1')).status).toBe(400)
+  expect((await get('/api/runs/old-2/record.pdf')).status).toBe(400)
+  await own.stop()
+  await dropFolder(ownFolder)
+})
+
+test('a run of 10 miles is taken in and judged once for all lists', async () => {
+  const id = '0190a1b2-0000-7000-8000-00000000000a'
+  const run = {
+    ...{ format: 'lapwise-run/1', name: 'Ten miles', system: 'w-beam-midspan-31', need: { from: 0, to: '52800 ft' } },
+    ...{ first: { sheet: 'tangent-terminal-31' }, second: { sheet: 'tangent-terminal-31' } },
+  }
+  const entry = { id, run: id, kind: 'run', schemaVersion: 1, author: '', device: 'phone', supersedes: null, body: run }
+  const sent = await ask('/api/entries', { entries: [{ ...entry, capturedAt: '2026-05-04T13:20:00Z' }] })
+  expect(sent.body.answers[0].outcome).toBe('stored')
+  const listed = await ask('/api/runs')
+  expect(listed.body.runs.at(-1).judged.counts.unread).toBeGreaterThan(50_000)
+  const before = performance.now()
+  expect((await ask('/api/runs')).body).toEqual(listed.body)
+  // Judging it takes seconds; what is kept takes no part of one.
+  expect(performance.now() - before).toBeLessThan(500)
 })
 
 describe('documents', () => {
