@@ -1,8 +1,9 @@
 import type { Reading } from '../core/measurement/reading.ts'
+import { err, ok, type Result } from '../core/result.ts'
 import { pictureTrouble } from '../documents/pdf/typeset.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
-import { readPicture } from '../formats/picture/read-picture.ts'
+import { mostPixels, readPicture } from '../formats/picture/read-picture.ts'
 
 /** A photo as the readings name it, with the file that holds it. */
 export interface NamedPhoto {
@@ -11,8 +12,15 @@ export interface NamedPhoto {
   readonly bytes: Uint8Array
 }
 
-/** What a photo is that the readings name and nobody handed in: a problem, or left out and named as such. */
+/** What a photo is that is named and was not handed in, or cannot be read: a problem, or left out and named as such. */
 export type AbsentPhotos = 'problem' | 'left out'
+
+/** The photos of a packet: those that can be read, and those that cannot, with the reason. */
+export interface SoundPhotos {
+  /** Null where photos are left out. */
+  readonly photos: readonly NamedPhoto[] | null
+  readonly unread: readonly { readonly photo: string; readonly why: string }[]
+}
 
 /** Every photo that the readings name or that was entered, once, in their order. */
 export const photosNamed = (
@@ -28,30 +36,35 @@ export function filesOfPhoto(photo: string, folder: readonly string[]): readonly
   return folder.filter((file) => /\.(jpe?g|png|webp)$/i.test(file) && file.replace(/\.[^.]+$/, '') === photo).sort()
 }
 
+/** What a file of a photo has to be. */
+export const wholePicture = `a whole picture (JPEG, PNG or WebP) of at most ${mostPixels / 1e6} million pixels`
+
 /**
- * Photos that nobody handed in, and files that are no picture; none where photos are left out.
- * @param file  what names them, for the problems
+ * The photos that can be read; or a problem for each that nobody handed in and each file that is no picture, unless
+ * these are to be left out.
+ * @param file  what names the photos, for the problems
  */
-export function photoProblems(
+export function soundPhotos(
   named: readonly string[],
   photos: readonly NamedPhoto[] | null,
   absent: AbsentPhotos,
   file: string,
-): readonly InputProblem[] {
-  if (photos === null) return []
-  return named.flatMap((name): InputProblem[] => {
-    const photo = photos.find((one) => one.photo === name)
-    if (photo === undefined) {
-      if (absent === 'left out') return []
-      return [
-        { file, place: `photo ${JSON.stringify(name)}`, expected: 'a picture of that name', found: 'no such file' },
-      ]
-    }
-    const fault = faultOf(photo.bytes)
-    return fault === null
-      ? []
-      : [{ file: photo.file, place: '', expected: 'a whole picture (JPEG, PNG or WebP)', found: fault }]
-  })
+): Result<SoundPhotos, readonly InputProblem[]> {
+  if (photos === null) return ok({ photos, unread: [] })
+  const looked = photos.map((photo) => ({ photo, why: pictureFault(photo.bytes) }))
+  const sound = looked.filter(({ why }) => why === null).map(({ photo }) => photo)
+  const unread = looked.flatMap(({ photo, why }) => (why === null ? [] : [{ ...photo, why }]))
+  if (absent === 'left out') return ok({ photos: sound, unread })
+  const problems = [
+    ...unread.map((one) => ({ file: one.file, place: '', expected: wholePicture, found: one.why })),
+    ...named
+      .filter((name) => !photos.some(({ photo }) => photo === name))
+      .map((name) => ({
+        ...{ file, place: `photo ${JSON.stringify(name)}` },
+        ...{ expected: 'a picture of that name', found: 'no such file' },
+      })),
+  ]
+  return problems.length > 0 ? err(problems) : ok({ photos: sound, unread: [] })
 }
 
 /** The picture alone, without what a camera appends to it. */
@@ -61,8 +74,8 @@ export function pictureOf({ file, bytes }: NamedPhoto): Uint8Array {
   return bytes.subarray(0, picture.value.length)
 }
 
-/** By its structure as far as its end, and then as the typesetter reads it. */
-function faultOf(bytes: Uint8Array): string | null {
+/** Why bytes are no picture that can be read: by their structure as far as its end, and then as the typesetter reads it. */
+export function pictureFault(bytes: Uint8Array): string | null {
   const picture = readPicture(bytes)
   if (!picture.ok) return picture.error
   const trouble = pictureTrouble(bytes.subarray(0, picture.value.length))

@@ -4,7 +4,7 @@ import type { InputProblem } from '../formats/input-problem.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { lineUnit, packetMakers } from './packet-makers.ts'
 import type { PacketOptions } from './packet-options.ts'
-import { photoProblems, photosNamed } from './packet-photos.ts'
+import { photosNamed, type SoundPhotos, soundPhotos } from './packet-photos.ts'
 import { placeRun, type RunPlace } from './place-run.ts'
 import { quantityList } from './write-exports.ts'
 
@@ -32,21 +32,28 @@ export async function writePacket(
   const { printedAt, author, sha256, sources, place, entries } = options
   const quantities = quantityList(sources.run.name, judged, options.pay)
   const staked = placeRun(sources.run.name, judged, place?.run ?? ownLine(judged))
+  const looked = soundPhotos(
+    photosNamed(judged.readings, entries.photos),
+    options.photos,
+    options.absentPhotos,
+    sources.readings.name,
+  )
   const problems = [
     ...(quantities.ok ? [] : quantities.error),
     ...(staked.ok || place === null ? [] : staked.error),
-    ...photoProblems(
-      photosNamed(judged.readings, entries.photos),
-      options.photos,
-      options.absentPhotos,
-      sources.readings.name,
-    ),
+    ...(looked.ok ? [] : looked.error),
   ]
-  if (!quantities.ok || problems.length > 0) return err(problems)
+  if (!quantities.ok || !looked.ok || problems.length > 0) return err(problems)
 
   const stakes = staked.ok ? staked.value : null
   const hash = recordHash(judged, sha256)
-  const makers = packetMakers(judged, { ...options, hash, quantities: quantities.value, placed: stakes })
+  const makers = packetMakers(judged, {
+    ...options,
+    photos: looked.value.photos,
+    hash,
+    quantities: quantities.value,
+    placed: stakes,
+  })
   const of = makers.length + 1
   const files: PacketFile[] = []
   for (const [i, { name, make }] of makers.entries()) {
@@ -65,7 +72,7 @@ export async function writePacket(
     program: { name: 'Lapwise', version: options.version },
     pay: { boundaries: quantities.value.boundaries, rounding: quantities.value.roundingText },
     files: files.map(({ name, bytes }) => ({ name, bytes: bytes.length, sha256: sha256(bytes) })),
-    leftOut: leftOut(judged, options, staked.ok ? null : staked.error),
+    leftOut: leftOut(judged, options, looked.value.unread, staked.ok ? null : staked.error),
     notes: place === null && stakes !== null ? [lineNote] : [],
   }
   await options.progress({ file: 'manifest.json', number: of, of })
@@ -84,6 +91,7 @@ const lineNote =
 function leftOut(
   judged: JudgedRun,
   { place, photos, entries }: PacketOptions,
+  unread: SoundPhotos['unread'],
   unstaked: Problems | null,
 ): readonly LeftOut[] {
   const given = new Set(photos?.map(({ photo }) => photo))
@@ -103,6 +111,7 @@ function leftOut(
     ...((place?.system ?? null) === null
       ? [{ what: 'run.geojson, run.gpkg', why: 'the run has no place in a known reference system' }]
       : []),
+    ...unread.map(({ photo, why }) => ({ what: `photo: ${photo}`, why })),
     ...(absent.length > 0
       ? [
           {

@@ -7,6 +7,7 @@ import { createApp } from './app.ts'
 import { createDemo, lacksDemo } from './demo.ts'
 import { openPacketFolder } from './packet-folder.ts'
 import { openPhotoFolder } from './photo-folder.ts'
+import { pictureCheck } from './picture-check.ts'
 import { readSettings, type Settings, settingsTable } from './settings.ts'
 
 const packageFile = new URL('../../package.json', import.meta.url)
@@ -43,7 +44,8 @@ async function serve(store: Store, settings: Settings): Promise<void> {
     say('Creating the demo project …')
     await createDemo(store, new Date())
   }
-  const photos = await openPhotoFolder(join(settings.dataFolder, 'photos'))
+  const pictures = pictureCheck()
+  const photos = await openPhotoFolder(join(settings.dataFolder, 'photos'), pictures.faultIn)
   const packets = await openPacketFolder(join(settings.dataFolder, 'packets'))
   const { version } = JSON.parse(await readFile(packageFile, 'utf8')) as { readonly version: string }
   const app = await createApp({ store, photos, packets, pageFolder, now: () => new Date(), version })
@@ -69,6 +71,7 @@ async function serve(store: Store, settings: Settings): Promise<void> {
     void app
       .close()
       .then(() => clearTimeout(cut))
+      .then(() => pictures.close())
       .then(() => store.close())
       .then(() => process.exit(0))
   }

@@ -23,7 +23,7 @@ export interface KeptPhoto {
 
 export type PhotoProblem =
   | { readonly kind: 'another hash'; readonly found: string }
-  | { readonly kind: 'no photo'; readonly firstBytes: string }
+  | { readonly kind: 'no photo'; readonly why: string }
 
 /** Photos by their SHA-256, each a file that is never written again. */
 export interface PhotoFolder {
@@ -34,7 +34,11 @@ export interface PhotoFolder {
   take(path: string, sha256: string): Promise<Result<KeptPhoto, PhotoProblem>>
 }
 
-export async function openPhotoFolder(folder: string): Promise<PhotoFolder> {
+/** @param faultIn  why the file at a path is no picture that can be read; null when it is one */
+export async function openPhotoFolder(
+  folder: string,
+  faultIn: (path: string) => Promise<string | null>,
+): Promise<PhotoFolder> {
   const uploads = join(folder, 'uploads')
   await mkdir(uploads, { recursive: true })
   const pathOf = (sha256: string): string => join(folder, sha256)
@@ -57,9 +61,9 @@ export async function openPhotoFolder(folder: string): Promise<PhotoFolder> {
     async take(path, sha256) {
       const found = await hashOfFile(path)
       if (found !== sha256) return err({ kind: 'another hash', found })
-      const first = await firstBytes(path)
-      const type = typeOf(first)
-      if (type === null) return err({ kind: 'no photo', firstBytes: first.toString('hex') })
+      const type = typeOf(await firstBytes(path))
+      const why = type === null ? 'a file that begins like none of them' : await faultIn(path)
+      if (type === null || why !== null) return err({ kind: 'no photo', why: why! })
       await syncToDisk(path)
       await rename(path, pathOf(sha256))
       await syncToDisk(dirname(pathOf(sha256)))

@@ -3,6 +3,7 @@ import { FileStore } from '@tus/file-store'
 import { Server } from '@tus/server'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
+import { wholePicture } from '../operations/packet-photos.ts'
 import { type PhotoFolder, type PhotoProblem, photoEndings } from './photo-folder.ts'
 import { errorOf, refusals } from './refusal.ts'
 
@@ -84,6 +85,6 @@ function problemWords(problem: PhotoProblem): string {
     case 'another hash':
       return `What arrived has the sha256 ${problem.found}. It was not kept; send it anew.`
     case 'no photo':
-      return `What arrived is no JPEG, PNG or WebP; it begins with ${problem.firstBytes}.`
+      return `What arrived is not ${wholePicture}: ${problem.why}.`
   }
 }

@@ -164,8 +164,8 @@ describe('lapwise packet', () => {
     const { code, said } = await lapwise('--photos', 'photos')
     expect(code).toBe(2)
     expect(said.split('\n').filter((line) => line !== '')).toEqual([
-      'covered-1.jpg: expected a whole picture (JPEG, PNG or WebP), found a file that begins like none of them',
-      'covered-2.jpg: expected a whole picture (JPEG, PNG or WebP), found a picture that is cut short',
+      'covered-1.jpg: expected a whole picture (JPEG, PNG or WebP) of at most 64 million pixels, found a file that begins like none of them',
+      'covered-2.jpg: expected a whole picture (JPEG, PNG or WebP) of at most 64 million pixels, found a picture that is cut short',
       'readings.json: photo "covered-20": expected a picture of that name, found no such file',
     ])
     writePhoto('covered-1.png', 4096)

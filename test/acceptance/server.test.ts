@@ -98,8 +98,8 @@ test('a run of 10 miles is taken in and judged once for all lists', async () => 
     ...{ format: 'lapwise-run/1', name: 'Ten miles', system: 'w-beam-midspan-31', need: { from: 0, to: '52800 ft' } },
     ...{ first: { sheet: 'tangent-terminal-31' }, second: { sheet: 'tangent-terminal-31' } },
   }
-  const entry = { id, run: id, kind: 'run', schemaVersion: 1, author: '', device: 'phone', supersedes: null, body: run }
-  const sent = await ask('/api/entries', { entries: [{ ...entry, capturedAt: '2026-05-04T13:20:00Z' }] })
+  const entry = { id, run: id, kind: 'run', schemaVersion: 1, author: 'R. Quist', device: 'phone', supersedes: null }
+  const sent = await ask('/api/entries', { entries: [{ ...entry, capturedAt: '2026-05-04T13:20:00Z', body: run }] })
   expect(sent.body.answers[0].outcome).toBe('stored')
   const listed = await ask('/api/runs')
   expect(listed.body.runs.at(-1).judged.counts.unread).toBeGreaterThan(50_000)

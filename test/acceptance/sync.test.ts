@@ -3,9 +3,11 @@ import { once } from 'node:events'
 import { readdir, readFile } from 'node:fs/promises'
 import { type AddressInfo, connect, createServer, type Server } from 'node:net'
 import { join } from 'node:path'
+import { encode } from 'jpeg-js'
 import { Upload } from 'tus-js-client'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { entryId } from '../../src/formats/entry-id.ts'
+import { pngOf } from '../cases/documents/png-of.ts'
 import { dropFolder, type RunningServer, startServer, temporaryFolder } from './web/serve.ts'
 
 let folder: string
@@ -241,8 +243,11 @@ describe('entries read on', () => {
   })
 })
 
-/** A picture of so many bytes as far as its first bytes tell. */
-const picture = (bytes: number): Buffer => Buffer.concat([Buffer.from('ffd8ffe0', 'hex'), randomBytes(bytes - 4)])
+/** A picture of so many bytes, most of them appended to it as cameras append a film. */
+function picture(bytes: number): Buffer {
+  const { data } = encode({ width: 8, height: 8, data: Buffer.alloc(256, 128) }, 80)
+  return Buffer.concat([data, randomBytes(bytes - data.length)])
+}
 
 const hashOf = (content: Buffer): string => createHash('sha256').update(content).digest('hex')
 
@@ -332,6 +337,35 @@ describe('a photo', () => {
     const page = Buffer.from('<!doctype html><script>alert(1)</script>')
     expect(await upload(page)).toMatchObject({ done: false, status: 422 })
     expect((await fetch(`${server.address}/api/photos/${hashOf(page)}`)).status).toBe(404)
+  })
+
+  test.each<[string, Uint8Array]>([
+    ['of three bytes', Uint8Array.from([0xff, 0xd8, 0xff])],
+    ['cut short', picture(2000).subarray(0, 300)],
+    ['of 49,922 x 49,922 pixels in a hundred bytes', pngOf(2, 2).with(18, 0xc3).with(22, 0xc3)],
+    ['spoilt in its pixels', pngOf(2, 2).with(45, 0xff)],
+  ])('%s is refused on arrival, in words', async (_, content) => {
+    const sha256 = hashOf(Buffer.from(content))
+    expect(await upload(Buffer.from(content))).toMatchObject({ done: false, status: 422 })
+    expect((await fetch(`${server.address}/api/photos/${sha256}`)).status).toBe(404)
+  })
+
+  test('is looked at apart, so that others are answered meanwhile, and the next one is looked at too', async () => {
+    const large = Buffer.from(pngOf(8000, 6000))
+    const sending = upload(large)
+    const waited: number[] = []
+    let isDone = false
+    void sending.then(() => {
+      isDone = true
+    })
+    while (!isDone) {
+      const before = performance.now()
+      await fetch(`${server.address}/healthz`)
+      waited.push(performance.now() - before)
+    }
+    expect(await sending).toMatchObject({ done: true })
+    expect(Math.max(...waited)).toBeLessThan(1000)
+    expect(await upload(picture(3000))).toMatchObject({ done: true })
   })
 
   test('that is too large, or does not say its hash, is refused before it is sent', async () => {

@@ -1,25 +1,47 @@
 import { err, ok, type Result } from '../../core/result.ts'
+import { pictureSize } from './picture-size.ts'
 
 /** A picture by its structure, from its first byte to its last. */
 export interface Picture {
   readonly type: 'image/jpeg' | 'image/png' | 'image/webp'
   /** How many bytes it is long; cameras append other things to a file, such as a film. */
   readonly length: number
+  /** Pixels, as it states them before anything is drawn. */
+  readonly width: number
+  readonly height: number
 }
 
-/** What bytes are that hold no whole picture, in words. */
-export type PictureFault = 'an empty file' | 'a file that begins like none of them' | 'a picture that is cut short'
+/** What bytes are that hold no whole picture, or one that is not read, in words. */
+export type PictureFault =
+  | 'an empty file'
+  | 'a file that begins like none of them'
+  | 'a picture that is cut short'
+  | 'a picture that does not say its size'
+  | `a picture of ${number} x ${number} pixels`
+
+/**
+ * Most pixels of a picture that is read: 64 million, our judgement. Phones take up to 50 million; in the largest depth
+ * these are 512 MB while they are read, and a small file can claim thousands of millions.
+ */
+export const mostPixels = 64_000_000
 
 /**
  * The JPEG, PNG or WebP picture in `bytes`, walked through from marker to marker or chunk to chunk as far as its end.
+ * Its pixels are not looked at, only how many it says there are.
  * @source ITU-T T.81, B.1.1 and B.2 (markers); PNG specification, 5.2 to 5.3 (chunks); RFC 9649, 2.3 to 2.4 (RIFF)
  */
 export function readPicture(bytes: Uint8Array): Result<Picture, PictureFault> {
   if (bytes.length === 0) return err('an empty file')
   const starts = (signature: readonly number[], at: number): boolean =>
     signature.every((byte, i) => bytes[at + i] === byte)
-  const found = (type: Picture['type'], length: number | null): Result<Picture, PictureFault> =>
-    length === null || length > bytes.length ? err('a picture that is cut short') : ok({ type, length })
+  const found = (type: Picture['type'], length: number | null): Result<Picture, PictureFault> => {
+    if (length === null || length > bytes.length) return err('a picture that is cut short')
+    const size = pictureSize(type, bytes.subarray(0, length))
+    if (size === null) return err('a picture that does not say its size')
+    const { width, height } = size
+    if (width * height > mostPixels) return err(`a picture of ${width} x ${height} pixels` as const)
+    return ok({ type, length, width, height })
+  }
   if (starts([0xff, 0xd8, 0xff], 0)) return found('image/jpeg', endOfJpeg(bytes))
   if (starts([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a], 0)) return found('image/png', endOfPng(bytes))
   if (starts(ascii('RIFF'), 0) && starts(ascii('WEBP'), 8)) return found('image/webp', endOfRiff(bytes))

@@ -90,6 +90,13 @@ export const problemWords: SpanishWords = {
       'una estación más adelante en el alineamiento que la ecuación anterior, y dentro de él',
     '"each post", "each splice" or "unit" for a run': '"each post", "each splice" o "unit" para un tramo',
     '0, because post 1 is the origin': '0, porque el poste 1 es el origen',
+    // A file that is no picture.
+    'an empty file': 'un archivo vacío',
+    'a file that begins like none of them': 'un archivo que no empieza como ninguna de ellas',
+    'a picture that is cut short': 'una imagen cortada',
+    'a picture that does not say its size': 'una imagen que no dice su tamaño',
+    'a picture that takes more time or memory to read than a photo does':
+      'una imagen que necesita para leerse más tiempo o memoria que una foto',
     // A file that is no JSON or no XML.
     'nothing after the document': 'nada después del documento',
     'a value': 'un valor',
@@ -204,6 +211,12 @@ export const problemWords: SpanishWords = {
       'null, because a reading of _ proves no finding put right',
       'null, porque una lectura de _ no prueba que ningún hallazgo esté corregido',
     ],
+    [
+      'a whole picture (JPEG, PNG or WebP) of at most # million pixels',
+      'una imagen entera (JPEG, PNG o WebP) de a lo más # millones de píxeles',
+    ],
+    ['a picture of # pixels', 'una imagen de # píxeles'],
+    ['a picture that cannot be read: _', 'una imagen que no se puede leer: _'],
     ['bytes with the sha256 $', 'bytes con el sha256 $'],
   ],
 }

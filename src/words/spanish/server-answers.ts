@@ -24,7 +24,7 @@ export const serverAnswerWords: SpanishWords = {
       'What arrived has the sha256 _. It was not kept; send it anew.',
       'Lo que llegó tiene el sha256 _. No se guardó; envíelo de nuevo.',
     ],
-    ['What arrived is no JPEG, PNG or WebP; it begins with _.', 'Lo que llegó no es JPEG, PNG ni WebP; empieza con _.'],
+    ['What arrived is not $: $.', 'Lo que llegó no es $: $.'],
     ['There is no run _.', 'No hay ningún tramo _.'],
     ['there is no project _', 'no hay ningún proyecto _'],
     ['There is nothing at _.', 'No hay nada en _.'],

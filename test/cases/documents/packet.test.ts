@@ -361,6 +361,27 @@ describe('photos of a packet', { timeout: 60_000 }, () => {
     ])
   })
 
+  test('that are hostile are named before they are read', async () => {
+    const huge = pngOf(2, 2).with(18, 0xc3).with(22, 0xc3)
+    const refused = await writePacket(judged, { ...options, photos: [photo('covered-1', huge)] })
+    expect(refused.ok ? [] : refused.error.map(({ found }) => found)).toContain('a picture of 49922 x 49922 pixels')
+  })
+
+  test('that are there already and cannot be read are named in a packet that is made all the same', async () => {
+    const three = Uint8Array.from([0xff, 0xd8, 0xff])
+    const given = [photo('covered-1', three), photo('covered-2', pngOf(2, 2).with(45, 0xff)), photo('covered-20', jpeg)]
+    const files = await packetOf(judged, { photos: given, absentPhotos: 'left out' })
+    expect(files.filter(({ name }) => name.startsWith('photos/')).map(({ name }) => name)).toEqual([
+      'photos/covered-20.jpg',
+    ])
+    expect(manifestOf(files).leftOut).toEqual(
+      expect.arrayContaining([
+        { what: 'photo: covered-1', why: 'a picture that is cut short' },
+        { what: 'photo: covered-2', why: expect.stringContaining('a picture that cannot be read') },
+      ]),
+    )
+  })
+
   test.skipIf(!canCheck)('stand in the record beside their requirements and larger further on', async () => {
     const given = [jpeg, Buffer.concat([jpeg, text.encode('a film')]), pngOf(3, 2)]
     const files = await packetOf(judged, { photos: names.map((name, i) => photo(name, given[i]!)) })
