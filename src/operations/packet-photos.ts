@@ -3,7 +3,7 @@ import { err, ok, type Result } from '../core/result.ts'
 import { pictureTrouble } from '../documents/pdf/typeset.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
-import { mostPixels, readPicture } from '../formats/picture/read-picture.ts'
+import { readPicture, wholePicture } from '../formats/picture/read-picture.ts'
 
 /** A photo as the readings name it, with the file that holds it. */
 export interface NamedPhoto {
@@ -35,9 +35,6 @@ export function filesOfPhoto(photo: string, folder: readonly string[]): readonly
   if (folder.includes(photo)) return [photo]
   return folder.filter((file) => /\.(jpe?g|png|webp)$/i.test(file) && file.replace(/\.[^.]+$/, '') === photo).sort()
 }
-
-/** What a file of a photo has to be. */
-export const wholePicture = `a whole picture (JPEG, PNG or WebP) of at most ${mostPixels / 1e6} million pixels`
 
 /**
  * The photos that can be read; or a problem for each that nobody handed in and each file that is no picture, unless

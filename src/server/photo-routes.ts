@@ -3,7 +3,7 @@ import { FileStore } from '@tus/file-store'
 import { Server } from '@tus/server'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import { wholePicture } from '../operations/packet-photos.ts'
+import { wholePicture } from '../formats/picture/read-picture.ts'
 import { type PhotoFolder, type PhotoProblem, photoEndings } from './photo-folder.ts'
 import { errorOf, refusals } from './refusal.ts'
 

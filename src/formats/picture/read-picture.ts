@@ -23,7 +23,10 @@ export type PictureFault =
  * Most pixels of a picture that is read: 64 million, our judgement. Phones take up to 50 million; in the largest depth
  * these are 512 MB while they are read, and a small file can claim thousands of millions.
  */
-export const mostPixels = 64_000_000
+const mostPixels = 64_000_000
+
+/** What a file of a photo has to be. */
+export const wholePicture = `a whole picture (JPEG, PNG or WebP) of at most ${mostPixels / 1e6} million pixels`
 
 /**
  * The JPEG, PNG or WebP picture in `bytes`, walked through from marker to marker or chunk to chunk as far as its end.

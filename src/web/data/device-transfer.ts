@@ -3,6 +3,7 @@ import { err, ok, type Result } from '../../core/result.ts'
 import { type PhotoInFile, readDeviceFile, writeDeviceFile } from '../../formats/entry/device-file.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
+import { readPicture, wholePicture } from '../../formats/picture/read-picture.ts'
 import { type FileReading, problemsOfFileReadings } from './check-file-readings.ts'
 import { now } from './device.ts'
 import { withoutPlace } from './device-entry.ts'
@@ -71,8 +72,10 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
     const content = fromBase64(base64)
     const found = await sha256Of(content)
     photos.push({ sha256, type, content })
-    if (found !== sha256)
-      problems.push({ file, place: `photos[${i}].base64`, expected: `bytes with the sha256 ${sha256}`, found })
+    const place = `photos[${i}].base64`
+    if (found !== sha256) problems.push({ file, place, expected: `bytes with the sha256 ${sha256}`, found })
+    const fault = await pictureFault(content, type)
+    if (fault !== null) problems.push({ file, place, expected: wholePicture, found: fault })
   }
   if (problems.length > 0) return refused(problems)
   const unfit = await problemsOfFileReadings(store, file, entries, readings)
@@ -92,6 +95,19 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
   }
   const stored = added.value.filter((outcome) => outcome === 'stored').length
   return ok({ entries: stored, photos: fresh.length, already: entries.length - stored + photos.length - fresh.length })
+}
+
+/** Why bytes are no picture that can be read: by their structure, and then as the browser reads it. */
+async function pictureFault(content: ArrayBuffer, type: string): Promise<string | null> {
+  const picture = readPicture(new Uint8Array(content))
+  if (!picture.ok) return picture.error
+  try {
+    const shown = await createImageBitmap(new Blob([content.slice(0, picture.value.length)], { type }))
+    shown.close()
+    return null
+  } catch {
+    return 'a picture that cannot be read'
+  }
 }
 
 /** The body as this page would write it, so that the server finds nothing else under the same id. */

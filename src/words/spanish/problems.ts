@@ -93,6 +93,7 @@ export const problemWords: SpanishWords = {
     // A file that is no picture.
     'an empty file': 'un archivo vacío',
     'a file that begins like none of them': 'un archivo que no empieza como ninguna de ellas',
+    'a picture that cannot be read': 'una imagen que no se puede leer',
     'a picture that is cut short': 'una imagen cortada',
     'a picture that does not say its size': 'una imagen que no dice su tamaño',
     'a picture that takes more time or memory to read than a photo does':
