@@ -21,10 +21,12 @@ export function benchVerdicts(): readonly BenchRow[] {
     second: request.second,
     work: 'new',
     letting: '2024-01-01',
+    speed: null,
+    opposingReaches: false,
   }
   const requirements = deriveRequirements(model)
   const readings = readEverything(model, requirements)
-  const rules = { rule: defaultRule, instruments, work: model.work, letting: model.letting }
+  const rules = { rule: defaultRule, instruments }
   const judge = () => judgeRequirements(requirements, readings, rules)
   const unread = judge().filter(({ verdict }) => verdict === 'unread').length
   const passes = Math.ceil(wanted / readings.length)

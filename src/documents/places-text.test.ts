@@ -34,7 +34,14 @@ describe('numberedText', () => {
 })
 
 describe('stationOf', () => {
-  const road = { route: null, side: 'right', datumStation: '208+40', speed: null, traffic: 'two-way' } as const
+  const road = {
+    route: null,
+    side: 'right',
+    datumStation: '208+40',
+    speed: null,
+    traffic: 'two-way',
+    opposingReaches: null,
+  } as const
 
   // 62.5 ft = 750 in; 20840 - 62.5 = 20777.5 ft, 20840 + 62.5 = 20902.5 ft
   test('counts up-station on the right, and down-station on the left of a two-way road', () => {

@@ -18,7 +18,14 @@ export const sampleRun = (changes: object = {}): RunFile => {
   const file = {
     format: 'lapwise-run/1',
     name: 'Birch Hollow fill',
-    road: { route: 'County Road 22', side: 'right', datumStation: '208+40', speed: 55, traffic: 'two-way' },
+    road: {
+      route: 'County Road 22',
+      side: 'right',
+      datumStation: '208+40',
+      speed: 55,
+      traffic: 'two-way',
+      opposingReaches: false,
+    },
     work: 'standing',
     system: 'w-beam-post-splice-27-3-4',
     first: { sheet: 'flared-terminal-27-3-4' },
@@ -40,6 +47,8 @@ export function sampleInput(
   const first = { kind: 'unit', sheet: sheetOf<EndSheet>('flared-terminal-27-3-4'), atInches: null } as const
   const second = { kind: 'unit', sheet: sheetOf<EndSheet>('trailing-anchor-27-3-4'), atInches: null } as const
   const { need, stock, obstructions, reduced, standing, mayExtendInches, work, letting } = run
+  const { opposingReaches } = run.road
+  const speed = run.road.speed === null ? null : ({ value: run.road.speed, unit: 'mi/h' } as const)
   const solved = solveLayout({
     system,
     first,
@@ -53,10 +62,10 @@ export function sampleInput(
   })
   const layout = solved.ok ? [...solved.value.runs][0] : undefined
   if (layout === undefined) throw new Error('the sample run cannot be laid out')
-  const model: RunModel = { layout, system, first, second, work, letting }
+  const model: RunModel = { layout, system, first, second, work, letting, speed, opposingReaches }
   const requirements = deriveRequirements(model)
   const readings = readingsOf(requirements)
-  const judgement = judgeRun(model, requirements, readings, { rule: run.decisionRule, instruments, work, letting })
+  const judgement = judgeRun(model, requirements, readings, { rule: run.decisionRule, instruments })
   return { run, model, requirements, readings, judgement, instruments }
 }
 

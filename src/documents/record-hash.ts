@@ -1,6 +1,7 @@
 import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import { canonicalJson } from '../formats/canonical-json.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
 import type { RecordInput } from './record-input.ts'
 
 /**
@@ -12,7 +13,15 @@ export function recordHash(
   { run, model, readings }: Pick<RecordInput, 'run' | 'model' | 'readings'>,
   sha256: (text: string) => string,
 ): string {
-  return sha256(canonicalJson({ decisionRule: run.decisionRule, readings, run, sheets: sheetsInUse(model) }))
+  return sha256(
+    canonicalJson({ decisionRule: run.decisionRule, readings, run: saidBy(run), sheets: sheetsInUse(model) }),
+  )
+}
+
+/** Fields that the format did not have at first are left out while they say nothing: an older record keeps its hash. */
+function saidBy(run: RunFile): unknown {
+  const { opposingReaches, ...road } = run.road
+  return { ...run, road: opposingReaches === null ? road : run.road }
 }
 
 /** The system's sheet and those of both ends, each once. */

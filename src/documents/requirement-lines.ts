@@ -1,7 +1,9 @@
+import { neededEndText } from '../core/hardware/crashworthy-end.ts'
 import { limitsText } from '../core/hardware/dimension-text.ts'
 import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
+import { neededTestText } from '../core/hardware/test-text.ts'
 import type { Reading } from '../core/measurement/reading.ts'
-import type { Place, Requirement } from '../core/requirements/requirement.ts'
+import type { Place, RecordRule, Requirement } from '../core/requirements/requirement.ts'
 import { describeReason, measuredText } from '../core/verdicts/describe-reason.ts'
 import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
 import { groupBy } from './group-by.ts'
@@ -93,7 +95,7 @@ function requirementLine(
 }
 
 function derivedLine({ because }: Verdict, used: readonly Reading[]): DerivedLine | null {
-  if (because.kind === 'criteria' || because.kind === 'standing work') return { value: 'from the run file', from: null }
+  if (because.kind === 'criteria' || because.kind === 'crashworthy') return { value: 'from the run file', from: null }
   if (because.kind !== 'measured' || !because.computed) return null
   const from = `computed from ${measuredPlaces(used.map(({ of }) => of))}`
   return { value: measuredText(because.value, because.unit), from }
@@ -117,6 +119,17 @@ export const placeLine = ({ run, model }: RecordInput, place: Place): PlaceLine 
   station: stationOf(run, model.layout.postOneAtInches + place.alongInches),
 })
 
+function recordText(rule: RecordRule): string {
+  switch (rule.kind) {
+    case 'criteria':
+      return neededTestText(rule.hardware, rule.at)
+    case 'crashworthy':
+      return neededEndText(rule.exposure)
+    default:
+      return rule satisfies never
+  }
+}
+
 function limitText({ look }: Requirement): string {
   switch (look.kind) {
     case 'measure':
@@ -129,7 +142,7 @@ function limitText({ look }: Requirement): string {
     case 'confirm':
       return 'confirmed on sight'
     case 'record':
-      return `tested to MASH 2016, or let no later than ${look.rule.lastLetting}`
+      return recordText(look.rule)
     default:
       return look satisfies never
   }

@@ -1,4 +1,5 @@
 import type { EndSheet, HardwareSheet } from '../core/hardware/hardware-sheet.ts'
+import { testText } from '../core/hardware/test-text.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
 import type { DecisionRule } from '../core/verdicts/verdict.ts'
 import { alongText, joinWords, stationOf } from './places-text.ts'
@@ -83,10 +84,10 @@ const sheetLine = (role: string, sheet: HardwareSheet | EndSheet): SheetLine => 
 function criteriaText({ criteria }: HardwareSheet): string {
   if (criteria.length === 0) return 'no test criteria stated'
   return criteria
-    .map(({ standard, edition, testLevel, confirmation }) => {
-      const name = standard === 'MASH' ? `MASH ${edition}` : standard
-      return `${name}, test level ${testLevel} (${confirmation === 'from memory' ? 'from memory, not confirmed' : confirmation})`
-    })
+    .map(
+      (test) =>
+        `${testText(test)} (${test.confirmation === 'from memory' ? 'from memory, not confirmed' : test.confirmation})`,
+    )
     .join('; ')
 }
 

@@ -49,8 +49,8 @@ function nearestHazard({ hazards, barrier }: Site): FitFacts['nearest'] {
   }
 }
 
-/** Null where opposing traffic was not judged. */
-function opposingReaches({ approach, departure }: Need): boolean | null {
+/** Whether opposing traffic can reach the departure end; null where it was not judged. */
+export function opposingReaches({ approach, departure }: Need): boolean | null {
   if (departure !== null) return departure.notes.some(({ kind }) => kind === 'crashworthy-end')
   return approach.notes.some((note) => note.kind === 'opposing-traffic-not-judged') ? null : false
 }

@@ -40,8 +40,6 @@ export function judgeKnown(required: RequiredRun, readings: readonly Reading[]):
   const judgement = judgeRun(model, requirements, readings, {
     rule: run.decisionRule,
     instruments: instrumentsOf(run),
-    work: run.work,
-    letting: run.letting,
   })
   return {
     ...required,

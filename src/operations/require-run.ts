@@ -27,6 +27,8 @@ export function requireRun(file: string, run: RunFile): Result<RequiredRun, read
     work: run.work,
     letting: run.letting,
     curb: run.curb,
+    speed: run.road.speed === null ? null : { value: run.road.speed, unit: run.units === 'us' ? 'mi/h' : 'km/h' },
+    opposingReaches: run.road.opposingReaches ?? (run.road.traffic === 'one-way' ? false : null),
   }
   return ok({ run, request, model, requirements: deriveRequirements(model) })
 }

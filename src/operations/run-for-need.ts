@@ -4,6 +4,7 @@ import { adjacentView, barrierLength, frontOf, type TrafficView } from '../core/
 import type { Site } from '../core/site/site.ts'
 import type { Metres } from '../core/units/quantity.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
+import { opposingReaches } from './fit-facts.ts'
 import { sheetShelf } from './sheet-shelf.ts'
 
 /**
@@ -33,7 +34,10 @@ export function runForNeed(site: Site, need: Need): RunFile | null {
   return {
     name: 'run for this need',
     units: site.units,
-    road: { route: null, side: site.side, datumStation: null, speed: road.speed, traffic: road.traffic },
+    road: {
+      ...{ route: null, side: site.side, datumStation: null, speed: road.speed, traffic: road.traffic },
+      opposingReaches: opposingReaches(need),
+    },
     work: hardware.work,
     letting: hardware.letting,
     system: hardware.system,

@@ -1,4 +1,3 @@
-import { agreementDates, agreementSource } from '../core/hardware/agreement-dates.ts'
 import { limitsText } from '../core/hardware/dimension-text.ts'
 import type { Dimension } from '../core/hardware/hardware-sheet.ts'
 import { shippedSheets } from '../core/hardware/shipped-sheets.ts'
@@ -30,12 +29,6 @@ export function unconfirmedNumbers(): string {
           `- ${name}: standard uncertainty ${standardUncertainty} ${unit} (${source})`,
       ),
     '',
-    '## Letting dates',
-    '',
-    ...agreementDates
-      .filter(({ confirmation }) => confirmation === 'from memory')
-      .map(({ category, lastLetting }) => `- ${category}: ${lastLetting} (${agreementSource.title})`),
-    '',
     '## Tables of the Roadside Design Guide',
     '',
     'Whole tables, but for the cells that a published use confirms (named beside them in the result).',
@@ -44,7 +37,8 @@ export function unconfirmedNumbers(): string {
     '',
     '## In code',
     '',
-    '- `src/core/fit/check-fit.ts`: highest speeds of test levels 1 and 2; height transition of 3 1/4 in over 25 ft to 50 ft; 1 in between adjoining runs',
+    '- `src/core/hardware/tested-criteria.ts`: highest speed of a road for test level 1',
+    '- `src/core/fit/check-fit.ts`: height transition of 3 1/4 in over 25 ft to 50 ft; 1 in between adjoining runs',
     '- `src/core/fit/check-working-width.ts`: stiffening begins 25 ft before the hazard',
     '',
   ].join('\n')

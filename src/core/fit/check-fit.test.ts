@@ -7,8 +7,8 @@ describe('checkFit', () => {
   it('says where nothing is said, and never meets by default', () => {
     const silent = checkFit({ ...facts, work: null, letting: null, opposingReaches: null, runLength: null })
     for (const what of [
-      /criteria of Flared/,
-      /departure end/,
+      /test of Flared/,
+      /anchor.* departure end/,
       /length of the run/,
       /platform before/,
       /level ground/,
@@ -25,12 +25,28 @@ describe('checkFit', () => {
   ] as const)(
     'judges a terminal tested to NCHRP 350 for new work let %s: %s (agreement, W-beam terminals)',
     (letting, verdict) => {
-      expect(check(/criteria of Flared/, { letting })).toMatchObject({
+      const found = check(/test of Flared/, { letting })
+      expect(found).toMatchObject({
         verdict,
-        smallestChange: verdict === 'fails' ? 'a terminal tested to MASH 2016' : null,
+        smallestChange:
+          verdict === 'fails' ? 'a terminal with one test to MASH 2016 or later at level 3 or higher' : null,
       })
+      // which contracts the date binds, and that exceptions and states' own dates exist
+      expect(found.limit).toContain('National Highway System; exceptions by memorandum exist')
     },
   )
+
+  it.each([
+    ['flared-terminal-31', 'meets'],
+    ['tangent-terminal-31', 'meets'],
+    ['trailing-anchor-31', 'fails'],
+  ] as const)('judges %s at the approach end, whatever opposing traffic does: %s', (id, verdict) => {
+    for (const opposingReaches of [true, false, null]) {
+      const found = check(/approach end/, { approach: sheet(id) as EndSheet, opposingReaches })
+      expect(found.verdict).toBe(verdict)
+      expect(found.smallestChange).toBe(verdict === 'fails' ? 'a crashworthy terminal at this end' : null)
+    }
+  })
 
   it('wants a crashworthy terminal where opposing traffic can reach the departure end', () => {
     expect(check(/departure end/, { opposingReaches: true })).toMatchObject({
@@ -38,6 +54,10 @@ describe('checkFit', () => {
       smallestChange: 'a crashworthy terminal at this end',
     })
     expect(check(/departure end/, { opposingReaches: false }).verdict).toBe('meets')
+    expect(check(/departure end/, { opposingReaches: null }).verdict).toBe('unread')
+    const terminal = { departure: sheet('tangent-terminal-31') as EndSheet }
+    for (const opposingReaches of [true, false, null])
+      expect(check(/departure end/, { ...terminal, opposingReaches }).verdict).toBe('meets')
   })
 
   it('says how to meet a run of the other height family', () => {
@@ -101,15 +121,28 @@ describe('checkFit', () => {
     expect(check(/platform before/, { ground: { ...noGround, platformSlope: 9.9 } }).verdict).toBe('fails')
   })
 
-  it('wants test level 3 above 45 mi/h', () => {
-    const low = {
-      ...sheet('w-beam-midspan-31'),
-      criteria: [{ standard: 'MASH', edition: 2016, testLevel: 2, source: 'recalled', confirmation: 'from memory' }],
-    } as LongitudinalSheet
-    expect(check(/test level of W-beam/, { system: low, speed: { value: 45, unit: 'mi/h' } }).verdict).toBe('meets')
-    expect(check(/test level of W-beam/, { system: low, speed: { value: 50, unit: 'mi/h' } })).toMatchObject({
-      verdict: 'fails',
-      smallestChange: 'hardware tested to level 3',
+  it('wants one test that covers both criteria and level', () => {
+    const tested = (
+      ...tests: readonly (readonly [standard: 'MASH' | 'NCHRP 350', edition: number, testLevel: number])[]
+    ) => ({
+      system: {
+        ...sheet('w-beam-midspan-31'),
+        criteria: tests.map(([standard, edition, testLevel]) => ({
+          ...{ standard, edition, testLevel },
+          ...({ source: 'recalled', confirmation: 'published' } as const),
+        })),
+      } as LongitudinalSheet,
+      letting: '2026-01-15',
     })
+    const apart = tested(['MASH', 2016, 2], ['NCHRP 350', 1993, 3])
+    expect(check(/test of W-beam/, { ...apart, speed: { value: 65, unit: 'mi/h' } })).toMatchObject({
+      verdict: 'fails',
+      smallestChange: 'a system with one test to MASH 2016 or later at level 3 or higher',
+    })
+    expect(check(/test of W-beam/, { ...apart, speed: { value: 45, unit: 'mi/h' } }).verdict).toBe('meets')
+    expect(
+      check(/test of W-beam/, { ...apart, letting: '2016-01-15', speed: { value: 65, unit: 'mi/h' } }).verdict,
+    ).toBe('meets')
+    expect(check(/test of W-beam/, tested(['MASH', 2025, 3])).verdict).toBe('meets')
   })
 })

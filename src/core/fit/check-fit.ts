@@ -1,6 +1,14 @@
-import { agreementDates, agreementSource } from '../hardware/agreement-dates.ts'
+import {
+  crashworthySource,
+  type EndExposure,
+  exposureText,
+  isEndSafe,
+  neededEndText,
+} from '../hardware/crashworthy-end.ts'
 import { feetInchesText, lengthText } from '../hardware/dimension-text.ts'
 import type { EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
+import { neededTestName, neededTestText, testsText } from '../hardware/test-text.ts'
+import { findTest, testConfirmation, testSource } from '../hardware/tested-criteria.ts'
 import { exactLength, lengthIn, type Nanometres } from '../units/exact-length.ts'
 import { checkCurb } from './check-curb.ts'
 import { checkGround } from './check-ground.ts'
@@ -13,11 +21,10 @@ export function checkFit(facts: FitFacts): readonly FitCheck[] {
   const ends = [facts.approach, facts.departure].filter((end) => end !== null)
   const sheets = [facts.system, ...ends].filter((sheet) => sheet !== null)
   return [
-    ...sheets.map((sheet) => checkTestLevel(sheet, facts)),
-    ...sheets.map((sheet) => checkCriteria(sheet, facts)),
+    ...sheets.map((sheet) => checkTest(sheet, facts)),
     ...ends.map((end) => checkJoins(end, facts)),
     ...checkAdjoining(facts),
-    ...checkDepartureEnd(facts),
+    ...checkEnds(facts),
     ...checkStroke(facts),
     ...checkShortestRun(facts),
     ...checkWorkingWidth(facts),
@@ -26,38 +33,18 @@ export function checkFit(facts: FitFacts): readonly FitCheck[] {
   ]
 }
 
-/** Highest speeds of the test levels: 50, 70 and 100 km/h tests. Recalled: NCHRP Report 350 and MASH, table 2-1; state practice. */
-const levels = [
-  { testLevel: 1, highest: { 'mi/h': 31, 'km/h': 50 } },
-  { testLevel: 2, highest: { 'mi/h': 45, 'km/h': 70 } },
-] as const
-
-function checkTestLevel(sheet: HardwareSheet, { speed }: FitFacts): FitCheck {
-  const needed = levels.find(({ highest }) => speed.value <= highest[speed.unit])?.testLevel ?? 3
-  const has = Math.max(...sheet.criteria.map(({ testLevel }) => testLevel))
+/** One and the same crash test has to cover the criteria in force and the level for the speed. */
+function checkTest(sheet: HardwareSheet, { speed, work, letting }: FitFacts): FitCheck {
+  const at = { speed, work, letting }
+  const answer = findTest(sheet, at)
   return fitCheck({
-    what: `test level of ${sheet.name}`,
-    meets: has >= needed,
-    limit: `test level ${needed} or higher at ${speed.value} ${speed.unit}`,
-    value: `test level ${has}`,
-    source: 'Recalled: NCHRP Report 350 and MASH test speeds, as states apply them to posted speed',
-    confirmation: 'from memory',
-    change: `hardware tested to level ${needed}`,
-  })
-}
-
-function checkCriteria(sheet: HardwareSheet, { work, letting }: FitFacts): FitCheck {
-  const date = agreementDates.find(({ category }) => category === sheet.category)!
-  const mash = sheet.criteria.some(({ standard, edition }) => standard === 'MASH' && edition >= 2016)
-  const known = mash || work === 'standing' || (work === 'new' && letting !== null)
-  return fitCheck({
-    what: `test criteria of ${sheet.name} for this work`,
-    meets: known ? mash || work === 'standing' || letting! <= date.lastLetting : null,
-    limit: `MASH 2016 for new work let after ${date.lastLetting} (${date.category})`,
-    value: `${sheet.criteria.map(({ standard, edition }) => (standard === 'MASH' ? `MASH ${edition}` : standard)).join(', ')}; ${work === null ? 'kind of work not said' : `${work} work`}, ${letting === null ? 'letting not said' : `let ${letting}`}`,
-    source: `${agreementSource.title}, ${agreementSource.edition}`,
-    confirmation: date.confirmation,
-    change: `a ${date.category === 'W-beam terminal' ? 'terminal' : 'system'} tested to MASH 2016`,
+    what: `crash test of ${sheet.name} for this work and speed`,
+    meets: answer.verdict === 'unread' ? null : answer.verdict === 'meets',
+    limit: neededTestText(sheet, at),
+    value: `${testsText(sheet.criteria)}; ${work === null ? 'kind of work not said' : `${work} work`}, ${letting === null ? 'letting not said' : `let ${letting}`}`,
+    source: `${testSource.title}, ${testSource.edition}`,
+    confirmation: testConfirmation(sheet, at, answer),
+    change: `a ${sheet.kind === 'longitudinal' ? 'system' : sheet.kind} with ${neededTestName(sheet, at)}`,
   })
 }
 
@@ -103,22 +90,24 @@ function checkAdjoining({ adjoining, system, approach }: FitFacts): FitCheck[] {
   ]
 }
 
-/** A trailing anchor may stand only where opposing traffic cannot reach it. */
-function checkDepartureEnd({ departure, opposingReaches }: FitFacts): FitCheck[] {
-  if (departure === null) return []
+/** Traffic meets the approach end in any case, the departure end where opposing traffic can reach it. */
+function checkEnds({ approach, departure, opposingReaches }: FitFacts): FitCheck[] {
   return [
-    fitCheck({
-      what: `${departure.name} at the departure end`,
-      meets: departure.crashworthy ? true : opposingReaches === null ? null : !opposingReaches,
-      limit: 'crashworthy where opposing traffic can reach it',
-      value: `${departure.crashworthy ? 'crashworthy' : 'not crashworthy'}; opposing traffic ${opposingReaches === null ? 'not judged' : opposingReaches ? 'can reach it' : 'cannot reach it'}`,
-      source:
-        'Texas DOT Roadway Design Manual on turned-down ends; AASHTO Roadside Design Guide, 2011, 5.6.4, three cases of opposing traffic',
-      confirmation: 'published',
-      change: 'a crashworthy terminal at this end',
-    }),
+    ...(approach === null ? [] : [checkEnd(approach, { end: 'approach', opposingReaches })]),
+    ...(departure === null ? [] : [checkEnd(departure, { end: 'departure', opposingReaches })]),
   ]
 }
+
+const checkEnd = (sheet: EndSheet, exposure: EndExposure): FitCheck =>
+  fitCheck({
+    what: `${sheet.name} at the ${exposure.end} end`,
+    meets: isEndSafe(sheet, exposure),
+    limit: neededEndText(exposure),
+    value: exposureText(sheet, exposure),
+    source: `${crashworthySource.title}, ${crashworthySource.edition}`,
+    confirmation: 'published',
+    change: 'a crashworthy terminal at this end',
+  })
 
 /** @source public research answer 1277: 12.5 ft of plain rail, and 46 ft 10 1/2 in of barrier before the W-to-thrie piece, more when the stroke is longer */
 function checkStroke({ approach, departure, runLength }: FitFacts): FitCheck[] {

@@ -1,6 +1,6 @@
-import { agreementDates } from '../hardware/agreement-dates.ts'
 import { feetInchesText } from '../hardware/dimension-text.ts'
 import type { LongitudinalSheet, TestStandard, WorkingWidth } from '../hardware/hardware-sheet.ts'
+import { isMashInForce } from '../hardware/tested-criteria.ts'
 import { exactLength } from '../units/exact-length.ts'
 import type { FitCheck, FitFacts } from './fit.ts'
 import { exceedingText, fitCheck, reachingText, sheetSource } from './fit-check.ts'
@@ -42,11 +42,8 @@ export function checkWorkingWidth(facts: FitFacts): FitCheck[] {
 }
 
 /** The standard whose tests the work rests on: where it is not known that NCHRP 350 is enough, MASH. */
-function governing({ category }: LongitudinalSheet, { work, letting }: FitFacts): TestStandard {
-  const date = agreementDates.find((one) => one.category === category)!
-  const isOlder = work === 'standing' || (work === 'new' && letting !== null && letting <= date.lastLetting)
-  return isOlder ? 'NCHRP 350' : 'MASH'
-}
+const governing = ({ category }: LongitudinalSheet, facts: FitFacts): TestStandard =>
+  isMashInForce(category, facts) === false ? 'NCHRP 350' : 'MASH'
 
 /** The sheet's row; where NCHRP 350 is enough and nothing is tested to it, that of MASH. Null when there is none. */
 function widthOf(

@@ -1,4 +1,5 @@
 import type { Confirmation, EndSheet, LongitudinalSheet, SplicePosition } from '../hardware/hardware-sheet.ts'
+import type { Speed } from '../hardware/tested-criteria.ts'
 import type { Nanometres } from '../units/exact-length.ts'
 
 /** Whether one thing about the chosen hardware is right for the site. Nothing said is `unread`, never `meets`. */
@@ -18,7 +19,7 @@ export interface FitCheck {
  * nanometres, so that 5 ft of room is 5 ft however it came about.
  */
 export interface FitFacts {
-  readonly speed: { readonly value: number; readonly unit: 'mi/h' | 'km/h' }
+  readonly speed: Speed
   readonly system: LongitudinalSheet | null
   readonly approach: EndSheet | null
   readonly departure: EndSheet | null

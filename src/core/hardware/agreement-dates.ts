@@ -12,10 +12,25 @@ export const agreementSource = {
   edition: 'memorandum of 7 January 2016 with the later list of memoranda',
 }
 
-/** New permanent installations and full replacements on the National Highway System. */
-export const agreementDates: readonly AgreementDate[] = [
-  { category: 'W-beam barrier', lastLetting: '2017-12-31', confirmation: 'from memory' },
+/**
+ * New permanent installations and full replacements on the National Highway System.
+ * @source FHWA memorandum of 7 January 2016, its dates for all four classes as quoted in PennDOT, MASH Planning and
+ * Implementation (Transportation Engineering and Safety Conference, 2016)
+ */
+const agreementDates: readonly AgreementDate[] = [
+  { category: 'W-beam barrier', lastLetting: '2017-12-31', confirmation: 'published' },
   { category: 'W-beam terminal', lastLetting: '2018-06-30', confirmation: 'published' },
   { category: 'transition', lastLetting: '2019-12-31', confirmation: 'published' },
   { category: 'other longitudinal barrier', lastLetting: '2019-12-31', confirmation: 'published' },
 ]
+
+export const agreementDateOf = (wanted: AgreementCategory): AgreementDate =>
+  agreementDates.find(({ category }) => category === wanted)!
+
+/**
+ * What a verdict that rests on one of the dates has to say with it.
+ * @source list of FHWA policy memoranda on roadside hardware (exceptions for W-beam terminals and for cable in 2018; their
+ * text was not read); Washington's tracking sheet of January 2018 counts by the day of advertisement
+ */
+export const agreementConditions =
+  "the date binds contracts on the National Highway System; exceptions by memorandum exist; a state's own date may differ"

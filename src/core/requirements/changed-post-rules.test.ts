@@ -22,7 +22,17 @@ function requirementsOf(
   })
   if (!solved.ok) throw new Error(solved.error.kind)
   for (const layout of solved.value.runs)
-    return deriveRequirements({ layout, system, first, second, work: null, letting: null, curb })
+    return deriveRequirements({
+      layout,
+      system,
+      first,
+      second,
+      work: null,
+      letting: null,
+      speed: null,
+      opposingReaches: null,
+      curb,
+    })
   throw new Error('no layout')
 }
 

@@ -1,4 +1,3 @@
-import { agreementDates, agreementSource } from '../hardware/agreement-dates.ts'
 import { feetInchesText } from '../hardware/dimension-text.ts'
 import type { Cited, EndSheet, HardwareSheet, SheetRule } from '../hardware/hardware-sheet.ts'
 import { doubledRail, gapsThatDependOnCurb } from '../layout/gaps-at-curb.ts'
@@ -19,6 +18,7 @@ import {
 } from './common-rules.ts'
 import { flareOffsetRule, railHeightRule, spacingRule, straightnessRule, stubRule } from './measured-rules.ts'
 import { panelPlace, postPlace, runPlace, spacePlace, splicePlace, unitPlace } from './places.ts'
+import { crashworthyRequirement, criteriaRequirement } from './record-requirements.ts'
 import type { Place, Requirement } from './requirement.ts'
 import { endSheetOf, type RunModel, sheetOf } from './run-model.ts'
 
@@ -36,7 +36,7 @@ export function deriveRequirements(model: RunModel): readonly Requirement[] {
     ...model.layout.panels.flatMap((panel) => panelRequirements(model, panel)),
     ...model.layout.splices.flatMap((splice) => spliceRequirements(model, splice)),
     ...(['first', 'second'] as const).flatMap((unit) => unitRequirements(model, unit)),
-    criteriaRequirement(model.system, runPlace(), 'run'),
+    criteriaRequirement(model, model.system, runPlace(), 'run'),
   ]
   const placed = found.map((requirement, i) => ({ requirement, i }))
   placed.sort(
@@ -198,26 +198,9 @@ function unitRequirements(model: RunModel, unit: Extract<Unit, 'first' | 'second
   if (sheet === null) return []
   const place = unitPlace(model, unit, sheet)
   const rules = sheetRules(sheet, (rule) => rule.at.kind === 'unit')
-  return [...rules.map((rule) => requirementOf(rule, place, sheet, unit)), criteriaRequirement(sheet, place, unit)]
-}
-
-function criteriaRequirement(sheet: HardwareSheet, place: Place, key: string): Requirement {
-  const date = agreementDates.find(({ category }) => category === sheet.category)!
-  const standards = sheet.criteria.map(({ standard, edition }) => (standard === 'MASH' ? `MASH ${edition}` : standard))
-  return {
-    id: `${key}/criteria`,
-    topic: 'criteria',
-    place,
-    must: `The hardware was tested to the criteria in force for the work: ${sheet.name} to ${standards.join(' and ')}.`,
-    look: { kind: 'record', rule: { kind: 'criteria', standards, lastLetting: date.lastLetting } },
-    how: "Compare the contract's letting date and the kind of work with the sheet; nothing has to be measured.",
-    why: 'New work let after the agreement date needs MASH 2016 hardware; standing hardware may serve out its life.',
-    remedy: `Not for new work let after ${date.lastLetting}: choose hardware tested to MASH 2016.`,
-    hold: false,
-    figure: null,
-    sheet: sheet.id,
-    sheetVersion: sheet.version,
-    source: agreementSource,
-    confirmation: date.confirmation,
-  }
+  return [
+    ...rules.map((rule) => requirementOf(rule, place, sheet, unit)),
+    criteriaRequirement(model, sheet, place, unit),
+    crashworthyRequirement(model, sheet, place, unit),
+  ]
 }

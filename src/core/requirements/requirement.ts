@@ -1,4 +1,6 @@
+import type { CrashworthyEnd, EndExposure } from '../hardware/crashworthy-end.ts'
 import type { Choice, Confirmation, Dimension, FigureKind, Source } from '../hardware/hardware-sheet.ts'
+import type { TestedHardware, WorkAtHand } from '../hardware/tested-criteria.ts'
 
 /** A place of the run, in the run's own numbers from its first end. */
 export interface Place {
@@ -30,13 +32,10 @@ export interface LinePoint {
   readonly alongInches: number
 }
 
-/** A rule decided from the run's own record, not from a reading. */
-export type RecordRule = {
-  readonly kind: 'criteria'
-  readonly standards: readonly string[]
-  /** Letting dates after this one need MASH hardware; ISO date. */
-  readonly lastLetting: string
-}
+/** A rule decided from the run file and the sheets, not from a reading: with all that decides it. */
+export type RecordRule =
+  | { readonly kind: 'criteria'; readonly hardware: TestedHardware; readonly at: WorkAtHand }
+  | { readonly kind: 'crashworthy'; readonly sheet: CrashworthyEnd; readonly exposure: EndExposure }
 
 /** One thing that must be true of one place of the run. */
 export interface Requirement {

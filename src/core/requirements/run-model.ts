@@ -1,18 +1,17 @@
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import type { WorkAtHand } from '../hardware/tested-criteria.ts'
 import type { CurbBefore, Layout, RunEnd, Unit } from '../layout/layout.ts'
 
 /** A chosen layout with everything that decides what must be true of it. */
-export interface RunModel {
+export interface RunModel extends WorkAtHand {
   readonly layout: Layout
   readonly system: LongitudinalSheet
   readonly first: RunEnd
   readonly second: RunEnd
-  /** New work falls under the agreement's letting dates; standing work does not. Null when not said. */
-  readonly work: 'new' | 'standing' | null
-  /** ISO date of the letting; null when not said. */
-  readonly letting: string | null
   /** Left out when not said. */
   readonly curb?: CurbBefore | undefined
+  /** Whether opposing traffic can reach the second end; null when not said. */
+  readonly opposingReaches: boolean | null
 }
 
 export function sheetOf(model: RunModel, unit: Unit): EndSheet | LongitudinalSheet {

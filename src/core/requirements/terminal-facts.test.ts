@@ -24,7 +24,16 @@ function requirementsAt(system: string, terminal: string, anchor: string): Reado
   })
   if (!solved.ok) throw new Error(solved.error.kind)
   for (const layout of solved.value.runs) {
-    const model = { layout, system: longitudinal, first, second, work: null, letting: null }
+    const model = {
+      layout,
+      system: longitudinal,
+      first,
+      second,
+      work: null,
+      letting: null,
+      speed: null,
+      opposingReaches: null,
+    }
     return new Map(deriveRequirements(model).map((one) => [one.id, one]))
   }
   throw new Error('no layout')

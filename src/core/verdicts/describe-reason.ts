@@ -1,4 +1,6 @@
+import { exposureText } from '../hardware/crashworthy-end.ts'
 import { lengthText } from '../hardware/dimension-text.ts'
+import { testReason } from '../hardware/test-text.ts'
 import type { LengthUnit } from '../units/exact-length.ts'
 import type { Measured, VerdictReason } from './verdict.ts'
 
@@ -24,11 +26,9 @@ export function describeReason(because: VerdictReason): string {
     case 'no limit stated':
       return 'the sheet states no limit'
     case 'criteria':
-      return `tested to ${because.standards.join(' and ')} only; let ${because.letting}, agreement date ${because.lastLetting}`
-    case 'standing work':
-      return 'standing work: the letting date does not apply'
-    case 'work not said':
-      return 'whether the work is new, and when it was let, is not said'
+      return testReason(because.hardware, because.at, because.answer)
+    case 'crashworthy':
+      return exposureText(because.sheet, because.exposure)
   }
 }
 

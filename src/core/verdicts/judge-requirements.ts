@@ -3,22 +3,17 @@ import type { Instrument } from '../measurement/instruments.ts'
 import type { Reading } from '../measurement/reading.ts'
 import { standardUncertainty } from '../measurement/uncertainty.ts'
 import type { Requirement, RequirementLook } from '../requirements/requirement.ts'
-import type { RunModel } from '../requirements/run-model.ts'
 import { computeValue, type KnownReading } from './compute-value.ts'
+import { decideRecord } from './decide-record.ts'
 import { judgeMeasured } from './judge-measured.ts'
-import type { DecisionRule, Verdict, VerdictReason, VerdictWord } from './verdict.ts'
+import type { Decided, DecisionRule, Verdict, VerdictReason } from './verdict.ts'
 
 export interface JudgingRules {
   readonly rule: DecisionRule
   readonly instruments: readonly Instrument[]
-  /** What decides the criteria: new or standing work, and the letting date (ISO). */
-  readonly work: RunModel['work']
-  readonly letting: RunModel['letting']
 }
 
 export const defaultRule: DecisionRule = { kind: 'guard band', multiple: 1 }
-
-type Decided = { readonly verdict: VerdictWord; readonly because: VerdictReason; readonly readings: readonly string[] }
 
 /** The verdict on every requirement, in their order. Without a reading a requirement is unread; nothing is assumed. */
 export function judgeRequirements(
@@ -73,7 +68,7 @@ function decide(
     const because = { kind: 'set aside', because: reading.answer.because, by: reading.by } as const
     return { verdict: 'does not apply', because, readings: [reading.id] }
   }
-  if (look.kind === 'record') return decideCriteria(look, rules)
+  if (look.kind === 'record') return decideRecord(look.rule)
   if (reading?.answer.kind === 'cannot see')
     return { verdict: 'unread', because: { kind: 'could not be seen' }, readings: [reading.id] }
   switch (look.kind) {
@@ -132,20 +127,4 @@ function decideConfirmed(reading: Reading | undefined): Decided {
     return unread({ kind: 'answer of another kind', expected: 'confirmation' }, [reading.id])
   const { yes } = reading.answer
   return { verdict: yes ? 'meets' : 'fails', because: { kind: 'confirmed', yes }, readings: [reading.id] }
-}
-
-/** New work let after the agreement's date needs MASH 2016; standing work may serve out its life. */
-function decideCriteria(look: Extract<RequirementLook, { kind: 'record' }>, rules: JudgingRules): Decided {
-  const { standards, lastLetting } = look.rule
-  if (rules.work === 'standing') return { verdict: 'does not apply', because: { kind: 'standing work' }, readings: [] }
-  const current = standards.some((standard) => standard === 'MASH 2016')
-  if (current)
-    return {
-      verdict: 'meets',
-      because: { kind: 'criteria', standards, letting: rules.letting ?? 'any date', lastLetting },
-      readings: [],
-    }
-  if (rules.work === null || rules.letting === null) return unread({ kind: 'work not said' })
-  const because = { kind: 'criteria', standards, letting: rules.letting, lastLetting } as const
-  return { verdict: rules.letting <= lastLetting ? 'meets' : 'fails', because, readings: [] }
 }

@@ -1,5 +1,6 @@
+import type { TestAnswer } from '../hardware/tested-criteria.ts'
 import type { Reading } from '../measurement/reading.ts'
-import type { Place } from '../requirements/requirement.ts'
+import type { Place, RecordRule } from '../requirements/requirement.ts'
 import type { LengthUnit } from '../units/exact-length.ts'
 
 export type VerdictWord = 'meets' | 'fails' | 'too close' | 'unread' | 'does not apply'
@@ -16,6 +17,9 @@ export interface Verdict {
   readonly sheetVersion: string
 }
 
+/** What is decided on one requirement. */
+export type Decided = Pick<Verdict, 'verdict' | 'because' | 'readings'>
+
 /** Why; numbers in the limit's own unit. */
 export type VerdictReason =
   | Measured
@@ -27,14 +31,8 @@ export type VerdictReason =
   | { readonly kind: 'readings missing'; readonly missing: readonly string[] }
   | { readonly kind: 'answer of another kind'; readonly expected: 'length' | 'choice' | 'confirmation' }
   | { readonly kind: 'no limit stated' }
-  | {
-      readonly kind: 'criteria'
-      readonly standards: readonly string[]
-      readonly letting: string
-      readonly lastLetting: string
-    }
-  | { readonly kind: 'standing work' }
-  | { readonly kind: 'work not said' }
+  | (Extract<RecordRule, { kind: 'criteria' }> & { readonly answer: TestAnswer })
+  | Extract<RecordRule, { kind: 'crashworthy' }>
 
 export interface Measured {
   readonly kind: 'measured'

@@ -112,6 +112,8 @@ describe('figures', () => {
       second: end(run.second),
       work: null,
       letting: null,
+      speed: null,
+      opposingReaches: null,
     }).filter((requirement) => requirement.figure !== null)
     expect(requirements.length).toBeGreaterThan(100)
     for (const requirement of requirements)

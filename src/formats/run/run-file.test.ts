@@ -14,7 +14,7 @@ describe('readRun', () => {
     readsAs(shortRun, {
       name: 'County Road 7, culvert',
       units: 'us',
-      road: { route: null, side: null, datumStation: null, speed: null, traffic: null },
+      road: { route: null, side: null, datumStation: null, speed: null, traffic: null, opposingReaches: null },
       work: null,
       letting: null,
       system: 'invented-system',
@@ -38,7 +38,14 @@ describe('readRun', () => {
     readsAs(fullRun, {
       name: 'County Road 7, culvert',
       units: 'metric',
-      road: { route: 'CR 7', side: 'left', datumStation: '1+237.500', speed: 90, traffic: 'two-way' },
+      road: {
+        route: 'CR 7',
+        side: 'left',
+        datumStation: '1+237.500',
+        speed: 90,
+        traffic: 'two-way',
+        opposingReaches: true,
+      },
       work: 'standing',
       letting: '2017-03-15',
       system: 'invented-system',
@@ -108,13 +115,16 @@ const run: fc.Arbitrary<RunFile> = fc.record(
   {
     name: words,
     units: fc.constantFrom('us', 'metric'),
-    road: fc.record({
-      route: orNull(words),
-      side: orNull(fc.constantFrom('right', 'left')),
-      datumStation: orNull(fc.nat({ max: 999 }).map((stations) => `${stations}00.25`)),
-      speed: orNull(fc.integer({ min: 5, max: 130 })),
-      traffic: orNull(fc.constantFrom('two-way', 'one-way', 'divided')),
-    }),
+    road: fc
+      .record({
+        route: orNull(words),
+        side: orNull(fc.constantFrom('right', 'left')),
+        datumStation: orNull(fc.nat({ max: 999 }).map((stations) => `${stations}00.25`)),
+        speed: orNull(fc.integer({ min: 5, max: 130 })),
+        traffic: orNull(fc.constantFrom('two-way', 'one-way', 'divided')),
+        opposingReaches: orNull(fc.boolean()),
+      })
+      .filter(({ traffic, opposingReaches }) => traffic !== 'one-way' || opposingReaches !== true),
     work: orNull(fc.constantFrom('new', 'standing')),
     letting: orNull(day),
     system: words,

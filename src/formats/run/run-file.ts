@@ -19,6 +19,8 @@ export interface RunRoad {
   /** Miles an hour when the run's `units` are `us`, kilometres an hour when they are `metric`. */
   readonly speed: number | null
   readonly traffic: 'two-way' | 'one-way' | 'divided' | null
+  /** Whether opposing traffic can reach the second end. */
+  readonly opposingReaches: boolean | null
 }
 
 /** An end by the id of its sheet, not yet looked up; or a splice of a run that stands. */

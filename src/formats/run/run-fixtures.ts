@@ -14,7 +14,14 @@ export const shortRun = {
 export const fullRun = {
   ...shortRun,
   units: 'metric',
-  road: { route: 'CR 7', side: 'left', datumStation: '1+237.500', speed: 90, traffic: 'two-way' },
+  road: {
+    route: 'CR 7',
+    side: 'left',
+    datumStation: '1+237.500',
+    speed: 90,
+    traffic: 'two-way',
+    opposingReaches: true,
+  },
   work: 'standing',
   letting: '2017-03-15',
   first: { standingSplice: { at: '-6 ft 3 in', position: 'midspan' } },
@@ -78,6 +85,12 @@ export const brokenRuns: readonly BrokenFile[] = [
     raw: changed(fullRun, ['road', 'speed'], -5),
     problems: ['road.speed: expected a value of at least 5, found -5'],
     inSchema: true,
+  },
+  {
+    title: 'opposing traffic on a one-way road',
+    raw: changed(changed(fullRun, ['road', 'traffic'], 'one-way'), ['road', 'opposingReaches'], true),
+    problems: ['road.opposingReaches: expected false or nothing where traffic goes one way, found true'],
+    inSchema: false,
   },
   {
     title: 'a day that does not exist',

@@ -9,6 +9,7 @@ import type { RunShape } from './run-shape.ts'
 export function contradictionsIn(run: RunShape): readonly Contradiction[] {
   return [
     ...inStation(run),
+    ...inTraffic(run),
     ...inStretches(run),
     ...inLengths(run),
     ...inEnds(run),
@@ -30,6 +31,11 @@ function inStation({ road: { datumStation }, units }: RunShape): Contradiction[]
   }
   const reason = describeStationProblem(station.error).replace(/^At/, 'at').replace(/\.$/, '')
   return [{ path: ['road', 'datumStation'], expected: `a station (${reason})` }]
+}
+
+function inTraffic({ road }: RunShape): Contradiction[] {
+  if (road.traffic !== 'one-way' || road.opposingReaches !== true) return []
+  return [{ path: ['road', 'opposingReaches'], expected: 'false or nothing where traffic goes one way' }]
 }
 
 function inStretches({ need, obstructions, reduced }: RunShape): Contradiction[] {

@@ -42,6 +42,11 @@ const road = z.strictObject({
     }),
   ),
   traffic: z._default(z.nullable(z.enum(['two-way', 'one-way', 'divided'])), null),
+  opposingReaches: z._default(z.nullable(z.boolean()), null).check(
+    z.meta({
+      description: 'Whether opposing traffic can reach the second end: the end stands inside its clear zone.',
+    }),
+  ),
 })
 
 const panels = listOf(railLength, 'panels')

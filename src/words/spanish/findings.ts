@@ -12,8 +12,6 @@ export const findingWords: SpanishWords = {
     'the reading gives no length': 'la lectura no da una longitud',
     'the reading gives no choice': 'la lectura no da una opción',
     'the reading gives no confirmation': 'la lectura no da una confirmación',
-    'standing work: the letting date does not apply': 'obra existente: la fecha de adjudicación no aplica',
-    'whether the work is new, and when it was let, is not said': 'no se dice si la obra es nueva ni cuándo se adjudicó',
     'Measure the stub first: raising the post raises it too.': 'Mida primero el muñón: al subir el poste también sube.',
     'Check first that finish grade is right.': 'Compruebe primero que la rasante terminada esté bien.',
     'Reset the post, or bring finish grade to where both hold.':
@@ -51,7 +49,6 @@ export const findingWords: SpanishWords = {
     ],
     ['post-#/along', 'la posición del poste #'],
     ['post-#/lateral-offset', 'la distancia lateral del poste #'],
-    ['tested to $ only; let #, agreement date #', 'ensayado solo según $; adjudicación #, fecha del acuerdo #'],
     ['Post # stands # out of place: $, then $.', 'El poste # está # fuera de su sitio: $; después $.'],
     ['Raise post # by #: $.', 'Suba el poste # #: $.'],
     ['Lower post # by #: $.', 'Baje el poste # #: $.'],

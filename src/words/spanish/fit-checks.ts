@@ -5,13 +5,6 @@ export const fitCheckWords: SpanishWords = {
   sentences: {
     'no system chosen': 'sin sistema elegido',
     'rail height and splices against the adjoining run': 'altura de la baranda y empalmes frente al tramo contiguo',
-    'crashworthy where opposing traffic can reach it': 'ensayado a choque donde el tránsito contrario puede alcanzarlo',
-    crashworthy: 'ensayado a choque',
-    'not crashworthy': 'no ensayado a choque',
-    'opposing traffic not judged': 'tránsito contrario sin juzgar',
-    'opposing traffic can reach it': 'el tránsito contrario puede alcanzarlo',
-    'opposing traffic cannot reach it': 'el tránsito contrario no puede alcanzarlo',
-    'a crashworthy terminal at this end': 'un terminal ensayado a choque en este extremo',
     'barrier before the transition': 'barrera antes de la transición',
     'run not laid out': 'tramo sin disponer',
     'length of the run, anchor to anchor': 'longitud del tramo, de anclaje a anclaje',
@@ -20,11 +13,6 @@ export const fitCheckWords: SpanishWords = {
     'standing work': 'obra existente',
     'kind of work not said': 'no se dice la clase de obra',
     'letting not said': 'no se dice la adjudicación',
-    'a terminal tested to MASH 2016': 'un terminal ensayado según MASH 2016',
-    'a system tested to MASH 2016': 'un sistema ensayado según MASH 2016',
-    'W-beam barrier': 'baranda de doble onda',
-    'W-beam terminal': 'terminal de baranda de doble onda',
-    transition: 'transición',
     'level ground behind post 1': 'terreno llano detrás del poste 1',
     'clear area behind the gating end, length': 'área despejada detrás del extremo traspasable, largo',
     'clear area behind the gating end, width': 'área despejada detrás del extremo traspasable, ancho',
@@ -50,8 +38,6 @@ export const fitCheckWords: SpanishWords = {
     sloping: 'inclinado',
     'the rail flush with the curb': 'la baranda a ras del bordillo',
     'a sloping face': 'una cara inclinada',
-    'Recalled: NCHRP Report 350 and MASH test speeds, as states apply them to posted speed':
-      'De memoria: velocidades de ensayo de NCHRP Report 350 y MASH, como los estados las aplican al límite de velocidad',
     'Recalled: state manuals; a public guide for military roads asks for at most 4 in before any rail at high speed':
       'De memoria: manuales de estados; una guía pública para caminos militares pide a lo más 4 in delante de toda baranda a alta velocidad',
     'AASHTO Roadside Design Guide, 2011, 5.6.2.1.1, as quoted by the asking state in Midwest Roadside Safety Facility public answer 1074; NCHRP Report 1089, newer and on 31 in runs, was not read':
@@ -61,13 +47,6 @@ export const fitCheckWords: SpanishWords = {
     'Recalled: state sheets on height transitions': 'De memoria: fichas de estados sobre transiciones de altura',
   },
   patterns: [
-    ['test level of $', 'nivel de ensayo: $'],
-    ['test level #', 'nivel de ensayo #'],
-    ['test level # or higher at #', 'nivel de ensayo # o mayor a #'],
-    ['hardware tested to level #', 'herrajes ensayados a nivel #'],
-    ['test criteria of $ for this work', 'criterios de ensayo para esta obra: $'],
-    ['MASH 2016 for new work let after # ($)', 'MASH 2016 para obra nueva adjudicada después del # ($)'],
-    ['let #', 'adjudicada el #'],
     ['$ on the chosen system', '$: con el sistema elegido'],
     ['joins _', 'se une a _'],
     ['the system _, or an end made for $', 'el sistema _, o un extremo hecho para: $'],
@@ -85,7 +64,6 @@ export const fitCheckWords: SpanishWords = {
     ],
     ['# within #, splices $', '# con # de margen, empalmes $'],
     ['#, splices $', '#, empalmes $'],
-    ['$ at the departure end', '$: en el extremo de salida'],
     [
       "at least #: #, the terminal with # of plain rail, and the terminal's stroke",
       'al menos #: #, el terminal con # de baranda corriente, y el recorrido del terminal',

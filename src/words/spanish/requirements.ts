@@ -107,10 +107,6 @@ export const requirementWords: SpanishWords = {
       'Ponga los postes en línea recta entre los extremos del panel.',
     'The flare takes the head away from traffic and was tested at this offset.':
       'El abocinado aleja la cabeza del tránsito y se ensayó con esta separación.',
-    "Compare the contract's letting date and the kind of work with the sheet; nothing has to be measured.":
-      'Compare la fecha de adjudicación del contrato y la clase de obra con la ficha; no hay nada que medir.',
-    'New work let after the agreement date needs MASH 2016 hardware; standing hardware may serve out its life.':
-      'La obra nueva adjudicada después de la fecha del acuerdo necesita herrajes según MASH 2016; los existentes pueden cumplir su vida útil.',
     'The rail slot may not be enlarged in the field.': 'La ranura de la baranda no se puede agrandar en obra.',
     'Move the post.': 'Mueva el poste.',
     'No curb': 'Sin bordillo',
@@ -238,14 +234,6 @@ export const requirementWords: SpanishWords = {
     ],
     ['Post 1 stands $ off the line of the run.', 'El poste 1 está $ fuera de la línea del tramo.'],
     ['Move the end so that it stands $ off the line.', 'Mueva el extremo hasta que quede a $ de la línea.'],
-    [
-      'The hardware was tested to the criteria in force for the work: $ to $.',
-      'Los herrajes se ensayaron según los criterios vigentes para la obra: $ según $.',
-    ],
-    [
-      'Not for new work let after $: choose hardware tested to MASH 2016.',
-      'No para obra nueva adjudicada después del $: elija herrajes ensayados según MASH 2016.',
-    ],
     [
       '$; or pull one tape from post 1 and read every post on it.',
       '$; o tienda una sola cinta desde el poste 1 y lea en ella cada poste.',

@@ -12,6 +12,7 @@ import { shippedSheetWords } from './shipped-sheets.ts'
 import { sitePictureWords } from './site-pictures.ts'
 import type { SpanishWords } from './spanish-words.ts'
 import { stripWords } from './strips.ts'
+import { testAndEndWords } from './tests-and-ends.ts'
 
 /**
  * All that the model says, part by part.
@@ -35,6 +36,7 @@ export const tables: readonly SpanishWords[] = [
   layoutWords,
   needWords,
   fitCheckWords,
+  testAndEndWords,
   problemWords,
   serverAnswerWords,
   stripWords,

@@ -8,6 +8,7 @@ import { drawingTexts } from './drawing-texts.ts'
 import { englishIn } from './english-left.ts'
 import { textsOfAstrayReadings } from './gather-astray.ts'
 import { textsOfProblems } from './gather-problems.ts'
+import { textsOfRecords } from './gather-records.ts'
 import {
   everywhere,
   figuresOf,
@@ -40,6 +41,7 @@ const gathered: readonly (readonly [from: string, least: number, texts: readonly
   ['sites', 120, once(sites.flatMap(textsOfSite))],
   ['notes and refusals of a need', 100, once(textsOfNotes())],
   ['checks of hardware', 145, once(textsOfChecks())],
+  ['what the run file decides', 60, once(textsOfRecords())],
   ['problems of what is typed and of files', 270, once(textsOfProblems())],
   ['crew sheets', 200, once(judged.flatMap(([first]) => textsOfCrewSheet(first!)))],
   ['headings of a crew sheet', 30, once(headingsOf())],

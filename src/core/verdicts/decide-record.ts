@@ -1,0 +1,20 @@
+import { isEndSafe } from '../hardware/crashworthy-end.ts'
+import { findTest } from '../hardware/tested-criteria.ts'
+import type { RecordRule } from '../requirements/requirement.ts'
+import type { Decided } from './verdict.ts'
+
+/** The verdict of a rule that the run file and the sheets decide. */
+export function decideRecord(rule: RecordRule): Decided {
+  switch (rule.kind) {
+    case 'criteria': {
+      const answer = findTest(rule.hardware, rule.at)
+      return { verdict: answer.verdict, because: { ...rule, answer }, readings: [] }
+    }
+    case 'crashworthy': {
+      const safe = isEndSafe(rule.sheet, rule.exposure)
+      return { verdict: safe === null ? 'unread' : safe ? 'meets' : 'fails', because: rule, readings: [] }
+    }
+    default:
+      return rule satisfies never
+  }
+}

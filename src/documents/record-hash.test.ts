@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest'
+import { sampleInput, sampleRun } from './record-fixtures.ts'
+import { recordHash } from './record-hash.ts'
+
+const roadSaying = (changes: object) => ({ road: { ...sampleRun().road, ...changes } })
+const textOf = (changes: object): string =>
+  recordHash(
+    sampleInput(() => [], sampleRun(changes)),
+    (text) => text,
+  )
+
+test('a record of a run that leaves unsaid what the format did not have at first keeps its hash', () => {
+  expect(textOf(roadSaying({ opposingReaches: null }))).not.toContain('opposingReaches')
+})
+
+test('what it says counts, either way', () => {
+  expect(textOf(roadSaying({ opposingReaches: true }))).toContain('"opposingReaches":true')
+  expect(textOf(roadSaying({ opposingReaches: false }))).toContain('"opposingReaches":false')
+})
