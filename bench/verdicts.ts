@@ -19,6 +19,7 @@ export function benchVerdicts(): readonly BenchRow[] {
     system: request.system,
     first: request.first,
     second: request.second,
+    flare: null,
     work: 'new',
     letting: '2024-01-01',
     speed: null,

@@ -1,9 +1,10 @@
 import { feetInchesText, lengthText } from '../core/hardware/dimension-text.ts'
 import type { FigureKind } from '../core/hardware/hardware-sheet.ts'
 import type { LayoutPost, RunEnd } from '../core/layout/layout.ts'
+import { flareBends } from '../core/layout/run-flare.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
-import { type RailLine, railLine } from '../core/staking/rail-line.ts'
+import { type RailLine, type RailLineRefusal, railLine } from '../core/staking/rail-line.ts'
 import { exactLength } from '../core/units/exact-length.ts'
 import { printLength } from '../core/units/print-length.ts'
 import { inches } from '../core/units/quantity.ts'
@@ -74,7 +75,7 @@ export function crewSheetContents(input: RecordInput, ticket: string | null): Cr
     facts: runFacts(input).filter(({ name }) => !['Work', 'Let', 'Readings'].includes(name)),
     ticket,
     posts: crewPosts(run, model, line.ok ? line.value : null),
-    flare: line.ok ? flareText(model) : `Offsets are not given: ${line.error.sheet} states no nominal flare.`,
+    flare: line.ok ? flareText(run, model) : `Offsets are not given: ${unstakedText(line.error)}.`,
     panels: crewPanels(run, model),
     laps: withFigure(['lap']),
     heights: withFigure(['rail-height', 'stub-height', 'flare-offset', 'splice-position']),
@@ -129,8 +130,27 @@ function offsetText({ units }: Pick<RunFile, 'units'>, away: number): string {
     : lengthText(Math.round(away * 8) / 8, 'in')
 }
 
-function flareText({ first, second }: RunModel): string {
-  const flares = [flareOf('First', first), flareOf('Second', second)].filter((text) => text !== null)
+function unstakedText(refusal: RailLineRefusal): string {
+  switch (refusal.kind) {
+    case 'flare-not-stated':
+      return `${refusal.sheet} states no nominal flare`
+    case 'flare-inside-unit':
+      return `the flare of the run would bend the ${refusal.end} end unit`
+    case 'flare-at-fixed-end':
+      return `the flare of the run goes toward a ${refusal.closedBy === 'bridge end' ? 'bridge end' : 'run that stands'}`
+    default:
+      return refusal satisfies never
+  }
+}
+
+function flareText(run: RunFile, { first, second, layout, flare }: RunModel): string {
+  const bends = flareBends(layout, flare)
+  const own = (['first', 'second'] as const).map((end) =>
+    flare === null || bends[end] === null
+      ? null
+      : `Run: flare ${flare.rate}:1 from ${alongText(run, bends[end])} along the rail to the ${end} end, which the end unit goes on from`,
+  )
+  const flares = [...own, flareOf('First', first), flareOf('Second', second)].filter((text) => text !== null)
   if (flares.length === 0) return 'No flare: every post stands on the line of the run.'
   return `Offset: face of rail from the line of the run, away from the road. ${flares.join('; ')}.`
 }

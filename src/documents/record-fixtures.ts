@@ -62,7 +62,7 @@ export function sampleInput(
   })
   const layout = solved.ok ? [...solved.value.runs][0] : undefined
   if (layout === undefined) throw new Error('the sample run cannot be laid out')
-  const model: RunModel = { layout, system, first, second, work, letting, speed, opposingReaches }
+  const model: RunModel = { layout, system, first, second, flare: run.flare, work, letting, speed, opposingReaches }
   const requirements = deriveRequirements(model)
   const readings = readingsOf(requirements)
   const judgement = judgeRun(model, requirements, readings, { rule: run.decisionRule, instruments })

@@ -21,7 +21,8 @@ export function recordHash(
 /** Fields that the format did not have at first are left out while they say nothing: an older record keeps its hash. */
 function saidBy(run: RunFile): unknown {
   const { opposingReaches, ...road } = run.road
-  return { ...run, road: opposingReaches === null ? road : run.road }
+  const { flare, ...rest } = run
+  return { ...rest, ...(flare && { flare }), road: opposingReaches === null ? road : run.road }
 }
 
 /** The system's sheet and those of both ends, each once. */

@@ -1,6 +1,8 @@
 import type { HorizontalAlignment } from '../core/alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../core/alignment/station-equations.ts'
 import { meaningsOf } from '../core/alignment/station-equations.ts'
+import { feetInchesText } from '../core/hardware/dimension-text.ts'
+import { flareBends } from '../core/layout/run-flare.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { type GroundUnit, metresFromGround } from '../core/staking/ground-unit.ts'
 import { locateRail, type RailPlace, type StakingRefusal } from '../core/staking/locate-rail.ts'
@@ -34,7 +36,7 @@ export interface RoadPlace {
 export interface PlacedRun {
   readonly frame: StakingFrame
   readonly staking: Staking
-  /** The face of rail from end to end, by its posts and splices. */
+  /** The face of rail from end to end, by its posts and splices, and where a flare of the run begins. */
   readonly rail: readonly RailPlace[]
   /** None while the run is not judged. */
   readonly findings: readonly { readonly finding: Finding; readonly at: RailPlace }[]
@@ -83,6 +85,7 @@ function placeOn(frame: StakingFrame, required: RequiredRun | JudgedRun): Result
   const rail = rising([
     ...posts.map(({ alongInches }) => alongInches),
     ...panels.flatMap(({ fromInches, toInches }) => [fromInches, toInches]),
+    ...Object.values(flareBends(model.layout, model.flare)).filter((bend) => bend !== null),
   ])
   const found = rising(findings.map(({ place }) => place.alongInches))
   const staking = stakeRun(model, frame)
@@ -136,6 +139,28 @@ function problemOf(file: string, refusal: StakingRefusal): InputProblem {
         place: 'first or second',
         expected: 'a sheet that states the nominal offset of its flare',
         found: refusal.sheet,
+      }
+    case 'flare-inside-unit':
+      return {
+        file,
+        place: `flare.${refusal.end}From`,
+        expected: `a flare that begins on the run's own rail, clear of the end unit ${refusal.sheet}: a bend inside it was not tested`,
+        found: `a bend ${feetInchesText(refusal.flareInches)} along the rail from post 1, where the unit reaches to ${feetInchesText(refusal.unitInches)}`,
+      }
+    case 'flare-at-fixed-end':
+      return {
+        file,
+        place: `flare.${refusal.end}From`,
+        expected: 'a flare toward an end that may leave the line of the rail',
+        found: refusal.closedBy === 'bridge end' ? 'one toward a bridge end' : 'one toward a run that stands',
+      }
+    case 'flare-on-curve':
+      return {
+        file,
+        place: `flare.${refusal.end}From`,
+        expected:
+          'a straight road beside the flared rail: a flare is generally not used on a curve, and is not staked there',
+        found: `a radius of ${metres(refusal.radius)}`,
       }
     default:
       return refusal satisfies never

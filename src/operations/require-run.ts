@@ -24,6 +24,7 @@ export function requireRun(file: string, run: RunFile): Result<RequiredRun, read
     system: request.system,
     first: request.first,
     second: request.second,
+    flare: run.flare,
     work: run.work,
     letting: run.letting,
     curb: run.curb,

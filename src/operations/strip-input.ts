@@ -1,4 +1,5 @@
 import type { RunEnd } from '../core/layout/layout.ts'
+import { flareBends } from '../core/layout/run-flare.ts'
 import type { StripEnd, StripInput } from '../drawing/views/strip/strip-input.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { RequiredRun } from './require-run.ts'
@@ -12,6 +13,7 @@ export function stripInput(required: RequiredRun | JudgedRun): StripInput {
     system: model.system,
     first: stripEnd(request.first),
     second: stripEnd(request.second),
+    flareRate: isFlared(model) ? (run.flare?.rate ?? null) : null,
     traffic: road.traffic,
     obstructions: run.obstructions,
     need: run.need,
@@ -25,6 +27,9 @@ export function stripInput(required: RequiredRun | JudgedRun): StripInput {
     lateralExaggeration: 2,
   }
 }
+
+const isFlared = ({ layout, flare }: RequiredRun['model']): boolean =>
+  Object.values(flareBends(layout, flare)).some((bend) => bend !== null)
 
 const stripEnd = (end: RunEnd): StripEnd =>
   end.kind === 'unit'

@@ -20,6 +20,7 @@ import { flareOffsetRule, railHeightRule, spacingRule, straightnessRule, stubRul
 import { panelPlace, postPlace, runPlace, spacePlace, splicePlace, unitPlace } from './places.ts'
 import { crashworthyRequirement, criteriaRequirement } from './record-requirements.ts'
 import type { Place, Requirement } from './requirement.ts'
+import { runLineAt } from './run-line.ts'
 import { endSheetOf, type RunModel, sheetOf } from './run-model.ts'
 
 /**
@@ -114,7 +115,7 @@ function unitPostRules(model: RunModel, post: LayoutPost, sheet: EndSheet): Rule
   if (own.slots !== 'notStated' && own.slots !== 'none') rules.push(slotRule(own.slots.set, own.slots.side, own))
   if (own.stub !== 'none') rules.push(stubRule(own.stub))
   if (own.number === 1 && sheet.flare !== 'none')
-    rules.push(flareOffsetRule(sheet.flare.offset, post, model.layout.posts))
+    rules.push(flareOffsetRule(sheet.flare.offset, post, runLineAt(model, post.unit === 'second' ? 'second' : 'first')))
   return rules
 }
 

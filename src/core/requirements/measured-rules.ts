@@ -4,6 +4,7 @@ import type { LayoutPanel, LayoutPost, OmittedPost } from '../layout/layout.ts'
 import { exactLength, lengthIn } from '../units/exact-length.ts'
 import type { DerivedRule } from './common-rules.ts'
 import type { LinePoint } from './requirement.ts'
+import type { RunLine } from './run-line.ts'
 
 export const railHeightRule = (limits: Dimension): DerivedRule => ({
   topic: 'rail-height',
@@ -94,17 +95,19 @@ export function straightnessRule(limits: Dimension, panel: LayoutPanel, posts: r
 }
 
 /** The offset of the end post from the line of the run, extended: measured, or from offsets of several posts. */
-export function flareOffsetRule(limits: Dimension, post: LayoutPost, posts: readonly LayoutPost[]): DerivedRule {
-  const run = posts.filter((one) => one.unit === 'run')
+export function flareOffsetRule(limits: Dimension, post: LayoutPost, line: RunLine): DerivedRule {
   return {
     topic: 'flare-offset',
     figure: 'flare-offset',
     cited: limits,
-    must: `Post 1 stands ${limitsText(limits)} off the line of the run.`,
+    must: `Post 1 stands ${limitsText(limits)} off ${line.isFlared ? 'the flared line of the run before the end, carried on' : 'the line of the run'}.`,
     look: {
       kind: 'measure',
       limits,
-      orFrom: run.length < 2 ? null : { kind: 'offset from line', point: offsetAt(post), line: run.map(offsetAt) },
+      orFrom:
+        line.posts.length < 2
+          ? null
+          : { kind: 'offset from line', point: offsetAt(post), line: line.posts.map(offsetAt) },
     },
     how: `${limits.measured}; sight along the run or stretch a string past at least two of its posts.`,
     why: 'The flare takes the head away from traffic and was tested at this offset.',

@@ -1,6 +1,7 @@
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { WorkAtHand } from '../hardware/tested-criteria.ts'
 import type { CurbBefore, Layout, RunEnd, Unit } from '../layout/layout.ts'
+import type { RunFlare } from '../layout/run-flare.ts'
 
 /** A chosen layout with everything that decides what must be true of it. */
 export interface RunModel extends WorkAtHand {
@@ -10,6 +11,7 @@ export interface RunModel extends WorkAtHand {
   readonly second: RunEnd
   /** Left out when not said. */
   readonly curb?: CurbBefore | undefined
+  readonly flare: RunFlare | null
   /** Whether opposing traffic can reach the second end; null when not said. */
   readonly opposingReaches: boolean | null
 }

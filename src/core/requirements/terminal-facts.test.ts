@@ -29,6 +29,7 @@ function requirementsAt(system: string, terminal: string, anchor: string): Reado
       system: longitudinal,
       first,
       second,
+      flare: null,
       work: null,
       letting: null,
       speed: null,

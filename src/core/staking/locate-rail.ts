@@ -6,7 +6,8 @@ import type { Point } from '../geometry/point.ts'
 import { err, ok, type Result } from '../result.ts'
 import { inches, type Metres } from '../units/quantity.ts'
 import type { Barrier } from './barrier.ts'
-import { type FlareNotStated, type RailLine, railLine } from './rail-line.ts'
+import { checkFlareGround, type FlareOnCurve } from './check-flare-ground.ts'
+import { type RailLine, type RailLineRefusal, railLine } from './rail-line.ts'
 import { outwardSign, type StakingFrame } from './staking-frame.ts'
 import { type OffAlignment, stationsAlong } from './stations-along.ts'
 
@@ -23,7 +24,7 @@ export interface RailPlace {
   readonly elevation: Metres | null
 }
 
-export type StakingRefusal = OffAlignment | TighterThanOffset | FlareNotStated
+export type StakingRefusal = OffAlignment | TighterThanOffset | RailLineRefusal | FlareOnCurve
 
 /** Where places of the rail lie, by station and offset. @param alongInches rising */
 export function locateRail(
@@ -34,6 +35,8 @@ export function locateRail(
   const line = railLine(barrier)
   if (!line.ok) return line
   if (alongInches.length === 0) return ok([])
+  const ground = checkFlareGround(barrier, frame, line.value, datumOf(barrier))
+  if (!ground.ok) return ground
   const rails = alongInches.map(inches)
   const stations = stationsAlong(frame, line.value, datumOf(barrier), rails)
   if (!stations.ok) return stations

@@ -4,6 +4,7 @@ import { err, ok, type Result } from '../result.ts'
 import { inches, type Metres } from '../units/quantity.ts'
 import type { Barrier } from './barrier.ts'
 import { type FlareCurve, flareCurve } from './flare-curve.ts'
+import { flaredEnd, type MisplacedFlare } from './run-flare-curve.ts'
 
 /**
  * The face of rail as it stands beside its own line, by the distance `rail` along it from the centre of post 1, m.
@@ -12,6 +13,8 @@ import { type FlareCurve, flareCurve } from './flare-curve.ts'
 export interface RailLine {
   /** The stretch between the flares. */
   readonly flat: { readonly from: Metres; readonly to: Metres }
+  /** Where a flare of an end unit begins on a flare of the run. */
+  readonly corners: readonly Metres[]
   /** Greatest distance from the line. */
   readonly farthest: Metres
   /** Distance from the line, away from the road. */
@@ -27,17 +30,29 @@ export interface FlareNotStated {
   readonly sheet: string
 }
 
-export function railLine({ layout, first, second }: Barrier): Result<RailLine, FlareNotStated> {
+export type RailLineRefusal = FlareNotStated | MisplacedFlare
+
+export function railLine(barrier: Barrier): Result<RailLine, RailLineRefusal> {
+  const { layout, first, second } = barrier
   const curves = [curveOf(first), curveOf(second)]
   for (const curve of curves) if (curve !== null && 'kind' in curve) return err(curve)
-  const [near, far] = curves as (FlareCurve | null)[]
+  const [nearUnit, farUnit] = curves as [FlareCurve | null, FlareCurve | null]
   const length = (inward: number): Metres => inches(inward)
-  const from = near ? length(originOf(layout.posts, 'first', first)) + near.length : Number.NEGATIVE_INFINITY
-  const to = far ? length(originOf(layout.posts, 'second', second)) - far.length : Number.POSITIVE_INFINITY
+  const unitFrom = nearUnit
+    ? length(originOf(layout.posts, 'first', first)) + nearUnit.length
+    : Number.NEGATIVE_INFINITY
+  const unitTo = farUnit ? length(originOf(layout.posts, 'second', second)) - farUnit.length : Number.POSITIVE_INFINITY
+  const nearRun = flaredEnd(barrier, 'first', nearUnit, unitFrom)
+  if (!nearRun.ok) return nearRun
+  const farRun = flaredEnd(barrier, 'second', farUnit, unitTo)
+  if (!farRun.ok) return farRun
+  const [near, from] = [nearRun.value?.curve ?? nearUnit, nearRun.value?.bend ?? unitFrom]
+  const [far, to] = [farRun.value?.curve ?? farUnit, farRun.value?.bend ?? unitTo]
   const before = (rail: Metres): Metres => Math.max(0, from - rail)
   const after = (rail: Metres): Metres => Math.max(0, rail - to)
   return ok({
     flat: { from, to },
+    corners: [unitFrom, unitTo],
     farthest: Math.max(near?.offset ?? 0, far?.offset ?? 0),
     awayAt: (rail) => (near?.away(before(rail)) ?? 0) + (far?.away(after(rail)) ?? 0),
     slopeAt: (rail) => (rail < from ? -near!.slope(before(rail)) : 0) + (rail > to ? far!.slope(after(rail)) : 0),

@@ -32,5 +32,5 @@ export function laidBarrier(
   })
   const layout = solved.ok ? [...solved.value.runs][0] : undefined
   if (layout === undefined) throw new Error('the sample run cannot be laid out')
-  return { layout, system: sheet, first: more.first ?? ends.first, second: more.second ?? ends.second }
+  return { layout, system: sheet, first: more.first ?? ends.first, second: more.second ?? ends.second, flare: null }
 }

@@ -84,10 +84,10 @@ function follow(
   return ok(station)
 }
 
-/** Places from `from` (left out) to `to`: the ends of the flares, and inside a flare short steps. */
-export function nodesBetween({ flat }: RailLine, from: Metres, to: Metres): readonly Metres[] {
+/** Places from `from` (left out) to `to`: where the rail bends, and inside a flare short steps. */
+export function nodesBetween({ flat, corners: inFlare }: RailLine, from: Metres, to: Metres): readonly Metres[] {
   const [low, high] = from < to ? [from, to] : [to, from]
-  const bends = [flat.from, flat.to].filter((bend) => bend > low && bend < high)
+  const bends = rising([flat.from, flat.to, ...inFlare]).filter((bend) => bend > low && bend < high)
   const corners = [low, ...bends, high]
   const nodes = corners.slice(1).flatMap((corner, i) => {
     const before = corners[i]!
@@ -99,6 +99,8 @@ export function nodesBetween({ flat }: RailLine, from: Metres, to: Metres): read
   })
   return from < to ? nodes : [low, ...nodes].reverse().slice(1)
 }
+
+const rising = (places: readonly Metres[]): readonly Metres[] => [...new Set(places)].sort((a, b) => a - b)
 
 /** The station reached by going `length` m (negative: down-station) along the line at `offset`; null beyond the ends. */
 function stationAfter(alignment: HorizontalAlignment, from: Metres, offset: Metres, length: Metres): Metres | null {

@@ -3,7 +3,7 @@ import { movedBy, type Point } from '../geometry/point.ts'
 import { ok, type Result } from '../result.ts'
 import { inches, type Metres } from '../units/quantity.ts'
 import type { Barrier } from './barrier.ts'
-import { type FlareNotStated, type RailLine, railLine } from './rail-line.ts'
+import { type RailLine, type RailLineRefusal, railLine } from './rail-line.ts'
 import { outwardSign, type StakingFrame } from './staking-frame.ts'
 import { nodesBetween, type OffAlignment, stationsAlong } from './stations-along.ts'
 
@@ -23,7 +23,7 @@ export function tapeRail(
   datum: Metres,
   alongInches: readonly number[],
   start: Point,
-): Result<readonly Point[], OffAlignment | FlareNotStated> {
+): Result<readonly Point[], OffAlignment | RailLineRefusal> {
   const found = railLine(barrier)
   if (!found.ok) return found
   const line = found.value

@@ -110,6 +110,7 @@ describe('figures', () => {
       system: run.system,
       first: end(run.first),
       second: end(run.second),
+      flare: null,
       work: null,
       letting: null,
       speed: null,

@@ -43,5 +43,6 @@ function measureWords(input: StripInput): string {
     : times === 1
       ? ' offsets of the flare are to the same scale;'
       : ` OFFSETS ARE DRAWN ${times} TIMES THEIR SIZE;`
-  return `Distances along the rail are to scale;${offsets} rail, blocks, posts and ends are signs, not to scale. Traffic side up.`
+  const own = input.flareRate === null ? '' : ` the flare of the run, ${input.flareRate}:1, is drawn straight;`
+  return `Distances along the rail are to scale;${offsets}${own} rail, blocks, posts and ends are signs, not to scale. Traffic side up.`
 }

@@ -21,6 +21,7 @@ describe('readRun', () => {
       first: { kind: 'unit', sheet: 'invented-end', atInches: null },
       second: { kind: 'unit', sheet: 'invented-end', atInches: null },
       need: null,
+      flare: null,
       stock: null,
       obstructions: [],
       reduced: [],
@@ -52,6 +53,7 @@ describe('readRun', () => {
       first: { kind: 'standing splice', atInches: -75, position: 'midspan' },
       second: { kind: 'unit', sheet: 'invented-end', atInches: 3000 },
       need: { fromInches: 0, toInches: 1200 },
+      flare: { rate: 15, firstFromInches: -300, secondFromInches: 1500 },
       stock: [
         { inches: 150, count: null },
         { inches: 112.5, count: 2 },
@@ -98,6 +100,13 @@ const stretch = fc.record({ fromInches: inches, length }).map(({ fromInches, len
   fromInches,
   toInches: fromInches + length,
 }))
+const flare = fc
+  .record({ rate: fc.integer({ min: 1, max: 30 }), stretch, ends: fc.constantFrom('first', 'second', 'both') })
+  .map(({ rate, stretch, ends }) => ({
+    rate,
+    firstFromInches: ends === 'second' ? null : stretch.fromInches,
+    secondFromInches: ends === 'first' ? null : stretch.toInches,
+  }))
 const day = fc
   .date({ min: new Date('1990-01-01'), max: new Date('2060-12-31'), noInvalidDate: true })
   .map((date) => date.toISOString().slice(0, 10))
@@ -131,6 +140,7 @@ const run: fc.Arbitrary<RunFile> = fc.record(
     first: end(inches.map((at) => at - 200_000)),
     second: end(inches.map((at) => at + 200_000)),
     need: orNull(stretch),
+    flare: orNull(flare),
     stock: orNull(
       fc.uniqueArray(fc.record({ inches: length, count: orNull(count) }), {
         minLength: 1,

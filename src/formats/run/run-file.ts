@@ -1,5 +1,6 @@
 import type { HardwareSheet, SplicePosition } from '../../core/hardware/hardware-sheet.ts'
 import type { CurbBefore, Obstruction, ReducedPart, StandingPart, StockPanel } from '../../core/layout/layout.ts'
+import type { RunFlare } from '../../core/layout/run-flare.ts'
 import type { Instrument } from '../../core/measurement/instruments.ts'
 import { ok, type Result } from '../../core/result.ts'
 import type { DecisionRule } from '../../core/verdicts/verdict.ts'
@@ -53,6 +54,7 @@ export interface RunFile {
   readonly first: RunFileEnd
   readonly second: RunFileEnd
   readonly need: { readonly fromInches: number; readonly toInches: number } | null
+  readonly flare: RunFlare | null
   /** Null for every length that the sheet allows, as many as wanted. */
   readonly stock: readonly StockPanel[] | null
   readonly obstructions: readonly Obstruction[]
@@ -79,12 +81,13 @@ export function readRun(file: string, text: string): Result<RunFile, readonly In
 }
 
 function fromShape(shape: RunShape): RunFile {
-  const { format: _, need, stock, standing, mayExtend, decision, ...same } = shape
+  const { format: _, need, flare, stock, standing, mayExtend, decision, ...same } = shape
   return {
     ...same,
     first: endFromShape(shape.first),
     second: endFromShape(shape.second),
     need: need && { fromInches: need.from, toInches: need.to },
+    flare: flare && { rate: flare.rate, firstFromInches: flare.firstFrom, secondFromInches: flare.secondFrom },
     stock:
       stock?.map((entry) =>
         typeof entry === 'number' ? { inches: entry, count: null } : { inches: entry.length, count: entry.count },

@@ -27,6 +27,7 @@ export const fullRun = {
   first: { standingSplice: { at: '-6 ft 3 in', position: 'midspan' } },
   second: { sheet: 'invented-end', at: '76.2 m' },
   need: { from: 0, to: "100'" },
+  flare: { rate: 15, firstFrom: '-25 ft', secondFrom: 1500 },
   stock: ['12.5 ft', { length: 112.5, count: 2 }, '15 ft 7 1/2 in'],
   obstructions: [{ name: 'culvert', from: "40'", to: 540 }],
   curb: 'present',
@@ -90,6 +91,24 @@ export const brokenRuns: readonly BrokenFile[] = [
     title: 'opposing traffic on a one-way road',
     raw: changed(changed(fullRun, ['road', 'traffic'], 'one-way'), ['road', 'opposingReaches'], true),
     problems: ['road.opposingReaches: expected false or nothing where traffic goes one way, found true'],
+    inSchema: false,
+  },
+  {
+    title: 'a flare of no rate',
+    raw: changed(fullRun, ['flare', 'rate'], 0),
+    problems: ['flare.rate: expected a value of more than 0, found 0'],
+    inSchema: true,
+  },
+  {
+    title: 'a flare at neither end',
+    raw: changed(fullRun, ['flare'], { rate: 15 }),
+    problems: ['flare: expected where the flare begins, as "firstFrom" or "secondFrom", found an object with rate'],
+    inSchema: false,
+  },
+  {
+    title: 'two flares that begin at one place',
+    raw: changed(fullRun, ['flare', 'secondFrom'], '-25 ft'),
+    problems: ['flare.secondFrom: expected more than -300 in, where the flare of the first end begins, found "-25 ft"'],
     inSchema: false,
   },
   {

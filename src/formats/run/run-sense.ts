@@ -12,6 +12,7 @@ export function contradictionsIn(run: RunShape): readonly Contradiction[] {
     ...inTraffic(run),
     ...inStretches(run),
     ...inLengths(run),
+    ...inFlare(run),
     ...inEnds(run),
     ...inLongest(run),
     ...inInstruments(run),
@@ -47,6 +48,21 @@ function inStretches({ need, obstructions, reduced }: RunShape): Contradiction[]
   return stretches
     .filter(({ from, to }) => to <= from)
     .map(({ path, from }) => ({ path: [...path, 'to'], expected: `more than ${from} in, where it begins` }))
+}
+
+function inFlare({ flare }: RunShape): Contradiction[] {
+  if (flare === null) return []
+  const { firstFrom, secondFrom } = flare
+  if (firstFrom === null && secondFrom === null)
+    return [{ path: ['flare'], expected: 'where the flare begins, as "firstFrom" or "secondFrom"' }]
+  return firstFrom === null || secondFrom === null || firstFrom < secondFrom
+    ? []
+    : [
+        {
+          path: ['flare', 'secondFrom'],
+          expected: `more than ${firstFrom} in, where the flare of the first end begins`,
+        },
+      ]
 }
 
 function inLengths({ stock, standing, decision, mayExtend }: RunShape): Contradiction[] {

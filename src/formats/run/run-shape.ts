@@ -49,6 +49,18 @@ const road = z.strictObject({
   ),
 })
 
+const flare = z
+  .strictObject({
+    rate: ranged('flareRate').check(z.meta({ description: 'The a of a flare of a along to 1 across.' })),
+    firstFrom: z
+      ._default(z.nullable(railLength), null)
+      .check(z.meta({ description: 'Upstream of here the rail leaves its line, away from the road.' })),
+    secondFrom: z
+      ._default(z.nullable(railLength), null)
+      .check(z.meta({ description: 'Downstream of here the rail leaves its line, away from the road.' })),
+  })
+  .check(z.meta({ description: 'A flare of the run itself; those of its end units stand on their sheets.' }))
+
 const panels = listOf(railLength, 'panels')
 
 /** A run file as it is written, with defaults filled in and lengths as inches. */
@@ -67,6 +79,7 @@ export const runShape = z.strictObject({
   first: end,
   second: end,
   need: z._default(z.nullable(z.strictObject({ from: stretchFrom, to: stretchTo })), null),
+  flare: z._default(z.nullable(flare), null),
   stock: z._default(
     z.nullable(
       listOf(

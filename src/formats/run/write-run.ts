@@ -4,7 +4,7 @@ import type { RunFile, RunFileEnd } from './run-file.ts'
 export const writeRun = (run: RunFile): string => `${JSON.stringify(toShape(run), null, 2)}\n`
 
 function toShape(run: RunFile): unknown {
-  const { need, standing, decision } = run
+  const { need, flare, standing, decision } = run
   return {
     format: 'lapwise-run/1',
     name: run.name,
@@ -16,6 +16,7 @@ function toShape(run: RunFile): unknown {
     first: endToShape(run.first),
     second: endToShape(run.second),
     need: need && { from: need.fromInches, to: need.toInches },
+    flare: flare && { rate: flare.rate, firstFrom: flare.firstFromInches, secondFrom: flare.secondFromInches },
     stock: run.stock?.map(({ inches, count }) => (count === null ? inches : { length: inches, count })) ?? null,
     obstructions: run.obstructions.map(({ name, fromInches, toInches }) => ({ name, from: fromInches, to: toInches })),
     ...(run.curb === undefined ? {} : { curb: run.curb }),

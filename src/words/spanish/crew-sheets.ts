@@ -59,6 +59,12 @@ export const crewSheetWords: SpanishWords = {
     '12 gauge': 'calibre 12',
     '10 gauge': 'calibre 10',
     'No flare: every post stands on the line of the run.': 'Sin abocinado: cada poste está en la línea del tramo.',
+    'the flare of the run goes toward a bridge end': 'el abocinado del tramo va hacia un extremo de puente',
+    'the flare of the run goes toward a run that stands': 'el abocinado del tramo va hacia un tramo existente',
+    'the flare of the run would bend the first end unit':
+      'el abocinado del tramo doblaría la primera unidad de extremo',
+    'the flare of the run would bend the second end unit':
+      'el abocinado del tramo doblaría la segunda unidad de extremo',
     'straight flare': 'abocinado recto',
     parabola: 'parábola',
     'it joins the first end to the run': 'une el primer extremo al tramo',
@@ -82,10 +88,19 @@ export const crewSheetWords: SpanishWords = {
       'Offset: face of rail from the line of the run, away from the road. $.',
       'Desvío: de la línea del tramo a la cara de la baranda, alejándose de la vía. $.',
     ],
+    [
+      'Run: flare # from # along the rail to the first end, which the end unit goes on from',
+      'Tramo: abocinado # desde # a lo largo de la baranda hasta el primer extremo, desde donde sigue la unidad de extremo',
+    ],
+    [
+      'Run: flare # from # along the rail to the second end, which the end unit goes on from',
+      'Tramo: abocinado # desde # a lo largo de la baranda hasta el segundo extremo, desde donde sigue la unidad de extremo',
+    ],
     ['First end: $', 'Primer extremo: $'],
     ['Second end: $', 'Segundo extremo: $'],
     ['$, # over #', '$, # en #'],
     ['$, # over # (from memory, NOT CONFIRMED)', '$, # en # (de memoria, SIN CONFIRMAR)'],
+    ['Offsets are not given: $.', 'No se dan desvíos: $.'],
     ['Offsets are not given: _ states no nominal flare.', 'No se dan desvíos: _ no da un abocinado nominal.'],
     [
       'Traffic side is up. Scale along the rail # when printed at 100 %.',

@@ -79,6 +79,14 @@ export const problemWords: SpanishWords = {
     'when it was taken, here or in visit.at': 'cuándo se tomó, aquí o en visit.at',
     'nothing, it belongs to a value': 'nada, eso va con un value',
     'what the special posts are': 'qué son los postes especiales',
+    'where the flare begins, as "firstFrom" or "secondFrom"':
+      'dónde empieza el abocinado, en "firstFrom" o "secondFrom"',
+    'a flare toward an end that may leave the line of the rail':
+      'un abocinado hacia un extremo que puede dejar la línea de la baranda',
+    'one toward a bridge end': 'uno hacia un extremo de puente',
+    'one toward a run that stands': 'uno hacia un tramo existente',
+    'a straight road beside the flared rail: a flare is generally not used on a curve, and is not staked there':
+      'una vía recta junto a la baranda abocinada: por lo general no se usa abocinado en una curva, y ahí no se estaquea',
     'no median on a road that is not divided': 'ninguna mediana en una vía que no está dividida',
     'the width of the median, to find the edge from the centreline':
       'el ancho de la mediana, para hallar el borde desde el eje',
@@ -115,6 +123,18 @@ export const problemWords: SpanishWords = {
     'an XML element': 'un elemento XML',
   },
   patterns: [
+    [
+      'more than # in, where the flare of the first end begins',
+      'más de # in, donde empieza el abocinado del primer extremo',
+    ],
+    [
+      "a flare that begins on the run's own rail, clear of the end unit _: a bend inside it was not tested",
+      'un abocinado que empieza en la baranda propia del tramo, fuera de la unidad de extremo _: un doblez dentro de ella no se ensayó',
+    ],
+    [
+      'a bend # along the rail from post 1, where the unit reaches to #',
+      'un doblez a # a lo largo de la baranda desde el poste 1, donde la unidad llega hasta #',
+    ],
     ['At character #: $.', 'En el carácter #: $.'],
     ['At character #, “_”: $.', 'En el carácter #, “_”: $.'],
     ['at character #: $', 'en el carácter #: $'],

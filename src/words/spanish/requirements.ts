@@ -233,6 +233,10 @@ export const requirementWords: SpanishWords = {
       'El panel es recto: su centro está $ de la línea entre sus extremos.',
     ],
     ['Post 1 stands $ off the line of the run.', 'El poste 1 está $ fuera de la línea del tramo.'],
+    [
+      'Post 1 stands $ off the flared line of the run before the end, carried on.',
+      'El poste 1 está $ fuera de la línea abocinada del tramo antes del extremo, prolongada.',
+    ],
     ['Move the end so that it stands $ off the line.', 'Mueva el extremo hasta que quede a $ de la línea.'],
     [
       '$; or pull one tape from post 1 and read every post on it.',

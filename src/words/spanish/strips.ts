@@ -84,6 +84,7 @@ export const stripWords: SpanishWords = {
     ['splice #, $', 'empalme #, $'],
     ['at #', 'a #'],
     ['no post at #: $, $', 'sin poste a #: $, hueco $'],
+    ['the flare of the run, #, is drawn straight', 'el abocinado del tramo, #, se dibuja recto'],
     ['OFFSETS ARE DRAWN # TIMES THEIR SIZE', 'EL ABOCINADO ESTÁ DIBUJADO # VECES MÁS GRANDE'],
     ['Scale $ before it is enlarged', 'Escala $ antes de ampliarla'],
     ['Scale $ when printed at 100 % on $ paper', 'Escala $ impresa al 100 % en papel $'],

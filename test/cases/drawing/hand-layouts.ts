@@ -130,6 +130,7 @@ export function culvertRun(standardPanels: number): StripInput {
     verdicts: null,
     titles: { run: 'Mill Creek culvert, right side', route: 'County Road 14', stations: '12+37.50 to 13+56.25' },
     units: 'feet and inches',
+    flareRate: null,
     lateralExaggeration: 1,
   }
 }
@@ -190,6 +191,7 @@ export function bridgeRun(): StripInput {
     verdicts: null,
     titles: { run: 'Pont <Neuf> & “Ufer” 🚧 جسر النهر', route: 'A 7', stations: '1+237.500 bis 1+256.000' },
     units: 'metric',
+    flareRate: null,
     lateralExaggeration: 3,
   }
 }

@@ -1,3 +1,4 @@
+import { layAlignment } from '../../../src/core/alignment/horizontal-alignment.ts'
 import { describeLengthProblem } from '../../../src/core/units/length-problem.ts'
 import { parseLength } from '../../../src/core/units/length-text.ts'
 import { describeStationProblem, parseStation } from '../../../src/core/units/station.ts'
@@ -9,8 +10,9 @@ import { brokenSheets } from '../../../src/formats/sheet/sheet-fixtures.ts'
 import { brokenSites } from '../../../src/formats/site/site-fixtures.ts'
 import { expectedLength } from '../../../src/formats/written-length.ts'
 import { layOutRun } from '../../../src/operations/lay-out-run.ts'
+import { placeRun } from '../../../src/operations/place-run.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
-import { runFile } from './gather-runs.ts'
+import { requiredRun, runFile, runFiles } from './gather-runs.ts'
 
 /** What is typed as a length and is none, one text for every reason. */
 const noLengths = [
@@ -66,7 +68,7 @@ export function textsOfProblems(): string[] {
   const files = [...brokenReadings, ...brokenRuns, ...brokenSheets, ...brokenSites].flatMap(({ problems }) =>
     problems.flatMap((text) => /expected (.*), found (.*)$/s.exec(text)?.slice(1) ?? []),
   )
-  return [...lengths, ...stations, ...faults, ...files, ...textsOfRefusedRuns()]
+  return [...lengths, ...stations, ...faults, ...files, ...textsOfRefusedRuns(), ...textsOfUnstakedRuns()]
 }
 
 const noRuns: readonly object[] = [
@@ -108,6 +110,26 @@ const noRuns: readonly object[] = [
   { obstructions: [], standing: { postOneAt: -800, panels: [300, 150, 112.5, 75], postsDriven: 2 } },
   { obstructions: [], standing: { postOneAt: -400, panels: [150, 150, 112.5], postsDriven: 2 } },
 ]
+
+/** Runs whose flare cannot be staked: inside either end unit, toward a bridge, toward a run that stands, beside a curve. */
+const unstaked = [
+  'flare inside the units',
+  'flare inside the second unit',
+  'flare at a bridge',
+  'flare at a standing run',
+  'flared',
+] as const
+
+function textsOfUnstakedRuns(): string[] {
+  const curve = [{ length: 1000, curvatureStart: 1 / 500, curvatureEnd: 1 / 500 }]
+  const origin = { point: { easting: 0, northing: 0 }, azimuth: 0, station: 6200 }
+  return unstaked.flatMap((name) => {
+    const road = { horizontal: layAlignment(origin, curve), equations: [], surface: null }
+    const found = placeRun('run', requiredRun(runFiles[name]!), { offset: 3, road, unit: 'foot' })
+    if (found.ok) throw new Error(`${name} was staked`)
+    return found.error.flatMap(({ expected, found }) => [expected, found])
+  })
+}
 
 function textsOfRefusedRuns(): string[] {
   return noRuns.flatMap((changes) => {

@@ -64,6 +64,25 @@ export const runFiles: Readonly<Record<string, object>> = {
     need: { from: 0, to: '100 ft' },
     obstructions: [],
   },
+  flared: {
+    flare: { rate: 14, firstFrom: '-25 ft', secondFrom: '20 ft' },
+    second: { sheet: 'flared-terminal-31' },
+    need: { from: '-125 ft', to: '125 ft' },
+    obstructions: [],
+  },
+  'flare inside the units': { flare: { rate: 14, firstFrom: '-50 ft' }, obstructions: [] },
+  'flare inside the second unit': { flare: { rate: 14, secondFrom: '27 ft' }, obstructions: [] },
+  'flare at a bridge': {
+    flare: { rate: 14, secondFrom: '20 ft' },
+    second: { sheet: 'bridge-end-31', at: '62 ft 6 in' },
+    obstructions: [],
+  },
+  'flare at a standing run': {
+    flare: { rate: 14, firstFrom: '25 ft' },
+    first: { standingSplice: { at: 0, position: 'midspan' } },
+    need: { from: 0, to: '100 ft' },
+    obstructions: [],
+  },
   'odd stock': { stock: [{ length: '12 ft 6 in', count: 20 }, '9 ft 4 1/2 in'] },
 }
 

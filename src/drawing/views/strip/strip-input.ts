@@ -23,6 +23,8 @@ export interface StripInput {
   readonly system: LongitudinalSheet
   readonly first: StripEnd
   readonly second: StripEnd
+  /** The run's own flare, which the strip draws straight; null where it has none. */
+  readonly flareRate: number | null
   readonly traffic: 'one-way' | 'two-way' | 'divided' | null
   readonly obstructions: readonly Obstruction[]
   readonly need: { readonly fromInches: number; readonly toInches: number } | null
