@@ -1,6 +1,6 @@
 import type { InputProblem } from '../formats/input-problem.ts'
 
-/** 0 done; 1 judged not acceptable or not yet known; 2 bad input; 3 our fault. */
+/** 0 done; 1 judged not acceptable, not yet known, or acceptable only but for what is set aside; 2 bad input; 3 our fault. */
 export type ExitCode = 0 | 1 | 2 | 3
 
 /** Options that take a text. */

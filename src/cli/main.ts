@@ -121,7 +121,7 @@ function overview(): string {
     ...lines,
     '',
     'Everywhere: --json prints JSON alone on standard output; - reads standard input; --help explains a command.',
-    'Ends with 0 done, 1 judged not acceptable or not yet known, 2 bad input, 3 a fault of Lapwise.',
+    'Ends with 0 done, 1 judged anything but acceptable, 2 bad input, 3 a fault of Lapwise.',
     'File formats: docs/formats.md.',
   ].join('\n')
 }

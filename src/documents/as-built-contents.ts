@@ -4,7 +4,8 @@ import { panelKind } from '../core/quantities/count-panels.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { measuredText } from '../core/verdicts/describe-reason.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
-import type { Acceptance, Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
+import { describeAcceptance } from '../core/verdicts/set-aside.ts'
+import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
 import { alongText } from './places-text.ts'
 import { readingLine } from './reading-lines.ts'
 import type { RecordInput } from './record-input.ts'
@@ -16,7 +17,8 @@ export interface AsBuiltContents {
   readonly title: string
   readonly run: string
   readonly facts: readonly Fact[]
-  readonly acceptance: Acceptance
+  /** In words. */
+  readonly acceptance: string
   /** Requirements that nobody read; what they ask for is shown as laid out. */
   readonly unread: number
   readonly differences: readonly Difference[]
@@ -68,7 +70,7 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
     title: 'As-built drawing',
     run: run.name,
     facts: runFacts(input),
-    acceptance: judgement.acceptance,
+    acceptance: describeAcceptance(judgement.acceptance),
     unread: judgement.verdicts.filter(({ verdict }) => verdict === 'unread').length,
     differences: judgement.verdicts.flatMap((verdict) => differenceOf(byId.get(verdict.requirement)!, verdict) ?? []),
     posts: model.layout.posts.map(({ number, alongInches, kind, block, state }) => ({

@@ -1,4 +1,4 @@
-import type { Acceptance } from '../core/verdicts/verdict.ts'
+import { describeAcceptance } from '../core/verdicts/set-aside.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { DayReport } from './day-report.ts'
 import { ticketOnDayText } from './locate-ticket-text.ts'
@@ -19,7 +19,8 @@ export interface DailyReportContents {
   readonly nearMarks: readonly string[]
   /** As they stand when it is printed. */
   readonly findings: readonly { readonly place: string; readonly what: string; readonly remedy: string }[]
-  readonly acceptance: Acceptance
+  /** In words. */
+  readonly acceptance: string
   /** Whose days they are. */
   readonly clock: string
 }
@@ -66,7 +67,7 @@ export function dailyReportContents(
     ticket: postsDriven.length === 0 && ticket.kind === 'none' ? null : ticketOnDayText(day, ticket),
     nearMarks: nearMarkTexts(run, report),
     findings: report.findings.map(({ place, what, remedy }) => ({ place: place.name, what, remedy })),
-    acceptance: judgement.acceptance,
+    acceptance: describeAcceptance(judgement.acceptance),
     clock: `Days are those of ${zone}; a time that was written with its own offset keeps its day.`,
   }
 }

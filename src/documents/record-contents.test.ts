@@ -26,7 +26,7 @@ describe('recordContents', () => {
     expect(linesOf(contents).map(({ number }) => number)).toEqual(sound.requirements.map((_, i) => i + 1))
     expect(contents.holdPoints.length).toBe(sound.requirements.filter(({ hold }) => hold).length)
     expect(contents.holdPoints.length).toBeGreaterThan(0)
-    expect(contents.acceptance.word).toBe('acceptable')
+    expect(contents.acceptance.kind).toBe('acceptable')
   })
 
   test('holds every reading once: at its requirement, behind a computed value, or among those that no longer count', () => {
@@ -61,7 +61,7 @@ describe('recordContents', () => {
   test('proves nothing without readings: each requirement that needs one is listed with the reason', () => {
     const input = sampleInput(() => [])
     const contents = contentsOf(input)
-    expect(contents.acceptance.word).toBe('not yet known')
+    expect(contents.acceptance.kind).toBe('not yet known')
     const unread = input.judgement.verdicts.filter(({ verdict }) => verdict === 'unread').map((one) => one.requirement)
     expect(contents.unproven.flatMap(({ requirements }) => requirements).sort()).toEqual([...unread].sort())
     expect(unread.length).toBe(input.requirements.filter(({ look }) => look.kind !== 'record').length)
@@ -82,7 +82,8 @@ describe('recordContents', () => {
     expect(contents.findings.map(({ requirements }) => requirements)).toEqual([['post-8/rail-height']])
     expect(contents.findings[0]!.remedy).toMatch(/post 8/)
     expect(contents.acceptance).toEqual({
-      word: 'not acceptable',
+      kind: 'not acceptable',
+      text: 'not acceptable',
       means: '1 requirement not met: see the findings.',
     })
   })
@@ -115,7 +116,7 @@ describe('recordContents', () => {
       sampleReading('elsewhere', 'post-9/rail-height', inches(28.75), { corrects: 'low' }),
     ])
     const contents = contentsOf(input)
-    expect(contents.acceptance.word).toBe('not acceptable')
+    expect(contents.acceptance.kind).toBe('not acceptable')
     expect(contents.rechecks).toEqual([])
     expect(contents.withoutEffect.map(({ reading, what }) => [reading.id, what])).toEqual([
       ['astray', 'rechecks splice-2/lap, without effect: this reading cannot prove that finding put right'],
@@ -135,29 +136,67 @@ describe('recordContents', () => {
       soundReadings(requirements).flatMap((one) => (one.of === 'post-8/rail-height' ? [low, again] : [one]))
     const contents = contentsOf(sampleInput(log))
     expect(contents.acceptance).toEqual({
-      word: 'not acceptable',
+      kind: 'not acceptable',
+      text: 'not acceptable',
       means: '1 requirement failed, reread but not as recheck of the finding.',
     })
     expect(contents.unproven.map(({ requirements }) => requirements)).toEqual([['post-8/rail-height']])
   })
 
-  test('says who set a requirement aside, and counts that as not proven', () => {
+  describe('of what is set aside', () => {
     const because = 'the block was left out by order of the engineer'
-    const input = sampleInput((requirements) =>
+    const asideBy = (names: Readonly<Record<string, string>>) => (requirements: RecordInput['requirements']) =>
       soundReadings(requirements).map((one) =>
-        one.of === 'post-8/block' ? { ...one, answer: { kind: 'does not apply', because } } : one,
-      ),
-    )
-    const contents = contentsOf(input)
-    const line = linesOf(contents).find(({ id }) => id === 'post-8/block')!
-    expect([line.verdict, line.reason, line.readings[0]!.answer]).toEqual([
-      'does not apply',
-      'set aside by J. Okafor',
-      `does not apply: ${because}`,
-    ])
-    expect(contents.unproven.map(({ requirements, why }) => [requirements, why])).toEqual([
-      [['post-8/block'], `set aside by J. Okafor: ${because}`],
-    ])
+        names[one.of] === undefined
+          ? one
+          : { ...one, by: names[one.of]!, answer: { kind: 'does not apply', because } as const },
+      )
+
+    test('says on its first page who did it and why, and counts it as not proven', () => {
+      const names = { 'post-8/block': 'J. Okafor', 'post-9/block': 'J. Okafor', 'post-11/block': 'M. Reyes' }
+      const contents = contentsOf(sampleInput(asideBy(names), sampleRun(), ['block']))
+      expect(contents.acceptance).toEqual({
+        kind: 'acceptable except',
+        text: 'acceptable except for 3 set aside by J. Okafor, M. Reyes',
+        means: expect.stringMatching(/^Every other requirement meets its limit[.]/),
+      })
+      expect(contents.setAside).toMatchObject([
+        { places: 'posts 8 and 9', by: 'J. Okafor', because, requirements: ['post-8/block', 'post-9/block'] },
+        { places: 'post 11', by: 'M. Reyes', because, requirements: ['post-11/block'] },
+      ])
+      const line = linesOf(contents).find(({ id }) => id === 'post-8/block')!
+      expect([line.verdict, line.reason, line.readings[0]!.answer]).toEqual([
+        'does not apply',
+        'set aside by J. Okafor',
+        `does not apply: ${because}`,
+      ])
+      expect(contents.unproven.flatMap(({ requirements }) => requirements).sort()).toEqual(Object.keys(names).sort())
+    })
+
+    test('has nothing of it where the sheet does not allow it, and says so', () => {
+      const contents = contentsOf(sampleInput(asideBy({ 'post-8/block': 'J. Okafor', 'first/criteria': 'J. Okafor' })))
+      expect(contents.acceptance.kind).toBe('not yet known')
+      expect(contents.setAside).toEqual([])
+      expect(linesOf(contents).find(({ id }) => id === 'post-8/block')).toMatchObject({
+        verdict: 'unread',
+        reason: `set aside by J. Okafor, which the sheet does not allow: ${because}`,
+      })
+      expect(contents.withoutEffect.map(({ what }) => what)).toEqual([
+        'sets post-8/block aside, without effect: that may not be set aside',
+      ])
+    })
+
+    test('shows a reading that sets aside what the run file decides only with what counts for nothing', () => {
+      const contents = contentsOf(
+        sampleInput((requirements) => [
+          ...soundReadings(requirements),
+          sampleReading('astray', 'first/criteria', { kind: 'does not apply', because }),
+        ]),
+      )
+      expect(contents.acceptance.kind).toBe('acceptable')
+      expect(contents.withoutEffect.map(({ reading }) => reading.id)).toEqual(['astray'])
+      expect([...contents.measured, ...contents.replaced.map(({ reading }) => reading)]).toEqual([])
+    })
   })
 
   test('names the sheets with version and criteria, and the decision rule of the run', () => {

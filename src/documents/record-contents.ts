@@ -1,6 +1,7 @@
 import { correctionsIn } from '../core/measurement/corrections.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
+import { describeAcceptance, setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
 import { describeWithoutEffect } from '../core/verdicts/without-effect.ts'
 import { verdictOrder } from '../drawing/verdict-signs.ts'
@@ -28,7 +29,9 @@ export interface RecordContents {
   readonly title: string
   readonly run: string
   readonly facts: readonly Fact[]
-  readonly acceptance: { readonly word: Acceptance; readonly means: string }
+  readonly acceptance: { readonly kind: Acceptance['kind']; readonly text: string; readonly means: string }
+  /** Stands on the first page, right below the acceptance. */
+  readonly setAside: readonly SetAsideLine[]
   /** From the worst to the best, those that do not occur too. */
   readonly counts: readonly { readonly verdict: VerdictWord; readonly count: number }[]
   readonly decisionRule: string
@@ -64,6 +67,15 @@ interface FindingLine {
   readonly place: PlaceLine
   readonly what: string
   readonly remedy: string
+  readonly requirements: readonly string[]
+}
+
+/** What one person took out of judging for one reason, at one place or several. */
+interface SetAsideLine {
+  readonly places: string
+  readonly must: string
+  readonly because: string
+  readonly by: string
   readonly requirements: readonly string[]
 }
 
@@ -127,7 +139,12 @@ export function recordContents(
     title: 'Inspection record',
     run: run.name,
     facts: runFacts(input),
-    acceptance: { word: judgement.acceptance, means: acceptanceText(input) },
+    acceptance: {
+      kind: judgement.acceptance.kind,
+      text: describeAcceptance(judgement.acceptance),
+      means: acceptanceText(input),
+    },
+    setAside: setAsideLines(input),
     counts: verdictOrder.map((verdict) => ({
       verdict,
       count: judgement.verdicts.filter((one) => one.verdict === verdict).length,
@@ -162,13 +179,16 @@ export function recordContents(
 }
 
 function acceptanceText({ judgement }: RecordInput): string {
+  const { kind } = judgement.acceptance
   const count = (word: VerdictWord): number => judgement.verdicts.filter(({ verdict }) => verdict === word).length
   const some = (number: number): string => `${number} requirement${number === 1 ? '' : 's'}`
   const open = count('too close') + count('unread')
   const unrechecked = judgement.unproven.filter(({ because }) => because.kind === 'not rechecked').length
-  switch (judgement.acceptance) {
+  switch (kind) {
     case 'acceptable':
-      return `Every requirement meets its limit${count('does not apply') > 0 ? ' or is set aside with a reason' : ''}.`
+      return `Every requirement meets its limit${count('does not apply') > 0 ? ', or does not apply by the run file' : ''}.`
+    case 'acceptable except':
+      return 'Every other requirement meets its limit. What is set aside stands below, with the reason and the name of who answers for it.'
     case 'not acceptable':
       return [
         ...(count('fails') > 0 ? [`${some(count('fails'))} not met: see the findings.`] : []),
@@ -176,10 +196,24 @@ function acceptanceText({ judgement }: RecordInput): string {
         ...(open > 0 ? [`${some(open)} not proven either way.`] : []),
       ].join(' ')
     case 'not yet known':
-      return `Nothing fails, but ${some(open)} not proven.`
+      return open === 0
+        ? 'Nothing fails, but no reading proves anything.'
+        : `Nothing fails, but ${some(open)} not proven.`
     default:
-      return judgement.acceptance satisfies never
+      return kind satisfies never
   }
+}
+
+function setAsideLines({ judgement, requirements }: RecordInput): readonly SetAsideLine[] {
+  const must = new Map(requirements.map((requirement) => [requirement.id, requirement.must]))
+  const lines = setAsideIn(judgement.verdicts).map((aside) => ({ ...aside, must: must.get(aside.requirement)! }))
+  return groupBy(lines, (line) => [line.must, line.because, line.by].join('\n')).map((group) => ({
+    places: placesText(group.map(({ place }) => place)),
+    must: group[0].must,
+    because: group[0].because,
+    by: group[0].by,
+    requirements: group.map(({ requirement }) => requirement),
+  }))
 }
 
 function recheckLines(input: RecordInput): readonly RecheckLine[] {
@@ -239,7 +273,10 @@ function otherReadings(
   const others = readings.filter(({ id }) => !shown.has(id))
   const line = (reading: (typeof readings)[number]) => readingLine(reading, byId.get(reading.of), input)
   return {
-    measured: others.filter((reading) => current.get(reading.of) === reading).map(line),
+    // What could not be set aside stands with what counts for nothing.
+    measured: others
+      .filter((reading) => current.get(reading.of) === reading && reading.answer.kind !== 'does not apply')
+      .map(line),
     replaced: others
       .filter((reading) => current.get(reading.of) !== reading)
       .map((reading) => ({

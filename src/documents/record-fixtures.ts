@@ -11,7 +11,13 @@ import { judgeRun } from '../core/verdicts/judge-run.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
 import type { RecordInput } from './record-input.ts'
 
-const sheetOf = <T extends HardwareSheet>(id: string): T => shippedSheets.find((sheet) => sheet.id === id) as T
+const cited = { source: 'practice', confirmation: 'common practice' } as const
+
+/** A shipped sheet of which what has these topics may be set aside. */
+function sheetOf<T extends HardwareSheet>(id: string, maySetAside: readonly string[]): T {
+  const sheet = shippedSheets.find((one) => one.id === id) as T
+  return { ...sheet, maySetAside: maySetAside.map((topic) => ({ topic, ...cited })) }
+}
 
 /** An invented run with a flared terminal and a trailing anchor, 27 3/4 in high. */
 export const sampleRun = (changes: object = {}): RunFile => {
@@ -42,10 +48,19 @@ export const sampleRun = (changes: object = {}): RunFile => {
 export function sampleInput(
   readingsOf: (requirements: readonly Requirement[]) => readonly Reading[],
   run = sampleRun(),
+  maySetAside: readonly string[] = [],
 ): RecordInput {
-  const system = sheetOf<LongitudinalSheet>('w-beam-post-splice-27-3-4')
-  const first = { kind: 'unit', sheet: sheetOf<EndSheet>('flared-terminal-27-3-4'), atInches: null } as const
-  const second = { kind: 'unit', sheet: sheetOf<EndSheet>('trailing-anchor-27-3-4'), atInches: null } as const
+  const system = sheetOf<LongitudinalSheet>('w-beam-post-splice-27-3-4', maySetAside)
+  const first = {
+    kind: 'unit',
+    sheet: sheetOf<EndSheet>('flared-terminal-27-3-4', maySetAside),
+    atInches: null,
+  } as const
+  const second = {
+    kind: 'unit',
+    sheet: sheetOf<EndSheet>('trailing-anchor-27-3-4', maySetAside),
+    atInches: null,
+  } as const
   const { need, stock, obstructions, reduced, standing, mayExtendInches, work, letting } = run
   const { opposingReaches } = run.road
   const speed = run.road.speed === null ? null : ({ value: run.road.speed, unit: 'mi/h' } as const)

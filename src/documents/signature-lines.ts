@@ -1,4 +1,4 @@
-import type { Acceptance } from '../core/verdicts/verdict.ts'
+import { describeAcceptance } from '../core/verdicts/set-aside.ts'
 import { line, point, polyline, text } from '../drawing/draw.ts'
 import type { Drawing } from '../drawing/drawing.ts'
 import type { EntryOf } from '../formats/entry/entry-kinds.ts'
@@ -22,7 +22,8 @@ export interface SignatureLine {
   readonly name: string
   readonly role: string
   readonly at: string
-  readonly acceptance: Acceptance
+  /** In words, as it was signed. */
+  readonly acceptance: string
   /** Requirements that were not proven when it was signed. */
   readonly unproven: number
   readonly statement: string | null
@@ -39,7 +40,7 @@ export const signatureLine = ({ version, signed, readingsSince, isCurrent }: Sig
   name: signed.body.name,
   role: signed.body.role,
   at: timeText(signed.capturedAt),
-  acceptance: signed.body.acceptance,
+  acceptance: describeAcceptance(signed.body.acceptance),
   unproven: signed.body.unproven.length,
   statement: signed.body.statement,
   isTyped: signed.body.signature.kind === 'typed',

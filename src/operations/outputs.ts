@@ -2,6 +2,7 @@ import { limitsText } from '../core/hardware/dimension-text.ts'
 import type { Layout } from '../core/layout/layout.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { describeReason } from '../core/verdicts/describe-reason.ts'
+import { describeAcceptance, setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Verdict } from '../core/verdicts/verdict.ts'
 import { explainLayout } from './explain-layout.ts'
 import type { JudgedRun } from './judge-readings.ts'
@@ -66,6 +67,7 @@ function requirementOutput(requirement: Requirement) {
     choices: look.kind === 'choose' ? look.choices : null,
     computedFrom: look.kind === 'measure' ? look.orFrom : null,
     hold: requirement.hold,
+    maySetAside: requirement.maySetAside,
     how: requirement.how,
     why: requirement.why,
     remedy: requirement.remedy,
@@ -81,7 +83,8 @@ function requirementOutput(requirement: Requirement) {
 export function judgeOutput(judged: JudgedRun) {
   const { acceptance, verdicts, findings, unproven } = judged.judgement
   return {
-    acceptance,
+    acceptance: describeAcceptance(acceptance),
+    setAside: setAsideIn(verdicts).map(({ place, ...aside }) => ({ ...aside, place: place.name })),
     rule: judged.run.decisionRule,
     verdicts: verdicts.map(verdictOutput),
     findings: findings.map(({ place, ...finding }) => ({

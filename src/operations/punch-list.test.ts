@@ -59,7 +59,7 @@ describe('punchList', () => {
       const astray = later({ rechecks })
       expect(itemAt([astray])).toMatchObject({ id: stub, state: 'not rechecked' })
       const { acceptance, withoutEffect } = demoJudged([astray]).judgement
-      expect(acceptance).toBe('not acceptable')
+      expect(acceptance).toEqual({ kind: 'not acceptable' })
       expect(withoutEffect).toEqual([{ reading: 'later', kind: 'recheck', names: rechecks }])
       // Named rightly afterwards it is closed all the same.
       expect(itemAt([astray, later({ id: 'again', rechecks: stub })])!.state).toBe('closed')

@@ -36,6 +36,8 @@ export function readingCheck({ run, model, requirements }: RequiredRun): Reading
     const { of, corrects, rechecks, instrument } = reading
     const requirement = byId.get(of)
     const problems: InputProblem[] = []
+    if (reading.answer.kind === 'does not apply' && requirement?.maySetAside !== true)
+      problems.push(problem('doesNotApply', noSettingAside(requirement), JSON.stringify(reading.answer.because)))
     if (requirement !== undefined) problems.push(...inAnswer(reading, requirement, problem))
     else if (!measured.has(of))
       problems.push(
@@ -51,6 +53,11 @@ export function readingCheck({ run, model, requirements }: RequiredRun): Reading
     return problems
   }
 }
+
+const noSettingAside = (requirement: Requirement | undefined): string =>
+  requirement?.look.kind === 'record'
+    ? answerFor(requirement)
+    : 'another answer: no sheet says that this may be set aside'
 
 type Problem = (field: string, expected: string, found: string) => InputProblem
 

@@ -23,16 +23,15 @@ describe('holdsWithoutPhoto', () => {
     expect(holdsWithoutPhoto(judgeKnown(required, []), new Set(holds.map(({ id }) => id)))).toEqual([])
   })
 
-  test('do not ask for a photo of what was set aside', () => {
-    const { required, readings } = demoRun()
-    const hold = required.requirements.find((one) => one.hold)!
-    const aside = {
-      ...readings[0]!,
-      of: hold.id,
-      photos: [],
-      answer: { kind: 'does not apply', because: 'rock' } as const,
-    }
-    expect(holdsWithoutPhoto(judgeKnown(required, [aside]), new Set())).not.toContain(hold)
+  test('do not ask for a photo of what was set aside as its sheet allows, and else they do', () => {
+    const strict = demoRun().required
+    const hold = strict.requirements.find((one) => one.hold)!
+    const answer = { kind: 'does not apply', because: 'rock' } as const
+    const aside = { ...demoRun().readings[0]!, of: hold.id, photos: [], answer }
+    const idsOfHolds = (required: typeof strict) =>
+      holdsWithoutPhoto(judgeKnown(required, [aside]), new Set()).map(({ id }) => id)
+    expect(idsOfHolds(demoRun([hold.topic]).required)).not.toContain(hold.id)
+    expect(idsOfHolds(strict)).toContain(hold.id)
   })
 })
 
@@ -43,7 +42,7 @@ describe('signedVersions', () => {
     signature: { kind: 'drawn', strokes: [[[0, 0]]] },
     recordHash: sha256(recordText(demoJudged())),
     readings: idsOf(demoJudged()),
-    acceptance: 'not acceptable',
+    acceptance: { kind: 'not acceptable' },
     unproven: [],
     statement: null,
     ...changes,
@@ -79,7 +78,7 @@ describe('signedVersions', () => {
     ])
   })
 
-  test('open in their first version, a typed name as what it was', () => {
+  test('open in their first two versions, a typed name as what it was', () => {
     const first = { name: 'J. Okafor', role: 'inspector', recordHash: '0'.repeat(64), upTo: 'r7' }
     const rest = { acceptance: 'acceptable', unproven: [], statement: null }
     const line = [
@@ -96,6 +95,9 @@ describe('signedVersions', () => {
       kind: 'drawn',
       strokes: [[[0, 0]]],
     })
+    const second = { ...first, ...rest, signature: { kind: 'typed' }, readings: ['r7'] }
+    for (const opened of [signOffOf(1, { ...first, ...rest, strokes: line }), signOffOf(2, second)])
+      expect(opened.acceptance).toEqual({ kind: 'acceptable' })
     const signed = [entryOf('s1', signOffOf(1, { ...first, ...rest, strokes: line }))]
     expect(signedVersions(signed, demoJudged(), '0'.repeat(64))).toMatchObject([
       { isCurrent: true, readingsSince: null },

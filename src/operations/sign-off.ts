@@ -1,5 +1,6 @@
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
+import { setAsideIn } from '../core/verdicts/set-aside.ts'
 import { recordHash } from '../documents/record-hash.ts'
 import type { SignedVersion } from '../documents/signature-lines.ts'
 import type { EntryOf } from '../formats/entry/entry-kinds.ts'
@@ -19,10 +20,10 @@ export const recordText = (judged: JudgedRun): string => recordHash(judged, (tex
  */
 export function holdsWithoutPhoto(judged: JudgedRun, photographed: ReadonlySet<string>): readonly Requirement[] {
   const current = currentReadings(judged.readings)
+  const aside = new Set(setAsideIn(judged.judgement.verdicts).map(({ requirement }) => requirement))
   return judged.requirements.filter(({ id, hold }) => {
-    if (!hold || photographed.has(id)) return false
-    const reading = current.get(id)
-    return reading === undefined || (reading.photos.length === 0 && reading.answer.kind !== 'does not apply')
+    if (!hold || photographed.has(id) || aside.has(id)) return false
+    return (current.get(id)?.photos.length ?? 0) === 0
   })
 }
 

@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../core/result.ts'
+import { describeAcceptance } from '../core/verdicts/set-aside.ts'
 import { recordHash } from '../documents/record-hash.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { JudgedRun } from './judge-readings.ts'
@@ -65,7 +66,7 @@ export async function writePacket(
   const manifest = {
     format: 'lapwise-packet/1',
     run: judged.run.name,
-    acceptance: judged.judgement.acceptance,
+    acceptance: describeAcceptance(judged.judgement.acceptance),
     recordHash: hash,
     printedAt,
     author,

@@ -9,7 +9,10 @@ import type { StoredRun, UnreadRun } from './stored-runs.ts'
 const count = z.int().min(0)
 
 const judgedShape = z.object({
-  acceptance: z.enum(['acceptable', 'not acceptable', 'not yet known']),
+  acceptance: z.discriminatedUnion('kind', [
+    z.object({ kind: z.enum(['acceptable', 'not acceptable', 'not yet known']) }),
+    z.object({ kind: z.literal('acceptable except'), setAside: count, by: z.array(z.string()).readonly() }),
+  ]),
   /** How many requirements have each verdict. */
   counts: z.object({
     fails: count,

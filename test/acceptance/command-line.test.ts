@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { demoProject } from '../../src/operations/demo-project.ts'
+import { runAllowing } from '../../src/operations/roadside-fixtures.ts'
 
 const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
 const folder = mkdtempSync(join(tmpdir(), 'lapwise-cli-'))
@@ -116,6 +117,28 @@ describe('lapwise on the command line', () => {
     writeFileSync(file('unnamed.json'), JSON.stringify(mended))
     const open = await lapwise(['judge', 'run.json', 'unnamed.json', '--json'])
     expect([open.code, JSON.parse(open.out).acceptance]).toEqual([1, 'not acceptable'])
+  })
+
+  it('ends with 1 and says who set what aside, where that is all that keeps a run from being acceptable', async () => {
+    writeFileSync(file('allowing.json'), runAllowing(readFileSync(file('run.json'), 'utf8'), ['block']))
+    const readings = JSON.parse(readFileSync(file('mended.json'), 'utf8'))
+    const aside = { of: 'post-9/block', doesNotApply: 'by order', by: 'M. Reyes' }
+    readings.readings.push(aside)
+    writeFileSync(file('aside.json'), JSON.stringify(readings))
+    const [json, text, refused] = await Promise.all([
+      lapwise(['judge', 'allowing.json', 'aside.json', '--json']),
+      lapwise(['judge', 'allowing.json', 'aside.json']),
+      lapwise(['judge', 'run.json', 'aside.json']),
+    ])
+    const acceptance = 'acceptable except for 1 set aside by M. Reyes'
+    expect([json.code, text.code, refused.code]).toEqual([1, 1, 2])
+    expect(JSON.parse(json.out)).toMatchObject({
+      acceptance,
+      setAside: [{ requirement: 'post-9/block', by: 'M. Reyes', because: 'by order' }],
+    })
+    expect(text.out).toContain(`: ${acceptance}\n`)
+    expect(text.out).toContain('set aside, post-9/block: by M. Reyes: by order')
+    expect(refused.said).toContain('.doesNotApply: expected another answer: no sheet says that this may be set aside')
   })
 
   it('writes the elevation as SVG or DXF, by the ending of the file', async () => {

@@ -44,7 +44,11 @@ describe('the list of runs', () => {
     const { status, body } = await ask('/api/runs')
     expect(status).toBe(200)
     expect(body.runs[0]).toMatchObject({ project: 'demo', route: 'County Road 14' })
-    expect(body.runs[0].judged).toMatchObject({ acceptance: 'not acceptable', findings: 4, counts: { unread: 0 } })
+    expect(body.runs[0].judged).toMatchObject({
+      acceptance: { kind: 'not acceptable' },
+      findings: 4,
+      counts: { unread: 0 },
+    })
   })
 })
 

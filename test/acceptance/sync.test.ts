@@ -7,6 +7,7 @@ import { encode } from 'jpeg-js'
 import { Upload } from 'tus-js-client'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { entryId } from '../../src/formats/entry-id.ts'
+import { runAllowing } from '../../src/operations/roadside-fixtures.ts'
 import { pngOf } from '../cases/documents/png-of.ts'
 import { dropFolder, type RunningServer, startServer, temporaryFolder } from './web/serve.ts'
 
@@ -148,7 +149,7 @@ describe('entries handed in', () => {
     const run = newId()
     await send(runEntry(run))
     const { runs } = (await ask('/api/runs')).body
-    expect(runs.at(-1)).toMatchObject({ id: run, judged: { acceptance: 'not yet known', findings: 0 } })
+    expect(runs.at(-1)).toMatchObject({ id: run, judged: { acceptance: { kind: 'not yet known' }, findings: 0 } })
     const another = await send(runEntry(run, { ...runFile, name: 'Another ditch' }))
     expect(another.body.answers).toMatchObject([
       { outcome: 'rejected', reason: 'something else is stored under its id' },
@@ -164,9 +165,12 @@ describe('entries handed in', () => {
       ...entry(newId(), demo, { kind: 'sign-off', body }),
       schemaVersion,
     })
-    const { body } = await send(signOff(1, first), signOff(2, second), signOff(1, second), signOff(3, second))
+    const third = { ...second, acceptance: { kind: 'acceptable except', setAside: 1, by: ['M. Reyes'] } }
+    const sound = [signOff(1, first), signOff(2, second), signOff(3, third)]
+    const { body } = await send(...sound, signOff(1, second), signOff(2, third), signOff(3, second), signOff(4, third))
     const outcomes = body.answers.map(({ outcome }: { outcome: string }) => outcome)
-    expect(outcomes).toEqual(['stored', 'stored', 'rejected', 'rejected'])
+    const rejected = Array.from({ length: 4 }, () => 'rejected')
+    expect(outcomes).toEqual(['stored', 'stored', 'stored', ...rejected])
   })
 
   test('need a time with its zone, an answer that is on offer and a correction of the same thing', async () => {
@@ -199,6 +203,22 @@ describe('entries handed in', () => {
       { id: right, outcome: 'stored' },
     ])
     expect(body.answers[1].problems[0].expected).toContain('post-7/rail-height')
+  })
+
+  test('set nothing aside of which no sheet says so, nor what the run file decides', async () => {
+    const answer = { doesNotApply: 'by order' }
+    const [block, criteria, hold] = [newId(), newId(), newId()]
+    const { body } = await send(
+      readingEntry(block, demo, { of: 'post-6/block', ...answer }),
+      readingEntry(criteria, demo, { of: 'first/criteria', ...answer }),
+      readingEntry(hold, demo, { of: 'post-1/lower-post-seen', ...answer }),
+    )
+    const refused = { outcome: 'rejected', problems: [{ place: 'doesNotApply' }] }
+    expect(body.answers).toMatchObject([refused, refused, refused])
+    const run = newId()
+    const file = JSON.parse(runAllowing(JSON.stringify(runFile), ['block']))
+    const taken = await send(runEntry(run, file), readingEntry(newId(), run, { of: 'post-6/block', ...answer }))
+    expect(taken.body.answers).toMatchObject([{ outcome: 'stored' }, { outcome: 'stored' }])
   })
 
   test('may correct the same reading twice: both corrections stay', async () => {

@@ -1,4 +1,5 @@
 import { describeReason } from '../../core/verdicts/describe-reason.ts'
+import { describeAcceptance, setAsideIn } from '../../core/verdicts/set-aside.ts'
 import { judgeOutput } from '../../operations/outputs.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadJudged, print, printJson } from '../io.ts'
@@ -10,7 +11,7 @@ export const judgeCommand: Command = {
   help: [
     '  --json   every verdict with value, margin, uncertainty and probability of conformity',
     '  -        for one of the two files reads standard input',
-    'Ends with 0 when the run is acceptable, 1 when it is not or not yet known.',
+    'Ends with 0 when the run is acceptable; 1 when it is not, not yet known, or something is set aside.',
   ].join('\n'),
   run: async (words, options) => {
     const [run, readings, ...rest] = words
@@ -21,7 +22,9 @@ export const judgeCommand: Command = {
     const { acceptance, verdicts, findings, unproven } = judged.judgement
     if (options.json) printJson(judgeOutput(judged))
     else {
-      print(`${judged.run.name}: ${acceptance}`)
+      print(`${judged.run.name}: ${describeAcceptance(acceptance)}`)
+      for (const { requirement, by, because } of setAsideIn(verdicts))
+        print(`  set aside, ${requirement}: by ${by}: ${because}`)
       for (const word of ['meets', 'fails', 'too close', 'unread', 'does not apply'] as const) {
         print(`  ${word}: ${verdicts.filter(({ verdict }) => verdict === word).length}`)
       }
@@ -35,6 +38,6 @@ export const judgeCommand: Command = {
           `${judged.unconfirmed.length} requirements rest on limits from memory that nobody confirmed yet; replace the sheets`,
         )
     }
-    return acceptance === 'acceptable' ? 0 : 1
+    return acceptance.kind === 'acceptable' ? 0 : 1
   },
 }

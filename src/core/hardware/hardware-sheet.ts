@@ -158,6 +158,12 @@ export interface Grading extends Cited {
   readonly recoveryWidthFeet: Stated<number>
 }
 
+/** One kind of requirement that a named person may take out of judging with a reason. */
+export interface MaySetAside extends Cited {
+  /** A topic derived from layout and sheet, or the id of a rule of the sheet. */
+  readonly topic: string
+}
+
 interface SheetCommon {
   readonly format: 'lapwise-sheet/1'
   readonly id: string
@@ -174,6 +180,8 @@ interface SheetCommon {
   readonly postSpacing: Dimension
   readonly lap: { readonly rule: LapRule } & Cited
   readonly parts: readonly Part[]
+  /** What may be set aside; nothing else may. Left out, nothing may. */
+  readonly maySetAside?: readonly MaySetAside[] | undefined
 }
 
 /** Posts that may be left out, moved or replaced at an obstruction; each rule with its own conditions. */

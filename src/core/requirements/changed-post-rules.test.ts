@@ -30,6 +30,7 @@ function requirementsOf(
       work: null,
       letting: null,
       speed: null,
+      flare: null,
       opposingReaches: null,
       curb,
     })

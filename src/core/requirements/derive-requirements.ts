@@ -56,6 +56,7 @@ function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet, key =
     ...text,
     id: `${key}/${rule.topic}`,
     place,
+    maySetAside: (sheet.maySetAside ?? []).some(({ topic }) => topic === rule.topic),
     sheet: sheet.id,
     sheetVersion: sheet.version,
     source,

@@ -50,6 +50,8 @@ export interface Requirement {
   readonly why: string
   readonly remedy: string
   readonly hold: boolean
+  /** Whether the sheet lets a named person take it out of judging with a reason. */
+  readonly maySetAside: boolean
   readonly figure: FigureKind | null
   readonly sheet: string
   readonly sheetVersion: string

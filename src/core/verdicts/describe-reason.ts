@@ -19,6 +19,8 @@ export function describeReason(because: VerdictReason): string {
       return 'could not be seen'
     case 'set aside':
       return `set aside by ${because.by}: ${because.because}`
+    case 'may not be set aside':
+      return `set aside by ${because.by}, which the sheet does not allow: ${because.because}`
     case 'readings missing':
       return `no direct reading, and these are missing to compute it: ${because.missing.join(', ')}`
     case 'answer of another kind':

@@ -64,11 +64,14 @@ function decide(
   rules: JudgingRules,
 ): Decided {
   const { look } = requirement
-  if (reading?.answer.kind === 'does not apply') {
-    const because = { kind: 'set aside', because: reading.answer.because, by: reading.by } as const
-    return { verdict: 'does not apply', because, readings: [reading.id] }
-  }
+  // What the run file decides no reading can take out of judging.
   if (look.kind === 'record') return decideRecord(look.rule)
+  if (reading?.answer.kind === 'does not apply') {
+    const said = { because: reading.answer.because, by: reading.by }
+    return requirement.maySetAside
+      ? { verdict: 'does not apply', because: { kind: 'set aside', ...said }, readings: [reading.id] }
+      : unread({ kind: 'may not be set aside', ...said }, [reading.id])
+  }
   if (reading?.answer.kind === 'cannot see')
     return { verdict: 'unread', because: { kind: 'could not be seen' }, readings: [reading.id] }
   switch (look.kind) {

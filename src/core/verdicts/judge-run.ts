@@ -5,6 +5,7 @@ import { describeReason } from './describe-reason.ts'
 import { failureHistories } from './failure-histories.ts'
 import { findFaults } from './find-faults.ts'
 import { type JudgingRules, judgeRequirements } from './judge-requirements.ts'
+import { setAsideIn } from './set-aside.ts'
 import type { Acceptance, FailureHistory, Judgement, Unproven, Verdict } from './verdict.ts'
 import { withoutEffect } from './without-effect.ts'
 
@@ -34,14 +35,19 @@ export function judgeRun(
 const isNotRechecked = ({ since, closedBy }: FailureHistory): boolean => since !== null && closedBy === null
 
 /**
- * Acceptable only when everything meets its requirement or is rightly set aside, and every failure was rechecked; never
- * by default.
+ * Acceptable only when everything meets its requirement or is rightly set aside, every failure was rechecked and at
+ * least one reading meets; never by default, nor by the run file alone.
  */
 function acceptanceOf(verdicts: readonly Verdict[], isAnyNotRechecked: boolean): Acceptance {
-  if (isAnyNotRechecked || verdicts.some(({ verdict }) => verdict === 'fails')) return 'not acceptable'
-  const proven = verdicts.every(({ verdict }) => verdict === 'meets' || verdict === 'does not apply')
-  return proven && verdicts.some(({ verdict }) => verdict === 'meets') ? 'acceptable' : 'not yet known'
+  if (isAnyNotRechecked || verdicts.some(({ verdict }) => verdict === 'fails')) return { kind: 'not acceptable' }
+  const isProven = verdicts.every(({ verdict }) => verdict === 'meets' || verdict === 'does not apply')
+  if (!isProven || !verdicts.some(isMetByReading)) return { kind: 'not yet known' }
+  const aside = setAsideIn(verdicts)
+  if (aside.length === 0) return { kind: 'acceptable' }
+  return { kind: 'acceptable except', setAside: aside.length, by: [...new Set(aside.map(({ by }) => by))] }
 }
+
+const isMetByReading = ({ verdict, readings }: Verdict): boolean => verdict === 'meets' && readings.length > 0
 
 const isUnproven = ({ verdict, because }: Verdict): boolean =>
   verdict === 'unread' || verdict === 'too close' || because.kind === 'set aside'

@@ -28,6 +28,7 @@ export type VerdictReason =
   | { readonly kind: 'nobody looked' }
   | { readonly kind: 'could not be seen' }
   | { readonly kind: 'set aside'; readonly because: string; readonly by: string }
+  | { readonly kind: 'may not be set aside'; readonly because: string; readonly by: string }
   | { readonly kind: 'readings missing'; readonly missing: readonly string[] }
   | { readonly kind: 'answer of another kind'; readonly expected: 'length' | 'choice' | 'confirmation' }
   | { readonly kind: 'no limit stated' }
@@ -61,7 +62,12 @@ export interface Finding {
   readonly requirements: readonly string[]
 }
 
-export type Acceptance = 'acceptable' | 'not acceptable' | 'not yet known'
+export type Acceptance =
+  | { readonly kind: 'acceptable' }
+  /** All that was not set aside is acceptable; `by` are the names of those who set the rest aside, each once. */
+  | { readonly kind: 'acceptable except'; readonly setAside: number; readonly by: readonly string[] }
+  | { readonly kind: 'not acceptable' }
+  | { readonly kind: 'not yet known' }
 
 /** A reading with the verdict that the requirement had once it was taken. */
 export interface ReadVerdict {
@@ -101,8 +107,8 @@ export interface NotRechecked {
 export interface WithoutEffect {
   /** Id of the reading that says it. */
   readonly reading: string
-  readonly kind: 'correction' | 'recheck'
-  /** Id of the reading that it says it corrects, or of the finding. */
+  readonly kind: 'correction' | 'recheck' | 'setting aside'
+  /** Id of the reading that it says it corrects, of the finding, or of what it says does not apply. */
   readonly names: string
 }
 

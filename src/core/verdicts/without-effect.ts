@@ -12,7 +12,11 @@ export function withoutEffect(
 ): readonly WithoutEffect[] {
   const correcting = new Set([...correctionsIn(readings).values()].flat())
   const rechecking = rechecksThatCount(requirements, readings)
-  return readings.flatMap(({ id, corrects, rechecks }): WithoutEffect[] => [
+  const canBeSetAside = new Set(requirements.filter(({ maySetAside }) => maySetAside).map(({ id }) => id))
+  return readings.flatMap(({ id, of, answer, corrects, rechecks }): WithoutEffect[] => [
+    ...(answer.kind !== 'does not apply' || canBeSetAside.has(of)
+      ? []
+      : [{ reading: id, kind: 'setting aside', names: of } as const]),
     ...(corrects === null || correcting.has(id) ? [] : [{ reading: id, kind: 'correction', names: corrects } as const]),
     ...(rechecks === null || rechecking.has(id) ? [] : [{ reading: id, kind: 'recheck', names: rechecks } as const]),
   ])
@@ -46,6 +50,8 @@ export function describeWithoutEffect({ kind, names }: WithoutEffect): string {
   switch (kind) {
     case 'correction':
       return `corrects ${names}, without effect: that is no earlier reading of the same thing`
+    case 'setting aside':
+      return `sets ${names} aside, without effect: that may not be set aside`
     case 'recheck':
       return `rechecks ${names}, without effect: this reading cannot prove that finding put right`
   }

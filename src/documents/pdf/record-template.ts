@@ -9,9 +9,10 @@ export const recordTemplate = String.raw`${pageFrame}
 
 #let acceptance-sign = (
   "acceptable": "meets",
+  "acceptable except": "does not apply",
   "not acceptable": "fails",
   "not yet known": "unread",
-).at(doc.acceptance.word)
+).at(doc.acceptance.kind)
 
 #block(width: 100%, stroke: 1.4pt + black, inset: 10pt, breakable: false)[
   #grid(
@@ -20,7 +21,7 @@ export const recordTemplate = String.raw`${pageFrame}
     align: horizon,
     sign(acceptance-sign, size: 28pt),
     [
-      #text(size: 18pt, weight: "bold")[#upper(doc.acceptance.word)]
+      #text(size: 18pt, weight: "bold")[#upper(doc.acceptance.text)]
       #v(-5pt)
       #doc.acceptance.means
     ],
@@ -32,6 +33,20 @@ export const recordTemplate = String.raw`${pageFrame}
     ..doc.counts.map(one => [#sign(one.verdict) #h(2pt) *#one.count* #one.verdict]),
   )
 ]
+
+#if doc.setAside.len() > 0 {
+  [*Set aside: taken out of judging by a named person, as the sheet allows*]
+  table(
+    columns: (110pt, 1.2fr, 1.2fr, 90pt),
+    heads[Place][Requirement][Because][Set aside by],
+    ..doc.setAside.map(one => (
+      one.places,
+      [#one.must \ #small[#if one.requirements.len() == 1 { one.requirements.first() } else [#one.requirements.len() requirements]]],
+      one.because,
+      [*#one.by*],
+    )).flatten(),
+  )
+}
 
 #let facts(columns, list) = if list.len() > 0 {
   block(above: 8pt, grid(
@@ -259,7 +274,7 @@ export const recordTemplate = String.raw`${pageFrame}
 
 #if doc.withoutEffect.len() > 0 {
   heading(level: 1)[Said without effect]
-  [The answer of each reading counts; what stands in the last column does not.]
+  [What stands in the last column counts for nothing; all else that these readings say counts.]
   set text(size: 8pt)
   reading-table(doc.withoutEffect.map(one => one.reading), [], line => line.withoutEffect.join("; "))
 }

@@ -2,6 +2,7 @@ import { panelKind } from '../../core/quantities/count-panels.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { RunModel } from '../../core/requirements/run-model.ts'
 import { lengthIn } from '../../core/units/exact-length.ts'
+import { describeAcceptance, setAsideIn } from '../../core/verdicts/set-aside.ts'
 import type { Verdict } from '../../core/verdicts/verdict.ts'
 import type { QuantitiesContents } from '../quantities-contents.ts'
 import { readingLine } from '../reading-lines.ts'
@@ -40,7 +41,11 @@ function factsSheet(input: RecordInput): Sheet {
       role,
       [name, id === '' ? '' : `sheet ${id} ${version}`, criteria].filter((text) => text !== '').join('; '),
     ]),
-    ['Acceptance', input.judgement.acceptance],
+    ['Acceptance', describeAcceptance(input.judgement.acceptance)],
+    ...setAsideIn(input.judgement.verdicts).map(({ requirement, by, because }): Cell[] => [
+      'Set aside',
+      `${requirement}, by ${by}: ${because}`,
+    ]),
   ]
   return { name: 'Run', page: 'portrait', columns: [column('Fact', 28), column('Value', 70)], rows }
 }

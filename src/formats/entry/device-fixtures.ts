@@ -18,7 +18,9 @@ const drawn = [
   ],
 ]
 
-/** One of each kind, and a signature in its first version. */
+const typed = { signature: { kind: 'typed' }, readings: ['0190a1b2-0001'], statement: null }
+
+/** One of each kind, and a signature in each of its versions. */
 const entries = [
   entry(1, 'reading', { id: idOf(1), of: 'post-3/rail-height', value: '31 in', by: 'R. Quist', at }),
   entry(2, 'photo', {
@@ -37,6 +39,13 @@ const entries = [
     ...{ number: 'A-100', calledOn: '2026-05-01', validFrom: '2026-05-04', validThrough: '2026-05-11' },
     marks: [{ name: 'gas', alongInches: 162 }],
   }),
+  entry(7, 'sign-off', { ...signed, acceptance: { kind: 'acceptable' }, ...typed }, 3),
+  entry(
+    8,
+    'sign-off',
+    { ...signed, acceptance: { kind: 'acceptable except', setAside: 2, by: ['M. Reyes'] }, ...typed },
+    3,
+  ),
 ]
 
 const file = {
@@ -97,6 +106,18 @@ export const brokenDeviceFiles: readonly BrokenFile[] = [
     ['entries', 2, 'body', 'strokes'],
     [],
     'entries[2].body.strokes: expected a list that is not empty, found an empty list',
+  ),
+  broken(
+    "a signature that set something aside in nobody's name",
+    ['entries', 7, 'body', 'acceptance', 'by'],
+    [],
+    'entries[7].body.acceptance.by: expected a list that is not empty, found an empty list',
+  ),
+  broken(
+    'a signature of an acceptance that there is not',
+    ['entries', 6, 'body', 'acceptance', 'kind'],
+    'fine',
+    'entries[6].body.acceptance.kind: expected "acceptable" or "not acceptable" or "not yet known" or "acceptable except", found "fine"',
   ),
   broken(
     'a day that is none',

@@ -54,7 +54,18 @@ const strokes = listOf(
   'signatureStrokes',
 ).check(z.minLength(1))
 
-const acceptance = z.enum(['acceptable', 'not acceptable', 'not yet known'])
+/** How a run was judged as it was signed; what was set aside is counted, with the names of those who did. */
+const acceptance = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.enum(['acceptable', 'not acceptable', 'not yet known']) }),
+  z.strictObject({
+    kind: z.literal('acceptable except'),
+    setAside: rangedWhole('pieceNumber'),
+    by: z.readonly(listOf(text, 'names').check(z.minLength(1))),
+  }),
+])
+
+/** The same before anything set aside was told apart. */
+const acceptanceWord = z.enum(['acceptable', 'not acceptable', 'not yet known'])
 
 /** A person's signature under the run as it stood: what was signed is named by its hash. */
 const signOffBody = z.strictObject({
@@ -75,6 +86,9 @@ const signOffBody = z.strictObject({
   statement: z.nullable(text),
 })
 
+/** The second version: what was set aside did not show in the acceptance. */
+export const secondSignOffBody = z.extend(signOffBody, { acceptance: acceptanceWord })
+
 /** The first version: a typed name stood there as a plain line, and of the readings only the last was named. */
 export const firstSignOffBody = z.strictObject({
   name: text,
@@ -82,7 +96,7 @@ export const firstSignOffBody = z.strictObject({
   strokes,
   recordHash: hash,
   upTo: text,
-  acceptance,
+  acceptance: acceptanceWord,
   unproven: listOf(text, 'names'),
   statement: z.nullable(text),
 })
@@ -122,6 +136,7 @@ export type EntryKind = keyof typeof entryBodies
 export type PhotoBody = z.output<typeof photoBody>
 export type SignOffBody = z.output<typeof signOffBody>
 export type FirstSignOffBody = z.output<typeof firstSignOffBody>
+export type SecondSignOffBody = z.output<typeof secondSignOffBody>
 export type DayLogBody = z.output<typeof dayLogBody>
 export type LocateTicketBody = z.output<typeof locateTicketBody>
 
@@ -172,7 +187,8 @@ export const entryShape = z.discriminatedUnion('kind', [
   shapeOf('photo', 1, entryBodies.photo),
   z.discriminatedUnion('schemaVersion', [
     shapeOf('sign-off', 1, firstSignOffBody),
-    shapeOf('sign-off', 2, entryBodies['sign-off']),
+    shapeOf('sign-off', 2, secondSignOffBody),
+    shapeOf('sign-off', 3, entryBodies['sign-off']),
   ]),
   shapeOf('day-log', 1, entryBodies['day-log']),
   shapeOf('locate-ticket', 1, entryBodies['locate-ticket']),

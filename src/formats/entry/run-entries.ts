@@ -6,6 +6,7 @@ import {
   firstSignOffBody,
   type LocateTicketBody,
   type PhotoBody,
+  secondSignOffBody,
 } from './entry-kinds.ts'
 import { type SignOff, signOffOf } from './sign-off.ts'
 
@@ -18,6 +19,11 @@ export interface RunEntries {
 }
 
 export const noEntries: RunEntries = { photos: [], signatures: [], logs: [], tickets: [] }
+
+const olderSignOffBodies = new Map<number, { parse(body: unknown): unknown }>([
+  [1, firstSignOffBody],
+  [2, secondSignOffBody],
+])
 
 /**
  * The entries of one run, by kind.
@@ -36,7 +42,7 @@ export function runEntries(
   return {
     photos: of('photo', (body) => entryBodies.photo.parse(body)),
     signatures: of('sign-off', (body, version) =>
-      signOffOf(version, (version === 1 ? firstSignOffBody : entryBodies['sign-off']).parse(body)),
+      signOffOf(version, (olderSignOffBodies.get(version) ?? entryBodies['sign-off']).parse(body)),
     ),
     logs: of('day-log', (body) => entryBodies['day-log'].parse(body)),
     tickets: of('locate-ticket', (body) => entryBodies['locate-ticket'].parse(body)),

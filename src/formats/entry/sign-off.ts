@@ -1,4 +1,4 @@
-import type { EntryKind, FirstSignOffBody, SignOffBody } from './entry-kinds.ts'
+import type { EntryKind, FirstSignOffBody, SecondSignOffBody, SignOffBody } from './entry-kinds.ts'
 import { nameLine } from './signature.ts'
 
 /** The version in which a new entry of each kind is written. */
@@ -6,7 +6,7 @@ export const schemaVersions: Readonly<Record<EntryKind, number>> = {
   run: 1,
   reading: 1,
   photo: 1,
-  'sign-off': 2,
+  'sign-off': 3,
   'day-log': 1,
   'locate-ticket': 1,
 }
@@ -19,8 +19,11 @@ export interface SignOff extends Omit<SignOffBody, 'readings'> {
 
 /** The signature of an entry that was checked when it came in. In the first version a typed one was its plain line. */
 export function signOffOf(schemaVersion: number, body: unknown): SignOff {
-  if (schemaVersion > 1) return body as SignOffBody
-  const { strokes, upTo: _, ...rest } = body as FirstSignOffBody
+  if (schemaVersion > 2) return body as SignOffBody
+  const { acceptance: kind, ...older } = body as FirstSignOffBody | SecondSignOffBody
+  const acceptance = { kind }
+  if ('signature' in older) return { ...older, acceptance }
+  const { strokes, upTo: _, ...rest } = older
   const isTyped = JSON.stringify(strokes) === JSON.stringify(nameLine)
-  return { ...rest, signature: isTyped ? { kind: 'typed' } : { kind: 'drawn', strokes }, readings: null }
+  return { ...rest, acceptance, signature: isTyped ? { kind: 'typed' } : { kind: 'drawn', strokes }, readings: null }
 }

@@ -172,6 +172,7 @@ export const inventedEnd: EndSheet = {
       ],
     },
   ],
+  maySetAside: [{ topic: 'block', ...invented }],
   listedLength: { inches: 262.5, ...invented },
   lengthOfNeedFrom: { inches: 75, ...invented },
   stroke: 'notStated',
@@ -384,6 +385,37 @@ export const brokenSheets: readonly BrokenFile[] = [
       'parts[0].rules[0].id: expected an id of its own, not one that is derived from layout and sheet, found "lateral-offset"',
     ],
     inSchema: false,
+  },
+  {
+    title: 'that what the run file decides may be set aside',
+    raw: changed(inventedEnd, ['maySetAside'], [{ topic: 'criteria', ...invented }]),
+    problems: [
+      'maySetAside[0].topic: expected a derived topic that is read, or the id of a rule of this sheet, found "criteria"',
+    ],
+    inSchema: false,
+  },
+  {
+    title: 'that what nothing requires may be set aside',
+    raw: changed(inventedEnd, ['maySetAside'], [{ topic: 'along', ...invented }]),
+    problems: [
+      'maySetAside[0].topic: expected a derived topic that is read, or the id of a rule of this sheet, found "along"',
+    ],
+    inSchema: false,
+  },
+  {
+    title: 'twice that the same may be set aside',
+    raw: changed(inventedEnd, ['maySetAside', 1], { topic: 'block', ...invented }),
+    problems: ['maySetAside[1].topic: expected something not listed before, found "block"'],
+    inSchema: false,
+  },
+  {
+    title: 'that something may be set aside, on no word of anybody',
+    raw: changed(inventedEnd, ['maySetAside'], [{ topic: 'head-side' }]),
+    problems: [
+      'maySetAside[0].source: expected a text, found nothing',
+      'maySetAside[0].confirmation: expected "published" or "common practice" or "from memory", found nothing',
+    ],
+    inSchema: true,
   },
   {
     title: 'one panel length in two lists',

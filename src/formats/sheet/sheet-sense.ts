@@ -1,5 +1,5 @@
 import type { Dimension, EndSheet, HardwareSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
-import { reservedTopics } from '../../core/requirements/derived-topics.ts'
+import { derivedTopics, reservedTopics } from '../../core/requirements/derived-topics.ts'
 import { nanometresPer } from '../../core/units/exact-length.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
 import { lengthFault, numberFault } from '../range/ranged.ts'
@@ -18,6 +18,7 @@ export function contradictionsIn(sheet: HardwareSheet): readonly Contradiction[]
       ),
     ),
     ...sheet.parts.flatMap(({ rules }, i) => rules.flatMap((_, j) => inRule(sheet, i, j))),
+    ...inSetAside(sheet),
     ...(sheet.kind === 'longitudinal' ? inLongitudinal(sheet) : inEnd(sheet)),
   ]
 }
@@ -83,6 +84,19 @@ function inRule(sheet: HardwareSheet, part: number, index: number): Contradictio
         found.push({ path: choices, expected: `at least one ${right ? 'right' : 'wrong'} choice` })
   }
   return found
+}
+
+/** What a reading decides may be set aside, and nothing else: not what the run file decides, nor what is not required. */
+function inSetAside({ parts, maySetAside = [] }: HardwareSheet): Contradiction[] {
+  const required: readonly string[] = [...derivedTopics, ...parts.flatMap(({ rules }) => rules.map(({ id }) => id))]
+  return maySetAside.flatMap(({ topic }, i): Contradiction[] => {
+    const path = ['maySetAside', i, 'topic']
+    if (!required.includes(topic))
+      return [{ path, expected: 'a derived topic that is read, or the id of a rule of this sheet' }]
+    return maySetAside.slice(0, i).some((one) => one.topic === topic)
+      ? [{ path, expected: 'something not listed before' }]
+      : []
+  })
 }
 
 /** How many posts or panels of its own an end unit has, an adapter counted as one; null for a longitudinal sheet. */

@@ -130,6 +130,11 @@ export const sheetShape = once(() => {
     postSpacing: dimension,
     lap: z.strictObject({ rule: z.enum(['adjacent traffic', 'terminal end-on']), ...cited }),
     parts: listOf(z.strictObject({ id: slug, name: text, rules: listOf(rule, 'sheetParts') }), 'sheetParts'),
+    maySetAside: z.optional(listOf(z.strictObject({ topic: slug, ...cited }), 'sheetParts')).check(
+      z.meta({
+        description: 'Requirements that a named person may set aside, by topic or id of a rule; none when left out.',
+      }),
+    ),
   }
 
   const omission = z

@@ -8,6 +8,8 @@ interface Props {
   readonly look: RequirementLook
   /** How the value is found that is being read: that of `look`, or a measure for a value it is computed from. */
   readonly kind: RequirementLook['kind']
+  /** Whether it may be taken out of judging with a reason. */
+  readonly maySetAside: boolean
   readonly units: 'us' | 'metric'
   readonly draft: Draft
   readonly change: (changes: Partial<Draft>) => void
@@ -17,8 +19,8 @@ interface Props {
   readonly children: ComponentChildren
 }
 
-/** The fields for what is seen or measured, and the two answers that every requirement takes. */
-export function AnswerFields({ look, kind, units, draft, change, last, children }: Props) {
+/** The fields for what is seen or measured, and the answers instead: that it could not be seen, or does not apply. */
+export function AnswerFields({ look, kind, maySetAside, units, draft, change, last, children }: Props) {
   return (
     <div class="answer">
       {draft.mode === 'answer' && kind === 'measure' && (
@@ -75,7 +77,7 @@ export function AnswerFields({ look, kind, units, draft, change, last, children 
             {m.entry.cannotSee}
           </button>
         )}
-        {draft.mode !== 'does not apply' && (
+        {draft.mode !== 'does not apply' && maySetAside && (
           <button type="button" class="button" onClick={() => change({ mode: 'does not apply' })}>
             {m.entry.setAside}
           </button>

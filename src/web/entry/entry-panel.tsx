@@ -269,7 +269,15 @@ export function EntryPanel(props: Props) {
           )}
           {computedPart}
           {!isDirect && <p class="entry-of">{measurableWords(of)}</p>}
-          <AnswerFields look={requirement.look} kind={kind} units={units} draft={draft} change={change} last={last}>
+          <AnswerFields
+            look={requirement.look}
+            kind={kind}
+            maySetAside={isDirect && requirement.maySetAside}
+            units={units}
+            draft={draft}
+            change={change}
+            last={last}
+          >
             <LiveVerdict judged={judged} requirement={requirement} reading={reading} />
           </AnswerFields>
           {draft.corrects === null && samePart}

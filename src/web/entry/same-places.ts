@@ -2,20 +2,19 @@ import type { Requirement } from '../../core/requirements/requirement.ts'
 
 /**
  * The requirements that one answer can be given to together with this one: of the same topic at places of the same
- * kind, with the same limits or choices and the same words. In the order of their numbers, this one among them.
+ * kind, with the same limits or choices and the same words, all or none of which may be set aside. In the order of their numbers, this one among them.
  */
 export function samePlaces(requirement: Requirement, requirements: readonly Requirement[]): readonly Requirement[] {
   if (requirement.place.number === 0) return [requirement]
-  const asked = JSON.stringify([requirement.must, lookAsked(requirement)])
+  const asked = askedOf(requirement)
   return requirements
     .filter(
-      (one) =>
-        one.topic === requirement.topic &&
-        one.place.kind === requirement.place.kind &&
-        JSON.stringify([one.must, lookAsked(one)]) === asked,
+      (one) => one.topic === requirement.topic && one.place.kind === requirement.place.kind && askedOf(one) === asked,
     )
     .sort((a, b) => a.place.number - b.place.number)
 }
+
+const askedOf = (one: Requirement): string => JSON.stringify([one.must, lookAsked(one), one.maySetAside])
 
 /** What a look asks for, less the readings it may be computed from, which are others at every place. */
 const lookAsked = ({ look }: Requirement): unknown => (look.kind === 'measure' ? look.limits : look)

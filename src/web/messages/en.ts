@@ -35,6 +35,7 @@ export const en = {
   },
   acceptance: {
     acceptable: 'acceptable',
+    except: (n: number, by: string) => `acceptable except for ${n} set aside by ${by}`,
     'not acceptable': 'not acceptable',
     'not yet known': 'not yet known',
   },
@@ -235,7 +236,8 @@ export const en = {
     title: 'Sign-off',
     how: 'A person signs the record as it stands. Later readings make a new version; what was signed stays.',
     blocked: (n: number) => (n === 1 ? '1 hold point has no photo.' : `${n} hold points have no photo.`),
-    blockedHow: 'The run cannot be signed before each has one, or is set aside with a reason.',
+    blockedHow:
+      'The run cannot be signed before each has one, or is set aside with a reason where its sheet allows that.',
     findings: (n: number) => (n === 0 ? 'No finding stands.' : n === 1 ? '1 finding stands.' : `${n} findings stand.`),
     unconfirmed: (n: number) => `${n} requirements are judged by a limit that nobody has confirmed.`,
     name: 'Name',

@@ -37,6 +37,7 @@ export const es: Messages = {
   },
   acceptance: {
     acceptable: 'aceptable',
+    except: (n, by) => `aceptable salvo ${n} ${n === 1 ? 'apartado' : 'apartados'} por ${by}`,
     'not acceptable': 'no aceptable',
     'not yet known': 'aún no se sabe',
   },
@@ -235,7 +236,8 @@ export const es: Messages = {
     title: 'Firma',
     how: 'Una persona firma el acta como está. Lecturas posteriores hacen una versión nueva; lo firmado queda.',
     blocked: (n) => (n === 1 ? '1 punto de espera no tiene foto.' : `${n} puntos de espera no tienen foto.`),
-    blockedHow: 'El tramo no se puede firmar antes de que cada uno tenga una, o se aparte con un motivo.',
+    blockedHow:
+      'El tramo no se puede firmar antes de que cada uno tenga una, o se aparte con un motivo donde su ficha lo permita.',
     findings: (n) => (n === 0 ? 'No queda ningún hallazgo.' : n === 1 ? 'Queda 1 hallazgo.' : `Quedan ${n} hallazgos.`),
     unconfirmed: (n) => `${n} requisitos se juzgan por un límite que nadie ha confirmado.`,
     name: 'Nombre',

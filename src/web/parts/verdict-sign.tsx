@@ -31,8 +31,9 @@ const shapes: Readonly<Record<VerdictWord, ComponentChildren>> = {
   'does not apply': <path class="bar" d="M5 12h14" />,
 }
 
-const wordOf: Readonly<Record<Acceptance, VerdictWord>> = {
+const wordOf: Readonly<Record<Acceptance['kind'], VerdictWord>> = {
   acceptable: 'meets',
+  'acceptable except': 'does not apply',
   'not acceptable': 'fails',
   'not yet known': 'unread',
 }
@@ -58,8 +59,13 @@ export const VerdictMark = ({ word, count }: { readonly word: VerdictWord; reado
 
 /** Shape and word of a run's acceptance. */
 export const AcceptanceMark = ({ acceptance }: { readonly acceptance: Acceptance }) => (
-  <span class={className(wordOf[acceptance])}>
-    <Sign word={wordOf[acceptance]} />
-    <span class="verdict-word">{m.acceptance[acceptance]}</span>
+  <span class={className(wordOf[acceptance.kind])}>
+    <Sign word={wordOf[acceptance.kind]} />
+    <span class="verdict-word">{acceptanceWords(acceptance)}</span>
   </span>
 )
+
+const acceptanceWords = (acceptance: Acceptance): string =>
+  acceptance.kind === 'acceptable except'
+    ? m.acceptance.except(acceptance.setAside, acceptance.by.join(', '))
+    : m.acceptance[acceptance.kind]

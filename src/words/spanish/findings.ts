@@ -42,6 +42,8 @@ export const findingWords: SpanishWords = {
       'rechecks _, without effect: this reading cannot prove that finding put right',
       'revisa _, sin efecto: esta lectura no puede probar que ese hallazgo esté corregido',
     ],
+    ['sets _ aside, without effect: that may not be set aside', 'aparta _, sin efecto: eso no se puede apartar'],
+    ['set aside by $, which the sheet does not allow: $', 'apartado por $, lo que la ficha no permite: $'],
     ['set aside by $: $', 'apartado por $: $'],
     [
       'no direct reading, and these are missing to compute it: $',

@@ -65,6 +65,10 @@ export const problemWords: SpanishWords = {
     'a length of at least 0': 'una longitud de al menos 0',
     'a length of more than 0': 'una longitud de más de 0',
     'a length below 9007 km': 'una longitud de menos de 9007 km',
+    'another answer: no sheet says that this may be set aside':
+      'otra respuesta: ninguna ficha dice que esto se pueda apartar',
+    'a derived topic that is read, or the id of a rule of this sheet':
+      'un tema derivado que se lee, o el id de una regla de esta ficha',
     'the id of an earlier reading of the same thing': 'el id de una lectura anterior de lo mismo',
     'the id of a requirement of this run (see the requirements command)':
       'el id de un requisito de este tramo (vea la orden requirements)',

@@ -1,4 +1,8 @@
+import { randomBytes } from 'node:crypto'
 import { expect, type Page, test } from '@playwright/test'
+import { entryId } from '../../../src/formats/entry-id.ts'
+import { demoProject } from '../../../src/operations/demo-project.ts'
+import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
 import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
 
 let folder: string
@@ -161,20 +165,47 @@ test('a correction names the reading that it corrects', async ({ page }) => {
   await expectOnServer('post-10/rail-height', { corrects: old!.id })
 })
 
-test('what cannot be seen is not proven, and what does not apply needs a reason', async ({ page }) => {
+test('what cannot be seen is not proven', async ({ page }) => {
   await open(page, '/walk/post-11/rail-bolt')
   await page.getByLabel('Read by').fill('R. Quist')
   await page.getByRole('button', { name: 'Cannot see it' }).click()
   await expect(page.locator('.live')).toContainText('unread')
   await page.getByRole('button', { name: 'Save', exact: true }).click()
   await expect(page.locator('.saved')).toContainText('It could not be seen')
-  await page.getByRole('button', { name: 'Does not apply, because …' }).click()
+  await open(page, '/not-proven')
+  await expect(page.getByRole('link', { name: /post 11\./ }).first()).toContainText('could not be seen')
+})
+
+test('what the sheet lets nobody set aside cannot be said not to apply, and what it lets needs a reason', async ({
+  page,
+}) => {
+  const setAside = page.getByRole('button', { name: 'Does not apply, because …' })
+  for (const of of ['post-11/rail-bolt', 'post-1/lower-post-seen', 'first/criteria']) {
+    await open(page, `/walk/${of}`)
+    await expect(page.locator('.live')).toBeVisible()
+    await expect(setAside).toHaveCount(0)
+  }
+  const id = entryId(Date.now(), randomBytes(10))
+  const { run: file } = demoProject()
+  const entry = {
+    ...{ id, run: id, kind: 'run', schemaVersion: 1, author: 'R. Quist', device: 'test', supersedes: null },
+    ...{ capturedAt: '2026-05-04T15:30:00.000Z', body: JSON.parse(runAllowing(file, ['rail-bolt'])) },
+  }
+  const sent = {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ entries: [entry] }),
+  }
+  expect((await (await fetch(`${server.address}/api/entries`, sent)).json()).answers[0].outcome).toBe('stored')
+  await page.goto(`${server.address}/runs/${id}/walk/post-11/rail-bolt`)
+  await page.getByLabel('Read by').fill('R. Quist')
+  await setAside.click()
   await expect(page.getByLabel('Because')).toBeFocused()
   await page.keyboard.type('bolted from behind')
   await expect(page.locator('.live')).toContainText('does not apply')
   await page.getByRole('button', { name: 'Save', exact: true }).click()
   await expect(page.locator('.saved')).toContainText('bolted from behind')
-  await open(page, '/not-proven')
+  await page.goto(`${server.address}/runs/${id}/not-proven`)
   await expect(page.getByRole('link', { name: /post 11\./ }).first()).toContainText('does not apply')
 })
 

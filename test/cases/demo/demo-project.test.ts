@@ -35,7 +35,7 @@ function putRight(id: string, i: number): Reading {
 describe('the demo project', () => {
   it('has its four planted faults found, and no others', () => {
     const judged = judge(readings)
-    expect(judged.acceptance).toBe('not acceptable')
+    expect(judged.acceptance).toEqual({ kind: 'not acceptable' })
     expect(judged.findings.map(({ requirements }) => planted.filter((id) => requirements.includes(id)))).toEqual(
       planted.map((id) => [id]),
     )
@@ -46,7 +46,7 @@ describe('the demo project', () => {
     const wrong = judge(readings).findings.flatMap(({ requirements }) => requirements)
     for (let done = 0; done <= wrong.length; done++) {
       const log = [...readings, ...wrong.slice(0, done).map(putRight)]
-      expect(judge(log).acceptance).toBe(done === wrong.length ? 'acceptable' : 'not acceptable')
+      expect(judge(log).acceptance.kind).toBe(done === wrong.length ? 'acceptable' : 'not acceptable')
     }
   })
 
@@ -55,7 +55,7 @@ describe('the demo project', () => {
     const unnamed = wrong.map((id, i) => ({ ...putRight(id, i), rechecks: i === 0 ? null : id }))
     const judged = judge([...readings, ...unnamed])
     expect(judged.findings).toEqual([])
-    expect(judged.acceptance).toBe('not acceptable')
+    expect(judged.acceptance).toEqual({ kind: 'not acceptable' })
     expect(judged.unproven).toMatchObject([{ requirement: wrong[0], because: { kind: 'not rechecked' } }])
     expect(judged.unproven[0]!.why).toContain('not as a recheck of the finding')
   })
@@ -67,7 +67,10 @@ describe('the demo project', () => {
       rechecks: null,
       corrects: readings.find(({ of }) => of === id)!.id,
     }))
-    expect(judge([...readings, ...corrections])).toMatchObject({ acceptance: 'acceptable', unproven: [] })
+    expect(judge([...readings, ...corrections])).toMatchObject({
+      acceptance: { kind: 'acceptable' },
+      unproven: [],
+    })
   })
 
   it('is not yet known, never acceptable, as soon as one reading is missing', () => {
@@ -86,14 +89,14 @@ describe('the demo project', () => {
       'post-1/lateral-offset',
     ]) {
       const without = judge(log.filter(({ of }) => of !== left))
-      expect(without.acceptance, left).toBe('not yet known')
+      expect(without.acceptance, left).toEqual({ kind: 'not yet known' })
       expect(without.unproven.length, left).toBeGreaterThan(0)
     }
   })
 
   it('has nothing proven without readings but what the run file itself decides', () => {
     const none = judge([])
-    expect(none.acceptance).toBe('not yet known')
+    expect(none.acceptance).toEqual({ kind: 'not yet known' })
     expect(none.verdicts.filter(({ verdict }) => verdict === 'meets').map(({ because }) => because.kind)).toEqual([
       'criteria',
       'crashworthy',
@@ -126,7 +129,9 @@ describe('the demo project', () => {
       answer: { ...wrong.answer, value: 31 * 25_400_000 },
     } as const
     expect(verdict([...readings, wrong, mended]).verdict).toBe('meets')
-    expect(verdict([...readings, mended, wrong]).readings).toEqual(['mended'])
+    expect(verdict([...readings, wrong, mended]).readings).toEqual(['mended'])
+    // What a reading corrects stands before it.
+    expect(() => verdict([...readings, mended, wrong])).toThrow('the id of an earlier reading')
   })
 })
 

@@ -81,7 +81,7 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
         }),
       ),
       entry('sign-1', 'sign-off', signed, {
-        ...{ schemaVersion: 2, author: 'J. Okafor', capturedAt: '2016-05-12T17:00:00.000Z' },
+        ...{ schemaVersion: 3, author: 'J. Okafor', capturedAt: '2016-05-12T17:00:00.000Z' },
       }),
       entry(
         'sign-2',
@@ -96,7 +96,7 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
             statement: null,
           },
         },
-        { schemaVersion: 2 },
+        { schemaVersion: 3 },
       ),
     ],
     photos: photos.map((bytes) => ({

@@ -13,6 +13,7 @@ import { deviceRun } from '../../../src/operations/device-run.ts'
 import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
 import type { PacketOptions } from '../../../src/operations/packet-options.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
+import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
 import { type PacketFile, writePacket } from '../../../src/operations/write-packet.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
 import { atSplices, inventedRoad, judgedDemo, newYorkEast, sound } from '../exports/export-project.ts'
@@ -433,7 +434,10 @@ describe('the packet of an awkward run', { timeout: 120_000 }, () => {
     async () => {
       const foreign = 'שלום עולם مرحبا 漢字 😀👩🏽‍🔧 \u202Eback\u202C #set "x" $y$ *z*'
       const long = 'the post could not be reached because the slope had slid; '.repeat(70).slice(0, 4_000)
-      const awkward = judgedDemo({ name: foreign })
+      const awkward = judgedDemo({
+        name: foreign,
+        sheets: JSON.parse(runAllowing(demoProject().run, ['block'])).sheets,
+      })
       const readings = awkward.readings.map((reading) =>
         reading.of === 'post-5/block'
           ? { ...reading, answer: { kind: 'does not apply', because: long } as const, by: foreign }

@@ -7,6 +7,7 @@ import { readRun } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { type JudgedRun, judgeKnown, judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
+import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
 import { recordInput, writeRecord } from '../../../src/operations/write-record.ts'
 import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
 
@@ -156,6 +157,32 @@ describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
   })
 })
 
+const allowing = (topics: readonly string[]): unknown => JSON.parse(runAllowing(demoProject().run, topics)).sheets
+
+describe('the record of a run of which something is set aside', { timeout: 30_000 }, () => {
+  test.skipIf(!isInstalled('pdftotext'))('says so on its first page, with the reason and who did it', async () => {
+    const judged = demoJudged({ sheets: allowing(['block', 'lap']) })
+    const aside = ['post-9/block', 'post-10/block', 'post-12/block', 'splice-4/lap'].map((of, i) => ({
+      ...{ ...judged.readings[0]!, id: `aside-${i}`, of, instrument: null, by: i < 3 ? 'R. Quist' : 'M. Reyes' },
+      answer: { kind: 'does not apply', because: i < 3 ? 'wood blocks are left out here' : 'by the plan' } as const,
+    }))
+    const sound = judged.readings.map((reading) => {
+      const right = judged.requirements.find(({ id }) => id === reading.of)?.look
+      return right?.kind === 'choose'
+        ? { ...reading, answer: { kind: 'choice', choice: right.choices.find((one) => one.right)!.id } as const }
+        : reading.of === 'post-1/stub-height'
+          ? { ...reading, answer: { ...reading.answer, value: 3.25 * 25_400_000 } as typeof reading.answer }
+          : reading
+    })
+    const again = judgeKnown(judged, [...sound, ...aside])
+    const path = fileOf(await writeRecord(again, options), 'aside.pdf')
+    const first = outputOf('pdftotext', '-raw', '-f', '1', '-l', '1', path, '-').replace(/\s+/g, ' ')
+    expect(first).toContain('ACCEPTABLE EXCEPT FOR 4 SET ASIDE BY R. QUIST, M. REYES')
+    expect(first).toMatch(/posts 9, 10 and 12 .*3 requirements wood blocks are left out here R[.] Quist/)
+    expect(first).toMatch(/splice 4, between .*splice-4[/]lap by the plan M[.] Reyes/)
+  })
+})
+
 describe('the record of a run with awkward texts', { timeout: 30_000 }, () => {
   const hostile = 'a "b" <i>&amp; #set text(red) $x$ *bold* _it_ @ref // no `raw` \\u{41} 27¾ ≤ ≥ ±'
   const foreign = 'שלום עולם مرحبا 漢字 😀👩🏽‍🔧 \u202Eback\u202C \u0007'
@@ -164,7 +191,7 @@ describe('the record of a run with awkward texts', { timeout: 30_000 }, () => {
   test.skipIf(!isInstalled('pdftotext') || !isInstalled('qpdf'))(
     'prints them as they are, or by number where no font has them',
     async () => {
-      const judged = demoJudged({ name: `${hostile} ${foreign}` })
+      const judged = demoJudged({ name: `${hostile} ${foreign}`, sheets: allowing(['block']) })
       const readings = judged.readings.map((reading, i) => {
         if (reading.of === 'post-5/block')
           return { ...reading, answer: { kind: 'does not apply', because: long } as const, by: foreign }

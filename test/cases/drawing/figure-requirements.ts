@@ -40,6 +40,7 @@ const requirement = (name: string, figure: FigureKind, must: string, look: Requi
     how: '',
     why: '',
     remedy: '',
+    maySetAside: false,
     hold: false,
     figure,
     sheet: 'flared-terminal-31',

@@ -17,6 +17,8 @@ const astray: readonly object[] = [
   { of: 'post-1/block', value: '3 in' },
   { of: 'post-1/block', choice: 'no-such' },
   { of: 'first/criteria', choice: 'block' },
+  { of: 'first/criteria', doesNotApply: 'it is another kind' },
+  { of: 'post-9/block', doesNotApply: 'it is another kind' },
 ]
 
 /** Why readings are not taken in, and what of them counts for nothing in a log that holds them. */

@@ -15,6 +15,7 @@ import { explainLayout } from '../../../src/operations/explain-layout.ts'
 import { type JudgedRun, judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { layOutRun } from '../../../src/operations/lay-out-run.ts'
 import { type RequiredRun, requireRun } from '../../../src/operations/require-run.ts'
+import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
 import { sheetShelf } from '../../../src/operations/sheet-shelf.ts'
 import { stripInput } from '../../../src/operations/strip-input.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
@@ -83,6 +84,7 @@ export const runFiles: Readonly<Record<string, object>> = {
     need: { from: 0, to: '100 ft' },
     obstructions: [],
   },
+  'what may be set aside': JSON.parse(runAllowing(demoProject().run, ['block', 'lap', 'manual'])),
   'odd stock': { stock: [{ length: '12 ft 6 in', count: 20 }, '9 ft 4 1/2 in'] },
 }
 
@@ -132,7 +134,8 @@ const answers: readonly ((requirement: Requirement) => object | null)[] = [
   ({ look }) => (look.kind === 'measure' ? far(look.limits, 1.5) : wrongChoice(look)),
   ({ look }) => (look.kind === 'measure' ? far(look.limits, -1.5) : null),
   ({ look }) => (look.kind === 'measure' ? far(look.limits, 0.01) : { cannotSee: true }),
-  ({ look }) => (look.kind === 'measure' ? far(look.limits, 0) : { doesNotApply: 'it is another kind' }),
+  ({ look, maySetAside }) =>
+    look.kind === 'measure' ? far(look.limits, 0) : maySetAside ? { doesNotApply: 'it is another kind' } : null,
   ({ look }, i = 0) => (look.kind === 'choose' ? { choice: look.choices.at(-1 - (i % 2))!.id } : { cannotSee: true }),
 ]
 

@@ -24,4 +24,4 @@ export const withoutNames = (text: string): string =>
 
     .replaceAll(published, '')
     .replaceAll(/(?<=un objeto con |el papel es |una respuesta ).*/g, '')
-    .replaceAll(/"[^"]*"|“[^”]*”|[a-z0-9]+(-[a-z0-9]+)+(\/[a-z0-9-]+)?|\b[a-z]+[A-Z]\w+/g, '')
+    .replaceAll(/"[^"]*"|“[^”]*”|[a-z0-9-]+\/[a-z0-9-]+|[a-z0-9]+(-[a-z0-9]+)+|\b[a-z]+[A-Z]\w+/g, '')
