@@ -2,10 +2,9 @@ import loadHighs, { type Highs } from 'highs'
 import { beforeAll, describe, expect, it } from 'vitest'
 import type { EndSheet, LongitudinalSheet } from '../../src/core/hardware/hardware-sheet.ts'
 import type { LayoutRequest, LayoutScore } from '../../src/core/layout/layout.ts'
-import { solveLayout } from '../../src/core/layout/solve-layout.ts'
+import { compareOptima, solved } from './compare-optima.ts'
 import { bestScore, fixedEndProgram } from './layout-program.ts'
 import { type Fixed, mulberry32, randomRun, sheetOf } from './random-runs.ts'
-import { faultsOf, recount } from './run-rules.ts'
 import { bestSlidingScore, type PanelScores } from './sliding-run.ts'
 
 /** The optimum of every run, found a second time by HiGHS 1.15 (branch and cut) from the referee's own reading of the rules. */
@@ -24,7 +23,7 @@ describe('the solver and an integer program find the same optimum', () => {
     { fixed: 'second', runs: 300, seed: 2734 },
     { fixed: 'both', runs: 300, seed: 606 },
   ] as const)('of $runs random runs with this end fixed: $fixed', ({ fixed, runs, seed }) => {
-    const tally = compare(fixed, runs, seed, fixedOptimum)
+    const tally = compareOptima(randomRuns(fixed, runs, seed), fixedOptimum)
     expect(tally.differences).toEqual([])
     expect(tally.lawful).toBeGreaterThan(0.3 * runs)
     expect(tally.unlawful).toBeGreaterThan(0.2 * runs)
@@ -34,7 +33,7 @@ describe('the solver and an integer program find the same optimum', () => {
 
   it('of 400 random runs with both ends free to slide', () => {
     const known: PanelScores = new Map()
-    const tally = compare('none', 400, 1959, (request) => bestSlidingScore(highs, request, known))
+    const tally = compareOptima(randomRuns('none', 400, 1959), (request) => bestSlidingScore(highs, request, known))
     expect(tally.differences).toEqual([])
     expect(tally.lawful).toBeGreaterThan(150)
     expect(tally.unlawful).toBeGreaterThan(100)
@@ -152,42 +151,7 @@ function expectBoth(request: LayoutRequest, score: LayoutScore | null): void {
   expect(solved(request)).toEqual({ score, faults: [] })
 }
 
-function compare(fixed: Fixed, runs: number, seed: number, optimum: (request: LayoutRequest) => LayoutScore | null) {
+function* randomRuns(fixed: Fixed, runs: number, seed: number): Generator<LayoutRequest> {
   const random = mulberry32(seed)
-  const differences: unknown[] = []
-  const tally = { lawful: 0, unlawful: 0, withChangedPosts: 0, withOddPanels: 0, differences }
-  for (let i = 0; i < runs; i++) {
-    const request = randomRun(random, fixed)
-    const expected = optimum(request)
-    const { score, faults } = solved(request)
-    if (expected === null) tally.unlawful++
-    else tally.lawful++
-    if (expected !== null && expected.changedPosts > 0) tally.withChangedPosts++
-    if (expected !== null && expected.oddPanels > 0) tally.withOddPanels++
-    if (JSON.stringify(score) !== JSON.stringify(expected) || faults.length > 0)
-      differences.push({ run: i, integerProgram: expected, solver: score, faults, request: brief(request) })
-  }
-  return tally
+  for (let i = 0; i < runs; i++) yield randomRun(random, fixed)
 }
-
-/** The solver's best run, with its score counted again from the pieces. */
-function solved(request: LayoutRequest): { score: LayoutScore | null; faults: readonly string[] } {
-  const search = solveLayout(request)
-  if (!search.ok) throw new Error(`not a request: ${search.error.kind}`)
-  const [layout] = firstOf(search.value.runs)
-  if (layout === undefined) return { score: null, faults: [] }
-  const counted = recount(layout, request.system)
-  expect(layout.score).toEqual(counted)
-  return { score: counted, faults: faultsOf(request, layout) }
-}
-
-function* firstOf<T>(items: Iterable<T>): Generator<T> {
-  for (const item of items) return yield item
-}
-
-/** The request without the sheets' text, to be read in a failure. */
-const brief = ({ system, first, second, ...rest }: LayoutRequest) => ({
-  system: system.id,
-  ...rest,
-  ends: [first, second].map((end) => (end.kind === 'unit' ? { unit: end.sheet.id, atInches: end.atInches } : end)),
-})

@@ -2,6 +2,16 @@ import type { Highs } from 'highs'
 import type { LongitudinalSheet } from '../../src/core/hardware/hardware-sheet.ts'
 import type { LayoutRequest, LayoutScore, Obstruction, RunEnd } from '../../src/core/layout/layout.ts'
 import {
+  clearOfDivided,
+  dividedPosts,
+  dividedSpaces,
+  dividedWithin,
+  doubledAfter,
+  doubledBefore,
+  insideDivided,
+  partsFrom,
+} from './reduced-rules.ts'
+import {
   type Closing,
   closingsOf,
   full,
@@ -61,13 +71,17 @@ export function fixedEndProgram(request: LayoutRequest): LayoutProgram | null {
   }
   const obstructions: readonly Obstruction[] = request.obstructions.map((one) => ({ ...stretch(one), name: one.name }))
   const needed = need === null ? null : stretch(need)
+  const parts = partsFrom({ reduced: request.reduced.map((part) => ({ ...part, ...stretch(part) })) }, 0)
 
   const starts = closingsOf(fixed, system)
     .filter(({ isUnit, posts }) => !isUnit || posts.every((at) => standsClear(at, obstructions)))
     .filter(({ countsFrom }) => needed === null || countsFrom === null || countsFrom <= needed.fromInches)
+    .filter((closing) => doubledAfter(parts, closing, closing.joint))
     .map((closing) => ({ closing, jointAt: closing.joint }))
   if (starts.length === 0) return null
   const { lastPost } = starts[0]!.closing
+  const divided = dividedSpaces(system, parts, lastPost)
+  if (!dividedPosts(divided).every((at) => standsClear(at, obstructions))) return null
 
   const railOf = (start: Closing, closing: Closing): { readonly least: number; readonly most: number } => {
     if (other.atInches !== null) return { least: place(other.atInches), most: place(other.atInches) }
@@ -89,7 +103,9 @@ export function fixedEndProgram(request: LayoutRequest): LayoutProgram | null {
         needed === null || closing.countsFrom === null || railInches - closing.countsFrom >= needed.toInches
       const meets = finish.lastPostAt > lastPost && remainder(finish.lastPostAt - lastPost, full) === 0
       const clear = !closing.isUnit || closing.posts.every((at) => standsClear(railInches - at, obstructions))
-      return covers && meets && clear && bounds.some((one) => within(railInches, one)) ? [finish] : []
+      const roomForParts =
+        dividedWithin(divided, lastPost, finish.lastPostAt) && doubledBefore(parts, closing, finish.jointAt)
+      return covers && meets && clear && roomForParts && bounds.some((one) => within(railInches, one)) ? [finish] : []
     })
   })
   if (finishes.length === 0) return null
@@ -100,12 +116,15 @@ export function fixedEndProgram(request: LayoutRequest): LayoutProgram | null {
     starts,
     finishes,
     together: (start, finish) => within(finish.railInches, railOf(start.closing, finish.closing)),
-    spliceAllowed: (at) => remainder(at - lastPost, full) === splicePhase(system),
+    spliceAllowed: (at) => remainder(at - lastPost, full) === splicePhase(system) || insideDivided(divided, at),
     rows: obstructedRows(
       { system, obstructions, curb: request.curb },
       lastPost,
       Math.max(...finishes.map(({ lastPostAt }) => lastPostAt)),
-    ),
+    ).map(({ posts, answers }) => ({
+      posts,
+      answers: answers.filter((answer) => clearOfDivided(answer, posts, divided)),
+    })),
     mostMoved: mostMoved(system),
     lastPost,
   }

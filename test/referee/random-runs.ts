@@ -1,6 +1,6 @@
 import type { EndSheet, LongitudinalSheet } from '../../src/core/hardware/hardware-sheet.ts'
 import { shippedSheets } from '../../src/core/hardware/shipped-sheets.ts'
-import type { LayoutRequest, Obstruction, RunEnd, StockPanel } from '../../src/core/layout/layout.ts'
+import type { LayoutRequest, Obstruction, ReducedPart, RunEnd, StockPanel } from '../../src/core/layout/layout.ts'
 import { closingsOf, full, half } from './run-rules.ts'
 
 /** Uniform on [0, 1) from a 32-bit seed, the same everywhere: Tommy Ettinger's mulberry32. */
@@ -135,4 +135,29 @@ function randomObstruction(roll: Dice, i: number, from: number, to: number, step
   ])()
   const fromInches = roll.between(from - 200, to + 200, step)
   return { name: `obstruction ${i + 1}`, fromInches, toInches: fromInches + width }
+}
+
+/** A random run with one to three parts at reduced spacing, often one over another; now and then doubled. */
+export function randomReducedRun(random: () => number, fixed: Fixed): LayoutRequest {
+  const run = randomRun(random, fixed)
+  const roll = dice(random)
+  const from = run.need?.fromInches ?? run.first.atInches!
+  const to = run.need?.toInches ?? run.second.atInches!
+  const step = fixed === 'none' ? 1 : sixteenth
+  const reduced: ReducedPart[] = []
+  for (let more = roll.oneOf([1, 1, 1, 2, 2, 3]); more > 0; more--) {
+    const before = reduced[0]
+    const near =
+      before !== undefined && roll.chance(0.6) ? [before.fromInches - 200, before.toInches + 100] : [from, to]
+    const fromInches = roll.between(near[0]! - 50, near[1]! + 50, step)
+    reduced.push({
+      fromInches,
+      toInches: fromInches + roll.oneOf([() => roll.between(1, 80, step), () => roll.between(60, 300, step)])(),
+      spacing: roll.oneOf(['half', 'half', 'quarter', 'quarter', 'full'] as const),
+      nested: roll.chance(0.25),
+    })
+  }
+  const obstructions = run.obstructions.slice(0, roll.oneOf([0, 1, 1, 3]))
+  const mayExtendInches = roll.chance(0.2) ? 0 : run.mayExtendInches
+  return { ...run, reduced, obstructions, mayExtendInches }
 }

@@ -1,5 +1,6 @@
 import type { LongitudinalSheet, OmissionRule } from '../../src/core/hardware/hardware-sheet.ts'
 import type { Layout, LayoutRequest, LayoutScore, Obstruction, RunEnd } from '../../src/core/layout/layout.ts'
+import { dividedSpaces, insideDivided, partsFrom, reducedFaultsOf } from './reduced-rules.ts'
 
 /**
  * The rules of a run as the referee reads them from the sheets, written without a look at the solver's own code for
@@ -239,9 +240,11 @@ export function faultsOf(request: LayoutRequest, layout: Layout): readonly strin
     }
   }
   const lastPost = Math.max(...layout.posts.filter(({ unit }) => unit === 'first').map((post) => post.alongInches))
+  const divided = dividedSpaces(system, partsFrom(request, zero), lastPost)
+  faults.push(...reducedFaultsOf(request, layout, divided))
   const ownSplices = layout.panels.filter(({ unit }, i) => unit === 'run' && layout.panels[i - 1]?.unit === 'run')
   for (const { fromInches } of ownSplices) {
-    if (remainder(fromInches - lastPost, full) !== splicePhase(system))
+    if (remainder(fromInches - lastPost, full) !== splicePhase(system) && !insideDivided(divided, fromInches))
       faults.push(`splice misplaced at ${fromInches} in`)
     if (layout.omitted.some(({ alongInches }) => alongInches === fromInches))
       faults.push(`splice on a post left out at ${fromInches} in`)

@@ -2,6 +2,17 @@ import type { Highs } from 'highs'
 import type { LayoutRequest, LayoutScore } from '../../src/core/layout/layout.ts'
 import { bestScore, type LayoutProgram } from './layout-program.ts'
 import {
+  clearOfDivided,
+  type DividedSpace,
+  dividedPosts,
+  dividedSpaces,
+  dividedWithin,
+  doubledAfter,
+  doubledBefore,
+  insideDivided,
+  partsFrom,
+} from './reduced-rules.ts'
+import {
   type Answer,
   type Closing,
   closingsOf,
@@ -26,6 +37,7 @@ interface Settled {
   readonly railInches: number
   readonly changedPosts: number
   readonly noSpliceAt: readonly number[]
+  readonly divided: readonly DividedSpace[]
 }
 
 /** Panel scores already found, by what they depend on. */
@@ -33,10 +45,12 @@ export type PanelScores = Map<string, LayoutScore | null>
 
 /**
  * Exhaustive enough: a post is clear on the very edge, so what is lawful at all is lawful where a post, or a post moved
- * its utmost, meets an edge, or at an end of the slide; with edges, needs and that utmost in whole inches and posts 37.5 in
- * or 75 in apart, these lie on half inches.
+ * its utmost, meets an edge, where a post or a joint meets an edge of a reduced part, or at an end of the slide; with edges,
+ * needs and that utmost in whole inches and posts 37.5 in or 75 in apart, these lie on half inches; at quarter spacing,
+ * 18.75 in apart, on quarter inches.
  */
-const slideStep = 0.5
+const slideStep = ({ reduced }: LayoutRequest): number =>
+  reduced.some(({ spacing }) => spacing === 'quarter') ? 0.25 : 0.5
 
 /**
  * The best score of a run with both ends free: every length, every slide on the half-inch grid and every answer to
@@ -83,22 +97,50 @@ function settledRuns(request: LayoutRequest): ReadonlyMap<string, Settled> {
         const between = railInches - finish.lastPost - start.lastPost
         if (between <= 0 || remainder(between, full) !== 0) continue
         const last = need.fromInches - start.countsFrom!
-        for (let at = need.toInches + finish.countsFrom! - railInches; at <= last; at += slideStep) {
-          for (const answers of postAnswers(request, start, finish, at, railInches)) {
+        for (let at = need.toInches + finish.countsFrom! - railInches; at <= last; at += slideStep(request)) {
+          const divided = dividedAt(request, start, finish, at, railInches)
+          if (divided === null) continue
+          for (const answers of postAnswers(request, start, finish, at, railInches, divided)) {
             const noSpliceAt = answers.flatMap((answer) => answer.noSpliceAt.map((post) => post - at))
             const forbidden = noSpliceAt.filter(
               (post) => remainder(post - start.lastPost, full) === splicePhase(system),
             )
             const changedPosts = answers.reduce((sum, { changed }) => sum + changed, 0)
-            const key = [start.adapter, finish.adapter, railInches, ...forbidden].join()
+            const spaces = divided.map(({ from, to, into }) => ({ from: from - at, to: to - at, into }))
+            const key = [
+              [start.adapter, finish.adapter, railInches],
+              forbidden,
+              spaces.map(({ from, into }) => [from, into]),
+            ].join(';')
             if (changedPosts >= (least.get(key)?.changedPosts ?? Number.POSITIVE_INFINITY)) continue
-            least.set(key, { start, finish, railInches, changedPosts, noSpliceAt: forbidden })
+            least.set(key, { start, finish, railInches, changedPosts, noSpliceAt: forbidden, divided: spaces })
           }
         }
       }
     }
   }
   return least
+}
+
+/** The spaces to be divided with the first origin at `at`; null where they or the doubled rail cannot be had there. */
+function dividedAt(
+  request: LayoutRequest,
+  start: Closing,
+  finish: Closing,
+  at: number,
+  rail: number,
+): readonly DividedSpace[] | null {
+  const { system, obstructions } = request
+  const parts = partsFrom(request, 0)
+  if (parts.length === 0) return []
+  const [from, to] = [at + start.lastPost, at + rail - finish.lastPost]
+  const divided = dividedSpaces(system, parts, from)
+  const lawful =
+    dividedWithin(divided, from, to) &&
+    dividedPosts(divided).every((post) => standsClear(post, obstructions)) &&
+    doubledAfter(parts, start, at + start.joint) &&
+    doubledBefore(parts, finish, at + rail - finish.joint)
+  return lawful ? divided : null
 }
 
 /** Every lawful set of answers to what is obstructed with the first origin at `at`; places are from the datum. */
@@ -108,6 +150,7 @@ function postAnswers(
   finish: Closing,
   at: number,
   rail: number,
+  divided: readonly DividedSpace[],
 ): readonly (readonly Answer[])[] {
   const { obstructions, system } = request
   const units = [...start.posts.map((post) => at + post), ...finish.posts.map((post) => at + rail - post)]
@@ -118,6 +161,7 @@ function postAnswers(
     const fitting = row.answers.filter(
       (answer) =>
         specialPostsFit(answer, from, to) &&
+        clearOfDivided(answer, row.posts, divided) &&
         nestedAfter(answer, start, at + start.joint) &&
         nestedBefore(answer, finish, at + rail - finish.joint),
     )
@@ -131,11 +175,11 @@ function postAnswers(
 function panelScore(
   highs: Highs,
   { system, stock }: LayoutRequest,
-  { start, finish, railInches, noSpliceAt }: Settled,
+  { start, finish, railInches, noSpliceAt, divided }: Settled,
   known: PanelScores,
 ): LayoutScore | null {
   const ends = [start, finish].map(({ joint, adapter, ownPanels }) => [joint, adapter, ownPanels])
-  const key = JSON.stringify([system.id, stock, ends, railInches, noSpliceAt])
+  const key = JSON.stringify([system.id, stock, ends, railInches, noSpliceAt, divided])
   const before = known.get(key)
   if (before !== undefined) return before
   const program: LayoutProgram = {
@@ -146,7 +190,9 @@ function panelScore(
       { closing: finish, jointAt: railInches - finish.joint, lastPostAt: railInches - finish.lastPost, railInches },
     ],
     together: () => true,
-    spliceAllowed: (at) => remainder(at - start.lastPost, full) === splicePhase(system) && !noSpliceAt.includes(at),
+    spliceAllowed: (at) =>
+      (remainder(at - start.lastPost, full) === splicePhase(system) || insideDivided(divided, at)) &&
+      !noSpliceAt.includes(at),
     rows: [],
     mostMoved: Number.POSITIVE_INFINITY,
     lastPost: start.lastPost,

@@ -1,7 +1,8 @@
 import type { LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { EndSide } from './end-side.ts'
 import type { Layout, LayoutPanel, LayoutPost, LayoutScore, LayoutSplice, Unit } from './layout.ts'
-import { type Frame, type PostLattice, type PostPlan, postLattice } from './post-plan.ts'
+import { type Frame, type PostLattice, postLattice } from './post-lattice.ts'
+import type { PostPlan } from './post-plan.ts'
 import { inchesOf, type Sixteenths, sixteenths } from './sixteenths.ts'
 
 /** A frame with its posts and its panels chosen, in the order in which they hang. */

@@ -1,6 +1,6 @@
 import type { EndSide } from './end-side.ts'
 import type { LayoutRequest } from './layout.ts'
-import { type Frame, postLattice } from './post-plan.ts'
+import { type Frame, postLattice } from './post-lattice.ts'
 import type { Refusal } from './refusal.ts'
 import { inchesOf, type Sixteenths, sixteenths } from './sixteenths.ts'
 
@@ -111,9 +111,10 @@ interface OriginQuestion {
 }
 
 /**
- * Where the first origin can lie. With both ends free the run can slide as long as it covers the need; which posts are
- * obstructed changes only where a post passes an edge of an obstruction, and which can be moved clear only where one is
- * the utmost move inside an edge; so those places and the two ends of the slide are all that has to be tried.
+ * Where the first origin can lie. With both ends free the run can slide as long as it covers the need; what is lawful
+ * changes only where a post passes an edge of an obstruction or is its utmost move inside one, where one of the full
+ * lattice passes an edge of a reduced part, and where doubled rail begins or ends at the joint of an end unit; so those
+ * places and the two ends of the slide are all that has to be tried.
  */
 function origins(request: LayoutRequest, question: OriginQuestion): Sixteenths[] {
   const { first, second, length, start, finish, from, to } = question
@@ -122,17 +123,38 @@ function origins(request: LayoutRequest, question: OriginQuestion): Sixteenths[]
   const last = from - first.countsFrom!
   const earliest = to + second.countsFrom! - length
   const found = new Set<Sixteenths>([last, earliest])
-  const { full } = postLattice({ first, second, origin: 0, length }, request.system)
-  const lastFirst = Math.max(...first.posts)
-  const posts = [...first.posts, ...second.posts.map((at) => length - at)]
+  const meet = (edge: Sixteenths, places: readonly Sixteenths[]): void => {
+    for (const at of places) if (edge - at >= earliest && edge - at <= last) found.add(edge - at)
+  }
+  const lattice = postLattice({ first, second, origin: 0, length }, request.system)
+  const meetPosts = (edge: Sixteenths, space: Sixteenths): void => {
+    const nearest = Math.max(0, Math.ceil((edge - last - lattice.from) / space))
+    for (let at = lattice.from + nearest * space; edge - at >= earliest && at <= lattice.to; at += space)
+      found.add(edge - at)
+  }
+  const unitPosts = [...first.posts, ...second.posts.map((at) => length - at)]
+  const space = lattice.full / finestDivision(request)
+  const moved = request.system.movedPost === 'notStated' ? 0 : sixteenths(request.system.movedPost.most.inches)
   for (const obstruction of request.obstructions) {
-    const moved = request.system.movedPost === 'notStated' ? 0 : sixteenths(request.system.movedPost.most.inches)
     const [begin, end] = [sixteenths(obstruction.fromInches), sixteenths(obstruction.toInches)]
     for (const edge of [begin, end, begin + moved, end - moved]) {
-      for (const at of posts) if (edge - at >= earliest && edge - at <= last) found.add(edge - at)
-      const nearest = Math.max(1, Math.ceil((edge - last - lastFirst) / full))
-      for (let at = lastFirst + nearest * full; edge - at >= earliest && at < length; at += full) found.add(edge - at)
+      meet(edge, unitPosts)
+      meetPosts(edge, space)
     }
   }
+  for (const part of request.reduced) {
+    const [begin, end] = [sixteenths(part.fromInches), sixteenths(part.toInches)]
+    if (part.nested) {
+      meet(begin, [first.joint])
+      meet(end, [length - second.joint])
+    }
+    if (part.spacing !== 'full') for (const edge of [begin, end]) meetPosts(edge, lattice.full)
+  }
   return [...found]
+}
+
+/** Into how many spaces a full one may be divided somewhere in the run. */
+function finestDivision({ reduced }: LayoutRequest): 1 | 2 | 4 {
+  if (reduced.some(({ spacing }) => spacing === 'quarter')) return 4
+  return reduced.some(({ spacing }) => spacing === 'half') ? 2 : 1
 }

@@ -1,16 +1,16 @@
-import type { LongitudinalSheet, OmissionRule } from '../hardware/hardware-sheet.ts'
+import type { OmissionRule } from '../hardware/hardware-sheet.ts'
+import { type DividedStretch, dividedStretches, refuseDivided } from './divided-stretches.ts'
 import type { EndSide } from './end-side.ts'
 import { doubledRail } from './gaps-at-curb.ts'
 import type { LayoutRequest } from './layout.ts'
+import { type Frame, type PostLattice, postLattice, shifted } from './post-lattice.ts'
 import type { Refusal } from './refusal.ts'
 import { type Sixteenths, sixteenths } from './sixteenths.ts'
 
-/** Where the two ends stand: `origin` is the first end's origin from the datum, `length` the rail between the origins. */
-export interface Frame {
-  readonly first: EndSide
-  readonly second: EndSide
-  readonly origin: Sixteenths
-  readonly length: Sixteenths
+/** Rail that is doubled. */
+interface Doubled {
+  readonly from: Sixteenths
+  readonly to: Sixteenths
 }
 
 /** How the posts of the run stand; all distances from the first end's origin. */
@@ -19,30 +19,10 @@ export interface PostPlan {
   readonly moved: readonly { readonly from: Sixteenths; readonly to: Sixteenths }[]
   readonly special: readonly { readonly at: Sixteenths; readonly kind: string }[]
   /** Parts of the run whose full spaces are divided. */
-  readonly divided: readonly Stretch[]
-  readonly nested: readonly { readonly from: Sixteenths; readonly to: Sixteenths }[]
+  readonly divided: readonly DividedStretch[]
+  readonly nested: readonly Doubled[]
   /** Posts that no splice may lie on. */
   readonly noSpliceAt: readonly { readonly at: Sixteenths; readonly obstruction: string }[]
-}
-
-interface Stretch {
-  readonly from: Sixteenths
-  readonly to: Sixteenths
-  /** How many spaces a full one becomes: 2 or 4. */
-  readonly into: 2 | 4
-}
-
-/** The run's own posts stand at `from + k * full`, strictly between the last posts of the two units. */
-export interface PostLattice {
-  readonly from: Sixteenths
-  readonly to: Sixteenths
-  readonly full: Sixteenths
-}
-
-export function postLattice(frame: Frame, system: LongitudinalSheet): PostLattice {
-  const from = Math.max(...frame.first.posts)
-  const to = frame.length - Math.max(...frame.second.posts)
-  return { from, to, full: sixteenths(system.spacings.full.inches) }
 }
 
 export const changedPosts = (plan: PostPlan): number => plan.omitted.length + plan.moved.length + plan.special.length
@@ -53,17 +33,19 @@ export function postPlans(
   frame: Frame,
 ): { readonly plans: readonly PostPlan[]; readonly refused: readonly Refusal[] } {
   const lattice = postLattice(frame, request.system)
-  const inUnit = unitPostObstructed(request, frame)
-  if (inUnit !== null) return { plans: [], refused: [inUnit] }
   const divided = dividedStretches(request, frame, lattice)
-  if ('kind' in divided) return { plans: [], refused: [divided] }
-  const dividedClash = dividedPostObstructed(request, frame, lattice, divided)
-  if (dividedClash !== null) return { plans: [], refused: [dividedClash] }
+  const standing = standingUntil(request, frame)
+  const nested = request.reduced.filter((part) => part.nested).map((part) => shifted(part, frame))
+  const refusal =
+    unitPostObstructed(request, frame, standing) ??
+    refuseDivided(request, frame, lattice, divided, standing) ??
+    doubledInUnit(nested, frame)
+  if (refusal !== null) return { plans: [], refused: [refusal] }
 
   const refused: Refusal[] = []
   const mostMoved = mostMovedIn(request.system)
   let answers: readonly (readonly GapAnswer[])[] = [[]]
-  for (const gap of obstructedGroups(request, frame, lattice)) {
+  for (const gap of obstructedGroups(request, frame, lattice, standing)) {
     const options = gapAnswers(request, frame, lattice, divided, gap)
     refused.push(...options.refused)
     const every = answers.flatMap((before) => options.answers.map((one) => [...before, one]))
@@ -71,7 +53,6 @@ export function postPlans(
     if (answers.length < every.length)
       refused.push({ kind: 'too many posts moved', obstruction: gap.obstruction, most: mostMoved })
   }
-  const nested = request.reduced.filter((part) => part.nested).map((part) => shifted(part, frame))
   const plans: PostPlan[] = []
   for (const chosen of answers) {
     const clash = gapsTooNear(chosen)
@@ -104,13 +85,7 @@ export function leastChanged(request: LayoutRequest, frame: Frame): number {
   return changed
 }
 
-const shifted = (part: { readonly fromInches: number; readonly toInches: number }, frame: Frame) => ({
-  from: sixteenths(part.fromInches) - frame.origin,
-  to: sixteenths(part.toInches) - frame.origin,
-})
-
-function unitPostObstructed(request: LayoutRequest, frame: Frame): Refusal | null {
-  const standing = standingUntil(request, frame)
+function unitPostObstructed(request: LayoutRequest, frame: Frame, standing: Sixteenths): Refusal | null {
   for (const obstruction of request.obstructions) {
     const { from, to } = shifted(obstruction, frame)
     for (const [side, place] of [
@@ -132,62 +107,19 @@ function standingUntil(request: LayoutRequest, frame: Frame): Sixteenths {
   if (driven === 0) return Number.NEGATIVE_INFINITY
   const { posts } = frame.first
   if (driven <= posts.length) return posts[driven - 1]!
-  return Math.max(...posts) + (driven - posts.length) * sixteenths(request.system.spacings.full.inches)
+  const lattice = postLattice(frame, request.system)
+  const divided = dividedStretches(request, frame, lattice)
+  let at = lattice.from
+  for (let more = driven - posts.length; more > 0 && at < lattice.to; more--)
+    at += lattice.full / (divided.find(({ from, to }) => at >= from && at < to)?.into ?? 1)
+  return at
 }
 
-function dividedStretches(request: LayoutRequest, frame: Frame, lattice: PostLattice): readonly Stretch[] | Refusal {
-  const stretches: Stretch[] = []
-  const halfBefore = sixteenths(request.system.spacings.halfBeforeQuarter.inches)
-  for (const part of request.reduced) {
-    if (part.spacing === 'full') continue
-    const wanted = shifted(part, frame)
-    const whole = wholeSpaces(wanted.from, wanted.to, lattice)
-    const outer =
-      part.spacing === 'quarter' ? wholeSpaces(whole.from - halfBefore, whole.to + halfBefore, lattice) : whole
-    for (const [side, inside] of [
-      [frame.first, outer.from < lattice.from],
-      [frame.second, outer.to > lattice.to],
-    ] as const) {
-      if (inside) return { kind: 'reduced part in unit', unit: side.name, spacing: part.spacing }
-    }
-    if (part.spacing === 'quarter') {
-      if (outer.from < whole.from) stretches.push({ from: outer.from, to: whole.from, into: 2 })
-      stretches.push({ ...whole, into: 4 })
-      if (whole.to < outer.to) stretches.push({ from: whole.to, to: outer.to, into: 2 })
-    } else {
-      stretches.push({ ...whole, into: 2 })
-    }
-  }
-  return stretches
-}
-
-function wholeSpaces(from: Sixteenths, to: Sixteenths, lattice: PostLattice): { from: Sixteenths; to: Sixteenths } {
-  const { full } = lattice
-  return {
-    from: lattice.from + Math.floor((from - lattice.from) / full) * full,
-    to: lattice.from + Math.ceil((to - lattice.from) / full) * full,
-  }
-}
-
-function dividedPostObstructed(
-  request: LayoutRequest,
-  frame: Frame,
-  lattice: PostLattice,
-  divided: readonly Stretch[],
-): Refusal | null {
-  for (const obstruction of request.obstructions) {
-    const { from, to } = shifted(obstruction, frame)
-    for (const stretch of divided) {
-      const step = lattice.full / stretch.into
-      const next = stretch.from + (Math.floor((Math.max(from, stretch.from - 1) - stretch.from) / step) + 1) * step
-      if (next < to && next <= stretch.to) {
-        return {
-          kind: 'post at reduced spacing obstructed',
-          obstruction: obstruction.name,
-          spacing: stretch.into === 2 ? 'half' : 'quarter',
-        }
-      }
-    }
+/** Why rail that was asked to be doubled cannot be: the panels of an end unit hang as they were tested. */
+function doubledInUnit(nested: readonly Doubled[], frame: Frame): Refusal | null {
+  for (const part of nested) {
+    const side = reachesInto(part, frame)
+    if (side !== null) return { kind: 'doubled part in unit', unit: side.name }
   }
   return null
 }
@@ -198,8 +130,12 @@ interface ObstructedGroup {
   readonly posts: readonly Sixteenths[]
 }
 
-function obstructedGroups(request: LayoutRequest, frame: Frame, lattice: PostLattice): ObstructedGroup[] {
-  const standing = standingUntil(request, frame)
+function obstructedGroups(
+  request: LayoutRequest,
+  frame: Frame,
+  lattice: PostLattice,
+  standing: Sixteenths,
+): ObstructedGroup[] {
   const inTheWay = new Map<Sixteenths, Set<string>>()
   for (const obstruction of request.obstructions) {
     const { from, to } = shifted(obstruction, frame)
@@ -229,7 +165,7 @@ interface GapAnswer {
   readonly special: readonly { readonly at: Sixteenths; readonly kind: string }[]
   /** From the last post that stands before the gap to the first after it; for a moved post nothing. */
   readonly gap: { readonly from: Sixteenths; readonly to: Sixteenths } | null
-  readonly nested: { readonly from: Sixteenths; readonly to: Sixteenths } | null
+  readonly nested: Doubled | null
   readonly noSplice: boolean
 }
 
@@ -237,7 +173,7 @@ function gapAnswers(
   request: LayoutRequest,
   frame: Frame,
   lattice: PostLattice,
-  divided: readonly Stretch[],
+  divided: readonly DividedStretch[],
   group: ObstructedGroup,
 ): { answers: readonly GapAnswer[]; refused: readonly Refusal[] } {
   const answers: GapAnswer[] = []
@@ -282,7 +218,7 @@ function leftOut(
   request: LayoutRequest,
   frame: Frame,
   lattice: PostLattice,
-  divided: readonly Stretch[],
+  divided: readonly DividedStretch[],
   group: ObstructedGroup,
   rule: OmissionRule,
 ): GapAnswer | Refusal {
@@ -332,10 +268,7 @@ function leftOut(
 }
 
 /** The end unit whose panels the doubled rail would reach into; a standing run can be doubled. */
-function reachesInto(
-  nested: { readonly from: Sixteenths; readonly to: Sixteenths },
-  { first, second, length }: Frame,
-): EndSide | null {
+function reachesInto(nested: Doubled, { first, second, length }: Frame): EndSide | null {
   if (first.end.kind === 'unit' && nested.from < first.joint) return first
   return second.end.kind === 'unit' && nested.to > length - second.joint ? second : null
 }
@@ -373,7 +306,11 @@ function leastBetween({ leastToNextGap }: OmissionRule): Sixteenths {
   return sixteenths(typeof leastToNextGap === 'number' ? leastToNextGap : leastToNextGap.inches)
 }
 
-function planOf(chosen: readonly GapAnswer[], divided: readonly Stretch[], nested: PostPlan['nested']): PostPlan {
+function planOf(
+  chosen: readonly GapAnswer[],
+  divided: readonly DividedStretch[],
+  nested: PostPlan['nested'],
+): PostPlan {
   return {
     omitted: chosen.flatMap((one) =>
       one.rule === null

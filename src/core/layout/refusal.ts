@@ -50,6 +50,7 @@ export type Refusal =
   | { readonly kind: 'too many posts moved'; readonly obstruction: string; readonly most: number }
   | { readonly kind: 'reduced part in unit'; readonly unit: string; readonly spacing: string }
   | { readonly kind: 'post at reduced spacing obstructed'; readonly obstruction: string; readonly spacing: string }
+  | { readonly kind: 'doubled part in unit'; readonly unit: string }
   | { readonly kind: 'no panels fit'; readonly between: number; readonly lengths: readonly number[] }
   | { readonly kind: 'splice on omitted post'; readonly obstruction: string }
   | {
@@ -110,6 +111,8 @@ export function describeRefusal(refusal: Refusal): string {
       return `${refusal.spacing} spacing would fall within the ${refusal.unit}, whose posts stand as tested`
     case 'post at reduced spacing obstructed':
       return `${refusal.obstruction}: no post may be left out where ${refusal.spacing} spacing rules`
+    case 'doubled part in unit':
+      return `the doubled rail that was asked for would reach into the ${refusal.unit}, whose panels hang as tested`
     case 'no panels fit':
       return `no order of panels of ${refusal.lengths.map(length).join(', ')} fills ${length(refusal.between)} with every splice where it belongs`
     case 'splice on omitted post':

@@ -1,12 +1,14 @@
 import { err, ok, type Result } from '../result.ts'
 import { buildLayout } from './build-layout.ts'
+import { isDividedPost } from './divided-stretches.ts'
 import { type EndSide, endSides } from './end-side.ts'
 import { fixedAt, frames } from './frames.ts'
 import { Heap } from './heap.ts'
 import type { Layout, LayoutRequest, LayoutScore } from './layout.ts'
 import { hungPrefix, panelKinds } from './panel-kinds.ts'
 import { type PanelKind, type PanelOrder, panelOrders } from './panel-orders.ts'
-import { changedPosts, type Frame, leastChanged, type PostPlan, postLattice, postPlans } from './post-plan.ts'
+import { type Frame, postLattice } from './post-lattice.ts'
+import { changedPosts, leastChanged, type PostPlan, postPlans } from './post-plan.ts'
 import { describeRefusal, type Refusal } from './refusal.ts'
 import { greatestCommonDivisor, inchesOf, type Sixteenths, sixteenths } from './sixteenths.ts'
 import { type SizeProblem, sizeProblem } from './size-problem.ts'
@@ -213,7 +215,7 @@ function spliceRule(request: LayoutRequest, frame: Frame, plan: PostPlan): (at: 
   const wanted = request.system.splice.position === 'post' ? 0 : lattice.full / 2
   return (at) => {
     if (forbidden.has(at)) return false
-    if (plan.divided.some((part) => at > part.from && at < part.to)) return true
+    if (isDividedPost(plan.divided, lattice, at)) return true
     return (((at - lattice.from) % lattice.full) + lattice.full) % lattice.full === wanted
   }
 }

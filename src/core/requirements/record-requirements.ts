@@ -60,4 +60,4 @@ export function crashworthyRequirement(
 }
 
 const fromRecord = ({ id, version }: HardwareSheet, place: Place) =>
-  ({ place, hold: false, figure: null, sheet: id, sheetVersion: version }) as const
+  ({ place, hold: false, maySetAside: false, figure: null, sheet: id, sheetVersion: version }) as const

@@ -108,6 +108,10 @@ export const layoutWords: SpanishWords = {
       'la separación reducida ($) caería dentro de: $, cuyos postes están como en el ensayo',
     ],
     [
+      'the doubled rail that was asked for would reach into the $, whose panels hang as tested',
+      'la baranda doble pedida entraría en: $, cuyos paneles están como en el ensayo',
+    ],
+    [
       '$: no post may be left out where $ spacing rules',
       '$: no se puede omitir ningún poste donde rige la separación reducida ($)',
     ],
