@@ -1,10 +1,11 @@
 import { feetInchesText, lengthText } from '../core/hardware/dimension-text.ts'
 import type { FigureKind } from '../core/hardware/hardware-sheet.ts'
-import type { LayoutPost, RunEnd } from '../core/layout/layout.ts'
+import type { LayoutPost } from '../core/layout/layout.ts'
 import { flareBends } from '../core/layout/run-flare.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import { type RailLine, type RailLineRefusal, railLine } from '../core/staking/rail-line.ts'
+import { unitFlare } from '../core/staking/unit-flare.ts'
 import { exactLength } from '../core/units/exact-length.ts'
 import { printLength } from '../core/units/print-length.ts'
 import { inches } from '../core/units/quantity.ts'
@@ -143,22 +144,26 @@ function unstakedText(refusal: RailLineRefusal): string {
   }
 }
 
-function flareText(run: RunFile, { first, second, layout, flare }: RunModel): string {
+function flareText(run: RunFile, model: RunModel): string {
+  const { layout, flare } = model
   const bends = flareBends(layout, flare)
   const own = (['first', 'second'] as const).map((end) =>
     flare === null || bends[end] === null
       ? null
       : `Run: flare ${flare.rate}:1 from ${alongText(run, bends[end])} along the rail to the ${end} end, which the end unit goes on from`,
   )
-  const flares = [...own, flareOf('First', first), flareOf('Second', second)].filter((text) => text !== null)
+  const flares = [...own, flareOf(model, 'first'), flareOf(model, 'second')].filter((text) => text !== null)
   if (flares.length === 0) return 'No flare: every post stands on the line of the run.'
   return `Offset: face of rail from the line of the run, away from the road. ${flares.join('; ')}.`
 }
 
-function flareOf(name: string, end: RunEnd): string | null {
+function flareOf(model: RunModel, which: 'first' | 'second'): string | null {
+  const end = model[which]
   if (end.kind !== 'unit' || end.sheet.flare === 'none') return null
-  const { shape, offset, overInches, confirmation } = end.sheet.flare
-  if (offset.nominal === 'notStated' || offset.nominal === 0) return null
+  const { shape, offset, confirmation } = end.sheet.flare
+  const flare = unitFlare(model.layout, which, end.sheet)
+  if (flare === null || offset.nominal === 'notStated' || offset.nominal === 0) return null
   const trust = confirmation === 'from memory' ? ' (from memory, NOT CONFIRMED)' : ''
-  return `${name} end: ${shape === 'straight' ? 'straight flare' : 'parabola'}, ${lengthText(offset.nominal, offset.unit)} over ${feetInchesText(overInches)}${trust}`
+  const name = which === 'first' ? 'First' : 'Second'
+  return `${name} end: ${shape === 'straight' ? 'straight flare' : 'parabola'}, ${lengthText(offset.nominal, offset.unit)} over ${feetInchesText(flare.overInches)}${trust}`
 }

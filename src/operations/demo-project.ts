@@ -1,5 +1,7 @@
 import { lengthText } from '../core/hardware/dimension-text.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
+import { railLine } from '../core/staking/rail-line.ts'
+import { inches } from '../core/units/quantity.ts'
 import { readRun } from '../formats/run/run-file.ts'
 import { type RequiredRun, requireRun } from './require-run.ts'
 
@@ -114,14 +116,13 @@ function soundAnswer({ look, topic }: Requirement, i: number): object | null {
 
 /** Lateral offsets from one string, from which flare and straightness are computed. */
 function offsetReadings({ model }: RequiredRun): object[] {
-  const { layout, first } = model
-  const flare = first.kind === 'unit' && first.sheet.flare !== 'none' ? first.sheet.flare : null
-  if (flare === null || flare.offset.nominal === 'notStated') return []
-  const full = flare.offset.nominal
+  const { layout } = model
+  const line = railLine(model)
+  if (!line.ok || line.value.farthest === 0) return []
   return layout.posts
     .filter(({ unit }) => unit !== 'second')
     .map(({ number, alongInches }) => {
-      const offset = full * Math.max(0, 1 - alongInches / flare.overInches)
+      const offset = line.value.awayAt(inches(alongInches)) / inches(1)
       return {
         of: `post-${number}/lateral-offset`,
         value: lengthText(Math.round(offset * 8) / 8, 'in'),

@@ -5,7 +5,8 @@ import { feetInchesText } from '../core/hardware/dimension-text.ts'
 import { flareBends } from '../core/layout/run-flare.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { type GroundUnit, metresFromGround } from '../core/staking/ground-unit.ts'
-import { locateRail, type RailPlace, type StakingRefusal } from '../core/staking/locate-rail.ts'
+import { locatePanels } from '../core/staking/locate-panels.ts'
+import type { RailPlace, StakingRefusal } from '../core/staking/locate-rail.ts'
 import { type Staking, stakeRun } from '../core/staking/stake-run.ts'
 import { type RoadSurface, type StakingFrame, straightFrame } from '../core/staking/staking-frame.ts'
 import { lengthIn } from '../core/units/exact-length.ts'
@@ -90,9 +91,9 @@ function placeOn(frame: StakingFrame, required: RequiredRun | JudgedRun): Result
   const found = rising(findings.map(({ place }) => place.alongInches))
   const staking = stakeRun(model, frame)
   if (!staking.ok) return staking
-  const railPlaces = locateRail(model, frame, rail)
+  const railPlaces = locatePanels(model, frame, rail)
   if (!railPlaces.ok) return railPlaces
-  const findingPlaces = locateRail(model, frame, found)
+  const findingPlaces = locatePanels(model, frame, found)
   if (!findingPlaces.ok) return findingPlaces
   return ok({
     frame,

@@ -9,6 +9,12 @@ export interface Point {
 /** Straight distance between two points, m. */
 export const distance = (a: Point, b: Point): Metres => Math.hypot(b.easting - a.easting, b.northing - a.northing)
 
+/** The point on the straight line from `a` to `b` at `share` of the way, 0 to 1. */
+export const pointBetween = (a: Point, b: Point, share: number): Point => ({
+  easting: a.easting + share * (b.easting - a.easting),
+  northing: a.northing + share * (b.northing - a.northing),
+})
+
 /** Azimuth of the straight line from `a` to `b`, in (-π, π]. */
 export const azimuthFrom = (a: Point, b: Point): Radians => Math.atan2(b.easting - a.easting, b.northing - a.northing)
 

@@ -146,7 +146,10 @@ export interface SheetPanel extends Cited {
 export interface Flare extends Cited {
   readonly shape: 'straight' | 'parabola'
   readonly offset: Dimension
-  /** Length along the rail from post 1 over which the flare runs out, inches. */
+  /**
+   * Rail from the unit's origin over which the flare runs out, as the source states it, inches; it is built to run out at
+   * the splice nearest to that, since no panel has a kink.
+   */
   readonly overInches: number
 }
 

@@ -1,4 +1,4 @@
-import type { OmissionRule } from '../hardware/hardware-sheet.ts'
+import type { LongitudinalSheet, OmissionRule } from '../hardware/hardware-sheet.ts'
 import { type DividedStretch, dividedStretches, refuseDivided } from './divided-stretches.ts'
 import type { EndSide } from './end-side.ts'
 import { doubledRail } from './gaps-at-curb.ts'

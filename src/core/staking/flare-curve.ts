@@ -1,6 +1,6 @@
 import { rootBetween } from '../geometry/root.ts'
 import type { Flare } from '../hardware/hardware-sheet.ts'
-import { inches, type Metres } from '../units/quantity.ts'
+import type { Metres } from '../units/quantity.ts'
 
 /** A flare on a straight road, by the distance `q` along the rail from where it begins; all in m. */
 export interface FlareCurve {
@@ -16,19 +16,15 @@ export interface FlareCurve {
   slope(q: Metres): number
 }
 
-/** The curve of a sheet's flare at its nominal offset; null when the sheet states none. */
-export function flareCurve(flare: Flare): FlareCurve | null {
-  const { nominal, unit } = flare.offset
-  if (nominal === 'notStated') return null
-  const offset = nominal * { in: 0.0254, ft: 0.3048, mm: 0.001, m: 1 }[unit]
-  const length = inches(flare.overInches)
-  return flare.shape === 'straight' || offset === 0 ? straightFlare(length, offset) : parabolicFlare(length, offset)
+/** The flare of one shape that reaches `offset` after `length` m of rail. */
+export function flareCurve(shape: Flare['shape'], length: Metres, offset: Metres): FlareCurve {
+  return shape === 'straight' || offset === 0 ? straightFlare(length, offset) : parabolicFlare(length, offset)
 }
 
 /** The offset grows evenly along the rail. */
 function straightFlare(length: Metres, offset: Metres): FlareCurve {
   const slope = offset / length
-  const cosine = Math.sqrt(1 - slope * slope)
+  const cosine = cosineOf(slope)
   return { length, offset, along: (q) => q * cosine, away: (q) => q * slope, slope: () => slope }
 }
 
@@ -50,6 +46,33 @@ export function parabolicFlare(length: Metres, offset: Metres): FlareCurve {
     slope: (q) => steepness(q) / Math.hypot(1, steepness(q)),
   }
 }
+
+/**
+ * The same flare of straight panels: at the corners it has the offset that `curve` has there, between them none bends.
+ * @param corners  rising distances along the rail between 0 and the length of the flare, where one panel meets the next
+ */
+export function alongPanels(curve: FlareCurve, corners: readonly Metres[]): FlareCurve {
+  const { length, offset } = curve
+  const ends = [0, ...corners, length]
+  const pieces = ends.slice(1).map((to, i) => {
+    const from = ends[i]!
+    return { from, to, away: curve.away(from), slope: (curve.away(to) - curve.away(from)) / (to - from), along: 0 }
+  })
+  for (const [i, piece] of pieces.entries()) {
+    const before = pieces[i - 1]
+    if (before !== undefined) piece.along = before.along + (piece.from - before.from) * cosineOf(before.slope)
+  }
+  const at = (q: Metres) => pieces.find(({ to }) => q <= to) ?? pieces[pieces.length - 1]!
+  return {
+    length,
+    offset,
+    along: (q) => at(q).along + (q - at(q).from) * cosineOf(at(q).slope),
+    away: (q) => at(q).away + (q - at(q).from) * at(q).slope,
+    slope: (q) => at(q).slope,
+  }
+}
+
+const cosineOf = (sine: number): number => Math.sqrt(1 - sine * sine)
 
 /** Length along y = offset (x/road)² from 0 to `x`: (x/2)√(1+k²x²) + asinh(kx)/2k with k = 2 offset/road². */
 export function parabolaLength(road: Metres, offset: Metres, x: Metres): Metres {

@@ -26,7 +26,7 @@ export interface RailPlace {
 
 export type StakingRefusal = OffAlignment | TighterThanOffset | RailLineRefusal | FlareOnCurve
 
-/** Where places of the rail lie, by station and offset. @param alongInches rising */
+/** Where places of the rail's line lie, by station and offset. @param alongInches rising */
 export function locateRail(
   barrier: Barrier,
   frame: StakingFrame,
@@ -72,7 +72,8 @@ function pointAt(frame: StakingFrame, station: Metres, offset: Metres): Point {
   return point.value
 }
 
-function elevationAt({ surface }: StakingFrame, station: Metres, offset: Metres): Metres | null {
+/** Height of the road's surface, extended; null where it is not known. */
+export function elevationAt({ surface }: StakingFrame, station: Metres, offset: Metres): Metres | null {
   const profile = surface === null ? null : profileAt(surface.profile, station)
   return surface === null || profile === null ? null : profile.elevation + riseAt(surface.crossSlopes, station, offset)
 }

@@ -1,10 +1,9 @@
-import type { EndSheet } from '../hardware/hardware-sheet.ts'
-import type { RunEnd } from '../layout/layout.ts'
+import type { Layout, RunEnd } from '../layout/layout.ts'
 import { err, ok, type Result } from '../result.ts'
 import { inches, type Metres } from '../units/quantity.ts'
 import type { Barrier } from './barrier.ts'
-import { type FlareCurve, flareCurve } from './flare-curve.ts'
 import { flaredEnd, type MisplacedFlare } from './run-flare-curve.ts'
+import { type UnitFlare, unitFlare } from './unit-flare.ts'
 
 /**
  * The face of rail as it stands beside its own line, by the distance `rail` along it from the centre of post 1, m.
@@ -13,7 +12,7 @@ import { flaredEnd, type MisplacedFlare } from './run-flare-curve.ts'
 export interface RailLine {
   /** The stretch between the flares. */
   readonly flat: { readonly from: Metres; readonly to: Metres }
-  /** Where a flare of an end unit begins on a flare of the run. */
+  /** Where the rail bends inside the flares and where a unit's flare begins on one of the run, distances from post 1. */
   readonly corners: readonly Metres[]
   /** Greatest distance from the line. */
   readonly farthest: Metres
@@ -34,25 +33,27 @@ export type RailLineRefusal = FlareNotStated | MisplacedFlare
 
 export function railLine(barrier: Barrier): Result<RailLine, RailLineRefusal> {
   const { layout, first, second } = barrier
-  const curves = [curveOf(first), curveOf(second)]
-  for (const curve of curves) if (curve !== null && 'kind' in curve) return err(curve)
-  const [nearUnit, farUnit] = curves as [FlareCurve | null, FlareCurve | null]
-  const length = (inward: number): Metres => inches(inward)
-  const unitFrom = nearUnit
-    ? length(originOf(layout.posts, 'first', first)) + nearUnit.length
-    : Number.NEGATIVE_INFINITY
-  const unitTo = farUnit ? length(originOf(layout.posts, 'second', second)) - farUnit.length : Number.POSITIVE_INFINITY
-  const nearRun = flaredEnd(barrier, 'first', nearUnit, unitFrom)
+  const flares = [flareOf(layout, 'first', first), flareOf(layout, 'second', second)]
+  for (const flare of flares) if (flare !== null && 'kind' in flare) return err(flare)
+  const [nearUnit, farUnit] = flares as [UnitFlare | null, UnitFlare | null]
+  const unitFrom = nearUnit ? inches(nearUnit.originInches + nearUnit.overInches) : Number.NEGATIVE_INFINITY
+  const unitTo = farUnit ? inches(farUnit.originInches - farUnit.overInches) : Number.POSITIVE_INFINITY
+  const nearRun = flaredEnd(barrier, 'first', nearUnit?.curve ?? null, unitFrom)
   if (!nearRun.ok) return nearRun
-  const farRun = flaredEnd(barrier, 'second', farUnit, unitTo)
+  const farRun = flaredEnd(barrier, 'second', farUnit?.curve ?? null, unitTo)
   if (!farRun.ok) return farRun
-  const [near, from] = [nearRun.value?.curve ?? nearUnit, nearRun.value?.bend ?? unitFrom]
-  const [far, to] = [farRun.value?.curve ?? farUnit, farRun.value?.bend ?? unitTo]
+  const [near, from] = [nearRun.value?.curve ?? nearUnit?.curve, nearRun.value?.bend ?? unitFrom]
+  const [far, to] = [farRun.value?.curve ?? farUnit?.curve, farRun.value?.bend ?? unitTo]
   const before = (rail: Metres): Metres => Math.max(0, from - rail)
   const after = (rail: Metres): Metres => Math.max(0, rail - to)
   return ok({
     flat: { from, to },
-    corners: [unitFrom, unitTo],
+    corners: [
+      unitFrom,
+      unitTo,
+      ...(nearUnit?.corners ?? []).map((corner) => unitFrom - corner),
+      ...(farUnit?.corners ?? []).map((corner) => unitTo + corner),
+    ],
     farthest: Math.max(near?.offset ?? 0, far?.offset ?? 0),
     awayAt: (rail) => (near?.away(before(rail)) ?? 0) + (far?.away(after(rail)) ?? 0),
     slopeAt: (rail) => (rail < from ? -near!.slope(before(rail)) : 0) + (rail > to ? far!.slope(after(rail)) : 0),
@@ -61,16 +62,7 @@ export function railLine(barrier: Barrier): Result<RailLine, RailLineRefusal> {
   })
 }
 
-function curveOf(end: RunEnd): FlareCurve | FlareNotStated | null {
+function flareOf(layout: Layout, which: 'first' | 'second', end: RunEnd): UnitFlare | FlareNotStated | null {
   if (end.kind !== 'unit' || end.sheet.flare === 'none') return null
-  return flareCurve(end.sheet.flare) ?? { kind: 'flare-not-stated', sheet: end.sheet.id }
-}
-
-/** Where the unit's origin lies, inches along the rail from post 1 of the run. */
-function originOf(posts: Barrier['layout']['posts'], unit: 'first' | 'second', end: RunEnd): number {
-  const sheet = (end as Extract<RunEnd, { kind: 'unit' }>).sheet as EndSheet
-  const outermost = posts.find((post) => post.unit === unit && post.ownNumber === 1)
-  if (outermost === undefined) throw new RangeError(`the layout has no post 1 of ${sheet.id}`)
-  const inward = sheet.posts[0]!.along
-  return unit === 'first' ? outermost.alongInches - inward : outermost.alongInches + inward
+  return unitFlare(layout, which, end.sheet) ?? { kind: 'flare-not-stated', sheet: end.sheet.id }
 }

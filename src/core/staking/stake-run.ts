@@ -1,9 +1,11 @@
-import { distance, type Point } from '../geometry/point.ts'
+import { distance, type Point, pointBetween } from '../geometry/point.ts'
 import type { LayoutPost } from '../layout/layout.ts'
 import { ok, type Result } from '../result.ts'
 import type { Metres } from '../units/quantity.ts'
 import type { Barrier } from './barrier.ts'
-import { datumOf, locateRail, type RailPlace, type StakingRefusal } from './locate-rail.ts'
+import { locatePanels } from './locate-panels.ts'
+import { datumOf, type RailPlace, type StakingRefusal } from './locate-rail.ts'
+import { panelChords } from './panel-chords.ts'
 import type { StakingFrame } from './staking-frame.ts'
 import { tapeRail } from './tape-rail.ts'
 
@@ -35,9 +37,9 @@ export interface Staking {
 export function stakeRun(barrier: Barrier, frame: StakingFrame): Result<Staking, StakingRefusal> {
   const { posts } = barrier.layout
   const along = posts.map(({ alongInches }) => alongInches)
-  const places = locateRail(barrier, frame, along)
+  const places = locatePanels(barrier, frame, along)
   if (!places.ok) return places
-  const taped = tapeRail(barrier, frame, datumOf(barrier), along, places.value[0]!.position)
+  const taped = tapePanels(barrier, frame, along)
   if (!taped.ok) return taped
   const stakes = posts.map((post, i): Stake => {
     const place = places.value[i]!
@@ -58,6 +60,25 @@ export function stakeRun(barrier: Barrier, frame: StakingFrame): Result<Staking,
     }
   })
   return ok({ stakes, closure: closureOf(stakes) })
+}
+
+/** The points reached by following the rail, within straight panels on their chords. */
+function tapePanels(
+  barrier: Barrier,
+  frame: StakingFrame,
+  alongInches: readonly number[],
+): Result<readonly Point[], StakingRefusal> {
+  const chords = panelChords(barrier, alongInches)
+  const start = locatePanels(barrier, frame, chords.along.slice(0, 1))
+  if (!start.ok) return start
+  const taped = tapeRail(barrier, frame, datumOf(barrier), chords.along, start.value[0]!.position)
+  if (!taped.ok) return taped
+  const points = taped.value
+  return ok(
+    chords.places.map(({ at, within }) =>
+      within === null ? points[at]! : pointBetween(points[within.from]!, points[within.to]!, within.share),
+    ),
+  )
 }
 
 function closureOf(stakes: readonly Stake[]): Staking['closure'] {

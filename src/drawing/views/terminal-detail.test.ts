@@ -10,9 +10,12 @@ import { terminalDetail } from './terminal-detail.ts'
 const flared = terminalDetail(culvertRun(6), 'first', 'letter')!
 
 describe('the detail of a flared terminal', () => {
-  it('has the offsets of a straight flare of 48 in over 37 ft 6 in: 8 in less at each post', () => {
-    // Straight from 48 in at post 1 to nothing 450 in on, posts 75 in apart: 48 x (450 - 75 k) / 450 = 48 - 8 k.
-    expect(drawnWords(flared)).toEqual(expect.arrayContaining(['48 in', '40 in', '32 in', '24 in', '16 in', '8 in']))
+  it('has the offsets of a straight flare of 48 in that runs out at the splice after the adapter', () => {
+    // Straight from 48 in at post 1 to nothing at the splice 12 ft 6 in + 12 ft 6 in + 9 ft 4 1/2 in = 412.5 in on, posts 75 in
+    // apart: 48 x (412.5 - 75 k) / 412.5 = 48 - 8.7273 k, here to the nearest 1/16 in.
+    expect(drawnWords(flared)).toEqual(
+      expect.arrayContaining(['48 in', '39 1/4 in', '30 9/16 in', '21 13/16 in', '13 1/16 in', '4 3/8 in']),
+    )
     const face = flared.items.find((item): item is Polyline => item.kind === 'polyline' && item.layer === 'rail')!
     const [head, end] = [face.points[0]!, face.points.at(-1)!]
     expect(end.y - head.y).toBeCloseTo(48, 9)

@@ -1,5 +1,6 @@
 import { limitsText } from '../../core/hardware/dimension-text.ts'
 import type { EndSheet } from '../../core/hardware/hardware-sheet.ts'
+import { unitFlare } from '../../core/staking/unit-flare.ts'
 import { circle, dimension, group, line, moved, point, polyline, text } from '../draw.ts'
 import type { Drawing, Item } from '../drawing.ts'
 import { type PaperName, type PlainScale, papers } from '../paper.ts'
@@ -96,10 +97,9 @@ function detailRange({ layout }: StripInput, which: 'first' | 'second', sheet: E
     ...own.flatMap((panel) => [panel.fromInches, panel.toInches]),
     ...posts.map((post) => post.alongInches),
   ]
-  const flare = sheet.flare === 'none' ? [] : [sheet.flare.overInches]
-  const postOne = (which === 'first' ? layout.posts[0] : layout.posts.at(-1))?.alongInches ?? 0
-  const flareEnds = flare.map((over) => (which === 'first' ? postOne + over : postOne - over))
-  const all = [...places, ...flareEnds]
+  const flare = unitFlare(layout, which, sheet)
+  const inward = which === 'first' ? 1 : -1
+  const all = flare === null ? places : [...places, flare.originInches + inward * flare.overInches]
   return { from: Math.min(...all) - 30, to: Math.max(...all) + 30 }
 }
 
@@ -109,11 +109,10 @@ function planItems(frame: Frame, sheet: EndSheet, which: 'first' | 'second'): It
   const [from, to] = [Math.max(rail.from, range.from), Math.min(rail.to, range.to)]
   const bends = [from, ...frame.bends.filter((one) => one > from && one < to), to]
   const posts = input.layout.posts.filter(isShown(range))
-  const flare = sheet.flare === 'none' ? null : sheet.flare
   const limits =
-    flare === null
+    sheet.flare === 'none'
       ? 'No flare.'
-      : `Flare: ${limitsText(flare.offset)} at post 1, ${flare.shape}, over ${lengthLabel(input, flare.overInches)}.`
+      : `Flare: ${limitsText(sheet.flare.offset)} at post 1, ${sheet.flare.shape}, over ${lengthLabel(input, unitFlare(input.layout, which, sheet)?.overInches ?? sheet.flare.overInches)}.`
   return [
     line('line of the run', frame.level(range.from, 0), frame.level(range.to, 0)),
     text(
@@ -143,11 +142,12 @@ function planItems(frame: Frame, sheet: EndSheet, which: 'first' | 'second'): It
       const offset = frame.drawnOffset(post.alongInches) * perPoint
       if (offset < 0.5) return []
       const x = post.alongInches
+      const hasRoom = offset >= 8 * perPoint
       return [
         line('dimensions', point(x, 0), point(x, -offset)),
         text(
           'text',
-          point(x + 2.5 * perPoint, -Math.min(offset / 2, offset - 4 * perPoint)),
+          point(x + 2.5 * perPoint, hasRoom ? -Math.min(offset / 2, offset - 4 * perPoint) : 5 * perPoint),
           heightLabel(input.units, Math.round(offset * 16) / 16),
           6.5,
           { level: 'middle' },

@@ -49,8 +49,9 @@ describe('stakes on a straight road, worked by hand', () => {
     expect(rows[14]).toEqual(['15', northing.toFixed(4), easting.toFixed(4), '', 'POST standard post with block'])
   })
 
-  it('puts post 1 four feet farther out, 37.286 ft of road before the end of its flare', () => {
-    const station = 20_840 - 62.5 + 37.5 - Math.sqrt(37.5 ** 2 - 4 ** 2)
+  it('puts post 1 four feet farther out, its flare run out at the splice 34 ft 4 1/2 in on', () => {
+    expect(judged.model.layout.panels.slice(0, 3).map(({ inches }) => inches)).toEqual([150, 150, 112.5])
+    const station = 20_840 - 62.5 + 34.375 - Math.sqrt(34.375 ** 2 - 4 ** 2)
     expect(Number(rows[0]![2])).toBeCloseTo(1000 + 0.6 * station + 0.8 * 16, 3)
     expect(Number(rows[0]![1])).toBeCloseTo(2000 + 0.8 * station - 0.6 * 16, 3)
   })

@@ -1,8 +1,10 @@
-import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
+import { type UnitFlare, unitFlare } from '../../../core/staking/unit-flare.ts'
+import { exactLength } from '../../../core/units/exact-length.ts'
 import { printLength } from '../../../core/units/print-length.ts'
+import { inches } from '../../../core/units/quantity.ts'
 import { point } from '../../draw.ts'
 import type { Point } from '../../drawing.ts'
-import type { StripEnd, StripInput } from './strip-input.ts'
+import type { StripInput } from './strip-input.ts'
 
 /** Room beside the rail's ends for what closes the run, points. */
 export const leadPoints = 44
@@ -57,43 +59,41 @@ export function railRange({ layout }: StripInput): Range {
 }
 
 /**
- * How far the face of rail lies behind the line of the run at `along`, inches: from the flares of both ends.
- * A straight flare runs out evenly, a parabola with the square of the distance. Nothing where no offset is stated.
+ * How far the face of rail lies behind the line of the run at `along`, inches: from the flares of both ends. Beyond the
+ * unit's origin the rail goes on in the direction it has there. Nothing where no offset is stated.
  */
 function lateralOffset(input: StripInput, along: number): number {
-  const { posts } = input.layout
-  const first = flareOf(input.first)
-  const second = flareOf(input.second)
-  const fromFirst = along - (posts[0]?.alongInches ?? 0)
-  const fromSecond = (posts.at(-1)?.alongInches ?? 0) - along
-  return (first ? first.at(fromFirst) : 0) + (second ? second.at(fromSecond) : 0)
+  return (['first', 'second'] as const)
+    .map((end) => {
+      const flare = flareOf(input, end)
+      if (flare === null) return 0
+      const fromOrigin = end === 'first' ? along - flare.originInches : flare.originInches - along
+      const q = inches(Math.max(0, flare.overInches - fromOrigin))
+      const { length } = flare.curve
+      const away = flare.curve.away(Math.min(q, length)) + Math.max(0, q - length) * flare.curve.slope(length)
+      return away / inches(1)
+    })
+    .reduce((a, b) => a + b)
 }
 
-function flareOf(end: StripEnd): { over: number; bends: number; at: (fromPostOne: number) => number } | null {
-  const flare = end.sheet?.flare ?? 'none'
-  if (flare === 'none' || flare.offset.nominal === 'notStated') return null
-  const offset = lengthIn(exactLength(flare.offset.nominal, flare.offset.unit), 'in')
-  const power = flare.shape === 'parabola' ? 2 : 1
-  return {
-    over: flare.overInches,
-    bends: flare.shape === 'parabola' ? 16 : 1,
-    // Beyond post 1 the rail goes on in the direction it has there.
-    at: (fromPostOne) => {
-      const left = (flare.overInches - fromPostOne) / flare.overInches
-      return left <= 0 ? 0 : left > 1 ? offset * (1 + power * (left - 1)) : offset * left ** power
-    },
-  }
+const flareOf = (input: StripInput, end: 'first' | 'second'): UnitFlare | null => {
+  const { sheet } = input[end]
+  return sheet === null ? null : unitFlare(input.layout, end, sheet)
 }
 
+/** Where the face of rail bends; a parabola that is not drawn panel by panel bends in sixteen places. */
 function flareBends(input: StripInput): number[] {
-  const { posts } = input.layout
-  const steps = (end: StripEnd): number[] => {
-    const flare = flareOf(end)
-    return flare ? Array.from({ length: flare.bends + 1 }, (_, i) => (flare.over * i) / flare.bends) : []
-  }
-  const first = posts[0]?.alongInches ?? 0
-  const last = posts.at(-1)?.alongInches ?? 0
-  const all = [...steps(input.first).map((step) => first + step), ...steps(input.second).map((step) => last - step)]
+  const all = (['first', 'second'] as const).flatMap((end) => {
+    const flare = flareOf(input, end)
+    if (flare === null) return []
+    const { originInches, overInches, corners, isCurved } = flare
+    const pieces = isCurved ? 16 : 1
+    const inward = [
+      ...Array.from({ length: pieces + 1 }, (_, i) => (overInches * i) / pieces),
+      ...corners.map((corner) => overInches - corner / inches(1)),
+    ]
+    return inward.map((one) => (end === 'first' ? originInches + one : originInches - one))
+  })
   return all.sort((a, b) => a - b)
 }
 
