@@ -16,7 +16,12 @@ export function frames(
   hung: Sixteenths,
   refuse: (refusal: Refusal) => void,
 ): Frame[] {
-  const start = standingOrigin(request, first) ?? fixedAt(request.first)
+  const [standing, fixed] = [standingOrigin(request, first), fixedAt(request.first)]
+  if (standing !== null && fixed !== null && standing !== fixed) {
+    refuse({ kind: 'stands elsewhere', by: inchesOf(Math.abs(standing - fixed)) })
+    return []
+  }
+  const start = standing ?? fixed
   const finish = fixedAt(request.second)
   const joints = first.joint + second.joint
   const short = shortOfNeed(request, first, second, start, finish)

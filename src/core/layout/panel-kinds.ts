@@ -58,3 +58,26 @@ export function hungPrefix(
   }
   return hung.slice(unit.length)
 }
+
+/** The adapter of the first unit that has yet to be hung; what hangs is no longer taken from the stock. */
+export const adapterToHang = (request: LayoutRequest, side: EndSide): Sixteenths | null =>
+  (request.standing?.panels.length ?? 0) > side.own.length ? null : side.adapter
+
+/** The first of the run's hung panels whose length the run cannot have there; null when none is. @param run  its whole length */
+export function misplacedLength(
+  { system }: LayoutRequest,
+  prefix: readonly Sixteenths[],
+  run: Sixteenths,
+): { readonly index: number; readonly endOnly: boolean } | null {
+  const lengths = (list: readonly { readonly inches: number }[]) => list.map(({ inches }) => sixteenths(inches))
+  const anywhere = [...lengths(system.panels.standard), ...lengths(system.panels.converting)]
+  const endOnly = lengths(system.panels.endOnly)
+  let at = 0
+  for (const [index, panel] of prefix.entries()) {
+    at += panel
+    if (anywhere.includes(panel)) continue
+    if (!endOnly.includes(panel)) return { index, endOnly: false }
+    if (index > 0 && at !== run) return { index, endOnly: true }
+  }
+  return null
+}

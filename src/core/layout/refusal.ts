@@ -68,6 +68,8 @@ export type Refusal =
       readonly unit: string
     }
   | { readonly kind: 'hung splice'; readonly panel: number }
+  | { readonly kind: 'hung length'; readonly panel: number; readonly hung: number; readonly endOnly: boolean }
+  | { readonly kind: 'stands elsewhere'; readonly by: number }
   | { readonly kind: 'not in stock'; readonly panel: number }
   | { readonly kind: 'posts do not meet'; readonly remainder: number; readonly spacing: number }
   | {
@@ -125,6 +127,12 @@ export function describeRefusal(refusal: Refusal): string {
       return `panel ${refusal.panel} as hung is ${length(refusal.hung)}, the ${refusal.unit} has ${length(refusal.expected)} there`
     case 'hung splice':
       return `panel ${refusal.panel} as hung ends where no splice may lie`
+    case 'hung length':
+      return refusal.endOnly
+        ? `panel ${refusal.panel} as hung is ${length(refusal.hung)}, which may only be the first or the last panel of the run`
+        : `panel ${refusal.panel} as hung is ${length(refusal.hung)}, which is no panel of this system`
+    case 'stands elsewhere':
+      return `post 1 as it stands puts the first end ${length(refusal.by)} away from where it is fixed`
     case 'not in stock':
       return `no ${length(refusal.panel)} panel in stock`
     case 'posts do not meet':

@@ -5,7 +5,7 @@ import { type EndSide, endSides } from './end-side.ts'
 import { fixedAt, frames } from './frames.ts'
 import { Heap } from './heap.ts'
 import type { Layout, LayoutRequest, LayoutScore } from './layout.ts'
-import { hungPrefix, panelKinds } from './panel-kinds.ts'
+import { adapterToHang, hungPrefix, misplacedLength, panelKinds } from './panel-kinds.ts'
 import { type PanelKind, type PanelOrder, panelOrders } from './panel-orders.ts'
 import { type Frame, postLattice } from './post-lattice.ts'
 import { changedPosts, leastChanged, type PostPlan, postPlans } from './post-plan.ts'
@@ -123,7 +123,7 @@ function candidates(request: LayoutRequest, step: Sixteenths, refuse: (refusal: 
   const found: Candidate[] = []
   for (const one of first.sides) {
     for (const other of second.sides) {
-      const kinds = panelKinds(request, [one.adapter, other.adapter], refuse)
+      const kinds = panelKinds(request, [adapterToHang(request, one), other.adapter], refuse)
       const prefix = kinds === null ? null : hungPrefix(request, one, refuse)
       if (kinds === null || prefix === null) continue
       const hung = prefix.reduce((sum, panel) => sum + panel, 0)
@@ -181,9 +181,9 @@ function planPosts(
   return plans
     .map((plan) => ({ ...candidate, plan, score: { ...candidate.score, changedPosts: changedPosts(plan) } }))
     .filter(({ plan }) => {
-      const panel = candidate.prefix.length === 0 ? null : wronglyHung(request, candidate, plan)
-      if (panel !== null) refuse({ kind: 'hung splice', panel })
-      return panel === null
+      const wrong = candidate.prefix.length === 0 ? null : wronglyHung(request, candidate, plan)
+      if (wrong !== null) refuse(wrong)
+      return wrong === null
     })
     .filter(({ frame, plan }) => {
       const key = planKey(frame, plan)
@@ -220,15 +220,22 @@ function spliceRule(request: LayoutRequest, frame: Frame, plan: PostPlan): (at: 
   }
 }
 
-/** The first panel that hangs and ends where no splice may lie, counted from the first end; null when none does. */
-function wronglyHung(request: LayoutRequest, { frame, prefix }: Candidate, plan: PostPlan): number | null {
+/** Why the run's panels that hang cannot stay; null when they can. Panels are counted from the first end. */
+function wronglyHung(request: LayoutRequest, { frame, prefix }: Candidate, plan: PostPlan): Refusal | null {
+  const before = fixedPieces(frame.first, frame.first, []) / 2
+  const end = frame.length - frame.second.joint
+  const misplaced = misplacedLength(request, prefix, end - frame.first.joint)
+  if (misplaced !== null) {
+    const { index, endOnly } = misplaced
+    return { kind: 'hung length', panel: before + index + 1, hung: inchesOf(prefix[index]!), endOnly }
+  }
   const allowed = spliceRule(request, frame, plan)
   let at = frame.first.joint
   const index = prefix.findIndex((panel) => {
     at += panel
-    return !allowed(at)
+    return at !== end && !allowed(at)
   })
-  return index < 0 ? null : fixedPieces(frame.first, frame.first, []) / 2 + index + 1
+  return index < 0 ? null : { kind: 'hung splice', panel: before + index + 1 }
 }
 
 function ordersRequest(request: LayoutRequest, { frame, kinds, prefix }: Candidate, plan: PostPlan, step: Sixteenths) {

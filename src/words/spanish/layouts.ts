@@ -140,6 +140,15 @@ export const layoutWords: SpanishWords = {
       'el $ extremo está # demasiado cerca: la baranda no contaría para toda la necesidad',
     ],
     ['panel # as hung is #, the $ has # there', 'el panel # colgado mide #; ahí corresponde uno de #4: $3'],
+    [
+      'panel # as hung is #, which may only be the first or the last panel of the run',
+      'el panel # colgado mide #, que solo puede ser el primero o el último del tramo',
+    ],
+    ['panel # as hung is #, which is no panel of this system', 'el panel # colgado mide #, que no es de este sistema'],
+    [
+      'post 1 as it stands puts the first end # away from where it is fixed',
+      'el poste 1, tal como está, deja el primer extremo a # de donde está fijado',
+    ],
     ['panel # as hung ends where no splice may lie', 'el panel # colgado termina donde no puede haber un empalme'],
     ['no # panel in stock', 'no hay panel de # en existencia'],
     [
