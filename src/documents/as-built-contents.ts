@@ -1,8 +1,7 @@
-import { lengthText } from '../core/hardware/dimension-text.ts'
 import type { LayoutPanel, LayoutPost } from '../core/layout/layout.ts'
 import { panelKind } from '../core/quantities/count-panels.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
-import { measuredText } from '../core/verdicts/describe-reason.ts'
+import { measuredText, valueText } from '../core/verdicts/describe-reason.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import { describeAcceptance } from '../core/verdicts/set-aside.ts'
 import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
@@ -127,9 +126,9 @@ function differenceOf(requirement: Requirement, { place, verdict, because }: Ver
     const apart = because.value - nominal
     const size = measuredText(Math.abs(apart), because.unit)
     return difference(
-      lengthText(nominal, unit),
-      measuredText(because.value, because.unit),
-      `${apart < 0 ? '−' : '+'}${size}`,
+      valueText({ value: nominal, unit, ...(because.side === undefined ? {} : { side: 'stated' }) }),
+      valueText(because),
+      because.side === 'not stated' ? null : `${apart < 0 ? '−' : '+'}${size}`,
     )
   }
   if (because.kind === 'chosen' && look.kind === 'choose' && !because.right)

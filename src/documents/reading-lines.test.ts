@@ -38,6 +38,17 @@ describe('readingLine', () => {
     expect(answerOf(length(12.5, 'ft', null))).toBe('12.5 ft')
   })
 
+  test('says on which side an offset lies, or that nobody said it', () => {
+    const offset = (side?: 'away' | 'toward', value = 48): string => {
+      const answer = { ...length(value, 'in', null), ...(side === undefined ? {} : { side }) } as Answer
+      return readingLine({ ...reading(answer), of: 'post-1/flare-offset' }, undefined, input).answer
+    }
+    expect(offset('away')).toBe('48 in away from traffic')
+    expect(offset('toward')).toBe('48 in toward traffic')
+    expect(offset()).toBe('48 in, side not stated')
+    expect(offset(undefined, 0)).toBe('0 in')
+  })
+
   test('says in words what is no length', () => {
     expect(answerOf({ kind: 'confirmed', yes: false })).toBe('not confirmed')
     expect(answerOf({ kind: 'cannot see' })).toBe('could not be seen')

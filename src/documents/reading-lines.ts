@@ -1,7 +1,9 @@
 import { lengthText } from '../core/hardware/dimension-text.ts'
 import type { Instrument } from '../core/measurement/instruments.ts'
+import { lacksSide } from '../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../core/measurement/reading.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
+import { sideText } from '../core/verdicts/describe-reason.ts'
 import type { Judgement, WithoutEffect } from '../core/verdicts/verdict.ts'
 import { describeWithoutEffect } from '../core/verdicts/without-effect.ts'
 import { lengthToText } from '../formats/written-length.ts'
@@ -48,7 +50,7 @@ export function readingLine(
   return {
     id,
     of,
-    answer: answerText(reading.answer, requirement),
+    answer: `${answerText(reading.answer, requirement)}${lacksSide(reading) ? ', side not stated' : ''}`,
     instrument: instruments.find((instrument) => instrument.id === reading.instrument)?.name ?? reading.instrument,
     uncertainty: uncertainty === null ? null : `u = ${lengthText(uncertainty.value, uncertainty.unit)} (k = 1), stated`,
     by,
@@ -81,9 +83,10 @@ function answerText(answer: Answer, requirement: Requirement | undefined): strin
   }
 }
 
-/** `27 3/4 in`, `705 mm`; `28 in (read to 1/8 in)` where the reader stated a resolution. */
+/** `27 3/4 in`, `705 mm`, `48 in away from traffic`; `28 in (read to 1/8 in)` where the reader stated a resolution. */
 function writtenText(answer: Extract<Answer, { kind: 'length' }>): string {
   const written = lengthToText(answer) as { value: string | number; unit?: string; resolution?: string }
-  const value = typeof written.value === 'string' ? written.value : `${written.value} ${written.unit}`
+  const size = typeof written.value === 'string' ? written.value : `${written.value} ${written.unit}`
+  const value = answer.side === undefined ? size : `${size} ${sideText(answer.side)}`
   return written.resolution === undefined ? value : `${value} (read to ${written.resolution})`
 }

@@ -2,6 +2,7 @@ import type { EndSheet, HardwareSheet, LongitudinalSheet } from '../core/hardwar
 import { shippedSheets } from '../core/hardware/shipped-sheets.ts'
 import { solveLayout } from '../core/layout/solve-layout.ts'
 import { instruments } from '../core/measurement/instruments.ts'
+import { isOffset } from '../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../core/measurement/reading.ts'
 import { deriveRequirements } from '../core/requirements/derive-requirements.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
@@ -88,7 +89,9 @@ export function sampleInput(
 export const soundReadings = (requirements: readonly Requirement[]): readonly Reading[] =>
   requirements.flatMap((requirement, i) => {
     const answer = soundAnswer(requirement)
-    return answer === null ? [] : [sampleReading(`r${i + 1}`, requirement.id, answer)]
+    if (answer === null) return []
+    const isSided = isOffset(requirement.id) && answer.kind === 'length'
+    return [sampleReading(`r${i + 1}`, requirement.id, isSided ? { ...answer, side: 'away' } : answer)]
   })
 
 export const sampleReading = (id: string, of: string, answer: Answer, more: Partial<Reading> = {}): Reading => ({

@@ -4,7 +4,7 @@ import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
 import { neededTestText } from '../core/hardware/test-text.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Place, RecordRule, Requirement } from '../core/requirements/requirement.ts'
-import { describeReason, measuredText } from '../core/verdicts/describe-reason.ts'
+import { describeReason, valueText } from '../core/verdicts/describe-reason.ts'
 import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
 import { groupBy } from './group-by.ts'
 import { alongText, numberedText, stationOf } from './places-text.ts'
@@ -98,7 +98,7 @@ function derivedLine({ because }: Verdict, used: readonly Reading[]): DerivedLin
   if (because.kind === 'criteria' || because.kind === 'crashworthy') return { value: 'from the run file', from: null }
   if (because.kind !== 'measured' || !because.computed) return null
   const from = `computed from ${measuredPlaces(used.map(({ of }) => of))}`
-  return { value: measuredText(because.value, because.unit), from }
+  return { value: valueText(because), from }
 }
 
 /** `lateral offset at posts 1 to 5`, from ids of what was measured such as `post-3/lateral-offset`. */

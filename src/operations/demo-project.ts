@@ -67,7 +67,7 @@ function visitFile(required: RequiredRun) {
     ]
   })
   return {
-    format: 'lapwise-readings/1',
+    format: 'lapwise-readings/2',
     run: required.run.name,
     units: 'us',
     visit: {
@@ -122,10 +122,11 @@ function offsetReadings({ model }: RequiredRun): object[] {
   return layout.posts
     .filter(({ unit }) => unit !== 'second')
     .map(({ number, alongInches }) => {
-      const offset = line.value.awayAt(inches(alongInches)) / inches(1)
+      const offset = Math.round((line.value.awayAt(inches(alongInches)) / inches(1)) * 8) / 8
       return {
         of: `post-${number}/lateral-offset`,
-        value: lengthText(Math.round(offset * 8) / 8, 'in'),
+        value: lengthText(offset, 'in'),
+        ...(offset === 0 ? {} : { side: 'away' }),
         instrument: 'string-line',
         where: 'from a string along the line of the run',
       }

@@ -5,6 +5,7 @@ import type { DeviceFile } from '../formats/entry/device-file.ts'
 import { inLogOrder } from '../formats/entry/log-order.ts'
 import { type RunEntries, runEntries } from '../formats/entry/run-entries.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { entryReadings } from '../formats/readings/entry-readings.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
 
@@ -32,7 +33,7 @@ export function deviceRun(
     return err([{ file, place: 'entries', expected: `the run ${JSON.stringify(run.name)} as its file has it`, found }])
   }
   const own = inLogOrder(entries.filter((entry) => entry.run === same[0]!.id))
-  const bodies = own.filter(({ kind }) => kind === 'reading').map(({ body }) => body)
-  const read = readReadings(file, JSON.stringify({ format: 'lapwise-readings/1', run: run.name, readings: bodies }))
+  const readings = own.filter(({ kind }) => kind === 'reading')
+  const read = readReadings(file, JSON.stringify(entryReadings(run.name, readings)))
   return read.ok ? ok({ entries: runEntries(own), readings: read.value.readings }) : read
 }

@@ -118,7 +118,11 @@ describe('punchList of a value computed from several posts', () => {
   test('has nothing of a value that was off only as long as its line was not yet read', () => {
     const flare = required.requirements.find(({ id }) => id === 'post-1/flare-offset')!
     const lateral = (post: number, inches: number) =>
-      along(post, inches, { id: `lateral-${post}`, of: `post-${post}/lateral-offset` })
+      along(post, inches, {
+        id: `lateral-${post}`,
+        of: `post-${post}/lateral-offset`,
+        answer: { kind: 'length', value: exactLength(inches, 'in'), unit: 'in', resolution: null, side: 'away' },
+      })
     const begun = [lateral(1, 48), lateral(7, 0), lateral(8, 1.2)]
     const whole = [...begun, ...[9, 10, 11, 12, 13, 14, 15, 16].map((post) => lateral(post, 0))]
     const verdictOf = (log: readonly Reading[]) =>

@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto'
 import type { Reading } from '../core/measurement/reading.ts'
+import { schemaVersions } from '../formats/entry/sign-off.ts'
 import { entryId, entryIdAfter } from '../formats/entry-id.ts'
 import { readReadings, writeReadings } from '../formats/readings/readings-file.ts'
 import { readRun } from '../formats/run/run-file.ts'
@@ -25,11 +26,12 @@ export async function createDemo(store: Store, now: Date): Promise<void> {
   const run = answered(readRun('demo run', demo.run))
   const { readings } = answered(readReadings('demo readings', demo.readings))
   const runId = entryId(now.getTime(), randomBytes(10))
-  const common = { project: project.id, run: runId, device, schemaVersion: 1 }
+  const common = { project: project.id, run: runId, device }
   const runEntry: NewEntry = {
     ...common,
     id: runId,
     kind: 'run',
+    schemaVersion: schemaVersions.run,
     author: 'Lapwise',
     capturedAt: now.toISOString(),
     supersedes: null,
@@ -41,6 +43,7 @@ export async function createDemo(store: Store, now: Date): Promise<void> {
       ...common,
       id: reading.id,
       kind: 'reading',
+      schemaVersion: schemaVersions.reading,
       author: reading.by,
       capturedAt: reading.at,
       supersedes: reading.corrects,

@@ -3,6 +3,7 @@ import { err, ok, type Result } from '../core/result.ts'
 import { inLogOrder } from '../formats/entry/log-order.ts'
 import { type RunEntries, runEntries } from '../formats/entry/run-entries.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { entryReadings } from '../formats/readings/entry-readings.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
 import { type JudgedRun, judgeKnown } from '../operations/judge-readings.ts'
@@ -31,6 +32,7 @@ export interface UnreadRun {
 /** What was read at a run, in the order that counts. */
 export interface StoredReadings {
   readonly readings: readonly Reading[]
+  /** The same as the readings of a file in the version of today. */
   readonly bodies: readonly unknown[]
   /** The `seq` of the last of them that was stored; 0 before the first. */
   readonly cursor: number
@@ -67,11 +69,10 @@ export async function storedRun(store: Store, id: string): Answer<StoredRun> {
 export async function storedReadings(store: Store, { id, project, run }: StoredRun): Answer<StoredReadings> {
   const entries = await everyEntry(store, { project, run: id, kind: 'reading' })
   if (!entries.ok) return entries
-  const bodies = inLogOrder(entries.value).map(({ body }) => body)
-  const file = { format: 'lapwise-readings/1', run: run.name, readings: bodies }
+  const file = entryReadings(run.name, inLogOrder(entries.value))
   const read = readReadings('stored readings', JSON.stringify(file))
   if (!read.ok) return err(badInput('The stored readings cannot be read.', read.error))
-  return ok({ readings: read.value.readings, bodies, cursor: entries.value.at(-1)?.seq ?? 0 })
+  return ok({ readings: read.value.readings, bodies: file.readings, cursor: entries.value.at(-1)?.seq ?? 0 })
 }
 
 /** The judged run; a run that can no longer be laid out is refused. */

@@ -1,6 +1,7 @@
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { readingsFormat } from '../formats/readings/entry-readings.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import type { ReadingCheck } from '../operations/reading-problems.ts'
 import { type Draft, problem, rejected } from './entry-answer.ts'
@@ -17,7 +18,7 @@ export function draftOfReading(
   known: Map<string, string>,
 ): Draft {
   const refused = (problems: readonly InputProblem[]) => rejected(entry.id, 'it is not a reading of this run', problems)
-  const alone = { format: 'lapwise-readings/1', run: name, units, readings: [entry.body] }
+  const alone = { format: readingsFormat(entry.schemaVersion), run: name, units, readings: [entry.body] }
   const read = readReadings('reading', JSON.stringify(alone))
   if (!read.ok) return refused(read.error)
   const reading = read.value.readings[0]!

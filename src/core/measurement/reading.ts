@@ -22,6 +22,9 @@ export interface Reading {
   readonly together: string | null
 }
 
+/** On which side of the line that it is read from something stands: farther from traffic, or nearer. */
+export type Side = 'away' | 'toward'
+
 export type Answer =
   | {
       readonly kind: 'length'
@@ -29,6 +32,8 @@ export type Answer =
       readonly unit: LengthUnit
       /** Smallest step read, when the reader states it; null for the step to which the instrument is read. */
       readonly resolution: Nanometres | null
+      /** Of an offset, on which side of the line; `value` is then not negative. Left out where nobody said it. */
+      readonly side?: Side
     }
   | { readonly kind: 'choice'; readonly choice: string }
   | { readonly kind: 'confirmed'; readonly yes: boolean }

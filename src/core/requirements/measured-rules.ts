@@ -87,20 +87,20 @@ export function straightnessRule(limits: Dimension, panel: LayoutPanel, posts: r
       limits,
       orFrom: on.length < 3 ? null : { kind: 'middle ordinate', points: on.map(offsetAt) },
     },
-    how: `${limits.measured}; or read the lateral offset of every post from one string.`,
+    how: `${limits.measured}; or read the lateral offset of every post from one string, and say the side of each.`,
     why: 'The terminal was tested with straight panels; a curved one buckles out of line when the head is struck.',
     remedy: 'Bring the posts into a straight line between the ends of the panel.',
     hold: false,
   }
 }
 
-/** The offset of the end post from the line of the run, extended: measured, or from offsets of several posts. */
+/** The offset of the end post from the line of the run, extended, away from traffic: measured, or from offsets of posts. */
 export function flareOffsetRule(limits: Dimension, post: LayoutPost, line: RunLine): DerivedRule {
   return {
     topic: 'flare-offset',
     figure: 'flare-offset',
     cited: limits,
-    must: `Post 1 stands ${limitsText(limits)} off ${line.isFlared ? 'the flared line of the run before the end, carried on' : 'the line of the run'}.`,
+    must: `Post 1 stands ${limitsText(limits)} off ${line.isFlared ? 'the flared line of the run before the end, carried on' : 'the line of the run'}, away from traffic.`,
     look: {
       kind: 'measure',
       limits,
@@ -109,9 +109,9 @@ export function flareOffsetRule(limits: Dimension, post: LayoutPost, line: RunLi
           ? null
           : { kind: 'offset from line', point: offsetAt(post), line: line.posts.map(offsetAt) },
     },
-    how: `${limits.measured}; sight along the run or stretch a string past at least two of its posts.`,
+    how: `${limits.measured}; sight along the run or stretch a string past at least two of its posts, and say the side.`,
     why: 'The flare takes the head away from traffic and was tested at this offset.',
-    remedy: `Move the end so that it stands ${limits.nominal === 'notStated' ? limitsText(limits) : lengthText(limits.nominal, limits.unit)} off the line.`,
+    remedy: `Move the end so that it stands ${limits.nominal === 'notStated' ? limitsText(limits) : lengthText(limits.nominal, limits.unit)} off the line, away from traffic.`,
     hold: false,
   }
 }

@@ -3,13 +3,20 @@ import { computeValue, type KnownReading } from './compute-value.ts'
 
 const inch = 25_400_000
 const known =
-  (readings: Readonly<Record<string, number>>, u = 0.1) =>
+  (readings: Readonly<Record<string, number>>, u = 0.1, sides: 'said' | 'none' | readonly string[] = 'said') =>
   (of: string): KnownReading | null =>
-    readings[of] === undefined ? null : { value: Math.round(readings[of] * inch), u: u * inch, id: of }
+    readings[of] === undefined
+      ? null
+      : {
+          value: Math.round(readings[of] * inch),
+          u: u * inch,
+          id: of,
+          hasSide: sides === 'said' || sides.includes(of),
+        }
 const points = (...along: readonly number[]) => along.map((alongInches, i) => ({ reading: `p${i}`, alongInches }))
 
 function inches(result: ReturnType<typeof computeValue>) {
-  if ('missing' in result) throw new Error(`missing ${result.missing}`)
+  if (!('value' in result)) throw new Error(JSON.stringify(result))
   return { value: result.value / inch, u: result.u / inch }
 }
 
@@ -39,6 +46,57 @@ describe('computeValue', () => {
     // line: 10 + (12 - 10) (x - 450)/75, at 0: -2; offset 62. Weights at 0: 7 and -6, own 1: u = 0.1 sqrt(1 + 49 + 36)
     expect(value).toBeCloseTo(62, 9)
     expect(u).toBeCloseTo(0.1 * Math.sqrt(86), 9)
+  })
+
+  /** Away from traffic is positive: offsets of one string, whether the line of the run lies on it or not. */
+  const flare = { kind: 'offset from line', point: { reading: 'end', alongInches: 0 }, line: points(450, 525) } as const
+
+  it.each([
+    ['away', { end: 48, p0: 0, p1: 0 }, 48],
+    ['toward traffic', { end: -48, p0: 0, p1: 0 }, -48],
+    ['away, the string toward traffic of every post', { end: 58, p0: 10, p1: 10 }, 48],
+    ['away, the string away from every post', { end: -10, p0: -58, p1: -58 }, 48],
+    ['toward traffic though both lie away from the string', { end: 6, p0: 18, p1: 18 }, -12],
+    // by hand: the line goes from 7 at 450 to 8 at 525, so it is 1 at 0
+    ['off a slanting string', { end: 13, p0: 7, p1: 8 }, 12],
+  ])('tells an end %s by the sign', (_, readings, offset) => {
+    const computed = computeValue(flare, known(readings))
+    expect(computed).toMatchObject({ hasSide: true })
+    expect(inches(computed).value).toBeCloseTo(offset, 9)
+  })
+
+  it('gives the same with the run turned end for end: away stays away', () => {
+    const turned = { ...flare, point: { reading: 'end', alongInches: 1000 }, line: points(550, 475) }
+    const readings = known({ end: -13, p0: -7, p1: -8 })
+    expect(inches(computeValue(turned, readings)).value).toBeCloseTo(inches(computeValue(flare, readings)).value, 9)
+    expect(inches(computeValue(turned, readings)).value).toBeCloseTo(-12, 9)
+  })
+
+  it('has no side where no reading says one, unless all are 0', () => {
+    expect(computeValue(flare, known({ end: 48, p0: 0, p1: 1 }, 0.1, 'none'))).toMatchObject({ hasSide: false })
+    expect(computeValue(flare, known({ end: 48, p0: 0, p1: 0 }, 0.1, ['end']))).toMatchObject({ hasSide: true })
+    expect(computeValue(flare, known({ end: 0, p0: 0, p1: 0 }, 0.1, 'none'))).toMatchObject({ hasSide: true })
+  })
+
+  it('computes nothing from readings of which only some say their side', () => {
+    const some = known({ end: 48, p0: 1, p1: 0 }, 0.1, ['end'])
+    expect(computeValue(flare, some)).toEqual({ sidesMixed: ['end', 'p0', 'p1'] })
+    const ordinate = { kind: 'middle ordinate', points: points(0, 75, 150) } as const
+    expect(computeValue(ordinate, known({ p0: 2, p1: 2, p2: 2 }, 0.1, ['p1']))).toEqual({
+      sidesMixed: ['p0', 'p1', 'p2'],
+    })
+  })
+
+  it('takes a middle ordinate as the same on either side of the string, across it too', () => {
+    const ordinate = { kind: 'middle ordinate', points: points(0, 75, 150) } as const
+    for (const turn of [1, -1])
+      for (const sides of ['said', 'none'] as const) {
+        const read = (a: number, b: number, c: number) =>
+          inches(computeValue(ordinate, known({ p0: turn * a, p1: turn * b, p2: turn * c }, 0.1, sides))).value
+        expect(read(36, 24.25, 12)).toBeCloseTo(0.25, 9)
+        expect(read(1, 0, -1)).toBeCloseTo(0, 9)
+        expect(read(1, -0.9, 1)).toBeCloseTo(1.9, 9)
+      }
   })
 
   it('needs two posts of the run, and names what is missing', () => {

@@ -6,6 +6,7 @@ import type { Requirement } from '../requirements/requirement.ts'
 import type { RunModel } from '../requirements/run-model.ts'
 import { exactLength, type LengthUnit, lengthIn } from '../units/exact-length.ts'
 import { describeReason } from './describe-reason.ts'
+import { flareRemedy } from './flare-remedy.ts'
 import { type HeightReading, heightRemedy } from './height-remedy.ts'
 import { currentReadings } from './judge-requirements.ts'
 import type { Finding, Verdict } from './verdict.ts'
@@ -48,8 +49,14 @@ function findingOf(failed: readonly Judged[], what: string, remedy: string): Fin
 
 function plainFinding(one: Judged): Finding {
   const { requirement, verdict } = one
-  return findingOf([one], `${describeReason(verdict.because)}. ${requirement.must}`, requirement.remedy)
+  const remedy = flareRemedyOf(one) ?? requirement.remedy
+  return findingOf([one], `${describeReason(verdict.because)}. ${requirement.must}`, remedy)
 }
+
+const flareRemedyOf = ({ requirement: { topic, place, look }, verdict: { because } }: Judged): string | null =>
+  topic === 'flare-offset' && look.kind === 'measure' && because.kind === 'measured'
+    ? flareRemedy(`post ${place.number}`, because, look.limits)
+    : null
 
 /** Rail and stub of one post move together, so they share one finding and one remedy. */
 function heightFindings(failed: readonly Judged[], judged: readonly Judged[]): Finding[] {

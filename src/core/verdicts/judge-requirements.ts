@@ -1,11 +1,13 @@
+import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { correctionsIn } from '../measurement/corrections.ts'
 import type { Instrument } from '../measurement/instruments.ts'
+import { isOffset, lacksSide, signedValue } from '../measurement/offset-side.ts'
 import type { Reading } from '../measurement/reading.ts'
 import { standardUncertainty } from '../measurement/uncertainty.ts'
 import type { Requirement, RequirementLook } from '../requirements/requirement.ts'
-import { computeValue, type KnownReading } from './compute-value.ts'
+import { type ComputedValue, computeValue, type KnownReading } from './compute-value.ts'
 import { decideRecord } from './decide-record.ts'
-import { judgeMeasured } from './judge-measured.ts'
+import { judgeMeasured, type MeasuredVerdict } from './judge-measured.ts'
 import type { Decided, DecisionRule, Verdict, VerdictReason } from './verdict.ts'
 
 export interface JudgingRules {
@@ -53,7 +55,9 @@ function lengthLookup(
     const reading = current.get(of)
     if (reading === undefined || reading.answer.kind !== 'length') return null
     const instrument = byId.get(reading.instrument ?? '') ?? unstated
-    return { value: reading.answer.value, u: standardUncertainty(reading, reading.answer, instrument), id: reading.id }
+    const { answer, id } = reading
+    const u = standardUncertainty(reading, answer, instrument)
+    return { value: signedValue(answer), u, id, hasSide: !lacksSide(reading) }
   }
 }
 
@@ -98,18 +102,35 @@ function decideMeasured(
   rule: DecisionRule,
 ): Decided {
   const direct = lookup(id)
-  if (direct !== null) {
-    const judged = judgeMeasured(direct.value, direct.u, look.limits, rule, false)
-    return judged === null ? unread({ kind: 'no limit stated' }, [direct.id]) : { ...judged, readings: [direct.id] }
-  }
+  if (direct !== null) return decideValue({ ...direct, readings: [direct.id] }, look.limits, rule, isOffset(id), false)
   if (reading !== undefined) return unread({ kind: 'answer of another kind', expected: 'length' }, [reading.id])
   if (look.orFrom === null) return unread({ kind: 'nobody looked' })
   const computed = computeValue(look.orFrom, lookup)
   if ('missing' in computed) return unread({ kind: 'readings missing', missing: computed.missing })
-  const judged = judgeMeasured(computed.value, computed.u, look.limits, rule, true)
-  return judged === null
-    ? unread({ kind: 'no limit stated' }, computed.readings)
-    : { ...judged, readings: computed.readings }
+  if ('sidesMixed' in computed) return unread({ kind: 'side not stated' }, computed.sidesMixed)
+  return decideValue(computed, look.limits, rule, isOffset(id), true)
+}
+
+/** An offset whose side nobody said is decided only where it fails on either side. */
+function decideValue(
+  { value, u, readings, hasSide }: ComputedValue,
+  limits: Dimension,
+  rule: DecisionRule,
+  isSided: boolean,
+  isComputed: boolean,
+): Decided {
+  const judge = (value: number): MeasuredVerdict | null => judgeMeasured(value, u, limits, rule, isComputed)
+  const sided = ({ verdict, because }: MeasuredVerdict, side: 'stated' | 'not stated'): Decided => ({
+    verdict,
+    because: isSided ? { ...because, side } : because,
+    readings,
+  })
+  const judged = judge(value)
+  if (judged === null) return unread({ kind: 'no limit stated' }, readings)
+  if (hasSide) return sided(judged, 'stated')
+  const other = judge(-value)!
+  if (judged.verdict !== 'fails' || other.verdict !== 'fails') return unread({ kind: 'side not stated' }, readings)
+  return sided(judged.because.margin >= other.because.margin ? judged : other, 'not stated')
 }
 
 function decideChosen(look: Extract<RequirementLook, { kind: 'choose' }>, reading: Reading | undefined): Decided {

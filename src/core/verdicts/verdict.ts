@@ -32,11 +32,13 @@ export type VerdictReason =
   | { readonly kind: 'readings missing'; readonly missing: readonly string[] }
   | { readonly kind: 'answer of another kind'; readonly expected: 'length' | 'choice' | 'confirmation' }
   | { readonly kind: 'no limit stated' }
+  | { readonly kind: 'side not stated' }
   | (Extract<RecordRule, { kind: 'criteria' }> & { readonly answer: TestAnswer })
   | Extract<RecordRule, { kind: 'crashworthy' }>
 
 export interface Measured {
   readonly kind: 'measured'
+  /** An offset is positive away from traffic. */
   readonly value: number
   readonly unit: LengthUnit
   /** Distance from the nearest limit, positive inside. */
@@ -48,6 +50,8 @@ export interface Measured {
   /** Probability that the true value lies within the limits (JCGM 106:2012, 7.2 to 7.4). */
   readonly probability: number
   readonly computed: boolean
+  /** Of an offset: whether its side is known; one without it fails on either. Left out for what is no offset. */
+  readonly side?: 'stated' | 'not stated'
 }
 
 /** JCGM 106:2012: acceptance with a guard band of `multiple` times U = 2u, or simple acceptance. */

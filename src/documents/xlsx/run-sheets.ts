@@ -1,7 +1,10 @@
+import { lacksSide } from '../../core/measurement/offset-side.ts'
+import type { Reading } from '../../core/measurement/reading.ts'
 import { panelKind } from '../../core/quantities/count-panels.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { RunModel } from '../../core/requirements/run-model.ts'
 import { lengthIn } from '../../core/units/exact-length.ts'
+import { sideText } from '../../core/verdicts/describe-reason.ts'
 import { describeAcceptance, setAsideIn } from '../../core/verdicts/set-aside.ts'
 import type { Verdict } from '../../core/verdicts/verdict.ts'
 import type { QuantitiesContents } from '../quantities-contents.ts'
@@ -268,6 +271,7 @@ function readingsSheet(input: RecordInput): Sheet {
       column('Answer', 24),
       column('Length, in the unit beside it', 14),
       column('Unit', 8),
+      column('Side', 20),
       column('Instrument', 24),
       column('Uncertainty', 24),
       column('By', 20),
@@ -288,6 +292,7 @@ function readingsSheet(input: RecordInput): Sheet {
         line.answer,
         length,
         answer.kind === 'length' ? answer.unit : null,
+        sideOf(reading),
         line.instrument,
         line.uncertainty,
         line.by,
@@ -300,6 +305,12 @@ function readingsSheet(input: RecordInput): Sheet {
       ]
     }),
   }
+}
+
+function sideOf(reading: Reading): string | null {
+  if (lacksSide(reading)) return 'not stated'
+  const { answer } = reading
+  return answer.kind === 'length' && answer.side !== undefined ? sideText(answer.side) : null
 }
 
 function findingsSheet({ judgement }: RecordInput): Sheet {

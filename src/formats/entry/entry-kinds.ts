@@ -183,7 +183,10 @@ const shapeOf = <const K extends EntryKind, const V extends number, B extends z.
 /** An entry with its body, in every version that was ever written: what was recorded opens for ever. */
 export const entryShape = z.discriminatedUnion('kind', [
   shapeOf('run', 1, entryBodies.run),
-  shapeOf('reading', 1, entryBodies.reading),
+  z.discriminatedUnion('schemaVersion', [
+    shapeOf('reading', 1, entryBodies.reading),
+    shapeOf('reading', 2, entryBodies.reading),
+  ]),
   shapeOf('photo', 1, entryBodies.photo),
   z.discriminatedUnion('schemaVersion', [
     shapeOf('sign-off', 1, firstSignOffBody),

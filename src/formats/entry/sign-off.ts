@@ -4,7 +4,7 @@ import { nameLine } from './signature.ts'
 /** The version in which a new entry of each kind is written. */
 export const schemaVersions: Readonly<Record<EntryKind, number>> = {
   run: 1,
-  reading: 1,
+  reading: 2,
   photo: 1,
   'sign-off': 3,
   'day-log': 1,

@@ -1,3 +1,4 @@
+import { lacksSide } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Result } from '../../core/result.ts'
 import type { InputProblem } from '../input-problem.ts'
@@ -18,18 +19,19 @@ export const readReadings = (file: string, text: string): Result<ReadingsFile, r
 
 /** The readings as the text that `readReadings` reads back, nothing left to a default. */
 export function writeReadings({ run, readings }: ReadingsFile): string {
-  return `${JSON.stringify({ format: 'lapwise-readings/1', run, readings: readings.map(toShape) }, null, 2)}\n`
+  return `${JSON.stringify({ format: 'lapwise-readings/2', run, readings: readings.map(toShape) }, null, 2)}\n`
 }
 
 function toShape(reading: Reading): unknown {
   const { id, of, answer, ...rest } = reading
-  return { id, of, ...answerToShape(answer), ...rest }
+  const side = lacksSide(reading) ? { side: 'not stated' } : {}
+  return { id, of, ...answerToShape(answer), ...side, ...rest }
 }
 
 function answerToShape(answer: Answer): object {
   switch (answer.kind) {
     case 'length':
-      return lengthToText(answer)
+      return { ...lengthToText(answer), ...(answer.side === undefined ? {} : { side: answer.side }) }
     case 'choice':
       return { choice: answer.choice }
     case 'confirmed':

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { isOffset } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import { type LengthUnit, lengthIn, nanometresPer, toMetres } from '../../core/units/exact-length.ts'
 import type { ParsedLength } from '../../core/units/length-text.ts'
@@ -31,13 +32,18 @@ export const readingsSchema = z.pipe(
 )
 
 /** The reading, or null when something it needs was reported instead. */
-function readingOf(shape: ReadingShape, id: string, { units, visit }: ReadingsShape, report: Report): Reading | null {
+function readingOf(
+  shape: ReadingShape,
+  id: string,
+  { format, units, visit }: ReadingsShape,
+  report: Report,
+): Reading | null {
   const bareUnit = shape.unit ?? (units === 'us' ? 'in' : 'mm')
   const by = shape.by ?? visit.by
   const at = shape.at ?? visit.at
   if (by === undefined) report('by', 'who took it, here or in visit.by')
   if (at === undefined) report('at', 'when it was taken, here or in visit.at')
-  const answer = answerOf(shape, bareUnit, report)
+  const answer = sidedAnswer(answerOf(shape, bareUnit, report), shape, format, report)
   const uncertainty = uncertaintyOf(shape, bareUnit, report)
   if (by === undefined || at === undefined || answer === null) return null
   return {
@@ -74,6 +80,32 @@ function answerOf(shape: ReadingShape, bareUnit: LengthUnit, report: Report): An
   if (shape.confirmed !== undefined) return { kind: 'confirmed', yes: shape.confirmed }
   if (shape.doesNotApply !== undefined) return { kind: 'does not apply', because: shape.doesNotApply }
   return { kind: 'cannot see' }
+}
+
+/**
+ * The answer with its side, which an offset has to say: null where it does not. The first version of the format asked for
+ * none, and gave one side of a string the minus sign.
+ */
+function sidedAnswer(
+  answer: Answer | null,
+  { of, side }: ReadingShape,
+  format: ReadingsShape['format'],
+  report: Report,
+): Answer | null {
+  if (answer === null) return null
+  const isSided = answer.kind === 'length' && isOffset(of)
+  if (side === undefined) {
+    if (format === 'lapwise-readings/1' || !isSided || answer.value === 0) return answer
+    report('side', 'on which side of the line: "away" (from traffic), "toward" (traffic), or "not stated"')
+    return null
+  }
+  if (format === 'lapwise-readings/1')
+    report('side', 'no side in lapwise-readings/1, it begins with lapwise-readings/2')
+  else if (!isSided) report('side', 'nothing, it belongs to the value of an offset')
+  else if (side === 'not stated') return answer
+  else if (answer.value < 0) report('value', 'a length of 0 or more, its side says where it lies')
+  else return { ...answer, side }
+  return null
 }
 
 function lengthAnswer(

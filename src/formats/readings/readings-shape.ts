@@ -25,6 +25,12 @@ const reading = z
     resolution: z
       .optional(lengthText)
       .check(z.meta({ description: 'Smallest step read; when left out, the step to which the instrument is read.' })),
+    side: z.optional(z.enum(['away', 'toward', 'not stated'])).check(
+      z.meta({
+        description:
+          'Of an offset, on which side of the line: away from traffic or toward it. Every offset but 0 says it from lapwise-readings/2 on; not stated is for one taken before.',
+      }),
+    ),
     uncertainty: z
       ._default(z.nullable(z.union([lengthText, z.strictObject({ value: ranged('instrumentStep'), unit })])), null)
       .check(z.meta({ description: 'Standard uncertainty, k = 1.' })),
@@ -52,7 +58,7 @@ const reading = z
 
 /** A readings file as it is written; what its texts say is read by `readReadings`. */
 export const readingsShape = z.strictObject({
-  format: z.literal('lapwise-readings/1'),
+  format: z.enum(['lapwise-readings/2', 'lapwise-readings/1']),
   run: text.check(z.meta({ description: 'The name of the run.' })),
   units: z._default(z.enum(['us', 'metric']), 'us'),
   visit: z

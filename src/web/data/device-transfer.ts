@@ -8,7 +8,7 @@ import { type FileReading, problemsOfFileReadings } from './check-file-readings.
 import { now } from './device.ts'
 import { withoutPlace } from './device-entry.ts'
 import type { DeviceStore, FreshEntry } from './device-store.ts'
-import { readAlone, readingBody, runBody } from './kept-run.ts'
+import { readAlone, runBody, sameReadingBody } from './kept-run.ts'
 import { d } from './messages.ts'
 import { ownProject } from './own-project.ts'
 import type { Answer, Imported } from './run-source.ts'
@@ -113,11 +113,11 @@ async function pictureFault(content: ArrayBuffer, type: string): Promise<string 
 /** The body as this page would write it, so that the server finds nothing else under the same id. */
 function bodyOf(
   file: string,
-  { kind, body }: Entry,
+  { kind, schemaVersion, body }: Entry,
 ): Result<{ readonly body: unknown; readonly reading: Reading | null }, readonly InputProblem[]> {
   if (kind === 'reading') {
-    const read = readAlone(file, body)
-    return read.ok ? ok({ body: readingBody({ name: '-' }, read.value), reading: read.value }) : read
+    const read = readAlone(file, { schemaVersion, body })
+    return read.ok ? ok({ body: sameReadingBody(schemaVersion, read.value), reading: read.value }) : read
   }
   if (kind !== 'run') return ok({ body, reading: null })
   const run = runBody(file, JSON.stringify(body))

@@ -7,6 +7,7 @@ import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { checkShape } from '../../formats/read-json.ts'
+import { entryReadings, readingsFormat } from '../../formats/readings/entry-readings.ts'
 import { readReadings, writeReadings } from '../../formats/readings/readings-file.ts'
 import { readingsSchema } from '../../formats/readings/readings-schema.ts'
 import { type RunFile, readRun } from '../../formats/run/run-file.ts'
@@ -27,8 +28,7 @@ export function readKeptRun(run: DeviceEntry, readings: readonly DeviceEntry[]):
   const read = known === undefined ? readRun(d.files.run, JSON.stringify(run.body)) : ok(known)
   if (!read.ok) return err({ kind: 'fault', message: d.trouble.runUnreadable, problems: read.error })
   runs.set(run.id, read.value)
-  const file = { format: 'lapwise-readings/1', run: read.value.name, readings: readings.map(({ body }) => body) }
-  const list = checkShape(d.files.readings, file, readingsSchema)
+  const list = checkShape(d.files.readings, entryReadings(read.value.name, readings), readingsSchema)
   if (!list.ok) return err({ kind: 'fault', message: d.trouble.readingsUnreadable, problems: list.error })
   const rivals = new Map([...correctionsIn(list.value.readings)].filter(([, by]) => by.length > 1))
   return ok({ id: run.id, run: read.value, readings: list.value.readings, rivals })
@@ -49,9 +49,19 @@ export const readingBody = (run: Pick<RunFile, 'name'>, reading: Reading): unkno
     .readings[0]
 
 /** The reading in the body of one entry. */
-export function readAlone(file: string, body: unknown): Result<Reading, readonly InputProblem[]> {
-  const read = readReadings(file, JSON.stringify({ format: 'lapwise-readings/1', run: '-', readings: [body] }))
+export function readAlone(
+  file: string,
+  { schemaVersion, body }: Pick<DeviceEntry, 'schemaVersion' | 'body'>,
+): Result<Reading, readonly InputProblem[]> {
+  const alone = { format: readingsFormat(schemaVersion), run: '-', readings: [body] }
+  const read = readReadings(file, JSON.stringify(alone))
   return read.ok ? ok(read.value.readings[0]!) : read
+}
+
+/** The body of a reading's entry as a page of its version writes it; the first version knows no side. */
+export function sameReadingBody(schemaVersion: number, reading: Reading): unknown {
+  const { side, ...first } = readingBody({ name: '-' }, reading) as { readonly side?: string }
+  return schemaVersion === 1 || side === undefined ? first : { ...first, side }
 }
 
 /** What the server would refuse of each of `readings`, which come one after the other. */

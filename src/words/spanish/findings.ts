@@ -9,6 +9,9 @@ export const findingWords: SpanishWords = {
     'no reading': 'sin lectura',
     'could not be seen': 'no se pudo ver',
     'the sheet states no limit': 'la ficha no da ningún límite',
+    'side not stated': 'lado sin indicar',
+    'side not stated: whether it lies away from traffic or toward it':
+      'lado sin indicar: si está del lado opuesto al tránsito o hacia él',
     'the reading gives no length': 'la lectura no da una longitud',
     'the reading gives no choice': 'la lectura no da una opción',
     'the reading gives no confirmation': 'la lectura no da una confirmación',
@@ -29,7 +32,10 @@ export const findingWords: SpanishWords = {
       'computed $, $; ± # (k = 2); probability of conformity $ %',
       'calculado $, $; ± # (k = 2); probabilidad de conformidad $4 %',
     ],
+    ['# away from traffic', '# del lado opuesto al tránsito'],
+    ['# toward traffic', '# hacia el tránsito'],
     ['# outside the limit', '# fuera del límite'],
+    ['$ outside the limit on either side', '$ fuera del límite a cualquiera de los dos lados'],
     ['# inside the limit', '# dentro del límite'],
     ['$, within the guard band', '$, dentro de la banda de guarda'],
     ['over #', 'más del #'],
@@ -94,6 +100,18 @@ export const findingWords: SpanishWords = {
     [
       '# of the spaces beyond are unread: measure first whether every post beyond is out by the same amount.',
       '# de los espacios que siguen están sin leer: mida primero si cada poste más allá está desplazado lo mismo.',
+    ],
+    [
+      'Move post # by # away from traffic, the other posts of the flare in proportion; it then stands # off the line of the run, away from traffic.',
+      'Aleje el poste # # del tránsito, y los demás postes del abocinado en proporción; queda entonces a # de la línea del tramo, del lado opuesto al tránsito.',
+    ],
+    [
+      'Move post # by # toward traffic, the other posts of the flare in proportion; it then stands # off the line of the run, away from traffic.',
+      'Acerque el poste # # al tránsito, y los demás postes del abocinado en proporción; queda entonces a # de la línea del tramo, del lado opuesto al tránsito.',
+    ],
+    [
+      'Read again on which side of the line of the run post # stands, then move it, the other posts of the flare in proportion, so that it stands # off the line of the run, away from traffic.',
+      'Lea de nuevo de qué lado de la línea del tramo está el poste #; después muévalo, y los demás postes del abocinado en proporción, hasta que quede a # de la línea del tramo, del lado opuesto al tránsito.',
     ],
     ['panel #: $', 'panel #: $'],
     ['panel # (panel # of the $): $', 'panel # (panel # del $): $'],

@@ -232,23 +232,29 @@ export const requirementWords: SpanishWords = {
       'The panel is straight: its middle lies $ from the line between its ends.',
       'El panel es recto: su centro está $ de la línea entre sus extremos.',
     ],
-    ['Post 1 stands $ off the line of the run.', 'El poste 1 está $ fuera de la línea del tramo.'],
     [
-      'Post 1 stands $ off the flared line of the run before the end, carried on.',
-      'El poste 1 está $ fuera de la línea abocinada del tramo antes del extremo, prolongada.',
+      'Post 1 stands $ off the line of the run, away from traffic.',
+      'El poste 1 está $ fuera de la línea del tramo, del lado opuesto al tránsito.',
     ],
-    ['Move the end so that it stands $ off the line.', 'Mueva el extremo hasta que quede a $ de la línea.'],
+    [
+      'Post 1 stands $ off the flared line of the run before the end, carried on, away from traffic.',
+      'El poste 1 está $ fuera de la línea abocinada del tramo antes del extremo, prolongada, del lado opuesto al tránsito.',
+    ],
+    [
+      'Move the end so that it stands $ off the line, away from traffic.',
+      'Mueva el extremo hasta que quede a $ de la línea, del lado opuesto al tránsito.',
+    ],
     [
       '$; or pull one tape from post 1 and read every post on it.',
       '$; o tienda una sola cinta desde el poste 1 y lea en ella cada poste.',
     ],
     [
-      '$; or read the lateral offset of every post from one string.',
-      '$; o lea desde un solo hilo la distancia lateral de cada poste.',
+      '$; or read the lateral offset of every post from one string, and say the side of each.',
+      '$; o lea desde un solo hilo la distancia lateral de cada poste, y diga el lado de cada una.',
     ],
     [
-      '$; sight along the run or stretch a string past at least two of its posts.',
-      '$; mire a lo largo del tramo o tienda un hilo junto a dos de sus postes por lo menos.',
+      '$; sight along the run or stretch a string past at least two of its posts, and say the side.',
+      '$; mire a lo largo del tramo o tienda un hilo junto a dos de sus postes por lo menos, y diga el lado.',
     ],
     ['# in to # in', '# in a # in'],
     ['# mm to # mm', '# mm a # mm'],

@@ -1,0 +1,23 @@
+import { isOffset } from '../../core/measurement/offset-side.ts'
+
+interface ReadingEntry {
+  readonly schemaVersion: number
+  readonly body: unknown
+}
+
+/** The version of the readings format in which the body of a reading's entry of that version is written. */
+export const readingsFormat = (schemaVersion: number): string => `lapwise-readings/${schemaVersion}`
+
+/** The readings of entries, whichever version each was written in, as one file in the version of today. */
+export const entryReadings = (run: string, entries: readonly ReadingEntry[]) => ({
+  format: readingsFormat(2),
+  run,
+  readings: entries.map(bodyNow),
+})
+
+/** The body as it is written today: the first version asked for no side, so an offset of it says that none is stated. */
+function bodyNow({ schemaVersion, body }: ReadingEntry): unknown {
+  if (schemaVersion > 1 || typeof body !== 'object' || body === null) return body
+  const { of, value } = body as { readonly of?: unknown; readonly value?: unknown }
+  return typeof of === 'string' && isOffset(of) && value !== undefined ? { ...body, side: 'not stated' } : body
+}
