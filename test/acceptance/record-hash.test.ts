@@ -34,13 +34,14 @@ const entry = (id: string, kind: string, body: object) => ({
   ...{ id, run, kind, schemaVersion: 1, author: 'R. Quist', device: 'phone', capturedAt: at, supersedes: null, body },
 })
 
-/** Three heights of one post, each read knowing of the one before. */
+/** Two heights of one post and an offset from before its side was asked, each read knowing of the one before. */
 function readings() {
   const ids: string[] = [run]
-  return ['31 in', '29 in', '30 7/8 in'].map((value, i) => {
+  return ['31 in', '29 in', '48 in'].map((value, i) => {
     const id = entryIdAfter(ids, new Uint8Array(10).fill(200 - i))
     ids.push(id)
-    return entry(id, 'reading', { id, of: 'post-3/rail-height', by: 'R. Quist', at, corrects: null, value })
+    const of = value === '48 in' ? 'post-1/flare-offset' : 'post-3/rail-height'
+    return entry(id, 'reading', { id, of, by: 'R. Quist', at, corrects: null, value })
   })
 }
 
@@ -63,7 +64,7 @@ test('the page, the record from the server and the command line give one hash, w
   }
 
   // What the page computes, with the entries in an order of its own.
-  const file = { format: 'lapwise-readings/1', run: 'Alder Creek culvert, right side', readings: fetched.readings }
+  const file = { format: 'lapwise-readings/2', run: 'Alder Creek culvert, right side', readings: fetched.readings }
   const [readRunFile, readFile] = [readRun('run', JSON.stringify(fetched.run)), readReadings('r', JSON.stringify(file))]
   if (!readRunFile.ok || !readFile.ok) throw new Error('what the server gave cannot be read')
   const required = requireRun('run', readRunFile.value)

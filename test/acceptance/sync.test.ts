@@ -100,6 +100,27 @@ describe('entries handed in', () => {
     expect(body.runs.at(-1)).toMatchObject({ id: run, name: 'Ditch at mile 3' })
   })
 
+  test('of an offset are taken in from a device of before without a side, and from one of today only with it', async () => {
+    const run = newId()
+    const of = 'post-1/flare-offset'
+    const offset = (schemaVersion: number, more: object) => {
+      const reading = readingEntry(newId(), run, { of, value: '48 in', ...more })
+      return { ...reading, schemaVersion }
+    }
+    const [old, bare, sided] = [offset(1, {}), offset(2, {}), offset(2, { side: 'away' })]
+    const { body } = await send(runEntry(run), old, bare, offset(1, { side: 'away' }), sided)
+    const outcomes = body.answers.map(({ outcome }: { outcome: string }) => outcome)
+    expect(outcomes).toEqual(['stored', 'stored', 'rejected', 'rejected', 'stored'])
+    expect(body.answers[2].problems).toMatchObject([{ place: 'readings[0].side' }])
+    // As it came, also when it is handed in again; what is read of it says that no side is stated.
+    expect((await send(old)).body.answers).toMatchObject([{ outcome: 'already' }])
+    const { entries } = await readOn(0, 1000)
+    expect(entries.find(({ id }: { id: string }) => id === old.id).body).toEqual(old.body)
+    const { readings } = (await ask(`/api/runs/${run}`)).body
+    const sides = new Map(readings.map(({ id, side }: { id: string; side: string }) => [id, side]))
+    expect([sides.size, sides.get(old.id), sides.get(sided.id)]).toEqual([2, 'not stated', 'away'])
+  })
+
   test('of a run that cannot be read or laid out are refused with every problem, and nothing of it is kept', async () => {
     const before = (await ask('/api/runs')).body.runs.length
     const [one, other] = [newId(), newId()]

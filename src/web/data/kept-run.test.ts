@@ -1,12 +1,13 @@
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
+import { schemaVersions } from '../../formats/entry/sign-off.ts'
 import { readReadings } from '../../formats/readings/readings-file.ts'
 import { readRun } from '../../formats/run/run-file.ts'
 import { demoProject } from '../../operations/demo-project.ts'
-import { openedRun, problemsOfReadings, readingBody, readKeptRun } from './kept-run.ts'
+import { openedRun, problemsOfReadings, readAlone, readingBody, readKeptRun, sameReadingBody } from './kept-run.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 
-const entry = (id: string, kind: string, body: unknown) =>
-  ({ id, run: 'run', kind, supersedes: null, body }) as unknown as DeviceEntry
+const entry = (id: string, kind: 'run' | 'reading', body: unknown, schemaVersion = schemaVersions[kind]) =>
+  ({ id, run: 'run', kind, schemaVersion, supersedes: null, body }) as unknown as DeviceEntry
 
 test('a reading may correct only what is here of the same thing, and recheck only what it can prove', () => {
   const demo = demoProject()
@@ -44,4 +45,44 @@ test('a run that is opened crosses from the worker to the page whole: there is n
   expect(opened.drawn.ok && opened.drawn.value.judged.judgement.verdicts.length).toBeGreaterThan(100)
   // The platform's own way of copying between a page and its worker (HTML standard, structured data).
   expect(structuredClone(opened)).toEqual(opened)
+})
+
+describe('an offset that was read before its side was asked', () => {
+  const of = 'post-1/flare-offset'
+  const body = { id: 'old', of, value: '48 in', by: 'R. Quist', at: '2026-05-04T15:30:00.000Z', corrects: null }
+  const run = entry('run', 'run', JSON.parse(demoProject().run))
+  const keptWith = (...readings: DeviceEntry[]) => {
+    const kept = readKeptRun(run, readings)
+    if (!kept.ok) throw new Error('the readings cannot be read', { cause: kept.error })
+    const { drawn } = openedRun(kept.value)
+    if (!drawn.ok) throw new Error('the run cannot be laid out')
+    return drawn.value.judged
+  }
+
+  test('is kept and shown beside newer ones, and is unread for its side alone', () => {
+    const newer = { ...body, id: 'new', of: 'post-2/lateral-offset', value: '40 in', side: 'toward' }
+    const judged = keptWith(entry('old', 'reading', body, 1), entry('new', 'reading', newer))
+    expect(judged.readings.map(({ answer }) => answer)).toMatchObject([
+      { value: 48 * 25_400_000 },
+      { value: 40 * 25_400_000, side: 'toward' },
+    ])
+    expect(judged.readings[0]!.answer).not.toHaveProperty('side')
+    expect(judged.judgement.verdicts.find(({ requirement }) => requirement === of)).toMatchObject({
+      verdict: 'unread',
+      because: { kind: 'side not stated' },
+      readings: ['old'],
+    })
+  })
+
+  test('is carried by a file as it was written: the server knows it under its id', () => {
+    const carried = (schemaVersion: number, raw: object) => {
+      const read = readAlone('phone.json', { schemaVersion, body: raw })
+      return read.ok ? sameReadingBody(schemaVersion, read.value) : read.error
+    }
+    const old = carried(1, body)
+    expect(old).toMatchObject({ of, value: '48 in', corrects: null })
+    expect(old).not.toHaveProperty('side')
+    expect(carried(2, { ...body, side: 'away' })).toMatchObject({ side: 'away' })
+    expect(carried(2, body)).toMatchObject([{ place: 'readings[0].side' }])
+  })
 })

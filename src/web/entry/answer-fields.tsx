@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact'
+import type { Side } from '../../core/measurement/reading.ts'
 import type { RequirementLook } from '../../core/requirements/requirement.ts'
 import { m, say } from '../messages.ts'
 import type { Draft } from './draft.ts'
@@ -10,6 +11,8 @@ interface Props {
   readonly kind: RequirementLook['kind']
   /** Whether it may be taken out of judging with a reason. */
   readonly maySetAside: boolean
+  /** Whether it is an offset, whose side is asked. */
+  readonly isSided: boolean
   readonly units: 'us' | 'metric'
   readonly draft: Draft
   readonly change: (changes: Partial<Draft>) => void
@@ -20,17 +23,32 @@ interface Props {
 }
 
 /** The fields for what is seen or measured, and the answers instead: that it could not be seen, or does not apply. */
-export function AnswerFields({ look, kind, maySetAside, units, draft, change, last, children }: Props) {
+export function AnswerFields({ look, kind, maySetAside, isSided, units, draft, change, last, children }: Props) {
   return (
     <div class="answer">
+      {draft.mode === 'answer' && kind === 'measure' && isSided && (
+        <Choices
+          legend={m.entry.side}
+          name="side"
+          choices={sides.map((side) => [side, m.entry.sides[side]])}
+          chosen={draft.side}
+          choose={(side) => change({ side: side as Side })}
+        />
+      )}
       {draft.mode === 'answer' && kind === 'measure' && (
-        <LengthField text={draft.text} units={units} change={(text) => change({ text })}>
+        <LengthField
+          text={draft.text}
+          units={units}
+          after={isSided && draft.side !== null ? m.entry.sides[draft.side].toLowerCase() : null}
+          change={(text) => change({ text })}
+        >
           {children}
         </LengthField>
       )}
       {draft.mode === 'answer' && kind === 'choose' && look.kind === 'choose' && (
         <Choices
           legend={m.entry.choice}
+          name="choice"
           choices={look.choices.map(({ id, label }) => [id, say(label, units)])}
           chosen={draft.choice}
           choose={(choice) => change({ choice })}
@@ -39,6 +57,7 @@ export function AnswerFields({ look, kind, maySetAside, units, draft, change, la
       {draft.mode === 'answer' && kind === 'confirm' && (
         <Choices
           legend={m.entry.confirm}
+          name="choice"
           choices={[
             ['yes', m.entry.yes],
             ['no', m.entry.no],
@@ -87,24 +106,29 @@ export function AnswerFields({ look, kind, maySetAside, units, draft, change, la
   )
 }
 
+const sides: readonly Side[] = ['away', 'toward']
+
 interface ChoicesProps {
   readonly legend: string
+  /** A side is asked beside a length, which the hand comes to first. */
+  readonly name: 'choice' | 'side'
   readonly choices: readonly (readonly [id: string, label: string])[]
   readonly chosen: string | null
   readonly choose: (id: string) => void
 }
 
-const Choices = ({ legend, choices, chosen, choose }: ChoicesProps) => (
-  <fieldset class="choices">
+const Choices = ({ legend, name, choices, chosen, choose }: ChoicesProps) => (
+  <fieldset class={`choices ${name}`}>
     <legend>{legend}</legend>
     {choices.map(([id, label], i) => (
       <label key={id} class="choice">
         <input
           type="radio"
-          name="choice"
+          name={name}
           value={id}
           checked={chosen === id}
-          data-first={chosen === null ? i === 0 : chosen === id}
+          data-first={name === 'choice' && (chosen === null ? i === 0 : chosen === id)}
+          data-side={name === 'side' || undefined}
           onChange={() => choose(id)}
         />
         <span>{label}</span>

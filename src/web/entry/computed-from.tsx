@@ -4,7 +4,7 @@ import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { m } from '../messages.ts'
 import { requirementPath } from '../route.ts'
-import { answerWords, measurableWords } from './reading-words.ts'
+import { measurableWords, readWords } from './reading-words.ts'
 
 interface Props {
   readonly judged: JudgedRun
@@ -20,7 +20,7 @@ export function ComputedFrom({ judged, requirement, of, run }: Props) {
   const current = currentReadings(judged.readings)
   const wordsOf = (id: string): string => {
     const reading = current.get(id)
-    return reading === undefined ? m.entry.missing : answerWords(reading.answer, requirement)
+    return reading === undefined ? m.entry.missing : readWords(reading, requirement)
   }
   return (
     <details class="computed-from" open={of !== requirement.id}>

@@ -1,4 +1,4 @@
-import type { Answer } from '../../core/measurement/reading.ts'
+import type { Answer, Side } from '../../core/measurement/reading.ts'
 import type { RequirementLook } from '../../core/requirements/requirement.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import type { LengthUnit } from '../../core/units/exact-length.ts'
@@ -9,6 +9,8 @@ import { parseLength } from '../../core/units/length-text.ts'
 export interface Draft {
   readonly mode: 'answer' | 'cannot see' | 'does not apply'
   readonly text: string
+  /** Of an offset: nothing is chosen for anybody. */
+  readonly side: Side | null
   readonly choice: string | null
   readonly yes: boolean | null
   readonly because: string
@@ -19,25 +21,38 @@ export interface Draft {
 export const emptyDraft: Draft = {
   mode: 'answer',
   text: '',
+  side: null,
   choice: null,
   yes: null,
   because: '',
   corrects: null,
 }
 
-export const isEmpty = ({ mode, text, choice, yes, because, corrects }: Draft): boolean =>
-  mode === 'answer' && text === '' && choice === null && yes === null && because === '' && corrects === null
+export const isEmpty = ({ mode, text, side, choice, yes, because, corrects }: Draft): boolean =>
+  mode === 'answer' &&
+  text === '' &&
+  side === null &&
+  choice === null &&
+  yes === null &&
+  because === '' &&
+  corrects === null
 
 export type DraftProblem =
   | { readonly kind: 'nothing given' }
   | { readonly kind: 'no reason given' }
   | { readonly kind: 'no length'; readonly problem: LengthProblem }
+  | { readonly kind: 'no side given' }
+  | { readonly kind: 'offset below zero' }
 
-/** The answer that the draft gives; a length without a unit is in `bareUnit`. */
+/**
+ * The answer that the draft gives; a length without a unit is in `bareUnit`.
+ * @param isSided  whether it is an offset, which is on one side of its line or on the other
+ */
 export function draftAnswer(
   draft: Draft,
   kind: RequirementLook['kind'],
   bareUnit: LengthUnit,
+  isSided: boolean,
 ): Result<Answer, DraftProblem> {
   if (draft.mode === 'cannot see') return ok({ kind: 'cannot see' })
   if (draft.mode === 'does not apply') {
@@ -50,5 +65,8 @@ export function draftAnswer(
   const length = parseLength(draft.text, bareUnit)
   if (!length.ok) return err({ kind: 'no length', problem: length.error })
   const { nanometres, unit } = length.value
-  return ok({ kind: 'length', value: nanometres, unit, resolution: null })
+  const answer = { kind: 'length', value: nanometres, unit, resolution: null } as const
+  if (!isSided || nanometres === 0) return ok(answer)
+  if (nanometres < 0) return err({ kind: 'offset below zero' })
+  return draft.side === null ? err({ kind: 'no side given' }) : ok({ ...answer, side: draft.side })
 }

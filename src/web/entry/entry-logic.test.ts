@@ -51,8 +51,13 @@ describe('lastAnswer', () => {
       reading('post-9/rail-height', { kind: 'cannot see' }),
     ]
     const answer = lastAnswer(requirement('post-8/rail-height'), byId, said)!
-    expect(draftOf(answer)).toEqual({ mode: 'answer', text: '787 mm' })
+    expect(draftOf(answer)).toEqual({ mode: 'answer', text: '787 mm', side: null })
     expect(lastAnswer(requirement('post-8/block'), byId, said)).toBeNull()
+  })
+
+  test('of an offset takes its side along', () => {
+    const offset = { kind: 'length', value: 304_800_000, unit: 'in', resolution: null, side: 'toward' } as const
+    expect(draftOf(offset)).toEqual({ mode: 'answer', text: '12 in', side: 'toward' })
   })
 
   test('is no choice that is not on offer here', () => {

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { isOffset } from '../../core/measurement/offset-side.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { NearMark } from '../../documents/day-report.ts'
@@ -19,7 +20,7 @@ import type { Drafts } from './drafts.ts'
 import { History } from './history.tsx'
 import { draftOf, lastAnswer } from './last-answer.ts'
 import { LiveVerdict } from './live-verdict.tsx'
-import { answerWords, limitsWords, measurableWords, placeWords } from './reading-words.ts'
+import { answerWords, limitsWords, measurableWords, placeWords, readWords } from './reading-words.ts'
 import { OldAndNew } from './recheck.tsx'
 import { RequirementFacts } from './requirement-facts.tsx'
 import { SameFor, type Span } from './same-for.tsx'
@@ -70,7 +71,8 @@ export function EntryPanel(props: Props) {
   latest.current = draft
   useFocusOnArrival(panel, draft.mode)
 
-  const answer = draftAnswer(draft, kind, units === 'us' ? 'in' : 'mm')
+  const isSided = isOffset(of)
+  const answer = draftAnswer(draft, kind, units === 'us' ? 'in' : 'mm', isSided)
   const failure = drafts.failed.find((one) => one.of === of)
   const steps = useMemo(() => stepsFrom(judged, kept.id, at, of), [judged, kept.id, at, of])
   const item = useMemo(
@@ -126,7 +128,8 @@ export function EntryPanel(props: Props) {
     const missing = reading === null ? (answer.ok ? null : answer.error) : null
     if (reading === null || reading.by === '') {
       setComplaint(missing === null ? m.entry.byMissing : complaintWords(missing))
-      const field = panel.current?.querySelector<HTMLElement>(missing === null ? '[data-by]' : '[data-first]')
+      const asked = missing === null ? '[data-by]' : missing.kind === 'no side given' ? '[data-side]' : '[data-first]'
+      const field = panel.current?.querySelector<HTMLElement>(asked)
       field?.closest('details')?.setAttribute('open', '')
       field?.focus()
       return
@@ -273,6 +276,7 @@ export function EntryPanel(props: Props) {
             look={requirement.look}
             kind={kind}
             maySetAside={isDirect && requirement.maySetAside}
+            isSided={isSided}
             units={units}
             draft={draft}
             change={change}
@@ -337,7 +341,7 @@ function Correcting(props: { judged: JudgedRun; draft: Draft; at: number; stop: 
   if (old === undefined) return null
   return (
     <p class="correcting">
-      {m.entry.correcting(answerWords(old.answer, judged.requirements[at]!))}{' '}
+      {m.entry.correcting(readWords(old, judged.requirements[at]!))}{' '}
       <button type="button" class="button small" onClick={stop}>
         {m.entry.correctStop}
       </button>
@@ -352,6 +356,10 @@ function complaintWords(problem: DraftProblem): string {
       return m.entry.answerMissing
     case 'no reason given':
       return m.entry.becauseMissing
+    case 'no side given':
+      return m.entry.sideMissing
+    case 'offset below zero':
+      return m.entry.sideInstead
   }
 }
 

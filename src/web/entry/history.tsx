@@ -6,7 +6,7 @@ import { describeWithoutEffect } from '../../core/verdicts/without-effect.ts'
 import { instrumentsOf } from '../../operations/instruments-of.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { m, say } from '../messages.ts'
-import { answerWords, momentWords } from './reading-words.ts'
+import { momentWords, readWords } from './reading-words.ts'
 
 interface Props {
   readonly judged: JudgedRun
@@ -31,13 +31,13 @@ export function History({ judged, requirement, of, rivals, correct, undo }: Prop
       {readings.length === 0 && <p>{m.entry.noHistory}</p>}
       <ul class="plain">
         {readings.map((reading) => {
-          const { id, answer, at, by, instrument, where, together, corrects, photos } = reading
+          const { id, at, by, instrument, where, together, corrects, photos } = reading
           const hasRivals = corrects !== null && (rivals.get(corrects)?.includes(id) ?? false)
           const vain = judged.judgement.withoutEffect.filter((one) => one.reading === id)
           return (
             <li key={id} class={corrected.has(id) ? 'past-reading struck' : 'past-reading'}>
               <p>
-                <b>{answerWords(answer, requirement)}</b>
+                <b>{readWords(reading, requirement)}</b>
                 {id === current && <span class="tag">{m.entry.governs}</span>}
                 {corrected.has(id) && <span class="tag">{m.entry.corrected}</span>}
                 {together !== null && <span class="tag">{m.entry.together}</span>}

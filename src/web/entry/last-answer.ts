@@ -40,7 +40,7 @@ export function draftOf(answer: Answer): Partial<Draft> {
     case 'length': {
       const written = lengthToText(answer) as { value: string | number; unit?: string }
       const text = typeof written.value === 'string' ? written.value : `${written.value} ${written.unit ?? ''}`.trim()
-      return { mode: 'answer', text }
+      return { mode: 'answer', text, side: answer.side ?? null }
     }
     case 'choice':
       return { mode: 'answer', choice: answer.choice }

@@ -9,6 +9,8 @@ import { Keypad } from './keypad.tsx'
 interface Props {
   readonly text: string
   readonly units: 'us' | 'metric'
+  /** What else was understood of it, in words. */
+  readonly after: string | null
   readonly change: (text: string) => void
   /** Stands between field and keypad. */
   readonly children: ComponentChildren
@@ -17,7 +19,7 @@ interface Props {
 const hasTouch = (): boolean => matchMedia('(pointer: coarse)').matches
 
 /** A length in any way the trade writes it, by keyboard or keypad, and what was understood of it. */
-export function LengthField({ text, units, change, children }: Props) {
+export function LengthField({ text, units, after, change, children }: Props) {
   const field = useRef<HTMLInputElement>(null)
   const [isOwnKeypad, setOwnKeypad] = useState(hasTouch)
   const bareUnit = units === 'us' ? 'in' : 'mm'
@@ -80,7 +82,7 @@ export function LengthField({ text, units, change, children }: Props) {
         {text.trim() === ''
           ? ' '
           : parsed.ok
-            ? `${m.entry.understood}: ${echoLength(parsed.value.nanometres, parsed.value.unit)}`
+            ? `${m.entry.understood}: ${echoLength(parsed.value.nanometres, parsed.value.unit)}${after === null ? '' : `, ${after}`}`
             : `${m.entry.notUnderstood}. ${say(describeLengthProblem(parsed.error))}`}
       </p>
       {children}

@@ -1,6 +1,7 @@
 import { lengthText, limitsText } from '../../core/hardware/dimension-text.ts'
 import type { Dimension } from '../../core/hardware/hardware-sheet.ts'
-import type { Answer } from '../../core/measurement/reading.ts'
+import { lacksSide } from '../../core/measurement/offset-side.ts'
+import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Place, Requirement } from '../../core/requirements/requirement.ts'
 import { exactLength, lengthIn } from '../../core/units/exact-length.ts'
 import { describeReason, measuredText } from '../../core/verdicts/describe-reason.ts'
@@ -8,11 +9,18 @@ import type { Unproven, VerdictReason } from '../../core/verdicts/verdict.ts'
 import { language } from '../language.ts'
 import { m, say } from '../messages.ts'
 
-/** What a reading of `requirement` says. */
+/** What a reading of `requirement`, or of what it is computed from, says. */
+export const readWords = (reading: Pick<Reading, 'of' | 'answer'>, requirement: Pick<Requirement, 'look'>): string =>
+  `${answerWords(reading.answer, requirement)}${lacksSide(reading) ? `, ${m.entry.sideNotStated}` : ''}`
+
+/** What an answer to `requirement` says. */
 export function answerWords(answer: Answer, { look }: Pick<Requirement, 'look'>): string {
   switch (answer.kind) {
     case 'length':
-      return measuredText(lengthIn(answer.value, answer.unit), answer.unit)
+      return [
+        measuredText(lengthIn(answer.value, answer.unit), answer.unit),
+        ...(answer.side === undefined ? [] : [m.entry.sides[answer.side].toLowerCase()]),
+      ].join(' ')
     case 'choice':
       return say(
         (look.kind === 'choose' && look.choices.find(({ id }) => id === answer.choice)?.label) || answer.choice,

@@ -2,7 +2,7 @@ import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
 import { m } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
-import { answerWords, momentWords } from './reading-words.ts'
+import { momentWords, readWords } from './reading-words.ts'
 
 /** What was read when it failed, beside what was read since. */
 export function OldAndNew({ item, requirement }: { readonly item: PunchItem; readonly requirement: Requirement }) {
@@ -23,7 +23,7 @@ export function OldAndNew({ item, requirement }: { readonly item: PunchItem; rea
               m.findings.notYet
             ) : (
               <>
-                <b>{answerWords(judged.reading.answer, requirement)}</b>
+                <b>{readWords(judged.reading, requirement)}</b>
                 <VerdictMark word={judged.verdict.verdict} />
                 <span class="hint">
                   {momentWords(judged.reading.at)}, {judged.reading.by}

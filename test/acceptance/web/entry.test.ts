@@ -24,7 +24,12 @@ const open = (page: Page, path = ''): Promise<unknown> => page.goto(`${server.ad
 const length = (page: Page) => page.getByLabel(/^Length/)
 const must = (page: Page) => page.locator('#must')
 
-type ServerReading = { readonly value: string; readonly corrects: string | null; readonly id: string }
+type ServerReading = {
+  readonly value: string
+  readonly side?: string
+  readonly corrects: string | null
+  readonly id: string
+}
 
 async function readingsOf(what: string): Promise<readonly ServerReading[]> {
   const { readings } = await (await fetch(`${server.address}/api/runs/${run}`)).json()
@@ -137,19 +142,29 @@ test('a run file is taken in, or every problem of it is listed', async ({ page }
   await expect(page.locator('.title-verdict')).toHaveText('not yet known')
 })
 
-test('a computed value is read by what it is computed from', async ({ page }) => {
+test('a computed value is read by what it is computed from, an offset with its side', async ({ page }) => {
   await open(page, '/walk/post-1/flare-offset')
   await expect(page.locator('.live')).toContainText('computed')
   await page.getByText('What is read').click()
   await page.getByRole('link', { name: /Lateral offset of post 1 / }).click()
   await page.getByLabel('Read by').fill('R. Quist')
+  await expect(page.getByRole('radio', { checked: true })).toHaveCount(0)
+  await length(page).fill('48')
+  await page.getByRole('button', { name: 'Save and next' }).click()
+  await expect(page.getByRole('alert')).toHaveText('Say on which side: away from traffic or toward it.')
+  await expect(page.getByRole('radio', { name: 'Away from traffic' })).toBeFocused()
+  await page.getByText('Toward traffic', { exact: true }).click()
+  await expect(page.locator('.live')).toContainText('fails')
+  await expect(page.locator('#length-echo')).toContainText('toward traffic')
+  await page.getByText('Away from traffic', { exact: true }).click()
+  await expect(page.locator('.live')).toContainText('meets')
   await length(page).fill('2 ft')
   await expect(page.locator('.live')).toContainText('fails')
   await length(page).fill('48')
   await expect(page.locator('.live')).toContainText('meets')
   await page.getByRole('button', { name: 'Save and next' }).click()
   await expect(page.locator('.entry-of')).not.toHaveText('Lateral offset of post 1')
-  await expectOnServer('post-1/lateral-offset', { value: '48 in' })
+  await expectOnServer('post-1/lateral-offset', { value: '48 in', side: 'away' })
 })
 
 test('a correction names the reading that it corrects', async ({ page }) => {

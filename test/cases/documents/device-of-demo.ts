@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import type { DeviceFile } from '../../../src/formats/entry/device-file.ts'
 import type { Entry, EntryKind } from '../../../src/formats/entry/entry-kinds.ts'
+import { schemaVersions } from '../../../src/formats/entry/sign-off.ts'
 import { writeReadings } from '../../../src/formats/readings/readings-file.ts'
 import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
 import { recordText } from '../../../src/operations/sign-off.ts'
@@ -26,7 +27,7 @@ const entry = (name: string, kind: EntryKind, body: unknown, more: Partial<Entry
     id: name === 'run' ? run : idOf(0xf000 + others.indexOf(name)),
     run,
     kind,
-    schemaVersion: 1,
+    schemaVersion: schemaVersions[kind],
     author: 'T. Alvarez',
     device: 'phone',
   },
