@@ -1,10 +1,11 @@
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, test } from 'vitest'
 import { describeReason } from '../../../src/core/verdicts/describe-reason.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
 import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../../../src/operations/require-run.ts'
+import { sayWithRest } from '../../../src/words/spanish/say-in-spanish.ts'
 
 type End = 'first' | 'second'
 type Units = 'us' | 'metric'
@@ -273,4 +274,22 @@ describe('the remedy of an end that is off', () => {
     expect(after).toBeCloseTo(48, 2)
     expect(verdictOn(flared, of, [{ of, value: after, unit: 'in', side: 'away' }]).verdict).toBe('meets')
   })
+})
+
+test('reasons and remedies of offsets are said in Spanish', () => {
+  const of = flareOf(flared).id
+  const logs = [
+    [[{ of, value: '40 in', side: 'away' }], 2],
+    [[{ of, value: '60 1/2 in', side: 'away' }], 2],
+    [[{ of, value: '12 in', side: 'toward' }], 2],
+    [[{ of, value: '12 in' }], 1],
+    [[{ of, value: '48 in' }], 1],
+    [offsets(flared, -12, 0), 2],
+  ] as const
+  for (const [readings, version] of logs) {
+    const { verdicts, findings } = judged(flared, readings, version)
+    const { because } = verdicts.find(({ requirement }) => requirement === of)!
+    for (const sentence of [describeReason(because), ...findings.map(({ remedy }) => remedy)])
+      expect(sayWithRest(sentence).left, sentence).toEqual([])
+  }
 })
