@@ -184,6 +184,13 @@ describe('with an end unit that is flared itself', () => {
     expect(placed(run).staking.closure.largest).toBeLessThan(1e-6)
   })
 
+  it('closes where the flare of the unit begins between two posts, too', () => {
+    const between: EndSheet = { ...sheet, id: 'between-posts', flare: { ...flare!, overInches: 413 } }
+    const ends = { ...siteF1().barrier, approachEnd: between.id }
+    const other = required(runFor(siteF1({ barrier: ends, sheets: [plain, between] })).run)
+    expect(placed(other).staking.closure.largest).toBeLessThan(1e-6)
+  })
+
   it("judges the unit's offset from the flared line, by its posts alone", () => {
     const { posts, postOneAtInches } = run.model.layout
     const look = run.requirements.find(({ id }) => id === 'post-1/flare-offset')!.look
@@ -247,6 +254,31 @@ describe('where a flare cannot be staked', () => {
     const curveBegins = (at: number) => refusal(run, road([straightPart(at), curve(300)]))
     expect(curveBegins(bendStation - 0.001)).toMatch(/a radius of 500.000 m$/)
     expect(curveBegins(bendStation + 0.001)).toBe('staked')
+  })
+
+  it('refuses them at the second end alike', () => {
+    const { layout: whole } = required({
+      ...designed,
+      second: { sheet: plain.id },
+      need: { from: -600, to: 1200 },
+    }).model
+    const joint = Math.min(...whole.panels.filter(({ unit }) => unit === 'second').map(({ fromInches }) => fromInches))
+    const at = (inches: number) =>
+      required({
+        ...designed,
+        ...{ second: { sheet: plain.id }, need: { from: -600, to: 1200 } },
+        road: { ...designed.road, datumStation: '3+28.00' },
+        flare: { rate: 14, secondFrom: whole.postOneAtInches + joint + inches },
+      })
+    expect(refusal(at(0.0625))).toMatch(/^run: flare.secondFrom: expected a flare that begins on the run's own rail/)
+    expect(refusal(at(0))).toBe('staked')
+    expect(refusal(at(-0.0625))).toBe('staked')
+    const horizontal = layAlignment({ point: { easting: 0, northing: 0 }, azimuth: 0, station: 0 }, [
+      { length: 300, curvatureStart: 1 / 500, curvatureEnd: 1 / 500 },
+    ])
+    expect(refusal(at(0), { horizontal, equations: [], surface: null })).toMatch(
+      /^run: flare.secondFrom: .* a radius of 500.000 m$/,
+    )
   })
 })
 
