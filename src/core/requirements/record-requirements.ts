@@ -13,7 +13,7 @@ export function criteriaRequirement(model: RunModel, sheet: HardwareSheet, place
     ...fromRecord(sheet, place),
     id: `${key}/criteria`,
     topic: 'criteria',
-    must: `One crash test covers the criteria in force for the work and the speed of the road: ${sheet.name}.`,
+    must: 'One crash test of the hardware covers the criteria in force for the work and the speed of the road.',
     look: { kind: 'record', rule: { kind: 'criteria', hardware, at } },
     how: 'Compare letting date, kind of work and speed with the tests on the sheet; nothing has to be measured.',
     why: 'A level reached under older criteria says nothing of the newer ones. Standing hardware may serve out its life, at the speed that its test covers.',

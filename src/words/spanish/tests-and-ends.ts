@@ -21,6 +21,8 @@ export const testAndEndWords: SpanishWords = {
       'Compare la fecha de adjudicación, la clase de obra y la velocidad con los ensayos de la ficha; no hay nada que medir.',
     'A level reached under older criteria says nothing of the newer ones. Standing hardware may serve out its life, at the speed that its test covers.':
       'Un nivel alcanzado con criterios anteriores no dice nada de los nuevos. Los herrajes existentes pueden cumplir su vida útil, a la velocidad que cubre su ensayo.',
+    'One crash test of the hardware covers the criteria in force for the work and the speed of the road.':
+      'Un ensayo de choque de los herrajes cubre los criterios vigentes para la obra y la velocidad de la vía.',
     'W-beam barrier': 'baranda de doble onda',
     'W-beam terminal': 'terminal de baranda de doble onda',
     transition: 'transición',
@@ -75,10 +77,6 @@ export const testAndEndWords: SpanishWords = {
     ['not said: $', 'no se dice: $'],
     ['a $ with $', 'un $ con $'],
     ['Choose hardware with $.', 'Elija herrajes con $.'],
-    [
-      'One crash test covers the criteria in force for the work and the speed of the road: $.',
-      'Un ensayo de choque cubre los criterios vigentes para la obra y la velocidad de la vía: $.',
-    ],
     ['$ at the approach end', '$: en el extremo de llegada'],
     ['$ at the departure end', '$: en el extremo de salida'],
   ],
