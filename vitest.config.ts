@@ -15,7 +15,12 @@ export default defineConfig({
           name: 'slow',
           // Typesetting a whole packet takes seconds; the documents are tested with what is slow.
           include: [
-            ...['test/store/**/*.test.ts', 'test/acceptance/**/*.test.ts', 'test/referee/**/*.test.ts'],
+            ...[
+              'test/store/**/*.test.ts',
+              'test/acceptance/**/*.test.ts',
+              'test/referee/**/*.test.ts',
+              'test/soak/**/*.test.ts',
+            ],
             'test/cases/documents/**/*.test.ts',
           ],
           exclude: ['test/acceptance/web/**'],
