@@ -3,6 +3,7 @@ import { readFile, rename, rm, writeFile } from 'node:fs/promises'
 import { basename, dirname, join } from 'node:path'
 import type { Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { describeUnusual, type Unusual, unusualInReadings, unusualInRun } from '../formats/range/unusual.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
 import { type JudgedRun, judgeReadings } from '../operations/judge-readings.ts'
@@ -45,7 +46,16 @@ export const shownName = (file: string): string => (file === '-' ? 'standard inp
 /** A run file, or the result of the need command, which holds one. */
 export const loadRun = async (file: string): Promise<RunFile> => runIn(shownName(file), await readText(file))
 
-export const runIn = (name: string, text: string): RunFile => soundValue(readRun(name, runWithin(text) ?? text))
+export function runIn(name: string, text: string): RunFile {
+  const run = soundValue(readRun(name, runWithin(text) ?? text))
+  warn(name, unusualInRun(run))
+  return run
+}
+
+/** Says what is read and seldom right. */
+export function warn(name: string, unusual: readonly Unusual[]): void {
+  for (const one of unusual) say(`${name}: ${describeUnusual(one)}`)
+}
 
 function runWithin(text: string): string | null {
   try {
@@ -72,7 +82,9 @@ export function judgedBy(required: RequiredRun, name: string, text: string): Jud
     throw new BadInput([
       { file: name, place: 'run', expected: JSON.stringify(required.run.name), found: JSON.stringify(run) },
     ])
-  return soundValue(judgeReadings(name, required, readings))
+  const judged = soundValue(judgeReadings(name, required, readings))
+  warn(name, unusualInReadings(readings, required.requirements))
+  return judged
 }
 
 /** Writes a whole file or none: aside first, then into place. */

@@ -6,6 +6,7 @@ import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
 import { describeWithoutEffect } from '../core/verdicts/without-effect.ts'
 import { verdictOrder } from '../drawing/verdict-signs.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
+import { describeUnusual } from '../formats/range/unusual.ts'
 import { cautions } from './cautions.ts'
 import { groupBy } from './group-by.ts'
 import { type PhotoLine, photoLines } from './photo-lines.ts'
@@ -48,6 +49,8 @@ export interface RecordContents {
   readonly withoutEffect: readonly WithoutEffectLine[]
   readonly unconfirmed: readonly UnconfirmedLine[]
   readonly sources: readonly SourceLine[]
+  /** What of run file and readings is seldom right, in sentences. */
+  readonly unusual: readonly string[]
   readonly cautions: readonly string[]
   readonly photos: readonly PhotoLine[]
   /** Given on a device, the latest first. */
@@ -166,6 +169,7 @@ export function recordContents(
     withoutEffect: withoutEffectLines(input),
     unconfirmed: unconfirmedLines(requirements, sources),
     sources,
+    unusual: input.unusual.map(describeUnusual),
     cautions,
     photos: photoLines(lines, input.readings, photos, photosHere),
     signed: signed.map(signatureLine),

@@ -82,7 +82,7 @@ export function sampleInput(
   const requirements = deriveRequirements(model)
   const readings = readingsOf(requirements)
   const judgement = judgeRun(model, requirements, readings, { rule: run.decisionRule, instruments })
-  return { run, model, requirements, readings, judgement, instruments }
+  return { run, model, requirements, readings, judgement, unusual: [], instruments }
 }
 
 /** One reading of each requirement, all of them right; measured lengths at the nominal, else well inside the limit. */

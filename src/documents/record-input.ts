@@ -3,6 +3,7 @@ import type { Reading } from '../core/measurement/reading.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import type { Judgement } from '../core/verdicts/verdict.ts'
+import type { Unusual } from '../formats/range/unusual.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 
 /** A judged run: all that the documents of a run are written from. */
@@ -14,6 +15,8 @@ export interface RecordInput {
   /** All of them, the corrected ones too, in the order in which they were entered. */
   readonly readings: readonly Reading[]
   readonly judgement: Judgement
+  /** What of run file and readings is seldom right. */
+  readonly unusual: readonly Unusual[]
   /** Every instrument that a reading may name. */
   readonly instruments: readonly Instrument[]
 }

@@ -11,6 +11,7 @@ import type { TableValue } from '../core/need/tables/table.ts'
 import { ok, type Result } from '../core/result.ts'
 import type { Site, UnitSystem } from '../core/site/site.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { type Unusual, unusualInSite } from '../formats/range/unusual.ts'
 import { writeRun } from '../formats/run/write-run.ts'
 import { fitFacts } from './fit-facts.ts'
 import { layOutRun } from './lay-out-run.ts'
@@ -24,6 +25,8 @@ export interface NeedReport {
   readonly departure: DirectionReport | null
   readonly unit: 'ft' | 'm'
   readonly checks: readonly FitCheck[]
+  /** What of the site file is seldom right. */
+  readonly unusual: readonly Unusual[]
   /** The run that this need asks for, as a run file; null while system or ends are not chosen. */
   readonly run: unknown
   readonly installed: Installed | null
@@ -81,6 +84,7 @@ export function reportNeed(site: Site, need: Need): NeedReport {
     departure: departure === null ? null : reportOf(departure, site.units),
     unit: site.units === 'us' ? 'ft' : 'm',
     checks: checkFit(fitFacts(site, need, layout)),
+    unusual: unusualInSite(site),
     run: run === null ? null : (JSON.parse(writeRun(run)) as unknown),
     installed: layout === null ? null : installedOf(layout, site.units),
   }

@@ -4,6 +4,7 @@ import { err, ok, type Result } from '../core/result.ts'
 import { judgeRun } from '../core/verdicts/judge-run.ts'
 import type { Judgement } from '../core/verdicts/verdict.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { type Unusual, unusualInReadings, unusualInRun } from '../formats/range/unusual.ts'
 import { instrumentsOf } from './instruments-of.ts'
 import { readingCheck } from './reading-problems.ts'
 import type { RequiredRun } from './require-run.ts'
@@ -13,6 +14,8 @@ export interface JudgedRun extends RequiredRun {
   readonly judgement: Judgement
   /** Requirements judged by a limit that nobody confirmed against a document. */
   readonly unconfirmed: readonly Requirement[]
+  /** What of the run file and the readings is seldom right. */
+  readonly unusual: readonly Unusual[]
 }
 
 /**
@@ -46,5 +49,6 @@ export function judgeKnown(required: RequiredRun, readings: readonly Reading[]):
     readings,
     judgement,
     unconfirmed: requirements.filter(({ confirmation }) => confirmation === 'from memory'),
+    unusual: [...unusualInRun(run), ...unusualInReadings(readings, requirements)],
   }
 }

@@ -93,6 +93,7 @@ export function judgeOutput(judged: JudgedRun) {
       ...finding,
     })),
     unproven: unproven.map(({ requirement, place, why }) => ({ requirement, place: place.name, why })),
+    unusual: judged.unusual,
     unconfirmed: judged.unconfirmed.map(({ id, sheet }) => ({ requirement: id, sheet })),
   }
 }

@@ -2,9 +2,11 @@ import type { Reading } from '../core/measurement/reading.ts'
 import { measurableTopics } from '../core/requirements/derived-topics.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
+import { printDecimal } from '../core/units/decimal-text.ts'
 import { recheckedFinding } from '../core/verdicts/rechecks.ts'
 import { provenBy } from '../core/verdicts/without-effect.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { readingFault } from '../formats/range/reading-range.ts'
 import { instrumentsOf } from './instruments-of.ts'
 import type { RequiredRun } from './require-run.ts'
 
@@ -72,6 +74,9 @@ function inAnswer({ answer }: Reading, requirement: Requirement, problem: Proble
     const found = answer.kind === 'length' ? 'length' : answer.kind === 'choice' ? 'choice' : 'confirmation'
     return [problem('', answerFor(requirement), `a ${found}`)]
   }
+  const beyond = answer.kind === 'length' ? readingFault(requirement, answer.value) : null
+  if (beyond !== null && answer.kind === 'length')
+    return [problem('value', beyond, `${printDecimal(answer.value, answer.unit, 3)} ${answer.unit}`)]
   return []
 }
 

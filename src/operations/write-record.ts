@@ -51,11 +51,12 @@ export async function writeRecord(judged: JudgedRun, options: RecordOptions): Pr
   return writeRecordPdf(contents, pictures, { page, lie })
 }
 
-export const recordInput = ({ run, model, requirements, readings, judgement }: JudgedRun): RecordInput => ({
+export const recordInput = ({ run, model, requirements, readings, judgement, unusual }: JudgedRun): RecordInput => ({
   run,
   model,
   requirements,
   readings,
   judgement,
+  unusual,
   instruments: instrumentsOf(run),
 })

@@ -75,6 +75,12 @@ export function mutated(original: Uint8Array, random: Random): Uint8Array {
 }
 
 function changedValues(text: string, random: Random): string {
+  // One document, or several of a line each, one of which is changed.
+  const lines = text.split('\n')
+  if (lines.length > 1 && lines.every((line) => line.startsWith('{'))) {
+    const at = Math.floor(random() * lines.length)
+    return lines.with(at, changedValues(lines[at]!, random)).join('\n')
+  }
   if (!/^\s*\{/.test(text)) return changedNumbers(text, random)
   let value: unknown = JSON.parse(text)
   const times = 1 + Math.floor(random() ** 3 * 5)

@@ -284,9 +284,10 @@ function exerciseTexts(input: Uint8Array): Outcome {
 const exercisePicture = (input: Uint8Array): Outcome => (pictureFault(input) === null ? 'through' : 'refused')
 
 async function exercisePacket(input: Uint8Array): Promise<Outcome> {
-  const { run, readings } = JSON.parse(decode(input)) as { run: unknown; readings: unknown }
-  const runFile = readRun('run.json', JSON.stringify(run))
-  const list = readReadings('readings.json', JSON.stringify(readings))
+  // Two files in one, so that both can change; a spoilt first line leaves no run.
+  const [run = '', readings = ''] = decode(input).split('\n')
+  const runFile = readRun('run.json', run)
+  const list = readReadings('readings.json', readings)
   if (!runFile.ok || !list.ok) return 'refused'
   const all = judged(runFile.value, list.value.readings)
   if (all === null) return 'refused'
@@ -330,7 +331,7 @@ export const subjects: readonly Subject[] = [
   { name: 'picture', seeds: [pngOf(3, 2)], exercise: exercisePicture },
   {
     name: 'packet',
-    seeds: [json({ run: demoRun, readings: JSON.parse(demo.readings) })],
+    seeds: [encode(`${JSON.stringify(demoRun)}\n${JSON.stringify(JSON.parse(demo.readings))}`)],
     exercise: exercisePacket,
   },
 ]

@@ -1,7 +1,7 @@
 import { readSite } from '../../formats/site/read-site.ts'
 import { computeNeed, type DirectionReport, type NeedReport, needProblem } from '../../operations/compute-need.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
-import { print, printJson, readText, say, shownName, soundValue, writeWhole } from '../io.ts'
+import { print, printJson, readText, say, shownName, soundValue, warn, writeWhole } from '../io.ts'
 
 export const needCommand: Command = {
   name: 'need',
@@ -19,6 +19,7 @@ export const needCommand: Command = {
     const site = soundValue(readSite(shownName(file), await readText(file)))
     const need = computeNeed(site)
     if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
+    warn(shownName(file), need.value.unusual)
     if (options.json) printJson(need.value)
     else printNeed(need.value)
     if (options.output !== null) {

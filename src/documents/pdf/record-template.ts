@@ -301,6 +301,12 @@ export const recordTemplate = String.raw`${pageFrame}
   ..doc.sources.map(source => (str(source.number), source.title, source.edition)).flatten(),
 )
 
+#if doc.unusual.len() > 0 {
+  [= Unusual values]
+  [These were read as they stand and are seldom right. Look at each again.]
+  list(..doc.unusual)
+}
+
 = Cautions
 #list(..doc.cautions)
 

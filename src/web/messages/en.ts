@@ -365,6 +365,8 @@ export const en = {
     unconfirmed: 'Limits that nobody has confirmed',
     unconfirmedHow: 'These requirements are judged by a limit from memory, which was checked against no document.',
     noneUnconfirmed: 'Every limit has a source.',
+    unusual: 'Unusual values',
+    unusualHow: 'These were read as they stand and are seldom right. Look at each again.',
   },
   layout: {
     why: 'Why so',

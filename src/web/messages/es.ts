@@ -366,6 +366,8 @@ export const es: Messages = {
     unconfirmed: 'Límites que nadie ha confirmado',
     unconfirmedHow: 'Estos requisitos se juzgan por un límite de memoria, que no se cotejó con ningún documento.',
     noneUnconfirmed: 'Cada límite tiene una fuente.',
+    unusual: 'Valores no habituales',
+    unusualHow: 'Se leyeron como están y rara vez son correctos. Mire cada uno otra vez.',
   },
   layout: {
     why: 'Por qué así',

@@ -83,6 +83,7 @@ export const siteEn = {
       'nothing to shield': 'nothing to shield',
     },
     notes: 'Notes',
+    unusual: 'Unusual values: look at each again',
     sources: 'Numbers from tables',
     noSources: 'No number was taken from a table.',
     what: {

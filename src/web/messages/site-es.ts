@@ -86,6 +86,7 @@ export const siteEs: SiteWords = {
       'nothing to shield': 'nada que proteger',
     },
     notes: 'Notas',
+    unusual: 'Valores no habituales: mire cada uno otra vez',
     sources: 'Números de las tablas',
     noSources: 'Ningún número se tomó de una tabla.',
     what: {

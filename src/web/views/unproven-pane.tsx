@@ -1,3 +1,4 @@
+import { describeUnusual } from '../../formats/range/unusual.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { placeWords, unprovenWords } from '../entry/reading-words.ts'
 import { m, say } from '../messages.ts'
@@ -42,6 +43,17 @@ export function UnprovenPane({ judged, run }: { readonly judged: JudgedRun; read
           </li>
         ))}
       </ul>
+      {judged.unusual.length > 0 && (
+        <>
+          <h2>{m.run.withCount(m.unproven.unusual, judged.unusual.length)}</h2>
+          <p>{m.unproven.unusualHow}</p>
+          <ul class="plain">
+            {judged.unusual.map((one) => (
+              <li key={one.place}>{say(describeUnusual(one), judged.run.units)}</li>
+            ))}
+          </ul>
+        </>
+      )}
     </section>
   )
 }

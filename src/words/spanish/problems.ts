@@ -173,6 +173,7 @@ export const problemWords: SpanishWords = {
     ['a radius of at most #', 'un radio de a lo más #'],
     ['coordinates of at most #', 'coordenadas de a lo más #'],
     ['_ of at most #', '_ de a lo más #'],
+    ['_: # is unusual, usual is # to #', '_: # no es habitual, lo habitual es # a #'],
     ['a value of at least #', 'un valor de al menos #'],
     ['a value of at most #', 'un valor de a lo más #'],
     ['a value of more than #', 'un valor de más de #'],

@@ -3,6 +3,7 @@ import { describeLengthProblem } from '../../../src/core/units/length-problem.ts
 import { parseLength } from '../../../src/core/units/length-text.ts'
 import { describeStationProblem, parseStation } from '../../../src/core/units/station.ts'
 import { findJsonFault } from '../../../src/formats/json-fault.ts'
+import { describeUnusual } from '../../../src/formats/range/unusual.ts'
 import { brokenReadings } from '../../../src/formats/readings/readings-fixtures.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { brokenRuns } from '../../../src/formats/run/run-fixtures.ts'
@@ -68,7 +69,12 @@ export function textsOfProblems(): string[] {
   const files = [...brokenReadings, ...brokenRuns, ...brokenSheets, ...brokenSites].flatMap(({ problems }) =>
     problems.flatMap((text) => /expected (.*), found (.*)$/s.exec(text)?.slice(1) ?? []),
   )
-  return [...lengths, ...stations, ...faults, ...files, ...textsOfRefusedRuns(), ...textsOfUnstakedRuns()]
+  const unusual = [
+    describeUnusual({ place: 'road.speed', value: 95, unit: 'mi/h', low: 25, high: 80 }),
+    describeUnusual({ place: 'r1 (post-3/rail-height)', value: 9.9375, unit: 'in', low: 10, high: 52 }),
+    describeUnusual({ place: 'road.lanes', value: 14, unit: '', low: 1, high: 12 }),
+  ]
+  return [...lengths, ...stations, ...faults, ...files, ...unusual, ...textsOfRefusedRuns(), ...textsOfUnstakedRuns()]
 }
 
 const noRuns: readonly object[] = [
