@@ -2,6 +2,7 @@ import { payRoundings } from '../core/quantities/pay-length.ts'
 import type { Boundary } from '../core/quantities/run-length.ts'
 import { type PaperName, paperNames } from '../drawing/paper.ts'
 import { pointOrders } from '../formats/csv/write-points.ts'
+import { day } from '../formats/range/ranged.ts'
 import type { PacketOptions } from '../operations/packet-options.ts'
 import { badWords, type CommandOptions } from './command.ts'
 
@@ -23,7 +24,7 @@ export function payOf({ pay, boundaries }: CommandOptions): PacketOptions['pay']
 
 function boundaryOf(words: string): Boundary {
   if (words === 'splice' || words === 'listed length') return { kind: words }
-  const [, number] = /^post (\d+)$/.exec(words) ?? []
+  const [, number] = /^post (\d{1,3})$/.exec(words) ?? []
   if (number === undefined) throw badWords('--boundaries with splice, listed length or post N', words)
   return { kind: 'post', number: Number(number) }
 }
@@ -39,13 +40,10 @@ export function stakeColumnsOf(options: CommandOptions): PacketOptions['stakes']
 /** When it is printed and by whom, as its files state it. */
 export function printingOf({ date, author }: CommandOptions): Pick<PacketOptions, 'printedAt' | 'author'> {
   const form = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d(\.\d+)?)?(Z|[+-]\d\d:\d\d)?)?$/
-  if (date !== null && !(form.test(date) && isDay(date.slice(0, 10)) && !Number.isNaN(Date.parse(date))))
+  if (
+    date !== null &&
+    !(form.test(date) && day.safeParse(date.slice(0, 10)).success && !Number.isNaN(Date.parse(date)))
+  )
     throw badWords('--date as 2026-05-12 or 2026-05-12T10:05-06:00', date)
   return { printedAt: date ?? new Date().toISOString(), author: author ?? '' }
-}
-
-/** The calendar has it: a day past the end of a month would be taken for one of the next. */
-function isDay(day: string): boolean {
-  const at = new Date(`${day}T00:00:00Z`)
-  return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(day)
 }

@@ -5,6 +5,7 @@ import type { Metres } from '../core/units/quantity.ts'
 import type { LinearUnit } from '../formats/landxml/landxml.ts'
 import { readLandXml } from '../formats/landxml/read-landxml.ts'
 import { loadReferenceSystem, type ReferenceProblem, type ReferenceSystem } from '../formats/map/reference-system.ts'
+import { lengthFault } from '../formats/range/ranged.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import { readSite } from '../formats/site/read-site.ts'
 import type { PacketPlace } from '../operations/packet-options.ts'
@@ -24,6 +25,8 @@ export async function placeOf(run: RunFile, options: CommandOptions): Promise<Pa
   if (!length.ok) throw badWords(`--offset: ${describeLengthProblem(length.error)}`, offset)
   if (length.value.nanometres < 0) throw badWords('--offset without a sign: the run file says the side', offset)
   const away: Metres = length.value.nanometres / 1e9
+  const beyond = lengthFault('roadOffset', away)
+  if (beyond !== null) throw badWords(`--offset: ${beyond}`, offset)
   const { road, unit } = await readRoad(alignment)
   return {
     run: { offset: run.road.side === 'left' ? -away : away, road, unit },

@@ -193,3 +193,23 @@ describe('lapwise on the command line', () => {
     expect(said).toMatch(message)
   })
 })
+
+describe('options', () => {
+  it('are held to what is plausible, and say what was expected', async () => {
+    const layout = async (limit: string) => (await lapwise(['layout', 'run.json', '--limit', limit])).code
+    expect([await layout('10000'), await layout('10001'), await layout('0')]).toEqual([0, 2, 2])
+    const record = ['record', 'run.json', 'readings.json', '-o', 'record.pdf', '--date']
+    for (const date of ['0001-01-01', '9999-12-31', '2026-02-30'])
+      expect(await lapwise([...record, date])).toMatchObject({ code: 2, said: expect.stringContaining(date) })
+    const packet = ['packet', 'run.json', 'readings.json', '-o', 'far', '--alignment', 'none.xml', '--offset', '1001 m']
+    expect((await lapwise(packet)).said).toContain('--offset: a length of 0 m to 1000 m')
+  })
+
+  it('do not keep what is unusual from being said, on standard error alone', async () => {
+    const run = { ...JSON.parse(demoProject().run), decisionRule: { kind: 'guard band', multiple: 4 } }
+    writeFileSync(file('wide.json'), JSON.stringify(run))
+    const { out, said } = await lapwise(['judge', 'wide.json', 'readings.json', '--json'])
+    expect(said).toBe('wide.json: "decisionRule.multiple": 4 is unusual, usual is 0.5 to 3\n')
+    expect(JSON.parse(out).unusual).toMatchObject([{ place: 'decisionRule.multiple', value: 4, low: 0.5, high: 3 }])
+  })
+})

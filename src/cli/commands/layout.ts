@@ -4,20 +4,22 @@ import { layoutOutput } from '../../operations/outputs.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
 import { loadRun, print, printJson, say } from '../io.ts'
 
+/** Orders of panels grow without end with the length of a run; nobody reads more of them. Our judgement. */
+const most = 10_000
+
 export const layoutCommand: Command = {
   name: 'layout',
   words: 'RUN.json',
   summary: 'The lawful runs, best first, every post, panel and splice; and why the others are refused.',
   help: [
-    '  --limit N   how many lawful runs to print (20 when not given; all for every one)',
+    `  --limit N   how many lawful runs to print (20 when not given; at most ${most}, which all stands for)`,
     '  --json      as JSON, inches along the rail from the centre of post 1',
     '  -           reads the run from standard input',
   ].join('\n'),
   run: async (words, options) => {
     const [file, ...rest] = words
     if (file === undefined || rest.length > 0) throw badWords('layout RUN.json', words.join(' '))
-    const most = limitOf(options.limit)
-    const laid = layOutRun(file, await loadRun(file), most)
+    const laid = layOutRun(file, await loadRun(file), limitOf(options.limit))
     if (!laid.ok) throw new BadInput(laid.error)
     const output = layoutOutput(laid.value)
     if (options.json) printJson(output)
@@ -36,7 +38,8 @@ export const layoutCommand: Command = {
 
 function limitOf(text: string | null): number {
   if (text === null) return 20
-  if (text === 'all') return Number.POSITIVE_INFINITY
-  if (!/^[1-9]\d{0,6}$/.test(text)) throw badWords('--limit with a whole number above 0, or all', text)
+  if (text === 'all') return most
+  if (!/^[1-9]\d{0,4}$/.test(text) || Number(text) > most)
+    throw badWords(`--limit with a whole number from 1 to ${most}, or all`, text)
   return Number(text)
 }

@@ -1,11 +1,14 @@
 import { findNeed } from '../../core/need/need.ts'
+import { toMetres } from '../../core/units/exact-length.ts'
 import { describeStationProblem, parseStation } from '../../core/units/station.ts'
 import { paperNames } from '../../drawing/paper.ts'
+import { lengthFault } from '../../formats/range/ranged.ts'
+import { unusualInSite } from '../../formats/range/unusual.ts'
 import { readSite } from '../../formats/site/read-site.ts'
 import { needProblem } from '../../operations/compute-need.ts'
 import { writePlan, writeSection } from '../../operations/write-site-drawings.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
-import { readText, say, shownName, soundValue, writeWhole } from '../io.ts'
+import { readText, say, shownName, soundValue, warn, writeWhole } from '../io.ts'
 
 const pages = ['web', ...paperNames] as const
 
@@ -26,12 +29,15 @@ export const planCommand: Command = {
     const page = pages.find((one) => one === (wanted ?? 'web'))
     if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, wanted!)
     const site = soundValue(readSite(shownName(file), await readText(file)))
+    warn(shownName(file), unusualInSite(site))
     const need = findNeed(site)
     if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
     if (station === null) await writeWhole(output, writePlan(site, need.value, page))
     else {
       const at = parseStation(station, site.units)
       if (!at.ok) throw badWords(`--station: ${describeStationProblem(at.error)}`, station)
+      const beyond = lengthFault('station', toMetres(at.value))
+      if (beyond !== null) throw badWords(`--station: ${beyond}`, station)
       await writeWhole(output, writeSection(site, need.value, at.value / 1e9, page))
     }
     say(`wrote ${output}`)

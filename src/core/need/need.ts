@@ -2,7 +2,6 @@ import { endStation } from '../alignment/horizontal-alignment.ts'
 import { err, ok, type Result } from '../result.ts'
 import type { Hazard, Site } from '../site/site.ts'
 import { isShorter } from '../units/exact-length.ts'
-import { findNotFinite } from '../units/find-not-finite.ts'
 import { longestRun } from '../units/longest-run.ts'
 import { numericTolerance } from './crossing.ts'
 import { designValues } from './design-values.ts'
@@ -44,17 +43,26 @@ export function findNeed(site: Site): Result<Need, NeedRefusal> {
 
 /** A need that one run can answer, all of its numbers finite. */
 function sound(site: Site, need: Need): Result<Need, NeedRefusal> {
-  const value = findNotFinite(need)
+  const { approach, departure } = need
+  const value = notFinite('approach', approach) ?? (departure === null ? null : notFinite('departure', departure))
   if (value !== null) return err({ kind: 'not-finite', value })
-  const stations = [
-    ...site.hazards.flatMap(({ from, to }) => [from, to]),
-    need.approach.station,
-    ...(need.departure === null ? [] : [need.departure.station]),
-  ]
-  const length = Math.max(...stations) - Math.min(...stations)
+  let first = Math.min(approach.station, departure?.station ?? approach.station)
+  let last = Math.max(approach.station, departure?.station ?? approach.station)
+  for (const { from, to } of site.hazards) {
+    first = Math.min(first, from)
+    last = Math.max(last, to)
+  }
+  const length = last - first
   return length > longestRun + numericTolerance
     ? err({ kind: 'longer-than-one-run', length, most: longestRun })
     : ok(need)
+}
+
+/** Where the first number that is none stands in what was computed of one direction; all else is taken from these. */
+function notFinite(direction: string, need: DirectionNeed): string | null {
+  const { lengthOfNeed, station, lateralAtEnd, runoutLength, clearZone, path } = need
+  if (!Number.isFinite(lengthOfNeed + station + lateralAtEnd + runoutLength + clearZone)) return direction
+  return path.every((place) => Number.isFinite(place.station + place.lateral)) ? null : `${direction}.path`
 }
 
 function hazardOffAlignment(site: Site): NeedRefusal | null {

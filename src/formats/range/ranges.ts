@@ -114,6 +114,13 @@ export const lengthRanges = {
     why: 'A place along a run of 10 miles',
     basis: 'our judgement',
   },
+  roadOffset: {
+    least: 0,
+    most: 1000,
+    usual: null,
+    why: 'From an alignment to a rail beside it',
+    basis: 'our judgement',
+  },
   resolution: {
     least: 1e-6,
     most: 1,
