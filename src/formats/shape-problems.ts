@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini'
 import type { InputProblem } from './input-problem.ts'
-import { plain } from './range/ranged.ts'
+import { plain } from './range/range-faults.ts'
 
 type Path = readonly PropertyKey[]
 

@@ -5,7 +5,7 @@ import { describeRefusal } from '../core/layout/refusal.ts'
 import { type LayoutProblem, solveLayout } from '../core/layout/solve-layout.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
-import { longestRunWords } from '../formats/range/ranged.ts'
+import { longestRunWords } from '../formats/range/range-faults.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
 import { sheetShelf } from './sheet-shelf.ts'
 

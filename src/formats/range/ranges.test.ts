@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { publishedFormats, publishedSchema } from '../published-schemas.ts'
-import { day, lengthFault, moment, ranged } from './ranged.ts'
+import { lengthFault } from './range-faults.ts'
+import { day, moment, ranged } from './ranged.ts'
 import { type LengthRangeName, lengthRanges, type RangeName, ranges } from './ranges.ts'
 
 const isRead = (name: RangeName, value: number): boolean => ranged(name).safeParse(value).success

@@ -4,7 +4,7 @@ import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import { type LengthUnit, lengthIn, nanometresPer, toMetres } from '../../core/units/exact-length.ts'
 import type { ParsedLength } from '../../core/units/length-text.ts'
 import { type Contradiction, repeated, reportContradictions } from '../contradiction.ts'
-import { lengthFault } from '../range/ranged.ts'
+import { lengthFault } from '../range/range-faults.ts'
 import { writtenLength } from '../written-length.ts'
 import { answerFields, type ReadingShape, type ReadingsShape, readingsShape } from './readings-shape.ts'
 

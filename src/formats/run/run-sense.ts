@@ -2,7 +2,7 @@ import { nanometresPer, toMetres } from '../../core/units/exact-length.ts'
 import { longestRunInches } from '../../core/units/longest-run.ts'
 import { describeStationProblem, parseStation } from '../../core/units/station.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
-import { lengthFault, longestRunWords, numberFault } from '../range/ranged.ts'
+import { lengthFault, longestRunWords, numberFault } from '../range/range-faults.ts'
 import type { RunShape } from './run-shape.ts'
 
 /** What a run file of the right shape says that does not hold together; empty when all of it does. */

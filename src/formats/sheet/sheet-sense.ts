@@ -2,7 +2,7 @@ import type { Dimension, EndSheet, HardwareSheet, LongitudinalSheet } from '../.
 import { derivedTopics, reservedTopics } from '../../core/requirements/derived-topics.ts'
 import { nanometresPer } from '../../core/units/exact-length.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
-import { lengthFault, numberFault } from '../range/ranged.ts'
+import { lengthFault, numberFault } from '../range/range-faults.ts'
 import type { RangeName } from '../range/ranges.ts'
 
 type Path = Contradiction['path']

@@ -1,7 +1,7 @@
 import type { SiteHardware } from '../../core/site/site.ts'
 import { toMetres } from '../../core/units/exact-length.ts'
 import type { Metres } from '../../core/units/quantity.ts'
-import { lengthFault } from '../range/ranged.ts'
+import { lengthFault } from '../range/range-faults.ts'
 import type { LengthRangeName } from '../range/ranges.ts'
 import { writtenLength } from '../written-length.ts'
 import type { SiteFile } from './site-file.ts'

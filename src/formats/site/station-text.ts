@@ -5,7 +5,7 @@ import { toMetres } from '../../core/units/exact-length.ts'
 import { feet, type Metres, metres } from '../../core/units/quantity.ts'
 import { describeStationProblem, parseStation } from '../../core/units/station.ts'
 import type { InputProblem } from '../input-problem.ts'
-import { lengthFault } from '../range/ranged.ts'
+import { lengthFault } from '../range/range-faults.ts'
 
 /** A problem whose file is named by the caller. */
 export type Fault = Omit<InputProblem, 'file'>

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
+import { pngOf } from '../../cases/documents/png-of.ts'
 import {
   backdatePhotos,
   expectRoom,
@@ -361,6 +362,19 @@ test('everything on a device goes to another one as a file, without a server', a
       .setInputFiles({ name: 'device.json', mimeType: 'application/json', buffer: content })
   await hand(Buffer.from(buffer.toString().replace('31 3/8', '31 furlongs')))
   await expect(other.locator('.device-transfer .trouble')).toContainText('device.json is no file from a device')
+  expect((await keptReadings(other)).some(({ body }) => body.by === 'R. Quist')).toBe(false)
+  // A picture of three bytes, and one spoilt in its pixels: neither is taken in, and nothing of its file.
+  for (const [bytes, fault] of [
+    [Buffer.from('ffd8ff', 'hex'), 'a picture that is cut short'],
+    [Buffer.from(pngOf(2, 2).with(45, 0xff)), 'a picture that cannot be read'],
+  ] as const) {
+    const photo = {
+      sha256: createHash('sha256').update(bytes).digest('hex'),
+      ...{ type: bytes[0] === 0xff ? 'image/jpeg' : 'image/png', base64: bytes.toString('base64') },
+    }
+    await hand(Buffer.from(JSON.stringify({ ...JSON.parse(buffer.toString()), photos: [photo] })))
+    await expect(other.locator('.device-transfer .trouble')).toContainText(fault)
+  }
   expect((await keptReadings(other)).some(({ body }) => body.by === 'R. Quist')).toBe(false)
   await hand(buffer)
   await expect(other.locator('.device-transfer')).toContainText('Taken in: 1 entries, 0 photos')
