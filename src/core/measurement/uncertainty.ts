@@ -8,7 +8,7 @@ import type { Answer, Reading } from './reading.ts'
  * @source JCGM 100:2008 (GUM), 4.3.7 and F.2.2.1: resolution / sqrt(12)
  */
 export function standardUncertainty(
-  reading: Reading,
+  reading: Pick<Reading, 'uncertainty'>,
   answer: Extract<Answer, { kind: 'length' }>,
   instrument: Instrument,
 ): Nanometres {

@@ -1,46 +1,91 @@
 import { describe, expect, it } from 'vitest'
 import type { Dimension } from '../hardware/hardware-sheet.ts'
+import { exactLength } from '../units/exact-length.ts'
 import { heightRemedy } from './height-remedy.ts'
+import type { Proof } from './proof.ts'
+import { remedyText } from './remedy-text.ts'
 
 const cited = { measured: '', source: 'test', confirmation: 'published', unit: 'in' } as const
 const rail: Dimension = { nominal: 31, low: 30, high: 32, role: 'centre', ...cited }
 const floor: Dimension = { nominal: 'notStated', low: 27.75, high: 'notStated', role: 'floor', ...cited }
 const stub: Dimension = { nominal: 'notStated', low: 'notStated', high: 4, role: 'ceiling', ...cited }
 
+const eighth = exactLength(1 / 8, 'in')
+const readTo = (value: number, limits: Dimension, guard = 0) => ({
+  value: exactLength(value, 'in'),
+  limits,
+  guard: exactLength(guard, 'in'),
+  step: eighth,
+})
+const fine = { name: 'fine tape', guard: exactLength(1 / 8, 'in'), step: eighth }
+const proof = (instruments: Proof['instruments'] = []): Proof => ({
+  of: () => {
+    throw new Error('not asked')
+  },
+  instruments,
+})
+type Read = ReturnType<typeof readTo> | null
+const remedy = (post: number, one: Read, other: Read, unread: 'rail' | 'stub' | null, instruments = [fine]): string =>
+  remedyText(heightRemedy(post, one, other, unread, proof(instruments)))
+
 describe('heightRemedy', () => {
   it('raises a low rail to its nominal height when the stub stays within its limit', () => {
-    const text = heightRemedy('post 2', { value: 29, limits: rail }, { value: 1.5, limits: stub }, false)
+    const text = remedy(2, readTo(29, rail), readTo(1.5, stub), null)
     expect(text).toContain('Raise post 2 by 2 in: rail then at 31 in, stub at 3 1/2 in')
     expect(text).toContain('up 1 in to up 2 1/2 in holds')
   })
 
   it('raises no further than the stub allows', () => {
-    const text = heightRemedy('post 2', { value: 29, limits: rail }, { value: 2.5, limits: stub }, false)
+    const text = remedy(2, readTo(29, rail), readTo(2.5, stub), null)
     expect(text).toContain('Raise post 2 by 1 1/4 in: rail then at 30 1/4 in, stub at 3 3/4 in')
   })
 
   it('says why it is impossible and that the post has to be reset when no move brings both right', () => {
-    const text = heightRemedy('post 1', { value: 28.5, limits: rail }, { value: 3.5, limits: stub }, false)
+    const text = remedy(1, readTo(28.5, rail), readTo(3.5, stub), null)
     expect(text).toContain('Raising post 1 until the rail is at 30 in would put the stub at 5 in, over 4 in')
     expect(text).toContain('Reset the post')
   })
 
   it('lowers a high stub, and checks the rail that goes down with it', () => {
-    const text = heightRemedy('post 1', { value: 31.25, limits: rail }, { value: 4.75, limits: stub }, false)
+    const text = remedy(1, readTo(31.25, rail), readTo(4.75, stub), null)
     expect(text).toContain('Lower post 1 by 1 in: rail then at 30 1/4 in, stub at 3 3/4 in')
   })
 
   it('says that lowering the stub would bring a floor rail too low', () => {
-    const text = heightRemedy('post 1', { value: 27.75, limits: floor }, { value: 5, limits: stub }, false)
+    const text = remedy(1, readTo(27.75, floor), readTo(5, stub), null)
     expect(text).toContain('Lowering post 1 until the stub is at 4 in would put the rail at 26 3/4 in')
   })
 
   it('asks for the stub before a breakaway post is raised', () => {
-    expect(heightRemedy('post 2', { value: 29, limits: rail }, null, true)).toMatch(/^Measure the stub first/)
+    expect(remedy(2, readTo(29, rail), null, 'stub')).toMatch(/^Measure the stub first/)
   })
 
   it('offers the block on an ordinary post, up to 3 in', () => {
-    expect(heightRemedy('post 9', { value: 29, limits: rail }, null, false)).toContain('raise the block')
-    expect(heightRemedy('post 9', { value: 27, limits: rail }, null, false)).not.toContain('raise the block')
+    expect(remedy(9, readTo(29, rail), null, null)).toContain('raise the block')
+    expect(remedy(9, readTo(27, rail), null, null)).not.toContain('raise the block')
+  })
+
+  it('asks for the rail before a breakaway post is lowered', () => {
+    expect(remedy(2, null, readTo(5, stub), 'rail')).toMatch(/^Measure the rail height first/)
+  })
+
+  it('gives moves that the next reading proves: both ends lie inside the guard band', () => {
+    const text = remedy(2, readTo(29, rail, 1 / 4), readTo(1.5, stub, 1 / 4), null)
+    expect(text).toContain('Raise post 2 by 2 in')
+    expect(text).toContain('anything from up 1 1/4 in to up 2 1/4 in holds')
+  })
+
+  it('says nothing of a range where the guard bands leave one move', () => {
+    const text = remedy(1, readTo(31.25, rail, 1 / 4), readTo(4.75, stub, 1 / 4), null)
+    expect(text).toContain('Lower post 1 by 1 in: rail then at 30 1/4 in, stub at 3 3/4 in.')
+    expect(text).not.toContain('holds')
+  })
+
+  it('names the instrument that would prove it where the limits leave this one no room', () => {
+    const text = remedy(1, readTo(31.25, rail, 3 / 8), readTo(4.75, stub, 3 / 8), null)
+    expect(text).toContain('Lower post 1 by 1 in')
+    expect(text).toContain('a reading taken directly with fine tape would prove it')
+    const none = remedy(1, readTo(31.25, rail, 3 / 8), readTo(4.75, stub, 3 / 8), null, [])
+    expect(none).toContain('no instrument of this run would prove it')
   })
 })

@@ -31,7 +31,7 @@ export function judgeMeasured(
     low === null ? Number.POSITIVE_INFINITY : value - low,
     high === null ? Number.POSITIVE_INFINITY : high - value,
   )
-  const guard = rule.kind === 'simple' ? 0 : rule.multiple * 2 * u
+  const guard = guardBand(u, rule)
   const verdict = margin >= guard ? 'meets' : margin < -guard ? 'fails' : 'too close'
   const per = nanometresPer[limits.unit]
   return {
@@ -48,6 +48,10 @@ export function judgeMeasured(
     },
   }
 }
+
+/** How far inside a limit a value with standard uncertainty `u` has to lie to be accepted. */
+export const guardBand = (u: Nanometres, rule: DecisionRule): Nanometres =>
+  rule.kind === 'simple' ? 0 : rule.multiple * 2 * u
 
 const limitOf = (limit: number | 'notStated', unit: LengthUnit): Nanometres | null =>
   limit === 'notStated' ? null : exactLength(limit, unit)

@@ -5,6 +5,7 @@ import { describeReason } from './describe-reason.ts'
 import { failureHistories } from './failure-histories.ts'
 import { findFaults } from './find-faults.ts'
 import { type JudgingRules, judgeRequirements } from './judge-requirements.ts'
+import { proofOf } from './proof.ts'
 import { setAsideIn } from './set-aside.ts'
 import type { Acceptance, FailureHistory, Judgement, Unproven, Verdict } from './verdict.ts'
 import { withoutEffect } from './without-effect.ts'
@@ -22,7 +23,7 @@ export function judgeRun(
   return {
     acceptance: acceptanceOf(verdicts, open.size > 0),
     verdicts,
-    findings: findFaults(model, requirements, verdicts, readings),
+    findings: findFaults(model, requirements, verdicts, proofOf(readings, rules)),
     unproven: verdicts
       .filter((one) => isUnproven(one) || open.has(one.requirement))
       .map((one) => unprovenOf(one, open)),

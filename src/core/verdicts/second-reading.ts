@@ -17,7 +17,7 @@ export interface SecondReading {
 }
 
 /** Steps to which values are given back, so that they can be read on a tape: our judgement. */
-const readable: Readonly<Record<LengthUnit, Nanometres>> = {
+export const readable: Readonly<Record<LengthUnit, Nanometres>> = {
   in: nanometresPer.in / 16,
   ft: nanometresPer.ft / 100,
   mm: nanometresPer.mm,

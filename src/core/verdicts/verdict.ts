@@ -2,6 +2,7 @@ import type { TestAnswer } from '../hardware/tested-criteria.ts'
 import type { Reading } from '../measurement/reading.ts'
 import type { Place, RecordRule } from '../requirements/requirement.ts'
 import type { LengthUnit } from '../units/exact-length.ts'
+import type { RemedyStep } from './remedy.ts'
 
 export type VerdictWord = 'meets' | 'fails' | 'too close' | 'unread' | 'does not apply'
 
@@ -57,12 +58,16 @@ export interface Measured {
 /** JCGM 106:2012: acceptance with a guard band of `multiple` times U = 2u, or simple acceptance. */
 export type DecisionRule = { readonly kind: 'guard band'; readonly multiple: number } | { readonly kind: 'simple' }
 
+/** What is wrong at one place from one cause. */
 export interface Finding {
-  /** Stable: the first requirement it stands on. */
+  /** Of the cause and its place: the first requirement it stands on. Mending another cause does not change it. */
   readonly id: string
   readonly place: Place
   readonly what: string
+  /** The steps in words. */
   readonly remedy: string
+  readonly steps: readonly RemedyStep[]
+  /** Those that the cause keeps from being met. */
   readonly requirements: readonly string[]
 }
 

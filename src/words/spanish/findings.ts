@@ -20,10 +20,13 @@ export const findingWords: SpanishWords = {
     'Reset the post, or bring finish grade to where both hold.':
       'Vuelva a colocar el poste, o lleve la rasante terminada a donde los dos queden bien.',
     'both spaces then come right': 'los dos espacios quedan así bien',
-    'Measure the panel of another length splice to splice; until its length is known no exchange can be worked out.':
-      'Mida de empalme a empalme el panel de otra longitud; mientras no se sepa, no se puede calcular ningún cambio.',
-    'No exchange of panels brings the splices right on the posts as they stand: lay the run out again from the last post that is right.':
-      'Ningún cambio de paneles deja bien los empalmes con los postes como están: trace de nuevo el tramo desde el último poste que esté bien.',
+    'Measure the rail height first: lowering the post lowers it too.':
+      'Mida primero la altura de la baranda: al bajar el poste también baja.',
+    'No move of these posts alone brings the spaces right: lay the run out again from the last post that is right.':
+      'Ningún movimiento de estos postes por sí solos deja bien los espacios: trace de nuevo el tramo desde el último poste que esté bien.',
+    'The limits leave no room for the doubt of such a reading, so it cannot be proven that way: no instrument of this run would prove it.':
+      'Los límites no dejan lugar para la duda de una lectura así y por ese camino no se puede demostrar: ningún instrumento de este tramo lo demostraría.',
+    'the space then comes right': 'el espacio queda así bien',
     'Every splice then lies where it belongs.': 'Así cada empalme queda en su sitio.',
   },
   patterns: [
@@ -86,22 +89,6 @@ export const findingWords: SpanishWords = {
     ['Move post # upstream by #; $.', 'Mueva el poste # # aguas arriba; $.'],
     ['Move post # downstream by #; $.', 'Mueva el poste # # aguas abajo; $.'],
     [
-      'Move post # and every post beyond that is out by the same amount # closer to post #.',
-      'Acerque el poste #, y cada poste más allá que esté desplazado lo mismo, # al poste #.',
-    ],
-    [
-      'Move post # and every post beyond that is out by the same amount # away from post #.',
-      'Aleje el poste #, y cada poste más allá que esté desplazado lo mismo, # del poste #.',
-    ],
-    [
-      '# of the spaces beyond is unread: measure first whether every post beyond is out by the same amount.',
-      '# de los espacios que siguen está sin leer: mida primero si cada poste más allá está desplazado lo mismo.',
-    ],
-    [
-      '# of the spaces beyond are unread: measure first whether every post beyond is out by the same amount.',
-      '# de los espacios que siguen están sin leer: mida primero si cada poste más allá está desplazado lo mismo.',
-    ],
-    [
       'Move post # by # away from traffic, the other posts of the flare in proportion; it then stands # off the line of the run, away from traffic.',
       'Aleje el poste # # del tránsito, y los demás postes del abocinado en proporción; queda entonces a # de la línea del tramo, del lado opuesto al tránsito.',
     ],
@@ -117,13 +104,85 @@ export const findingWords: SpanishWords = {
     ['panel # (panel # of the $): $', 'panel # (panel # del $): $'],
     ['splice # out of place', 'empalme # fuera de sitio'],
     ['splices # out of place', 'empalmes # fuera de sitio'],
+    ['Posts # to # stand # out of place: $, then $.', 'Los postes # a # están # fuera de su sitio: $; después $.'],
+    ['Posts # to # stand # out of place: $.', 'Los postes # a # están # fuera de su sitio: $.'],
+    ['Post # stands # out of place: $.', 'El poste # está # fuera de su sitio: $.'],
+    ['Move posts # to # upstream by #; $.', 'Mueva los postes # a # # aguas arriba; $.'],
+    ['Move posts # to # downstream by #; $.', 'Mueva los postes # a # # aguas abajo; $.'],
+    ['Move post # by #, closer to post #.', 'Mueva el poste # #, hacia el poste #.'],
+    ['Move post # by #, away from post #.', 'Mueva el poste # #, alejándolo del poste #.'],
     [
-      'Measure panels 1 to # splice to splice: one of them is not of the length that the layout gives, and moves every splice beyond it.',
-      'Mida de empalme a empalme los paneles 1 a #: uno de ellos no tiene la longitud que da la disposición, y desplaza todos los empalmes que siguen.',
+      'Move post # and every post beyond # closer to post #.',
+      'Acerque el poste #, y cada poste más allá, # al poste #.',
     ],
+    [
+      'Move post # and every post beyond # away from post #.',
+      'Aleje el poste #, y cada poste más allá, # del poste #.',
+    ],
+    [
+      'Move post # and every post before it # closer to post #.',
+      'Acerque el poste #, y cada poste antes de él, # al poste #.',
+    ],
+    [
+      'Move post # and every post before it # away from post #.',
+      'Aleje el poste #, y cada poste antes de él, # del poste #.',
+    ],
+    [
+      'Move post # and every post beyond upstream by #; $.',
+      'Mueva el poste #, y cada poste más allá, # aguas arriba; $.',
+    ],
+    [
+      'Move post # and every post beyond downstream by #; $.',
+      'Mueva el poste #, y cada poste más allá, # aguas abajo; $.',
+    ],
+    [
+      'Move post # and every post before it upstream by #; $.',
+      'Mueva el poste #, y cada poste antes de él, # aguas arriba; $.',
+    ],
+    [
+      'Move post # and every post before it downstream by #; $.',
+      'Mueva el poste #, y cada poste antes de él, # aguas abajo; $.',
+    ],
+    ['$ once post # is moved as well', '$ en cuanto se mueva también el poste #'],
+    ['$ once post # and post # are moved as well', '$ en cuanto se muevan también el poste # y el poste #'],
+    [
+      '# of the spaces beside and beyond is unread: measure first whether every post beyond is out by the same amount.',
+      '# de los espacios al lado y más allá está sin leer: mida primero si cada poste más allá está desplazado lo mismo.',
+    ],
+    [
+      '# of the spaces beside and beyond are unread: measure first whether every post beyond is out by the same amount.',
+      '# de los espacios al lado y más allá están sin leer: mida primero si cada poste más allá está desplazado lo mismo.',
+    ],
+    [
+      'Measure panel # splice to splice: it is not of the length that the layout gives, and moves every splice beyond it.',
+      'Mida de empalme a empalme el panel #: no tiene la longitud que da la disposición, y desplaza todos los empalmes que siguen.',
+    ],
+    [
+      'Measure panels # to # splice to splice: one of them is not of the length that the layout gives, and moves every splice beyond it.',
+      'Mida de empalme a empalme los paneles # a #: uno de ellos no tiene la longitud que da la disposición, y desplaza todos los empalmes que siguen.',
+    ],
+    [
+      'Read splice # again, and the panels and spaces beside it: as those are read it lies where it belongs.',
+      'Lea otra vez el empalme #, y los paneles y espacios a su lado: según esas lecturas está en su sitio.',
+    ],
+    [
+      'Move the end # toward traffic, so that it stands # off the line.',
+      'Mueva el extremo # hacia el tránsito, de modo que quede a # de la línea.',
+    ],
+    [
+      'Move the end # away from traffic, so that it stands # off the line.',
+      'Mueva el extremo # alejándolo del tránsito, de modo que quede a # de la línea.',
+    ],
+    ['A reading of at most # then proves it.', 'Una lectura de # como máximo lo demuestra entonces.'],
+    ['A reading of at least # then proves it.', 'Una lectura de # como mínimo lo demuestra entonces.'],
+    ['A reading of # to # then proves it.', 'Una lectura de # a # lo demuestra entonces.'],
+    [
+      'The limits leave no room for the doubt of such a reading, so it cannot be proven that way: a reading taken directly with $ would prove it.',
+      'Los límites no dejan lugar para la duda de una lectura así y por ese camino no se puede demostrar: lo demostraría una lectura tomada directamente con $.',
+    ],
+    ['exchange panel # for a # panel', 'cambie el panel # por uno de #'],
+    ['exchange panel # for the $, # long', 'cambie el panel # por el $, de #'],
+    ['exchange panel # (#) for the $, # long', 'cambie el panel # (#) por el $, de #'],
     ['exchange panel # (#) for a # panel', 'cambie el panel # (#) por uno de #'],
-    ['take out panel # (#)', 'quite el panel # (#)'],
-    ['put in a # panel at the first end', 'ponga un panel de # en el primer extremo'],
-    ['put in a # panel after panel #', 'ponga un panel de # después del panel #'],
   ],
 }

@@ -1,0 +1,32 @@
+import { exactLength } from '../units/exact-length.ts'
+import { describeReason } from './describe-reason.ts'
+import { type HeightReading, heightRemedy } from './height-remedy.ts'
+import { findingOf, type Judged, type JudgedById } from './judged.ts'
+import type { Proof } from './proof.ts'
+import type { Finding } from './verdict.ts'
+
+/** Rail and stub of one post move together, so they share one finding and one remedy. */
+export function heightFaults(failed: readonly Judged[], byId: JudgedById, proof: Proof): readonly Finding[] {
+  const posts = new Map<number, Judged[]>()
+  for (const one of failed) {
+    const { number } = one.requirement.place
+    posts.set(number, [...(posts.get(number) ?? []), one])
+  }
+  return [...posts].map(([post, here]) => {
+    const [rail, stub] = [byId.get(`post-${post}/rail-height`), byId.get(`post-${post}/stub-height`)]
+    const [railRead, stubRead] = [heightReading(rail, proof), heightReading(stub, proof)]
+    const unread =
+      stub !== undefined && stubRead === null ? 'stub' : rail !== undefined && railRead === null ? 'rail' : null
+    const what = here
+      .map(({ requirement, verdict }) => `${describeReason(verdict.because)}. ${requirement.must}`)
+      .join(' ')
+    return findingOf(here, what, heightRemedy(post, railRead, stubRead, unread, proof))
+  })
+}
+
+function heightReading(one: Judged | undefined, proof: Proof): HeightReading | null {
+  if (one?.verdict.because.kind !== 'measured' || one.requirement.look.kind !== 'measure') return null
+  const { because } = one.verdict
+  const { limits } = one.requirement.look
+  return { value: exactLength(because.value, because.unit), limits, ...proof.of(one.verdict, because) }
+}

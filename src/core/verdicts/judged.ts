@@ -1,0 +1,19 @@
+import type { Requirement } from '../requirements/requirement.ts'
+import type { RemedyStep } from './remedy.ts'
+import { remedyText } from './remedy-text.ts'
+import type { Finding, Verdict } from './verdict.ts'
+
+/** A requirement with what the readings say of it. */
+export interface Judged {
+  readonly requirement: Requirement
+  readonly verdict: Verdict
+}
+
+export type JudgedById = ReadonlyMap<string, Judged>
+
+/** A finding that stands on `stands`, the first of which names it. */
+export function findingOf(stands: readonly Judged[], what: string, steps: readonly RemedyStep[]): Finding {
+  const { id, place } = stands[0]!.requirement
+  const requirements = stands.map(({ requirement }) => requirement.id)
+  return { id, place, what, remedy: remedyText(steps), steps, requirements }
+}

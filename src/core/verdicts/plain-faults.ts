@@ -1,0 +1,84 @@
+import type { Dimension } from '../hardware/hardware-sheet.ts'
+import { exactLength, lengthIn } from '../units/exact-length.ts'
+import { describeReason } from './describe-reason.ts'
+import { notProvable } from './height-remedy.ts'
+import { findingOf, type Judged } from './judged.ts'
+import { chooseChange, type Doubt, type Proof, readableRoom, roomWithin } from './proof.ts'
+import type { RemedyStep } from './remedy.ts'
+import type { Finding, Measured } from './verdict.ts'
+
+/** What is put right by itself, in the words of its rule. */
+export function plainFault(one: Judged, proof: Proof): Finding {
+  const { requirement, verdict } = one
+  return findingOf([one], `${describeReason(verdict.because)}. ${requirement.must}`, stepsFor(one, proof))
+}
+
+function stepsFor({ requirement, verdict }: Judged, proof: Proof): readonly RemedyStep[] {
+  const { id, look, remedy: how } = requirement
+  const { because } = verdict
+  switch (look.kind) {
+    case 'choose':
+      return [
+        {
+          kind: 'set right',
+          requirement: id,
+          how,
+          to: { kind: 'choice', choice: look.choices.find(({ right }) => right)!.id },
+        },
+      ]
+    case 'confirm':
+      return [{ kind: 'set right', requirement: id, how, to: { kind: 'confirmed' } }]
+    case 'record':
+      return [{ kind: 'as the rule says', how }]
+    case 'measure':
+      return because.kind === 'measured'
+        ? measuredSteps({ requirement, verdict }, because, look.limits, proof)
+        : [{ kind: 'as the rule says', how }]
+  }
+}
+
+/** A value brought so far inside its limits that the next reading proves it. */
+function measuredSteps(
+  { requirement, verdict }: Judged,
+  because: Measured,
+  limits: Dimension,
+  proof: Proof,
+): readonly RemedyStep[] {
+  const { id, topic, place, remedy: how } = requirement
+  const { unit } = limits
+  const value = exactLength(because.value, because.unit)
+  const wanted = limits.nominal === 'notStated' ? middleOf(limits) - value : exactLength(limits.nominal, unit) - value
+  const plan = ({ guard, step }: Doubt) => {
+    const room = valuesWithin(limits, guard)
+    const change = chooseChange({ low: room.low - value, high: room.high - value }, wanted, step, unit)
+    return change === null ? null : { room, change }
+  }
+  const own = plan(proof.of(verdict, because))
+  const would = proof.instruments.filter((one) => plan(one) !== null)
+  const { room, change } = own ??
+    (would[0] === undefined ? null : plan(would[0])) ?? { room: valuesWithin(limits, 0), change: wanted }
+  const span = readableRoom(limits.low === 'notStated' ? { ...room, low: Number.NEGATIVE_INFINITY } : room, unit)
+  const move: RemedyStep =
+    topic === 'flare-offset'
+      ? {
+          kind: 'move end',
+          post: place.number,
+          by: lengthIn(change, unit),
+          unit,
+          standsAt: lengthIn(value + change, unit),
+          holds: span,
+        }
+      : { kind: 'set right', requirement: id, how, to: { kind: 'length', span, unit } }
+  return [move, ...(own === null ? [notProvable(would)] : [])]
+}
+
+/** Lengths are never less than nothing. */
+function valuesWithin(limits: Dimension, guard: number): ReturnType<typeof roomWithin> {
+  const room = roomWithin(limits, guard)
+  return limits.low === 'notStated' ? { ...room, low: 0 } : room
+}
+
+function middleOf(limits: Dimension): number {
+  const { low, high } = valuesWithin(limits, 0)
+  return Number.isFinite(high) ? (low + high) / 2 : low
+}
