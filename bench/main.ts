@@ -1,4 +1,5 @@
 import { cpus } from 'node:os'
+import { benchFaultyRuns } from './faulty-runs.ts'
 import { benchIntegerProgram } from './integer-program.ts'
 import { benchLayouts } from './layouts.ts'
 import type { BenchRow } from './measure.ts'
@@ -10,6 +11,7 @@ import { benchVerdicts } from './verdicts.ts'
 const benches: readonly (() => readonly BenchRow[] | Promise<readonly BenchRow[]>)[] = [
   benchLayouts,
   benchVerdicts,
+  benchFaultyRuns,
   benchIntegerProgram,
   benchNeeds,
   benchPacket,
