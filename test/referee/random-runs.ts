@@ -14,14 +14,14 @@ export function mulberry32(seed: number): () => number {
   }
 }
 
-interface Dice {
+export interface Dice {
   /** A multiple of `step` from `least` to `most`, both included. */
   readonly between: (least: number, most: number, step?: number) => number
   readonly oneOf: <T>(choices: readonly T[]) => T
   readonly chance: (probability: number) => boolean
 }
 
-function dice(random: () => number): Dice {
+export function dice(random: () => number): Dice {
   const between = (least: number, most: number, step = 1): number =>
     least + Math.floor(random() * (Math.floor((most - least) / step) + 1)) * step
   return {

@@ -40,10 +40,15 @@ export function heightRemedy(
     unread === null
       ? []
       : [{ kind: 'measure first', what: unread, requirements: [`post-${post}/${unread}-height`], from: post, to: post }]
-  if (plain.low > plain.high)
-    return [...first, resetPost(post, rail!, stub!, unit), ...(isProvable(rail, stub) ? [] : [notProvable(would)])]
-
+  const heights = [
+    ...(rail === null ? [] : [`post-${post}/rail-height`]),
+    ...(stub === null ? [] : [`post-${post}/stub-height`]),
+  ]
   const isProven = change(own.moves, own.step) !== null
+  if (rail !== null && stub !== null && !isProven && would.length === 0) {
+    const because = plain.low > plain.high ? whyNoMove(rail, stub, unit) : null
+    return [...first, { kind: 'reset post', post, because }, ...proofAfterReset(heights, rail, stub, proof)]
+  }
   const room = isProven ? own : (would[0] ?? { moves: plain, step: own.step })
   const by = change(room.moves, room.step) ?? (plain.low + plain.high) / 2
   const holds = readableRoom(room.moves, unit)
@@ -61,13 +66,13 @@ export function heightRemedy(
         ? blockRaiseInches
         : null,
   }
-  return [...first, raise, ...(isProven ? [] : [notProvable(would)])]
+  return [...first, raise, ...(isProven ? [] : [notProvable(heights, would)])]
 }
 
-export const notProvable = (would: readonly { readonly name: string }[]): RemedyStep => ({
-  kind: 'not provable',
-  would: would.map(({ name }) => name),
-})
+export const notProvable = (
+  requirements: readonly string[],
+  would: readonly { readonly name: string }[],
+): RemedyStep => ({ kind: 'not provable', requirements, would: would.map(({ name }) => name) })
 
 const movesOf = (reading: HeightReading | null, guard: Nanometres): Room => {
   if (reading === null) return { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY }
@@ -78,13 +83,23 @@ const movesOf = (reading: HeightReading | null, guard: Nanometres): Room => {
 const stepOf = (rail: HeightReading | null, stub: HeightReading | null): Nanometres =>
   Math.max(rail?.step ?? 0, stub?.step ?? 0)
 
-/** Whether readings like these can prove a rail and a stub that stand where they should. */
-const isProvable = (...readings: readonly (HeightReading | null)[]): boolean =>
-  readings.every((reading) => {
-    if (reading === null) return true
-    const { low, high } = roomWithin(reading.limits, reading.guard)
-    return low <= high
-  })
+/** Nothing where readings like these can prove a rail and a stub that stand where they should. */
+function proofAfterReset(
+  heights: readonly string[],
+  rail: HeightReading,
+  stub: HeightReading,
+  { instruments }: Proof,
+): readonly RemedyStep[] {
+  const leaveRoom = (railGuard: Nanometres, stubGuard: Nanometres): boolean =>
+    [roomWithin(rail.limits, railGuard), roomWithin(stub.limits, stubGuard)].every(({ low, high }) => low <= high)
+  if (leaveRoom(rail.guard, stub.guard)) return []
+  return [
+    notProvable(
+      heights,
+      instruments.filter(({ guard }) => leaveRoom(guard, guard)),
+    ),
+  ]
+}
 
 /** The move that brings the rail to its nominal height, or to the middle of its limits, or to the limit. */
 function wanted(rail: HeightReading | null, stub: HeightReading | null): Nanometres {
@@ -96,7 +111,7 @@ function wanted(rail: HeightReading | null, stub: HeightReading | null): Nanomet
   return middle - rail.value
 }
 
-function resetPost(post: number, rail: HeightReading, stub: HeightReading, unit: LengthUnit): ResetPost {
+function whyNoMove(rail: HeightReading, stub: HeightReading, unit: LengthUnit): ResetPost['because'] {
   const railRoom = roomWithin(rail.limits, 0)
   const stubLimit = roomWithin(stub.limits, 0).high
   const isRailRight = rail.value >= railRoom.low && rail.value <= railRoom.high
@@ -104,8 +119,6 @@ function resetPost(post: number, rail: HeightReading, stub: HeightReading, unit:
     ? stubLimit - stub.value
     : (rail.value < railRoom.low ? railRoom.low : railRoom.high) - rail.value
   return {
-    kind: 'reset post',
-    post,
     unit,
     brings: isRailRight ? 'stub' : 'rail',
     move: lengthIn(move, unit),

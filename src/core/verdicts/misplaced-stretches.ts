@@ -4,7 +4,10 @@ import { isInside, type Room, roundTo } from './proof.ts'
 /** What of a space decides whether posts stand out of place. */
 export interface SpaceRead {
   readonly excess: Nanometres
+  /** Excesses that the next reading proves right. */
   readonly room: Room
+  /** Excesses that the sheet allows. */
+  readonly limits: Room
   /** Steps that a post can be moved by, the coarsest first. */
   readonly setOut: readonly Nanometres[]
   readonly isFailing: boolean
@@ -18,7 +21,7 @@ export interface Stretch {
   readonly by: Nanometres
   /** Indices of the spaces at its ends that are wrong, from the first end on. */
   readonly boundaries: readonly number[]
-  /** The one of them that names it. */
+  /** The one of them that names it: the one before it, or for posts from the first end on the one after them. */
   readonly idFrom: number
   readonly reaches: 'first end' | 'second end' | null
   /** Posts beside it that have to be moved as well. */
@@ -55,7 +58,6 @@ export function misplacedStretches(
   const stays = whatStays(segments, read)
   if (stays === null) return null
   const moves = movesBetween(stays, read)
-  const firstStay = stays.indexOf(true)
   return segments.flatMap((segment, k) => {
     if (stays[k]!) return []
     const boundaries = [k - 1, k].filter((c) => c >= 0 && c < cuts.length).map((c) => cuts[c]!)
@@ -69,7 +71,7 @@ export function misplacedStretches(
         to: segment.to,
         by: moves[k]!,
         boundaries,
-        idFrom: cuts[k < firstStay ? k : k - 1]!,
+        idFrom: cuts[Math.max(0, k - 1)]!,
         reaches: k === 0 ? 'first end' : k === segments.length - 1 ? 'second end' : null,
         with: neighbours,
         unread: unreadBeside(spaces, segment),
@@ -110,7 +112,9 @@ function whatStays(segments: readonly Segment[], read: readonly SpaceRead[]): re
   const high = sums(read.map(({ room }) => room.high))
   const canChain = (i: number, j: number): boolean => {
     const left = excess[j]! - excess[i]!
-    return j > i + 1 && left >= low[j]! - low[i]! && left <= high[j]! - high[i]!
+    // Posts that stay on both sides differ by no more than one space may: else one side is out of place.
+    const isNear = isInside(read[i]!.limits, left) && isInside(read[j - 1]!.limits, left)
+    return isNear && left >= low[j]! - low[i]! && left <= high[j]! - high[i]!
   }
   const best: { readonly cost: number; readonly last: number }[] = []
   for (let j = 0; j < segments.length; j++) {

@@ -8,8 +8,6 @@ import type { Finding } from './verdict.ts'
 interface Stretch {
   readonly panels: Judged[]
   readonly splices: Judged[]
-  /** How far the splices beyond it are shifted, inches; null when a panel's length is not known. */
-  shift: number | null
   /** The first panel that may have shifted them. */
   readonly from: number
 }
@@ -17,42 +15,50 @@ interface Stretch {
 /**
  * Wrong panels, each stretch of them by itself: from the first panel of another length to where the splices come right
  * again. Each panel is exchanged for the one that the layout gives there, so that a unit keeps its own panels and every
- * splice comes right. Wrong splices without a wrong panel before them are found apart.
+ * splice comes right. A splice that is wrong follows from the nearest stretch before it that shifts what hangs beyond;
+ * without one, wrong splices are found apart.
  */
 export function panelFaults(model: RunModel, byId: JudgedById): readonly Finding[] {
-  const { panels } = model.layout
-  const full = model.system.spacings.full.inches
-  const findings: Finding[] = []
-  let open: Stretch | null = null
-  let afterRight = 1
-  const close = (): void => {
-    if (open !== null) findings.push(stretchFinding(open, model, byId))
-    open = null
-  }
-  for (const { number, inches } of panels) {
-    const panel = byId.get(`panel-${number}/panel-length`)!
-    const splice = byId.get(`splice-${number}/splice-position`)
-    if (panel.verdict.verdict === 'fails') {
-      if (open?.panels.length === 0) close()
-      open ??= { panels: [], splices: [], shift: 0, from: number }
-      open.panels.push(panel)
-      const hangs = hangingInches(panel)
-      open.shift = open.shift === null || hangs === null ? null : open.shift + hangs - inches
-    }
-    const isWrong = splice?.verdict.verdict === 'fails'
-    if (isWrong) {
-      open ??= { panels: [], splices: [], shift: null, from: afterRight }
-      open.splices.push(splice)
-    }
-    const isRight = splice === undefined || splice.verdict.verdict === 'meets'
-    if (isRight) afterRight = number + 1
-    if (!isWrong && (isRight || isWhole(open?.shift ?? null, full))) close()
-  }
-  close()
-  return findings
+  return wrongStretches(model, byId).map((stretch) => stretchFinding(stretch, model, byId))
 }
 
-const isWhole = (shift: number | null, spaces: number): boolean => shift !== null && shift % spaces === 0
+function wrongStretches(model: RunModel, byId: JudgedById): readonly Stretch[] {
+  const full = model.system.spacings.full.inches
+  const stretches: Stretch[] = []
+  let open: Stretch | null = null
+  let shifting: Stretch | null = null
+  let shift: number | null = 0
+  let afterRight = 1
+  let lastUnread = Number.POSITIVE_INFINITY
+  for (const { number, inches } of model.layout.panels) {
+    const panel = byId.get(`panel-${number}/panel-length`)!
+    const splice = byId.get(`splice-${number}/splice-position`)
+    if (panel.verdict.verdict === 'unread') lastUnread = number
+    if (panel.verdict.verdict === 'fails') {
+      if (open === null || open.panels.length === 0) {
+        open = { panels: [], splices: [], from: number }
+        stretches.push(open)
+      }
+      open.panels.push(panel)
+      shifting = open
+      shift = plus(shift, hangingInches(panel), -inches)
+    }
+    const isRight = splice === undefined || splice.verdict.verdict === 'meets'
+    if (splice?.verdict.verdict === 'fails') {
+      if (open === null && shifting !== null && shift !== 0) open = shifting
+      if (open === null) {
+        open = { panels: [], splices: [], from: Math.min(afterRight, lastUnread) }
+        stretches.push(open)
+      }
+      open.splices.push(splice)
+    } else if (isRight || (shift !== null && shift % full === 0)) open = null
+    if (isRight) afterRight = number + 1
+  }
+  return stretches
+}
+
+const plus = (...lengths: readonly (number | null)[]): number | null =>
+  lengths.reduce((sum, length) => (sum === null || length === null ? null : sum + length), 0)
 
 /** The length that was chosen for the panel; null for another than those on offer. */
 function hangingInches({ requirement, verdict }: Judged): number | null {

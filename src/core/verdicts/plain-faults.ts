@@ -69,7 +69,7 @@ function measuredSteps(
           holds: span,
         }
       : { kind: 'set right', requirement: id, how, to: { kind: 'length', span, unit } }
-  return [move, ...(own === null ? [notProvable(would)] : [])]
+  return [move, ...(own === null ? [notProvable([id], would)] : [])]
 }
 
 /** Lengths are never less than nothing. */

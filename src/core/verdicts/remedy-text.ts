@@ -109,13 +109,17 @@ function raiseText({ post, by, unit, railThen, stubThen, holds, blockUpTo }: Rai
   return `${way} post ${post} by ${measuredText(Math.abs(by), unit)}: ${then}${range}.${ground}${block}`
 }
 
-function resetText({ post, unit, brings, move, railThen, stubThen, stubLimit }: ResetPost): string {
+function resetText({ post, because }: ResetPost): string {
+  const end = 'Reset the post, or bring finish grade to where both hold.'
+  if (because === null)
+    return `No move of post ${post} brings rail and stub so far inside their limits that an instrument of this run would prove it. ${end}`
+  const { unit, brings, move, railThen, stubThen, stubLimit } = because
   const text = (length: number): string => lengthText(length, unit)
   const what =
     brings === 'stub'
       ? `Lowering post ${post} until the stub is at ${text(stubThen)} would put the rail at ${text(railThen)}`
       : `${move >= 0 ? 'Raising' : 'Lowering'} post ${post} until the rail is at ${text(railThen)} would put the stub at ${text(stubThen)}, over ${text(stubLimit)}`
-  return `${what}: no move of the post brings rail and stub right together. Reset the post, or bring finish grade to where both hold.`
+  return `${what}: no move of the post brings rail and stub right together. ${end}`
 }
 
 function exchangeText({ panel, from, to, name }: ExchangePanel): string {

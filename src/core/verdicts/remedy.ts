@@ -51,17 +51,19 @@ export interface RaisePost {
   readonly blockUpTo: number | null
 }
 
-/** No move of the post brings rail and stub right together. */
+/** No move of the post brings rail and stub right together, or not so that a reading could prove it. */
 export interface ResetPost {
   readonly kind: 'reset post'
   readonly post: number
-  readonly unit: LengthUnit
-  /** What the least move that brings one of them right would do to the other. */
-  readonly brings: 'rail' | 'stub'
-  readonly move: number
-  readonly railThen: number
-  readonly stubThen: number
-  readonly stubLimit: number
+  /** What the least move that brings one of them right would do to the other; null where it is only not provable. */
+  readonly because: {
+    readonly unit: LengthUnit
+    readonly brings: 'rail' | 'stub'
+    readonly move: number
+    readonly railThen: number
+    readonly stubThen: number
+    readonly stubLimit: number
+  } | null
 }
 
 export interface ExchangePanel {
@@ -105,6 +107,8 @@ export interface Span {
 /** The limits leave a reading as doubtful as the one at hand no room. */
 export interface NotProvable {
   readonly kind: 'not provable'
+  /** What has to be read otherwise. */
+  readonly requirements: readonly string[]
   /** Names of the instruments of the run that would prove it, the least doubtful first. */
   readonly would: readonly string[]
 }

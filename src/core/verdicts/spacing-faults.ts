@@ -28,8 +28,15 @@ export function spacingFaults(model: RunModel, byId: JudgedById, proof: Proof): 
     spaces,
     posts.map(({ state }) => state === 'standing'),
   )
-  if (stretches !== null) return stretches.map((stretch) => stretchFinding(stretch, judged, spaces))
-  return judged.filter(isFailing).map((one) => findingOf([one], withRule(one), [{ kind: 'lay out again' }]))
+  if (stretches !== null) {
+    const named = new Map<number, Stretch[]>()
+    for (const stretch of stretches) named.set(stretch.idFrom, [...(named.get(stretch.idFrom) ?? []), stretch])
+    return [...named].map(([idFrom, some]) => spaceFinding(idFrom, some, judged, spaces))
+  }
+  const unread = spaces.flatMap((space, i) => (space === null ? [i] : []))
+  return judged
+    .filter(isFailing)
+    .map((one) => findingOf([one], withRule(one), [...measureSteps(unread, judged), { kind: 'lay out again' }]))
 }
 
 const isFailing = ({ verdict }: Judged): boolean => verdict.verdict === 'fails'
@@ -44,10 +51,11 @@ function readSpace(judged: Judged, proof: Proof): ReadSpace | null {
   if (limits.nominal === 'notStated') return null
   const nominal = exactLength(limits.nominal, limits.unit)
   const excess = exactLength(because.value, because.unit) - nominal
-  const roomOf = ({ guard, step }: Doubt): Room => {
+  const excessesWithin = (guard: Nanometres): Room => {
     const { low, high } = roomWithin(limits, guard)
-    return landing({ low: low - nominal, high: high - nominal }, excess, step)
+    return { low: low - nominal, high: high - nominal }
   }
+  const roomOf = ({ guard, step }: Doubt): Room => landing(excessesWithin(guard), excess, step)
   const canProve = (doubt: Doubt): boolean => roomOf(doubt).low <= roomOf(doubt).high
   const own = proof.of(verdict, because)
   const isProvable = canProve(own)
@@ -57,6 +65,7 @@ function readSpace(judged: Judged, proof: Proof): ReadSpace | null {
     unit: limits.unit,
     excess,
     room: roomOf(doubt),
+    limits: excessesWithin(0),
     setOut: setOutSteps(doubt.step, limits.unit),
     isFailing: isFailing(judged),
     isProvable,
@@ -64,26 +73,49 @@ function readSpace(judged: Judged, proof: Proof): ReadSpace | null {
   }
 }
 
-function stretchFinding(
-  { from, to, by, boundaries, idFrom, reaches, unread, with: others }: Stretch,
+/** One space names the posts up to the first end and those after it: where both are out of place, that is one finding. */
+function spaceFinding(
+  idFrom: number,
+  stretches: readonly Stretch[],
   judged: readonly Judged[],
   spaces: readonly (ReadSpace | null)[],
 ): Finding {
-  const lead = judged[idFrom]!
-  const stands = [lead, ...boundaries.filter((i) => i !== idFrom).map((i) => judged[i]!)]
+  const boundaries = [...new Set([idFrom, ...stretches.flatMap((stretch) => stretch.boundaries)])]
+  const unread = [...new Set(stretches.flatMap((stretch) => stretch.unread))].sort((a, b) => a - b)
+  const doubtful = boundaries.filter((i) => !spaces[i]!.isProvable)
+  const read = doubtful.map((i) => judged[i]!.requirement.id)
   const { unit } = spaces[idFrom]!
-  const reasons = boundaries.map((i) => describeReason(judged[i]!.verdict.because))
-  const far = measuredText(lengthIn(Math.abs(by), unit), unit)
+  return findingOf(
+    boundaries.map((i) => judged[i]!),
+    stretches.map((stretch) => whatOf(stretch, judged, unit)).join(' '),
+    [
+      ...measureSteps(unread, judged),
+      ...stretches.map((stretch) => moveStep(stretch, unit)),
+      ...(doubtful.length === 0 ? [] : [notProvable(read, spaces[doubtful[0]!]!.would)]),
+    ],
+  )
+}
+
+function whatOf({ from, to, by, boundaries, reaches }: Stretch, judged: readonly Judged[], unit: LengthUnit): string {
+  if (reaches !== null) return withRule(judged[boundaries[0]!]!)
   const posts = from === to ? `Post ${from} stands` : `Posts ${from} to ${to} stand`
-  const what = reaches === null ? `${posts} ${far} out of place: ${reasons.join(', then ')}.` : withRule(lead)
-  const doubtful = boundaries.map((i) => spaces[i]!).filter(({ isProvable }) => !isProvable)
-  const steps: RemedyStep[] = [
-    { kind: 'move posts', from, to, by: lengthIn(by, unit), unit, reaches, with: others },
-    ...(doubtful.length === 0 ? [] : [notProvable(doubtful[0]!.would)]),
-  ]
-  if (unread.length > 0) {
-    const requirements = unread.map((i) => judged[i]!.requirement.id)
-    steps.unshift({ kind: 'measure first', what: 'spaces', requirements, from, to })
-  }
-  return findingOf(stands, what, steps)
+  const reasons = boundaries.map((i) => describeReason(judged[i]!.verdict.because))
+  return `${posts} ${measuredText(lengthIn(Math.abs(by), unit), unit)} out of place: ${reasons.join(', then ')}.`
+}
+
+const moveStep = ({ from, to, by, reaches, with: others }: Stretch, unit: LengthUnit): RemedyStep => ({
+  kind: 'move posts',
+  from,
+  to,
+  by: lengthIn(by, unit),
+  unit,
+  reaches,
+  with: others,
+})
+
+function measureSteps(unread: readonly number[], judged: readonly Judged[]): readonly RemedyStep[] {
+  if (unread.length === 0) return []
+  const places = unread.map((i) => judged[i]!.requirement)
+  const [from, to] = [places[0]!, places[places.length - 1]!].map(({ place }) => place.number)
+  return [{ kind: 'measure first', what: 'spaces', requirements: places.map(({ id }) => id), from: from!, to: to! }]
 }

@@ -180,6 +180,10 @@ export const findingWords: SpanishWords = {
       'The limits leave no room for the doubt of such a reading, so it cannot be proven that way: a reading taken directly with $ would prove it.',
       'Los límites no dejan lugar para la duda de una lectura así y por ese camino no se puede demostrar: lo demostraría una lectura tomada directamente con $.',
     ],
+    [
+      'No move of post # brings rail and stub so far inside their limits that an instrument of this run would prove it.',
+      'Ningún movimiento del poste # lleva la baranda y el muñón tan adentro de sus límites que un instrumento de este tramo lo demuestre.',
+    ],
     ['exchange panel # for a # panel', 'cambie el panel # por uno de #'],
     ['exchange panel # for the $, # long', 'cambie el panel # por el $, de #'],
     ['exchange panel # (#) for the $, # long', 'cambie el panel # (#) por el $, de #'],
