@@ -1,5 +1,5 @@
 import type { RunModel } from '../requirements/run-model.ts'
-import { exactLength, type LengthUnit, lengthIn } from '../units/exact-length.ts'
+import { exactLength, type LengthUnit, lengthIn, type Nanometres } from '../units/exact-length.ts'
 import { describeReason, measuredText } from './describe-reason.ts'
 import { notProvable } from './height-remedy.ts'
 import { findingOf, type Judged, type JudgedById } from './judged.ts'
