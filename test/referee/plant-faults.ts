@@ -140,16 +140,15 @@ const wrongLength: Plant = (run, _, requirements, roll, clear) => {
   return { name: `${id} ${value}`, at: [id] }
 }
 
-export const plants: readonly Plant[] = [
+/** Those after which what stands beyond is where it was, whichever end one comes from. */
+export const plantsInPlace: readonly Plant[] = [
   railAlone,
   stubAlone,
   postRaised,
   onePost,
   postsBeyond,
   postsBetween,
-  onePanel,
   twoPanels,
-  plainPanel,
-  wrongThing,
-  wrongLength,
 ]
+
+export const plants: readonly Plant[] = [...plantsInPlace, onePanel, plainPanel, wrongThing, wrongLength]

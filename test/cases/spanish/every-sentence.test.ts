@@ -50,7 +50,7 @@ const gathered: readonly (readonly [from: string, least: number, texts: readonly
 
 const drawn: readonly (readonly [what: string, least: number, drawings: readonly Drawing[]])[] = [
   ['figures', 220, runs.flatMap(figuresOf)],
-  ['strips', 1000, [...runs.map(stripOf), ...judged.flatMap((ways) => ways.slice(-18, -13).map(stripOf))]],
+  ['strips', 1000, [...runs.map(stripOf), ...judged.flatMap((ways) => ways.slice(-17, -12).map(stripOf))]],
   ['plans and sections', 400, sites.slice(-12).flatMap(drawingsOfSite)],
 ]
 

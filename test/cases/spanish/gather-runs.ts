@@ -172,9 +172,8 @@ export function judgedRuns(required: RequiredRun): JudgedRun[] {
   const everyTopic = [...new Map(requirements.map((one) => [one.topic, one])).values()]
   const single = everyTopic.flatMap((one) => answers.slice(0, 2).map((answer) => readingsOf([one], answer)))
   const whole = answers.map((answer) => readingsOf(requirements, answer))
-  return [...single, ...whole, ...heights(requirements), misplacedPost(requirements)].map((readings) =>
-    judged(required, readings),
-  )
+  const more = [...misplacedPosts(requirements), ...shiftedSplices(requirements)]
+  return [...more, ...single, ...whole, ...heights(requirements)].map((readings) => judged(required, readings))
 }
 
 /** Rail and stub of one post, each too low, right and too high. */
@@ -190,13 +189,47 @@ function heights(requirements: readonly Requirement[]): (readonly object[])[] {
   )
 }
 
-/** One post out of place makes one space too wide and the next too narrow. */
-function misplacedPost(requirements: readonly Requirement[]): readonly object[] {
+/** Spaces that are off by so many inches, of one post, of several, up to an end of the run, beside one not read. */
+function misplacedPosts(requirements: readonly Requirement[]): readonly (readonly object[])[] {
   const spaces = requirements.filter(({ topic, look }) => topic === 'spacing' && look.kind === 'measure')
-  return spaces.slice(2, 4).map(({ id, look }, i) => ({
-    of: id,
-    value: `${(look.kind === 'measure' ? (look.limits.nominal as number) : 0) + [3, -3][i]!} in`,
-  }))
+  const off: readonly Readonly<Record<number, number>>[] = [
+    { 2: 3, 3: -3 },
+    { 2: -3, 3: 3 },
+    { 2: 3, 5: -3 },
+    { 2: -3, 5: 3 },
+    { 1: 3 },
+    { 1: -3 },
+    { [-2]: 3 },
+    { [-2]: -3 },
+    { [-1]: -3 },
+    { 1: 3, 2: -1.75 },
+    { 1: -3, 2: 1.75 },
+    { [-2]: 3, [-3]: -1.75 },
+    { [-2]: -3, [-3]: 1.75 },
+  ]
+  const readings = (excess: Readonly<Record<number, number>>, isWhole: boolean, instrument: string) =>
+    spaces.flatMap(({ id, look }, i) => {
+      const over = excess[i] ?? excess[i - spaces.length] ?? (isWhole ? 0 : null)
+      if (over === null || look.kind !== 'measure') return []
+      return [{ of: id, value: `${(look.limits.nominal as number) + over} in`, instrument }]
+    })
+  return off.flatMap((excess) => [
+    readings(excess, true, 'tape'),
+    readings(excess, true, 'gnss'),
+    readings(excess, false, 'tape'),
+  ])
+}
+
+/** Splices out of place, where panels before them were not read, or were and are right. */
+function shiftedSplices(requirements: readonly Requirement[]): readonly (readonly object[])[] {
+  const splices = requirements.filter(({ topic }) => topic === 'splice-position').slice(2, 4)
+  const wrong = splices.map(({ id }) => ({ of: id, choice: 'elsewhere' }))
+  const panels = requirements.flatMap(({ id, topic, look }) =>
+    topic === 'panel-length' && look.kind === 'choose'
+      ? [{ of: id, choice: look.choices.find(({ right }) => right)!.id }]
+      : [],
+  )
+  return [wrong, [...wrong, ...panels], [...wrong, ...panels.slice(0, 2)]]
 }
 
 function judged(required: RequiredRun, readings: readonly object[]): JudgedRun {
