@@ -67,14 +67,21 @@ export function faultyRunModels(): readonly RequiredModel[] {
     const model: RunModel = {
       layout,
       system: one.system,
-      first: one.first,
-      second: one.second,
+      first: fitForTraffic(one.first),
+      second: fitForTraffic(one.second),
       work: 'new',
       letting: '2016-01-01',
+      speed: null,
+      flare: null,
+      opposingReaches: false,
     }
     return [{ model, requirements: deriveRequirements(model) }]
   })
 }
+
+/** Whether an end may face traffic is decided from the run file: no fault on the ground, and nothing here hangs on it. */
+const fitForTraffic = (end: RunEnd): RunEnd =>
+  end.kind === 'unit' ? { ...end, sheet: { ...end.sheet, crashworthy: true } } : end
 
 function bestLayout(one: LayoutRequest): Layout | null {
   const solved = solveLayout(one)

@@ -84,7 +84,10 @@ export function readRun(
     const instrument = visit.instrumentOf(id)
     const step = instrument.readTo * nanometresPer[instrument.unit]
     const nanometres = Math.round(exactLength(value, unit) / step) * step
-    readings.push(readingOf(of, { kind: 'length', value: nanometres, unit, resolution: null }, instrument.id))
+    const answer = { kind: 'length', value: nanometres, unit, resolution: null } as const
+    // An offset is read as a length and the side on which it lies: in the model away from traffic is positive.
+    const sided = { ...answer, value: Math.abs(nanometres), side: nanometres < 0 ? 'toward' : 'away' } as const
+    readings.push(readingOf(of, of.endsWith('/flare-offset') ? sided : answer, instrument.id))
   }
   if (visit.isOneTape) for (const [i, { along }] of run.posts.entries()) length(`post-${i + 1}/along`, along, 'in')
   for (const requirement of requirements) {

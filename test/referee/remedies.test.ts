@@ -81,7 +81,7 @@ function judge(one: Case): Judgement {
     isUnread: (id) => one.unread.has(id),
     isOneTape,
   })
-  return judgeRun(model, requirements, readings, { rule, instruments, work: model.work, letting: model.letting })
+  return judgeRun(model, requirements, readings, { rule, instruments })
 }
 
 /** Measures what the remedies want measured first, until they say what to do. */
@@ -161,7 +161,7 @@ describe('every remedy, carried out on the ground as it is written', () => {
         one.unread.clear()
         for (const finding of judgeMeasured(one).findings) mend(one, finding)
       }
-      if (judge(one).acceptance !== 'acceptable') left.push(`${planted}\n  --- after:\n  ${wordsOf(one)}`)
+      if (judge(one).acceptance.kind !== 'acceptable') left.push(`${planted}\n  --- after:\n  ${wordsOf(one)}`)
     }
     expect(left.slice(0, 6).join('\n\n')).toBe('')
     expect(faulty).toBeGreaterThan(1950)
@@ -237,6 +237,6 @@ function verdictOf(one: Case, id: string, inches: number): string {
   const instrument = one.instrumentOf.get(id) ?? one.instrument
   const value = exactLength(inches, 'in')
   const reading = readingOf(id, { kind: 'length', value, unit: 'in', resolution: null }, instrument.id)
-  const rules = { rule: one.rule, instruments, work: 'new', letting: '2016-01-01' } as const
+  const rules = { rule: one.rule, instruments }
   return judgeRequirements([requirement], [reading], rules)[0]!.verdict
 }

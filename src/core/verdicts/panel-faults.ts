@@ -26,6 +26,8 @@ function wrongStretches(model: RunModel, byId: JudgedById): readonly Stretch[] {
   const full = model.system.spacings.full.inches
   const stretches: Stretch[] = []
   let open: Stretch | null = null
+  // Splices came right within it once, so what is wrong further on is a stretch of its own.
+  let isReopened = false
   let shifting: Stretch | null = null
   let shift: number | null = 0
   let afterRight = 1
@@ -35,8 +37,9 @@ function wrongStretches(model: RunModel, byId: JudgedById): readonly Stretch[] {
     const splice = byId.get(`splice-${number}/splice-position`)
     if (panel.verdict.verdict === 'unread') lastUnread = number
     if (panel.verdict.verdict === 'fails') {
-      if (open === null || open.panels.length === 0) {
+      if (open === null || open.panels.length === 0 || isReopened) {
         open = { panels: [], splices: [], from: number }
+        isReopened = false
         stretches.push(open)
       }
       open.panels.push(panel)
@@ -45,9 +48,13 @@ function wrongStretches(model: RunModel, byId: JudgedById): readonly Stretch[] {
     }
     const isRight = splice === undefined || splice.verdict.verdict === 'meets'
     if (splice?.verdict.verdict === 'fails') {
-      if (open === null && shifting !== null && shift !== 0) open = shifting
+      if (open === null && shifting !== null && shift !== 0) {
+        open = shifting
+        isReopened = true
+      }
       if (open === null) {
         open = { panels: [], splices: [], from: Math.min(afterRight, lastUnread) }
+        isReopened = false
         stretches.push(open)
       }
       open.splices.push(splice)

@@ -46,6 +46,9 @@ function measuredSteps(
 ): readonly RemedyStep[] {
   const { id, topic, place, remedy: how } = requirement
   const { unit } = limits
+  // It fails on either side, and which way it has to go hangs on the one that nobody said.
+  if (because.side === 'not stated')
+    return [{ kind: 'measure first', what: 'side', requirements: [id], from: place.number, to: place.number }]
   const value = exactLength(because.value, because.unit)
   const wanted = limits.nominal === 'notStated' ? middleOf(limits) - value : exactLength(limits.nominal, unit) - value
   const plan = ({ guard, step }: Doubt) => {

@@ -1,6 +1,7 @@
 import { feetInchesText, lengthText } from '../hardware/dimension-text.ts'
+import { slotSentence } from '../requirements/measured-rules.ts'
 import type { LengthUnit } from '../units/exact-length.ts'
-import { measuredText } from './describe-reason.ts'
+import { measuredText, sideText } from './describe-reason.ts'
 import type {
   ExchangePanel,
   MeasureFirst,
@@ -32,9 +33,9 @@ function stepText(step: Exclude<RemedyStep, ExchangePanel>): string {
     case 'reset post':
       return resetText(step)
     case 'move end': {
-      const { by, unit, standsAt, holds } = step
-      const side = by < 0 ? 'toward' : 'away from'
-      return `Move the end ${measuredText(Math.abs(by), unit)} ${side} traffic, so that it stands ${measuredText(standsAt, unit)} off the line.${proofText(holds, unit)}`
+      const { post, by, unit, standsAt, holds } = step
+      const way = sideText(by < 0 ? 'toward' : 'away')
+      return `Move post ${post} by ${measuredText(Math.abs(by), unit)} ${way}, the other posts of the flare in proportion; it then stands ${measuredText(standsAt, unit)} off the line of the run, away from traffic.${proofText(holds, unit)}`
     }
     case 'set right':
       return step.to.kind === 'length' ? `${step.how}${proofText(step.to.span, step.to.unit)}` : step.how
@@ -62,6 +63,8 @@ function measureText({ what, requirements, from, to }: MeasureFirst): string {
       return from === to
         ? `Measure panel ${to} splice to splice: it is not of the length that the layout gives, and moves every splice beyond it.`
         : `Measure panels ${from} to ${to} splice to splice: one of them is not of the length that the layout gives, and moves every splice beyond it.`
+    case 'side':
+      return `Read again on which side of the line of the run post ${to} stands: the way in which to move it depends on it.`
     case 'splice again':
       return `Read splice ${to} again, and the panels and spaces beside it: as those are read it lies where it belongs.`
     default:
@@ -69,9 +72,8 @@ function measureText({ what, requirements, from, to }: MeasureFirst): string {
   }
 }
 
-const slotsStay = 'The rail slot may not be enlarged in the field.'
-
-function moveText({ from, to, by, unit, reaches, with: others }: MovePosts): string {
+function moveText({ from, to, by, unit, reaches, with: others, newSlotAt }: MovePosts): string {
+  const slots = slotSentence(newSlotAt === null ? [] : [{ number: newSlotAt, state: 'moved' }])
   const far = measuredText(Math.abs(by), unit)
   const way = by > 0 ? 'downstream' : 'upstream'
   const also =
@@ -80,17 +82,17 @@ function moveText({ from, to, by, unit, reaches, with: others }: MovePosts): str
       : ` once post ${others.join(' and post ')} ${others.length > 1 ? 'are' : 'is'} moved as well`
   if (reaches === null) {
     const posts = from === to ? `post ${from}` : `posts ${from} to ${to}`
-    return `Move ${posts} ${way} by ${far}; both spaces then come right${also}. ${slotsStay}`
+    return `Move ${posts} ${way} by ${far}; both spaces then come right${also}. ${slots}`
   }
   const isFirst = reaches === 'first end'
   const alone = `post ${isFirst ? to : from}`
   const posts = from === to ? alone : `${alone} and every post ${isFirst ? 'before it' : 'beyond'}`
-  if (others.length > 0) return `Move ${posts} ${way} by ${far}; the space then comes right${also}. ${slotsStay}`
+  if (others.length > 0) return `Move ${posts} ${way} by ${far}; the space then comes right${also}. ${slots}`
   const closer = by > 0 === isFirst ? 'closer to' : 'away from'
   const neighbour = `post ${isFirst ? to + 1 : from - 1}`
   const move =
     from === to ? `Move ${posts} by ${far}, ${closer} ${neighbour}` : `Move ${posts} ${far} ${closer} ${neighbour}`
-  return `${move}. ${slotsStay}`
+  return `${move}. ${slots}`
 }
 
 function raiseText({ post, by, unit, railThen, stubThen, holds, blockUpTo }: RaisePost): string {

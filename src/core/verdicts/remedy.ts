@@ -16,7 +16,7 @@ export type RemedyStep =
 /** Without these readings nobody can say what has to be done, or whether it is all. */
 export interface MeasureFirst {
   readonly kind: 'measure first'
-  readonly what: 'stub' | 'rail' | 'spaces' | 'panels' | 'splice again'
+  readonly what: 'stub' | 'rail' | 'spaces' | 'panels' | 'splice again' | 'side'
   readonly requirements: readonly string[]
   /** Posts or panels by number, from the first that it is about to the last. */
   readonly from: number
@@ -35,6 +35,8 @@ export interface MovePosts {
   readonly reaches: 'first end' | 'second end' | null
   /** Neighbours of these posts that have to be moved as well. */
   readonly with: readonly number[]
+  /** The one among them that the layout moves from its place, and whose bolt therefore needs a slot of its own. */
+  readonly newSlotAt: number | null
 }
 
 export interface RaisePost {

@@ -19,7 +19,17 @@ const free = { stock: null, obstructions: [], reduced: [], standing: null, mayEx
 const solved = solveLayout({ system, first, second, need, ...free })
 if (!solved.ok) throw new Error('not solved')
 const [layout] = solved.value.runs as Iterable<Layout>
-const model: RunModel = { layout: layout!, system, first, second, work: null, letting: null }
+const model: RunModel = {
+  layout: layout!,
+  system,
+  first,
+  second,
+  work: null,
+  letting: null,
+  speed: null,
+  flare: null,
+  opposingReaches: null,
+}
 const requirements = deriveRequirements(model)
 const posts = layout!.posts.length
 
@@ -47,7 +57,15 @@ function found(
       },
     ]
   })
-  const rules = { rule: { kind: 'guard band', multiple: 1 }, instruments, work: null, letting: null } as const
+  const rules = {
+    rule: { kind: 'guard band', multiple: 1 },
+    instruments,
+    work: null,
+    letting: null,
+    speed: null,
+    flare: null,
+    opposingReaches: null,
+  } as const
   return judgeRun(model, requirements, readings, rules).findings.map(({ id, remedy }) => `${id}: ${remedy}`)
 }
 

@@ -1,3 +1,4 @@
+import type { LayoutPost } from '../layout/layout.ts'
 import type { RunModel } from '../requirements/run-model.ts'
 import { exactLength, type LengthUnit, lengthIn, type Nanometres } from '../units/exact-length.ts'
 import { describeReason, measuredText } from './describe-reason.ts'
@@ -31,7 +32,7 @@ export function spacingFaults(model: RunModel, byId: JudgedById, proof: Proof): 
   if (stretches !== null) {
     const named = new Map<number, Stretch[]>()
     for (const stretch of stretches) named.set(stretch.idFrom, [...(named.get(stretch.idFrom) ?? []), stretch])
-    return [...named].map(([idFrom, some]) => spaceFinding(idFrom, some, judged, spaces))
+    return [...named].map(([idFrom, some]) => spaceFinding(idFrom, some, judged, spaces, posts))
   }
   const unread = spaces.flatMap((space, i) => (space === null ? [i] : []))
   return judged
@@ -79,6 +80,7 @@ function spaceFinding(
   stretches: readonly Stretch[],
   judged: readonly Judged[],
   spaces: readonly (ReadSpace | null)[],
+  posts: readonly LayoutPost[],
 ): Finding {
   const boundaries = [...new Set([idFrom, ...stretches.flatMap((stretch) => stretch.boundaries)])]
   const unread = [...new Set(stretches.flatMap((stretch) => stretch.unread))].sort((a, b) => a - b)
@@ -90,7 +92,7 @@ function spaceFinding(
     stretches.map((stretch) => whatOf(stretch, judged, unit)).join(' '),
     [
       ...measureSteps(unread, judged),
-      ...stretches.map((stretch) => moveStep(stretch, unit)),
+      ...stretches.map((stretch) => moveStep(stretch, unit, posts)),
       ...(doubtful.length === 0 ? [] : [notProvable(read, spaces[doubtful[0]!]!.would)]),
     ],
   )
@@ -103,7 +105,11 @@ function whatOf({ from, to, by, boundaries, reaches }: Stretch, judged: readonly
   return `${posts} ${measuredText(lengthIn(Math.abs(by), unit), unit)} out of place: ${reasons.join(', then ')}.`
 }
 
-const moveStep = ({ from, to, by, reaches, with: others }: Stretch, unit: LengthUnit): RemedyStep => ({
+const moveStep = (
+  { from, to, by, reaches, with: others }: Stretch,
+  unit: LengthUnit,
+  posts: readonly LayoutPost[],
+): RemedyStep => ({
   kind: 'move posts',
   from,
   to,
@@ -111,6 +117,7 @@ const moveStep = ({ from, to, by, reaches, with: others }: Stretch, unit: Length
   unit,
   reaches,
   with: others,
+  newSlotAt: posts.find(({ number, state }) => state === 'moved' && number >= from && number <= to)?.number ?? null,
 })
 
 function measureSteps(unread: readonly number[], judged: readonly Judged[]): readonly RemedyStep[] {

@@ -97,8 +97,8 @@ export const findingWords: SpanishWords = {
       'Acerque el poste # # al tránsito, y los demás postes del abocinado en proporción; queda entonces a # de la línea del tramo, del lado opuesto al tránsito.',
     ],
     [
-      'Read again on which side of the line of the run post # stands, then move it, the other posts of the flare in proportion, so that it stands # off the line of the run, away from traffic.',
-      'Lea de nuevo de qué lado de la línea del tramo está el poste #; después muévalo, y los demás postes del abocinado en proporción, hasta que quede a # de la línea del tramo, del lado opuesto al tránsito.',
+      'Read again on which side of the line of the run post # stands: the way in which to move it depends on it.',
+      'Lea de nuevo de qué lado de la línea del tramo está el poste #: de ello depende hacia dónde moverlo.',
     ],
     ['panel #: $', 'panel #: $'],
     ['panel # (panel # of the $): $', 'panel # (panel # del $): $'],
@@ -164,14 +164,6 @@ export const findingWords: SpanishWords = {
     [
       'Read splice # again, and the panels and spaces beside it: as those are read it lies where it belongs.',
       'Lea otra vez el empalme #, y los paneles y espacios a su lado: según esas lecturas está en su sitio.',
-    ],
-    [
-      'Move the end # toward traffic, so that it stands # off the line.',
-      'Mueva el extremo # hacia el tránsito, de modo que quede a # de la línea.',
-    ],
-    [
-      'Move the end # away from traffic, so that it stands # off the line.',
-      'Mueva el extremo # alejándolo del tránsito, de modo que quede a # de la línea.',
     ],
     ['A reading of at most # then proves it.', 'Una lectura de # como máximo lo demuestra entonces.'],
     ['A reading of at least # then proves it.', 'Una lectura de # como mínimo lo demuestra entonces.'],
