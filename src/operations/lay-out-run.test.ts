@@ -28,6 +28,21 @@ describe('chooseLayout', () => {
     expect(chosen.ok && chosen.value.layout).toEqual(last)
   })
 
+  it.each([
+    { first: { sheet: 'flared-terminal-31' }, need: { from: 300, to: 1200 } },
+    { first: { standingSplice: { at: 0, position: 'post' } }, need: null },
+  ])('finds a decided layout that ends at a standing splice on a post: %o', (ends) => {
+    const closed = { ...ends, second: { standingSplice: { at: 1500, position: 'post' } } }
+    const best = layOutRun('run.json', run(closed), 1)
+    const [layout] = best.ok ? best.value.layouts : []
+    const panels = layout!.panels.map(({ inches }) => inches)
+    const chosen = chooseLayout(
+      'run.json',
+      run({ ...closed, decision: { postOneAt: layout!.postOneAtInches, panels } }),
+    )
+    expect(chosen.ok && chosen.value.layout).toEqual(layout)
+  })
+
   it('takes the best where nothing is decided', () => {
     const chosen = chooseLayout('run.json', run())
     expect(chosen.ok && chosen.value.layout).toEqual(laid.value.layouts[0])

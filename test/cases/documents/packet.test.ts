@@ -203,10 +203,12 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
     expect(pagesOf(await packetOf(judged, { page: 'A4' }), 'crew-sheet-es.pdf')).toBe(1)
   })
 
-  test('the crew sheet stakes the flare: 48 in over 37 ft 6 in in a straight line is 8 in for each 6 ft 3 in', () => {
-    const { posts } = crewSheetContents(recordInput(judged), null)
+  test('the crew sheet stakes the flare: 48 in at post 1, in a straight line to the splice 34 ft 4 1/2 in on', () => {
+    const { posts, flare } = crewSheetContents(recordInput(judged), null)
+    expect(flare).toContain('First end: straight flare, 48 in over 34 ft 4 1/2 in')
+    // 48 (412.5 - 75 k) / 412.5 = 48, 39.27, 30.55, 21.82, 13.09 and 4.36, to the nearest 1/8 in.
     expect(posts.map(({ offset }) => offset)).toEqual([
-      ...['48 in', '40 in', '32 in', '24 in', '16 in', '8 in'],
+      ...['48 in', '39 1/4 in', '30 1/2 in', '21 7/8 in', '13 1/8 in', '4 3/8 in'],
       ...Array.from({ length: 14 }, () => '0 in'),
     ])
     // The only space that is not 6 ft 3 in is the one over the culvert.
