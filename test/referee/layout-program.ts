@@ -30,6 +30,16 @@ import {
   stockCount,
   usablePanels,
 } from './run-rules.ts'
+import {
+  clearOfStanding,
+  drivenInSecond,
+  drivenUntil,
+  type HungPanel,
+  hungBeyond,
+  oddHung,
+  standingFirst,
+  unlawfulHung,
+} from './standing-rules.ts'
 
 /** The choice of ends, panels and answers to obstructions as an integer program; places are inches from one origin. */
 export interface LayoutProgram {
@@ -49,7 +59,11 @@ export interface LayoutProgram {
 
 interface Start {
   readonly closing: Closing
+  /** Where the panels still to be hung begin. */
   readonly jointAt: number
+  /** Panels of the run that hang already. */
+  readonly hung: readonly HungPanel[]
+  readonly adapterHangs: boolean
 }
 
 interface Finish {
@@ -61,7 +75,10 @@ interface Finish {
 }
 
 /** The program of a request with one end fixed, or both; null when an end alone already makes it impossible. */
-export function fixedEndProgram(request: LayoutRequest): LayoutProgram | null {
+export function fixedEndProgram(asked: LayoutRequest): LayoutProgram | null {
+  const first = standingFirst(asked)
+  if (first === null) return null
+  const request = { ...asked, first }
   const { system, need } = request
   const [fixed, other] = endsFromFixed(request)
   const place = (at: number): number => (fixed === request.first ? 1 : -1) * (at - fixed.atInches!)
@@ -69,29 +86,37 @@ export function fixedEndProgram(request: LayoutRequest): LayoutProgram | null {
     const [a, b] = [place(fromInches), place(toInches)]
     return { fromInches: Math.min(a, b), toInches: Math.max(a, b) }
   }
-  const obstructions: readonly Obstruction[] = request.obstructions.map((one) => ({ ...stretch(one), name: one.name }))
+  const inTheWay: readonly Obstruction[] = request.obstructions.map((one) => ({ ...stretch(one), name: one.name }))
   const needed = need === null ? null : stretch(need)
   const parts = partsFrom({ reduced: request.reduced.map((part) => ({ ...part, ...stretch(part) })) }, 0)
 
-  const starts = closingsOf(fixed, system)
+  const closings = closingsOf(fixed, system)
+  const divided = dividedSpaces(system, parts, closings[0]!.lastPost)
+  const standing = drivenUntil(request, closings[0]!, divided)
+  const obstructions = clearOfStanding(inTheWay, standing)
+  const starts = closings
     .filter(({ isUnit, posts }) => !isUnit || posts.every((at) => standsClear(at, obstructions)))
     .filter(({ countsFrom }) => needed === null || countsFrom === null || countsFrom <= needed.fromInches)
     .filter((closing) => doubledAfter(parts, closing, closing.joint))
-    .map((closing) => ({ closing, jointAt: closing.joint }))
+    .flatMap((closing): Start[] => {
+      const hung = hungBeyond(request, closing)
+      if (hung === null) return []
+      const adapterHangs = (request.standing?.panels.length ?? 0) >= closing.panels.length
+      return [{ closing, hung, adapterHangs, jointAt: hung[hung.length - 1]?.to ?? closing.joint }]
+    })
   if (starts.length === 0) return null
   const { lastPost } = starts[0]!.closing
-  const divided = dividedSpaces(system, parts, lastPost)
   if (!dividedPosts(divided).every((at) => standsClear(at, obstructions))) return null
 
-  const railOf = (start: Closing, closing: Closing): { readonly least: number; readonly most: number } => {
+  const railOf = (start: Start, closing: Closing): { readonly least: number; readonly most: number } => {
     if (other.atInches !== null) return { least: place(other.atInches), most: place(other.atInches) }
-    const joints = start.joint + closing.joint
+    const joints = start.jointAt + closing.joint
     const covering = needed!.toInches + closing.countsFrom!
     const least = joints + Math.max(0, Math.ceil((covering - joints) / half)) * half
     return { least, most: least + request.mayExtendInches }
   }
   const finishes = closingsOf(other, system).flatMap((closing) => {
-    const bounds = starts.map((start) => railOf(start.closing, closing))
+    const bounds = starts.map((start) => railOf(start, closing))
     return lattice(closing.joint, Math.max(...bounds.map(({ most }) => most))).flatMap((railInches): Finish[] => {
       const finish = {
         closing,
@@ -102,7 +127,9 @@ export function fixedEndProgram(request: LayoutRequest): LayoutProgram | null {
       const covers =
         needed === null || closing.countsFrom === null || railInches - closing.countsFrom >= needed.toInches
       const meets = finish.lastPostAt > lastPost && remainder(finish.lastPostAt - lastPost, full) === 0
-      const clear = !closing.isUnit || closing.posts.every((at) => standsClear(railInches - at, obstructions))
+      const driven = drivenInSecond(request, closings[0]!, finish.lastPostAt, divided)
+      const toDrive = closing.posts.toReversed().slice(Math.max(0, driven))
+      const clear = !closing.isUnit || toDrive.every((at) => standsClear(railInches - at, inTheWay))
       const roomForParts =
         dividedWithin(divided, lastPost, finish.lastPostAt) && doubledBefore(parts, closing, finish.jointAt)
       return covers && meets && clear && roomForParts && bounds.some((one) => within(railInches, one)) ? [finish] : []
@@ -115,7 +142,7 @@ export function fixedEndProgram(request: LayoutRequest): LayoutProgram | null {
     stock: request.stock,
     starts,
     finishes,
-    together: (start, finish) => within(finish.railInches, railOf(start.closing, finish.closing)),
+    together: (start, finish) => within(finish.railInches, railOf(start, finish.closing)),
     spliceAllowed: (at) => remainder(at - lastPost, full) === splicePhase(system) || insideDivided(divided, at),
     rows: obstructedRows(
       { system, obstructions, curb: request.curb },
@@ -123,7 +150,9 @@ export function fixedEndProgram(request: LayoutRequest): LayoutProgram | null {
       Math.max(...finishes.map(({ lastPostAt }) => lastPostAt)),
     ).map(({ posts, answers }) => ({
       posts,
-      answers: answers.filter((answer) => clearOfDivided(answer, posts, divided)),
+      answers: answers
+        .filter((answer) => clearOfDivided(answer, posts, divided))
+        .filter(({ special }) => special.every((at) => at > standing)),
     })),
     mostMoved: mostMoved(system),
     lastPost,
@@ -178,6 +207,8 @@ function write(program: LayoutProgram) {
   const arcs = panelArcs(program)
   const sum = (names: readonly string[], factor = 1): Term[] => names.map((name) => [factor, name])
   const startsAt = (at: number) => starts.flatMap(({ jointAt }, i) => (jointAt === at ? [startName(i)] : []))
+  const bareStartsAt = (at: number) =>
+    starts.flatMap(({ jointAt, hung }, i) => (jointAt === at && hung.length === 0 ? [startName(i)] : []))
   const finishesAt = (at: number) => finishes.flatMap(({ jointAt }, i) => (jointAt === at ? [finishName(i)] : []))
   const arriving = grouped(arcs, ({ to }) => to)
   const leaving = grouped(arcs, ({ from }) => from)
@@ -204,14 +235,24 @@ function write(program: LayoutProgram) {
     if (out.length > 0) add([...sum(out), ...sum(startsAt(at), -1)], '<=', 0)
   }
   for (const { name, panel, from, to } of arcs)
-    if (panel.endOnly) add([[1, name], ...sum([...startsAt(from), ...finishesAt(to)], -1)], '<=', 0)
+    if (panel.endOnly) add([[1, name], ...sum([...bareStartsAt(from), ...finishesAt(to)], -1)], '<=', 0)
+  for (const [i, start] of starts.entries())
+    for (const [k, panel] of start.hung.entries()) {
+      const fault = unlawfulHung(program.system, panel, k)
+      const ends = panel.to === start.jointAt ? finishesAt(panel.to) : []
+      if (fault === 'always') add([[1, startName(i)]], '<=', 0)
+      if (fault === 'unless last' || !program.spliceAllowed(panel.to))
+        add([[1, startName(i)], ...sum(ends, -1)], '<=', 0)
+    }
 
   for (const inches of new Set([...arcs.map(({ panel }) => panel.inches), ...adaptersOf(program)])) {
     const count = stockCount(program.stock, inches)
     if (count === null) continue
     const used = [
       ...arcs.flatMap(({ panel, name }) => (panel.inches === inches ? [name] : [])),
-      ...starts.flatMap(({ closing }, i) => (closing.adapter === inches ? [startName(i)] : [])),
+      ...starts.flatMap(({ closing, adapterHangs }, i) =>
+        closing.adapter === inches && !adapterHangs ? [startName(i)] : [],
+      ),
       ...finishes.flatMap(({ closing }, i) => (closing.adapter === inches ? [finishName(i)] : [])),
     ]
     add(sum(used), '<=', count)
@@ -236,7 +277,13 @@ function write(program: LayoutProgram) {
     add([[1, name], ...sum(roomAtFinish, -1)], '<=', 0)
     add([[1, name], ...sum(roomAtStart, -1)], '<=', 0)
     add([[1, name], ...sum(fitting, -1)], '<=', 0)
-    for (const at of answer.noSpliceAt) add([...sum(namesAt(arriving, at)), [1, name]], '<=', 1)
+    for (const at of answer.noSpliceAt) {
+      add([...sum(namesAt(arriving, at)), [1, name]], '<=', 1)
+      for (const [i, start] of starts.entries()) {
+        if (!start.hung.some(({ to }) => to === at)) continue
+        add([[1, startName(i)], [1, name], ...sum(at === start.jointAt ? finishesAt(at) : [], -1)], '<=', 1)
+      }
+    }
   }
   if (Number.isFinite(program.mostMoved))
     add(sum(answers.filter(({ answer }) => answer.moves).map(({ name }) => name)), '<=', program.mostMoved)
@@ -245,18 +292,18 @@ function write(program: LayoutProgram) {
       if (one.r < two.r && !goTogether(one.answer, two.answer)) add(sum([one.name, two.name]), '<=', 1)
 
   const odd = ({ closing }: Start | Finish): boolean => isOddAdapter(program.system, closing.adapter)
-  const pieces = ({ closing }: Start | Finish): number => closing.ownPanels + (closing.adapter === null ? 0 : 1)
+  const pieces = ({ closing }: Start | Finish): number => closing.panels.length
   const objectives: Readonly<Record<keyof LayoutScore, readonly Term[]>> = {
     changedPosts: answers.map(({ answer, name }) => [answer.changed, name]),
     oddPanels: [
       ...sum(arcs.flatMap(({ panel, name }) => (panel.odd ? [name] : []))),
-      ...sum(starts.flatMap((start, i) => (odd(start) ? [startName(i)] : []))),
+      ...starts.map((start, i): Term => [(odd(start) ? 1 : 0) + oddHung(program.system, start.hung), startName(i)]),
       ...sum(finishes.flatMap((finish, i) => (odd(finish) ? [finishName(i)] : []))),
     ],
     railInches: finishes.map(({ railInches }, i) => [railInches, finishName(i)]),
     pieces: [
       ...sum(arcs.map(({ name }) => name)),
-      ...starts.map((start, i): Term => [pieces(start), startName(i)]),
+      ...starts.map((start, i): Term => [pieces(start) + start.hung.length, startName(i)]),
       ...finishes.map((finish, i): Term => [pieces(finish), finishName(i)]),
     ],
   }

@@ -161,3 +161,23 @@ export function randomReducedRun(random: () => number, fixed: Fixed): LayoutRequ
   const mayExtendInches = roll.chance(0.2) ? 0 : run.mayExtendInches
   return { ...run, reduced, obstructions, mayExtendInches }
 }
+
+/** A random run of which something stands: post 1 with a few panels, mostly rightly hung, and posts. */
+export function randomStandingRun(random: () => number, fixed: Fixed): LayoutRequest {
+  const roll = dice(random)
+  const plain = roll.chance(0.3) ? randomReducedRun(random, fixed) : randomRun(random, fixed)
+  const { system, first, need } = plain
+  const closing = roll.oneOf(closingsOf(first, system))
+  const origin = first.atInches ?? need!.fromInches - closing.countsFrom! - roll.between(0, 100)
+  const lengths = [150, 150, 300, 300, 112.5, 187.5, 75, 225]
+  const panels = [...closing.panels, ...Array.from({ length: roll.between(0, 2) }, () => roll.oneOf(lengths))]
+  const slip = roll.chance(0.05) ? sixteenth : 0
+  return {
+    ...plain,
+    standing: {
+      postOneAtInches: origin + closing.posts[0]! + slip,
+      panels: panels.slice(0, roll.between(0, panels.length)),
+      postsDriven: roll.oneOf([0, 0, roll.between(1, 14)]),
+    },
+  }
+}

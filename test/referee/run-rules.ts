@@ -15,8 +15,8 @@ export const full = 75
 export interface Closing {
   readonly isUnit: boolean
   readonly adapter: number | null
-  /** How many panels come with the unit. */
-  readonly ownPanels: number
+  /** The panels that come with the unit, the adapter last. */
+  readonly panels: readonly number[]
   /** From the origin to the splice where the run's own panels begin. */
   readonly joint: number
   readonly posts: readonly number[]
@@ -28,7 +28,7 @@ export interface Closing {
 export function closingsOf(end: RunEnd, system: LongitudinalSheet): readonly Closing[] {
   if (end.kind === 'standing splice') {
     const post = end.position === 'post' ? 0 : -half
-    return [{ isUnit: false, adapter: null, ownPanels: 0, joint: 0, posts: [post], lastPost: post, countsFrom: null }]
+    return [{ isUnit: false, adapter: null, panels: [], joint: 0, posts: [post], lastPost: post, countsFrom: null }]
   }
   const { own, adapters } = end.sheet.panels
   const posts = end.sheet.posts.map(({ along }) => along)
@@ -38,7 +38,7 @@ export function closingsOf(end: RunEnd, system: LongitudinalSheet): readonly Clo
     .map((adapter) => ({
       isUnit: true,
       adapter,
-      ownPanels: own.length,
+      panels: [...own.map(({ inches }) => inches), ...(adapter === null ? [] : [adapter])],
       joint: ownLength + (adapter ?? 0),
       posts,
       lastPost,
@@ -215,15 +215,24 @@ export function faultsOf(request: LayoutRequest, layout: Layout): readonly strin
   const { need, stock, system } = request
   const zero = layout.postOneAtInches
   const faults: string[] = []
+  const driven = request.standing?.postsDriven ?? 0
   for (const post of layout.posts) {
-    if (post.state === 'standing' || standsClear(zero + post.alongInches, request.obstructions)) continue
+    if (
+      post.number <= driven ||
+      post.state === 'standing' ||
+      standsClear(zero + post.alongInches, request.obstructions)
+    )
+      continue
     faults.push(`post ${post.number} stands in an obstruction`)
   }
   if (need !== null && layout.countsFromInches !== null && zero + layout.countsFromInches > need.fromInches)
     faults.push('begin of need not covered')
   if (need !== null && layout.countsToInches !== null && zero + layout.countsToInches < need.toInches)
     faults.push('end of need not covered')
-  const bought = layout.panels.filter(({ role }) => role !== 'own')
+  const hung = request.standing?.panels ?? []
+  if (hung.some((inches, i) => layout.panels[i]?.inches !== inches)) faults.push('what hangs is changed')
+  if (request.standing !== null && zero !== request.standing.postOneAtInches) faults.push('post 1 is moved')
+  const bought = layout.panels.filter(({ role }, i) => role !== 'own' && i >= hung.length)
   for (const inches of new Set(bought.map((panel) => panel.inches))) {
     const have = stockCount(stock, inches)
     if (have !== null && bought.filter((panel) => panel.inches === inches).length > have)

@@ -178,14 +178,14 @@ function panelScore(
   { start, finish, railInches, noSpliceAt, divided }: Settled,
   known: PanelScores,
 ): LayoutScore | null {
-  const ends = [start, finish].map(({ joint, adapter, ownPanels }) => [joint, adapter, ownPanels])
+  const ends = [start, finish].map(({ joint, panels }) => [joint, panels])
   const key = JSON.stringify([system.id, stock, ends, railInches, noSpliceAt, divided])
   const before = known.get(key)
   if (before !== undefined) return before
   const program: LayoutProgram = {
     system,
     stock,
-    starts: [{ closing: start, jointAt: start.joint }],
+    starts: [{ closing: start, jointAt: start.joint, hung: [], adapterHangs: false }],
     finishes: [
       { closing: finish, jointAt: railInches - finish.joint, lastPostAt: railInches - finish.lastPost, railInches },
     ],

@@ -30,7 +30,7 @@ export function frames(
     return []
   }
   if (start !== null && finish !== null)
-    return fixedFrame({ first, second, origin: start, length: finish - start }, request, step, refuse)
+    return fixedFrame({ first, second, origin: start, length: finish - start }, request, step, hung, refuse)
 
   const { fromInches, toInches } = request.need!
   const [from, to] = [sixteenths(fromInches), sixteenths(toInches)]
@@ -79,10 +79,15 @@ function fixedFrame(
   frame: Frame,
   request: LayoutRequest,
   step: Sixteenths,
+  hung: Sixteenths,
   refuse: (refusal: Refusal) => void,
 ): Frame[] {
   const { from, to, full } = postLattice(frame, request.system)
   const between = frame.length - frame.first.joint - frame.second.joint
+  if (between >= 0 && hung > between) {
+    refuse({ kind: 'hung too long', by: inchesOf(hung - between) })
+    return []
+  }
   if (between < 0 || between % step !== 0) {
     const shorter = Math.floor(between / step) * step
     const whole = (run: Sixteenths): number | null => (run < 0 ? null : inchesOf(run + frame.length - between))

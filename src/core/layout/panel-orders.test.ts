@@ -8,7 +8,15 @@ describe('panelOrders', () => {
     // OEIS A000045: compositions of n into 1s and 2s number F(n + 1)
     const fibonacci = [1, 2, 3, 5, 8, 13, 21, 34, 55, 89]
     for (const [i, count] of fibonacci.entries()) {
-      const orders = [...panelOrders({ length: i + 1, step: 1, kinds: [kind(1), kind(2)], spliceAllowed: () => true })]
+      const orders = [
+        ...panelOrders({
+          length: i + 1,
+          step: 1,
+          kinds: [kind(1), kind(2)],
+          isRunStart: true,
+          spliceAllowed: () => true,
+        }),
+      ]
       expect(orders).toHaveLength(count)
       expect(new Set(orders.map(({ panels }) => panels.join())).size).toBe(count)
     }
@@ -16,7 +24,13 @@ describe('panelOrders', () => {
 
   it('yields fewest odd panels first, then fewest pieces', () => {
     const orders = [
-      ...panelOrders({ length: 8, step: 1, kinds: [kind(1, true), kind(2), kind(4)], spliceAllowed: () => true }),
+      ...panelOrders({
+        length: 8,
+        step: 1,
+        kinds: [kind(1, true), kind(2), kind(4)],
+        isRunStart: true,
+        spliceAllowed: () => true,
+      }),
     ]
     const keys = orders.map(({ panels, oddPanels }) => oddPanels * 100 + panels.length)
     expect(keys).toEqual([...keys].sort((a, b) => a - b))
@@ -29,6 +43,7 @@ describe('panelOrders', () => {
         length: 6,
         step: 1,
         kinds: [{ ...kind(2), count: 1 }, kind(1)],
+        isRunStart: true,
         spliceAllowed: (at) => at !== 3,
       }),
     ]

@@ -21,6 +21,8 @@ interface OrdersRequest {
   /** Every panel length and `length` are whole multiples of it. */
   readonly step: Sixteenths
   readonly kinds: readonly PanelKind[]
+  /** False where panels of the run hang before. */
+  readonly isRunStart: boolean
   /** Whether a splice may lie at this distance from the start (not asked at the two ends). */
   readonly spliceAllowed: (at: Sixteenths) => boolean
 }
@@ -90,7 +92,8 @@ function stepOf(
   const next = at + kind.length / request.step
   const places = request.length / request.step
   if (next > places) return null
-  if (kind.endOnly && at !== 0 && next !== places) return null
+  const isEnd = (at === 0 && request.isRunStart) || next === places
+  if (kind.endOnly && !isEnd) return null
   if (next < places && !request.spliceAllowed(next * request.step)) return null
   const digit = counted.digits[k]!
   if (digit === null) return { at: next, used }

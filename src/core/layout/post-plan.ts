@@ -101,7 +101,7 @@ function unitPostObstructed(request: LayoutRequest, frame: Frame, standing: Sixt
   return null
 }
 
-/** Posts up to here are already driven and cannot be in the way of anything. */
+/** Posts up to here are already driven and cannot be in the way of anything; they are counted through both end units. */
 function standingUntil(request: LayoutRequest, frame: Frame): Sixteenths {
   const driven = request.standing?.postsDriven ?? 0
   if (driven === 0) return Number.NEGATIVE_INFINITY
@@ -110,9 +110,11 @@ function standingUntil(request: LayoutRequest, frame: Frame): Sixteenths {
   const lattice = postLattice(frame, request.system)
   const divided = dividedStretches(request, frame, lattice)
   let at = lattice.from
-  for (let more = driven - posts.length; more > 0 && at < lattice.to; more--)
+  let more = driven - posts.length
+  for (; more > 0 && at < lattice.to; more--)
     at += lattice.full / (divided.find(({ from, to }) => at >= from && at < to)?.into ?? 1)
-  return at
+  const beyond = frame.second.posts.toReversed()
+  return more === 0 ? at : frame.length - beyond[Math.min(more, beyond.length - 1)]!
 }
 
 /** Why rail that was asked to be doubled cannot be: the panels of an end unit hang as they were tested. */

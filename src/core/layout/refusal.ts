@@ -69,6 +69,7 @@ export type Refusal =
     }
   | { readonly kind: 'hung splice'; readonly panel: number }
   | { readonly kind: 'hung length'; readonly panel: number; readonly hung: number; readonly endOnly: boolean }
+  | { readonly kind: 'hung too long'; readonly by: number }
   | { readonly kind: 'stands elsewhere'; readonly by: number }
   | { readonly kind: 'not in stock'; readonly panel: number }
   | { readonly kind: 'posts do not meet'; readonly remainder: number; readonly spacing: number }
@@ -131,6 +132,8 @@ export function describeRefusal(refusal: Refusal): string {
       return refusal.endOnly
         ? `panel ${refusal.panel} as hung is ${length(refusal.hung)}, which may only be the first or the last panel of the run`
         : `panel ${refusal.panel} as hung is ${length(refusal.hung)}, which is no panel of this system`
+    case 'hung too long':
+      return `what hangs reaches ${length(refusal.by)} into the second end, or beyond it`
     case 'stands elsewhere':
       return `post 1 as it stands puts the first end ${length(refusal.by)} away from where it is fixed`
     case 'not in stock':

@@ -245,6 +245,7 @@ function ordersRequest(request: LayoutRequest, { frame, kinds, prefix }: Candida
     length: frame.length - frame.second.joint - start,
     step,
     kinds,
+    isRunStart: prefix.length === 0,
     spliceAllowed: (at: Sixteenths) => allowed(start + at),
   }
 }

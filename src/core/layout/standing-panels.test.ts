@@ -65,10 +65,39 @@ describe('panels that hang', () => {
     expect(lengths(last.layout)).toEqual([150, 150, 112.5, 300, 75, 112.5])
   })
 
+  it('are followed by no end-only panel but the last of the run', () => {
+    // A 112.5 in panel would put its splice on a post, so only 75 in ones could fill the run, and only one of them may.
+    const stock = [75, 112.5].map((inches) => ({ inches, count: null }))
+    const { layout } = solve({ stock, need: { fromInches: 300, toInches: 900 }, standing: hung(150, 150, 112.5, 150) })
+    expect(layout).toBeUndefined()
+  })
+
+  it('reach no farther than to the second end', () => {
+    const second: RunEnd = { kind: 'standing splice', atInches: 750, position: 'post' }
+    const asked = { second, need: { fromInches: 300, toInches: 700 } }
+    const { layout, refused } = solve({ ...asked, standing: hung(150, 150, 112.5, 300, 150) })
+    expect(layout).toBeUndefined()
+    expect(refused).toContain('what hangs reaches 9 ft 4 1/2 in into the second end, or beyond it')
+  })
+
   it('have a length of the system, though splices would fall right with another', () => {
     const { layout, refused } = solve({ standing: hung(150, 150, 112.5, 225) })
     expect(layout).toBeUndefined()
     expect(refused).toContain('panel 4 as hung is 18 ft 9 in, which is no panel of this system')
+  })
+})
+
+describe('posts that are driven', () => {
+  it('count through the second end unit, its innermost post first', () => {
+    // 900 in long: the terminal's posts to 375 in, the run's to 750, the anchor's at 825 and 900, which are posts 12 and 13.
+    const second = unit('trailing-anchor-31', 900)
+    const asked = { second, need: { fromInches: 300, toInches: 450 } }
+    const standing = (postsDriven: number) => ({ ...hung(), postsDriven })
+    const pipe = (at: number) => [{ name: 'a pipe', fromInches: at - 1, toInches: at + 1 }]
+    expect(solve({ ...asked, obstructions: pipe(825), standing: standing(12) }).layout).toBeDefined()
+    expect(solve({ ...asked, obstructions: pipe(825), standing: standing(11) }).layout).toBeUndefined()
+    expect(solve({ ...asked, obstructions: pipe(900), standing: standing(13) }).layout).toBeDefined()
+    expect(solve({ ...asked, obstructions: pipe(900), standing: standing(12) }).layout).toBeUndefined()
   })
 })
 

@@ -146,6 +146,10 @@ export const layoutWords: SpanishWords = {
     ],
     ['panel # as hung is #, which is no panel of this system', 'el panel # colgado mide #, que no es de este sistema'],
     [
+      'what hangs reaches # into the second end, or beyond it',
+      'lo que ya está colgado entra # en el segundo extremo, o lo sobrepasa',
+    ],
+    [
       'post 1 as it stands puts the first end # away from where it is fixed',
       'el poste 1, tal como está, deja el primer extremo a # de donde está fijado',
     ],
