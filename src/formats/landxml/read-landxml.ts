@@ -5,6 +5,7 @@ import { distance, turned } from '../../core/geometry/point.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import type { Metres } from '../../core/units/quantity.ts'
 import type { InputProblem } from '../input-problem.ts'
+import { lengthFault } from '../range/range-faults.ts'
 import { listLimits } from '../range/ranges.ts'
 import {
   type Gap,
@@ -92,6 +93,8 @@ function readAlignment(
     elements.push({ ...read.line, station })
     station += read.line.length
   }
+  const beyond = lengthFault('station', station)
+  if (beyond !== null) reader.fault(element, `an alignment that ends at ${beyond}`, `${station} m`)
   if (geometry !== undefined && elements.length === 0) reader.fault(geometry, 'at least one element', 'none')
   return {
     name,

@@ -51,7 +51,7 @@ export const ranges = {
   ),
   coordinate: judgement(-100_000_000, 100_000_000, null, 'Projected coordinates stay below 33 million feet'),
   azimuth: practice(-360, 360, null, 'A whole turn either way, degrees'),
-  station: judgement(-100_000_000, 100_000_000, null, 'Distance along a road: 19 000 miles'),
+  station: judgement(-5_000_000, 5_000_000, null, 'Distance along a road; counts begin anew long before'),
   clearZone: practice(1, 500, { us: [7, 100], metric: [2, 30] }, 'Tabulated clear zones are 7 to 50 ft'),
   smallLength: judgement(-50_000, 50_000, null, 'Inches or mm; what it comes to is looked at too'),
   slopeRun: judgement(0.05, 1000, both(0.25, 100), 'Horizontal run of one vertical, from a wall to a floor'),
@@ -136,7 +136,13 @@ export const lengthRanges = {
     basis: 'our judgement',
   },
   dimension: { least: -150, most: 150, usual: null, why: 'A dimension of one hardware unit', basis: 'our judgement' },
-  station: { least: -3e7, most: 3e7, usual: null, why: 'Distance along a road: 19 000 miles', basis: 'our judgement' },
+  station: {
+    least: -5e6,
+    most: 5e6,
+    usual: null,
+    why: 'Distance along a road; counts begin anew long before',
+    basis: 'our judgement',
+  },
 } as const satisfies Readonly<
   Record<
     string,

@@ -2,6 +2,7 @@ import { type ElementShape, endStation, layAlignment } from '../../core/alignmen
 import type { StationEquation } from '../../core/alignment/station-equations.ts'
 import type { SiteAlignment, UnitSystem } from '../../core/site/site.ts'
 import { degrees, feet, type Metres, metres } from '../../core/units/quantity.ts'
+import { lengthFault } from '../range/range-faults.ts'
 import type { ElementsFile } from './site-file.ts'
 import { type Fault, writtenStation } from './station-text.ts'
 
@@ -17,6 +18,13 @@ export function readElements(
   const point = { easting: long(from.start.easting), northing: long(from.start.northing) }
   const shapes = from.elements.map((element) => shapeOf(element, long))
   const horizontal = layAlignment({ point, azimuth: degrees(from.start.azimuth), station }, shapes)
+  const beyond = lengthFault('station', endStation(horizontal))
+  if (beyond !== null)
+    faults.push({
+      place: `${place}.elements`,
+      expected: `an alignment that ends at ${beyond}`,
+      found: `${from.elements.length} elements`,
+    })
   const equations = equationsOf(from, units, place, station, endStation(horizontal), faults)
   return { kind: 'elements', line: from.line, horizontal, equations }
 }

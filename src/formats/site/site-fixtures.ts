@@ -84,6 +84,18 @@ export const brokenSites: readonly BrokenFile[] = [
   broken('a hazard beyond the horizon', ['hazards', 0, 'near'], 1e17, [
     'hazards[0].near: expected a value of at most 5000, found 100000000000000000',
   ]),
+  broken('a station beyond all counting', ['hazards', 0, 'from'], -100_000_000, [
+    'hazards[0].from: expected a value of at least -5000000, found -100000000',
+  ]),
+  broken(
+    'an alignment that ends beyond all counting',
+    ['road', 'alignment'],
+    { kind: 'elements', elements: Array(20).fill({ kind: 'tangent', length: 1_000_000 }) },
+    [
+      'road.alignment.elements: expected an alignment that ends at a length of -5000000 m to 5000000 m, found 20 elements',
+    ],
+    false,
+  ),
   broken('a curve that is none', ['road', 'alignment', 'radius'], 1e15, [
     'road.alignment.radius: expected a value of at most 10000000, found 1000000000000000',
   ]),

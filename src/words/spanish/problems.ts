@@ -169,6 +169,8 @@ export const problemWords: SpanishWords = {
     ['at most # in', 'a lo más # in'],
     ['a date in the years # to #', 'una fecha en los años # a #'],
     ['a date and time in the years # to #', 'fecha y hora en los años # a #'],
+    ['an alignment that ends at $', 'un alineamiento que termine en $'],
+    ['# elements', '# elementos'],
     ['a length of # to #', 'una longitud de # a #'],
     ['a radius of at most #', 'un radio de a lo más #'],
     ['coordinates of at most #', 'coordenadas de a lo más #'],

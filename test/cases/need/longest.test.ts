@@ -5,6 +5,7 @@ import { readRun } from '../../../src/formats/run/run-file.ts'
 import { readSite } from '../../../src/formats/site/read-site.ts'
 import { computeNeed, needProblem } from '../../../src/operations/compute-need.ts'
 import { layOutRun } from '../../../src/operations/lay-out-run.ts'
+import { writePlan } from '../../../src/operations/write-site-drawings.ts'
 
 const site = (units: 'us' | 'metric', to: number) => ({
   format: 'lapwise-site/1',
@@ -34,6 +35,20 @@ describe('a need', () => {
     if (!need.ok) expect(printProblem(needProblem('site.json', need.error, units))).toContain('split the site')
   })
 })
+
+test.each(['us', 'metric'] as const)(
+  'a %s site too long for a need is drawn all the same, to the last station',
+  (units) => {
+    const file = {
+      ...site(units, 5_000_000),
+      hazards: [{ name: 'river', from: -5_000_000, to: 5_000_000, near: 5, far: 8 }],
+    }
+    const read = readSite('site.json', JSON.stringify(file))
+    if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
+    expect(computeNeed(read.value)).toMatchObject({ ok: false, error: { kind: 'longer-than-one-run' } })
+    expect(writePlan(read.value, null, 'web')).toContain(units === 'us' ? '50000+00' : '5000+000')
+  },
+)
 
 const run = (changes: object) => ({
   ...{ format: 'lapwise-run/1', name: 'long', system: 'w-beam-midspan-31' },
