@@ -1,3 +1,4 @@
+import { z } from 'zod'
 import type { Reading } from '../core/measurement/reading.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { inLogOrder } from '../formats/entry/log-order.ts'
@@ -6,6 +7,7 @@ import type { InputProblem } from '../formats/input-problem.ts'
 import { entryReadings } from '../formats/readings/entry-readings.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
+import { shapeProblems } from '../formats/shape-problems.ts'
 import { type JudgedRun, judgeKnown } from '../operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../operations/require-run.ts'
 import type { StoredEntry } from '../store/entry.ts'
@@ -96,7 +98,14 @@ export async function sideEntries(store: Store, id: string): Answer<RunEntries> 
     if (!entries.ok) return entries
     found.push(...entries.value)
   }
-  return ok(runEntries(inLogOrder(found)))
+  try {
+    return ok(runEntries(inLogOrder(found)))
+  } catch (cause) {
+    // Taken in by other rules than those of today.
+    if (!(cause instanceof z.core.$ZodError)) throw cause
+    const problems = shapeProblems(`entries of run ${id}`, null, cause.issues)
+    return err(badInput('What was recorded at the run cannot be read.', problems))
+  }
 }
 
 export function requiredRun({ id, run }: StoredRun): Result<RequiredRun, readonly InputProblem[]> {

@@ -71,6 +71,20 @@ test('a run stored by other rules than those of today is listed with what is wro
     { ...entry, id: 'old-2', run: 'old-2', kind: 'run', capturedAt, body: { ...run, name: 'Old readings' } },
     { ...entry, id: 'old-reading', run: 'old-2', kind: 'reading', capturedAt, body: coarse },
   ])
+  const dayLog = {
+    day: '0001-01-01',
+    done: '-',
+    postsDriven: [],
+    panelsHung: [],
+    crew: [],
+    openEnds: 'none',
+    openEndsNote: null,
+  }
+  const logged = await opened.value.append([
+    { ...entry, id: 'old-3', run: 'old-3', kind: 'run', capturedAt, body: { ...run, name: 'Old log' } },
+    { ...entry, id: 'old-log', run: 'old-3', kind: 'day-log', capturedAt, body: dayLog },
+  ])
+  expect(logged).toMatchObject({ ok: true, value: Array(2).fill({ outcome: 'stored' }) })
   expect(appended).toMatchObject({ ok: true, value: Array(3).fill({ outcome: 'stored' }) })
   await opened.value.close()
 
@@ -87,11 +101,16 @@ test('a run stored by other rules than those of today is listed with what is wro
           { project: 'demo', judged: { acceptance: 'not acceptable' } },
           { id: 'old-1', name: 'Old run', judged: null, problems: [{ place: 'road.speed', found: '9999' }] },
           { id: 'old-2', name: 'Old readings', judged: null, problems: [{ place: 'readings[0].resolution' }] },
+          { id: 'old-3', name: 'Old log', problems: [] },
         ],
       },
     })
   expect((await get('/api/runs/old-1')).status).toBe(400)
   expect((await get('/api/runs/old-2/record.pdf')).status).toBe(400)
+  expect(await get('/api/runs/old-3/record.pdf')).toMatchObject({
+    status: 400,
+    body: { error: { problems: [{ place: 'day' }] } },
+  })
   await own.stop()
   await dropFolder(ownFolder)
 })

@@ -35,8 +35,8 @@ const photoBody = z.strictObject({
   bytes: rangedWhole('photoBytes'),
   width: rangedWhole('photoEdge'),
   height: rangedWhole('photoEdge'),
-  /** When it was taken, as its camera or the device says; null when neither does. */
-  takenAt: z.nullable(moment),
+  /** When it was taken, as its camera or the device says, whatever that says; null when neither does. */
+  takenAt: z.nullable(z.string().check(z.minLength(16), z.maxLength(40))),
   /** Where the device that kept it was at the time. */
   position: z.nullable(position),
   /** Where its camera says it was taken: a second witness. */

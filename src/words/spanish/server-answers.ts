@@ -11,6 +11,7 @@ export const serverAnswerWords: SpanishWords = {
     'something else is stored under its id': 'con su id está guardada otra cosa',
     'the store cannot hold it unchanged': 'el almacén no lo puede guardar sin cambios',
     'its id is far ahead of those of its run': 'su id está muy por delante de los de su tramo',
+    'What was recorded at the run cannot be read.': 'Lo anotado en el tramo no se puede leer.',
     'The stored run cannot be read.': 'El tramo guardado no se puede leer.',
     'The stored readings cannot be read.': 'Las lecturas guardadas no se pueden leer.',
     'its run cannot be read': 'su tramo no se puede leer',
