@@ -50,13 +50,20 @@ export function deriveRequirements(model: RunModel): readonly Requirement[] {
 }
 
 function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet, key = placeKey(place)): Requirement {
-  const { cited, ...text } = rule
+  const { topic, must, look, how, why, remedy, hold, figure, cited } = rule
   const source = sheet.sources[cited.source] ?? { title: cited.source, edition: '' }
   return {
-    ...text,
-    id: `${key}/${rule.topic}`,
+    id: `${key}/${topic}`,
+    topic,
     place,
-    maySetAside: (sheet.maySetAside ?? []).some(({ topic }) => topic === rule.topic),
+    must,
+    look,
+    how,
+    why,
+    remedy,
+    hold,
+    figure,
+    maySetAside: (sheet.maySetAside ?? []).some((one) => one.topic === topic),
     sheet: sheet.id,
     sheetVersion: sheet.version,
     source,

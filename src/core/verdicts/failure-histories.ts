@@ -36,14 +36,28 @@ export function failureHistories(
 }
 
 function historyOf(requirement: Requirement, events: readonly Reading[], rules: JudgingRules): FailureHistory | null {
-  const isReread = new Set(events.map(({ of }) => of)).size < events.length
   let history: FailureHistory | null = null
-  // Without a second reading of anything only the state at the end can be a failure.
-  for (let i = isReread ? 0 : Math.max(events.length - 1, 0); i < events.length; i++) {
+  for (let i = firstThatCounts(requirement, events); i < events.length; i++) {
     const verdict = judgeRequirements([requirement], events.slice(0, i + 1), rules)[0]!
     history = after(history, { reading: events[i]!, verdict }, requirement, events)
   }
   return history
+}
+
+/**
+ * Without a second reading of anything only the state at the end can be a failure; with one, the state before the first
+ * reading that can answer a failure: until then a failure ends with the next reading, as of a line not yet complete.
+ */
+function firstThatCounts({ id }: Requirement, events: readonly Reading[]): number {
+  const seen = new Set<string>()
+  let isReread = false
+  let answer: number | null = null
+  for (const [i, { of }] of events.entries()) {
+    isReread ||= seen.has(of)
+    if (i > 0 && (seen.has(of) || of === id)) answer ??= i
+    seen.add(of)
+  }
+  return isReread ? answer! - 1 : Math.max(events.length - 1, 0)
 }
 
 function after(
