@@ -58,7 +58,7 @@ export function soundRun({ layout }: RunModel, requirements: readonly Requiremen
   }
 }
 
-export function middleOf({ nominal, low, high }: Dimension): number {
+function middleOf({ nominal, low, high }: Dimension): number {
   if (nominal !== 'notStated') return nominal
   if (low === 'notStated') return high === 'notStated' ? 0 : high / 2
   return high === 'notStated' ? low + 1 : (low + high) / 2
