@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest'
+import { isOffset } from '../core/measurement/offset-side.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { describeAcceptance } from '../core/verdicts/set-aside.ts'
 import type { Acceptance } from '../core/verdicts/verdict.ts'
 import { printProblem } from '../formats/input-problem.ts'
+import { readRun } from '../formats/run/run-file.ts'
+import { demoProject } from './demo-project.ts'
 import { judgeKnown, judgeReadings } from './judge-readings.ts'
-import type { RequiredRun } from './require-run.ts'
+import { type RequiredRun, requireRun } from './require-run.ts'
 import { demoRun } from './roadside-fixtures.ts'
 
 const strict = demoRun().required
@@ -34,7 +37,8 @@ function sound({ id, look }: Requirement): Reading[] {
       const { nominal, low, high, unit } = look.limits
       const middle = nominal !== 'notStated' ? nominal : low === 'notStated' ? (high as number) / 2 : low + 1
       const value = Math.round(middle * { in: 25_400_000, mm: 1_000_000, ft: 304_800_000, m: 1e9 }[unit])
-      return [{ ...base, answer: { kind: 'length', value, unit, resolution: null } }]
+      const side = isOffset(id) ? ({ side: 'away' } as const) : {}
+      return [{ ...base, answer: { kind: 'length', value, unit, resolution: null, ...side } }]
     }
   }
 }
@@ -108,13 +112,20 @@ describe('what is set aside', () => {
   })
 
   test('is never what the run file decides: hardware of older criteria fails in new work all the same', () => {
-    const run = { ...strict.run, work: 'new', letting: '2025-01-01' } as const
-    const older = strict.requirements.map((one) =>
-      one.id === 'first/criteria' && one.look.kind === 'record'
-        ? { ...one, look: { ...one.look, rule: { ...one.look.rule, standards: ['NCHRP 350'] } } }
-        : one,
-    )
-    const required = { ...strict, run, requirements: older } as RequiredRun
+    const older = strict.requirements.map((one) => {
+      if (one.id !== 'first/criteria' || one.look.kind !== 'record' || one.look.rule.kind !== 'criteria') return one
+      const at = { ...one.look.rule.at, work: 'new', letting: '2025-01-01' } as const
+      const criteria = one.look.rule.hardware.criteria.map((test) => ({
+        ...test,
+        standard: 'NCHRP 350',
+        edition: 1993,
+      }))
+      return {
+        ...one,
+        look: { ...one.look, rule: { ...one.look.rule, at, hardware: { ...one.look.rule.hardware, criteria } } },
+      }
+    })
+    const required = { ...strict, requirements: older } as RequiredRun
     expect(verdictOn('first/criteria', required).verdict).toBe('fails')
     expect(verdictOn('first/criteria', required, aside('first/criteria')).verdict).toBe('fails')
     expect(acceptance(required, aside('first/criteria', { rechecks: 'first/criteria' }))).toEqual({
@@ -131,11 +142,13 @@ describe('what is set aside', () => {
     expect(acceptance(strict, ...all.slice(1))).toEqual({ kind: 'not yet known' })
   })
 
-  test('is not what does not apply by the run file: standing work is acceptable without an exception', () => {
-    const run = { ...strict.run, work: 'standing' } as const
-    const standing = judged({ ...strict, run })
-    expect(standing.verdicts.some(({ verdict }) => verdict === 'does not apply')).toBe(true)
-    expect(standing.acceptance).toEqual({ kind: 'acceptable' })
+  test('is not what the run file decides of standing work: that is acceptable without an exception', () => {
+    const standing = readRun('run', demoProject().run.replace('"new"', '"standing"'))
+    if (!standing.ok || standing.value.work !== 'standing') throw new Error('the demo is no new work')
+    const required = requireRun('run', standing.value)
+    if (!required.ok) throw new Error('the demo cannot be laid out')
+    expect(verdictOn('first/criteria', required.value, aside('first/criteria')).verdict).toBe('meets')
+    expect(acceptance(required.value)).toEqual({ kind: 'acceptable' })
   })
 
   test('puts a failure right only where the sheet allows it and the finding is named', () => {

@@ -88,11 +88,13 @@ function judge(one: Case): Judgement {
 function judgeMeasured(one: Case): Judgement {
   for (let round = 0; round < 4; round++) {
     const judged = judge(one)
-    const first = judged.findings.flatMap(({ steps }) =>
-      steps.flatMap((step) => (step.kind === 'measure first' ? step.requirements : [])),
-    )
+    const first = judged.findings.flatMap(({ steps }) => steps.filter((step) => step.kind === 'measure first'))
     if (first.length === 0) return judged
-    for (const id of first) one.unread.delete(id)
+    for (const { requirements, using } of first)
+      for (const id of requirements) {
+        one.unread.delete(id)
+        if (using !== null) one.instrumentOf.set(id, instruments.find(({ name }) => name === using)!)
+      }
   }
   throw new Error(`still to be measured: ${wordsOf(one)}`)
 }
@@ -105,6 +107,14 @@ function mend(one: Case, { steps }: Finding): void {
     if (would === undefined) throw new Error(`no instrument would prove it: ${wordsOf(one)}`)
     for (const id of step.requirements) one.instrumentOf.set(id, would)
   }
+}
+
+/** Whether all that is left was too close before and no finding: two faults of one space may come to less than one. */
+function isUnseen({ verdicts, findings }: Judgement, after: Judgement): boolean {
+  const found = new Set(findings.flatMap(({ requirements }) => requirements))
+  const before = new Map(verdicts.map(({ requirement, verdict }) => [requirement, verdict]))
+  const left = after.verdicts.filter(({ verdict }) => verdict !== 'meets')
+  return left.length > 0 && left.every(({ requirement: id }) => before.get(id) === 'too close' && !found.has(id))
 }
 
 /** What is too close for a coarse instrument, and no finding, is read again with the instrument of everything else. */
@@ -140,6 +150,7 @@ describe('every remedy, carried out on the ground as it is written', () => {
     const kinds = new Map<string, number>()
     const left: string[] = []
     let faulty = 0
+    let unseen = 0
     for (const seed of seeds) {
       const one = faultyCase(seed)
       const planted = wordsOf(one)
@@ -161,10 +172,13 @@ describe('every remedy, carried out on the ground as it is written', () => {
         one.unread.clear()
         for (const finding of judgeMeasured(one).findings) mend(one, finding)
       }
-      if (judge(one).acceptance.kind !== 'acceptable') left.push(`${planted}\n  --- after:\n  ${wordsOf(one)}`)
+      const after = judge(one)
+      if (isUnseen(judged, after)) unseen++
+      else if (after.acceptance.kind !== 'acceptable') left.push(`${planted}\n  --- after:\n  ${wordsOf(one)}`)
     }
     expect(left.slice(0, 6).join('\n\n')).toBe('')
     expect(faulty).toBeGreaterThan(1950)
+    expect(unseen).toBeLessThan(5)
     const every = ['move posts', 'raise post', 'reset post', 'exchange panel', 'set right', 'move end', 'not provable']
     expect(every.filter((kind) => (kinds.get(kind) ?? 0) < 40)).toEqual([])
   })
@@ -208,12 +222,12 @@ describe('every remedy, carried out on the ground as it is written', () => {
   it('keeps the ids of all other findings when one is mended, in every order', () => {
     let orders = 0
     for (const seed of seeds) {
-      const judged = judge(wholeCase(seed))
+      const judged = judgeMeasured(wholeCase(seed))
       if (judged.findings.length < 2 || judged.findings.length > 3) continue
       for (const order of ordersOf(judged.findings)) {
         const one = wholeCase(seed)
         for (const [n, { id }] of order.entries()) {
-          const now = judge(one).findings
+          const now = judgeMeasured(one).findings
           const left = order.slice(n).map((finding) => finding.id)
           expect(now.map((finding) => finding.id).toSorted(), `${id} next: ${wordsOf(one)}`).toEqual(left.toSorted())
           mend(one, now.find((finding) => finding.id === id)!)

@@ -39,7 +39,16 @@ export function heightRemedy(
   const first: RemedyStep[] =
     unread === null
       ? []
-      : [{ kind: 'measure first', what: unread, requirements: [`post-${post}/${unread}-height`], from: post, to: post }]
+      : [
+          {
+            kind: 'measure first',
+            what: unread,
+            requirements: [`post-${post}/${unread}-height`],
+            from: post,
+            to: post,
+            using: null,
+          },
+        ]
   const heights = [
     ...(rail === null ? [] : [`post-${post}/rail-height`]),
     ...(stub === null ? [] : [`post-${post}/stub-height`]),
@@ -51,6 +60,12 @@ export function heightRemedy(
   }
   const room = isProven ? own : (would[0] ?? { moves: plain, step: own.step })
   const by = change(room.moves, room.step) ?? (plain.low + plain.high) / 2
+  // A coarse reading does not say how far to move where the room is no wider than its own step.
+  if (!isProven && would.length > 0 && room.moves.high - room.moves.low < 2 * own.step)
+    return [
+      ...first,
+      { kind: 'measure first', what: 'finely', requirements: heights, from: post, to: post, using: would[0]!.name },
+    ]
   const holds = readableRoom(room.moves, unit)
   const raise: RemedyStep = {
     kind: 'raise post',

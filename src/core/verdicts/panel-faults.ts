@@ -13,10 +13,11 @@ interface Stretch {
 }
 
 /**
- * Wrong panels, each stretch of them by itself: from the first panel of another length to where the splices come right
- * again. Each panel is exchanged for the one that the layout gives there, so that a unit keeps its own panels and every
- * splice comes right. A splice that is wrong follows from the nearest stretch before it that shifts what hangs beyond;
- * without one, wrong splices are found apart.
+ * Wrong panels, each stretch of them by itself: from the first panel of another length to the one after which what hangs
+ * beyond is shifted by whole post spaces or not at all. That is reckoned from the panels alone, so that a stretch stays
+ * what it is while others are mended. Each panel is exchanged for the one that the layout gives there, so that a unit
+ * keeps its own panels and every splice comes right. A splice that is wrong follows from the nearest wrong panel before
+ * it, as long as what hangs is shifted; else wrong splices are found apart.
  */
 export function panelFaults(model: RunModel, byId: JudgedById): readonly Finding[] {
   return wrongStretches(model, byId).map((stretch) => stretchFinding(stretch, model, byId))
@@ -25,41 +26,40 @@ export function panelFaults(model: RunModel, byId: JudgedById): readonly Finding
 function wrongStretches(model: RunModel, byId: JudgedById): readonly Stretch[] {
   const full = model.system.spacings.full.inches
   const stretches: Stretch[] = []
-  let open: Stretch | null = null
-  // Splices came right within it once, so what is wrong further on is a stretch of its own.
-  let isReopened = false
-  let shifting: Stretch | null = null
+  const begin = (from: number): Stretch => {
+    const stretch = { panels: [], splices: [], from }
+    stretches.push(stretch)
+    return stretch
+  }
+  let open: { readonly stretch: Stretch; shift: number | null } | null = null
+  let last: Stretch | null = null
   let shift: number | null = 0
+  let apart: Stretch | null = null
   let afterRight = 1
   let lastUnread = Number.POSITIVE_INFINITY
   for (const { number, inches } of model.layout.panels) {
     const panel = byId.get(`panel-${number}/panel-length`)!
-    const splice = byId.get(`splice-${number}/splice-position`)
     if (panel.verdict.verdict === 'unread') lastUnread = number
     if (panel.verdict.verdict === 'fails') {
-      if (open === null || open.panels.length === 0 || isReopened) {
-        open = { panels: [], splices: [], from: number }
-        isReopened = false
-        stretches.push(open)
-      }
-      open.panels.push(panel)
-      shifting = open
-      shift = plus(shift, hangingInches(panel), -inches)
+      const hangs = hangingInches(panel)
+      open ??= { stretch: begin(number), shift: 0 }
+      open.stretch.panels.push(panel)
+      open.shift = plus(open.shift, hangs, -inches)
+      last = open.stretch
+      shift = plus(shift, hangs, -inches)
+      if (open.shift === null || open.shift % full === 0) open = null
     }
-    const isRight = splice === undefined || splice.verdict.verdict === 'meets'
+    const splice = byId.get(`splice-${number}/splice-position`)
     if (splice?.verdict.verdict === 'fails') {
-      if (open === null && shifting !== null && shift !== 0) {
-        open = shifting
-        isReopened = true
+      if (last !== null && shift !== 0) last.splices.push(splice)
+      else {
+        apart ??= begin(Math.min(afterRight, lastUnread))
+        apart.splices.push(splice)
       }
-      if (open === null) {
-        open = { panels: [], splices: [], from: Math.min(afterRight, lastUnread) }
-        isReopened = false
-        stretches.push(open)
-      }
-      open.splices.push(splice)
-    } else if (isRight || (shift !== null && shift % full === 0)) open = null
-    if (isRight) afterRight = number + 1
+    } else if (splice?.verdict.verdict === 'meets') {
+      apart = null
+      afterRight = number + 1
+    }
   }
   return stretches
 }
@@ -107,6 +107,6 @@ function measureStep(from: number, splice: Judged, byId: JudgedById): RemedyStep
   const before = Array.from({ length: to - from + 1 }, (_, i) => `panel-${from + i}/panel-length`)
   const unread = before.filter((of) => byId.get(of)!.verdict.verdict === 'unread')
   return unread.length > 0
-    ? { kind: 'measure first', what: 'panels', requirements: unread, from, to }
-    : { kind: 'measure first', what: 'splice again', requirements: [id], from, to }
+    ? { kind: 'measure first', what: 'panels', requirements: unread, from, to, using: null }
+    : { kind: 'measure first', what: 'splice again', requirements: [id], from, to, using: null }
 }

@@ -48,7 +48,9 @@ function measuredSteps(
   const { unit } = limits
   // It fails on either side, and which way it has to go hangs on the one that nobody said.
   if (because.side === 'not stated')
-    return [{ kind: 'measure first', what: 'side', requirements: [id], from: place.number, to: place.number }]
+    return [
+      { kind: 'measure first', what: 'side', requirements: [id], from: place.number, to: place.number, using: null },
+    ]
   const value = exactLength(because.value, because.unit)
   const wanted = limits.nominal === 'notStated' ? middleOf(limits) - value : exactLength(limits.nominal, unit) - value
   const plan = ({ guard, step }: Doubt) => {

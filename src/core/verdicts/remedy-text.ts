@@ -50,7 +50,7 @@ function stepText(step: Exclude<RemedyStep, ExchangePanel>): string {
   }
 }
 
-function measureText({ what, requirements, from, to }: MeasureFirst): string {
+function measureText({ what, requirements, from, to, using }: MeasureFirst): string {
   const count = requirements.length
   switch (what) {
     case 'stub':
@@ -67,6 +67,8 @@ function measureText({ what, requirements, from, to }: MeasureFirst): string {
       return `Read again on which side of the line of the run post ${to} stands: the way in which to move it depends on it.`
     case 'splice again':
       return `Read splice ${to} again, and the panels and spaces beside it: as those are read it lies where it belongs.`
+    case 'finely':
+      return `Read it again with ${using} first: a reading like this one is too coarse to say how far post ${to} has to be moved.`
     default:
       return what satisfies never
   }

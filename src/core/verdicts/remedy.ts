@@ -16,11 +16,13 @@ export type RemedyStep =
 /** Without these readings nobody can say what has to be done, or whether it is all. */
 export interface MeasureFirst {
   readonly kind: 'measure first'
-  readonly what: 'stub' | 'rail' | 'spaces' | 'panels' | 'splice again' | 'side'
+  readonly what: 'stub' | 'rail' | 'spaces' | 'panels' | 'splice again' | 'finely' | 'side'
   readonly requirements: readonly string[]
   /** Posts or panels by number, from the first that it is about to the last. */
   readonly from: number
   readonly to: number
+  /** The name of the instrument that it takes; null for any. */
+  readonly using: string | null
 }
 
 /** Posts that stand out of place together. */

@@ -124,5 +124,14 @@ function measureSteps(unread: readonly number[], judged: readonly Judged[]): rea
   if (unread.length === 0) return []
   const places = unread.map((i) => judged[i]!.requirement)
   const [from, to] = [places[0]!, places[places.length - 1]!].map(({ place }) => place.number)
-  return [{ kind: 'measure first', what: 'spaces', requirements: places.map(({ id }) => id), from: from!, to: to! }]
+  return [
+    {
+      kind: 'measure first',
+      what: 'spaces',
+      requirements: places.map(({ id }) => id),
+      from: from!,
+      to: to!,
+      using: null,
+    },
+  ]
 }

@@ -96,7 +96,7 @@ export const brokenRuns: readonly BrokenFile[] = [
   {
     title: 'a flare of no rate',
     raw: changed(fullRun, ['flare', 'rate'], 0),
-    problems: ['flare.rate: expected a value of more than 0, found 0'],
+    problems: ['flare.rate: expected a value of at least 1, found 0'],
     inSchema: true,
   },
   {

@@ -6,12 +6,12 @@ import { openTables } from './device-tables.ts'
 import { exportDevice, importDevice } from './device-transfer.ts'
 
 const at = '2026-05-04T15:30:00.000Z'
-const run = '0190a1b2-0000'
+const run = '0190a1b2-0000-7000-8000-000000000000'
 const common = { run, schemaVersion: 1, author: 'R. Quist', device: 'phone', capturedAt: at }
 const runEntry = { ...common, id: run, kind: 'run', supersedes: null, body: JSON.parse(demoProject().run) }
 
 function reading(n: number, of: string, value: string, more: { corrects?: string; rechecks?: string } = {}) {
-  const id = `0190a1b2-000${n}`
+  const id = `0190a1b2-000${n}-7000-8000-000000000000`
   const body = { id, of, value, by: 'R. Quist', at, ...more }
   return { ...common, id, kind: 'reading', supersedes: more.corrects ?? null, body }
 }

@@ -176,6 +176,10 @@ export const findingWords: SpanishWords = {
       'No move of post # brings rail and stub so far inside their limits that an instrument of this run would prove it.',
       'Ningún movimiento del poste # lleva la baranda y el muñón tan adentro de sus límites que un instrumento de este tramo lo demuestre.',
     ],
+    [
+      'Read it again with $ first: a reading like this one is too coarse to say how far post # has to be moved.',
+      'Léalo primero otra vez con $: una lectura como esta es demasiado basta para decir cuánto hay que mover el poste #.',
+    ],
     ['exchange panel # for a # panel', 'cambie el panel # por uno de #'],
     ['exchange panel # for the $, # long', 'cambie el panel # por el $, de #'],
     ['exchange panel # (#) for the $, # long', 'cambie el panel # (#) por el $, de #'],
