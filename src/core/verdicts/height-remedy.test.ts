@@ -92,4 +92,13 @@ describe('heightRemedy', () => {
     expect(alone).toContain('Raise post 9 by 3 in')
     expect(alone).toContain('no instrument of this run would prove it')
   })
+  it('asks for a finer reading where the room for the move is narrower than two steps of this one', () => {
+    const coarse = (value: number, limits: Dimension) => ({ ...readTo(value, limits, 1 / 2), step: 2 * eighth })
+    const moves = remedy(1, coarse(31.25, rail), coarse(4.5, stub), null)
+    expect(moves).toContain('Lower post 1 by 7/8 in')
+    const narrow = remedy(1, coarse(31.25, rail), coarse(4.75, stub), null)
+    expect(narrow).toBe(
+      'Read it again with fine tape first: a reading like this one is too coarse to say how far post 1 has to be moved.',
+    )
+  })
 })

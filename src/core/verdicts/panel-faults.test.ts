@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest'
+import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import { shippedSheets } from '../hardware/shipped-sheets.ts'
+import type { Layout } from '../layout/layout.ts'
+import { solveLayout } from '../layout/solve-layout.ts'
+import { instruments } from '../measurement/instruments.ts'
+import type { Reading } from '../measurement/reading.ts'
+import { deriveRequirements } from '../requirements/derive-requirements.ts'
+import type { RunModel } from '../requirements/run-model.ts'
+import { judgeRun } from './judge-run.ts'
+
+const sheet = <T>(id: string): T => shippedSheets.find((one) => one.id === id) as T
+const system = sheet<LongitudinalSheet>('w-beam-midspan-31')
+const first = { kind: 'unit', sheet: sheet<EndSheet>('flared-terminal-31'), atInches: null } as const
+const second = { kind: 'unit', sheet: sheet<EndSheet>('trailing-anchor-31'), atInches: null } as const
+const need = { fromInches: 0, toInches: 1000 }
+const free = { stock: null, obstructions: [], reduced: [], standing: null, mayExtendInches: 600 }
+const solved = solveLayout({ system, first, second, need, ...free })
+if (!solved.ok) throw new Error('not solved')
+const [layout] = solved.value.runs as Iterable<Layout>
+const model: RunModel = { layout: layout!, system, first, second, work: null, letting: null }
+const requirements = deriveRequirements(model)
+
+/** What is found of panels that hang as `hangs` says, and of splices that are read out of place. */
+function found(
+  hangs: Readonly<Record<number, string>>,
+  splices: readonly number[] = [],
+  unread: readonly number[] = [],
+) {
+  const readings = requirements.flatMap(({ id, topic, place, look }): Reading[] => {
+    if (look.kind !== 'choose' || (topic === 'panel-length' && unread.includes(place.number))) return []
+    const right = look.choices.find((choice) => choice.right)!.id
+    const read =
+      topic === 'panel-length'
+        ? hangs[place.number]
+        : topic === 'splice-position' && splices.includes(place.number)
+          ? 'elsewhere'
+          : undefined
+    const about = { uncertainty: null, by: 'J. Okafor', at: '2016-05-12T10:05:00Z', where: null, photos: [] }
+    const later = { instrument: null, corrects: null, rechecks: null, together: null }
+    return [{ id: `of ${id}`, of: id, answer: { kind: 'choice', choice: read ?? right }, ...about, ...later }]
+  })
+  const rules = { rule: { kind: 'guard band', multiple: 1 }, instruments, work: null, letting: null } as const
+  return judgeRun(model, requirements, readings, rules).findings
+}
+
+const remedies = (...of: Parameters<typeof found>) => found(...of).map(({ id, remedy }) => `${id}: ${remedy}`)
+const right = 'Every splice then lies where it belongs.'
+
+describe('panels of another length', () => {
+  it('has the layout that the cases are worked out for', () => {
+    expect(layout!.panels.map(({ inches }) => inches)).toEqual([150, 150, 112.5, 300, 300, 300, 150, 187.5])
+  })
+
+  it('leaves a terminal its slotted panel, where the panel after it is a 25 ft one', () => {
+    expect(remedies({ 2: 'in-300' })).toEqual([
+      `panel-2/panel-length: exchange panel 2 (25 ft 0 in) for a 12 ft 6 in panel. ${right}`,
+    ])
+  })
+
+  it('hangs the slotted panel, by its name, where the terminal begins with a panel of another length', () => {
+    expect(remedies({ 1: 'in-187.5' })).toEqual([
+      `panel-1/panel-length: exchange panel 1 (15 ft 7 1/2 in) for the slotted end panel, 12 ft 6 in long. ${right}`,
+    ])
+  })
+
+  it('is one finding where two panels make up for each other, with the splices that they shift', () => {
+    const [one, ...rest] = found({ 3: 'in-150', 8: 'in-150' }, [3, 4, 5, 6, 7])
+    expect(rest).toEqual([])
+    expect(one!.remedy).toBe(
+      `exchange panel 3 (12 ft 6 in) for a 9 ft 4 1/2 in panel; exchange panel 8 (12 ft 6 in) for a 15 ft 7 1/2 in panel. ${right}`,
+    )
+    expect(one!.requirements).toEqual([
+      ...['panel-3/panel-length', 'panel-8/panel-length'],
+      ...[3, 4, 5, 6, 7].map((number) => `splice-${number}/splice-position`),
+    ])
+  })
+
+  it('is a finding each where panels are wrong by whole post spaces, which shifts no splice', () => {
+    expect(found({ 2: 'in-300', 5: 'in-150' }).map(({ id, requirements: stands }) => [id, ...stands])).toEqual([
+      ['panel-2/panel-length', 'panel-2/panel-length'],
+      ['panel-5/panel-length', 'panel-5/panel-length'],
+    ])
+  })
+
+  it('needs no length to exchange a panel of another length', () => {
+    expect(remedies({ 4: 'other' }, [4, 5])).toEqual([
+      `panel-4/panel-length: exchange panel 4 for a 25 ft 0 in panel. ${right}`,
+    ])
+  })
+
+  it('measures the panels since the last splice that is right, where splices are wrong and no panel is', () => {
+    expect(remedies({}, [5, 6], [4, 5])).toEqual([
+      expect.stringMatching(/^splice-5.splice-position: Measure panel 5 splice to splice: it is not/),
+    ])
+    expect(remedies({}, [5, 6], [4])).toEqual([expect.stringContaining('Measure panels 4 to 5 splice to splice')])
+    expect(remedies({}, [5, 6])).toEqual([expect.stringContaining('Read splice 5 again')])
+  })
+})
