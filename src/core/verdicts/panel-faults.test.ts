@@ -18,7 +18,17 @@ const free = { stock: null, obstructions: [], reduced: [], standing: null, mayEx
 const solved = solveLayout({ system, first, second, need, ...free })
 if (!solved.ok) throw new Error('not solved')
 const [layout] = solved.value.runs as Iterable<Layout>
-const model: RunModel = { layout: layout!, system, first, second, work: null, letting: null }
+const model: RunModel = {
+  layout: layout!,
+  system,
+  first,
+  second,
+  work: null,
+  letting: null,
+  speed: null,
+  flare: null,
+  opposingReaches: null,
+}
 const requirements = deriveRequirements(model)
 
 /** What is found of panels that hang as `hangs` says, and of splices that are read out of place. */
