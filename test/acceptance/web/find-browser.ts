@@ -15,7 +15,7 @@ export interface FoundBrowser extends Candidate {
 
 /**
  * The first browser that renders a page: `$CHROME_PATH`; one that is installed; Playwright's own; on Linux x64 the
- * packed one among the packages. With `LAPWISE_BROWSER=packed` the packed one and no other.
+ * packed one among the packages. With `LAPWISE_TEST_WITH=packed` the packed one and no other.
  * @throws when there is none, with what was tried
  */
 export async function findBrowser(): Promise<FoundBrowser> {
@@ -42,10 +42,10 @@ export async function findWindowless(): Promise<FoundBrowser | null> {
 }
 
 function* candidates(): Generator<() => Promise<Candidate | null>> {
-  const { CHROME_PATH, LAPWISE_BROWSER = '' } = process.env
-  if (!['', 'packed'].includes(LAPWISE_BROWSER))
-    throw new Error(`LAPWISE_BROWSER: expected "packed" or nothing, found "${LAPWISE_BROWSER}"`)
-  if (LAPWISE_BROWSER === 'packed') {
+  const { CHROME_PATH, LAPWISE_TEST_WITH = '' } = process.env
+  if (!['', 'packed'].includes(LAPWISE_TEST_WITH))
+    throw new Error(`LAPWISE_TEST_WITH: expected "packed" or nothing, found "${LAPWISE_TEST_WITH}"`)
+  if (LAPWISE_TEST_WITH === 'packed') {
     if (isPackedHere) yield packed
     return
   }
