@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest'
+import type { Dimension } from '../hardware/hardware-sheet.ts'
+import { instruments } from '../measurement/instruments.ts'
+import type { Reading } from '../measurement/reading.ts'
+import type { Requirement } from '../requirements/requirement.ts'
+import { exactLength } from '../units/exact-length.ts'
+import { judgeRequirements } from './judge-requirements.ts'
+import { plainFault } from './plain-faults.ts'
+import { proofOf } from './proof.ts'
+
+const cited = { measured: '', source: 'test', confirmation: 'published', unit: 'in' } as const
+const flare: Dimension = { nominal: 48, low: 45, high: 51, role: 'centre', ...cited }
+const play: Dimension = { nominal: 'notStated', low: 'notStated', high: 1, role: 'ceiling', ...cited }
+
+function remedy(topic: string, limits: Dimension, inches: number, instrument = 'tape'): string {
+  const requirement: Requirement = {
+    ...{ id: `post-1/${topic}`, topic, must: '', how: '', why: '', remedy: 'Tighten it.', hold: false, figure: null },
+    place: { kind: 'post', number: 1, alongInches: 0, name: 'post 1' },
+    look: { kind: 'measure', limits, orFrom: null },
+    ...{ sheet: 'test', sheetVersion: '1', source: { title: '', edition: '' }, confirmation: 'published' },
+  }
+  const reading: Reading = {
+    ...{ id: 'r1', of: requirement.id, instrument, uncertainty: null, by: 'J. Okafor', at: '2016-05-12T10:05:00Z' },
+    answer: { kind: 'length', value: exactLength(inches, 'in'), unit: 'in', resolution: null },
+    ...{ where: null, photos: [], corrects: null, rechecks: null, together: null },
+  }
+  const rules = { rule: { kind: 'guard band', multiple: 1 }, instruments, work: null, letting: null } as const
+  const verdict = judgeRequirements([requirement], [reading], rules)[0]!
+  return plainFault({ requirement, verdict }, proofOf([reading], rules)).remedy
+}
+
+// A tape: u = sqrt(1 mm^2 + (3.175 mm)^2 / 12) = 1.357 mm, U = 2.713 mm = 0.107 in; so 45 to 51 in are proven from 45 1/8 in to 50 7/8 in.
+describe('what is measured and put right by itself', () => {
+  it('moves the end away from traffic where it stands too near the line, toward it where too far off', () => {
+    const proves = 'A reading of 45 1/8 in to 50 7/8 in then proves it.'
+    expect(remedy('flare-offset', flare, 43.5)).toBe(
+      `Move the end 4 1/2 in away from traffic, so that it stands 48 in off the line. ${proves}`,
+    )
+    expect(remedy('flare-offset', flare, 52.5)).toBe(
+      `Move the end 4 1/2 in toward traffic, so that it stands 48 in off the line. ${proves}`,
+    )
+    expect(remedy('flare-offset', flare, -12)).toContain('Move the end 60 in away from traffic')
+  })
+
+  it('says what the next reading may be at most where there is only a ceiling', () => {
+    expect(remedy('cable-play', play, 2)).toBe('Tighten it. A reading of at most 7/8 in then proves it.')
+  })
+
+  it('says that a coarse instrument proves nothing under a ceiling lower than its doubt, and which would', () => {
+    expect(remedy('cable-play', play, 4, 'gnss')).toContain('a reading taken directly with steel tape would prove it')
+  })
+})
