@@ -3,6 +3,7 @@ import { type Instrument, instruments } from '../../src/core/measurement/instrum
 import { exactLength } from '../../src/core/units/exact-length.ts'
 import { judgeRequirements } from '../../src/core/verdicts/judge-requirements.ts'
 import { judgeRun } from '../../src/core/verdicts/judge-run.ts'
+import { recheckedFinding } from '../../src/core/verdicts/rechecks.ts'
 import type { DecisionRule, Finding, Judgement } from '../../src/core/verdicts/verdict.ts'
 import { carryOut, contradictions } from './carry-out.ts'
 import { faultyRunModels, type RequiredModel } from './faulty-runs.ts'
@@ -217,6 +218,20 @@ describe('every remedy, carried out on the ground as it is written', () => {
       }
     }
     expect(ends).toBeGreaterThan(1000)
+  })
+
+  it('has its finding named by the recheck of every requirement that it stands on', () => {
+    let named = 0
+    for (const seed of seeds.slice(0, 600)) {
+      const one = faultyCase(seed)
+      const byId = new Map(one.requirements.map((requirement) => [requirement.id, requirement]))
+      for (const { id, requirements } of judge(one).findings)
+        for (const of of requirements) {
+          expect(recheckedFinding({ of, rechecks: id }, byId.get(of)!), `${of} for ${id}`).toBe(id)
+          named++
+        }
+    }
+    expect(named).toBeGreaterThan(1000)
   })
 
   it('keeps the ids of all other findings when one is mended, in every order', () => {

@@ -17,14 +17,27 @@ function remedy(topic: string, limits: Dimension, inches: number, instrument = '
     ...{ id: `post-1/${topic}`, topic, must: '', how: '', why: '', remedy: 'Tighten it.', hold: false, figure: null },
     place: { kind: 'post', number: 1, alongInches: 0, name: 'post 1' },
     look: { kind: 'measure', limits, orFrom: null },
-    ...{ sheet: 'test', sheetVersion: '1', source: { title: '', edition: '' }, confirmation: 'published' },
+    ...{
+      maySetAside: false,
+      sheet: 'test',
+      sheetVersion: '1',
+      source: { title: '', edition: '' },
+      confirmation: 'published',
+    },
   }
   const reading: Reading = {
     ...{ id: 'r1', of: requirement.id, instrument, uncertainty: null, by: 'J. Okafor', at: '2016-05-12T10:05:00Z' },
-    answer: { kind: 'length', value: exactLength(inches, 'in'), unit: 'in', resolution: null },
+    // A length and the side on which it lies: away from traffic is positive here.
+    answer: {
+      kind: 'length',
+      value: exactLength(Math.abs(inches), 'in'),
+      unit: 'in',
+      resolution: null,
+      ...(topic === 'flare-offset' ? { side: inches < 0 ? 'toward' : 'away' } : {}),
+    },
     ...{ where: null, photos: [], corrects: null, rechecks: null, together: null },
   }
-  const rules = { rule: { kind: 'guard band', multiple: 1 }, instruments, work: null, letting: null } as const
+  const rules = { rule: { kind: 'guard band', multiple: 1 }, instruments } as const
   const verdict = judgeRequirements([requirement], [reading], rules)[0]!
   return plainFault({ requirement, verdict }, proofOf([reading], rules)).remedy
 }
@@ -34,12 +47,12 @@ describe('what is measured and put right by itself', () => {
   it('moves the end away from traffic where it stands too near the line, toward it where too far off', () => {
     const proves = 'A reading of 45 1/8 in to 50 7/8 in then proves it.'
     expect(remedy('flare-offset', flare, 43.5)).toBe(
-      `Move the end 4 1/2 in away from traffic, so that it stands 48 in off the line. ${proves}`,
+      `Move post 1 by 4 1/2 in away from traffic, the other posts of the flare in proportion; it then stands 48 in off the line of the run, away from traffic. ${proves}`,
     )
     expect(remedy('flare-offset', flare, 52.5)).toBe(
-      `Move the end 4 1/2 in toward traffic, so that it stands 48 in off the line. ${proves}`,
+      `Move post 1 by 4 1/2 in toward traffic, the other posts of the flare in proportion; it then stands 48 in off the line of the run, away from traffic. ${proves}`,
     )
-    expect(remedy('flare-offset', flare, -12)).toContain('Move the end 60 in away from traffic')
+    expect(remedy('flare-offset', flare, -12)).toContain('Move post 1 by 60 in away from traffic')
   })
 
   it('says what the next reading may be at most where there is only a ceiling', () => {

@@ -24,7 +24,7 @@ describe('recheckedFinding', () => {
   })
 
   it('is none where it names another finding', () => {
-    for (const other of ['splice-2/lap', 'post-3/rail-height', 'space-4/spacing', 'space-1/spacing', 'no-such'])
+    for (const other of ['splice-2/lap', 'post-3/rail-height', 'panel-3/panel-length', 'no-such'])
       expect(names(spacing, other)).toBeNull()
   })
 
@@ -32,14 +32,18 @@ describe('recheckedFinding', () => {
   it.each([
     [requirement('post', 3, 'stub-height'), ['post-3/rail-height'], ['post-2/rail-height', 'post-3/block']],
     [requirement('post', 3, 'rail-height'), [], ['post-3/stub-height', 'post-2/rail-height']],
-    [spacing, ['space-2/spacing'], ['space-4/spacing', 'space-1/spacing']],
+    [spacing, ['space-2/spacing', 'space-4/spacing', 'space-1/spacing'], ['post-3/spacing', 'panel-3/panel-length']],
     [requirement('panel', 3, 'panel-length'), ['panel-1/panel-length'], ['panel-4/panel-length', 'splice-1/lap']],
     [
       requirement('splice', 3, 'splice-position'),
       ['panel-9/panel-length', 'splice-2/splice-position'],
       ['splice-4/splice-position', 'splice-3/lap'],
     ],
-    [requirement('panel', 3, 'slotted-panel'), [], ['panel-1/panel-length', 'panel-1/slotted-panel']],
+    [
+      requirement('panel', 3, 'slotted-panel'),
+      ['panel-1/panel-length'],
+      ['panel-4/panel-length', 'panel-1/slotted-panel'],
+    ],
   ])('takes for $id the names of what has one cause with it, and no others', (one, named, others) => {
     for (const name of [one.id, ...named]) expect(names(one, name)).toBe(name)
     for (const name of others) expect(names(one, name)).toBeNull()

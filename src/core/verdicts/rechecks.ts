@@ -24,8 +24,10 @@ function canStandOn(finding: string, { id, topic, place: { number } }: Requireme
     case 'stub-height':
       return finding === `post-${number}/rail-height`
     case 'spacing':
-      return finding === `space-${number - 1}/spacing`
+      // Posts that are off together are one finding, however many stand between its spaces.
+      return /^space-\d+\/spacing$/.test(finding)
     case 'panel-length':
+    case 'slotted-panel':
       return isUpTo(number, /^panel-(\d+)\/panel-length$/.exec(finding))
     case 'splice-position':
       return (
