@@ -98,7 +98,7 @@ test('a run stored by other rules than those of today is listed with what is wro
       status: 200,
       body: {
         runs: [
-          { project: 'demo', judged: { acceptance: 'not acceptable' } },
+          { project: 'demo', judged: { acceptance: { kind: 'not acceptable' } } },
           { id: 'old-1', name: 'Old run', judged: null, problems: [{ place: 'road.speed', found: '9999' }] },
           { id: 'old-2', name: 'Old readings', judged: null, problems: [{ place: 'readings[0].resolution' }] },
           { id: 'old-3', name: 'Old log', problems: [] },

@@ -12,14 +12,14 @@ beforeAll(async () => {
 })
 
 /**
- * Of these runs the referee finds lawful: 85 of 300, 91 of 300, 33 of 150 and 108 of 250; with posts changed 6, 9, 1 and 2;
- * with odd panels 71, 52, 26 and 61. The bounds below keep the comparison from growing empty.
+ * Of these runs the referee finds lawful: 87 of 300, 91 of 300, 61 of 300 and 88 of 250; with posts changed 9, 7, 3 and 8;
+ * with odd panels 60, 56, 49 and 48. The bounds below keep the comparison from growing empty.
  */
 describe('with parts at reduced spacing the solver and an integer program find the same optimum', () => {
   it.each([
     { fixed: 'first', runs: 300, seed: 150 },
     { fixed: 'second', runs: 300, seed: 300 },
-    { fixed: 'both', runs: 150, seed: 75 },
+    { fixed: 'both', runs: 300, seed: 75 },
     { fixed: 'none', runs: 250, seed: 375 },
   ] as const)('of $runs random runs with this end fixed: $fixed', ({ fixed, runs, seed }) => {
     const known: PanelScores = new Map()
