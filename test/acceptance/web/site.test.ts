@@ -295,7 +295,7 @@ test('a site is saved as a file and opened from one, or every problem of the fil
     })
   await open({ ...saved, road: { ...saved.road, laneWidth: -12 } })
   await expect(page.getByRole('alert')).toContainText('river.json was not opened.')
-  await expect(page.getByRole('alert')).toContainText('road.laneWidth: expected a value of more than 0, found -12')
+  await expect(page.getByRole('alert')).toContainText('road.laneWidth: expected a value of at least 1, found -12')
   await expect(page.getByLabel('Barrier offset')).toHaveValue('11.5')
   // The least that a file says; its river goes on beyond the clear zone.
   await open({
