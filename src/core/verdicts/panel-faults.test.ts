@@ -1,34 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
-import { shippedSheets } from '../hardware/shipped-sheets.ts'
-import type { Layout } from '../layout/layout.ts'
-import { solveLayout } from '../layout/solve-layout.ts'
 import { instruments } from '../measurement/instruments.ts'
 import type { Reading } from '../measurement/reading.ts'
 import { deriveRequirements } from '../requirements/derive-requirements.ts'
-import type { RunModel } from '../requirements/run-model.ts'
 import { judgeRun } from './judge-run.ts'
+import { modelFrom } from './verdict-fixtures.ts'
 
-const sheet = <T>(id: string): T => shippedSheets.find((one) => one.id === id) as T
-const system = sheet<LongitudinalSheet>('w-beam-midspan-31')
-const first = { kind: 'unit', sheet: sheet<EndSheet>('flared-terminal-31'), atInches: null } as const
-const second = { kind: 'unit', sheet: sheet<EndSheet>('trailing-anchor-31'), atInches: null } as const
-const need = { fromInches: 0, toInches: 1000 }
-const free = { stock: null, obstructions: [], reduced: [], standing: null, mayExtendInches: 600 }
-const solved = solveLayout({ system, first, second, need, ...free })
-if (!solved.ok) throw new Error('not solved')
-const [layout] = solved.value.runs as Iterable<Layout>
-const model: RunModel = {
-  layout: layout!,
-  system,
-  first,
-  second,
-  work: null,
-  letting: null,
-  speed: null,
-  flare: null,
-  opposingReaches: null,
-}
+const model = modelFrom('flared-terminal-31', 1000)
 const requirements = deriveRequirements(model)
 
 /** What is found of panels that hang as `hangs` says, and of splices that are read out of place. */
@@ -50,7 +27,7 @@ function found(
     const later = { instrument: null, corrects: null, rechecks: null, together: null }
     return [{ id: `of ${id}`, of: id, answer: { kind: 'choice', choice: read ?? right }, ...about, ...later }]
   })
-  const rules = { rule: { kind: 'guard band', multiple: 1 }, instruments, work: null, letting: null } as const
+  const rules = { rule: { kind: 'guard band', multiple: 1 }, instruments } as const
   return judgeRun(model, requirements, readings, rules).findings
 }
 
@@ -59,7 +36,7 @@ const right = 'Every splice then lies where it belongs.'
 
 describe('panels of another length', () => {
   it('has the layout that the cases are worked out for', () => {
-    expect(layout!.panels.map(({ inches }) => inches)).toEqual([150, 150, 112.5, 300, 300, 300, 150, 187.5])
+    expect(model.layout.panels.map(({ inches }) => inches)).toEqual([150, 150, 112.5, 300, 300, 300, 150, 187.5])
   })
 
   it('leaves a terminal its slotted panel, where the panel after it is a 25 ft one', () => {

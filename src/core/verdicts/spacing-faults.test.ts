@@ -1,37 +1,14 @@
 import { describe, expect, it } from 'vitest'
-import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
-import { shippedSheets } from '../hardware/shipped-sheets.ts'
-import type { Layout } from '../layout/layout.ts'
-import { solveLayout } from '../layout/solve-layout.ts'
 import { instruments } from '../measurement/instruments.ts'
 import type { Reading } from '../measurement/reading.ts'
 import { deriveRequirements } from '../requirements/derive-requirements.ts'
-import type { RunModel } from '../requirements/run-model.ts'
 import { exactLength, type LengthUnit } from '../units/exact-length.ts'
 import { judgeRun } from './judge-run.ts'
+import { modelFrom } from './verdict-fixtures.ts'
 
-const sheet = <T>(id: string): T => shippedSheets.find((one) => one.id === id) as T
-const system = sheet<LongitudinalSheet>('w-beam-midspan-31')
-const first = { kind: 'unit', sheet: sheet<EndSheet>('tangent-terminal-31'), atInches: null } as const
-const second = { kind: 'unit', sheet: sheet<EndSheet>('trailing-anchor-31'), atInches: null } as const
-const need = { fromInches: 0, toInches: 900 }
-const free = { stock: null, obstructions: [], reduced: [], standing: null, mayExtendInches: 600 }
-const solved = solveLayout({ system, first, second, need, ...free })
-if (!solved.ok) throw new Error('not solved')
-const [layout] = solved.value.runs as Iterable<Layout>
-const model: RunModel = {
-  layout: layout!,
-  system,
-  first,
-  second,
-  work: null,
-  letting: null,
-  speed: null,
-  flare: null,
-  opposingReaches: null,
-}
+const model = modelFrom('tangent-terminal-31', 900)
 const requirements = deriveRequirements(model)
-const posts = layout!.posts.length
+const posts = model.layout.posts.length
 
 /** What is found of spaces of these widths; all others are right, or unread where the width is null. */
 function found(
@@ -39,11 +16,13 @@ function found(
   unit: LengthUnit = 'in',
   instrument: string | null = 'tape',
 ) {
-  const readings = layout!.posts.slice(1).flatMap(({ alongInches }, i): Reading[] => {
+  const readings = model.layout.posts.slice(1).flatMap(({ alongInches }, i): Reading[] => {
     const width = widths[i + 1]
     if (width === null) return []
     const value =
-      width === undefined ? exactLength(alongInches - layout!.posts[i]!.alongInches, 'in') : exactLength(width, unit)
+      width === undefined
+        ? exactLength(alongInches - model.layout.posts[i]!.alongInches, 'in')
+        : exactLength(width, unit)
     const about = { uncertainty: null, by: 'J. Okafor', at: '2016-05-12T10:05:00Z', where: null, photos: [] }
     const later = { corrects: null, rechecks: null, together: null }
     return [
