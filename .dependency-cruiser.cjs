@@ -36,6 +36,19 @@ module.exports = {
     ...upward('src/core', coreOrder),
     ...upward('src', outerOrder, shells),
     {
+      name: 'core-knows-no-shelf',
+      comment: 'What is judged comes with its sheets; only what tests start from may take one from the shelf.',
+      severity: 'error',
+      from: { path: '^src/core/', pathNot: '([.]test|-fixtures)[.]ts$' },
+      to: { path: '^src/sheets/' },
+    },
+    {
+      name: 'sheets-know-core-only',
+      severity: 'error',
+      from: { path: '^src/sheets/' },
+      to: { path: '^src/', pathNot: '^src/(sheets|core)/' },
+    },
+    {
       name: 'core-is-pure',
       severity: 'error',
       from: { path: '^src/core/', pathNot: '[.]test[.]ts$' },

@@ -1,7 +1,7 @@
 import type { EndSheet, LongitudinalSheet } from '../src/core/hardware/hardware-sheet.ts'
-import { shippedSheets } from '../src/core/hardware/shipped-sheets.ts'
 import type { Layout, LayoutRequest } from '../src/core/layout/layout.ts'
 import { solveLayout } from '../src/core/layout/solve-layout.ts'
+import { shippedSheets } from '../src/sheets/shipped-sheets.ts'
 import { type BenchRow, figure, medianMilliseconds } from './measure.ts'
 
 const sheetOf = <T>(id: string): T => shippedSheets.find((sheet) => sheet.id === id) as T

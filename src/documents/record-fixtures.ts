@@ -1,5 +1,4 @@
 import type { EndSheet, HardwareSheet, LongitudinalSheet } from '../core/hardware/hardware-sheet.ts'
-import { shippedSheets } from '../core/hardware/shipped-sheets.ts'
 import { solveLayout } from '../core/layout/solve-layout.ts'
 import { instruments } from '../core/measurement/instruments.ts'
 import { isOffset } from '../core/measurement/offset-side.ts'
@@ -10,6 +9,7 @@ import type { RunModel } from '../core/requirements/run-model.ts'
 import { exactLength } from '../core/units/exact-length.ts'
 import { judgeRun } from '../core/verdicts/judge-run.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
+import { shippedSheets } from '../sheets/shipped-sheets.ts'
 import type { RecordInput } from './record-input.ts'
 
 const cited = { source: 'practice', confirmation: 'common practice' } as const

@@ -1,5 +1,5 @@
 import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
-import { shippedSheets } from '../core/hardware/shipped-sheets.ts'
+import { shippedSheets } from '../sheets/shipped-sheets.ts'
 
 type Shelf = ReadonlyMap<string, HardwareSheet>
 

@@ -1,9 +1,9 @@
 import { limitsText } from '../core/hardware/dimension-text.ts'
 import type { Dimension } from '../core/hardware/hardware-sheet.ts'
-import { shippedSheets } from '../core/hardware/shipped-sheets.ts'
 import { instruments } from '../core/measurement/instruments.ts'
 import { designTables } from '../core/need/tables/design-tables.ts'
 import type { TableSource } from '../core/need/tables/table.ts'
+import { shippedSheets } from '../sheets/shipped-sheets.ts'
 
 /** The page that lists every number of the shipped data marked `from memory`, with where it is replaced. */
 export function unconfirmedNumbers(): string {

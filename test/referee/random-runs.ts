@@ -1,6 +1,6 @@
 import type { EndSheet, LongitudinalSheet } from '../../src/core/hardware/hardware-sheet.ts'
-import { shippedSheets } from '../../src/core/hardware/shipped-sheets.ts'
 import type { LayoutRequest, Obstruction, ReducedPart, RunEnd, StockPanel } from '../../src/core/layout/layout.ts'
+import { shippedSheets } from '../../src/sheets/shipped-sheets.ts'
 import { closingsOf, full, half } from './run-rules.ts'
 
 /** Uniform on [0, 1) from a 32-bit seed, the same everywhere: Tommy Ettinger's mulberry32. */

@@ -1,6 +1,5 @@
 import { createHash } from 'node:crypto'
 import { layAlignment } from '../../src/core/alignment/horizontal-alignment.ts'
-import { shippedSheets } from '../../src/core/hardware/shipped-sheets.ts'
 import { findNeed } from '../../src/core/need/need.ts'
 import type { Result } from '../../src/core/result.ts'
 import { parseLength } from '../../src/core/units/length-text.ts'
@@ -43,6 +42,7 @@ import {
 import { writePacket } from '../../src/operations/write-packet.ts'
 import { writePlan, writeSection } from '../../src/operations/write-site-drawings.ts'
 import { runViews, writeRunView, writeRunViewDxf, writeStrip } from '../../src/operations/write-strip.ts'
+import { shippedSheets } from '../../src/sheets/shipped-sheets.ts'
 import { pngOf } from '../cases/documents/png-of.ts'
 import { findNotFinite } from './find-not-finite.ts'
 

@@ -1,7 +1,7 @@
 import { feetInchesText, limitsText } from '../../core/hardware/dimension-text.ts'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
-import { shippedSheets } from '../../core/hardware/shipped-sheets.ts'
 import { readSheet } from '../../formats/sheet/sheet-file.ts'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { badWords, type Command, type CommandOptions, type ExitCode } from '../command.ts'
 import { print, printJson, readText, soundValue } from '../io.ts'
 

@@ -1,5 +1,5 @@
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
-import { shippedSheets } from '../hardware/shipped-sheets.ts'
 import { exactLength } from '../units/exact-length.ts'
 import { checkFit } from './check-fit.ts'
 import type { FitCheck, FitFacts } from './fit.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
-import { shippedSheets } from '../hardware/shipped-sheets.ts'
 import type { Layout, LayoutRequest, ReducedPart, RunEnd } from './layout.ts'
 import { describeRefusal } from './refusal.ts'
 import { solveLayout } from './solve-layout.ts'

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
-import { shippedSheets } from '../hardware/shipped-sheets.ts'
 import type { Layout, LayoutRequest, Obstruction, RunEnd } from './layout.ts'
 import { describeRefusal } from './refusal.ts'
 import { solveLayout } from './solve-layout.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
-import { shippedSheets } from '../hardware/shipped-sheets.ts'
 import { solveLayout } from '../layout/solve-layout.ts'
 import { deriveRequirements } from './derive-requirements.ts'
 import type { Requirement } from './requirement.ts'

@@ -1,5 +1,5 @@
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
-import { shippedSheets } from '../hardware/shipped-sheets.ts'
 import type { LayoutRequest } from '../layout/layout.ts'
 import { solveLayout } from '../layout/solve-layout.ts'
 import type { Barrier } from './barrier.ts'

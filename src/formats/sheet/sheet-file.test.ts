@@ -28,9 +28,11 @@ describe('readSheet', () => {
     expect(read.ok ? [] : read.error.map(printProblem)).toEqual(problems.map((problem) => `sheet.json: ${problem}`))
   })
 
-  const shipped = new URL('../../core/hardware/sheets/', import.meta.url)
-  test.each(readdirSync(shipped).filter((name) => name.endsWith('.json')))('reads the shipped %s', (name) => {
-    const text = readFileSync(new URL(name, shipped), 'utf8')
+  const sheets = new URL('../../sheets/', import.meta.url)
+  const shipped = readdirSync(sheets).filter((name) => name.endsWith('.json') && name !== 'editions.json')
+  const landed = readdirSync(new URL('landed/', sheets)).map((name) => `landed/${name}`)
+  test.each([...shipped, ...landed])('reads the shipped %s', (name) => {
+    const text = readFileSync(new URL(name, sheets), 'utf8')
     expect(readSheet(name, text)).toEqual({ ok: true, value: JSON.parse(text) })
   })
 })

@@ -1,4 +1,4 @@
-import { shippedSheets } from '../../core/hardware/shipped-sheets.ts'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { say } from '../messages.ts'
 import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from './draft.ts'
 import { type FormField, fieldMaker, longOf } from './form-field.ts'

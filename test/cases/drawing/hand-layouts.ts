@@ -8,7 +8,7 @@ import type { StripEnd, StripInput } from '../../../src/drawing/views/strip/stri
 /** Layouts put together by hand for drawings, so that a drawing's tests do not rest on the search for layouts. */
 
 export function shippedSheet(id: string): HardwareSheet {
-  const path = new URL(`../../../src/core/hardware/sheets/${id}.json`, import.meta.url)
+  const path = new URL(`../../../src/sheets/${id}.json`, import.meta.url)
   return JSON.parse(readFileSync(path, 'utf8')) as HardwareSheet
 }
 

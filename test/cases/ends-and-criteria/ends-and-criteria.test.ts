@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import type { Criteria, EndSheet, LongitudinalSheet } from '../../../src/core/hardware/hardware-sheet.ts'
-import { shippedSheets } from '../../../src/core/hardware/shipped-sheets.ts'
 import { soundReadings } from '../../../src/documents/record-fixtures.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
@@ -8,6 +7,7 @@ import { readSite } from '../../../src/formats/site/read-site.ts'
 import { computeNeed } from '../../../src/operations/compute-need.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
+import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
 
 const run = {
   format: 'lapwise-run/1',

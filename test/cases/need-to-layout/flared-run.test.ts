@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { layAlignment } from '../../../src/core/alignment/horizontal-alignment.ts'
 import type { EndSheet } from '../../../src/core/hardware/hardware-sheet.ts'
-import { shippedSheets } from '../../../src/core/hardware/shipped-sheets.ts'
 import { crewSheetContents } from '../../../src/documents/crew-sheet-contents.ts'
 import { stripDrawing } from '../../../src/drawing/views/strip.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
@@ -14,6 +13,7 @@ import { type RequiredRun, requireRun } from '../../../src/operations/require-ru
 import { stripInput } from '../../../src/operations/strip-input.ts'
 import { writeStakeCsv } from '../../../src/operations/write-exports.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
+import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
 
 const foot = 0.3048
 

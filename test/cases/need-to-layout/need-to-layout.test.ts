@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { EndSheet } from '../../../src/core/hardware/hardware-sheet.ts'
-import { shippedSheets } from '../../../src/core/hardware/shipped-sheets.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
 import { readSite } from '../../../src/formats/site/read-site.ts'
 import { computeNeed } from '../../../src/operations/compute-need.ts'
+import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
 
 const shipped = (id: string) => shippedSheets.find((sheet) => sheet.id === id) as EndSheet
 

@@ -1,7 +1,7 @@
 import { exposureText, neededEndText } from '../../../src/core/hardware/crashworthy-end.ts'
-import { shippedSheets } from '../../../src/core/hardware/shipped-sheets.ts'
 import { neededTestName, neededTestText, testReason } from '../../../src/core/hardware/test-text.ts'
 import { findTest, type Speed, type WorkAtHand } from '../../../src/core/hardware/tested-criteria.ts'
+import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
 
 const speeds: readonly (Speed | null)[] = [null, { value: 45, unit: 'mi/h' }, { value: 110, unit: 'km/h' }]
 

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest'
 import { layAlignment } from '../../../src/core/alignment/horizontal-alignment.ts'
 import type { Point } from '../../../src/core/geometry/point.ts'
 import type { EndSheet, LongitudinalSheet } from '../../../src/core/hardware/hardware-sheet.ts'
-import { shippedSheets } from '../../../src/core/hardware/shipped-sheets.ts'
 import type { Layout, LayoutPanel, RunEnd } from '../../../src/core/layout/layout.ts'
 import { solveLayout } from '../../../src/core/layout/solve-layout.ts'
 import { deriveRequirements } from '../../../src/core/requirements/derive-requirements.ts'
@@ -12,6 +11,7 @@ import { type Stake, stakeRun } from '../../../src/core/staking/stake-run.ts'
 import { type StakingFrame, straightFrame } from '../../../src/core/staking/staking-frame.ts'
 import { feet } from '../../../src/core/units/quantity.ts'
 import { computeValue } from '../../../src/core/verdicts/compute-value.ts'
+import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
 
 const systems = shippedSheets.filter((sheet): sheet is LongitudinalSheet => sheet.kind === 'longitudinal')
 const ends = shippedSheets.filter((sheet): sheet is EndSheet => sheet.kind !== 'longitudinal')
