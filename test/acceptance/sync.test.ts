@@ -9,469 +9,491 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { entryId } from '../../src/formats/entry-id.ts'
 import { runAllowing } from '../../src/operations/roadside-fixtures.ts'
 import { pngOf } from '../cases/documents/png-of.ts'
-import { dropFolder, type RunningServer, startServer, temporaryFolder } from './web/serve.ts'
+import { type Databases, kindsOfDatabase } from '../store/databases.ts'
+import { newServerPlace, type ServerPlace } from './server-place.ts'
+import type { RunningServer } from './web/serve.ts'
 
-let folder: string
-let server: RunningServer
-let demo: string
+describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
+  let databases: Databases
+  let place: ServerPlace
+  let server: RunningServer
+  let demo: string
 
-beforeAll(async () => {
-  folder = await temporaryFolder()
-  server = await startServer(folder)
-  demo = (await ask('/api/runs')).body.runs[0].id
-})
-
-afterAll(async () => {
-  await server.stop()
-  await dropFolder(folder)
-})
-
-// biome-ignore lint/suspicious/noExplicitAny: answers are looked at as they come
-async function ask(path: string, body?: unknown): Promise<{ status: number; body: any }> {
-  const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
-  const response = await fetch(server.address + path, body === undefined ? {} : sent)
-  return { status: response.status, body: await response.json() }
-}
-
-const newId = (): string => entryId(Date.now(), randomBytes(10))
-
-const runFile = {
-  format: 'lapwise-run/1',
-  name: 'Ditch at mile 3',
-  system: 'w-beam-post-splice-27-3-4',
-  first: { sheet: 'flared-terminal-27-3-4' },
-  second: { sheet: 'trailing-anchor-27-3-4' },
-  need: { from: 0, to: '50 ft' },
-}
-
-const at = '2026-05-04T15:30:00.000Z'
-
-const entry = <T extends object>(id: string, run: string, changes: T) => ({
-  ...{ id, run, schemaVersion: 1, author: 'R. Quist', device: 'phone', capturedAt: at, supersedes: null },
-  ...changes,
-})
-
-const runEntry = (id: string, body: object = runFile) => entry(id, id, { kind: 'run', body })
-
-const readingEntry = (id: string, run: string, more: object = { value: '31 in' }, corrects: string | null = null) =>
-  entry(id, run, {
-    kind: 'reading',
-    supersedes: corrects,
-    body: { id, of: 'post-3/rail-height', by: 'R. Quist', at, corrects, ...more },
+  beforeAll(async () => {
+    databases = await start()
+    place = await newServerPlace(databases)
+    server = await place.start()
+    demo = (await ask('/api/runs')).body.runs[0].id
   })
 
-const dayLog = {
-  ...{ day: '2026-05-04', done: 'Posts 1 to 6', postsDriven: [1, 2, 3, 4, 5, 6], panelsHung: [], crew: ['R. Quist'] },
-  ...{ openEnds: 'protected', openEndsNote: null },
-}
-
-const send = (...entries: object[]) => ask('/api/entries', { entries })
-
-/** Every entry from `after` on, page by page. */
-async function readOn(after: number, limit: number) {
-  const entries = []
-  for (let cursor = after; ; ) {
-    const { body } = await ask(`/api/entries?after=${cursor}&limit=${limit}`)
-    entries.push(...body.entries)
-    cursor = body.cursor
-    if (!body.more) return { entries, cursor }
-  }
-}
-
-describe('entries handed in', () => {
-  test('are stored once: a run, its readings and what else a device records, in one batch', async () => {
-    const run = newId()
-    const batch = [runEntry(run), readingEntry(newId(), run), entry(newId(), run, { kind: 'day-log', body: dayLog })]
-    const first = await send(...batch)
-    expect(first.body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual([
-      'stored',
-      'stored',
-      'stored',
-    ])
-    const again = await send(...batch.toReversed())
-    const seqs = first.body.answers.map(({ seq }: { seq: number }) => seq)
-    expect(again.body.answers).toEqual(
-      batch.map(({ id }, i) => ({ id, outcome: 'already', seq: seqs[i] })).toReversed(),
-    )
-    // As it came: a later version that filled in more would no longer find it to be the same.
-    const { entries } = await readOn(0, 1000)
-    expect(entries.slice(-3).map(({ body }: { body: unknown }) => body)).toEqual(batch.map(({ body }) => body))
-    const { body } = await ask('/api/runs')
-    expect(body.runs.at(-1)).toMatchObject({ id: run, name: 'Ditch at mile 3' })
+  afterAll(async () => {
+    await server.stop()
+    await place.drop()
+    await databases.stop()
   })
 
-  test('of an offset are taken in from a device of before without a side, and from one of today only with it', async () => {
-    const run = newId()
-    const of = 'post-1/flare-offset'
-    const offset = (schemaVersion: number, more: object) => {
-      const reading = readingEntry(newId(), run, { of, value: '48 in', ...more })
-      return { ...reading, schemaVersion }
-    }
-    const [old, bare, sided] = [offset(1, {}), offset(2, {}), offset(2, { side: 'away' })]
-    const { body } = await send(runEntry(run), old, bare, offset(1, { side: 'away' }), sided)
-    const outcomes = body.answers.map(({ outcome }: { outcome: string }) => outcome)
-    expect(outcomes).toEqual(['stored', 'stored', 'rejected', 'rejected', 'stored'])
-    expect(body.answers[2].problems).toMatchObject([{ place: 'readings[0].side' }])
-    // As it came, also when it is handed in again; what is read of it says that no side is stated.
-    expect((await send(old)).body.answers).toMatchObject([{ outcome: 'already' }])
-    const { entries } = await readOn(0, 1000)
-    expect(entries.find(({ id }: { id: string }) => id === old.id).body).toEqual(old.body)
-    const { readings } = (await ask(`/api/runs/${run}`)).body
-    const sides = new Map(readings.map(({ id, side }: { id: string; side: string }) => [id, side]))
-    expect([sides.size, sides.get(old.id), sides.get(sided.id)]).toEqual([2, 'not stated', 'away'])
-  })
-
-  test('of a run that cannot be read or laid out are refused with every problem, and nothing of it is kept', async () => {
-    const before = (await ask('/api/runs')).body.runs.length
-    const [one, other] = [newId(), newId()]
-    const { body } = await send(
-      runEntry(one, { ...runFile, need: { from: '6-3', to: 'far' } }),
-      readingEntry(newId(), one),
-      runEntry(other, { ...runFile, system: 'no-such-system' }),
-    )
-    expect(body.answers).toMatchObject([{ outcome: 'rejected' }, { outcome: 'rejected' }, { outcome: 'rejected' }])
-    expect(body.answers[0].problems.map(({ place }: { place: string }) => place)).toEqual(['need.from', 'need.to'])
-    expect(body.answers[2].problems).toMatchObject([{ place: 'system', found: '"no-such-system"' }])
-    expect((await ask('/api/runs')).body.runs).toHaveLength(before)
-  })
-
-  test('that are wrong are refused with their problems, and do not hold up the others', async () => {
-    const good = newId()
-    const [noRun, badLength, badChoice, badBody, otherAuthor] = [newId(), newId(), newId(), newId(), newId()]
-    const { body } = await send(
-      readingEntry(noRun, 'nowhere'),
-      readingEntry(badLength, demo, { value: '31 furlongs' }),
-      readingEntry(badChoice, demo, { of: 'post-3/no-such-thing', value: '31 in' }),
-      entry(badBody, demo, { kind: 'day-log', body: { ...dayLog, openEnds: 'perhaps' } }),
-      { ...readingEntry(otherAuthor, demo), author: 'Somebody else' },
-      { id: 'no envelope' },
-      readingEntry(good, demo),
-    )
-    expect(body.answers.map(({ id, outcome }: { id: string; outcome: string }) => [id, outcome])).toEqual([
-      [noRun, 'rejected'],
-      [badLength, 'rejected'],
-      [badChoice, 'rejected'],
-      [badBody, 'rejected'],
-      [otherAuthor, 'rejected'],
-      ['no envelope', 'rejected'],
-      [good, 'stored'],
-    ])
-    expect(body.answers[0].reason).toContain('there is no run nowhere')
-    expect(body.answers[1].problems[0].place).toContain('value')
-    expect(body.answers[3].problems[0].place).toBe('body.openEnds')
-    expect(body.answers[4].problems[0].place).toBe('author')
-  })
-
-  test('under the id of something else are refused', async () => {
-    const id = newId()
-    await send(readingEntry(id, demo))
-    const { body } = await send(readingEntry(id, demo, { value: '30 in' }))
-    expect(body.answers).toMatchObject([{ id, outcome: 'rejected', reason: 'something else is stored under its id' }])
-    const run = newId()
-    await send(runEntry(run))
-    const { runs } = (await ask('/api/runs')).body
-    expect(runs.at(-1)).toMatchObject({ id: run, judged: { acceptance: { kind: 'not yet known' }, findings: 0 } })
-    const another = await send(runEntry(run, { ...runFile, name: 'Another ditch' }))
-    expect(another.body.answers).toMatchObject([
-      { outcome: 'rejected', reason: 'something else is stored under its id' },
-    ])
-  })
-
-  test('open in every version of their kind that was ever written, and in no other', async () => {
-    const common = { name: 'J. Okafor', role: 'inspector', recordHash: '0'.repeat(64), acceptance: 'acceptable' }
-    const rest = { unproven: [], statement: null }
-    const first = { ...common, strokes: [[[0, 0.3]]], upTo: demo, ...rest }
-    const second = { ...common, signature: { kind: 'typed' }, readings: [], ...rest }
-    const signOff = (schemaVersion: number, body: object) => ({
-      ...entry(newId(), demo, { kind: 'sign-off', body }),
-      schemaVersion,
-    })
-    const third = { ...second, acceptance: { kind: 'acceptable except', setAside: 1, by: ['M. Reyes'] } }
-    const sound = [signOff(1, first), signOff(2, second), signOff(3, third)]
-    const { body } = await send(...sound, signOff(1, second), signOff(2, third), signOff(3, second), signOff(4, third))
-    const outcomes = body.answers.map(({ outcome }: { outcome: string }) => outcome)
-    const rejected = Array.from({ length: 4 }, () => 'rejected')
-    expect(outcomes).toEqual(['stored', 'stored', 'stored', ...rejected])
-  })
-
-  test('need a time with its zone, an answer that is on offer and a correction of the same thing', async () => {
-    const [local, choice, wrong, stray] = [newId(), newId(), newId(), newId()]
-    const at = '2026-05-04T10:30'
-    const { body } = await send(
-      { ...readingEntry(local, demo, { value: '31 in', at }), capturedAt: at },
-      readingEntry(choice, demo, { of: 'post-2/block', choice: 'no-such-choice' }),
-      readingEntry(wrong, demo),
-      readingEntry(stray, demo, { of: 'post-6/rail-height', value: '31 in' }, wrong),
-    )
-    expect(body.answers).toMatchObject([
-      { id: local, outcome: 'rejected', problems: [{ place: 'at' }] },
-      { id: choice, outcome: 'rejected', problems: [{ expected: expect.stringContaining('"block"') }] },
-      { id: wrong, outcome: 'stored' },
-      { id: stray, outcome: 'rejected', problems: [{ place: 'corrects' }] },
-    ])
-  })
-
-  test('recheck only a finding that they can prove put right', async () => {
-    const [low, astray, right] = [newId(), newId(), newId()]
-    const { body } = await send(
-      readingEntry(low, demo, { of: 'post-7/rail-height', value: '20 in' }),
-      readingEntry(astray, demo, { of: 'post-7/rail-height', value: '31 in', rechecks: 'splice-2/lap' }),
-      readingEntry(right, demo, { of: 'post-7/rail-height', value: '31 in', rechecks: 'post-7/rail-height' }),
-    )
-    expect(body.answers).toMatchObject([
-      { id: low, outcome: 'stored' },
-      { id: astray, outcome: 'rejected', reason: 'it is not a reading of this run', problems: [{ place: 'rechecks' }] },
-      { id: right, outcome: 'stored' },
-    ])
-    expect(body.answers[1].problems[0].expected).toContain('post-7/rail-height')
-  })
-
-  test('set nothing aside of which no sheet says so, nor what the run file decides', async () => {
-    const answer = { doesNotApply: 'by order' }
-    const [block, criteria, hold] = [newId(), newId(), newId()]
-    const { body } = await send(
-      readingEntry(block, demo, { of: 'post-6/block', ...answer }),
-      readingEntry(criteria, demo, { of: 'first/criteria', ...answer }),
-      readingEntry(hold, demo, { of: 'post-1/lower-post-seen', ...answer }),
-    )
-    const refused = { outcome: 'rejected', problems: [{ place: 'doesNotApply' }] }
-    expect(body.answers).toMatchObject([refused, refused, refused])
-    const run = newId()
-    const file = JSON.parse(runAllowing(JSON.stringify(runFile), ['block']))
-    const taken = await send(runEntry(run, file), readingEntry(newId(), run, { of: 'post-6/block', ...answer }))
-    expect(taken.body.answers).toMatchObject([{ outcome: 'stored' }, { outcome: 'stored' }])
-  })
-
-  test('may correct the same reading twice: both corrections stay', async () => {
-    const [wrong, one, other] = [newId(), newId(), newId()]
-    const { body } = await send(
-      readingEntry(wrong, demo),
-      readingEntry(one, demo, { value: '30 in' }, wrong),
-      readingEntry(other, demo, { value: '30 1/2 in' }, wrong),
-    )
-    expect(body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual(['stored', 'stored', 'stored'])
-    const stray = newId()
-    const refused = await send(readingEntry(stray, demo, { value: '30 in' }, newId()))
-    expect(refused.body.answers).toMatchObject([{ id: stray, outcome: 'rejected' }])
-  })
-
-  test('that are too many for one request are refused as a whole', async () => {
-    const batch = Array.from({ length: 1001 }, () => readingEntry(newId(), demo))
-    expect((await send(...batch)).status).toBe(400)
-  })
-})
-
-describe('entries read on', () => {
-  test('come in the order of storing over all runs, whatever the devices said of the time', async () => {
-    const { cursor } = await readOn(0, 1000)
-    const [run, early, late] = [newId(), newId(), newId()]
-    await send(runEntry(run), readingEntry(late, run))
-    const wrongClock = { ...readingEntry(early, run), capturedAt: '2026-05-03T15:30:00.000Z' }
-    await send({ ...wrongClock, body: { ...wrongClock.body, at: '2026-05-03T15:30:00.000Z' } })
-    const on = await readOn(cursor, 1)
-    expect(on.entries.map(({ id }: { id: string }) => id)).toEqual([run, late, early])
-    const all = (await readOn(0, 7)).entries.map(({ seq }: { seq: number }) => seq)
-    expect(all).toEqual([...all].sort((a, b) => a - b))
-    expect(new Set(all).size).toBe(all.length)
-  })
-
-  test('say what stands at the cursor, so that a device notices another store', async () => {
-    const { entries } = await readOn(0, 1000)
-    const last = entries.at(-1)
-    expect((await ask(`/api/entries?after=${last.seq}`)).body).toMatchObject({ at: last.id, entries: [], more: false })
-    expect((await ask(`/api/entries?after=${last.seq + 1000}`)).body).toMatchObject({ at: null, entries: [] })
-    expect((await ask('/api/entries')).body.at).toBeNull()
-  })
-})
-
-/** A picture of so many bytes, most of them appended to it as cameras append a film. */
-function picture(bytes: number): Buffer {
-  const { data } = encode({ width: 8, height: 8, data: Buffer.alloc(256, 128) }, 80)
-  return Buffer.concat([data, randomBytes(bytes - data.length)])
-}
-
-const hashOf = (content: Buffer): string => createHash('sha256').update(content).digest('hex')
-
-/** Uploads until it is done, or until the connection breaks; where it goes on, and the status that refused it. */
-function upload(content: Buffer, options: { sha256?: string; base?: string; uploadUrl?: string | null } = {}) {
-  const { sha256 = hashOf(content), base = server.address, uploadUrl = null } = options
-  return new Promise<{ url: string | null; status: number | null; done: boolean }>((resolve) => {
-    const sending = new Upload(content, {
-      endpoint: `${base}/api/photos/uploads`,
-      ...{ uploadUrl, metadata: { sha256 }, chunkSize: 256 * 1024, retryDelays: null },
-      onSuccess: () => resolve({ url: sending.url, status: null, done: true }),
-      onError: (error) => {
-        const response = 'originalResponse' in error ? error.originalResponse : null
-        resolve({ url: sending.url, status: response?.getStatus() ?? null, done: false })
-      },
-    })
-    sending.start()
-  })
-}
-
-/** Passes bytes on to the server until it saw so many from the client, then cuts every connection. */
-async function cuttingProxy(bytes: number): Promise<{ base: string; proxy: Server }> {
-  const target = new URL(server.address)
-  let seen = 0
-  const proxy = createServer((client) => {
-    const upstream = connect(Number(target.port), target.hostname)
-    client.on('data', (piece) => {
-      seen += piece.length
-      if (seen > bytes) {
-        client.destroy()
-        upstream.destroy()
-      } else upstream.write(piece)
-    })
-    upstream.on('data', (piece) => client.write(piece))
-    for (const [one, other] of [
-      [client, upstream],
-      [upstream, client],
-    ] as const) {
-      one.on('error', () => other.destroy())
-      one.on('close', () => other.destroy())
-    }
-  })
-  proxy.listen(0, '127.0.0.1')
-  await once(proxy, 'listening')
-  return { base: `http://127.0.0.1:${(proxy.address() as AddressInfo).port}`, proxy }
-}
-
-describe('a photo', () => {
-  test('whose upload was cut in the middle is completed from where it broke off, and its hash is checked', async () => {
-    const content = picture(1_500_000)
-    const { base, proxy } = await cuttingProxy(700_000)
-    const cut = await upload(content, { base })
-    proxy.close()
-    expect(cut).toMatchObject({ done: false, status: null })
-    expect((await fetch(`${server.address}/api/photos/${hashOf(content)}`)).status).toBe(404)
-
-    const uploadUrl = server.address + new URL(cut.url!).pathname
-    const head = await fetch(uploadUrl, { method: 'HEAD', headers: { 'tus-resumable': '1.0.0' } })
-    const kept = Number(head.headers.get('upload-offset'))
-    expect(kept).toBeGreaterThan(0)
-    expect(kept).toBeLessThan(content.length)
-
-    expect(await upload(content, { uploadUrl })).toMatchObject({ done: true })
-    const answer = await fetch(`${server.address}/api/photos/${hashOf(content)}`)
-    expect(Buffer.from(await answer.arrayBuffer()).equals(content)).toBe(true)
-    expect(answer.headers.get('content-type')).toBe('image/jpeg')
-    expect(answer.headers.get('content-disposition')).toBe(`attachment; filename="${hashOf(content)}.jpg"`)
-    expect(answer.headers.get('x-content-type-options')).toBe('nosniff')
-    expect(hashOf(await readFile(join(folder, 'photos', hashOf(content))))).toBe(hashOf(content))
-  })
-
-  test('that the server no longer takes up begins anew', async () => {
-    const content = picture(300_000)
-    const uploadUrl = `${server.address}/api/photos/uploads/0123456789abcdef0123456789abcdef`
-    expect(await upload(content, { uploadUrl })).toMatchObject({ done: true })
-    expect((await fetch(`${server.address}/api/photos/${hashOf(content)}`, { method: 'HEAD' })).status).toBe(200)
-  })
-
-  test('that arrived with another hash than it should have is not kept', async () => {
-    const [content, other] = [picture(5000), picture(5000)]
-    expect(await upload(content, { sha256: hashOf(other) })).toMatchObject({ done: false, status: 422 })
-    expect((await fetch(`${server.address}/api/photos/${hashOf(other)}`)).status).toBe(404)
-    expect(await readdir(join(folder, 'photos', 'uploads'))).toEqual([])
-  })
-
-  test('that is none by its content is not kept, whatever it was called', async () => {
-    const page = Buffer.from('<!doctype html><script>alert(1)</script>')
-    expect(await upload(page)).toMatchObject({ done: false, status: 422 })
-    expect((await fetch(`${server.address}/api/photos/${hashOf(page)}`)).status).toBe(404)
-  })
-
-  test.each<[string, Uint8Array]>([
-    ['of three bytes', Uint8Array.from([0xff, 0xd8, 0xff])],
-    ['cut short', picture(2000).subarray(0, 300)],
-    ['of 49,922 x 49,922 pixels in a hundred bytes', pngOf(2, 2).with(18, 0xc3).with(22, 0xc3)],
-    ['spoilt in its pixels', pngOf(2, 2).with(45, 0xff)],
-  ])('%s is refused on arrival, in words', async (_, content) => {
-    const sha256 = hashOf(Buffer.from(content))
-    expect(await upload(Buffer.from(content))).toMatchObject({ done: false, status: 422 })
-    expect((await fetch(`${server.address}/api/photos/${sha256}`)).status).toBe(404)
-  })
-
-  test('is looked at apart, so that others are answered meanwhile, and the next one is looked at too', async () => {
-    const large = Buffer.from(pngOf(8000, 6000))
-    const sending = upload(large)
-    const waited: number[] = []
-    let isDone = false
-    void sending.then(() => {
-      isDone = true
-    })
-    while (!isDone) {
-      const before = performance.now()
-      await fetch(`${server.address}/healthz`)
-      waited.push(performance.now() - before)
-    }
-    expect(await sending).toMatchObject({ done: true })
-    expect(Math.max(...waited)).toBeLessThan(1000)
-    expect(await upload(picture(3000))).toMatchObject({ done: true })
-  })
-
-  test('that is too large, or does not say its hash, is refused before it is sent', async () => {
-    const create = (headers: Record<string, string>) =>
-      fetch(`${server.address}/api/photos/uploads`, {
-        method: 'POST',
-        headers: { 'tus-resumable': '1.0.0', ...headers },
-      })
-    const metadata = `sha256 ${Buffer.from('0'.repeat(64)).toString('base64')}`
-    expect((await create({ 'upload-length': `${26 * 1024 * 1024}`, 'upload-metadata': metadata })).status).toBe(413)
-    expect((await create({ 'upload-length': '1000' })).status).toBe(400)
-    expect((await fetch(`${server.address}/api/photos/..%2fdatabase`)).status).toBe(400)
-  })
-})
-
-describe('what no honest device sends', () => {
-  const refusal = async (path: string, body?: string) => {
-    const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: body ?? '' }
+  // biome-ignore lint/suspicious/noExplicitAny: answers are looked at as they come
+  async function ask(path: string, body?: unknown): Promise<{ status: number; body: any }> {
+    const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
     const response = await fetch(server.address + path, body === undefined ? {} : sent)
-    return { status: response.status, answer: JSON.stringify(await response.json()) }
+    return { status: response.status, body: await response.json() }
   }
 
-  test('a NUL in the id of a run is refused and named, not a fault', async () => {
-    for (const path of ['/api/runs/a%00b', '/api/runs/a%00b/strip.svg', '/api/runs/a%00b/record.pdf'])
-      expect(await refusal(path)).toMatchObject({ status: 400, answer: expect.stringContaining('U+0000') })
-    const packet = JSON.stringify({ page: 'letter', author: '', rounding: '0.1 ft', photos: false, zone: 'UTC' })
-    expect((await refusal('/api/runs/a%00b/packet', packet)).status).toBe(400)
-    const { status, body } = await send(entry(newId(), 'a\u0000b', { kind: 'day-log', body: dayLog }))
-    expect([status, body.answers[0].outcome, body.answers[0].problems[0].place]).toEqual([200, 'rejected', 'run'])
+  const newId = (): string => entryId(Date.now(), randomBytes(10))
+
+  const runFile = {
+    format: 'lapwise-run/1',
+    name: 'Ditch at mile 3',
+    system: 'w-beam-post-splice-27-3-4',
+    first: { sheet: 'flared-terminal-27-3-4' },
+    second: { sheet: 'trailing-anchor-27-3-4' },
+    need: { from: 0, to: '50 ft' },
+  }
+
+  const at = '2026-05-04T15:30:00.000Z'
+
+  const entry = <T extends object>(id: string, run: string, changes: T) => ({
+    ...{ id, run, schemaVersion: 1, author: 'R. Quist', device: 'phone', capturedAt: at, supersedes: null },
+    ...changes,
   })
 
-  test('nesting without end, and a body that is no JSON, are refused with the place', async () => {
-    const deep = `{"entries":[${'['.repeat(100_000)}${']'.repeat(100_000)}]}`
-    expect(await refusal('/api/entries', deep)).toMatchObject({
-      status: 400,
-      answer: expect.stringContaining('at most 100 levels of nesting'),
+  const runEntry = (id: string, body: object = runFile) => entry(id, id, { kind: 'run', body })
+
+  const readingEntry = (id: string, run: string, more: object = { value: '31 in' }, corrects: string | null = null) =>
+    entry(id, run, {
+      kind: 'reading',
+      supersedes: corrects,
+      body: { id, of: 'post-3/rail-height', by: 'R. Quist', at, corrects, ...more },
     })
-    expect(await refusal('/api/entries', '{"entries": [}')).toMatchObject({
-      status: 400,
-      answer: expect.stringContaining('line 1, column 14'),
+
+  const dayLog = {
+    ...{ day: '2026-05-04', done: 'Posts 1 to 6', postsDriven: [1, 2, 3, 4, 5, 6], panelsHung: [], crew: ['R. Quist'] },
+    ...{ openEnds: 'protected', openEndsNote: null },
+  }
+
+  const send = (...entries: object[]) => ask('/api/entries', { entries })
+
+  /** Every entry from `after` on, page by page. */
+  async function readOn(after: number, limit: number) {
+    const entries = []
+    for (let cursor = after; ; ) {
+      const { body } = await ask(`/api/entries?after=${cursor}&limit=${limit}`)
+      entries.push(...body.entries)
+      cursor = body.cursor
+      if (!body.more) return { entries, cursor }
+    }
+  }
+
+  describe('entries handed in', () => {
+    test('are stored once: a run, its readings and what else a device records, in one batch', async () => {
+      const run = newId()
+      const batch = [runEntry(run), readingEntry(newId(), run), entry(newId(), run, { kind: 'day-log', body: dayLog })]
+      const first = await send(...batch)
+      expect(first.body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual([
+        'stored',
+        'stored',
+        'stored',
+      ])
+      const again = await send(...batch.toReversed())
+      const seqs = first.body.answers.map(({ seq }: { seq: number }) => seq)
+      expect(again.body.answers).toEqual(
+        batch.map(({ id }, i) => ({ id, outcome: 'already', seq: seqs[i] })).toReversed(),
+      )
+      // As it came: a later version that filled in more would no longer find it to be the same.
+      const { entries } = await readOn(0, 1000)
+      expect(entries.slice(-3).map(({ body }: { body: unknown }) => body)).toEqual(batch.map(({ body }) => body))
+      const { body } = await ask('/api/runs')
+      expect(body.runs.at(-1)).toMatchObject({ id: run, name: 'Ditch at mile 3' })
+    })
+
+    test('of an offset are taken in from a device of before without a side, and from one of today only with it', async () => {
+      const run = newId()
+      const of = 'post-1/flare-offset'
+      const offset = (schemaVersion: number, more: object) => {
+        const reading = readingEntry(newId(), run, { of, value: '48 in', ...more })
+        return { ...reading, schemaVersion }
+      }
+      const [old, bare, sided] = [offset(1, {}), offset(2, {}), offset(2, { side: 'away' })]
+      const { body } = await send(runEntry(run), old, bare, offset(1, { side: 'away' }), sided)
+      const outcomes = body.answers.map(({ outcome }: { outcome: string }) => outcome)
+      expect(outcomes).toEqual(['stored', 'stored', 'rejected', 'rejected', 'stored'])
+      expect(body.answers[2].problems).toMatchObject([{ place: 'readings[0].side' }])
+      // As it came, also when it is handed in again; what is read of it says that no side is stated.
+      expect((await send(old)).body.answers).toMatchObject([{ outcome: 'already' }])
+      const { entries } = await readOn(0, 1000)
+      expect(entries.find(({ id }: { id: string }) => id === old.id).body).toEqual(old.body)
+      const { readings } = (await ask(`/api/runs/${run}`)).body
+      const sides = new Map(readings.map(({ id, side }: { id: string; side: string }) => [id, side]))
+      expect([sides.size, sides.get(old.id), sides.get(sided.id)]).toEqual([2, 'not stated', 'away'])
+    })
+
+    test('of a run that cannot be read or laid out are refused with every problem, and nothing of it is kept', async () => {
+      const before = (await ask('/api/runs')).body.runs.length
+      const [one, other] = [newId(), newId()]
+      const { body } = await send(
+        runEntry(one, { ...runFile, need: { from: '6-3', to: 'far' } }),
+        readingEntry(newId(), one),
+        runEntry(other, { ...runFile, system: 'no-such-system' }),
+      )
+      expect(body.answers).toMatchObject([{ outcome: 'rejected' }, { outcome: 'rejected' }, { outcome: 'rejected' }])
+      expect(body.answers[0].problems.map(({ place }: { place: string }) => place)).toEqual(['need.from', 'need.to'])
+      expect(body.answers[2].problems).toMatchObject([{ place: 'system', found: '"no-such-system"' }])
+      expect((await ask('/api/runs')).body.runs).toHaveLength(before)
+    })
+
+    test('that are wrong are refused with their problems, and do not hold up the others', async () => {
+      const good = newId()
+      const [noRun, badLength, badChoice, badBody, otherAuthor] = [newId(), newId(), newId(), newId(), newId()]
+      const { body } = await send(
+        readingEntry(noRun, 'nowhere'),
+        readingEntry(badLength, demo, { value: '31 furlongs' }),
+        readingEntry(badChoice, demo, { of: 'post-3/no-such-thing', value: '31 in' }),
+        entry(badBody, demo, { kind: 'day-log', body: { ...dayLog, openEnds: 'perhaps' } }),
+        { ...readingEntry(otherAuthor, demo), author: 'Somebody else' },
+        { id: 'no envelope' },
+        readingEntry(good, demo),
+      )
+      expect(body.answers.map(({ id, outcome }: { id: string; outcome: string }) => [id, outcome])).toEqual([
+        [noRun, 'rejected'],
+        [badLength, 'rejected'],
+        [badChoice, 'rejected'],
+        [badBody, 'rejected'],
+        [otherAuthor, 'rejected'],
+        ['no envelope', 'rejected'],
+        [good, 'stored'],
+      ])
+      expect(body.answers[0].reason).toContain('there is no run nowhere')
+      expect(body.answers[1].problems[0].place).toContain('value')
+      expect(body.answers[3].problems[0].place).toBe('body.openEnds')
+      expect(body.answers[4].problems[0].place).toBe('author')
+    })
+
+    test('under the id of something else are refused', async () => {
+      const id = newId()
+      await send(readingEntry(id, demo))
+      const { body } = await send(readingEntry(id, demo, { value: '30 in' }))
+      expect(body.answers).toMatchObject([{ id, outcome: 'rejected', reason: 'something else is stored under its id' }])
+      const run = newId()
+      await send(runEntry(run))
+      const { runs } = (await ask('/api/runs')).body
+      expect(runs.at(-1)).toMatchObject({ id: run, judged: { acceptance: { kind: 'not yet known' }, findings: 0 } })
+      const another = await send(runEntry(run, { ...runFile, name: 'Another ditch' }))
+      expect(another.body.answers).toMatchObject([
+        { outcome: 'rejected', reason: 'something else is stored under its id' },
+      ])
+    })
+
+    test('open in every version of their kind that was ever written, and in no other', async () => {
+      const common = { name: 'J. Okafor', role: 'inspector', recordHash: '0'.repeat(64), acceptance: 'acceptable' }
+      const rest = { unproven: [], statement: null }
+      const first = { ...common, strokes: [[[0, 0.3]]], upTo: demo, ...rest }
+      const second = { ...common, signature: { kind: 'typed' }, readings: [], ...rest }
+      const signOff = (schemaVersion: number, body: object) => ({
+        ...entry(newId(), demo, { kind: 'sign-off', body }),
+        schemaVersion,
+      })
+      const third = { ...second, acceptance: { kind: 'acceptable except', setAside: 1, by: ['M. Reyes'] } }
+      const sound = [signOff(1, first), signOff(2, second), signOff(3, third)]
+      const { body } = await send(
+        ...sound,
+        signOff(1, second),
+        signOff(2, third),
+        signOff(3, second),
+        signOff(4, third),
+      )
+      const outcomes = body.answers.map(({ outcome }: { outcome: string }) => outcome)
+      const rejected = Array.from({ length: 4 }, () => 'rejected')
+      expect(outcomes).toEqual(['stored', 'stored', 'stored', ...rejected])
+    })
+
+    test('need a time with its zone, an answer that is on offer and a correction of the same thing', async () => {
+      const [local, choice, wrong, stray] = [newId(), newId(), newId(), newId()]
+      const at = '2026-05-04T10:30'
+      const { body } = await send(
+        { ...readingEntry(local, demo, { value: '31 in', at }), capturedAt: at },
+        readingEntry(choice, demo, { of: 'post-2/block', choice: 'no-such-choice' }),
+        readingEntry(wrong, demo),
+        readingEntry(stray, demo, { of: 'post-6/rail-height', value: '31 in' }, wrong),
+      )
+      expect(body.answers).toMatchObject([
+        { id: local, outcome: 'rejected', problems: [{ place: 'at' }] },
+        { id: choice, outcome: 'rejected', problems: [{ expected: expect.stringContaining('"block"') }] },
+        { id: wrong, outcome: 'stored' },
+        { id: stray, outcome: 'rejected', problems: [{ place: 'corrects' }] },
+      ])
+    })
+
+    test('recheck only a finding that they can prove put right', async () => {
+      const [low, astray, right] = [newId(), newId(), newId()]
+      const { body } = await send(
+        readingEntry(low, demo, { of: 'post-7/rail-height', value: '20 in' }),
+        readingEntry(astray, demo, { of: 'post-7/rail-height', value: '31 in', rechecks: 'splice-2/lap' }),
+        readingEntry(right, demo, { of: 'post-7/rail-height', value: '31 in', rechecks: 'post-7/rail-height' }),
+      )
+      expect(body.answers).toMatchObject([
+        { id: low, outcome: 'stored' },
+        {
+          id: astray,
+          outcome: 'rejected',
+          reason: 'it is not a reading of this run',
+          problems: [{ place: 'rechecks' }],
+        },
+        { id: right, outcome: 'stored' },
+      ])
+      expect(body.answers[1].problems[0].expected).toContain('post-7/rail-height')
+    })
+
+    test('set nothing aside of which no sheet says so, nor what the run file decides', async () => {
+      const answer = { doesNotApply: 'by order' }
+      const [block, criteria, hold] = [newId(), newId(), newId()]
+      const { body } = await send(
+        readingEntry(block, demo, { of: 'post-6/block', ...answer }),
+        readingEntry(criteria, demo, { of: 'first/criteria', ...answer }),
+        readingEntry(hold, demo, { of: 'post-1/lower-post-seen', ...answer }),
+      )
+      const refused = { outcome: 'rejected', problems: [{ place: 'doesNotApply' }] }
+      expect(body.answers).toMatchObject([refused, refused, refused])
+      const run = newId()
+      const file = JSON.parse(runAllowing(JSON.stringify(runFile), ['block']))
+      const taken = await send(runEntry(run, file), readingEntry(newId(), run, { of: 'post-6/block', ...answer }))
+      expect(taken.body.answers).toMatchObject([{ outcome: 'stored' }, { outcome: 'stored' }])
+    })
+
+    test('may correct the same reading twice: both corrections stay', async () => {
+      const [wrong, one, other] = [newId(), newId(), newId()]
+      const { body } = await send(
+        readingEntry(wrong, demo),
+        readingEntry(one, demo, { value: '30 in' }, wrong),
+        readingEntry(other, demo, { value: '30 1/2 in' }, wrong),
+      )
+      expect(body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual(['stored', 'stored', 'stored'])
+      const stray = newId()
+      const refused = await send(readingEntry(stray, demo, { value: '30 in' }, newId()))
+      expect(refused.body.answers).toMatchObject([{ id: stray, outcome: 'rejected' }])
+    })
+
+    test('that are too many for one request are refused as a whole', async () => {
+      const batch = Array.from({ length: 1001 }, () => readingEntry(newId(), demo))
+      expect((await send(...batch)).status).toBe(400)
     })
   })
 
-  test('an id that nobody counted is refused, and what comes after it is ordered as before', async () => {
-    const run = newId()
-    const far = 'ffffffff-ffff-7fff-bfff-ffffffffffff'
-    const { body } = await send(
-      runEntry(run),
-      readingEntry(far, run, { value: '20 in' }),
-      readingEntry(newId(), run),
-      entry(newId().replace(/-7/, '-4'), run, { kind: 'day-log', body: dayLog }),
-    )
-    expect(body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual([
-      ...['stored', 'rejected', 'stored', 'rejected'],
-    ])
-    expect(body.answers[1].problems[0]).toMatchObject({ place: 'id', found: JSON.stringify(far) })
-    const late = await send(runEntry(far))
-    expect(late.body.answers[0]).toMatchObject({ outcome: 'rejected', problems: [{ place: 'id' }] })
+  describe('entries read on', () => {
+    test('come in the order of storing over all runs, whatever the devices said of the time', async () => {
+      const { cursor } = await readOn(0, 1000)
+      const [run, early, late] = [newId(), newId(), newId()]
+      await send(runEntry(run), readingEntry(late, run))
+      const wrongClock = { ...readingEntry(early, run), capturedAt: '2026-05-03T15:30:00.000Z' }
+      await send({ ...wrongClock, body: { ...wrongClock.body, at: '2026-05-03T15:30:00.000Z' } })
+      const on = await readOn(cursor, 1)
+      expect(on.entries.map(({ id }: { id: string }) => id)).toEqual([run, late, early])
+      const all = (await readOn(0, 7)).entries.map(({ seq }: { seq: number }) => seq)
+      expect(all).toEqual([...all].sort((a, b) => a - b))
+      expect(new Set(all).size).toBe(all.length)
+    })
+
+    test('say what stands at the cursor, so that a device notices another store', async () => {
+      const { entries } = await readOn(0, 1000)
+      const last = entries.at(-1)
+      expect((await ask(`/api/entries?after=${last.seq}`)).body).toMatchObject({
+        at: last.id,
+        entries: [],
+        more: false,
+      })
+      expect((await ask(`/api/entries?after=${last.seq + 1000}`)).body).toMatchObject({ at: null, entries: [] })
+      expect((await ask('/api/entries')).body.at).toBeNull()
+    })
   })
 
-  test('a run of more than 10 miles is refused with what to do instead', async () => {
-    const { body } = await send(runEntry(newId(), { ...runFile, need: { from: 0, to: '47 ft' } }))
-    expect(body.answers[0].outcome).toBe('stored')
-    const long = await send(runEntry(newId(), { ...runFile, need: { from: 0, to: '58080 ft' } }))
-    expect(long.body.answers[0]).toMatchObject({ outcome: 'rejected', problems: [{ place: 'need.to' }] })
-    expect(long.body.answers[0].problems[0].expected).toContain('split a longer one')
+  /** A picture of so many bytes, most of them appended to it as cameras append a film. */
+  function picture(bytes: number): Buffer {
+    const { data } = encode({ width: 8, height: 8, data: Buffer.alloc(256, 128) }, 80)
+    return Buffer.concat([data, randomBytes(bytes - data.length)])
+  }
+
+  const hashOf = (content: Buffer): string => createHash('sha256').update(content).digest('hex')
+
+  /** Uploads until it is done, or until the connection breaks; where it goes on, and the status that refused it. */
+  function upload(content: Buffer, options: { sha256?: string; base?: string; uploadUrl?: string | null } = {}) {
+    const { sha256 = hashOf(content), base = server.address, uploadUrl = null } = options
+    return new Promise<{ url: string | null; status: number | null; done: boolean }>((resolve) => {
+      const sending = new Upload(content, {
+        endpoint: `${base}/api/photos/uploads`,
+        ...{ uploadUrl, metadata: { sha256 }, chunkSize: 256 * 1024, retryDelays: null },
+        onSuccess: () => resolve({ url: sending.url, status: null, done: true }),
+        onError: (error) => {
+          const response = 'originalResponse' in error ? error.originalResponse : null
+          resolve({ url: sending.url, status: response?.getStatus() ?? null, done: false })
+        },
+      })
+      sending.start()
+    })
+  }
+
+  /** Passes bytes on to the server until it saw so many from the client, then cuts every connection. */
+  async function cuttingProxy(bytes: number): Promise<{ base: string; proxy: Server }> {
+    const target = new URL(server.address)
+    let seen = 0
+    const proxy = createServer((client) => {
+      const upstream = connect(Number(target.port), target.hostname)
+      client.on('data', (piece) => {
+        seen += piece.length
+        if (seen > bytes) {
+          client.destroy()
+          upstream.destroy()
+        } else upstream.write(piece)
+      })
+      upstream.on('data', (piece) => client.write(piece))
+      for (const [one, other] of [
+        [client, upstream],
+        [upstream, client],
+      ] as const) {
+        one.on('error', () => other.destroy())
+        one.on('close', () => other.destroy())
+      }
+    })
+    proxy.listen(0, '127.0.0.1')
+    await once(proxy, 'listening')
+    return { base: `http://127.0.0.1:${(proxy.address() as AddressInfo).port}`, proxy }
+  }
+
+  describe('a photo', () => {
+    test('whose upload was cut in the middle is completed from where it broke off, and its hash is checked', async () => {
+      const content = picture(1_500_000)
+      const { base, proxy } = await cuttingProxy(700_000)
+      const cut = await upload(content, { base })
+      proxy.close()
+      expect(cut).toMatchObject({ done: false, status: null })
+      expect((await fetch(`${server.address}/api/photos/${hashOf(content)}`)).status).toBe(404)
+
+      const uploadUrl = server.address + new URL(cut.url!).pathname
+      const head = await fetch(uploadUrl, { method: 'HEAD', headers: { 'tus-resumable': '1.0.0' } })
+      const kept = Number(head.headers.get('upload-offset'))
+      expect(kept).toBeGreaterThan(0)
+      expect(kept).toBeLessThan(content.length)
+
+      expect(await upload(content, { uploadUrl })).toMatchObject({ done: true })
+      const answer = await fetch(`${server.address}/api/photos/${hashOf(content)}`)
+      expect(Buffer.from(await answer.arrayBuffer()).equals(content)).toBe(true)
+      expect(answer.headers.get('content-type')).toBe('image/jpeg')
+      expect(answer.headers.get('content-disposition')).toBe(`attachment; filename="${hashOf(content)}.jpg"`)
+      expect(answer.headers.get('x-content-type-options')).toBe('nosniff')
+      expect(hashOf(await readFile(join(place.folder, 'photos', hashOf(content))))).toBe(hashOf(content))
+    })
+
+    test('that the server no longer takes up begins anew', async () => {
+      const content = picture(300_000)
+      const uploadUrl = `${server.address}/api/photos/uploads/0123456789abcdef0123456789abcdef`
+      expect(await upload(content, { uploadUrl })).toMatchObject({ done: true })
+      expect((await fetch(`${server.address}/api/photos/${hashOf(content)}`, { method: 'HEAD' })).status).toBe(200)
+    })
+
+    test('that arrived with another hash than it should have is not kept', async () => {
+      const [content, other] = [picture(5000), picture(5000)]
+      expect(await upload(content, { sha256: hashOf(other) })).toMatchObject({ done: false, status: 422 })
+      expect((await fetch(`${server.address}/api/photos/${hashOf(other)}`)).status).toBe(404)
+      expect(await readdir(join(place.folder, 'photos', 'uploads'))).toEqual([])
+    })
+
+    test('that is none by its content is not kept, whatever it was called', async () => {
+      const page = Buffer.from('<!doctype html><script>alert(1)</script>')
+      expect(await upload(page)).toMatchObject({ done: false, status: 422 })
+      expect((await fetch(`${server.address}/api/photos/${hashOf(page)}`)).status).toBe(404)
+    })
+
+    test.each<[string, Uint8Array]>([
+      ['of three bytes', Uint8Array.from([0xff, 0xd8, 0xff])],
+      ['cut short', picture(2000).subarray(0, 300)],
+      ['of 49,922 x 49,922 pixels in a hundred bytes', pngOf(2, 2).with(18, 0xc3).with(22, 0xc3)],
+      ['spoilt in its pixels', pngOf(2, 2).with(45, 0xff)],
+    ])('%s is refused on arrival, in words', async (_, content) => {
+      const sha256 = hashOf(Buffer.from(content))
+      expect(await upload(Buffer.from(content))).toMatchObject({ done: false, status: 422 })
+      expect((await fetch(`${server.address}/api/photos/${sha256}`)).status).toBe(404)
+    })
+
+    test('is looked at apart, so that others are answered meanwhile, and the next one is looked at too', async () => {
+      const large = Buffer.from(pngOf(8000, 6000))
+      const sending = upload(large)
+      const waited: number[] = []
+      let isDone = false
+      void sending.then(() => {
+        isDone = true
+      })
+      while (!isDone) {
+        const before = performance.now()
+        await fetch(`${server.address}/healthz`)
+        waited.push(performance.now() - before)
+      }
+      expect(await sending).toMatchObject({ done: true })
+      expect(Math.max(...waited)).toBeLessThan(1000)
+      expect(await upload(picture(3000))).toMatchObject({ done: true })
+    })
+
+    test('that is too large, or does not say its hash, is refused before it is sent', async () => {
+      const create = (headers: Record<string, string>) =>
+        fetch(`${server.address}/api/photos/uploads`, {
+          method: 'POST',
+          headers: { 'tus-resumable': '1.0.0', ...headers },
+        })
+      const metadata = `sha256 ${Buffer.from('0'.repeat(64)).toString('base64')}`
+      expect((await create({ 'upload-length': `${26 * 1024 * 1024}`, 'upload-metadata': metadata })).status).toBe(413)
+      expect((await create({ 'upload-length': '1000' })).status).toBe(400)
+      expect((await fetch(`${server.address}/api/photos/..%2fdatabase`)).status).toBe(400)
+    })
+  })
+
+  describe('what no honest device sends', () => {
+    const refusal = async (path: string, body?: string) => {
+      const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: body ?? '' }
+      const response = await fetch(server.address + path, body === undefined ? {} : sent)
+      return { status: response.status, answer: JSON.stringify(await response.json()) }
+    }
+
+    test('a NUL in the id of a run is refused and named, not a fault', async () => {
+      for (const path of ['/api/runs/a%00b', '/api/runs/a%00b/strip.svg', '/api/runs/a%00b/record.pdf'])
+        expect(await refusal(path)).toMatchObject({ status: 400, answer: expect.stringContaining('U+0000') })
+      const packet = JSON.stringify({ page: 'letter', author: '', rounding: '0.1 ft', photos: false, zone: 'UTC' })
+      expect((await refusal('/api/runs/a%00b/packet', packet)).status).toBe(400)
+      const { status, body } = await send(entry(newId(), 'a\u0000b', { kind: 'day-log', body: dayLog }))
+      expect([status, body.answers[0].outcome, body.answers[0].problems[0].place]).toEqual([200, 'rejected', 'run'])
+    })
+
+    test('nesting without end, and a body that is no JSON, are refused with the place', async () => {
+      const deep = `{"entries":[${'['.repeat(100_000)}${']'.repeat(100_000)}]}`
+      expect(await refusal('/api/entries', deep)).toMatchObject({
+        status: 400,
+        answer: expect.stringContaining('at most 100 levels of nesting'),
+      })
+      expect(await refusal('/api/entries', '{"entries": [}')).toMatchObject({
+        status: 400,
+        answer: expect.stringContaining('line 1, column 14'),
+      })
+    })
+
+    test('an id that nobody counted is refused, and what comes after it is ordered as before', async () => {
+      const run = newId()
+      const far = 'ffffffff-ffff-7fff-bfff-ffffffffffff'
+      const { body } = await send(
+        runEntry(run),
+        readingEntry(far, run, { value: '20 in' }),
+        readingEntry(newId(), run),
+        entry(newId().replace(/-7/, '-4'), run, { kind: 'day-log', body: dayLog }),
+      )
+      expect(body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual([
+        ...['stored', 'rejected', 'stored', 'rejected'],
+      ])
+      expect(body.answers[1].problems[0]).toMatchObject({ place: 'id', found: JSON.stringify(far) })
+      const late = await send(runEntry(far))
+      expect(late.body.answers[0]).toMatchObject({ outcome: 'rejected', problems: [{ place: 'id' }] })
+    })
+
+    test('a run of more than 10 miles is refused with what to do instead', async () => {
+      const { body } = await send(runEntry(newId(), { ...runFile, need: { from: 0, to: '47 ft' } }))
+      expect(body.answers[0].outcome).toBe('stored')
+      const long = await send(runEntry(newId(), { ...runFile, need: { from: 0, to: '58080 ft' } }))
+      expect(long.body.answers[0]).toMatchObject({ outcome: 'rejected', problems: [{ place: 'need.to' }] })
+      expect(long.body.answers[0].problems[0].expected).toContain('split a longer one')
+    })
   })
 })

@@ -1,16 +1,16 @@
-// A process of its own for durability.test.ts: opens the folder named first, then appends readings whose ids begin with
-// the second word, until it is killed. Each line says what happened, written before anything else is begun.
+// A process of its own for killed.test.ts and durability.test.ts: opens the store whose configuration is the first word,
+// as JSON, then appends readings whose ids begin with the second, until it is killed. Each line says what happened, written before anything else is begun.
 import { writeSync } from 'node:fs'
 import { openStore } from '../../src/store/store.ts'
 import { reading } from './sample-entries.ts'
 
-const [folder = '', prefix = ''] = process.argv.slice(2)
+const [config = '', prefix = ''] = process.argv.slice(2)
 
 function say(word: string, what: unknown): void {
   writeSync(1, `${word} ${JSON.stringify(what)}\n`)
 }
 
-const opened = await openStore({ kind: 'embedded', folder })
+const opened = await openStore(JSON.parse(config))
 if (!opened.ok) {
   say('refused', opened.error)
   process.exit(1)

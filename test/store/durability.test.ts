@@ -1,9 +1,6 @@
-import { type ChildProcess, spawn } from 'node:child_process'
-import { once } from 'node:events'
 import { existsSync, fsyncSync, mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { createInterface } from 'node:readline'
 import { setTimeout as wait } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
 import { sql } from 'kysely'
@@ -11,15 +8,13 @@ import { afterAll, afterEach, describe, expect, it } from 'vitest'
 import { lockFolder } from '../../src/store/embedded/folder-lock.ts'
 import { openEmbedded } from '../../src/store/embedded/open-embedded.ts'
 import { openStore } from '../../src/store/store.ts'
+import { kill, killChildren, nextLine, startChild } from './child.ts'
 import { answered, append, reading } from './sample-entries.ts'
 
 const scratch = mkdtempSync(join(tmpdir(), 'lapwise-durability-'))
 afterAll(() => rmSync(scratch, { recursive: true, force: true }))
 
-const children = new Set<ChildProcess>()
-afterEach(() => {
-  for (const child of children) child.kill('SIGKILL')
-})
+afterEach(killChildren)
 
 describe('a commit in a folder', () => {
   const folder = join(scratch, 'syncs')
@@ -80,11 +75,11 @@ describe('a folder in use', () => {
     const store = answered(await openStore({ kind: 'embedded', folder }))
     answered(await store.createProject({ id: 'p', name: 'P' }))
     await append(store, [reading('p', 'a')])
-    const second = startChild(folder, 'second')
+    const second = startChild({ kind: 'embedded', folder }, 'second')
     expect(await nextLine(second)).toEqual(['refused', { kind: 'folder-in-use', folder, pid: process.pid }])
     await append(store, [reading('p', 'b')])
     await store.close()
-    const third = startChild(folder, 'third')
+    const third = startChild({ kind: 'embedded', folder }, 'third')
     expect(await nextLine(third)).toEqual(['kept', ['p/a', 'p/b']])
     expect(await openStore({ kind: 'embedded', folder })).toMatchObject({ ok: false, error: { pid: third.pid } })
     await kill(third)
@@ -105,7 +100,7 @@ describe('a folder in use', () => {
 
   it('is never had by two, however many ask at the moment after its holder was killed', async () => {
     for (let round = 0; round < 5; round++) {
-      const holder = startChild(folder, `holder-${round}`)
+      const holder = startChild({ kind: 'embedded', folder }, `holder-${round}`)
       await nextLine(holder)
       await kill(holder)
       const answers = await Promise.all(Array.from({ length: 8 }, () => lockFolder(folder)))
@@ -134,36 +129,10 @@ describe('a folder in use', () => {
 })
 
 describe('a process that is killed', () => {
-  const rounds = 20
-
-  it(`keeps every acknowledged entry, once, through ${rounds} kills at any moment`, async () => {
-    const folder = join(scratch, 'held')
-    const random = seededRandom(20_260_504)
-    const acknowledged: string[] = []
-    for (let round = 0; round < rounds; round++) {
-      const child = startChild(folder, `round-${round}`)
-      const lines = linesOf(child)
-      const [word, kept] = parse((await lines.next()).value)
-      expect(word).toBe('kept')
-      expectKept(kept, acknowledged)
-      const killed = wait(20 + random() * 400).then(() => kill(child))
-      for await (const line of lines) acknowledged.push(...parse(line)[1])
-      await killed
-    }
-    const store = answered(await openStore({ kind: 'embedded', folder }))
-    const kept = answered(await store.entries({ project: 'p', limit: 1_000_000 }))
-    expectKept(
-      kept.map((entry) => entry.id),
-      acknowledged,
-    )
-    await store.close()
-    expect(acknowledged.length).toBeGreaterThan(rounds)
-  }, 300_000) // half a minute on a quiet machine; a ceiling for a busy one
-
   it('leaves a folder that opens, when it is killed while it makes the database', async () => {
     const folder = join(scratch, 'killed-early')
     const half = join(folder, 'database.unfinished', 'PG_VERSION')
-    const child = startChild(folder, 'early')
+    const child = startChild({ kind: 'embedded', folder }, 'early')
     while (!existsSync(half)) await wait(5)
     await kill(child)
     expect(existsSync(join(folder, 'database'))).toBe(false)
@@ -173,48 +142,3 @@ describe('a process that is killed', () => {
     await store.close()
   })
 })
-
-/** Every acknowledged id is kept, and none is kept twice. */
-function expectKept(kept: readonly string[], acknowledged: readonly string[]): void {
-  const present = new Set(kept)
-  expect(acknowledged.filter((id) => !present.has(id))).toEqual([])
-  expect(present.size).toBe(kept.length)
-}
-
-function startChild(folder: string, prefix: string): ChildProcess {
-  const script = fileURLToPath(new URL('append-until-killed.ts', import.meta.url))
-  const child = spawn(process.execPath, ['--import', 'tsx', script, folder, prefix], {
-    stdio: ['ignore', 'pipe', 'inherit'],
-  })
-  children.add(child)
-  child.once('exit', () => children.delete(child))
-  return child
-}
-
-async function kill(child: ChildProcess): Promise<void> {
-  const gone = once(child, 'exit')
-  child.kill('SIGKILL')
-  await gone
-}
-
-function linesOf(child: ChildProcess): AsyncIterableIterator<string> {
-  return createInterface({ input: child.stdout! })[Symbol.asyncIterator]()
-}
-
-async function nextLine(child: ChildProcess): Promise<[string, unknown]> {
-  return parse((await linesOf(child).next()).value)
-}
-
-function parse(line: string): [string, string[]] {
-  const space = line.indexOf(' ')
-  return [line.slice(0, space), JSON.parse(line.slice(space + 1))]
-}
-
-/** Numbers in [0, 1) that come out the same each time: a linear congruential generator (Numerical Recipes, 7.1). */
-function seededRandom(seed: number): () => number {
-  let state = seed >>> 0
-  return () => {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0
-    return state / 2 ** 32
-  }
-}

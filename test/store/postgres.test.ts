@@ -3,7 +3,6 @@ import pg from 'pg'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openPostgres } from '../../src/store/postgres/open-postgres.ts'
 import { openStore } from '../../src/store/store.ts'
-import { describeStore } from './behaviour.ts'
 import { startTestServer, type TestServer } from './postgres-server.ts'
 import { answered, append, reading } from './sample-entries.ts'
 
@@ -12,11 +11,6 @@ beforeAll(async () => {
   server = await startTestServer()
 })
 afterAll(() => server.stop())
-
-describeStore('a PostgreSQL server', async () => {
-  const url = await server.newDatabase()
-  return { config: { kind: 'postgres', url }, openDirectly: async () => answered(await openPostgres(url)) }
-})
 
 describe('the PostgreSQL driver', () => {
   it('lets several servers start at once on an empty database', async () => {
