@@ -9,6 +9,7 @@ import { type RunFile, readRun } from '../formats/run/run-file.ts'
 import { type JudgedRun, judgeReadings } from '../operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../operations/require-run.ts'
 import { BadInput } from './command.ts'
+import { streams } from './streams.ts'
 
 /** The text of a file; `-` is standard input. */
 export const readText = async (file: string): Promise<string> =>
@@ -24,7 +25,7 @@ export async function readBytes(file: string): Promise<Buffer> {
 
 async function readStandardInput(): Promise<string> {
   const chunks: Buffer[] = []
-  for await (const chunk of process.stdin) chunks.push(chunk as Buffer)
+  for await (const chunk of streams().stdin) chunks.push(chunk as Buffer)
   return Buffer.concat(chunks).toString('utf8')
 }
 
@@ -104,11 +105,11 @@ export async function writeWhole(file: string, content: string | Uint8Array): Pr
 }
 
 export const print = (text: string): void => {
-  process.stdout.write(`${text}\n`)
+  streams().stdout.write(`${text}\n`)
 }
 
 export const printJson = (value: unknown): void => print(JSON.stringify(value, null, 2))
 
 export const say = (text: string): void => {
-  process.stderr.write(`${text}\n`)
+  streams().stderr.write(`${text}\n`)
 }

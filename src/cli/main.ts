@@ -12,6 +12,7 @@ import { requirementsCommand } from './commands/requirements.ts'
 import { sheetsCommand } from './commands/sheets.ts'
 import { stripCommand } from './commands/strip.ts'
 import { print, printJson, say } from './io.ts'
+import { type Streams, withStreams } from './streams.ts'
 
 const commands: readonly Command[] = [
   sheetsCommand,
@@ -26,12 +27,14 @@ const commands: readonly Command[] = [
   packetCommand,
 ]
 
-/** Runs one command line and tells how it ended. */
-export async function main(argv: readonly string[]): Promise<ExitCode> {
-  process.stdout.on('error', (cause: NodeJS.ErrnoException) => {
-    if (cause.code === 'EPIPE') process.exit(0)
-    throw cause
-  })
+/**
+ * Runs one command line and tells how it ended.
+ * @param io  where it reads and writes: the process, or what stands for it where many are run in one
+ */
+export const main = (argv: readonly string[], io: Streams = process): Promise<ExitCode> =>
+  withStreams(io, () => runWords(argv))
+
+async function runWords(argv: readonly string[]): Promise<ExitCode> {
   const json = argv.includes('--json')
   try {
     return await dispatch(argv)

@@ -1,40 +1,48 @@
 import { spawn } from 'node:child_process'
+import { once } from 'node:events'
 import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { demoProject } from '../../src/operations/demo-project.ts'
 import { runAllowing } from '../../src/operations/roadside-fixtures.ts'
+import { lapwise as call, program, startLapwise } from './lapwise.ts'
 
-const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
 const folder = mkdtempSync(join(tmpdir(), 'lapwise-cli-'))
 const file = (name: string) => join(folder, name)
 
-interface Ended {
-  readonly code: number | null
-  readonly out: string
-  readonly said: string
-}
-
-function lapwise(words: readonly string[], input = ''): Promise<Ended> {
-  return new Promise((resolve) => {
-    const child = spawn(process.execPath, [program, ...words], { cwd: folder })
-    let [out, said] = ['', '']
-    child.stdout.on('data', (chunk) => {
-      out += chunk
-    })
-    child.stderr.on('data', (chunk) => {
-      said += chunk
-    })
-    child.on('close', (code) => resolve({ code, out, said }))
-    child.stdin.end(input)
-  })
-}
+const lapwise = (words: readonly string[], input = '') => call(folder, words, input)
 
 beforeAll(() => {
   const demo = demoProject()
   writeFileSync(file('run.json'), demo.run)
   writeFileSync(file('readings.json'), demo.readings)
+})
+
+describe('the program as a process', () => {
+  it('hands on what the command line says: text, messages and how it ended', async () => {
+    const judged = ['judge', 'run.json', '-', '--json']
+    const input = readFileSync(file('readings.json'), 'utf8')
+    const ended = await startLapwise(folder, judged, input)
+    expect(ended.code).toBe(1)
+    expect(JSON.parse(ended.out).findings).toHaveLength(4)
+    expect(ended).toEqual(await lapwise(judged, input))
+    const refused = await startLapwise(folder, ['layout', 'absent.json'])
+    expect(refused).toMatchObject({ code: 2, out: '', said: expect.stringContaining('found no such file') })
+  })
+
+  it('ends in silence when whoever reads has seen enough', async () => {
+    const child = spawn(process.execPath, [program, 'layout', 'run.json', '--json', '--limit', '200'], { cwd: folder })
+    let said = ''
+    child.stderr.on('data', (chunk) => {
+      said += chunk
+    })
+    // More than a pipe holds, so that the program still writes when it is closed.
+    await once(child.stdout, 'data')
+    child.stdout.destroy()
+    const [code] = await once(child, 'close')
+    expect([code, said]).toEqual([0, ''])
+  })
 })
 
 describe('lapwise on the command line', () => {
@@ -211,7 +219,11 @@ describe('lapwise on the command line', () => {
 
 describe('options', () => {
   it('are held to what is plausible, and say what was expected', async () => {
-    const layout = async (limit: string) => (await lapwise(['layout', 'run.json', '--limit', limit])).code
+    // Between two ends that stand there are few lawful runs, whatever the limit.
+    const standing = { first: { standingSplice: { at: 0, position: 'midspan' } }, need: null, obstructions: [] }
+    const second = { standingSplice: { at: 600, position: 'midspan' } }
+    writeFileSync(file('short.json'), JSON.stringify({ ...JSON.parse(demoProject().run), ...standing, second }))
+    const layout = async (limit: string) => (await lapwise(['layout', 'short.json', '--limit', limit])).code
     expect([await layout('10000'), await layout('10001'), await layout('0')]).toEqual([0, 2, 2])
     const record = ['record', 'run.json', 'readings.json', '-o', 'record.pdf', '--date']
     for (const date of ['0001-01-01', '9999-12-31', '2026-02-30'])

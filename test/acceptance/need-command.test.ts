@@ -1,27 +1,13 @@
-import { spawn } from 'node:child_process'
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { changed } from '../../src/formats/fixtures.ts'
+import { lapwise as call } from './lapwise.ts'
 
-const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
 const folder = mkdtempSync(join(tmpdir(), 'lapwise-need-'))
 
-function lapwise(words: readonly string[], input = ''): Promise<{ code: number | null; out: string; said: string }> {
-  return new Promise((resolve) => {
-    const child = spawn(process.execPath, [program, ...words], { cwd: folder })
-    let [out, said] = ['', '']
-    child.stdout.on('data', (chunk) => {
-      out += chunk
-    })
-    child.stderr.on('data', (chunk) => {
-      said += chunk
-    })
-    child.on('close', (code) => resolve({ code, out, said }))
-    child.stdin.end(input)
-  })
-}
+const lapwise = (words: readonly string[], input = '') => call(folder, words, input)
 
 // Montana DOT Road Design Manual, appendix K, example 9-3 (a): printed 141.5 ft
 const montana = {

@@ -1,5 +1,6 @@
-import { type ChildProcess, execFileSync, spawn, spawnSync } from 'node:child_process'
+import { execFileSync, spawn, spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
+import { once } from 'node:events'
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -12,8 +13,8 @@ import { demoProject } from '../../src/operations/demo-project.ts'
 import { recordText } from '../../src/operations/sign-off.ts'
 import { deviceOf, onDevice } from '../cases/documents/device-of-demo.ts'
 import { inventedRoad, judgedDemo } from '../cases/exports/export-project.ts'
+import { lapwise as call, program, startLapwise } from './lapwise.ts'
 
-const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
 const top = mkdtempSync(join(tmpdir(), 'lapwise-packet-'))
 afterAll(() => rmSync(top, { recursive: true, force: true }))
 
@@ -48,18 +49,7 @@ beforeEach(() => {
 })
 
 const words = ['packet', 'run.json', 'readings.json', '-o', 'OUT/'] as const
-const start = (more: readonly string[] = []): ChildProcess =>
-  spawn(process.execPath, [program, ...words, ...more], { cwd: folder })
-
-function ended(child: ChildProcess): Promise<{ readonly code: number | null; readonly said: string }> {
-  let said = ''
-  child.stderr!.on('data', (chunk) => {
-    said += chunk
-  })
-  return new Promise((resolve) => child.on('close', (code) => resolve({ code, said })))
-}
-
-const lapwise = (...more: readonly string[]) => ended(start(more))
+const lapwise = (...more: readonly string[]) => call(folder, [...words, ...more])
 
 const picture = readFileSync(new URL('web/fieldwork-sideways.jpg', import.meta.url))
 
@@ -123,11 +113,7 @@ describe('lapwise packet', () => {
     const judged = onDevice(judgedDemo())
     const asShown = { ...judged, readings: judged.readings.map((one) => ({ ...one, photos: [] })) }
     writeFileSync(file('device.json'), JSON.stringify(deviceOf(asShown, demoProject().run, [picture])))
-    const end = await ended(
-      spawn(process.execPath, [program, 'packet', 'run.json', '--device', 'device.json', '-o', 'OUT/'], {
-        cwd: folder,
-      }),
-    )
+    const end = await call(folder, ['packet', 'run.json', '--device', 'device.json', '-o', 'OUT/'])
     expect([end.code, end.said]).toEqual([0, expect.stringContaining('making crew-sheet.pdf, 1 of 20')])
     expect(readFileSync(file(`OUT/photos/${createHash('sha256').update(picture).digest('hex')}.jpg`))).toEqual(picture)
     expect(manifestFaults()).toEqual([])
@@ -183,11 +169,16 @@ describe('lapwise packet', () => {
   it('is the same to the byte for the same files, date and author, in text that lies, and another for another', async () => {
     const printed = ['--date', '2016-05-13T09:00:00-06:00', '--author', 'M. Reyes', '--landscape', '--page', 'A4']
     const manifests = []
-    for (const words of [printed, printed, ['--date', '2016-05-14']]) {
-      expect((await lapwise(...words, '--zone', 'America/Denver')).code).toBe(0)
+    for (const [asked, run] of [
+      [printed, call],
+      // The same words to a process of its own.
+      [printed, startLapwise],
+      [['--date', '2016-05-14'], call],
+    ] as const) {
+      expect((await run(folder, [...words, ...asked, '--zone', 'America/Denver'])).code).toBe(0)
       expect(manifestFaults()).toEqual([])
       manifests.push(readFileSync(file('OUT/manifest.json'), 'utf8'))
-      if (words === printed)
+      if (asked === printed)
         for (const name of ['record', 'crew-sheet', 'quantities', 'daily-report-2016-05-12'])
           expect(told('pdfinfo', file(`OUT/${name}.pdf`))).toMatch(/^Page size: +841.89 x 595.276 pts \(A4\)$/m)
       rmSync(file('OUT'), { recursive: true })
@@ -279,8 +270,8 @@ describe('lapwise packet', () => {
     writePhotos(96 * 2 ** 20)
     let hits = 0
     for (const delay of [0, 15, 40, 80]) {
-      const child = start(['--photos', 'photos'])
-      const end = ended(child)
+      const child = spawn(process.execPath, [program, ...words, '--photos', 'photos'], { cwd: folder })
+      const end = once(child, 'close')
       while (child.exitCode === null && !written().some((name) => name.endsWith('.partial'))) await wait(1)
       await wait(delay)
       child.kill('SIGKILL')
@@ -318,16 +309,15 @@ describe('lapwise packet', () => {
     writePhotos(8 * 2 ** 20)
     // Files of at most 4 MiB: the documents fit, the photos do not.
     const limited = ['-c', 'ulimit -f 4096; trap "" XFSZ; exec "$@"', 'bash', process.execPath, program, ...words]
-    const { code, said } = await ended(spawn('bash', [...limited, '--photos', 'photos'], { cwd: folder }))
-    expect(said).toMatch(/OUT\/: expected a place where a folder can be written, found EFBIG\n$/)
-    expect(code).toBe(2)
+    const { status, stderr } = spawnSync('bash', [...limited, '--photos', 'photos'], { cwd: folder, encoding: 'utf8' })
+    expect(stderr).toMatch(/OUT\/: expected a place where a folder can be written, found EFBIG\n$/)
+    expect(status).toBe(2)
     expect(existsSync(file('OUT'))).toBe(false)
     expect(written()).toEqual([])
   })
 
   it('refuses standard input, since the packet holds the files themselves, and a page that it does not know', async () => {
-    const child = spawn(process.execPath, [program, 'packet', '-', 'readings.json', '-o', 'OUT'], { cwd: folder })
-    expect((await ended(child)).code).toBe(2)
+    expect((await call(folder, ['packet', '-', 'readings.json', '-o', 'OUT'])).code).toBe(2)
     expect((await lapwise('--page', 'A5')).said).toMatch(/expected --page letter, tabloid, A4, A3, found A5/)
     expect(written()).toEqual([])
   })

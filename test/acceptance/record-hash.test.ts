@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
@@ -11,9 +10,9 @@ import { judgeReadings } from '../../src/operations/judge-readings.ts'
 import { requireRun } from '../../src/operations/require-run.ts'
 import { recordText } from '../../src/operations/sign-off.ts'
 import { fileOf, isInstalled, textOf } from '../cases/documents/outside-programs.ts'
+import { lapwise } from './lapwise.ts'
 import { dropFolder, type RunningServer, startServer, temporaryFolder } from './web/serve.ts'
 
-const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
 let folder: string
 let server: RunningServer
 
@@ -79,10 +78,8 @@ test('the page, the record from the server and the command line give one hash, w
   )
   writeFileSync(runPath!, JSON.stringify(fetched.run))
   writeFileSync(readingsPath!, JSON.stringify(file))
-  const said = spawnSync(process.execPath, [program, 'record', runPath!, readingsPath!, '-o', recordPath!], {
-    encoding: 'utf8',
-  })
-  expect(said.stderr).toContain(`record hash ${hash}`)
+  const { said } = await lapwise(folder, ['record', runPath!, readingsPath!, '-o', recordPath!])
+  expect(said).toContain(`record hash ${hash}`)
 
   const record = await fetch(`${server.address}/api/runs/${run}/record.pdf`)
   const pdf = new Uint8Array(await record.arrayBuffer())

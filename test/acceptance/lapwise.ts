@@ -1,0 +1,55 @@
+import { spawn } from 'node:child_process'
+import { Readable } from 'node:stream'
+import { main } from '../../src/cli/main.ts'
+
+export const program = new URL('../../bin/lapwise.mjs', import.meta.url).pathname
+
+export interface Ended {
+  readonly code: number | null
+  readonly out: string
+  readonly said: string
+}
+
+let last: Promise<unknown> = Promise.resolve()
+
+/**
+ * How `lapwise` with these words ends in `folder`, run in this process. One call waits for the one before, since a process
+ * has one working folder. Where the process itself is what is tested (its exit, a pipe, a kill), `startLapwise` starts one.
+ */
+export function lapwise(folder: string, words: readonly string[], input = ''): Promise<Ended> {
+  const ended = last.then(() => call(folder, words, input))
+  last = ended.catch(() => {})
+  return ended
+}
+
+async function call(folder: string, words: readonly string[], input: string): Promise<Ended> {
+  let [out, said] = ['', '']
+  const before = process.cwd()
+  process.chdir(folder)
+  try {
+    const code = await main(words, {
+      stdin: Readable.from([Buffer.from(input)]),
+      stdout: { write: (text) => (out += text) },
+      stderr: { write: (text) => (said += text) },
+    })
+    return { code, out, said }
+  } finally {
+    process.chdir(before)
+  }
+}
+
+/** The same as a process of its own. */
+export function startLapwise(folder: string, words: readonly string[], input = ''): Promise<Ended> {
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, [program, ...words], { cwd: folder })
+    let [out, said] = ['', '']
+    child.stdout.on('data', (chunk) => {
+      out += chunk
+    })
+    child.stderr.on('data', (chunk) => {
+      said += chunk
+    })
+    child.on('close', (code) => resolve({ code, out, said }))
+    child.stdin.end(input)
+  })
+}
