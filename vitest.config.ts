@@ -8,6 +8,11 @@ export default defineConfig({
           name: 'unit',
           include: ['src/**/*.test.ts', 'test/published/**/*.test.ts', 'test/cases/**/*.test.ts'],
           exclude: ['test/cases/documents/**'],
+          // What is not done in time is slow only where nothing else runs on the machine.
+          testTimeout: 30_000,
+          // Nearly all files load the same pure modules, which takes longer than their tests: a worker loads them once.
+          isolate: false,
+          unstubGlobals: true,
         },
       },
       {
