@@ -63,6 +63,7 @@ export interface BuiltPanel {
 
 export function asBuiltContents(input: RecordInput): AsBuiltContents {
   const { run, model, requirements, judgement } = input
+  const { posts, spaces, panels, splices } = model.layout
   const read = readTexts(input)
   const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
   return {
@@ -72,17 +73,17 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
     acceptance: describeAcceptance(judgement.acceptance),
     unread: judgement.verdicts.filter(({ verdict }) => verdict === 'unread').length,
     differences: judgement.verdicts.flatMap((verdict) => differenceOf(byId.get(verdict.requirement)!, verdict) ?? []),
-    posts: model.layout.posts.map(({ number, alongInches, kind, block, state }) => ({
+    posts: posts.map(({ id, number, alongInches, kind, block, state }, i) => ({
       number,
       along: alongText(run, alongInches),
       kind,
       block,
       state,
-      height: read(`post-${number}/rail-height`),
-      offset: read(`post-${number}/flare-offset`) ?? read(`post-${number}/lateral-offset`),
-      space: read(`space-${number}/spacing`),
+      height: read(`${id}/rail-height`),
+      offset: read(`${id}/flare-offset`) ?? read(`${id}/lateral-offset`),
+      space: spaces[i] === undefined ? null : read(`${spaces[i].id}/spacing`),
     })),
-    panels: model.layout.panels.map((panel) => {
+    panels: panels.map((panel, i) => {
       const { name, layers } = panelKind(panel, model)
       return {
         number: panel.number,
@@ -90,8 +91,8 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
         name,
         nested: layers === 2,
         role: panel.role,
-        readLength: read(`panel-${panel.number}/panel-length`),
-        readLap: read(`splice-${panel.number}/lap`),
+        readLength: read(`${panel.id}/panel-length`),
+        readLap: splices[i] === undefined ? null : read(`${splices[i].id}/lap`),
       }
     }),
   }

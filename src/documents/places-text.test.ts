@@ -3,6 +3,7 @@ import type { Place } from '../core/requirements/requirement.ts'
 import { numberedText, placesText, stationOf } from './places-text.ts'
 
 const place = (kind: Place['kind'], number: number, name = `${kind} ${number}`): Place => ({
+  id: `${kind}-${number}`,
   kind,
   number,
   alongInches: 0,

@@ -2,6 +2,7 @@ import { neededEndText } from '../core/hardware/crashworthy-end.ts'
 import { limitsText } from '../core/hardware/dimension-text.ts'
 import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
 import { neededTestText } from '../core/hardware/test-text.ts'
+import type { LayoutPost } from '../core/layout/layout.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Place, RecordRule, Requirement } from '../core/requirements/requirement.ts'
 import { describeReason, valueText } from '../core/verdicts/describe-reason.ts'
@@ -83,7 +84,7 @@ function requirementLine(
     must,
     limit: limitText(requirement),
     readings: used.filter((reading) => reading.of === id).map((reading) => readingLine(reading, requirement, input)),
-    derived: derivedLine(verdict, used),
+    derived: derivedLine(verdict, used, input.model.layout.posts),
     verdict: verdict.verdict,
     // Why it was set aside stands in the reading.
     reason:
@@ -94,21 +95,31 @@ function requirementLine(
   }
 }
 
-function derivedLine({ because }: Verdict, used: readonly Reading[]): DerivedLine | null {
+function derivedLine({ because }: Verdict, used: readonly Reading[], posts: readonly LayoutPost[]): DerivedLine | null {
   if (because.kind === 'criteria' || because.kind === 'crashworthy') return { value: 'from the run file', from: null }
   if (because.kind !== 'measured' || !because.computed) return null
-  const from = `computed from ${measuredPlaces(used.map(({ of }) => of))}`
+  const from = `computed from ${measuredPlaces(
+    used.map(({ of }) => of),
+    posts,
+  )}`
   return { value: valueText(because), from }
 }
 
-/** `lateral offset at posts 1 to 5`, from ids of what was measured such as `post-3/lateral-offset`. */
-function measuredPlaces(measured: readonly string[]): string {
-  const parts = measured.map((of) => /^post-(\d+)\/(.+)$/.exec(of) ?? [of, '', of])
-  return groupBy(parts, ([, , topic = '']) => topic)
+/** `lateral offset at posts 1 to 5`, from what was measured, such as `post-3/lateral-offset`. */
+function measuredPlaces(measured: readonly string[], posts: readonly LayoutPost[]): string {
+  const numbers = new Map(posts.map(({ id, number }) => [id, number]))
+  const parts = measured.map((of) => {
+    const [place = '', topic = ''] = of.split('/')
+    return { number: numbers.get(place) ?? 0, topic }
+  })
+  return groupBy(parts, ({ topic }) => topic)
     .map((group) => {
-      const [, , topic = ''] = group[0]
-      const posts = group.map(([, number]) => Number(number))
-      return `${topic === 'along' ? 'distance along the rail' : topic.replaceAll('-', ' ')} at ${numberedText('post', 'posts', posts)}`
+      const [{ topic }] = group
+      return `${topic === 'along' ? 'distance along the rail' : topic.replaceAll('-', ' ')} at ${numberedText(
+        'post',
+        'posts',
+        group.map(({ number }) => number),
+      )}`
     })
     .join('; ')
 }

@@ -30,6 +30,7 @@ export function dayReport(
   const readings = judged.readings.filter(({ at }) => dayOf(at) === day)
   const postsDriven = numbersOf(logs, 'postsDriven')
   const { posts, panels } = judged.model.layout
+  const byId = new Map(judged.requirements.map((requirement) => [requirement.id, requirement]))
   return {
     day,
     logs,
@@ -51,7 +52,7 @@ export function dayReport(
     findings: judged.judgement.findings.filter(({ requirements }) => {
       const standsOn = judged.requirements.filter(({ id }) => requirements.includes(id))
       return readings.some((reading) =>
-        standsOn.some((one) => one.id === reading.of || recheckedFinding(reading, one) !== null),
+        standsOn.some((one) => one.id === reading.of || recheckedFinding(reading, one, byId) !== null),
       )
     }),
   }

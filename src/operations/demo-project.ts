@@ -81,11 +81,11 @@ function visitFile(required: RequiredRun) {
 }
 
 /** Hung with 12 ft 6 in panels where the layout has its two adapter panels: every splice between them lands on a post. */
-function panelFault({ model }: RequiredRun, { id, topic, place }: Requirement): object | null {
+function panelFault({ model }: RequiredRun, { topic, place }: Requirement): object | null {
   const adapters = model.layout.panels.filter(({ role }) => role === 'adapter').map(({ number }) => number)
   if (topic === 'panel-length' && adapters.includes(place.number)) return { choice: 'in-150' }
   const between = place.number >= Math.min(...adapters) && place.number < Math.max(...adapters)
-  return id === `splice-${place.number}/splice-position` && between ? { choice: 'post' } : null
+  return topic === 'splice-position' && between ? { choice: 'post' } : null
 }
 
 /** What a careful inspector reads at a sound place; null where the value comes from other readings or from the file. */
@@ -121,10 +121,10 @@ function offsetReadings({ model }: RequiredRun): object[] {
   if (!line.ok || line.value.farthest === 0) return []
   return layout.posts
     .filter(({ unit }) => unit !== 'second')
-    .map(({ number, alongInches }) => {
+    .map(({ id, alongInches }) => {
       const offset = Math.round((line.value.awayAt(inches(alongInches)) / inches(1)) * 8) / 8
       return {
-        of: `post-${number}/lateral-offset`,
+        of: `${id}/lateral-offset`,
         value: lengthText(offset, 'in'),
         ...(offset === 0 ? {} : { side: 'away' }),
         instrument: 'string-line',

@@ -146,10 +146,10 @@ function posts(source: Source): readonly IfcPost[] {
   const { run, placed } = source
   const { stakes } = placed.staking
   return stakes.map((stake, i) => {
-    const { number, kind, block, unit, ownNumber, state } = run.model.layout.posts[i]!
+    const { id, number, kind, block, unit, ownNumber, state } = run.model.layout.posts[i]!
     const [before, after] = [stakes[Math.max(i - 1, 0)]!, stakes[Math.min(i + 1, stakes.length - 1)]!]
     return {
-      id: `post-${number}`,
+      id,
       name: `Post ${number}`,
       unit,
       kind,
@@ -175,10 +175,10 @@ function posts(source: Source): readonly IfcPost[] {
 function panels(source: Source): readonly IfcPanel[] {
   const { run, placed } = source
   return run.model.layout.panels.map((panel) => {
-    const { number, unit, fromInches, toInches, role } = panel
+    const { id, number, unit, fromInches, toInches, role } = panel
     const line = placed.rail.filter(({ alongInches }) => alongInches >= fromInches && alongInches <= toInches)
     return {
-      id: `panel-${number}`,
+      id,
       name: `Panel ${number}`,
       unit,
       kind: `${role} panel`,

@@ -76,9 +76,9 @@ function postLayer({ model }: RequiredRun, placed: PlacedRun, unit: GroundUnit):
     geometry: 'point',
     fields: [number('post'), text('kind'), text('block'), text('state'), text('purpose'), ...placeFields],
     features: placed.staking.stakes.map((stake, i) => {
-      const { number: post, kind, block, state } = model.layout.posts[i]!
+      const { id, number: post, kind, block, state } = model.layout.posts[i]!
       return {
-        id: `post-${post}`,
+        id,
         points: [stake.position],
         values: [post, kind, block ? 'yes' : 'no', state, stake.purpose, ...placeValues(stake, placed, unit)],
       }

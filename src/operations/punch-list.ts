@@ -48,7 +48,7 @@ export function punchList({ judgement, requirements }: JudgedRun): readonly Punc
   for (const history of failures.values()) {
     if (history.since === null) continue
     const requirement = byId.get(history.requirement)!
-    const finding = recheckedFinding((history.closedBy ?? history.since).reading, requirement) ?? requirement.id
+    const finding = recheckedFinding((history.closedBy ?? history.since).reading, requirement, byId) ?? requirement.id
     past.set(finding, [...(past.get(finding) ?? []), history])
   }
   const rest = [...past].map(([id, histories]): PunchItem => {

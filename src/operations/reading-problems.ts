@@ -48,7 +48,7 @@ export function readingCheck({ run, model, requirements }: RequiredRun): Reading
     if (corrects !== null && earlier.get(corrects) !== of)
       problems.push(problem('corrects', 'the id of an earlier reading of the same thing', JSON.stringify(corrects)))
     const provable = proven.get(of) ?? []
-    if (rechecks !== null && provable.every((one) => recheckedFinding(reading, one) === null))
+    if (rechecks !== null && provable.every((one) => recheckedFinding(reading, one, byId) === null))
       problems.push(problem('rechecks', recheckable(of, provable), JSON.stringify(rechecks)))
     if (instrument !== null && !instruments.includes(instrument))
       problems.push(problem('instrument', `one of ${instruments.join(', ')}`, JSON.stringify(instrument)))
@@ -100,4 +100,4 @@ const recheckable = (of: string, provable: readonly Requirement[]): string =>
 
 /** What can be read besides the requirements themselves: where each post stands, from which spacing, flare and straightness are computed. */
 const measurables = ({ layout }: RunModel): ReadonlySet<string> =>
-  new Set(layout.posts.flatMap(({ number }) => measurableTopics.map((topic) => `post-${number}/${topic}`)))
+  new Set(layout.posts.flatMap(({ id }) => measurableTopics.map((topic) => `${id}/${topic}`)))

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import type { Layout, Unit } from '../../src/core/layout/layout.ts'
+import type { Unit } from '../../src/core/layout/layout.ts'
+import { withFirstIds } from '../../src/core/layout/place-ids.ts'
 import { instruments } from '../../src/core/measurement/instruments.ts'
 import { deriveRequirements } from '../../src/core/requirements/derive-requirements.ts'
 import type { RunModel } from '../../src/core/requirements/run-model.ts'
@@ -18,7 +19,7 @@ function mirrored(model: RunModel): RunModel {
   const { layout } = model
   const end = layout.posts[layout.posts.length - 1]!.alongInches
   const other = (unit: Unit): Unit => (unit === 'first' ? 'second' : unit === 'second' ? 'first' : 'run')
-  const turned: Layout = {
+  const turned = withFirstIds({
     ...layout,
     posts: layout.posts
       .toReversed()
@@ -37,7 +38,7 @@ function mirrored(model: RunModel): RunModel {
       unit: other(splice.unit),
     })),
     omitted: layout.omitted.map((one) => ({ ...one, alongInches: end - one.alongInches })),
-  }
+  })
   return { ...model, layout: turned, first: model.second, second: model.first }
 }
 

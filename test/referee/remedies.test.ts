@@ -227,7 +227,7 @@ describe('every remedy, carried out on the ground as it is written', () => {
       const byId = new Map(one.requirements.map((requirement) => [requirement.id, requirement]))
       for (const { id, requirements } of judge(one).findings)
         for (const of of requirements) {
-          expect(recheckedFinding({ of, rechecks: id }, byId.get(of)!), `${of} for ${id}`).toBe(id)
+          expect(recheckedFinding({ of, rechecks: id }, byId.get(of)!, byId), `${of} for ${id}`).toBe(id)
           named++
         }
     }

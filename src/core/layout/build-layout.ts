@@ -1,6 +1,7 @@
 import type { LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { EndSide } from './end-side.ts'
 import type { Layout, LayoutPanel, LayoutPost, LayoutScore, LayoutSplice, Unit } from './layout.ts'
+import { withFirstIds } from './place-ids.ts'
 import { type Frame, type PostLattice, postLattice } from './post-lattice.ts'
 import type { PostPlan } from './post-plan.ts'
 import { inchesOf, type Sixteenths, sixteenths } from './sixteenths.ts'
@@ -23,7 +24,7 @@ export function buildLayout(system: LongitudinalSheet, pieces: ChosenPieces): La
   const panels = placePanels(system, pieces, zero)
   const counts = (side: EndSide, at: (from: Sixteenths) => Sixteenths) =>
     side.countsFrom === null ? null : inchesOf(at(side.countsFrom) - zero)
-  return {
+  return withFirstIds({
     posts: posts.map(({ at, ...post }, i) => ({ ...post, number: i + 1, alongInches: inchesOf(at - zero) })),
     panels,
     splices: placeSplices(
@@ -36,10 +37,10 @@ export function buildLayout(system: LongitudinalSheet, pieces: ChosenPieces): La
     countsFromInches: counts(frame.first, (from) => from),
     countsToInches: counts(frame.second, (from) => frame.length - from),
     score,
-  }
+  })
 }
 
-type PlacedPost = Omit<LayoutPost, 'number' | 'alongInches'> & { readonly at: Sixteenths }
+type PlacedPost = Omit<LayoutPost, 'id' | 'number' | 'alongInches'> & { readonly at: Sixteenths }
 
 function placePosts(system: LongitudinalSheet, { frame, plan }: ChosenPieces): PlacedPost[] {
   const lattice = postLattice(frame, system)
@@ -110,7 +111,7 @@ export function runPanelRole(system: LongitudinalSheet, inches: number): 'standa
       : 'end only'
 }
 
-function placePanels(system: LongitudinalSheet, pieces: ChosenPieces, zero: Sixteenths): LayoutPanel[] {
+function placePanels(system: LongitudinalSheet, pieces: ChosenPieces, zero: Sixteenths): Omit<LayoutPanel, 'id'>[] {
   const { frame, plan, runPanels, hung } = pieces
   const first = unitPanels(frame.first, 'first')
   const second = unitPanels(frame.second, 'second').reverse()
@@ -153,10 +154,10 @@ function unitPanels(side: EndSide, unit: Unit) {
 }
 
 function placeSplices(
-  panels: readonly LayoutPanel[],
+  panels: readonly Omit<LayoutPanel, 'id'>[],
   posts: readonly Sixteenths[],
   system: LongitudinalSheet,
-): LayoutSplice[] {
+): Omit<LayoutSplice, 'id'>[] {
   const standing = new Set(posts)
   return panels.slice(1).map((panel, i) => {
     const before = panels[i]!

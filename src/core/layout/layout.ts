@@ -4,7 +4,9 @@ import type { EndSheet, LongitudinalSheet, SplicePosition } from '../hardware/ha
 export type Unit = 'first' | 'run' | 'second'
 
 export interface LayoutPost {
-  /** From 1 at the first end. */
+  /** Outlives the layout: readings name it. */
+  readonly id: string
+  /** From 1 at the first end, for showing only: another layout counts otherwise. */
   readonly number: number
   /** Inches along the rail from the centre of post 1; exact to 1/16. */
   readonly alongInches: number
@@ -17,7 +19,17 @@ export interface LayoutPost {
   readonly state: 'regular' | 'moved' | 'special' | 'standing'
 }
 
+/** Between one post and the next. */
+export interface LayoutSpace {
+  readonly id: string
+  /** That of its upstream post. */
+  readonly number: number
+  readonly fromInches: number
+  readonly toInches: number
+}
+
 export interface LayoutPanel {
+  readonly id: string
   readonly number: number
   readonly inches: number
   readonly fromInches: number
@@ -30,6 +42,7 @@ export interface LayoutPanel {
 }
 
 export interface LayoutSplice {
+  readonly id: string
   readonly number: number
   readonly alongInches: number
   readonly position: SplicePosition
@@ -45,8 +58,11 @@ export interface OmittedPost {
 /** The run piece by piece. */
 export interface Layout {
   readonly posts: readonly LayoutPost[]
+  readonly spaces: readonly LayoutSpace[]
   readonly panels: readonly LayoutPanel[]
   readonly splices: readonly LayoutSplice[]
+  /** Ids of the end units. */
+  readonly endIds: { readonly first: string; readonly second: string }
   readonly omitted: readonly OmittedPost[]
   /** Where the centre of post 1 lies from the run's datum, inches, positive downstream. */
   readonly postOneAtInches: number

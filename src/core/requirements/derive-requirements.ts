@@ -27,8 +27,8 @@ import { endSheetOf, type RunModel, sheetOf } from './run-model.ts'
  * What must be true of the run, place by place: first what later work covers, then the rest, each in walking order
  * from the first end to the second.
  *
- * Ids are `<place>-<number>/<topic>`, as `post-9/rail-height`, with the run's own numbers; those of a whole unit are
- * `first/<topic>` and `second/<topic>`, those of the run `run/<topic>`.
+ * An id is that of the place and the topic, as `post-9/rail-height`. In a run's first version places are named by kind
+ * and number, the end units `first` and `second`, the run `run`.
  */
 export function deriveRequirements(model: RunModel): readonly Requirement[] {
   const found = [
@@ -37,7 +37,7 @@ export function deriveRequirements(model: RunModel): readonly Requirement[] {
     ...model.layout.panels.flatMap((panel) => panelRequirements(model, panel)),
     ...model.layout.splices.flatMap((splice) => spliceRequirements(model, splice)),
     ...(['first', 'second'] as const).flatMap((unit) => unitRequirements(model, unit)),
-    criteriaRequirement(model, model.system, runPlace(), 'run'),
+    criteriaRequirement(model, model.system, runPlace()),
   ]
   const placed = found.map((requirement, i) => ({ requirement, i }))
   placed.sort(
@@ -49,11 +49,11 @@ export function deriveRequirements(model: RunModel): readonly Requirement[] {
   return placed.map(({ requirement }) => requirement)
 }
 
-function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet, key = placeKey(place)): Requirement {
+function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet): Requirement {
   const { topic, must, look, how, why, remedy, hold, figure, cited } = rule
   const source = sheet.sources[cited.source] ?? { title: cited.source, edition: '' }
   return {
-    id: `${key}/${topic}`,
+    id: `${place.id}/${topic}`,
     topic,
     place,
     must,
@@ -70,8 +70,6 @@ function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet, key =
     confirmation: cited.confirmation,
   }
 }
-
-const placeKey = (place: Place): string => `${place.kind}-${place.number}`
 
 const ruleOf = (rule: SheetRule): RuleText => ({
   topic: rule.id,
@@ -132,7 +130,7 @@ function sheetRules(sheet: HardwareSheet, applies: (rule: SheetRule) => boolean)
 }
 
 function spaceRequirements(model: RunModel): Requirement[] {
-  const { posts, omitted } = model.layout
+  const { posts, spaces, omitted } = model.layout
   const dependOnCurb = model.curb === undefined ? gapsThatDependOnCurb(model.layout, model.system) : []
   return posts.slice(1).flatMap((after, i) => {
     const before = posts[i]!
@@ -141,7 +139,7 @@ function spaceRequirements(model: RunModel): Requirement[] {
     const rules = [spacingRule(sheet.postSpacing, before, after, gap)]
     const byCurb = dependOnCurb.find((one) => gap.includes(one.omitted[0]!))
     if (byCurb !== undefined) rules.push(noCurbRule(byCurb))
-    return rules.map((rule) => requirementOf(rule, spacePlace(before, after), sheet))
+    return rules.map((rule) => requirementOf(rule, spacePlace(spaces[i]!), sheet))
   })
 }
 
@@ -208,8 +206,8 @@ function unitRequirements(model: RunModel, unit: Extract<Unit, 'first' | 'second
   const place = unitPlace(model, unit, sheet)
   const rules = sheetRules(sheet, (rule) => rule.at.kind === 'unit')
   return [
-    ...rules.map((rule) => requirementOf(rule, place, sheet, unit)),
-    criteriaRequirement(model, sheet, place, unit),
+    ...rules.map((rule) => requirementOf(rule, place, sheet)),
+    criteriaRequirement(model, sheet, place),
     crashworthyRequirement(model, sheet, place, unit),
   ]
 }

@@ -54,7 +54,7 @@ export function spacingRule(
     look: {
       kind: 'measure',
       limits,
-      orFrom: { kind: 'difference', from: `post-${before.number}/along`, to: `post-${after.number}/along` },
+      orFrom: { kind: 'difference', from: `${before.id}/along`, to: `${after.id}/along` },
     },
     how: `${tolerance.measured}; or pull one tape from post 1 and read every post on it.`,
     why: 'Wider, the rail pockets; and the bolts no longer meet the slots.',
@@ -117,6 +117,6 @@ export function flareOffsetRule(limits: Dimension, post: LayoutPost, line: RunLi
 }
 
 const offsetAt = (post: LayoutPost): LinePoint => ({
-  reading: `post-${post.number}/lateral-offset`,
+  reading: `${post.id}/lateral-offset`,
   alongInches: post.alongInches,
 })

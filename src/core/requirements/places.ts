@@ -1,26 +1,23 @@
 import type { EndSheet } from '../hardware/hardware-sheet.ts'
-import type { LayoutPanel, LayoutPost, LayoutSplice } from '../layout/layout.ts'
+import type { LayoutPanel, LayoutPost, LayoutSpace, LayoutSplice } from '../layout/layout.ts'
 import type { Place } from './requirement.ts'
 import { endSheetOf, type RunModel } from './run-model.ts'
 
 export function postPlace(model: RunModel, post: LayoutPost): Place {
   const own = ownName(endSheetOf(model, post.unit), 'post', post.ownNumber)
-  return { kind: 'post', number: post.number, alongInches: post.alongInches, name: `post ${post.number}${own}` }
+  const { id, number, alongInches } = post
+  return { id, kind: 'post', number, alongInches, name: `post ${number}${own}` }
 }
 
-export function spacePlace(before: LayoutPost, after: LayoutPost): Place {
-  const alongInches = (before.alongInches + after.alongInches) / 2
-  return {
-    kind: 'space',
-    number: before.number,
-    alongInches,
-    name: `between posts ${before.number} and ${after.number}`,
-  }
+export function spacePlace({ id, number, fromInches, toInches }: LayoutSpace): Place {
+  const alongInches = (fromInches + toInches) / 2
+  return { id, kind: 'space', number, alongInches, name: `between posts ${number} and ${number + 1}` }
 }
 
 export function panelPlace(model: RunModel, panel: LayoutPanel): Place {
   const own = ownName(endSheetOf(model, panel.unit), 'panel', panel.ownNumber)
   return {
+    id: panel.id,
     kind: 'panel',
     number: panel.number,
     alongInches: (panel.fromInches + panel.toInches) / 2,
@@ -30,13 +27,14 @@ export function panelPlace(model: RunModel, panel: LayoutPanel): Place {
 
 export function splicePlace(splice: LayoutSplice): Place {
   const name = `splice ${splice.number}, between panels ${splice.number} and ${splice.number + 1}`
-  return { kind: 'splice', number: splice.number, alongInches: splice.alongInches, name }
+  return { id: splice.id, kind: 'splice', number: splice.number, alongInches: splice.alongInches, name }
 }
 
 export function unitPlace(model: RunModel, unit: 'first' | 'second', sheet: EndSheet): Place {
   const posts = model.layout.posts.filter((post) => post.unit === unit)
   const outermost = unit === 'first' ? posts[0] : posts[posts.length - 1]
   return {
+    id: model.layout.endIds[unit],
     kind: 'unit',
     number: unit === 'first' ? 1 : 2,
     alongInches: outermost?.alongInches ?? 0,
@@ -44,7 +42,7 @@ export function unitPlace(model: RunModel, unit: 'first' | 'second', sheet: EndS
   }
 }
 
-export const runPlace = (): Place => ({ kind: 'run', number: 0, alongInches: 0, name: 'the run' })
+export const runPlace = (): Place => ({ id: 'run', kind: 'run', number: 0, alongInches: 0, name: 'the run' })
 
 function ownName(sheet: EndSheet | null, piece: string, number: number | null): string {
   return sheet === null || number === null ? '' : ` (${piece} ${number} of the ${sheet.kind})`

@@ -6,12 +6,12 @@ import type { Place, Requirement } from './requirement.ts'
 import type { RunModel } from './run-model.ts'
 
 /** One and the same crash test covers the criteria in force for the work and the speed of the road. */
-export function criteriaRequirement(model: RunModel, sheet: HardwareSheet, place: Place, key: string): Requirement {
+export function criteriaRequirement(model: RunModel, sheet: HardwareSheet, place: Place): Requirement {
   const hardware = { category: sheet.category, criteria: sheet.criteria }
   const at = { work: model.work, letting: model.letting, speed: model.speed }
   return {
     ...fromRecord(sheet, place),
-    id: `${key}/criteria`,
+    id: `${place.id}/criteria`,
     topic: 'criteria',
     must: 'One crash test of the hardware covers the criteria in force for the work and the speed of the road.',
     look: { kind: 'record', rule: { kind: 'criteria', hardware, at } },
@@ -37,7 +37,7 @@ export function crashworthyRequirement(
   const end = unit === 'first' ? 'approach' : 'departure'
   return {
     ...fromRecord(sheet, place),
-    id: `${unit}/crashworthy`,
+    id: `${place.id}/crashworthy`,
     topic: 'crashworthy',
     must:
       end === 'approach'

@@ -2,10 +2,12 @@ import type { CrashworthyEnd, EndExposure } from '../hardware/crashworthy-end.ts
 import type { Choice, Confirmation, Dimension, FigureKind, Source } from '../hardware/hardware-sheet.ts'
 import type { TestedHardware, WorkAtHand } from '../hardware/tested-criteria.ts'
 
-/** A place of the run, in the run's own numbers from its first end. */
+/** A place of the run. */
 export interface Place {
+  /** Outlives the layout, as `post-9`: whatever stands at this place in a later version has it too. */
+  readonly id: string
   readonly kind: 'post' | 'space' | 'panel' | 'splice' | 'unit' | 'run'
-  /** Number of the post, panel or splice; for a space that of its upstream post; 0 for a unit or the run. */
+  /** For showing only: of the post, panel or splice from the first end; of a space that of its upstream post; 0 of the run. */
   readonly number: number
   /** Inches along the rail from the centre of post 1. */
   readonly alongInches: number
@@ -39,7 +41,7 @@ export type RecordRule =
 
 /** One thing that must be true of one place of the run. */
 export interface Requirement {
-  /** Stable within a layout, as `post-9/rail-height`. */
+  /** Its place's id and its topic, as `post-9/rail-height`: it outlives the layout as the place does. */
   readonly id: string
   readonly topic: string
   readonly place: Place

@@ -3,7 +3,7 @@ import type { Reading } from '../measurement/reading.ts'
 import type { Requirement } from '../requirements/requirement.ts'
 import { restsOn } from '../requirements/rests-on.ts'
 import { type JudgingRules, judgeRequirements } from './judge-requirements.ts'
-import { recheckedFinding } from './rechecks.ts'
+import { type RequirementById, recheckedFinding } from './rechecks.ts'
 import type { FailureHistory, ReadVerdict } from './verdict.ts'
 
 /**
@@ -16,6 +16,7 @@ export function failureHistories(
   rules: JudgingRules,
 ): ReadonlyMap<string, FailureHistory> {
   const corrected = correctionsIn(readings)
+  const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
   const places = new Map<string, number[]>()
   for (const [i, { id, of }] of readings.entries()) {
     if (corrected.has(id)) continue
@@ -29,17 +30,22 @@ export function failureHistories(
       .flatMap((of) => places.get(of) ?? [])
       .sort((a, b) => a - b)
       .map((i) => readings[i]!)
-    const history = historyOf(requirement, events, rules)
+    const history = historyOf(requirement, events, rules, byId)
     if (history !== null) histories.set(requirement.id, history)
   }
   return histories
 }
 
-function historyOf(requirement: Requirement, events: readonly Reading[], rules: JudgingRules): FailureHistory | null {
+function historyOf(
+  requirement: Requirement,
+  events: readonly Reading[],
+  rules: JudgingRules,
+  byId: RequirementById,
+): FailureHistory | null {
   let history: FailureHistory | null = null
   for (let i = firstThatCounts(requirement, events); i < events.length; i++) {
     const verdict = judgeRequirements([requirement], events.slice(0, i + 1), rules)[0]!
-    history = after(history, { reading: events[i]!, verdict }, requirement, events)
+    history = after(history, { reading: events[i]!, verdict }, requirement, events, byId)
   }
   return history
 }
@@ -65,6 +71,7 @@ function after(
   now: ReadVerdict,
   requirement: Requirement,
   events: readonly Reading[],
+  byId: RequirementById,
 ): FailureHistory | null {
   const { reading, verdict } = now
   if (verdict.verdict === 'fails') return { requirement: verdict.requirement, failed: now, since: null, closedBy: null }
@@ -73,6 +80,6 @@ function after(
   const isAgain = events.some(({ id, of }) => rested.has(id) && of === reading.of)
   if (before.since === null && !isAgain && reading.of !== verdict.requirement) return null
   const isProof = verdict.verdict === 'meets' || verdict.verdict === 'does not apply'
-  const closes = isProof && recheckedFinding(reading, requirement) !== null
+  const closes = isProof && recheckedFinding(reading, requirement, byId) !== null
   return { ...before, since: now, closedBy: closes ? now : before.closedBy }
 }

@@ -7,20 +7,20 @@ import type { Finding } from './verdict.ts'
 
 /** Rail and stub of one post move together, so they share one finding and one remedy. */
 export function heightFaults(failed: readonly Judged[], byId: JudgedById, proof: Proof): readonly Finding[] {
-  const posts = new Map<number, Judged[]>()
+  const posts = new Map<string, Judged[]>()
   for (const one of failed) {
-    const { number } = one.requirement.place
-    posts.set(number, [...(posts.get(number) ?? []), one])
+    const { id } = one.requirement.place
+    posts.set(id, [...(posts.get(id) ?? []), one])
   }
   return [...posts].map(([post, here]) => {
-    const [rail, stub] = [byId.get(`post-${post}/rail-height`), byId.get(`post-${post}/stub-height`)]
+    const [rail, stub] = [byId.get(`${post}/rail-height`), byId.get(`${post}/stub-height`)]
     const [railRead, stubRead] = [heightReading(rail, proof), heightReading(stub, proof)]
     const unread =
       stub !== undefined && stubRead === null ? 'stub' : rail !== undefined && railRead === null ? 'rail' : null
     const what = here
       .map(({ requirement, verdict }) => `${describeReason(verdict.because)}. ${requirement.must}`)
       .join(' ')
-    return findingOf(here, what, heightRemedy(post, railRead, stubRead, unread, proof))
+    return findingOf(here, what, heightRemedy(here[0]!.requirement.place, railRead, stubRead, unread, proof))
   })
 }
 

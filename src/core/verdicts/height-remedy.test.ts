@@ -26,7 +26,7 @@ const proof = (instruments: Proof['instruments'] = []): Proof => ({
 })
 type Read = ReturnType<typeof readTo> | null
 const remedy = (post: number, one: Read, other: Read, unread: 'rail' | 'stub' | null, instruments = [fine]): string =>
-  remedyText(heightRemedy(post, one, other, unread, proof(instruments)))
+  remedyText(heightRemedy({ id: `post-${post}`, number: post }, one, other, unread, proof(instruments)))
 
 describe('heightRemedy', () => {
   it('raises a low rail to its nominal height when the stub stays within its limit', () => {

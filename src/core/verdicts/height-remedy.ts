@@ -1,4 +1,5 @@
 import type { Dimension } from '../hardware/hardware-sheet.ts'
+import type { Place } from '../requirements/requirement.ts'
 import { exactLength, type LengthUnit, lengthIn, type Nanometres } from '../units/exact-length.ts'
 import { chooseChange, type Doubt, type Proof, type Room, readableRoom, roomWithin } from './proof.ts'
 import type { RemedyStep, ResetPost } from './remedy.ts'
@@ -19,7 +20,7 @@ export interface HeightReading extends Doubt {
  * @param unread  which of the two the post has and nobody measured
  */
 export function heightRemedy(
-  post: number,
+  { id, number: post }: Pick<Place, 'id' | 'number'>,
   rail: HeightReading | null,
   stub: HeightReading | null,
   unread: 'rail' | 'stub' | null,
@@ -43,16 +44,13 @@ export function heightRemedy(
           {
             kind: 'measure first',
             what: unread,
-            requirements: [`post-${post}/${unread}-height`],
+            requirements: [`${id}/${unread}-height`],
             from: post,
             to: post,
             using: null,
           },
         ]
-  const heights = [
-    ...(rail === null ? [] : [`post-${post}/rail-height`]),
-    ...(stub === null ? [] : [`post-${post}/stub-height`]),
-  ]
+  const heights = [...(rail === null ? [] : [`${id}/rail-height`]), ...(stub === null ? [] : [`${id}/stub-height`])]
   const isProven = change(own.moves, own.step) !== null
   if (rail !== null && stub !== null && !isProven && would.length === 0) {
     const because = plain.low > plain.high ? whyNoMove(rail, stub, unit) : null

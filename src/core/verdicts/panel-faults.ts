@@ -37,8 +37,9 @@ function wrongStretches(model: RunModel, byId: JudgedById): readonly Stretch[] {
   let apart: Stretch | null = null
   let afterRight = 1
   let lastUnread = Number.POSITIVE_INFINITY
-  for (const { number, inches } of model.layout.panels) {
-    const panel = byId.get(`panel-${number}/panel-length`)!
+  const { panels, splices } = model.layout
+  for (const [i, { id, number, inches }] of panels.entries()) {
+    const panel = byId.get(`${id}/panel-length`)!
     if (panel.verdict.verdict === 'unread') lastUnread = number
     if (panel.verdict.verdict === 'fails') {
       const hangs = hangingInches(panel)
@@ -49,7 +50,8 @@ function wrongStretches(model: RunModel, byId: JudgedById): readonly Stretch[] {
       shift = plus(shift, hangs, -inches)
       if (open.shift === null || open.shift % full === 0) open = null
     }
-    const splice = byId.get(`splice-${number}/splice-position`)
+    const after = splices[i]
+    const splice = after && byId.get(`${after.id}/splice-position`)
     if (splice?.verdict.verdict === 'fails') {
       if (last !== null && shift !== 0) last.splices.push(splice)
       else {
@@ -81,10 +83,10 @@ function stretchFinding({ panels, splices, from }: Stretch, model: RunModel, byI
   const said = panels.map(({ requirement, verdict }) => `${requirement.place.name}: ${describeReason(verdict.because)}`)
   if (numbers.length > 0) said.push(`splice${numbers.length > 1 ? 's' : ''} ${numbers.join(', ')} out of place`)
   const what = `${said.join('; ')}.`
-  if (panels.length === 0) return findingOf(splices, what, [measureStep(from, splices[0]!, byId)])
+  if (panels.length === 0) return findingOf(splices, what, [measureStep(from, splices[0]!, model, byId)])
   // A panel that is exchanged is exchanged for the right kind as well.
   const slotted = panels.flatMap(({ requirement }) => {
-    const one = byId.get(`panel-${requirement.place.number}/slotted-panel`)
+    const one = byId.get(`${requirement.place.id}/slotted-panel`)
     return one?.verdict.verdict === 'fails' ? [one] : []
   })
   const steps = panels.map((panel) => exchangeStep(panel, model))
@@ -101,10 +103,10 @@ function exchangeStep(panel: Judged, model: RunModel): ExchangePanel {
 }
 
 /** The panels before the splice are measured; where all are, something was read wrongly. */
-function measureStep(from: number, splice: Judged, byId: JudgedById): RemedyStep {
+function measureStep(from: number, splice: Judged, { layout }: RunModel, byId: JudgedById): RemedyStep {
   const { id, place } = splice.requirement
   const to = place.number
-  const before = Array.from({ length: to - from + 1 }, (_, i) => `panel-${from + i}/panel-length`)
+  const before = layout.panels.slice(from - 1, to).map((panel) => `${panel.id}/panel-length`)
   const unread = before.filter((of) => byId.get(of)!.verdict.verdict === 'unread')
   return unread.length > 0
     ? { kind: 'measure first', what: 'panels', requirements: unread, from, to, using: null }

@@ -3,13 +3,24 @@ import type { Computation, Place, Requirement } from '../requirements/requiremen
 import { recheckedFinding } from './rechecks.ts'
 
 function requirement(kind: Place['kind'], number: number, topic: string, orFrom: Computation | null = null) {
-  const place: Place = { kind, number, alongInches: 0, name: '' }
+  const place: Place = { id: `${kind}-${number}`, kind, number, alongInches: 0, name: '' }
   const look = { kind: 'measure', limits: {}, orFrom }
   return { id: `${kind}-${number}/${topic}`, topic, place, look } as unknown as Requirement
 }
 
 const spacing = requirement('space', 3, 'spacing', { kind: 'difference', from: 'post-3/along', to: 'post-4/along' })
-const names = (one: Requirement, rechecks: string | null, of = one.id) => recheckedFinding({ of, rechecks }, one)
+/** What findings are named by below. */
+const topics = {
+  post: ['rail-height', 'stub-height', 'block'],
+  space: ['spacing'],
+  panel: ['panel-length', 'slotted-panel'],
+  splice: ['lap', 'splice-position'],
+} as const
+const all = (['post', 'space', 'panel', 'splice'] as const).flatMap((kind) =>
+  [1, 2, 3, 4, 9].flatMap((number) => topics[kind].map((topic) => requirement(kind, number, topic))),
+)
+const byId = new Map(all.map((one) => [one.id, one]))
+const names = (one: Requirement, rechecks: string | null, of = one.id) => recheckedFinding({ of, rechecks }, one, byId)
 
 describe('recheckedFinding', () => {
   it('is the finding on what was read, or on what is computed from it', () => {

@@ -22,8 +22,8 @@ interface ReadSpace extends SpaceRead {
  * one amount is one finding, be it a single post, several, or all up to an end of the run.
  */
 export function spacingFaults(model: RunModel, byId: JudgedById, proof: Proof): readonly Finding[] {
-  const { posts } = model.layout
-  const judged = posts.slice(1).map((_, i) => byId.get(`space-${i + 1}/spacing`)!)
+  const { posts, spaces: places } = model.layout
+  const judged = places.map(({ id }) => byId.get(`${id}/spacing`)!)
   const spaces = judged.map((one) => readSpace(one, proof))
   const stretches = misplacedStretches(
     spaces,

@@ -26,9 +26,10 @@ function rechecksThatCount(requirements: readonly Requirement[], readings: reado
   const naming = readings.filter(({ rechecks }) => rechecks !== null)
   if (naming.length === 0) return new Set()
   const proven = provenBy(requirements)
+  const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
   return new Set(
     naming
-      .filter((reading) => (proven.get(reading.of) ?? []).some((one) => recheckedFinding(reading, one) !== null))
+      .filter((reading) => (proven.get(reading.of) ?? []).some((one) => recheckedFinding(reading, one, byId) !== null))
       .map(({ id }) => id),
   )
 }

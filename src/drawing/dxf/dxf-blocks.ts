@@ -28,9 +28,10 @@ export function splitGroup({ items }: Group): SplitGroup {
 export const shapeKey = (shapes: readonly Shape[]): string =>
   JSON.stringify(shapes, (_, value: unknown) => (typeof value === 'number' ? Math.round(value * 1000) + 0 : value))
 
-/** `post-9` is drawn by a block named POST. */
+/** `post-9`, as `post-9~a1b2` of a later version, is drawn by a block named POST. */
 export const blockWord = (id: string): string =>
   id
+    .replace(/~.*$/, '')
     .replace(/[^A-Za-z]+/g, '-')
     .replace(/^-|-$/g, '')
     .toUpperCase() || 'PLACE'

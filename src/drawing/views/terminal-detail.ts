@@ -130,7 +130,7 @@ function planItems(frame: Frame, sheet: EndSheet, which: 'first' | 'second'): It
     ...posts.map((post) => {
       const centre = frame.at(post.alongInches, -9)
       const own = post.unit === which && post.ownNumber !== null ? ` (${post.ownNumber})` : ''
-      return group(`plan-post-${post.number}`, `post ${post.number}${own}`, [
+      return group(`plan-${post.id}`, `post ${post.number}${own}`, [
         ...postSign(postSignOf(input, post), centre, perPoint),
         text('text', point(centre.x, centre.y - 5 * perPoint), `${post.number}${own}`, 7, {
           anchor: 'middle',

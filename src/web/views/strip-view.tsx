@@ -45,7 +45,7 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
         ? {
             first: firstToRead(judged),
             words: placeLabels(judged, nearMarks),
-            marked: new Set(nearMarks.map(({ post }) => `post-${post}`)),
+            marked: new Set(nearMarks.map(({ post }) => judged.model.layout.posts[post - 1]!.id)),
           }
         : null,
     [isOnScreen, judged, nearMarks, m],
@@ -128,7 +128,9 @@ interface Places {
 function placeLabels({ judgement }: JudgedRun, nearMarks: readonly NearMark[]): ReadonlyMap<string, string> {
   return new Map(
     placeVerdicts(judgement.verdicts).map(({ id, place, worst, count, applying }) => {
-      const near = nearMarks.filter(({ post }) => id === `post-${post}`).map(({ mark }) => mark)
+      const near = nearMarks
+        .filter(({ post }) => place.kind === 'post' && place.number === post)
+        .map(({ mark }) => mark)
       const label = m.run.placeLabel(placeWords(place), m.verdict[worst], count, applying)
       return [id, near.length === 0 ? label : `${label}. ${m.day.nearShort(near.join(', '))}`]
     }),

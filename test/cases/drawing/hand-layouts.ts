@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { EndSheet, HardwareSheet, LongitudinalSheet } from '../../../src/core/hardware/hardware-sheet.ts'
 import type { Layout, LayoutPanel, LayoutPost, LayoutSplice, Unit } from '../../../src/core/layout/layout.ts'
+import { withFirstIds } from '../../../src/core/layout/place-ids.ts'
 import type { Place } from '../../../src/core/requirements/requirement.ts'
 import type { Verdict, VerdictWord } from '../../../src/core/verdicts/verdict.ts'
 import type { StripEnd, StripInput } from '../../../src/drawing/views/strip/strip-input.ts'
@@ -40,7 +41,7 @@ function handLayout(
   omitted: Layout['omitted'] = [],
 ): Layout {
   let along = 0
-  const laid: LayoutPanel[] = panels.map((panel, i) => {
+  const laid: Omit<LayoutPanel, 'id'>[] = panels.map((panel, i) => {
     const from = along
     along += panel.inches
     const own = panel.unit === 'run' ? null : i + 1
@@ -58,7 +59,7 @@ function handLayout(
   const places = Array.from({ length: along / 75 + 1 }, (_, i) => i * 75).filter(
     (place) => !omitted.some((one) => one.alongInches === place),
   )
-  const posts: LayoutPost[] = places.map((place, i) => {
+  const posts: Omit<LayoutPost, 'id'>[] = places.map((place, i) => {
     const fromSecond = places.length - i
     const first = firstPosts[i]
     const second = secondPosts[fromSecond - 1]
@@ -74,13 +75,13 @@ function handLayout(
       ...changes[i + 1],
     }
   })
-  const splices: LayoutSplice[] = laid.slice(1).map((panel, i) => ({
+  const splices: Omit<LayoutSplice, 'id'>[] = laid.slice(1).map((panel, i) => ({
     number: i + 1,
     alongInches: panel.fromInches,
     position: panel.fromInches % 75 === 0 ? 'post' : 'midspan',
     unit: laid[i]!.unit === panel.unit ? panel.unit : laid[i]!.unit === 'run' ? panel.unit : laid[i]!.unit,
   }))
-  return {
+  return withFirstIds({
     posts,
     panels: laid,
     splices,
@@ -89,7 +90,7 @@ function handLayout(
     countsFromInches: 150,
     countsToInches: along - 75,
     score: { changedPosts: 0, oddPanels: 0, railInches: along, pieces: laid.length },
-  }
+  })
 }
 
 const flaredPosts = [
@@ -140,7 +141,7 @@ export function bridgeRun(): StripInput {
   const along = [
     0, 18.75, 37.5, 56.25, 75, 93.75, 131.25, 168.75, 206.25, 243.75, 318.75, 393.75, 468.75, 553.75, 618.75,
   ]
-  const posts: LayoutPost[] = along.map((alongInches, i) => ({
+  const posts: Omit<LayoutPost, 'id'>[] = along.map((alongInches, i) => ({
     number: i + 1,
     alongInches,
     kind: i < 10 ? 'transition post' : 'standard post',
@@ -151,8 +152,8 @@ export function bridgeRun(): StripInput {
   }))
   const lengths = [150, 75, 75, 150, 150, 150]
   let from = -18.75
-  const panels: LayoutPanel[] = lengths.map((inches, i) => {
-    const panel: LayoutPanel = {
+  const panels: Omit<LayoutPanel, 'id'>[] = lengths.map((inches, i) => {
+    const panel: Omit<LayoutPanel, 'id'> = {
       number: i + 1,
       inches,
       fromInches: from,
@@ -165,14 +166,14 @@ export function bridgeRun(): StripInput {
     from += inches
     return panel
   })
-  const splices: LayoutSplice[] = panels.slice(1).map((panel, i) => ({
+  const splices: Omit<LayoutSplice, 'id'>[] = panels.slice(1).map((panel, i) => ({
     number: i + 1,
     alongInches: panel.fromInches,
     position: 'midspan',
     unit: i < 3 ? 'first' : 'run',
   }))
   return {
-    layout: {
+    layout: withFirstIds({
       posts,
       panels,
       splices,
@@ -181,7 +182,7 @@ export function bridgeRun(): StripInput {
       countsFromInches: 0,
       countsToInches: null,
       score: { changedPosts: 1, oddPanels: 1, railInches: 750, pieces: 6 },
-    },
+    }),
     system: systemSheet('w-beam-midspan-31'),
     first: endOf('bridge-end-31'),
     second: { name: 'run of 2009', kind: 'standing splice', sheet: null },
@@ -205,7 +206,7 @@ export function mirrored(input: StripInput): StripInput {
     ...input,
     first: input.second,
     second: input.first,
-    layout: {
+    layout: withFirstIds({
       ...layout,
       posts: layout.posts
         .map((post, i) => ({
@@ -233,7 +234,7 @@ export function mirrored(input: StripInput): StripInput {
         }))
         .reverse(),
       omitted: layout.omitted.map((one) => ({ ...one, alongInches: last - one.alongInches })),
-    },
+    }),
   }
 }
 
@@ -254,33 +255,41 @@ export function mixedVerdicts(layout: Layout): Verdict[] {
   }
   for (const post of layout.posts) {
     const place: Place = {
+      id: post.id,
       kind: 'post',
       number: post.number,
       alongInches: post.alongInches,
       name: `post ${post.number}`,
     }
-    add(`post-${post.number}`, 'rail-height', place, words[post.number % 7]!)
-    add(`post-${post.number}`, 'block', place, words[(post.number * 3) % 7]!)
-    add(`post-${post.number}`, 'rail-bolt', place, 'meets')
+    add(post.id, 'rail-height', place, words[post.number % 7]!)
+    add(post.id, 'block', place, words[(post.number * 3) % 7]!)
+    add(post.id, 'rail-bolt', place, 'meets')
   }
   for (const splice of layout.splices) {
     const place: Place = {
+      id: splice.id,
       kind: 'splice',
       number: splice.number,
       alongInches: splice.alongInches,
       name: `splice ${splice.number}`,
     }
-    add(`splice-${splice.number}`, 'lap', place, splice.number === 3 ? 'fails' : 'meets')
-    add(`splice-${splice.number}`, 'bolts', place, splice.number % 4 === 0 ? 'unread' : 'meets')
+    add(splice.id, 'lap', place, splice.number === 3 ? 'fails' : 'meets')
+    add(splice.id, 'bolts', place, splice.number % 4 === 0 ? 'unread' : 'meets')
   }
   for (const panel of layout.panels) {
     const middle = (panel.fromInches + panel.toInches) / 2
-    const place: Place = { kind: 'panel', number: panel.number, alongInches: middle, name: `panel ${panel.number}` }
-    add(`panel-${panel.number}`, 'length', place, panel.number === 2 ? 'too close' : 'meets')
+    const place: Place = {
+      id: panel.id,
+      kind: 'panel',
+      number: panel.number,
+      alongInches: middle,
+      name: `panel ${panel.number}`,
+    }
+    add(panel.id, 'length', place, panel.number === 2 ? 'too close' : 'meets')
   }
-  const unit: Place = { kind: 'unit', number: 0, alongInches: 0, name: 'first end' }
+  const unit: Place = { id: 'first', kind: 'unit', number: 0, alongInches: 0, name: 'first end' }
   add('first', 'manual', unit, 'unread')
-  const run: Place = { kind: 'run', number: 0, alongInches: 0, name: 'whole run' }
+  const run: Place = { id: 'run', kind: 'run', number: 0, alongInches: 0, name: 'whole run' }
   add('run', 'criteria', run, 'fails')
   return verdicts
 }

@@ -36,7 +36,7 @@ function panelItems(frame: Frame, panel: LayoutPanel): Item[] {
   const box = { minX: from, maxX: to, minY: top - drawnSizes.beam, maxY: top }
   const title = `panel ${panel.number}, ${lengthLabel(frame.input, panel.inches)}${panel.nested ? ', nested' : ''}`
   return [
-    group(`panel-${panel.number}`, title, [
+    group(panel.id, title, [
       rectangle('rail', box, panel.nested ? 'tint' : 'blank', false),
       ...[top, top - drawnSizes.beam].map((y) => line('rail', point(from, y), point(to, y))),
       ...[panel.fromInches, panel.toInches]
@@ -58,7 +58,7 @@ function spliceItems(frame: Frame, splice: LayoutSplice): Item[] {
   const half = drawnSizes.halfLap
   const title = `splice ${splice.number}, ${splice.position === 'post' ? 'at a post' : 'midway between posts'}`
   return [
-    group(`splice-${splice.number}`, title, [
+    group(splice.id, title, [
       ...[-half, half].map((aside) =>
         line('splices', point(along + aside, top - drawnSizes.beam), point(along + aside, top)),
       ),

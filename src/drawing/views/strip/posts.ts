@@ -54,7 +54,7 @@ function postGroup(frame: Frame, post: LayoutPost, drop: number): Item {
     const own = below(numberTop(post) + drop + numberHeight)
     items.push(text('text', own, `(${post.ownNumber})`, 6.5, { anchor: 'middle', level: 'top' }))
   }
-  return group(`post-${post.number}`, postTitle(frame.input, post), items)
+  return group(post.id, postTitle(frame.input, post), items)
 }
 
 /** A post breaks away when its sheet limits the stub it leaves. */

@@ -35,7 +35,7 @@ function panelGroup(frame: Frame, panel: LayoutPanel, splices: ReadonlyMap<numbe
         faceAlong(frame, panel.fromInches, panel.toInches, () => -4.6),
       ),
     )
-  return group(`panel-${panel.number}`, panelTitle(frame.input, panel), [...items, ...lengthItems(frame, panel)])
+  return group(panel.id, panelTitle(frame.input, panel), [...items, ...lengthItems(frame, panel)])
 }
 
 /** The panel's face; at a splice where it lies behind, it steps back over the length of the lap. */
@@ -145,5 +145,5 @@ function spliceGroup(frame: Frame, splice: LayoutSplice): Item {
   const where = splice.position === 'post' ? 'at a post' : 'midway between posts'
   const title = `splice ${splice.number}, ${where}, ${inFront} panel on the traffic side`
   const along = splice.alongInches
-  return group(`splice-${splice.number}`, title, [line('rail', frame.at(along, 2.2), frame.at(along, behind - 1.2))])
+  return group(splice.id, title, [line('rail', frame.at(along, 2.2), frame.at(along, behind - 1.2))])
 }

@@ -27,11 +27,11 @@ export interface PlaceVerdict {
   readonly applying: number
 }
 
-/** The verdicts place by place, in the order in which the places come. A place is the part before `/` of its requirements' ids. */
+/** The verdicts place by place, in the order in which the places come. */
 export function placeVerdicts(verdicts: readonly Verdict[]): PlaceVerdict[] {
   const byPlace = new Map<string, Verdict[]>()
   for (const verdict of verdicts) {
-    const id = verdict.requirement.split('/')[0]!
+    const { id } = verdict.place
     const list = byPlace.get(id)
     if (list) list.push(verdict)
     else byPlace.set(id, [verdict])
