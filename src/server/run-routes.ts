@@ -8,8 +8,8 @@ import { storableText } from '../store/storable-text.ts'
 import type { Store } from '../store/store.ts'
 import { keptSummaries } from './kept-summaries.ts'
 import { errorOf, type Refusal, refusals } from './refusal.ts'
-import { type RunSummary, summaryShape } from './run-summary.ts'
-import { sideEntries, soundRun, storedReadings, storedRun, storedRuns } from './stored-runs.ts'
+import { summaryShape } from './run-summary.ts'
+import { sideEntries, soundRun, storedReadings, storedRun } from './stored-runs.ts'
 
 const params = z.object({ run: storableText })
 const page = z.enum(paperNames)
@@ -25,17 +25,10 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
   const summaries = keptSummaries(store)
   app.get(
     '/api/runs',
-    { schema: { response: { 200: z.object({ runs: z.array(summaryShape) }), ...refusals } } },
+    { schema: { response: { 200: z.object({ runs: z.array(summaryShape).readonly() }), ...refusals } } },
     async (_request, reply) => {
-      const runs = await storedRuns(store)
-      if (!runs.ok) return reply.code(runs.error.status).send(errorOf(runs.error))
-      const listed: RunSummary[] = []
-      for (const run of runs.value) {
-        const summary = await summaries.of(run)
-        if (!summary.ok) return reply.code(summary.error.status).send(errorOf(summary.error))
-        listed.push(summary.value)
-      }
-      return { runs: listed }
+      const runs = await summaries.all()
+      return runs.ok ? { runs: runs.value } : reply.code(runs.error.status).send(errorOf(runs.error))
     },
   )
 

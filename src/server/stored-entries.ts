@@ -18,17 +18,11 @@ export interface EntryPage {
 
 /** What was stored after `after`, at most `limit` entries. */
 export async function entriesAfter(store: Store, after: number, limit: number): Promise<Result<EntryPage, Refusal>> {
-  const first = await ofEveryProject(store, after, limit)
-  if (!first.ok) return first
-  const last = first.value.at(-1)
-  // One project is read after the other, so that something could be stored between that belongs before `last`. Entries
-  // become visible in their order: whatever is up to `last` is there when they are read again.
-  const entries = last === undefined ? first : await ofEveryProject(store, after, limit)
-  if (!entries.ok) return entries
-  const page = entries.value.filter(({ seq }) => seq <= (last?.seq ?? after)).slice(0, limit)
-  const before = after === 0 ? ok([]) : await ofEveryProject(store, after - 1, 1)
-  if (!before.ok) return before
-  const at = before.value.find(({ seq }) => seq === after)?.id ?? null
+  // The one at `after` comes along, so that the reader sees whether it is the one that it knows.
+  const read = await store.entries(after === 0 ? { limit } : { after: after - 1, limit: limit + 1 })
+  if (!read.ok) return err(unavailable(read.error.reason))
+  const at = read.value.find(({ seq }) => seq === after)?.id ?? null
+  const page = read.value.filter(({ seq }) => seq > after).slice(0, limit)
   const end = page.at(-1)
   return ok({
     entries: page.filter(isOfRun),
@@ -37,23 +31,6 @@ export async function entriesAfter(store: Store, after: number, limit: number): 
     more: page.length === limit,
     at,
   })
-}
-
-/** The first `limit` after `after` of all projects together, in their order. */
-async function ofEveryProject(
-  store: Store,
-  after: number,
-  limit: number,
-): Promise<Result<readonly StoredEntry[], Refusal>> {
-  const projects = await store.projects()
-  if (!projects.ok) return err(unavailable(projects.error.reason))
-  const all: StoredEntry[] = []
-  for (const { id } of projects.value) {
-    const entries = await store.entries({ project: id, after, limit })
-    if (!entries.ok) return err(unavailable(entries.error.reason))
-    all.push(...entries.value)
-  }
-  return ok(all.sort((a, b) => a.seq - b.seq).slice(0, limit))
 }
 
 const isOfRun = (entry: StoredEntry): entry is StoredEntry & { readonly run: string } => entry.run !== null

@@ -31,6 +31,8 @@ export interface UnreadRun {
   readonly problems: readonly InputProblem[]
 }
 
+export const isRead = (run: StoredRun | UnreadRun): run is StoredRun => !('problems' in run)
+
 /** What was read at a run, in the order that counts. */
 export interface StoredReadings {
   readonly readings: readonly Reading[]
@@ -42,39 +44,45 @@ export interface StoredReadings {
 
 type Answer<T> = Promise<Result<T, Refusal>>
 
-/** Every run of every project, in the order of storing. */
-export async function storedRuns(store: Store): Answer<readonly (StoredRun | UnreadRun)[]> {
-  const projects = await store.projects()
-  if (!projects.ok) return err(unavailable(projects.error.reason))
-  const runs: (StoredRun | UnreadRun)[] = []
-  for (const { id } of projects.value) {
-    const entries = await everyEntry(store, { project: id, kind: 'run' })
-    if (!entries.ok) return entries
-    runs.push(...entries.value.map(runOf))
-  }
-  return ok(runs)
+/** The runs of these ids that are stored, in the order of storing. */
+export async function storedRuns(store: Store, ids: readonly string[]): Answer<readonly (StoredRun | UnreadRun)[]> {
+  if (ids.length === 0) return ok([])
+  const entries = await everyEntry(store, { runs: ids, kinds: ['run'] })
+  return entries.ok ? ok(entries.value.map(runOf)) : entries
 }
 
 export async function storedRun(store: Store, id: string): Answer<StoredRun> {
-  const projects = await store.projects()
-  if (!projects.ok) return err(unavailable(projects.error.reason))
-  for (const project of projects.value) {
-    const entries = await store.entries({ project: project.id, run: id, kind: 'run', limit: 1 })
-    if (!entries.ok) return err(unavailable(entries.error.reason))
-    if (entries.value[0] === undefined) continue
-    const run = runOf(entries.value[0])
-    return 'problems' in run ? err(badInput('The stored run cannot be read.', run.problems)) : ok(run)
-  }
-  return err(noSuchRun(id))
+  const runs = await storedRuns(store, [id])
+  if (!runs.ok) return runs
+  const run = runs.value[0]
+  if (run === undefined) return err(noSuchRun(id))
+  return 'problems' in run ? err(badInput('The stored run cannot be read.', run.problems)) : ok(run)
 }
 
-export async function storedReadings(store: Store, { id, project, run }: StoredRun): Answer<StoredReadings> {
-  const entries = await everyEntry(store, { project, run: id, kind: 'reading' })
+export async function storedReadings(store: Store, run: StoredRun): Answer<StoredReadings> {
+  const all = await readingsOfRuns(store, [run])
+  if (!all.ok) return all
+  const read = all.value(run)
+  return read.ok ? read : err(badInput('The stored readings cannot be read.', read.error))
+}
+
+/** What was read at each of `runs`, asked for at once; those of one may be unreadable by the rules of today. */
+export async function readingsOfRuns(
+  store: Store,
+  runs: readonly StoredRun[],
+): Answer<(run: StoredRun) => Result<StoredReadings, readonly InputProblem[]>> {
+  if (runs.length === 0) return ok(() => ok({ readings: [], bodies: [], cursor: 0 }))
+  const entries = await everyEntry(store, { runs: runs.map(({ id }) => id), kinds: ['reading'] })
   if (!entries.ok) return entries
-  const file = entryReadings(run.name, inLogOrder(entries.value))
-  const read = readReadings('stored readings', JSON.stringify(file))
-  if (!read.ok) return err(badInput('The stored readings cannot be read.', read.error))
-  return ok({ readings: read.value.readings, bodies: file.readings, cursor: entries.value.at(-1)?.seq ?? 0 })
+  const byRun = new Map<string | null, StoredEntry[]>(runs.map(({ id }) => [id, []]))
+  for (const entry of entries.value) byRun.get(entry.run)!.push(entry)
+  return ok(({ id, run: { name } }) => {
+    const ofRun = byRun.get(id)!
+    const file = entryReadings(name, inLogOrder(ofRun))
+    const read = readReadings('stored readings', JSON.stringify(file))
+    if (!read.ok) return read
+    return ok({ readings: read.value.readings, bodies: file.readings, cursor: ofRun.at(-1)?.seq ?? 0 })
+  })
 }
 
 /** The judged run; a run that can no longer be laid out is refused. */
@@ -91,15 +99,10 @@ export async function soundRun(store: Store, id: string): Answer<JudgedRun> {
 export async function sideEntries(store: Store, id: string): Answer<RunEntries> {
   const stored = await storedRun(store, id)
   if (!stored.ok) return stored
-  const { project } = stored.value
-  const found: StoredEntry[] = []
-  for (const kind of ['photo', 'sign-off', 'day-log', 'locate-ticket']) {
-    const entries = await everyEntry(store, { project, run: id, kind })
-    if (!entries.ok) return entries
-    found.push(...entries.value)
-  }
+  const found = await everyEntry(store, { runs: [id], kinds: ['photo', 'sign-off', 'day-log', 'locate-ticket'] })
+  if (!found.ok) return found
   try {
-    return ok(runEntries(inLogOrder(found)))
+    return ok(runEntries(inLogOrder(found.value)))
   } catch (cause) {
     // Taken in by other rules than those of today.
     if (!(cause instanceof z.core.$ZodError)) throw cause
@@ -125,7 +128,7 @@ const pageSize = 1000
 
 async function everyEntry(
   store: Store,
-  query: { readonly project: string; readonly run?: string; readonly kind: string },
+  query: { readonly runs: readonly string[]; readonly kinds: readonly string[] },
 ): Answer<readonly StoredEntry[]> {
   const entries: StoredEntry[] = []
   for (;;) {

@@ -1,3 +1,4 @@
+import type { Reading } from '../core/measurement/reading.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { type Entry, entryShape } from '../formats/entry/entry-kinds.ts'
 import { isRunIdTooLate, isTooFarAhead } from '../formats/entry-id.ts'
@@ -9,7 +10,7 @@ import { requireRun } from '../operations/require-run.ts'
 import type { Store } from '../store/store.ts'
 import { answerOf, type Draft, type EntryAnswer, problem, rejected } from './entry-answer.ts'
 import { type Refusal, unavailable } from './refusal.ts'
-import { requiredRun, type StoredRun, storedReadings, storedRun } from './stored-runs.ts'
+import { isRead, readingsOfRuns, requiredRun, type StoredRun, storedRuns } from './stored-runs.ts'
 import { draftOfReading } from './take-in-reading.ts'
 
 /** Where runs go that somebody adds. */
@@ -27,23 +28,25 @@ export async function takeInEntries(
   store: Store,
   shapes: readonly unknown[],
 ): Promise<Result<readonly EntryAnswer[], Refusal>> {
-  const takers = new Map<string, Taker>()
-  const drafts: Draft[] = []
-  for (const shape of shapes) {
-    const read = checkShape('entry', shape, entryShape)
-    if (!read.ok) {
-      drafts.push(rejected(idIn(shape), 'it is not an entry', read.error))
-      continue
-    }
-    const { run } = read.value
-    const known = takers.get(run)
-    const taker = known === undefined ? await takerFor(store, read.value) : ok(known)
-    if (!taker.ok) return taker
-    if (typeof taker.value === 'function') {
-      takers.set(run, taker.value)
-      drafts.push(taker.value(read.value))
-    } else drafts.push(taker.value)
-  }
+  const entries = shapes.map((shape) => ({ shape, read: checkShape('entry', shape, entryShape) }))
+  const stored = await takersOfStored(store, [
+    ...new Set(entries.flatMap(({ read }) => (read.ok ? [read.value.run] : []))),
+  ])
+  if (!stored.ok) return stored
+  const takers = new Map(stored.value)
+  const drafts = entries.map(({ shape, read }): Draft => {
+    if (!read.ok) return rejected(idIn(shape), 'it is not an entry', read.error)
+    const entry = read.value
+    const known = takers.get(entry.run)
+    if (known !== undefined) return known(entry)
+    // Without the run, stored or brought by this entry, it is rejected; the run may still come further on.
+    if (entry.kind !== 'run') return rejected(entry.id, `there is no run ${entry.run}`, [])
+    const brought = readNewRun(entry)
+    if (!brought.ok) return rejected(entry.id, 'it is not a run that can be laid out', brought.error)
+    const taker = takerInto(brought.value, [])
+    takers.set(entry.run, taker)
+    return taker(entry)
+  })
   const made = await makeOwnProject(store)
   if (!made.ok) return made
   const appended = await store.append(drafts.flatMap((draft) => ('entry' in draft ? [draft.entry] : [])))
@@ -59,34 +62,33 @@ async function makeOwnProject(store: Store): Promise<Result<void, Refusal>> {
   throw new Error('the project for added runs cannot be made', { cause: made.error })
 }
 
-/**
- * What takes in the entries of one run: the stored one or, when there is none, the one that this entry brings. Without
- * either the entry is rejected; its run may still come further on.
- */
-async function takerFor(store: Store, entry: Entry): Promise<Result<Taker | EntryAnswer, Refusal>> {
-  const stored = await storedRun(store, entry.run)
-  if (stored.ok) {
-    const taker = await takerInto(store, stored.value)
-    if (!taker.ok && taker.error.status === 400)
-      return ok(rejected(entry.id, 'the readings of its run cannot be read', taker.error.problems))
-    return taker
-  }
-  if (stored.error.status === 400) return ok(rejected(entry.id, 'its run cannot be read', stored.error.problems))
-  if (stored.error.status !== 404) return stored
-  if (entry.kind !== 'run') return ok(rejected(entry.id, `there is no run ${entry.run}`, []))
-  const read = readNewRun(entry)
-  if (!read.ok) return ok(rejected(entry.id, 'it is not a run that can be laid out', read.error))
-  return takerInto(store, read.value)
+/** What takes in the entries of each of these runs that is stored. */
+async function takersOfStored(
+  store: Store,
+  ids: readonly string[],
+): Promise<Result<ReadonlyMap<string, Taker>, Refusal>> {
+  const runs = await storedRuns(store, ids)
+  if (!runs.ok) return runs
+  const readings = await readingsOfRuns(store, runs.value.filter(isRead))
+  if (!readings.ok) return readings
+  return ok(
+    new Map(
+      runs.value.map((run): [string, Taker] => {
+        if (!isRead(run)) return [run.id, ({ id }) => rejected(id, 'its run cannot be read', run.problems)]
+        const read = readings.value(run)
+        if (!read.ok) return [run.id, ({ id }) => rejected(id, 'the readings of its run cannot be read', read.error)]
+        return [run.id, takerInto(run, read.value.readings)]
+      }),
+    ),
+  )
 }
 
-async function takerInto(store: Store, run: StoredRun): Promise<Result<Taker, Refusal>> {
+function takerInto(run: StoredRun, readings: readonly Reading[]): Taker {
   const required = requiredRun(run)
   const check = required.ok ? ok(readingCheck(required.value)) : required
-  const before = await storedReadings(store, run)
-  if (!before.ok) return before
-  const known = new Map(before.value.readings.map(({ id, of }) => [id, of]))
+  const known = new Map(readings.map(({ id, of }) => [id, of]))
   const ids = [run.id, ...known.keys()]
-  return ok((entry) => {
+  return (entry) => {
     if (isTooFarAhead(entry.id, ids))
       return rejected(entry.id, 'its id is far ahead of those of its run', [aheadProblem(entry)])
     ids.push(entry.id)
@@ -107,7 +109,7 @@ async function takerInto(store: Store, run: StoredRun): Promise<Result<Taker, Re
       default:
         return entry.kind satisfies never
     }
-  })
+  }
 }
 
 const aheadProblem = ({ id }: Entry): InputProblem =>

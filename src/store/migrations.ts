@@ -44,4 +44,9 @@ export const migrations: readonly Migration[] = [
        for each statement execute function refuse_change_of_entry()`,
     ],
   },
+  {
+    version: 2,
+    name: 'the entries of runs, whatever their project',
+    statements: ['drop index entry_of_run', 'create index entry_of_run on entry (run, kind, seq)'],
+  },
 ]

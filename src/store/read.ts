@@ -1,4 +1,4 @@
-import type { Kysely, Selectable } from 'kysely'
+import { type Kysely, type Selectable, sql } from 'kysely'
 import type { StoredEntry } from './entry.ts'
 import type { Tables } from './schema.ts'
 
@@ -11,14 +11,26 @@ export interface Project {
 
 /** Which entries to read. A field left out does not narrow the choice. */
 export interface EntryQuery {
-  readonly project: string
-  /** A run's id; or null for the facts about the project as a whole. */
-  readonly run?: string | null
-  readonly kind?: string
+  readonly project?: string
+  readonly runs?: readonly string[]
+  readonly kinds?: readonly string[]
   /** Only entries stored after the one with this `seq`. */
   readonly after?: number
   /** At most so many, from 1. */
   readonly limit: number
+}
+
+/** Which facts about runs to look at. */
+export interface NewestQuery {
+  readonly kinds: readonly string[]
+  /** Only entries stored after the one with this `seq`. */
+  readonly after: number
+}
+
+/** A run with the `seq` of the entry that was stored last of those looked at. */
+export interface NewestOfRun {
+  readonly run: string
+  readonly seq: number
 }
 
 /** All projects, in order of their making. */
@@ -29,15 +41,36 @@ export async function readProjects(db: Kysely<Tables>): Promise<readonly Project
 
 /** The entries that `query` chooses, in the order in which they were stored. */
 export async function readEntries(db: Kysely<Tables>, query: EntryQuery): Promise<readonly StoredEntry[]> {
-  const { project, run, kind, after, limit } = query
+  const { project, runs, kinds, after, limit } = query
   if (!Number.isSafeInteger(limit) || limit < 1) throw new RangeError(`limit must be at least 1, got ${limit}`)
-  let chosen = db.selectFrom('entry').selectAll().where('project', '=', project)
-  if (run !== undefined) chosen = run === null ? chosen.where('run', 'is', null) : chosen.where('run', '=', run)
-  if (kind !== undefined) chosen = chosen.where('kind', '=', kind)
+  let chosen = db.selectFrom('entry').selectAll()
+  if (project !== undefined) chosen = chosen.where('project', '=', project)
+  if (runs !== undefined) chosen = chosen.where('run', '=', anyOf(runs))
+  if (kinds !== undefined) chosen = chosen.where('kind', '=', anyOf(kinds))
   if (after !== undefined) chosen = chosen.where('seq', '>', after)
   const rows = await chosen.orderBy('seq').limit(limit).execute()
   return rows.map(entryOf)
 }
+
+/** The runs of which something was stored, with the last of it, so that who keeps what it computed knows what is old. */
+export async function readNewestOfRuns(
+  db: Kysely<Tables>,
+  { kinds, after }: NewestQuery,
+): Promise<readonly NewestOfRun[]> {
+  const rows = await db
+    .selectFrom('entry')
+    .select((of) => ['run', of.fn.max('seq').as('seq')])
+    .where('kind', '=', anyOf(kinds))
+    .where('seq', '>', after)
+    .where('run', 'is not', null)
+    .groupBy('run')
+    .$narrowType<{ run: string }>()
+    .execute()
+  return rows.map(({ run, seq }) => ({ run, seq: Number(seq) }))
+}
+
+/** One of `values`, in one parameter however many they are: a statement has at most 65,535. */
+const anyOf = (values: readonly string[]) => sql<string>`any(${values}::text[])`
 
 function entryOf(row: Selectable<Tables['entry']>): StoredEntry {
   return {

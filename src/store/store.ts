@@ -6,7 +6,15 @@ import type { EntryAnswer, NewEntry, StoredEntry } from './entry.ts'
 import { migrate } from './migrate.ts'
 import { openPostgres } from './postgres/open-postgres.ts'
 import { outageReason, type StoreProblem, type StoreUnavailable } from './problem.ts'
-import { type EntryQuery, type Project, readEntries, readProjects } from './read.ts'
+import {
+  type EntryQuery,
+  type NewestOfRun,
+  type NewestQuery,
+  type Project,
+  readEntries,
+  readNewestOfRuns,
+  readProjects,
+} from './read.ts'
 import type { OpenDatabase } from './schema.ts'
 
 export type StoreConfig =
@@ -28,6 +36,7 @@ export interface Store {
    */
   append(entries: readonly NewEntry[]): Answer<readonly EntryAnswer[]>
   entries(query: EntryQuery): Answer<readonly StoredEntry[]>
+  newestOfRuns(query: NewestQuery): Answer<readonly NewestOfRun[]>
   /** Waits for what is under way, then lets go of the database. Nothing may be asked afterwards. */
   close(): Promise<void>
 }
@@ -83,6 +92,7 @@ function storeOn({ db, close }: OpenDatabase): Store {
     projects: () => during(() => readProjects(db)),
     append: (entries) => during(() => appendEntries(db, entries)),
     entries: (query) => during(() => readEntries(db, query)),
+    newestOfRuns: (query) => during(() => readNewestOfRuns(db, query)),
     async close() {
       closed = true
       await Promise.allSettled(underWay)

@@ -186,12 +186,39 @@ describe.each(kindsOfDatabase)('a store on $name', ({ start }) => {
       return chosen.map((entry) => entry.id.slice(p.length + 1))
     }
     expect(await ids({})).toEqual(['1', '2', '3', '4', '6'])
-    expect(await ids({ run: 'run-1' })).toEqual(['1', '4', '6'])
-    expect(await ids({ run: null })).toEqual(['2'])
-    expect(await ids({ run: 'run-1', kind: 'reading' })).toEqual(['1', '6'])
+    expect(await ids({ runs: ['run-1'] })).toEqual(['1', '4', '6'])
+    expect(await ids({ runs: ['run-1'], kinds: ['reading'] })).toEqual(['1', '6'])
     expect(await ids({ limit: 2 })).toEqual(['1', '2'])
     const [, second] = answered(await store.entries({ project: p, limit: 2 }))
     expect(await ids({ after: second!.seq, limit: 2 })).toEqual(['3', '4'])
+  })
+
+  it('reads the entries of several runs and kinds at once, over all projects, in the order of storing', async () => {
+    const [one, other] = [await project('at-once'), await project('at-once-elsewhere')]
+    const run = (id: string) => ({ run: `at-once/${id}` })
+    const stored = await append(store, [
+      reading(one, '1', run('a')),
+      reading(other, '2', run('b')),
+      reading(one, '3', { ...run('b'), kind: 'decision' }),
+      reading(other, '4', { ...run('a'), kind: 'sign-off' }),
+      reading(one, '5', run('c')),
+      reading(one, '6', run('a')),
+      reading(other, '7', { run: null }),
+    ])
+    const runs = ['at-once/b', 'at-once/a', 'at-once/nowhere']
+    const chosen = answered(await store.entries({ runs, kinds: ['reading', 'decision'], limit: 10 }))
+    expect(chosen.map(({ id }) => id)).toEqual([`${one}/1`, `${other}/2`, `${one}/3`, `${one}/6`])
+    const all = answered(await store.entries({ after: seqOf(stored[0]!) - 1, limit: 10 }))
+    expect(all.map(({ seq }) => seq)).toEqual(stored.map(seqOf))
+
+    const seqs = stored.map(seqOf)
+    const newest = answered(await store.newestOfRuns({ kinds: ['reading'], after: seqs[0]! }))
+    expect([...newest].sort((a, b) => a.seq - b.seq)).toEqual([
+      { run: 'at-once/b', seq: seqs[1] },
+      { run: 'at-once/c', seq: seqs[4] },
+      { run: 'at-once/a', seq: seqs[5] },
+    ])
+    expect(answered(await store.newestOfRuns({ kinds: ['reading'], after: seqs[6]! }))).toEqual([])
   })
 
   it('shows a reader who follows the cursor every entry once, while many append', async () => {
