@@ -1,0 +1,79 @@
+// Measures whether the tests notice small wrongs in core, and names those that they do not.
+//   npm run mutants [-- FOLDER …]    folders of src/core, or modules in them; all five if none is named
+//   npm run mutants -- --confirm     applies each survivor of the last run to a copy of the checkout, under plain vitest
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join, relative } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { checkCanary } from './check-canary.ts'
+import { confirmSurvivors } from './confirm-survivors.ts'
+import { type MeasuredMutant, measureMutants } from './measure-mutants.ts'
+
+const root = fileURLToPath(new URL('../..', import.meta.url))
+const report = join(root, 'test-results/mutants.json')
+const core = join(root, 'src/core')
+const folders = ['measurement', 'layout', 'fit', 'requirements', 'verdicts']
+
+// Pictures, exports, typeset documents and translated sentences would notice much, but only that something is different.
+const testFolders = [
+  ...folders.map((folder) => `src/core/${folder}`),
+  'src/operations',
+  'test/published',
+  ...['added-sheet', 'demo', 'ends-and-criteria', 'need', 'need-to-layout', 'offset-side', 'requirements'].map(
+    (name) => `test/cases/${name}`,
+  ),
+]
+
+const asked = process.argv.slice(2)
+if (asked[0] === '--confirm') {
+  const survivors = (JSON.parse(readFileSync(report, 'utf8')) as MeasuredMutant[]).filter((one) => one.fate === 'alive')
+  const noticed = confirmSurvivors(root, survivors, (one, isAlive) =>
+    console.log(`${isAlive ? 'alive ' : 'KILLED'}  ${print(one)}`),
+  )
+  console.log(`${survivors.length} survivors applied under plain vitest, ${noticed} of them noticed there`)
+  process.exit(noticed === 0 ? 0 : 1)
+}
+
+const wrong = await checkCanary()
+if (wrong.length > 0) {
+  console.error(`the canary did not come out right, so nothing was measured:\n${wrong.join('\n')}`)
+  process.exit(1)
+}
+console.log('the ten mutants of known fate came out right')
+
+const modules = (asked.length > 0 ? asked : folders)
+  .flatMap((name) => (name.endsWith('.ts') ? [join(core, name)] : sourcesIn(join(core, name))))
+  .filter((file) => !/([.]test|-fixtures)[.]ts$/.test(file))
+const testFiles = testFolders
+  .flatMap((folder) => sourcesIn(join(root, folder)))
+  .filter((file) => file.endsWith('.test.ts'))
+const measured = await measureMutants(modules, testFiles, (one) => {
+  if (one.fate === 'alive' || one.fate === 'not reached') console.log(`${one.fate.padEnd(11)}  ${print(one)}`)
+})
+mkdirSync(join(root, 'test-results'), { recursive: true })
+writeFileSync(report, JSON.stringify(measured))
+printFigures()
+
+function sourcesIn(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => join(folder, name))
+    .sort()
+}
+
+function print({ file, line, original, replacement }: MeasuredMutant): string {
+  const short = (text: string): string => text.replaceAll(/\s+/g, ' ').slice(0, 90)
+  return `${relative(core, file)}:${line}  ${short(original)}  →  ${short(replacement)}`
+}
+
+function printFigures(): void {
+  for (const folder of folders) {
+    const own = measured.filter(({ file }) => file.startsWith(join(core, folder, '/')))
+    if (own.length === 0) continue
+    const count = (...fates: string[]): number => own.filter(({ fate }) => fates.includes(fate)).length
+    const killed = count('killed', 'ran for ever')
+    const share = ((100 * killed) / (killed + count('alive'))).toFixed(1)
+    console.log(
+      `${folder}: ${own.length} mutants, ${killed} killed, ${count('alive')} alive (${share} % killed), ${count('not reached')} not measured`,
+    )
+  }
+}
