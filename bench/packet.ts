@@ -7,6 +7,7 @@ import type { PacketOptions } from '../src/operations/packet-options.ts'
 import type { NamedPhoto } from '../src/operations/packet-photos.ts'
 import { requireRun } from '../src/operations/require-run.ts'
 import { writePacket } from '../src/operations/write-packet.ts'
+import { english } from '../src/words/english.ts'
 import { type BenchRow, figure, median } from './measure.ts'
 import { goodReading } from './verdicts.ts'
 
@@ -84,4 +85,5 @@ const optionsOf = (judged: JudgedRun): PacketOptions => ({
   pay: { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding: '0.1 ft' },
   ...{ ticket: null, place: null, photos: null, absentPhotos: 'problem', entries: noEntries },
   progress: () => {},
+  print: english(null),
 })

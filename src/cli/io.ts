@@ -8,8 +8,13 @@ import { readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
 import { type JudgedRun, judgeReadings } from '../operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../operations/require-run.ts'
+import { english } from '../words/english.ts'
+import type { Print } from '../words/print.ts'
 import { BadInput } from './command.ts'
 import { streams } from './streams.ts'
+
+/** The words of the command line: in English, lengths as they are published. */
+export const words: Print = english(null)
 
 /** The text of a file; `-` is standard input. */
 export const readText = async (file: string): Promise<string> =>
@@ -55,7 +60,7 @@ export function runIn(name: string, text: string): RunFile {
 
 /** Says what is read and seldom right. */
 export function warn(name: string, unusual: readonly Unusual[]): void {
-  for (const one of unusual) say(`${name}: ${describeUnusual(one)}`)
+  for (const one of unusual) say(`${name}: ${words.say(describeUnusual(one))}`)
 }
 
 function runWithin(text: string): string | null {

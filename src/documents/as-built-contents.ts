@@ -5,6 +5,7 @@ import { measuredText, valueText } from '../core/verdicts/describe-reason.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import { describeAcceptance } from '../core/verdicts/set-aside.ts'
 import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
+import type { Print } from '../words/print.ts'
 import { alongText } from './places-text.ts'
 import { readingLine } from './reading-lines.ts'
 import type { RecordInput } from './record-input.ts'
@@ -62,7 +63,7 @@ export interface BuiltPanel {
 }
 
 export function asBuiltContents(input: RecordInput): AsBuiltContents {
-  const { run, model, requirements, judgement } = input
+  const { run, model, requirements, judgement, print } = input
   const { posts, spaces, panels, splices } = model.layout
   const read = readTexts(input)
   const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
@@ -70,13 +71,15 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
     title: 'As-built drawing',
     run: run.name,
     facts: runFacts(input),
-    acceptance: describeAcceptance(judgement.acceptance),
+    acceptance: print.say(describeAcceptance(judgement.acceptance)),
     unread: judgement.verdicts.filter(({ verdict }) => verdict === 'unread').length,
-    differences: judgement.verdicts.flatMap((verdict) => differenceOf(byId.get(verdict.requirement)!, verdict) ?? []),
+    differences: judgement.verdicts.flatMap(
+      (verdict) => differenceOf(byId.get(verdict.requirement)!, verdict, print) ?? [],
+    ),
     posts: posts.map(({ id, number, alongInches, kind, block, state }, i) => ({
       number,
       along: alongText(run, alongInches),
-      kind,
+      kind: print.say(kind),
       block,
       state,
       height: read(`${id}/rail-height`),
@@ -88,7 +91,7 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
       return {
         number: panel.number,
         length: alongText(run, panel.inches),
-        name,
+        name: print.say(name),
         nested: layers === 2,
         role: panel.role,
         readLength: read(`${panel.id}/panel-length`),
@@ -111,11 +114,11 @@ function readTexts(input: RecordInput): (of: string) => string | null {
   }
 }
 
-function differenceOf(requirement: Requirement, { place, verdict, because }: Verdict): Difference | null {
+function differenceOf(requirement: Requirement, { place, verdict, because }: Verdict, print: Print): Difference | null {
   const { must, look } = requirement
   const difference = (laid: string, read: string, apart: string | null): Difference => ({
-    place: place.name,
-    must,
+    place: print.place(place),
+    must: print.say(must),
     laid,
     read,
     apart,
@@ -127,13 +130,13 @@ function differenceOf(requirement: Requirement, { place, verdict, because }: Ver
     const apart = because.value - nominal
     const size = measuredText(Math.abs(apart), because.unit)
     return difference(
-      valueText({ value: nominal, unit, ...(because.side === undefined ? {} : { side: 'stated' }) }),
-      valueText(because),
+      print.say(valueText({ value: nominal, unit, ...(because.side === undefined ? {} : { side: 'stated' }) })),
+      print.say(valueText(because)),
       because.side === 'not stated' ? null : `${apart < 0 ? '−' : '+'}${size}`,
     )
   }
   if (because.kind === 'chosen' && look.kind === 'choose' && !because.right)
-    return difference(look.choices.find(({ right }) => right)!.label, because.label, null)
+    return difference(print.say(look.choices.find(({ right }) => right)!.label), print.say(because.label), null)
   return because.kind === 'confirmed' && !because.yes ? difference('so', 'not so', null) : null
 }
 

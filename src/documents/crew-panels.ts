@@ -1,6 +1,7 @@
 import { panelKind } from '../core/quantities/count-panels.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import type { Print } from '../words/print.ts'
 import { groupBy } from './group-by.ts'
 import { alongText } from './places-text.ts'
 
@@ -18,7 +19,7 @@ export interface CrewPanel {
 }
 
 /** The panels in the order in which they hang, like neighbours drawn together. */
-export function crewPanels(run: Pick<RunFile, 'units'>, model: RunModel): readonly CrewPanel[] {
+export function crewPanels(run: Pick<RunFile, 'units'>, model: RunModel, print: Print): readonly CrewPanel[] {
   let stretch = 0
   const panels = model.layout.panels.map((panel, i, all) => {
     const kind = panelKind(panel, model)
@@ -30,10 +31,10 @@ export function crewPanels(run: Pick<RunFile, 'units'>, model: RunModel): readon
     const [{ panel, kind }] = group
     const last = group.at(-1)!.panel
     return {
-      numbers: group.length === 1 ? `${panel.number}` : `${panel.number} to ${last.number}`,
+      numbers: print.say(group.length === 1 ? `${panel.number}` : `${panel.number} to ${last.number}`),
       count: group.length,
       length: alongText(run, panel.inches),
-      name: `${kind.name}, ${kind.gauge}`,
+      name: print.say(`${kind.name}, ${kind.gauge}`),
       nested: kind.layers === 2,
       hung: kind.hung,
       from: alongText(run, panel.fromInches),

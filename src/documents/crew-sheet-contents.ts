@@ -10,6 +10,7 @@ import { exactLength } from '../core/units/exact-length.ts'
 import { printLength } from '../core/units/print-length.ts'
 import { inches } from '../core/units/quantity.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import { leavingProse, type Print } from '../words/print.ts'
 import { cautions } from './cautions.ts'
 import { crewDepartures } from './crew-departures.ts'
 import { type CrewPanel, crewPanels } from './crew-panels.ts'
@@ -66,24 +67,33 @@ export interface CrewRule {
 
 /** @param ticket  the utility ticket as somebody wrote it; null when nobody did */
 export function crewSheetContents(input: RecordInput, ticket: string | null): CrewSheetContents {
-  const { run, model, requirements } = input
+  const { run, model, requirements, print } = input
+  const { say } = print
   const line = railLine(model)
   const withFigure = (figures: readonly FigureKind[]): readonly CrewRule[] =>
-    figures.flatMap((figure) => crewRules(requirements.filter((one) => one.figure === figure)))
+    figures.flatMap((figure) =>
+      crewRules(
+        requirements.filter((one) => one.figure === figure),
+        print,
+      ),
+    )
   return {
-    title: 'Crew sheet',
+    title: say('Crew sheet'),
     run: run.name,
     facts: runFacts(input).filter(({ name }) => !['Work', 'Let', 'Readings'].includes(name)),
     ticket,
-    posts: crewPosts(run, model, line.ok ? line.value : null),
-    flare: line.ok ? flareText(run, model) : `Offsets are not given: ${unstakedText(line.error)}.`,
-    panels: crewPanels(run, model),
+    posts: crewPosts(run, model, line.ok ? line.value : null, print),
+    flare: say(line.ok ? flareText(run, model) : `Offsets are not given: ${unstakedText(line.error)}.`),
+    panels: crewPanels(run, model, print),
     laps: withFigure(['lap']),
     heights: withFigure(['rail-height', 'stub-height', 'flare-offset', 'splice-position']),
     holes: withFigure(holeFigures),
-    departures: crewDepartures(run, model),
-    holds: crewRules(requirements.filter(({ hold }) => hold)),
-    cautions,
+    departures: crewDepartures(run, model).map(say),
+    holds: crewRules(
+      requirements.filter(({ hold }) => hold),
+      print,
+    ),
+    cautions: cautions.map(say),
   }
 }
 
@@ -98,16 +108,26 @@ const holeFigures: readonly FigureKind[] = [
   'cable-play',
 ]
 
-const crewRules = (requirements: readonly Requirement[]): readonly CrewRule[] =>
+const crewRules = (requirements: readonly Requirement[], print: Print): readonly CrewRule[] =>
   groupBy(requirements, (one) => `${one.must}\n${isConfirmed(one)}`).map((group) => ({
-    places: placesText(group.map(({ place }) => place)),
-    must: group[0].must,
+    places: print.say(
+      placesText(
+        group.map(({ place }) => place),
+        leavingProse(print),
+      ),
+    ),
+    must: print.say(group[0].must),
     confirmed: isConfirmed(group[0]),
   }))
 
 const isConfirmed = ({ confirmation }: Requirement): boolean => confirmation !== 'from memory'
 
-function crewPosts(run: RunFile, { layout, system }: RunModel, line: RailLine | null): readonly CrewPost[] {
+function crewPosts(
+  run: RunFile,
+  { layout, system }: RunModel,
+  line: RailLine | null,
+  print: Print,
+): readonly CrewPost[] {
   return layout.posts.map(({ number, alongInches, kind, block, state }, i) => {
     const next = layout.posts[i + 1]
     return {
@@ -117,7 +137,7 @@ function crewPosts(run: RunFile, { layout, system }: RunModel, line: RailLine | 
       next: next === undefined ? null : alongText(run, next.alongInches - alongInches),
       isOddSpace: next !== undefined && next.alongInches - alongInches !== system.spacings.full.inches,
       offset: line === null ? null : offsetText(run, line.awayAt(inches(alongInches)) / inches(1)),
-      kind,
+      kind: print.say(kind),
       block,
       state,
     }

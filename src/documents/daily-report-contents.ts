@@ -35,7 +35,7 @@ interface DayLogLine {
 
 /** @param zone  IANA name of the zone whose days they are */
 export function dailyReportContents(
-  { run, judgement }: Pick<RecordInput, 'run' | 'judgement'>,
+  { run, judgement, print }: Pick<RecordInput, 'run' | 'judgement' | 'print'>,
   report: DayReport,
   zone: string,
 ): DailyReportContents {
@@ -66,8 +66,12 @@ export function dailyReportContents(
     })),
     ticket: postsDriven.length === 0 && ticket.kind === 'none' ? null : ticketOnDayText(day, ticket),
     nearMarks: nearMarkTexts(run, report),
-    findings: report.findings.map(({ place, what, remedy }) => ({ place: place.name, what, remedy })),
-    acceptance: describeAcceptance(judgement.acceptance),
+    findings: report.findings.map(({ place, what, remedy }) => ({
+      place: print.place(place),
+      what: print.say(what),
+      remedy: print.say(remedy),
+    })),
+    acceptance: print.say(describeAcceptance(judgement.acceptance)),
     clock: `Days are those of ${zone}; a time that was written with its own offset keeps its day.`,
   }
 }

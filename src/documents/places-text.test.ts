@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Place } from '../core/requirements/requirement.ts'
+import { english } from '../words/english.ts'
 import { numberedText, placesText, stationOf } from './places-text.ts'
 
 const place = (kind: Place['kind'], number: number, name = `${kind} ${number}`): Place => ({
@@ -19,8 +20,8 @@ describe('placesText', () => {
       place('post', 5),
       place('panel', 2),
     ]
-    expect(placesText(places)).toBe('first end; posts 3 to 5; panel 2')
-    expect(placesText([place('space', 7), place('splice', 1), place('splice', 3)])).toBe(
+    expect(placesText(places, english(null))).toBe('first end; posts 3 to 5; panel 2')
+    expect(placesText([place('space', 7), place('splice', 1), place('splice', 3)], english(null))).toBe(
       'space after post 7; splices 1 and 3',
     )
   })

@@ -4,6 +4,7 @@ import { exactLength } from '../core/units/exact-length.ts'
 import { printLength } from '../core/units/print-length.ts'
 import { parseStation, printStation } from '../core/units/station.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import type { Print } from '../words/print.ts'
 
 /** `9 ft 4 1/2 in`, or metres in a metric run. */
 export const alongText = (run: Pick<RunFile, 'units'>, inches: number): string =>
@@ -26,10 +27,10 @@ export function stationOf({ units, road }: Pick<RunFile, 'units' | 'road'>, inch
 }
 
 /** Many places in few words: `posts 3 to 18 and 20; panel 2`. */
-export function placesText(places: readonly Place[]): string {
+export function placesText(places: readonly Place[], print: Print): string {
   const numbersOf = (kind: Place['kind']): number[] =>
     places.filter((place) => place.kind === kind).map(({ number }) => number)
-  const wholes = places.filter(({ kind }) => kind === 'unit' || kind === 'run').map(({ name }) => name)
+  const wholes = places.filter(({ kind }) => kind === 'unit' || kind === 'run').map(print.place)
   return [
     ...new Set(wholes),
     numberedText('post', 'posts', numbersOf('post')),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { takeQuantities } from '../core/quantities/take-quantities.ts'
+import { english } from '../words/english.ts'
 import { quantitiesContents } from './quantities-contents.ts'
 import { sampleInput } from './record-fixtures.ts'
 
@@ -11,7 +12,7 @@ describe('the list of quantities', () => {
   } as const
   const taken = takeQuantities(model, { ...rule, postsDriven: 0 })
   if (!taken.ok) throw new Error(taken.error.kind)
-  const contents = quantitiesContents(run, model, taken.value, rule)
+  const contents = quantitiesContents(run, model, taken.value, rule, english(null))
 
   it('says in words where the run begins and ends and how it is rounded', () => {
     expect(contents.boundaries).toBe(

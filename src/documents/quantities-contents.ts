@@ -5,6 +5,7 @@ import { type Boundaries, boundaryText } from '../core/quantities/run-length.ts'
 import type { Quantities } from '../core/quantities/take-quantities.ts'
 import type { Barrier } from '../core/staking/barrier.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import type { Print } from '../words/print.ts'
 import { joinWords, numberedText } from './places-text.ts'
 
 /** The quantities of a run and what to order for it, for any writer. */
@@ -55,9 +56,13 @@ export function quantitiesContents(
   barrier: Barrier,
   quantities: Quantities,
   rule: { readonly boundaries: Boundaries; readonly rounding: PayRounding },
+  print: Print,
 ): QuantitiesContents {
   const { first, second } = rule.boundaries
-  const section = (title: string, lines: readonly Quantity[]): QuantitySection => ({ title, lines: lines.map(lineOf) })
+  const section = (title: string, lines: readonly Quantity[]): QuantitySection => ({
+    title,
+    lines: lines.map((line) => lineOf(line, print)),
+  })
   return {
     title: 'Quantities',
     run: run.name,
@@ -73,22 +78,22 @@ export function quantitiesContents(
       section('Bolts', quantities.bolts),
       section('Spares', quantities.spares),
     ],
-    materials: materialLines(quantities),
+    materials: materialLines(quantities, print),
   }
 }
 
-function lineOf({ id, name, unit, amount, pieces, source, note }: Quantity): QuantityLine {
+function lineOf({ id, name, unit, amount, pieces, source, note }: Quantity, print: Print): QuantityLine {
   const isLength = unit === 'in'
   return {
     id,
-    name,
+    name: print.say(name),
     unit: isLength ? 'ft' : 'each',
     amount: isLength ? amount / 12 : amount,
     amountText: isLength ? `${Math.round((amount / 12) * 1e4) / 1e4} ft (${feetInchesText(amount)})` : `${amount}`,
     pieces: isLength ? pieces.map((piece) => ({ ...piece, amount: piece.amount / 12 })) : pieces,
-    piecesText: piecesText(pieces),
+    piecesText: print.say(piecesText(pieces)),
     source: source && (source.confirmation === 'published' ? source.text : `${source.confirmation}: ${source.text}`),
-    note,
+    note: note && print.say(note),
   }
 }
 
@@ -98,21 +103,24 @@ const roundingText = (rounding: PayRounding): string =>
     : `Paid to the nearest ${rounding}, halves upward.`
 
 /** One line for each panel, since rail carries its marks panel by panel; bundles of everything else. */
-function materialLines({ panels, posts, blocks, bolts, ends }: Quantities): readonly MaterialLine[] {
+function materialLines({ panels, posts, blocks, bolts, ends }: Quantities, print: Print): readonly MaterialLine[] {
   const toOrder = ({ id, amount }: Quantity): boolean => amount > 0 && !/\/(standing|hung)\//.test(id)
   return [
-    ...panels
-      .filter(toOrder)
-      .flatMap(({ name, pieces }) =>
-        pieces.map(
-          ({ what, amount }): MaterialLine => ({ item: name, count: amount, where: what, marks: ['heat', 'coating'] }),
-        ),
+    ...panels.filter(toOrder).flatMap(({ name, pieces }) =>
+      pieces.map(
+        ({ what, amount }): MaterialLine => ({
+          item: print.say(name),
+          count: amount,
+          where: print.say(what),
+          marks: ['heat', 'coating'],
+        }),
       ),
+    ),
     ...[...ends, ...posts, blocks, ...bolts.filter(({ id }) => id.startsWith('bolts/'))].filter(toOrder).map(
       ({ name, amount, pieces }): MaterialLine => ({
-        item: name,
+        item: print.say(name),
         count: amount,
-        where: piecesText(pieces),
+        where: print.say(piecesText(pieces)),
         marks: ['bundle'],
       }),
     ),

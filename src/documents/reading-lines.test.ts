@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { instruments } from '../core/measurement/instruments.ts'
 import type { Answer, Reading } from '../core/measurement/reading.ts'
 import { exactLength } from '../core/units/exact-length.ts'
+import { english } from '../words/english.ts'
 import { readingLine } from './reading-lines.ts'
 
 const reading = (answer: Answer): Reading => ({
@@ -26,7 +27,7 @@ const length = (value: number, unit: 'in' | 'mm' | 'ft', resolution: number | nu
   resolution: resolution === null ? null : exactLength(resolution, unit),
 })
 
-const input = { instruments, judgement: { withoutEffect: [] } }
+const input = { instruments, judgement: { withoutEffect: [] }, print: english(null) }
 const answerOf = (answer: Answer): string => readingLine(reading(answer), undefined, input).answer
 
 describe('readingLine', () => {

@@ -7,6 +7,7 @@ import { sideText } from '../core/verdicts/describe-reason.ts'
 import type { Judgement, WithoutEffect } from '../core/verdicts/verdict.ts'
 import { describeWithoutEffect } from '../core/verdicts/without-effect.ts'
 import { lengthToText } from '../formats/written-length.ts'
+import type { Print } from '../words/print.ts'
 import { timeText } from './printed-time.ts'
 
 /** One reading in words. */
@@ -35,23 +36,25 @@ export interface ReadingLine {
 export interface LineInput {
   readonly instruments: readonly Instrument[]
   readonly judgement: Pick<Judgement, 'withoutEffect'>
+  readonly print: Print
 }
 
 /** @param requirement the one it answers, whose choices give the answer its words */
 export function readingLine(
   reading: Reading,
   requirement: Requirement | undefined,
-  { instruments, judgement }: LineInput,
+  { instruments, judgement, print }: LineInput,
 ): ReadingLine {
   const { id, of, by, where, photos, together, uncertainty } = reading
+  const instrument = instruments.find((one) => one.id === reading.instrument)
   const vain = judgement.withoutEffect.filter((one) => one.reading === id)
   const counting = (kind: WithoutEffect['kind'], names: string | null): string | null =>
     vain.some((one) => one.kind === kind) ? null : names
   return {
     id,
     of,
-    answer: `${answerText(reading.answer, requirement)}${lacksSide(reading) ? ', side not stated' : ''}`,
-    instrument: instruments.find((instrument) => instrument.id === reading.instrument)?.name ?? reading.instrument,
+    answer: `${answerText(reading.answer, requirement, print)}${lacksSide(reading) ? ', side not stated' : ''}`,
+    instrument: instrument === undefined ? reading.instrument : print.say(instrument.name),
     uncertainty: uncertainty === null ? null : `u = ${lengthText(uncertainty.value, uncertainty.unit)} (k = 1), stated`,
     by,
     at: timeText(reading.at),
@@ -59,18 +62,19 @@ export function readingLine(
     photos,
     corrects: counting('correction', reading.corrects),
     rechecks: counting('recheck', reading.rechecks),
-    withoutEffect: vain.map(describeWithoutEffect),
+    withoutEffect: vain.map((one) => print.say(describeWithoutEffect(one))),
     together,
   }
 }
 
-function answerText(answer: Answer, requirement: Requirement | undefined): string {
+function answerText(answer: Answer, requirement: Requirement | undefined, print: Print): string {
   switch (answer.kind) {
     case 'length':
       return writtenText(answer)
     case 'choice': {
       const choices = requirement?.look.kind === 'choose' ? requirement.look.choices : []
-      return choices.find(({ id }) => id === answer.choice)?.label ?? answer.choice
+      const choice = choices.find(({ id }) => id === answer.choice)
+      return choice === undefined ? answer.choice : print.say(choice.label)
     }
     case 'confirmed':
       return answer.yes ? 'confirmed' : 'not confirmed'

@@ -1,5 +1,4 @@
 import { correctionsIn } from '../core/measurement/corrections.ts'
-import type { Requirement } from '../core/requirements/requirement.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import { describeAcceptance, setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
@@ -134,7 +133,7 @@ export function recordContents(
   printing: Printing,
   { signed, photos, photosHere }: RecordSide,
 ): RecordContents {
-  const { run, judgement, requirements } = input
+  const { run, judgement, requirements, print } = input
   const sources = sourceLines(requirements)
   const lines = requirementLines(input, sources)
   const covered = new Set(requirements.filter(({ hold }) => hold).map(({ id }) => id))
@@ -144,7 +143,7 @@ export function recordContents(
     facts: runFacts(input),
     acceptance: {
       kind: judgement.acceptance.kind,
-      text: describeAcceptance(judgement.acceptance),
+      text: print.say(describeAcceptance(judgement.acceptance)),
       means: acceptanceText(input),
     },
     setAside: setAsideLines(input),
@@ -157,8 +156,8 @@ export function recordContents(
     findings: judgement.findings.map(({ place, what, remedy, requirements }, i) => ({
       number: i + 1,
       place: placeLine(input, place),
-      what,
-      remedy,
+      what: print.say(what),
+      remedy: print.say(remedy),
       requirements,
     })),
     rechecks: recheckLines(input),
@@ -167,12 +166,12 @@ export function recordContents(
     requirements: lines.filter(({ id }) => !covered.has(id)),
     ...otherReadings(input, lines),
     withoutEffect: withoutEffectLines(input),
-    unconfirmed: unconfirmedLines(requirements, sources),
+    unconfirmed: unconfirmedLines(input, sources),
     sources,
-    unusual: input.unusual.map(describeUnusual),
-    cautions,
+    unusual: input.unusual.map((one) => print.say(describeUnusual(one))),
+    cautions: cautions.map(print.say),
     photos: photoLines(lines, input.readings, photos, photosHere),
-    signed: signed.map(signatureLine),
+    signed: signed.map((one) => signatureLine(one, print)),
     signatures: ['Contractor', 'Inspector', 'Engineer'],
     hash: printing.hash,
     hashOf: 'SHA-256 of run file, sheets in use, readings and decision rule as canonical JSON',
@@ -208,11 +207,14 @@ function acceptanceText({ judgement }: RecordInput): string {
   }
 }
 
-function setAsideLines({ judgement, requirements }: RecordInput): readonly SetAsideLine[] {
-  const must = new Map(requirements.map((requirement) => [requirement.id, requirement.must]))
+function setAsideLines({ judgement, requirements, print }: RecordInput): readonly SetAsideLine[] {
+  const must = new Map(requirements.map((requirement) => [requirement.id, print.say(requirement.must)]))
   const lines = setAsideIn(judgement.verdicts).map((aside) => ({ ...aside, must: must.get(aside.requirement)! }))
   return groupBy(lines, (line) => [line.must, line.because, line.by].join('\n')).map((group) => ({
-    places: placesText(group.map(({ place }) => place)),
+    places: placesText(
+      group.map(({ place }) => place),
+      print,
+    ),
     must: group[0].must,
     because: group[0].because,
     by: group[0].by,
@@ -238,12 +240,12 @@ function withoutEffectLines(input: RecordInput): readonly WithoutEffectLine[] {
   return input.judgement.withoutEffect.map((one) => {
     const reading = byId.get(one.reading)!
     const requirement = input.requirements.find(({ id }) => id === reading.of)
-    return { reading: readingLine(reading, requirement, input), what: describeWithoutEffect(one) }
+    return { reading: readingLine(reading, requirement, input), what: input.print.say(describeWithoutEffect(one)) }
   })
 }
 
-function unprovenLines({ judgement, requirements }: RecordInput): readonly UnprovenLine[] {
-  const must = new Map(requirements.map((requirement) => [requirement.id, requirement.must]))
+function unprovenLines({ judgement, requirements, print }: RecordInput): readonly UnprovenLine[] {
+  const must = new Map(requirements.map((requirement) => [requirement.id, print.say(requirement.must)]))
   const missing = new Set(
     judgement.verdicts
       .filter(({ because }) => because.kind === 'readings missing')
@@ -254,10 +256,13 @@ function unprovenLines({ judgement, requirements }: RecordInput): readonly Unpro
     place,
     must: must.get(requirement)!,
     // Which ones are missing stands with the requirement itself.
-    why: missing.has(requirement) ? 'no reading, and not all of those from which it could be computed' : why,
+    why: missing.has(requirement) ? 'no reading, and not all of those from which it could be computed' : print.say(why),
   }))
   return groupBy(lines, (line) => `${line.must}\n${line.why}`).map((group) => ({
-    places: placesText(group.map(({ place }) => place)),
+    places: placesText(
+      group.map(({ place }) => place),
+      print,
+    ),
     must: group[0].must,
     why: group[0].why,
     requirements: group.map(({ id }) => id),
@@ -291,15 +296,18 @@ function otherReadings(
 }
 
 function unconfirmedLines(
-  requirements: readonly Requirement[],
+  { requirements, print }: RecordInput,
   sources: readonly SourceLine[],
 ): readonly UnconfirmedLine[] {
   const unconfirmed = requirements.filter(({ confirmation }) => confirmation === 'from memory')
   return groupBy(unconfirmed, ({ must, sheet, source }) => [must, sheet, source.title].join('\n')).map((group) => {
     const { must, sheet, sheetVersion, source } = group[0]
     return {
-      must,
-      places: placesText(group.map(({ place }) => place)),
+      must: print.say(must),
+      places: placesText(
+        group.map(({ place }) => place),
+        print,
+      ),
       sheet: `${sheet} ${sheetVersion}`,
       source: sources.find(({ title, edition }) => title === source.title && edition === source.edition)!.number,
       requirements: group.map(({ id }) => id),

@@ -10,6 +10,7 @@ import { exactLength } from '../core/units/exact-length.ts'
 import { judgeRun } from '../core/verdicts/judge-run.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
 import { shippedSheets } from '../sheets/shipped-sheets.ts'
+import { english } from '../words/english.ts'
 import type { RecordInput } from './record-input.ts'
 
 const cited = { source: 'practice', confirmation: 'common practice' } as const
@@ -82,7 +83,7 @@ export function sampleInput(
   const requirements = deriveRequirements(model)
   const readings = readingsOf(requirements)
   const judgement = judgeRun(model, requirements, readings, { rule: run.decisionRule, instruments })
-  return { run, model, requirements, readings, judgement, unusual: [], instruments }
+  return { run, model, requirements, readings, judgement, unusual: [], instruments, print: english(null) }
 }
 
 /** One reading of each requirement, all of them right; measured lengths at the nominal, else well inside the limit. */

@@ -5,6 +5,7 @@ import type { RunModel } from '../core/requirements/run-model.ts'
 import type { Judgement } from '../core/verdicts/verdict.ts'
 import type { Unusual } from '../formats/range/unusual.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import type { Print } from '../words/print.ts'
 
 /** A judged run: all that the documents of a run are written from. */
 export interface RecordInput {
@@ -19,6 +20,8 @@ export interface RecordInput {
   readonly unusual: readonly Unusual[]
   /** Every instrument that a reading may name. */
   readonly instruments: readonly Instrument[]
+  /** Says the words of the model in the document's language. */
+  readonly print: Print
 }
 
 /** What a document says of itself. The same input and printing give the same bytes. */

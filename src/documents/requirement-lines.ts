@@ -7,6 +7,7 @@ import type { Reading } from '../core/measurement/reading.ts'
 import type { Place, RecordRule, Requirement } from '../core/requirements/requirement.ts'
 import { describeReason, valueText } from '../core/verdicts/describe-reason.ts'
 import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
+import type { Print } from '../words/print.ts'
 import { groupBy } from './group-by.ts'
 import { alongText, numberedText, stationOf } from './places-text.ts'
 import { type ReadingLine, readingLine } from './reading-lines.ts'
@@ -77,32 +78,39 @@ function requirementLine(
   number: number,
 ): RequirementLine {
   const { id, must, sheet, sheetVersion, source, confirmation } = requirement
+  const { print } = input
   return {
     number,
     id,
     place: placeLine(input, requirement.place),
-    must,
-    limit: limitText(requirement),
+    must: print.say(must),
+    limit: limitText(requirement, print),
     readings: used.filter((reading) => reading.of === id).map((reading) => readingLine(reading, requirement, input)),
-    derived: derivedLine(verdict, used, input.model.layout.posts),
+    derived: derivedLine(input, verdict, used),
     verdict: verdict.verdict,
     // Why it was set aside stands in the reading.
     reason:
-      verdict.because.kind === 'set aside' ? `set aside by ${verdict.because.by}` : describeReason(verdict.because),
+      verdict.because.kind === 'set aside'
+        ? `set aside by ${verdict.because.by}`
+        : print.say(describeReason(verdict.because)),
     sheet: `${sheet} ${sheetVersion}`,
     source: sources.find(({ title, edition }) => title === source.title && edition === source.edition)!.number,
     confirmation,
   }
 }
 
-function derivedLine({ because }: Verdict, used: readonly Reading[], posts: readonly LayoutPost[]): DerivedLine | null {
+function derivedLine(
+  { model, print }: RecordInput,
+  { because }: Verdict,
+  used: readonly Reading[],
+): DerivedLine | null {
   if (because.kind === 'criteria' || because.kind === 'crashworthy') return { value: 'from the run file', from: null }
   if (because.kind !== 'measured' || !because.computed) return null
   const from = `computed from ${measuredPlaces(
     used.map(({ of }) => of),
-    posts,
+    model.layout.posts,
   )}`
-  return { value: valueText(because), from }
+  return { value: print.say(valueText(because)), from }
 }
 
 /** `lateral offset at posts 1 to 5`, from what was measured, such as `post-3/lateral-offset`. */
@@ -124,8 +132,8 @@ function measuredPlaces(measured: readonly string[], posts: readonly LayoutPost[
     .join('; ')
 }
 
-export const placeLine = ({ run, model }: RecordInput, place: Place): PlaceLine => ({
-  name: place.name,
+export const placeLine = ({ run, model, print }: RecordInput, place: Place): PlaceLine => ({
+  name: print.place(place),
   along: alongText(run, place.alongInches),
   station: stationOf(run, model.layout.postOneAtInches + place.alongInches),
 })
@@ -141,19 +149,19 @@ function recordText(rule: RecordRule): string {
   }
 }
 
-function limitText({ look }: Requirement): string {
+function limitText({ look }: Requirement, print: Print): string {
   switch (look.kind) {
     case 'measure':
-      return limitsText(look.limits)
+      return print.say(limitsText(look.limits))
     case 'choose':
       return look.choices
         .filter(({ right }) => right)
-        .map(({ label }) => label)
+        .map(({ label }) => print.say(label))
         .join(' or ')
     case 'confirm':
       return 'confirmed on sight'
     case 'record':
-      return recordText(look.rule)
+      return print.say(recordText(look.rule))
     default:
       return look satisfies never
   }

@@ -2,6 +2,7 @@ import type { EndSheet, HardwareSheet } from '../core/hardware/hardware-sheet.ts
 import { testText } from '../core/hardware/test-text.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
 import type { DecisionRule } from '../core/verdicts/verdict.ts'
+import type { Print } from '../words/print.ts'
 import { alongText, joinWords, stationOf } from './places-text.ts'
 import { instantOf, timeText } from './printed-time.ts'
 import type { RecordInput } from './record-input.ts'
@@ -23,7 +24,7 @@ export interface SheetLine {
 }
 
 /** What identifies the run, for the head of any document of it. */
-export function runFacts({ run, model, readings }: RecordInput): readonly Fact[] {
+export function runFacts({ run, model, readings, print }: RecordInput): readonly Fact[] {
   const { road } = run
   const { posts, panels, postOneAtInches } = model.layout
   const last = posts.at(-1)
@@ -45,7 +46,10 @@ export function runFacts({ run, model, readings }: RecordInput): readonly Fact[]
     ['Size', `${posts.length} posts, ${panels.length} panels, ${alongText(run, rail)} of rail`],
     ['Readings', readingsText(readings)],
   ]
-  return facts.map(([name, value]) => ({ name, value: value ?? 'not said' }))
+  return facts.map(([name, value]) => ({
+    name: print.say(name),
+    value: value !== null && name === 'Route' ? print.theirs(value) : print.say(value ?? 'not said'),
+  }))
 }
 
 /** `152 by J. Okafor and T. Alvarez, 2016-05-09 08:20 to 2016-05-12 10:05` */
@@ -58,27 +62,27 @@ function readingsText(readings: RecordInput['readings']): string {
 }
 
 /** The sheets of the system and the ends in walking order. */
-export function sheetLines({ model }: Pick<RecordInput, 'model'>): readonly SheetLine[] {
+export function sheetLines({ model, print }: Pick<RecordInput, 'model' | 'print'>): readonly SheetLine[] {
   return [
-    endLine('First end, upstream', model.first),
-    sheetLine('Run', model.system),
-    endLine('Second end, downstream', model.second),
+    endLine('First end, upstream', model.first, print),
+    sheetLine('Run', model.system, print),
+    endLine('Second end, downstream', model.second, print),
   ]
 }
 
-function endLine(role: string, end: RunEnd): SheetLine {
-  if (end.kind === 'unit') return sheetLine(role, end.sheet)
+function endLine(role: string, end: RunEnd, print: Print): SheetLine {
+  if (end.kind === 'unit') return sheetLine(role, end.sheet, print)
   const name = `Goes on from a splice that stands, at ${end.position === 'post' ? 'a post' : 'midspan'}`
   return { role, name, id: '', version: '', criteria: '', notice: '' }
 }
 
-const sheetLine = (role: string, sheet: HardwareSheet | EndSheet): SheetLine => ({
+const sheetLine = (role: string, sheet: HardwareSheet | EndSheet, print: Print): SheetLine => ({
   role,
-  name: sheet.name,
+  name: print.say(sheet.name),
   id: sheet.id,
   version: sheet.version,
-  criteria: criteriaText(sheet),
-  notice: sheet.notice,
+  criteria: print.say(criteriaText(sheet)),
+  notice: print.say(sheet.notice),
 })
 
 function criteriaText({ criteria }: HardwareSheet): string {

@@ -4,6 +4,7 @@ import type { Drawing } from '../drawing/drawing.ts'
 import type { EntryOf } from '../formats/entry/entry-kinds.ts'
 import type { SignOff } from '../formats/entry/sign-off.ts'
 import { boxHeight, nameLine } from '../formats/entry/signature.ts'
+import type { Print } from '../words/print.ts'
 import { timeText } from './printed-time.ts'
 
 export interface SignedVersion {
@@ -35,12 +36,15 @@ export interface SignatureLine {
   readonly standing: string
 }
 
-export const signatureLine = ({ version, signed, readingsSince, isCurrent }: SignedVersion): SignatureLine => ({
+export const signatureLine = (
+  { version, signed, readingsSince, isCurrent }: SignedVersion,
+  print: Print,
+): SignatureLine => ({
   version,
   name: signed.body.name,
   role: signed.body.role,
   at: timeText(signed.capturedAt),
-  acceptance: describeAcceptance(signed.body.acceptance),
+  acceptance: print.say(describeAcceptance(signed.body.acceptance)),
   unproven: signed.body.unproven.length,
   statement: signed.body.statement,
   isTyped: signed.body.signature.kind === 'typed',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { stakeRun } from '../core/staking/stake-run.ts'
 import { straightFrame } from '../core/staking/staking-frame.ts'
 import { feet, metres } from '../core/units/quantity.ts'
+import { english } from '../words/english.ts'
 import { sampleInput } from './record-fixtures.ts'
 import { stakeListContents, stationText } from './stake-list-contents.ts'
 
@@ -10,7 +11,7 @@ describe('the stake list', () => {
   const frame = straightFrame({ datumStation: feet(20_840), offset: feet(12), side: 'right', direction: 1 })
   const staking = stakeRun(model, frame)
   if (!staking.ok) throw new Error(staking.error.kind)
-  const contents = stakeListContents(run, staking.value, frame, 'foot')
+  const contents = stakeListContents(run, staking.value, frame, 'foot', english(null))
 
   it('has a line for each post, in the unit it names', () => {
     expect(contents.stakes.map(({ point }) => point)).toEqual(model.layout.posts.map(({ number }) => number))

@@ -6,6 +6,7 @@ import { exactLength } from '../core/units/exact-length.ts'
 import { type Metres, metres } from '../core/units/quantity.ts'
 import { printStation } from '../core/units/station.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import type { Print } from '../words/print.ts'
 import { alongText } from './places-text.ts'
 
 /** What a crew sets out from: every stake with its distances, in one unit of coordinates, for any writer. */
@@ -45,12 +46,13 @@ export function stakeListContents(
   { stakes, closure }: Staking,
   frame: StakingFrame,
   unit: GroundUnit,
+  print: Print,
 ): StakeListContents {
   return {
     title: 'Stake list',
     run: run.name,
     unit,
-    stakes: stakes.map((stake) => stakeLine(run, stake, frame, unit)),
+    stakes: stakes.map((stake) => stakeLine(run, stake, frame, unit, print)),
     closure: `Station and offset, and following the rail from post 1, meet at the last stake to ${millimetres(closure.atLast)} and everywhere to ${millimetres(closure.largest)}.`,
     notes: [
       'Each point is the face of rail square to the centre of its post.',
@@ -65,12 +67,18 @@ export function stakeListContents(
   }
 }
 
-function stakeLine(run: Pick<RunFile, 'units'>, stake: Stake, frame: StakingFrame, unit: GroundUnit): StakeLine {
+function stakeLine(
+  run: Pick<RunFile, 'units'>,
+  stake: Stake,
+  frame: StakingFrame,
+  unit: GroundUnit,
+  print: Print,
+): StakeLine {
   const number = (length: Metres): number => Math.round(groundFromMetres(length, unit) * 1e4) / 1e4 + 0
   return {
     point: stake.point,
     code: stake.code,
-    purpose: stake.purpose,
+    purpose: print.say(stake.purpose),
     along: alongText(run, stake.alongInches),
     station: stationText(stake.station, frame, unit),
     offset: number(stake.offset),

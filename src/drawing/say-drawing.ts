@@ -1,3 +1,5 @@
+import { inBothUnits, inOneUnit } from '../words/in-both-units.ts'
+import type { Print } from '../words/print.ts'
 import type { Said } from '../words/said.ts'
 import type { Drawing, Item, Text } from './drawing.ts'
 import { boxRound, fitParagraphs, isIn, type Paragraph, sizeOf } from './fit-paragraphs.ts'
@@ -5,12 +7,16 @@ import { boxRound, fitParagraphs, isIn, type Paragraph, sizeOf } from './fit-par
 type Say = (sentence: string) => Said
 
 /**
- * The drawing with every word of it said by `say`: texts, dimensions, names of groups, title and description.
+ * The drawing with the prose in it said by `print`: texts, dimensions, names of groups, title and description. A length
+ * that is given in the other system has its own beside it in a sentence, and gives way to it where it stands alone, as
+ * at a dimension line.
  *
  * Lines into which one sentence is broken are said as one and broken anew. A text that grows is made smaller where it
  * would otherwise touch another or leave its frame. Nothing but texts changes.
  */
-export function sayDrawing(drawing: Drawing, say: Say): Drawing {
+export function sayDrawing(drawing: Drawing, print: Print): Drawing {
+  if (print.language === 'en' && print.units !== 'metric') return drawing
+  const say = sayBy(print)
   const paragraphs: Paragraph[] = []
   const items = sayItems(drawing.items, '', drawing, say, paragraphs)
   const fitted = fitParagraphs(paragraphs, drawing)
@@ -21,6 +27,15 @@ export function sayDrawing(drawing: Drawing, say: Say): Drawing {
     items: withFitted(items, fitted),
   }
 }
+
+const sayBy =
+  ({ prose, units }: Print): Say =>
+  (sentence) => {
+    const { text, left } = prose(sentence)
+    if (units === null) return { text, left }
+    const isAlone = !/\p{L}/u.test(text.replaceAll(/\b(?:in|ft|mm|m)\b/g, ''))
+    return { text: isAlone ? inOneUnit(text, units) : inBothUnits(text, units), left }
+  }
 
 /** Texts as they were, the first of a paragraph standing for all of it; the rest of the items said. */
 function sayItems(items: readonly Item[], title: string, drawing: Drawing, say: Say, found: Paragraph[]): Item[] {

@@ -23,6 +23,7 @@ import type {
 } from '../formats/ifc/ifc-run.ts'
 import { drawnSizes } from '../formats/ifc/rail-shapes.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
+import type { Print } from '../words/print.ts'
 import type { PlacedRun } from './place-run.ts'
 import type { RequiredRun } from './require-run.ts'
 
@@ -31,11 +32,18 @@ interface Source {
   readonly placed: PlacedRun
   /** Of stations, offsets and heights. */
   readonly unit: GroundUnit
+  readonly print: Print
 }
 
 /** A placed run as a building model holds it. @param system null where the coordinates belong to no known one */
-export function ifcRun(run: RequiredRun, placed: PlacedRun, unit: GroundUnit, system: ReferenceSystem | null): IfcRun {
-  const source = { run, placed, unit }
+export function ifcRun(
+  run: RequiredRun,
+  placed: PlacedRun,
+  unit: GroundUnit,
+  system: ReferenceSystem | null,
+  print: Print,
+): IfcRun {
+  const source = { run, placed, unit, print }
   const { name, road } = run.run
   const alignment = system === null ? besideRun(placed) : placed.frame.alignment
   return {
@@ -201,10 +209,14 @@ function panels(source: Source): readonly IfcPanel[] {
 function findings(source: Source): readonly IfcFinding[] {
   return source.placed.findings.map(({ finding, at }) => ({
     id: `finding-${finding.id}`,
-    name: finding.place.name,
-    description: finding.what,
+    name: source.print.place(finding.place),
+    description: source.print.say(finding.what),
     at: onGround(source.placed, at),
-    properties: [...text('What', finding.what), ...text('Remedy', finding.remedy), ...placeProperties(source, at)],
+    properties: [
+      ...text('What', source.print.say(finding.what)),
+      ...text('Remedy', source.print.say(finding.remedy)),
+      ...placeProperties(source, at),
+    ],
   }))
 }
 

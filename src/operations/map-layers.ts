@@ -3,20 +3,21 @@ import { groundFromMetres } from '../core/staking/ground-unit.ts'
 import type { RailPlace } from '../core/staking/locate-rail.ts'
 import { stationText } from '../documents/stake-list-contents.ts'
 import type { MapField, MapLayer } from '../formats/map/map-layer.ts'
+import type { Print } from '../words/print.ts'
 import type { PlacedRun } from './place-run.ts'
 import type { RequiredRun } from './require-run.ts'
 
 /** Run, posts and findings as layers of a map; stations, offsets and heights are in `unit`. */
-export const mapLayers = (run: RequiredRun, placed: PlacedRun, unit: GroundUnit): readonly MapLayer[] => [
-  runLayer(run, placed),
-  postLayer(run, placed, unit),
-  findingLayer(placed, unit),
+export const mapLayers = (run: RequiredRun, placed: PlacedRun, unit: GroundUnit, print: Print): readonly MapLayer[] => [
+  runLayer(run, placed, print),
+  postLayer(run, placed, unit, print),
+  findingLayer(placed, unit, print),
 ]
 
 const text = (name: string): MapField => ({ name, type: 'text' })
 const number = (name: string): MapField => ({ name, type: 'number' })
 
-function runLayer({ run, model }: RequiredRun, { rail }: PlacedRun): MapLayer {
+function runLayer({ run, model }: RequiredRun, { rail }: PlacedRun, print: Print): MapLayer {
   const inches = model.layout.panels.reduce((sum, panel) => sum + panel.inches, 0)
   return {
     name: 'run',
@@ -39,7 +40,7 @@ function runLayer({ run, model }: RequiredRun, { rail }: PlacedRun): MapLayer {
           run.name,
           run.road.route,
           run.road.side,
-          model.system.name,
+          print.say(model.system.name),
           inches / 12,
           model.layout.posts.length,
           model.layout.panels.length,
@@ -69,7 +70,7 @@ function placeValues(place: RailPlace, { frame }: PlacedRun, unit: GroundUnit) {
   ]
 }
 
-function postLayer({ model }: RequiredRun, placed: PlacedRun, unit: GroundUnit): MapLayer {
+function postLayer({ model }: RequiredRun, placed: PlacedRun, unit: GroundUnit, print: Print): MapLayer {
   return {
     name: 'posts',
     title: 'Posts, at the face of rail',
@@ -80,13 +81,20 @@ function postLayer({ model }: RequiredRun, placed: PlacedRun, unit: GroundUnit):
       return {
         id,
         points: [stake.position],
-        values: [post, kind, block ? 'yes' : 'no', state, stake.purpose, ...placeValues(stake, placed, unit)],
+        values: [
+          post,
+          print.say(kind),
+          block ? 'yes' : 'no',
+          state,
+          print.say(stake.purpose),
+          ...placeValues(stake, placed, unit),
+        ],
       }
     }),
   }
 }
 
-function findingLayer(placed: PlacedRun, unit: GroundUnit): MapLayer {
+function findingLayer(placed: PlacedRun, unit: GroundUnit, print: Print): MapLayer {
   return {
     name: 'findings',
     title: 'Findings, where they lie along the rail',
@@ -95,7 +103,12 @@ function findingLayer(placed: PlacedRun, unit: GroundUnit): MapLayer {
     features: placed.findings.map(({ finding, at }) => ({
       id: `finding-${finding.id}`,
       points: [at.position],
-      values: [finding.place.name, finding.what, finding.remedy, ...placeValues(at, placed, unit)],
+      values: [
+        print.place(finding.place),
+        print.say(finding.what),
+        print.say(finding.remedy),
+        ...placeValues(at, placed, unit),
+      ],
     })),
   }
 }

@@ -4,17 +4,22 @@ import type { Requirement } from '../core/requirements/requirement.ts'
 import { describeReason } from '../core/verdicts/describe-reason.ts'
 import { describeAcceptance, setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Verdict } from '../core/verdicts/verdict.ts'
+import type { Print } from '../words/print.ts'
+import type { DirectionReport, NeedReport } from './compute-need.ts'
 import { explainLayout } from './explain-layout.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { LaidOut } from './lay-out-run.ts'
 import type { RequiredRun } from './require-run.ts'
 
 /** What `lapwise layout --json` prints; inches along the rail from the centre of post 1 of the first end. */
-export function layoutOutput(laid: LaidOut) {
+export function layoutOutput(laid: LaidOut, print: Print) {
   return {
-    runs: laid.layouts.map((layout) => ({ ...pieces(layout), why: explainLayout(layout, laid.request) })),
+    runs: laid.layouts.map((layout) => ({
+      ...pieces(layout),
+      why: explainLayout(layout, laid.request).map(print.say),
+    })),
     more: laid.more,
-    refused: laid.refused.map((reason) => ({ reason })),
+    refused: laid.refused.map((reason) => ({ reason: print.say(reason) })),
   }
 }
 
@@ -47,30 +52,31 @@ function pieces(layout: Layout) {
 }
 
 /** What `lapwise requirements --json` prints. */
-export function requirementsOutput(required: RequiredRun) {
+export function requirementsOutput(required: RequiredRun, print: Print) {
   return {
     run: required.run.name,
     layout: pieces(required.model.layout),
-    requirements: required.requirements.map(requirementOutput),
+    requirements: required.requirements.map((one) => requirementOutput(one, print)),
   }
 }
 
-function requirementOutput(requirement: Requirement) {
+function requirementOutput(requirement: Requirement, print: Print) {
   const { look } = requirement
   return {
     id: requirement.id,
-    place: requirement.place.name,
+    place: print.place(requirement.place),
     alongInches: requirement.place.alongInches,
-    must: requirement.must,
+    must: print.say(requirement.must),
     look: look.kind,
-    limits: look.kind === 'measure' ? { ...look.limits, text: limitsText(look.limits) } : null,
-    choices: look.kind === 'choose' ? look.choices : null,
+    limits: look.kind === 'measure' ? { ...look.limits, text: print.say(limitsText(look.limits)) } : null,
+    choices:
+      look.kind === 'choose' ? look.choices.map((choice) => ({ ...choice, label: print.say(choice.label) })) : null,
     computedFrom: look.kind === 'measure' ? look.orFrom : null,
     hold: requirement.hold,
     maySetAside: requirement.maySetAside,
-    how: requirement.how,
-    why: requirement.why,
-    remedy: requirement.remedy,
+    how: print.say(requirement.how),
+    why: print.say(requirement.why),
+    remedy: print.say(requirement.remedy),
     figure: requirement.figure,
     sheet: requirement.sheet,
     sheetVersion: requirement.sheetVersion,
@@ -80,38 +86,70 @@ function requirementOutput(requirement: Requirement) {
 }
 
 /** What `lapwise judge --json` prints; margins in the unit of the limit. */
-export function judgeOutput(judged: JudgedRun) {
+export function judgeOutput(judged: JudgedRun, print: Print) {
   const { acceptance, verdicts, findings, unproven } = judged.judgement
   return {
-    acceptance: describeAcceptance(acceptance),
-    setAside: setAsideIn(verdicts).map(({ place, ...aside }) => ({ ...aside, place: place.name })),
+    acceptance: print.say(describeAcceptance(acceptance)),
+    setAside: setAsideIn(verdicts).map(({ place, ...aside }) => ({ ...aside, place: print.place(place) })),
     rule: judged.run.decisionRule,
-    verdicts: verdicts.map(verdictOutput),
-    findings: findings.map(({ place, ...finding }) => ({
-      place: place.name,
+    verdicts: verdicts.map((one) => verdictOutput(one, print)),
+    findings: findings.map(({ place, id, what, remedy, ...finding }) => ({
+      place: print.place(place),
       alongInches: place.alongInches,
+      id,
+      what: print.say(what),
+      remedy: print.say(remedy),
       ...finding,
     })),
-    unproven: unproven.map(({ requirement, place, why }) => ({ requirement, place: place.name, why })),
+    unproven: unproven.map(({ requirement, place, why }) => ({
+      requirement,
+      place: print.place(place),
+      why: print.say(why),
+    })),
     unusual: judged.unusual,
     unconfirmed: judged.unconfirmed.map(({ id, sheet }) => ({ requirement: id, sheet })),
   }
 }
 
-function verdictOutput({ requirement, place, verdict, because, readings, sheet, sheetVersion }: Verdict) {
+function verdictOutput({ requirement, place, verdict, because, readings, sheet, sheetVersion }: Verdict, print: Print) {
   const measured = because.kind === 'measured' ? because : null
   return {
     requirement,
-    place: place.name,
+    place: print.place(place),
     verdict,
     margin: measured?.margin ?? null,
     unit: measured?.unit ?? null,
     value: measured?.value ?? null,
     uncertainty: measured?.uncertainty ?? null,
     probability: measured?.probability ?? null,
-    reason: describeReason(because),
+    reason: print.say(describeReason(because)),
     readings,
     sheet,
     sheetVersion,
   }
 }
+
+/** What `lapwise need --json` prints. */
+export const needOutput = (report: NeedReport, print: Print) => ({
+  ...report,
+  approach: directionOutput(report.approach, print),
+  departure: report.departure === null ? null : directionOutput(report.departure, print),
+  checks: report.checks.map((check) => ({
+    ...check,
+    what: print.say(check.what),
+    limit: print.say(check.limit),
+    value: print.say(check.value),
+    source: print.say(check.source),
+    smallestChange: check.smallestChange === null ? null : print.say(check.smallestChange),
+  })),
+})
+
+const directionOutput = (need: DirectionReport, print: Print) => ({
+  ...need,
+  notes: need.notes.map((note) => ({ ...note, text: print.say(note.text) })),
+  sources: need.sources.map((one) => ({
+    ...one,
+    source: print.say(one.source),
+    ...(one.remark === undefined ? {} : { remark: print.say(one.remark) }),
+  })),
+})

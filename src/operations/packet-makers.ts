@@ -4,7 +4,6 @@ import type { GroundUnit } from '../core/staking/ground-unit.ts'
 import { asBuiltContents } from '../documents/as-built-contents.ts'
 import { crewSheetContents } from '../documents/crew-sheet-contents.ts'
 import { dailyReportContents } from '../documents/daily-report-contents.ts'
-import { type DocumentLanguage, english, spanish } from '../documents/document-language.ts'
 import { groupBy } from '../documents/group-by.ts'
 import { ticketsText } from '../documents/locate-ticket-text.ts'
 import { materialListContents } from '../documents/material-list-contents.ts'
@@ -20,6 +19,9 @@ import { figureFacts } from '../drawing/views/figures/figure-facts.ts'
 import { figureDrawing } from '../drawing/views/figures.ts'
 import type { StripInput } from '../drawing/views/strip/strip-input.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { english } from '../words/english.ts'
+import type { Print } from '../words/print.ts'
+import { spanish } from '../words/spanish.ts'
 import { dayInZone } from './day-in-zone.ts'
 import { dayReport } from './day-report.ts'
 import { entriesInForce } from './entries-in-force.ts'
@@ -62,35 +64,35 @@ interface Material extends PacketOptions {
 
 /** Every file that is made of the run, in the order of the packet. */
 export function packetMakers(judged: JudgedRun, material: Material): readonly PacketMaker[] {
-  const { page, lie, printedAt, author, hash, quantities, placed: stakes, place, sources } = material
-  const input = recordInput(judged)
-  const strip = stripInput(judged)
-  const printing = { page, lie, printedAt, author, hash, language: english }
+  const { page, lie, printedAt, author, hash, quantities, placed: stakes, place, sources, print } = material
+  const input = recordInput(judged, print)
+  const strip = stripInput(judged, print)
+  const printing = { page, lie, printedAt, author, hash, print }
   const stamp = { at: new Date(instantOf(printedAt)).toISOString(), author }
   const unit = place?.run.unit ?? lineUnit(judged)
-  const crewSheet = (language: DocumentLanguage): Promise<Uint8Array> =>
+  const crewSheet = (print: Print): Promise<Uint8Array> =>
     writeCrewSheet(
-      crewSheetContents(input, material.ticket ?? enteredTickets(judged, material)),
-      { ...strip, verdicts: null },
-      lapFigures(judged),
-      { ...printing, language },
+      crewSheetContents(recordInput(judged, print), material.ticket ?? enteredTickets(judged, material)),
+      { ...stripInput(judged, print), verdicts: null },
+      lapFigures(judged, print),
+      { ...printing, print },
     )
   return [
     // Crews on this work read both languages.
-    sure('crew-sheet.pdf', () => crewSheet(english)),
-    sure('crew-sheet-es.pdf', () => crewSheet(spanish)),
+    sure('crew-sheet.pdf', () => crewSheet(english(null))),
+    sure('crew-sheet-es.pdf', () => crewSheet(spanish(null))),
     sure('record.pdf', () => writeRecord(judged, material)),
     sure('as-built.pdf', () => writeAsBuilt(asBuiltContents(input), strip, printing)),
     sure('quantities.pdf', () => writeQuantities(quantities, printing)),
     sure('quantities.xlsx', () =>
-      writeRunWorkbook(judged, place && stakes && stakeList(judged, stakes, unit), quantities, stamp),
+      writeRunWorkbook(judged, place && stakes && stakeList(judged, stakes, unit, print), quantities, stamp, print),
     ),
     sure('material-list.pdf', () => writeMaterialList(materialListContents(quantities), printing)),
     ...dailyReports(judged, material).map(({ day, contents }) =>
       sure(`daily-report-${day}.pdf`, () => writeDailyReport(contents(), printing)),
     ),
-    sure('strip.svg', () => writeStrip(judged, 'web')[0]!),
-    ...viewFiles(judged, strip, author),
+    sure('strip.svg', () => writeStrip(judged, 'web', print)[0]!),
+    ...viewFiles(judged, strip, author, print),
     ...(stakes === null ? [] : stakeFiles(judged, stakes, material, stamp)),
     ...(stakes === null ? [] : mapFiles(judged, stakes, material, stamp)),
     sure('run.json', () => sources.run.bytes),
@@ -113,7 +115,7 @@ function enteredTickets({ run, model }: JudgedRun, { entries }: PacketOptions): 
 }
 
 /** One for each day on which something was read or a log was written. */
-function dailyReports(judged: JudgedRun, { entries, zone }: PacketOptions) {
+function dailyReports(judged: JudgedRun, { entries, zone, print }: PacketOptions) {
   const dayOf = dayInZone(zone)
   const days = [
     ...entriesInForce(entries.logs).map(({ body }) => body.day),
@@ -121,17 +123,22 @@ function dailyReports(judged: JudgedRun, { entries, zone }: PacketOptions) {
   ]
   return [...new Set(days)].sort().map((day) => ({
     day,
-    contents: () => dailyReportContents(judged, dayReport(judged, entries, day, dayOf), zone),
+    contents: () => dailyReportContents({ ...judged, print }, dayReport(judged, entries, day, dayOf), zone),
   }))
 }
 
 /** The run from above, in elevation and, for each end unit, in detail. */
-function viewFiles(judged: JudgedRun, { first, second }: StripInput, author: string): readonly PacketMaker[] {
+function viewFiles(
+  judged: JudgedRun,
+  { first, second }: StripInput,
+  author: string,
+  print: Print,
+): readonly PacketMaker[] {
   const details = [first, second].filter(({ sheet }) => sheet !== null)
   return [
-    sure('strip.dxf', () => writeRunViewDxf(judged, 'strip', author)[0]!),
-    sure('elevation.dxf', () => writeRunViewDxf(judged, 'elevation', author)[0]!),
-    ...details.map((_, i) => sure(`detail-${i + 1}.dxf`, () => writeRunViewDxf(judged, 'detail', author)[i]!)),
+    sure('strip.dxf', () => writeRunViewDxf(judged, 'strip', author, print)[0]!),
+    sure('elevation.dxf', () => writeRunViewDxf(judged, 'elevation', author, print)[0]!),
+    ...details.map((_, i) => sure(`detail-${i + 1}.dxf`, () => writeRunViewDxf(judged, 'detail', author, print)[i]!)),
   ]
 }
 
@@ -139,18 +146,18 @@ function viewFiles(judged: JudgedRun, { first, second }: StripInput, author: str
 function stakeFiles(
   judged: JudgedRun,
   stakes: PlacedRun,
-  { sources, place, sha256, stakes: columns }: Material,
+  { sources, place, sha256, stakes: columns, print }: Material,
   stamp: Stamp,
 ): readonly PacketMaker[] {
   const unit = place?.run.unit ?? lineUnit(judged)
-  const model = { system: place?.system ?? null, unit, sha256, stamp }
+  const model = { system: place?.system ?? null, unit, sha256, stamp, print }
   return [
     sure('stakes.csv', () => writeStakeCsv(stakes, { ...columns, unit })),
     ...(place === null
       ? []
       : [
           sure('stakes.xml', () => writeStakeXml(stakes, unit, stamp)),
-          sure('stakes.dxf', () => writeStakeDxf(judged, stakes, unit, stamp)),
+          sure('stakes.dxf', () => writeStakeDxf(judged, stakes, unit, stamp, print)),
         ]),
     { name: 'run.ifc', make: () => writeRunIfc(sources.run.name, judged, stakes, model) },
   ]
@@ -165,26 +172,26 @@ const photoFiles = (photos: readonly NamedPhoto[]): readonly PacketMaker[] =>
 function mapFiles(
   judged: JudgedRun,
   stakes: PlacedRun,
-  { sources, place }: Material,
+  { sources, place, print }: Material,
   stamp: Stamp,
 ): readonly PacketMaker[] {
   const { system = null, sqliteAt = null } = place ?? {}
   if (system === null) return []
   const file = sources.run.name
   return [
-    { name: 'run.geojson', make: () => writeRunGeoJson(file, judged, stakes, system) },
+    { name: 'run.geojson', make: () => writeRunGeoJson(file, judged, stakes, system, print) },
     {
       name: 'run.gpkg',
-      make: () => writeRunGeoPackage(file, judged, stakes, { system, sqliteAt, stamp }),
+      make: () => writeRunGeoPackage(file, judged, stakes, { system, sqliteAt, stamp, print }),
     },
   ]
 }
 
 /** One picture for each way in which the run's panels lap. */
-function lapFigures({ requirements, model }: JudgedRun): readonly Drawing[] {
+function lapFigures({ requirements, model }: JudgedRun, print: Print): readonly Drawing[] {
   const laps = requirements.filter(({ figure }) => figure === 'lap')
   return groupBy(laps, ({ must }) => must).map(([lap]) =>
-    figureDrawing('lap', figureFacts(lap, sheetNamed(model, lap.sheet))),
+    figureDrawing('lap', figureFacts(lap, sheetNamed(model, lap.sheet), print)),
   )
 }
 

@@ -2,6 +2,7 @@ import type { PageLie, PaperName } from '../drawing/paper.ts'
 import type { PointColumns } from '../formats/csv/write-points.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
+import type { Print } from '../words/print.ts'
 import type { AbsentPhotos, NamedPhoto } from './packet-photos.ts'
 import type { RunPlace } from './place-run.ts'
 import type { PayRule } from './write-exports.ts'
@@ -34,6 +35,8 @@ export interface PacketOptions {
   /** IANA name of the zone whose days the daily reports take, as `America/Denver`. */
   readonly zone: string
   readonly absentPhotos: AbsentPhotos
+  /** Of all documents but the crew sheet, which is made in every language. */
+  readonly print: Print
   /** Told of each file before it is made; the making goes on when it is done. */
   readonly progress: (step: PacketStep) => void | Promise<void>
 }

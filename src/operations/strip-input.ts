@@ -1,11 +1,12 @@
 import type { RunEnd } from '../core/layout/layout.ts'
 import { flareBends } from '../core/layout/run-flare.ts'
 import type { StripEnd, StripInput } from '../drawing/views/strip/strip-input.ts'
+import { leavingProse, type Print } from '../words/print.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { RequiredRun } from './require-run.ts'
 
-/** What a view of the run shows; the verdicts when it is judged. */
-export function stripInput(required: RequiredRun | JudgedRun): StripInput {
+/** What a view of the run shows, in the words of `print`; the verdicts when it is judged. */
+export function stripInput(required: RequiredRun | JudgedRun, print: Print): StripInput {
   const { run, request, model } = required
   const { road } = run
   return {
@@ -24,6 +25,7 @@ export function stripInput(required: RequiredRun | JudgedRun): StripInput {
       stations: road.datumStation === null ? '' : `datum at ${road.datumStation}`,
     },
     units: run.units === 'metric' ? 'metric' : 'feet and inches',
+    print: leavingProse(print),
     lateralExaggeration: 2,
   }
 }

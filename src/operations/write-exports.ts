@@ -21,6 +21,7 @@ import type { InputProblem } from '../formats/input-problem.ts'
 import { writePointsXml } from '../formats/landxml/write-points.ts'
 import { firstOutside, type MapLayer } from '../formats/map/map-layer.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
+import type { Print } from '../words/print.ts'
 import { ifcRun } from './ifc-run.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { mapLayers } from './map-layers.ts'
@@ -54,7 +55,13 @@ export function writeStakeXml({ staking }: PlacedRun, unit: GroundUnit, { at }: 
 }
 
 /** Stakes, rail, alignment and findings as a DXF plan at their own coordinates. */
-export function writeStakeDxf({ run }: RequiredRun, placed: PlacedRun, unit: GroundUnit, { author }: Stamp): string {
+export function writeStakeDxf(
+  { run }: RequiredRun,
+  placed: PlacedRun,
+  unit: GroundUnit,
+  { author }: Stamp,
+  print: Print,
+): string {
   const { alignment } = placed.frame
   const stations = placed.rail.map(({ station }) => station)
   const margin = metres(10)
@@ -68,8 +75,8 @@ export function writeStakeDxf({ run }: RequiredRun, placed: PlacedRun, unit: Gro
     alignment: beside.ok ? beside.value : [],
     findings: placed.findings.map(({ finding, at }, i) => ({
       number: i + 1,
-      place: finding.place.name,
-      what: finding.what,
+      place: print.place(finding.place),
+      what: print.say(finding.what),
       position: at.position,
     })),
   })
@@ -82,8 +89,9 @@ export function writeRunGeoJson(
   run: RequiredRun,
   placed: PlacedRun,
   system: ReferenceSystem,
+  print: Print,
 ): Result<string, Problems> {
-  const layers = layersWithin(file, run, placed, system)
+  const layers = layersWithin(file, run, placed, system, print)
   return layers.ok ? ok(writeGeoJson(layers.value, system)) : layers
 }
 
@@ -92,10 +100,15 @@ export async function writeRunGeoPackage(
   file: string,
   run: RequiredRun,
   placed: PlacedRun,
-  options: { readonly system: ReferenceSystem; readonly sqliteAt: string | null; readonly stamp: Stamp },
+  options: {
+    readonly system: ReferenceSystem
+    readonly sqliteAt: string | null
+    readonly stamp: Stamp
+    readonly print: Print
+  },
 ): Promise<Result<Uint8Array, Problems>> {
-  const { system, sqliteAt, stamp } = options
-  const layers = layersWithin(file, run, placed, system)
+  const { system, sqliteAt, stamp, print } = options
+  const layers = layersWithin(file, run, placed, system, print)
   return layers.ok ? ok(await writeGeoPackage(layers.value, { system, sqliteAt, changedAt: stamp.at })) : layers
 }
 
@@ -113,11 +126,12 @@ export function writeRunIfc(
     readonly unit: GroundUnit
     readonly sha256: (content: string) => string
     readonly stamp: Stamp
+    readonly print: Print
   },
 ): Result<string, Problems> {
-  const { system, unit, sha256, stamp } = options
-  const within = system === null ? ok([]) : layersWithin(file, run, placed, system)
-  return within.ok ? ok(writeIfc(ifcRun(run, placed, unit, system), { ...stamp, sha256 })) : within
+  const { system, unit, sha256, stamp, print } = options
+  const within = system === null ? ok([]) : layersWithin(file, run, placed, system, print)
+  return within.ok ? ok(writeIfc(ifcRun(run, placed, unit, system, print), { ...stamp, sha256 })) : within
 }
 
 function layersWithin(
@@ -125,8 +139,9 @@ function layersWithin(
   run: RequiredRun,
   placed: PlacedRun,
   system: ReferenceSystem,
+  print: Print,
 ): Result<readonly MapLayer[], Problems> {
-  const layers = mapLayers(run, placed, system.unit)
+  const layers = mapLayers(run, placed, system.unit, print)
   const outside = firstOutside(layers, system)
   if (outside === null) return ok(layers)
   const { easting, northing } = outside.points[0]!
@@ -141,15 +156,24 @@ function layersWithin(
 }
 
 /** The stakes as a list for any writer. */
-export const stakeList = ({ run }: RequiredRun, { staking, frame }: PlacedRun, unit: GroundUnit): StakeListContents =>
-  stakeListContents(run, staking, frame, unit)
+export const stakeList = (
+  { run }: RequiredRun,
+  { staking, frame }: PlacedRun,
+  unit: GroundUnit,
+  print: Print,
+): StakeListContents => stakeListContents(run, staking, frame, unit, print)
 
 /** Quantities, spares and material of a run for any writer. */
-export function quantityList(file: string, run: RequiredRun, rule: PayRule): Result<QuantitiesContents, Problems> {
+export function quantityList(
+  file: string,
+  run: RequiredRun,
+  rule: PayRule,
+  print: Print,
+): Result<QuantitiesContents, Problems> {
   const postsDriven = run.request.standing?.postsDriven ?? 0
   const quantities = takeQuantities(run.model, { ...rule, postsDriven })
   if (!quantities.ok) return err([boundaryProblem(file, quantities.error)])
-  return ok(quantitiesContents(run.run, run.model, quantities.value, rule))
+  return ok(quantitiesContents(run.run, run.model, quantities.value, rule, print))
 }
 
 /**
@@ -161,8 +185,9 @@ export function writeRunWorkbook(
   stakes: StakeListContents | null,
   quantities: QuantitiesContents,
   { at, author }: Stamp,
+  print: Print,
 ): Promise<Uint8Array> {
-  const sheets = runSheets(recordInput(judged), stakes, quantities)
+  const sheets = runSheets(recordInput(judged, print), stakes, quantities)
   return writeWorkbook(sheets, { title: judged.run.name, author, writtenAt: at })
 }
 

@@ -31,7 +31,7 @@ export async function writePacket(
   options: PacketOptions,
 ): Promise<Result<readonly PacketFile[], Problems>> {
   const { printedAt, author, sha256, sources, place, entries } = options
-  const quantities = quantityList(sources.run.name, judged, options.pay)
+  const quantities = quantityList(sources.run.name, judged, options.pay, options.print)
   const staked = placeRun(sources.run.name, judged, place?.run ?? ownLine(judged))
   const looked = soundPhotos(
     photosNamed(judged.readings, entries.photos),
@@ -66,7 +66,7 @@ export async function writePacket(
   const manifest = {
     format: 'lapwise-packet/1',
     run: judged.run.name,
-    acceptance: describeAcceptance(judged.judgement.acceptance),
+    acceptance: options.print.say(describeAcceptance(judged.judgement.acceptance)),
     recordHash: hash,
     printedAt,
     author,

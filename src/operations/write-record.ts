@@ -4,8 +4,10 @@ import { recordHash } from '../documents/record-hash.ts'
 import type { RecordInput } from '../documents/record-input.ts'
 import { signatureDrawing } from '../documents/signature-lines.ts'
 import type { PageLie, PaperName } from '../drawing/paper.ts'
+import { sayDrawing } from '../drawing/say-drawing.ts'
 import { stripPages } from '../drawing/views/strip.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
+import type { Print } from '../words/print.ts'
 import { entriesInForce } from './entries-in-force.ts'
 import { instrumentsOf } from './instruments-of.ts'
 import type { JudgedRun } from './judge-readings.ts'
@@ -27,6 +29,7 @@ export interface RecordOptions {
   readonly entries: RunEntries
   /** The photos that are at hand; null where they are left out. They have to be whole pictures. */
   readonly photos: readonly NamedPhoto[] | null
+  readonly print: Print
 }
 
 /**
@@ -34,24 +37,27 @@ export interface RecordOptions {
  * server for it.
  */
 export async function writeRecord(judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> {
-  const { page, lie, printedAt, author, sha256, entries, photos } = options
-  const input = recordInput(judged)
+  const { page, lie, printedAt, author, sha256, entries, photos, print } = options
+  const input = recordInput(judged, print)
   const hash = recordHash(input, sha256)
   const signed = signedVersions(entries.signatures, judged, hash)
   const given = new Map((photos ?? []).map((one) => [one.photo, pictureOf(one)]))
   const side = { signed, photos: entriesInForce(entries.photos), photosHere: new Set(given.keys()) }
   const contents = recordContents(input, { printedAt, author, hash }, side)
   const pictures = {
-    pages: stripPages(stripInput(judged), page),
+    pages: stripPages(stripInput(judged, print), page).map((one) => sayDrawing(one, print)),
     signatures: signed.map((version) => signatureDrawing(version.signed)),
     photos: new Map(
       contents.photos.flatMap(({ number, photo, isHere }) => (isHere ? [[number, given.get(photo)!] as const] : [])),
     ),
   }
-  return writeRecordPdf(contents, pictures, { page, lie })
+  return writeRecordPdf(contents, pictures, { page, lie }, print)
 }
 
-export const recordInput = ({ run, model, requirements, readings, judgement, unusual }: JudgedRun): RecordInput => ({
+export const recordInput = (
+  { run, model, requirements, readings, judgement, unusual }: JudgedRun,
+  print: Print,
+): RecordInput => ({
   run,
   model,
   requirements,
@@ -59,4 +65,5 @@ export const recordInput = ({ run, model, requirements, readings, judgement, unu
   judgement,
   unusual,
   instruments: instrumentsOf(run),
+  print,
 })

@@ -3,30 +3,32 @@ import { designValues } from '../core/need/design-values.ts'
 import type { Need } from '../core/need/need.ts'
 import type { Site } from '../core/site/site.ts'
 import type { Metres } from '../core/units/quantity.ts'
+import { sayDrawing } from '../drawing/say-drawing.ts'
 import { writeSvg } from '../drawing/svg/write-svg.ts'
 import type { PlanInput, SitePage, SiteView } from '../drawing/views/plan/site-view.ts'
 import { planDrawing } from '../drawing/views/plan.ts'
 import { sectionDrawing } from '../drawing/views/section.ts'
+import { leavingProse, type Print } from '../words/print.ts'
 import { sheetShelf } from './sheet-shelf.ts'
 
 /**
  * The plan of a site as SVG.
  * @param need  null where it was refused
  */
-export const writePlan = (site: Site, need: Need | null, page: SitePage): string =>
-  writeSvg(planDrawing(planInput(site, need, page)))
+export const writePlan = (site: Site, need: Need | null, page: SitePage, print: Print): string =>
+  writeSvg(sayDrawing(planDrawing(planInput(site, need, page, print)), print))
 
 /** The cross section of a site at `station` (continuous, m) as SVG. */
-export const writeSection = (site: Site, need: Need | null, station: Metres, page: SitePage): string =>
-  writeSvg(sectionDrawing(siteView(site, need, page), station))
+export const writeSection = (site: Site, need: Need | null, station: Metres, page: SitePage, print: Print): string =>
+  writeSvg(sayDrawing(sectionDrawing(siteView(site, need, page, print), station), print))
 
 /** The plan that fits the whole of the need. */
-export const planInput = (site: Site, need: Need | null, page: SitePage): PlanInput => ({
-  ...siteView(site, need, page),
+export const planInput = (site: Site, need: Need | null, page: SitePage, print: Print): PlanInput => ({
+  ...siteView(site, need, page, print),
   range: null,
 })
 
-function siteView(site: Site, need: Need | null, page: SitePage): SiteView {
+function siteView(site: Site, need: Need | null, page: SitePage, print: Print): SiteView {
   const values = designValues(site)
   const shelf = sheetShelf(site.sheets)
   const end = (id: string | null): EndSheet | null => {
@@ -45,5 +47,6 @@ function siteView(site: Site, need: Need | null, page: SitePage): SiteView {
     departureEnd,
     railHeight: (system ?? approachEnd ?? departureEnd)?.railHeight ?? null,
     page,
+    print: leavingProse(print),
   }
 }

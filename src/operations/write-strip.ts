@@ -1,11 +1,13 @@
 import type { Drawing } from '../drawing/drawing.ts'
 import { writeDxf } from '../drawing/dxf/write-dxf.ts'
 import type { PaperName } from '../drawing/paper.ts'
+import { sayDrawing } from '../drawing/say-drawing.ts'
 import { writeSvg } from '../drawing/svg/write-svg.ts'
 import { elevationDrawing, elevationPages } from '../drawing/views/elevation.ts'
 import type { StripInput } from '../drawing/views/strip/strip-input.ts'
 import { stripDrawing, stripPages } from '../drawing/views/strip.ts'
 import { terminalDetail } from '../drawing/views/terminal-detail.ts'
+import type { Print } from '../words/print.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { RequiredRun } from './require-run.ts'
 import { stripInput } from './strip-input.ts'
@@ -15,15 +17,20 @@ export const runViews = ['strip', 'elevation', 'detail'] as const
 export type RunViewName = (typeof runViews)[number]
 
 /** The strip as SVG: one long picture for a screen, or one picture a sheet of paper. Verdicts when the run is judged. */
-export const writeStrip = (required: RequiredRun | JudgedRun, page: 'web' | PaperName): readonly string[] =>
-  writeRunView(required, 'strip', page)
+export const writeStrip = (
+  required: RequiredRun | JudgedRun,
+  page: 'web' | PaperName,
+  print: Print,
+): readonly string[] => writeRunView(required, 'strip', page, print)
 
 /** One view of the run as SVG, in one long picture or a picture a sheet of paper. */
 export const writeRunView = (
   required: RequiredRun | JudgedRun,
   view: RunViewName,
   page: 'web' | PaperName,
-): readonly string[] => drawingsOf(stripInput(required), view, page).map((drawing) => writeSvg(drawing))
+  print: Print,
+): readonly string[] =>
+  drawingsOf(stripInput(required, print), view, page).map((drawing) => writeSvg(sayDrawing(drawing, print)))
 
 /**
  * One view of the run as DXF drawings, every distance true, in inches, or in metres for a metric run: strip and elevation
@@ -34,10 +41,11 @@ export const writeRunViewDxf = (
   required: RequiredRun | JudgedRun,
   view: RunViewName,
   author: string,
+  print: Print,
 ): readonly string[] => {
   const unit = required.run.units === 'metric' ? 'metre' : 'inch'
-  const input = { ...stripInput(required), lateralExaggeration: 1 }
-  return drawingsOf(input, view, 'web').map((drawing) => writeDxf(drawing, { unit, author }))
+  const input = { ...stripInput(required, print), lateralExaggeration: 1 }
+  return drawingsOf(input, view, 'web').map((drawing) => writeDxf(sayDrawing(drawing, print), { unit, author }))
 }
 
 /** A detail needs a sheet of paper: letter, or A4 for a metric run, where none is asked for. */

@@ -18,6 +18,7 @@ import { writePacket } from '../operations/write-packet.ts'
 import { sha256 } from '../store/sha256.ts'
 import { storableText } from '../store/storable-text.ts'
 import type { Store } from '../store/store.ts'
+import { english } from '../words/english.ts'
 import type { PacketFolder } from './packet-folder.ts'
 import { type PhotoFolder, photoEndings } from './photo-folder.ts'
 import { badInput, errorOf, type Refusal, refusals } from './refusal.ts'
@@ -81,6 +82,7 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
           photos: wantsPhotos ? await photosOf(photosNamed(judged.value.readings, entries.value.photos), photos) : null,
           absentPhotos: 'left out',
           entries: entries.value,
+          print: english(null),
           progress: (making) => tell({ making }),
         })
         if (!packet.ok) return tell(errorOf(badInput('The packet cannot be made.', packet.error)))

@@ -6,6 +6,7 @@ import { writeStrip } from '../operations/write-strip.ts'
 import { sha256 } from '../store/sha256.ts'
 import { storableText } from '../store/storable-text.ts'
 import type { Store } from '../store/store.ts'
+import { english } from '../words/english.ts'
 import { keptSummaries } from './kept-summaries.ts'
 import { errorOf, type Refusal, refusals } from './refusal.ts'
 import { summaryShape } from './run-summary.ts'
@@ -80,6 +81,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
         sha256,
         entries: entries.value,
         photos: null,
+        print: english(null),
       }
       const pdf = await writeRecord(judged.value, printing)
       return reply.type('application/pdf').send(Buffer.from(pdf))
@@ -101,7 +103,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
     async (request, reply) => {
       const judged = await soundRun(store, request.params.run)
       if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
-      const sheets = writeStrip(judged.value, request.query.page)
+      const sheets = writeStrip(judged.value, request.query.page, english(null))
       const svg = sheets[request.query.sheet - 1]
       const none: Refusal = { status: 404, message: `The strip has ${sheets.length} sheets.`, problems: [] }
       if (svg === undefined) return reply.code(404).send(errorOf(none))

@@ -28,6 +28,8 @@ describe('inBothUnits', () => {
     '5/8 x 1 1/4 in bolts',
     '12+37.50',
     '±0.5 mm',
+    '31 in (787.4 mm)',
+    'a 9 ft 4 1/2 in (2.8575 m) panel',
   ])('leaves %s as it is for a metric run', (text) => {
     expect(inBothUnits(text, 'metric')).toBe(text)
   })

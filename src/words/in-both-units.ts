@@ -1,9 +1,10 @@
 import { exactLength, type LengthUnit, lengthIn } from '../core/units/exact-length.ts'
 
-/** `6 ft 3 in`, `27 3/4 in`, `5/8 in`, `2.5 ft`, `6-ft`; sizes of bolts such as `5/8 x 1 1/4 in` are names. `3 in a row` is no length. */
+/** `6 ft 3 in`, `27 3/4 in`, `5/8 in`, `2.5 ft`, `6-ft`; sizes of bolts such as `5/8 x 1 1/4 in` are names. `3 in a row` is no length, and
+ * a length that has the same in metres beside it already is done. */
 const customary =
-  /(?<![\d/.-]|x |\d )(-?)(?:(\d+) ft (\d+ \d+\/\d+|\d+\/\d+|\d+) in|(\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?)[ -](in|ft))(?![\w/]| a row| the )/g
-const metric = /(?<![\d/.-]|x |\d )(-?)(\d+(?:\.\d+)?) (mm|m)(?![\w/])/g
+  /(?<![\d/.-]|x |\d )(-?)(?:(\d+) ft (\d+ \d+\/\d+|\d+\/\d+|\d+) in|(\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?)[ -](in|ft))(?![\w/]| a row| the )(?<done> \(-?[\d.]+ mm?\))?/g
+const metric = /(?<![\d/.-]|x |\d )(-?)(\d+(?:\.\d+)?) (mm|m)(?![\w/])(?<done> \(-?[\d.]+ (?:in|ft)\))?/g
 
 /**
  * The text with every length that is given in the other system followed by the same in `units`: `31 in (787.4 mm)`. What
@@ -17,13 +18,15 @@ export const inOneUnit = (text: string, units: 'us' | 'metric'): string => withL
 
 function withLengths(text: string, units: 'us' | 'metric', print: (given: string, other: string) => string): string {
   if (units === 'us')
-    return text.replaceAll(metric, (given, sign: string, value: string, unit: LengthUnit) => {
+    return text.replaceAll(metric, (given, sign: string, value: string, unit: LengthUnit, done: string | undefined) => {
+      if (done !== undefined) return given
       const inches = lengthIn(exactLength(Number(value), unit), 'in')
       return print(given, `${sign}${inches < 120 ? `${plain(inches, 2)} in` : `${plain(inches / 12, 2)} ft`}`)
     })
   return text.replaceAll(
     customary,
-    (given, sign: string, feet: string | undefined, inches: string, value: string, unit: LengthUnit) => {
+    (given, sign: string, feet: string | undefined, inches: string, value: string, unit: LengthUnit, done?: string) => {
+      if (done !== undefined) return given
       const total =
         feet === undefined ? numberOf(value) * (unit === 'ft' ? 12 : 1) : Number(feet) * 12 + numberOf(inches)
       return print(given, `${sign}${metricText(total)}`)

@@ -19,6 +19,7 @@ import {
 } from '../../src/operations/write-exports.ts'
 import { recordInput } from '../../src/operations/write-record.ts'
 import { writeRunViewDxf } from '../../src/operations/write-strip.ts'
+import { english } from '../../src/words/english.ts'
 import { atSplices, judgedDemo, newYorkEast, placedDemo, sound, stamp } from '../cases/exports/export-project.ts'
 
 // Every export is opened by a program that nobody here wrote, from Debian's packages gdal-bin, python3-gdal,
@@ -69,7 +70,9 @@ const oddName = `Böschung \u05e9\u05dc\u05d5\u05dd 🚧\nsecond line, <b> "quot
 const placed = placedDemo(judged)
 const { stakes } = placed.staking
 const system = await newYorkEast()
-const geoPackage = sound(await writeRunGeoPackage('run.json', judged, placed, { system, sqliteAt: null, stamp }))
+const geoPackage = sound(
+  await writeRunGeoPackage('run.json', judged, placed, { system, sqliteAt: null, stamp, print: english(null) }),
+)
 const usFeet = (length: number): number => groundFromMetres(length, 'US survey foot')
 const box = {
   minX: Math.min(...stakes.map(({ position }) => usFeet(position.easting))),
@@ -98,17 +101,17 @@ function layersOf(path: string): readonly OgrLayer[] {
 }
 
 describe('DXF', () => {
-  const plan = writeStakeDxf(judged, placed, 'US survey foot', stamp)
+  const plan = writeStakeDxf(judged, placed, 'US survey foot', stamp, english(null))
   const audit = (path: string) => told(python, '-m', 'ezdxf', 'audit', path)
 
   describe.skipIf(isMissing('ezdxf (python3-ezdxf)'))('audited by ezdxf', () => {
     it.each([
       ['plan.dxf', plan],
-      ['strip.dxf', writeRunViewDxf(judged, 'strip', stamp.author)[0]!],
-      ['elevation.dxf', writeRunViewDxf(judged, 'elevation', '')[0]!],
-      ['detail-1.dxf', writeRunViewDxf(judged, 'detail', '')[0]!],
-      ['detail-2.dxf', writeRunViewDxf(judged, 'detail', '')[1]!],
-      ['odd-name.dxf', writeRunViewDxf(judgedDemo({ name: oddName }), 'strip', stamp.author)[0]!],
+      ['strip.dxf', writeRunViewDxf(judged, 'strip', stamp.author, english(null))[0]!],
+      ['elevation.dxf', writeRunViewDxf(judged, 'elevation', '', english(null))[0]!],
+      ['detail-1.dxf', writeRunViewDxf(judged, 'detail', '', english(null))[0]!],
+      ['detail-2.dxf', writeRunViewDxf(judged, 'detail', '', english(null))[1]!],
+      ['odd-name.dxf', writeRunViewDxf(judgedDemo({ name: oddName }), 'strip', stamp.author, english(null))[0]!],
     ])('finds no errors in %s', (name, written) => {
       expect(audit(fileOf(name, written)).text).toContain('No errors found.')
     })
@@ -124,7 +127,12 @@ describe('DXF', () => {
           'print(d.header["$INSUNITS"], len(m.query("DIMENSION")) > 0, all("*" not in l.dxf.name for l in d.layers))',
           'print(*sorted(set(round(ezdxf.bbox.extents([e]).center.x, 3) for e in posts)))',
         ].join('\n')
-        const { text } = told(python, '-c', script, fileOf(`${view}.dxf`, writeRunViewDxf(required, view, '')[0]!))
+        const { text } = told(
+          python,
+          '-c',
+          script,
+          fileOf(`${view}.dxf`, writeRunViewDxf(required, view, '', english(null))[0]!),
+        )
         const [head, places] = text.trim().split('\n')
         expect(head).toBe('1 True True')
         expect(places!.split(' ').map(Number)).toEqual(required.model.layout.posts.map((post) => post.alongInches))
@@ -138,7 +146,10 @@ describe('DXF', () => {
         python,
         '-c',
         script,
-        fileOf('hill.dxf', writeRunViewDxf(judgedDemo({ name: 'B\u00f6schung \u05e9' }), 'strip', stamp.author)[0]!),
+        fileOf(
+          'hill.dxf',
+          writeRunViewDxf(judgedDemo({ name: 'B\u00f6schung \u05e9' }), 'strip', stamp.author, english(null))[0]!,
+        ),
       )
       expect(text).toContain('B\\xf6schung \\u05e9')
     })
@@ -182,7 +193,7 @@ describe('DXF', () => {
 })
 
 describe.skipIf(isMissing('ogrinfo'))('GeoJSON', () => {
-  const written = sound(writeRunGeoJson('run.json', judged, placed, system))
+  const written = sound(writeRunGeoJson('run.json', judged, placed, system, english(null)))
 
   it('has run, posts and findings on WGS 84, where another program puts them', () => {
     const [layer] = layersOf(fileOf('run.geojson', written))
@@ -300,9 +311,9 @@ describe.skipIf(isMissing('ogrinfo'))('CSV of stakes', () => {
 })
 
 describe.skipIf(isMissing('soffice (libreoffice-calc)'))('XLSX in LibreOffice', () => {
-  const quantities = sound(quantityList('run.json', judged, atSplices))
-  const list = stakeList(judged, placed, 'US survey foot')
-  const sheets = runSheets(recordInput(judged), list, quantities)
+  const quantities = sound(quantityList('run.json', judged, atSplices, english(null)))
+  const list = stakeList(judged, placed, 'US survey foot', english(null))
+  const sheets = runSheets(recordInput(judged, english(null)), list, quantities)
 
   /** The sheets as LibreOffice reads and reckons them anew: rows of texts by sheet. */
   function reckoned(name: string, bytes: Uint8Array): ReadonlyMap<string, readonly (readonly string[])[]> {
@@ -338,7 +349,7 @@ describe.skipIf(isMissing('soffice (libreoffice-calc)'))('XLSX in LibreOffice', 
   }
 
   it('comes to the same sums as we do', async () => {
-    const bytes = await writeRunWorkbook(judged, list, quantities, stamp)
+    const bytes = await writeRunWorkbook(judged, list, quantities, stamp, english(null))
     const found = reckoned('run', bytes)
     const { formulas, wrong } = differences(found)
     expect(wrong).toBe(0)
@@ -353,7 +364,7 @@ describe.skipIf(isMissing('soffice (libreoffice-calc)'))('XLSX in LibreOffice', 
 
   it('opens a run with an odd and very long name, and keeps the name', async () => {
     const odd = judgedDemo({ name: oddName })
-    const found = reckoned('odd', await writeRunWorkbook(odd, list, quantities, stamp))
+    const found = reckoned('odd', await writeRunWorkbook(odd, list, quantities, stamp, english(null)))
     expect(found.get('Run')!.flat().join(' ')).toContain('Böschung \u05e9\u05dc\u05d5\u05dd 🚧')
   })
 

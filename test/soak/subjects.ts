@@ -43,6 +43,7 @@ import { writePacket } from '../../src/operations/write-packet.ts'
 import { writePlan, writeSection } from '../../src/operations/write-site-drawings.ts'
 import { runViews, writeRunView, writeRunViewDxf, writeStrip } from '../../src/operations/write-strip.ts'
 import { shippedSheets } from '../../src/sheets/shipped-sheets.ts'
+import { english } from '../../src/words/english.ts'
 import { pngOf } from '../cases/documents/png-of.ts'
 import { findNotFinite } from './find-not-finite.ts'
 
@@ -133,7 +134,7 @@ function exerciseSite(input: Uint8Array): Outcome {
   if (!need.ok) {
     expectFinite('refusal', need.error)
     expectSound('refusal', JSON.stringify(needProblem('site.json', need.error, site.value.units)))
-    expectSound('plan', writePlan(site.value, null, 'web'))
+    expectSound('plan', writePlan(site.value, null, 'web', english(null)))
     return 'refused'
   }
   expectFinite('need', need.value)
@@ -141,8 +142,8 @@ function exerciseSite(input: Uint8Array): Outcome {
   const found = findNeed(site.value)
   if (!found.ok) throw new Error('one need is found and the other refused')
   for (const page of ['web', 'letter'] as const) {
-    expectSound('plan', writePlan(site.value, found.value, page))
-    expectSound('section', writeSection(site.value, found.value, found.value.approach.station, page))
+    expectSound('plan', writePlan(site.value, found.value, page, english(null)))
+    expectSound('section', writeSection(site.value, found.value, found.value.approach.station, page, english(null)))
   }
   if (need.value.run !== null) exerciseRun(json(need.value.run))
   return 'through'
@@ -164,7 +165,7 @@ function exerciseRun(input: Uint8Array): Outcome {
   const again = readRun('run.json', writeRun(run.value))
   if (!again.ok) throw new Error(`a run written is not read again: ${JSON.stringify(again.error)}`)
   const laid = layOutRun('run.json', run.value, 3)
-  if (laid.ok) expectFinite('layout', layoutOutput(laid.value))
+  if (laid.ok) expectFinite('layout', layoutOutput(laid.value, english(null)))
   return judged(run.value, []) === null ? 'refused' : 'through'
 }
 
@@ -173,8 +174,8 @@ function judged(run: RunFile, readings: Parameters<typeof judgeReadings>[2]): Ju
   if (!required.ok) return null
   const result = judgeReadings('readings.json', required.value, readings)
   if (!result.ok) return null
-  expectFinite('requirements', requirementsOutput(required.value))
-  expectFinite('judgement', judgeOutput(result.value))
+  expectFinite('requirements', requirementsOutput(required.value, english(null)))
+  expectFinite('judgement', judgeOutput(result.value, english(null)))
   expectSound('record', recordText(result.value))
   // A long run is drawn and written in full by the packet; each way is tried on what is drawn quickly.
   if (result.value.model.layout.posts.length < 300) exports(result.value)
@@ -183,11 +184,12 @@ function judged(run: RunFile, readings: Parameters<typeof judgeReadings>[2]): Ju
 
 function exports(run: JudgedRun): void {
   for (const view of runViews) {
-    for (const page of ['web', 'A4'] as const) for (const svg of writeRunView(run, view, page)) expectSound(view, svg)
-    for (const dxf of writeRunViewDxf(run, view, '')) expectSound(`${view} as DXF`, dxf)
+    for (const page of ['web', 'A4'] as const)
+      for (const svg of writeRunView(run, view, page, english(null))) expectSound(view, svg)
+    for (const dxf of writeRunViewDxf(run, view, '', english(null))) expectSound(`${view} as DXF`, dxf)
   }
-  for (const svg of writeStrip(run, 'letter')) expectSound('strip', svg)
-  const quantities = quantityList('run.json', run, pay)
+  for (const svg of writeStrip(run, 'letter', english(null))) expectSound('strip', svg)
+  const quantities = quantityList('run.json', run, pay, english(null))
   if (quantities.ok) expectFinite('quantities', quantities.value)
   for (const place of [road, null]) {
     const unit = lineUnit(run)
@@ -198,8 +200,8 @@ function exports(run: JudgedRun): void {
     const order = 'point, northing, easting, elevation, code'
     expectSound('stakes', writeStakeCsv(placed.value, { order, header: true, unit }))
     expectSound('stakes as LandXML', writeStakeXml(placed.value, unit, stamp))
-    expectSound('stakes as DXF', writeStakeDxf(run, placed.value, unit, stamp))
-    const ifc = writeRunIfc('run.json', run, placed.value, { system: null, unit, sha256, stamp })
+    expectSound('stakes as DXF', writeStakeDxf(run, placed.value, unit, stamp, english(null)))
+    const ifc = writeRunIfc('run.json', run, placed.value, { system: null, unit, sha256, stamp, print: english(null) })
     if (ifc.ok) expectSound('IFC', ifc.value)
   }
 }
@@ -293,7 +295,14 @@ async function exercisePacket(input: Uint8Array): Promise<Outcome> {
   if (all === null) return 'refused'
   const packet = await writePacket(all, {
     ...{ page: 'letter', lie: 'portrait', printedAt: stamp.at, author: '', version: '0', sha256, pay, zone: 'UTC' },
-    ...{ ticket: null, photos: null, absentPhotos: 'left out', entries: noEntries, progress: () => {} },
+    ...{
+      ticket: null,
+      photos: null,
+      absentPhotos: 'left out',
+      entries: noEntries,
+      progress: () => {},
+      print: english(null),
+    },
     sources: { run: { name: 'run.json', bytes: input }, readings: { name: 'readings.json', bytes: input } },
     stakes: { order: 'point, northing, easting, elevation, code', header: true },
     place: { run: { offset: 3.6, road, unit: 'foot' }, system: null, sqliteAt: null },

@@ -2,7 +2,7 @@ import { describeReason } from '../../core/verdicts/describe-reason.ts'
 import { describeAcceptance, setAsideIn } from '../../core/verdicts/set-aside.ts'
 import { judgeOutput } from '../../operations/outputs.ts'
 import { badWords, type Command } from '../command.ts'
-import { loadJudged, print, printJson } from '../io.ts'
+import { loadJudged, print, printJson, words } from '../io.ts'
 
 export const judgeCommand: Command = {
   name: 'judge',
@@ -13,26 +13,26 @@ export const judgeCommand: Command = {
     '  -        for one of the two files reads standard input',
     'Ends with 0 when the run is acceptable; 1 when it is not, not yet known, or something is set aside.',
   ].join('\n'),
-  run: async (words, options) => {
-    const [run, readings, ...rest] = words
+  run: async (args, options) => {
+    const [run, readings, ...rest] = args
     if (run === undefined || readings === undefined || rest.length > 0 || (run === '-' && readings === '-')) {
-      throw badWords('judge RUN.json READINGS.json', words.join(' '))
+      throw badWords('judge RUN.json READINGS.json', args.join(' '))
     }
     const judged = await loadJudged(run, readings)
     const { acceptance, verdicts, findings, unproven } = judged.judgement
-    if (options.json) printJson(judgeOutput(judged))
+    if (options.json) printJson(judgeOutput(judged, words))
     else {
-      print(`${judged.run.name}: ${describeAcceptance(acceptance)}`)
+      print(`${judged.run.name}: ${words.say(describeAcceptance(acceptance))}`)
       for (const { requirement, by, because } of setAsideIn(verdicts))
         print(`  set aside, ${requirement}: by ${by}: ${because}`)
       for (const word of ['meets', 'fails', 'too close', 'unread', 'does not apply'] as const) {
         print(`  ${word}: ${verdicts.filter(({ verdict }) => verdict === word).length}`)
       }
       for (const [i, { place, what, remedy }] of findings.entries())
-        print(`finding ${i + 1}, ${place.name}: ${what}\n  remedy: ${remedy}`)
-      for (const { requirement, why } of unproven) print(`not proven, ${requirement}: ${why}`)
+        print(`finding ${i + 1}, ${words.place(place)}: ${words.say(what)}\n  remedy: ${words.say(remedy)}`)
+      for (const { requirement, why } of unproven) print(`not proven, ${requirement}: ${words.say(why)}`)
       for (const { requirement, because } of verdicts.filter(({ verdict }) => verdict === 'fails'))
-        print(`fails, ${requirement}: ${describeReason(because)}`)
+        print(`fails, ${requirement}: ${words.say(describeReason(because))}`)
       if (judged.unconfirmed.length > 0)
         print(
           `${judged.unconfirmed.length} requirements rest on limits from memory that nobody confirmed yet; replace the sheets`,

@@ -1,8 +1,7 @@
-import { feetInchesText } from '../../core/hardware/dimension-text.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
 import { layoutOutput } from '../../operations/outputs.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
-import { loadRun, print, printJson, say } from '../io.ts'
+import { loadRun, print, printJson, say, words } from '../io.ts'
 
 /** Orders of panels grow without end with the length of a run; nobody reads more of them. Our judgement. */
 const most = 10_000
@@ -16,16 +15,16 @@ export const layoutCommand: Command = {
     '  --json      as JSON, inches along the rail from the centre of post 1',
     '  -           reads the run from standard input',
   ].join('\n'),
-  run: async (words, options) => {
-    const [file, ...rest] = words
-    if (file === undefined || rest.length > 0) throw badWords('layout RUN.json', words.join(' '))
+  run: async (args, options) => {
+    const [file, ...rest] = args
+    if (file === undefined || rest.length > 0) throw badWords('layout RUN.json', args.join(' '))
     const laid = layOutRun(file, await loadRun(file), limitOf(options.limit))
     if (!laid.ok) throw new BadInput(laid.error)
-    const output = layoutOutput(laid.value)
+    const output = layoutOutput(laid.value, words)
     if (options.json) printJson(output)
     else {
       for (const [i, run] of output.runs.entries()) {
-        print(`${i + 1}. panels ${run.panels.map(({ inches }) => feetInchesText(inches)).join(', ')}`)
+        print(`${i + 1}. panels ${run.panels.map(({ inches }) => words.feetInches(inches)).join(', ')}`)
         for (const why of run.why) print(`   ${why}`)
       }
       if (output.more) print('… and more lawful runs; --limit asks for them')

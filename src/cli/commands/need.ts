@@ -1,7 +1,8 @@
 import { readSite } from '../../formats/site/read-site.ts'
 import { computeNeed, type DirectionReport, type NeedReport, needProblem } from '../../operations/compute-need.ts'
+import { needOutput } from '../../operations/outputs.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
-import { print, printJson, readText, say, shownName, soundValue, warn, writeWhole } from '../io.ts'
+import { print, printJson, readText, say, shownName, soundValue, warn, words, writeWhole } from '../io.ts'
 
 export const needCommand: Command = {
   name: 'need',
@@ -13,14 +14,14 @@ export const needCommand: Command = {
     '  -o FILE   writes the run that the need asks for as a run file',
     '  -         reads the site from standard input',
   ].join('\n'),
-  run: async (words, options) => {
-    const [file, ...rest] = words
-    if (file === undefined || rest.length > 0) throw badWords('need SITE.json', words.join(' '))
+  run: async (args, options) => {
+    const [file, ...rest] = args
+    if (file === undefined || rest.length > 0) throw badWords('need SITE.json', args.join(' '))
     const site = soundValue(readSite(shownName(file), await readText(file)))
     const need = computeNeed(site)
     if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
     warn(shownName(file), need.value.unusual)
-    if (options.json) printJson(need.value)
+    if (options.json) printJson(needOutput(need.value, words))
     else printNeed(need.value)
     if (options.output !== null) {
       if (need.value.run === null)
@@ -45,8 +46,10 @@ function printNeed({ approach, departure, unit, checks, installed }: NeedReport)
     )
   }
   for (const { what, verdict, limit, value, source, confirmation, smallestChange } of checks) {
-    print(`${verdict}: ${what}: ${value}; limit ${limit} (${source}; ${confirmation})`)
-    if (smallestChange !== null) print(`  smallest change: ${smallestChange}`)
+    print(
+      `${verdict}: ${words.say(what)}: ${words.say(value)}; limit ${words.say(limit)} (${words.say(source)}; ${confirmation})`,
+    )
+    if (smallestChange !== null) print(`  smallest change: ${words.say(smallestChange)}`)
   }
 }
 
@@ -55,7 +58,7 @@ function printDirection(name: string, need: DirectionReport, unit: string): void
   print(
     `${name}: length of need ${lengthOfNeed.toFixed(1)} ${unit}, ending ${lateralAtEnd.toFixed(1)} ${unit} from the edge; runout length ${runoutLength} ${unit}; ${governs.hazard === null ? 'nothing to shield' : `${governs.hazard} governs (${governs.rule})`}`,
   )
-  for (const { text } of notes) print(`  ${text}`)
+  for (const { text } of notes) print(`  ${words.say(text)}`)
   for (const { what, value, source, confirmation } of sources)
-    if (confirmation === 'from memory') print(`  ${what} ${value}: ${source}; from memory, unconfirmed`)
+    if (confirmation === 'from memory') print(`  ${what} ${value}: ${words.say(source)}; from memory, unconfirmed`)
 }

@@ -9,7 +9,7 @@ import { writePacket } from '../../operations/write-packet.ts'
 import { sha256 } from '../../store/sha256.ts'
 import { badWords, type Command, type CommandOptions } from '../command.ts'
 import { loadDevice, photosOfDevice } from '../device-file.ts'
-import { judgedBy, readBytes, runIn, say, soundValue } from '../io.ts'
+import { judgedBy, readBytes, runIn, say, soundValue, words } from '../io.ts'
 import { paperOf, payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
 import { placeOf } from '../road-place.ts'
@@ -44,15 +44,15 @@ export const packetCommand: Command = {
     'manifest.json names every file by its SHA-256 and says what was left out.',
     'A packet cut off while it is written stays beside OUT as OUT.….partial, which can be deleted.',
   ].join('\n'),
-  run: async (words, options) => {
+  run: async (args, options) => {
     const { output, ticket } = options
     const page = paperOf(options)
     const zone = options.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone
     if (!isZone(zone)) throw badWords('--zone with a name as America/Denver', zone)
-    if (output === null) throw badWords('packet RUN.json READINGS.json -o OUT/', words.join(' '))
+    if (output === null) throw badWords('packet RUN.json READINGS.json -o OUT/', args.join(' '))
     const [pay, stakes, printing] = [payOf(options), stakeColumnsOf(options), printingOf(options)]
     await expectFree(output)
-    const { judged, sources, entries, photos } = await readInput(words, options)
+    const { judged, sources, entries, photos } = await readInput(args, options)
     const packet = await writePacket(judged, {
       page,
       lie: options.landscape ? 'landscape' : 'portrait',
@@ -68,6 +68,7 @@ export const packetCommand: Command = {
       absentPhotos: 'problem',
       entries,
       zone,
+      print: words,
       progress: ({ file, number, of }) => say(`making ${file}, ${number} of ${of}`),
     })
     const files = soundValue(packet)
@@ -78,12 +79,12 @@ export const packetCommand: Command = {
 }
 
 /** Run, readings and what a device recorded. The packet takes run and readings in as they are. */
-async function readInput(words: readonly string[], options: CommandOptions) {
-  const [runName, readingsName, ...rest] = words
+async function readInput(args: readonly string[], options: CommandOptions) {
+  const [runName, readingsName, ...rest] = args
   // The packet holds the files themselves, so that they have to be files.
   const asked = 'packet RUN.json READINGS.json -o OUT/, or RUN.json --device FILE'
-  if (runName === undefined || rest.length > 0 || words.includes('-')) throw badWords(asked, words.join(' '))
-  if (readingsName === undefined && options.device === null) throw badWords(asked, words.join(' '))
+  if (runName === undefined || rest.length > 0 || args.includes('-')) throw badWords(asked, args.join(' '))
+  if (readingsName === undefined && options.device === null) throw badWords(asked, args.join(' '))
   const runBytes = await readBytes(runName)
   const required = soundValue(requireRun(runName, runIn(runName, runBytes.toString('utf8'))))
   const file = options.device === null ? null : await loadDevice(options.device)

@@ -8,7 +8,7 @@ import { readSite } from '../../formats/site/read-site.ts'
 import { needProblem } from '../../operations/compute-need.ts'
 import { writePlan, writeSection } from '../../operations/write-site-drawings.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
-import { readText, say, shownName, soundValue, warn, writeWhole } from '../io.ts'
+import { readText, say, shownName, soundValue, warn, words, writeWhole } from '../io.ts'
 
 const pages = ['web', ...paperNames] as const
 
@@ -22,23 +22,23 @@ export const planCommand: Command = {
     '  --station TEXT    the cross section at a continuous station, as 12+37.50',
     '  --page PAGE       web (the default), letter, tabloid, A4 or A3',
   ].join('\n'),
-  run: async (words, { output, page: wanted, station }) => {
-    const [file, ...rest] = words
+  run: async (args, { output, page: wanted, station }) => {
+    const [file, ...rest] = args
     if (file === undefined || rest.length > 0 || output === null)
-      throw badWords('plan SITE.json -o PLAN.svg', words.join(' '))
+      throw badWords('plan SITE.json -o PLAN.svg', args.join(' '))
     const page = pages.find((one) => one === (wanted ?? 'web'))
     if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, wanted!)
     const site = soundValue(readSite(shownName(file), await readText(file)))
     warn(shownName(file), unusualInSite(site))
     const need = findNeed(site)
     if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
-    if (station === null) await writeWhole(output, writePlan(site, need.value, page))
+    if (station === null) await writeWhole(output, writePlan(site, need.value, page, words))
     else {
       const at = parseStation(station, site.units)
       if (!at.ok) throw badWords(`--station: ${describeStationProblem(at.error)}`, station)
       const beyond = lengthFault('station', toMetres(at.value))
       if (beyond !== null) throw badWords(`--station: ${beyond}`, station)
-      await writeWhole(output, writeSection(site, need.value, at.value / 1e9, page))
+      await writeWhole(output, writeSection(site, need.value, at.value / 1e9, page, words))
     }
     say(`wrote ${output}`)
     return 0

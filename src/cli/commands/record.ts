@@ -3,7 +3,7 @@ import { recordText } from '../../operations/sign-off.ts'
 import { writeRecord } from '../../operations/write-record.ts'
 import { sha256 } from '../../store/sha256.ts'
 import { badWords, type Command } from '../command.ts'
-import { loadJudged, say, writeWhole } from '../io.ts'
+import { loadJudged, say, words, writeWhole } from '../io.ts'
 import { paperOf, printingOf } from '../packet-rules.ts'
 
 export const recordCommand: Command = {
@@ -17,11 +17,11 @@ export const recordCommand: Command = {
     '  --date DATE     when it is printed, as 2026-05-12T10:05-06:00; now by default',
     '  --author NAME   who prints it',
   ].join('\n'),
-  run: async (words, options) => {
-    const [run, readings, ...rest] = words
+  run: async (args, options) => {
+    const [run, readings, ...rest] = args
     const { output } = options
     if (run === undefined || readings === undefined || rest.length > 0 || output === null) {
-      throw badWords('record RUN.json READINGS.json -o RECORD.pdf', words.join(' '))
+      throw badWords('record RUN.json READINGS.json -o RECORD.pdf', args.join(' '))
     }
     const page = paperOf(options)
     const judged = await loadJudged(run, readings)
@@ -32,6 +32,7 @@ export const recordCommand: Command = {
       sha256,
       entries: noEntries,
       photos: null,
+      print: words,
     })
     await writeWhole(output, pdf)
     say(`wrote ${output}, record hash ${sha256(recordText(judged))}`)

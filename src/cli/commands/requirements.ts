@@ -1,7 +1,7 @@
 import { limitsText } from '../../core/hardware/dimension-text.ts'
 import { requirementsOutput } from '../../operations/outputs.ts'
 import { badWords, type Command } from '../command.ts'
-import { loadRequired, print, printJson } from '../io.ts'
+import { loadRequired, print, printJson, words } from '../io.ts'
 
 export const requirementsCommand: Command = {
   name: 'requirements',
@@ -11,16 +11,16 @@ export const requirementsCommand: Command = {
     '  --json   with limits, choices, how to look, why, remedy, source and confirmation',
     '  -        reads the run from standard input',
   ].join('\n'),
-  run: async (words, options) => {
-    const [file, ...rest] = words
-    if (file === undefined || rest.length > 0) throw badWords('requirements RUN.json', words.join(' '))
+  run: async (args, options) => {
+    const [file, ...rest] = args
+    if (file === undefined || rest.length > 0) throw badWords('requirements RUN.json', args.join(' '))
     const required = await loadRequired(file)
-    if (options.json) printJson(requirementsOutput(required))
+    if (options.json) printJson(requirementsOutput(required, words))
     else {
       for (const { id, must, look, hold, confirmation } of required.requirements) {
-        const limits = look.kind === 'measure' ? ` [${limitsText(look.limits)}]` : ''
+        const limits = look.kind === 'measure' ? ` [${words.say(limitsText(look.limits))}]` : ''
         print(
-          `${hold ? 'HOLD ' : ''}${id}: ${must}${limits}${confirmation === 'from memory' ? ' (limit from memory, unconfirmed)' : ''}`,
+          `${hold ? 'HOLD ' : ''}${id}: ${words.say(must)}${limits}${confirmation === 'from memory' ? ' (limit from memory, unconfirmed)' : ''}`,
         )
       }
     }

@@ -1,9 +1,9 @@
-import { feetInchesText, limitsText } from '../../core/hardware/dimension-text.ts'
+import { limitsText } from '../../core/hardware/dimension-text.ts'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { readSheet } from '../../formats/sheet/sheet-file.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { badWords, type Command, type CommandOptions, type ExitCode } from '../command.ts'
-import { print, printJson, readText, soundValue } from '../io.ts'
+import { print, printJson, readText, soundValue, words } from '../io.ts'
 
 export const sheetsCommand: Command = {
   name: 'sheets',
@@ -14,12 +14,12 @@ export const sheetsCommand: Command = {
     '  show ID         one sheet whole, as JSON',
     '  validate FILE   checks sheet files against the format and its sense; - reads standard input',
   ].join('\n'),
-  run: async (words, options) => {
-    const [what = 'list', ...rest] = words
+  run: async (args, options) => {
+    const [what = 'list', ...rest] = args
     if (what === 'list' && rest.length === 0) return list(options)
     if (what === 'show' && rest.length === 1) return show(rest[0]!)
     if (what === 'validate' && rest.length > 0) return validate(rest, options)
-    throw badWords('sheets list, sheets show ID or sheets validate FILE …', words.join(' '))
+    throw badWords('sheets list, sheets show ID or sheets validate FILE …', args.join(' '))
   },
 }
 
@@ -28,7 +28,7 @@ function list({ json }: CommandOptions): ExitCode {
   else
     for (const sheet of shippedSheets)
       print(
-        `${sheet.id.padEnd(28)} ${sheet.version}  ${sheet.kind.padEnd(16)} ${sheet.name}; rail ${limitsText(sheet.railHeight)}`,
+        `${sheet.id.padEnd(28)} ${sheet.version}  ${sheet.kind.padEnd(16)} ${words.say(sheet.name)}; rail ${words.say(limitsText(sheet.railHeight))}`,
       )
   return 0
 }
@@ -64,4 +64,4 @@ async function validate(files: readonly string[], { json }: CommandOptions): Pro
 const lengthOf = (sheet: HardwareSheet): string =>
   sheet.kind === 'longitudinal'
     ? `splices ${sheet.splice.position === 'post' ? 'at posts' : 'midway between posts'}`
-    : `${feetInchesText(sheet.listedLength.inches)} long`
+    : `${words.feetInches(sheet.listedLength.inches)} long`

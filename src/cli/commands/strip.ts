@@ -1,7 +1,7 @@
 import { paperNames } from '../../drawing/paper.ts'
 import { runViews, writeRunView, writeRunViewDxf } from '../../operations/write-strip.ts'
 import { badWords, type Command } from '../command.ts'
-import { loadJudged, loadRequired, say, writeWhole } from '../io.ts'
+import { loadJudged, loadRequired, say, words, writeWhole } from '../io.ts'
 
 const pages = ['web', ...paperNames] as const
 
@@ -17,11 +17,11 @@ export const stripCommand: Command = {
     '                     larger, with its parts)',
     '  --page PAGE        web (one long picture, the default), letter, tabloid, A4 or A3; SVG alone',
   ].join('\n'),
-  run: async (words, options) => {
-    const [file, ...rest] = words
+  run: async (args, options) => {
+    const [file, ...rest] = args
     const { output, readings } = options
     if (file === undefined || rest.length > 0 || output === null)
-      throw badWords('strip RUN.json -o STRIP.svg|STRIP.dxf', words.join(' '))
+      throw badWords('strip RUN.json -o STRIP.svg|STRIP.dxf', args.join(' '))
     const page = pages.find((one) => one === (options.page ?? 'web'))
     if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, options.page!)
     const view = runViews.find((one) => one === (options.view ?? 'strip'))
@@ -29,7 +29,7 @@ export const stripCommand: Command = {
     const isDxf = /\.dxf$/i.test(output)
     if (isDxf && page !== 'web') throw badWords('no --page for a DXF file, which is drawn in true size', page)
     const required = readings === null ? await loadRequired(file) : await loadJudged(file, readings)
-    const sheets = isDxf ? writeRunViewDxf(required, view, '') : writeRunView(required, view, page)
+    const sheets = isDxf ? writeRunViewDxf(required, view, '', words) : writeRunView(required, view, page, words)
     for (const [i, sheet] of sheets.entries()) {
       const path = i === 0 ? output : output.replace(/(\.[^./\\]*)?$/, (ending) => `-${i + 1}${ending}`)
       await writeWhole(path, sheet)

@@ -1,8 +1,9 @@
 import type { Drawing } from '../../drawing/drawing.ts'
+import { sayDrawing } from '../../drawing/say-drawing.ts'
 import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
 import { stripPages } from '../../drawing/views/strip.ts'
 import type { CrewSheetContents } from '../crew-sheet-contents.ts'
-import { crewSheetHeadings, sayCrewSheet } from '../crew-sheet-words.ts'
+import { crewSheetHeadings } from '../crew-sheet-words.ts'
 import { crewStrip } from './crew-sheet-strip.ts'
 import { crewSheetTemplate } from './crew-sheet-template.ts'
 import { textPaper } from './page-frame.ts'
@@ -21,15 +22,16 @@ export function writeCrewSheet(
   laps: readonly Drawing[],
   printing: DocumentPrinting,
 ): Promise<Uint8Array> {
-  const { say, picture } = printing.language
+  const { print } = printing
+  const picture = (drawing: Drawing): Drawing => sayDrawing(drawing, print)
   const within = crewStrip(strip, textPaper(printing).width - 2 * margin)
   const pages = within === null ? stripPages(strip, printing.page) : []
   return setDocument(
     crewSheetTemplate,
     {
-      ...sayCrewSheet(contents, say),
-      words: crewSheetHeadings(say),
-      stripWords: within && say(stripWords(within.scale, strip)),
+      ...contents,
+      words: crewSheetHeadings(print.say),
+      stripWords: within && print.say(stripWords(within.scale, strip)),
     },
     { pages: pages.map(picture), figures: [...(within === null ? [] : [within.drawing]), ...laps].map(picture) },
     printing,

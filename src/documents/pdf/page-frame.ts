@@ -2,7 +2,7 @@ import type { Drawing } from '../../drawing/drawing.ts'
 import { type PageLie, type PaperName, papers } from '../../drawing/paper.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { verdictLayers, verdictOrder, verdictSign } from '../../drawing/verdict-signs.ts'
-import type { DocumentLanguage } from '../document-language.ts'
+import type { Print } from '../../words/print.ts'
 import { instantOf } from '../printed-time.ts'
 import { printableText } from './printable-text.ts'
 
@@ -33,10 +33,10 @@ export function frameData(
   text: FrameText,
   { page, lie }: TextPaper,
   drawings: readonly Drawing[],
-  { code, say }: Pick<DocumentLanguage, 'code' | 'say'>,
+  { language, say }: Print,
 ) {
   return {
-    language: code,
+    language,
     words: {
       printed: say('Printed'),
       hash: say('Record hash'),

@@ -1,5 +1,5 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import type { DocumentLanguage } from '../document-language.ts'
+import type { Print } from '../../words/print.ts'
 import { timeText } from '../printed-time.ts'
 import type { Printing } from '../record-input.ts'
 import { frameData, type TextPaper } from './page-frame.ts'
@@ -8,7 +8,7 @@ import { typeset } from './typeset.ts'
 
 /** How a document of the packet is printed. */
 export interface DocumentPrinting extends Printing, TextPaper {
-  readonly language: DocumentLanguage
+  readonly print: Print
 }
 
 /**
@@ -19,16 +19,16 @@ export function setDocument(
   template: string,
   contents: Readonly<Record<string, unknown>> & { readonly title: string; readonly run: string },
   drawings: { readonly pages: readonly Drawing[]; readonly figures: readonly Drawing[] },
-  { page, lie, printedAt, author, hash, language }: DocumentPrinting,
+  { page, lie, printedAt, author, hash, print }: DocumentPrinting,
 ): Promise<Uint8Array> {
-  const printed = `${timeText(printedAt)}${author === '' ? '' : ` ${language.say('by')} ${author}`}`
+  const printed = `${timeText(printedAt)}${author === '' ? '' : ` ${print.say('by')} ${author}`}`
   const text = { title: contents.title, run: contents.run, printed, printedAt, author, hash }
   return typeset(
     template,
     {
       contents: { ...(printableData({ ...contents, ...text }) as object), hash },
-      ...frameData(text, { page, lie }, drawings.pages, language),
-      figures: frameData(text, { page, lie }, drawings.figures, language).drawings,
+      ...frameData(text, { page, lie }, drawings.pages, print),
+      figures: frameData(text, { page, lie }, drawings.figures, print).drawings,
     },
     new Map(),
   )

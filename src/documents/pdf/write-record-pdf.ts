@@ -1,5 +1,5 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import { english } from '../document-language.ts'
+import type { Print } from '../../words/print.ts'
 import type { RecordContents } from '../record-contents.ts'
 import { frameData, type TextPaper } from './page-frame.ts'
 import { printableData } from './printable-text.ts'
@@ -20,6 +20,7 @@ export const writeRecordPdf = (
   contents: RecordContents,
   { pages, signatures, photos }: RecordPictures,
   paper: TextPaper,
+  print: Print,
 ): Promise<Uint8Array> =>
   typeset(
     recordTemplate,
@@ -30,8 +31,8 @@ export const writeRecordPdf = (
         signed: contents.signed.map((one) => ({ ...(printableData(one) as object), hash: one.hash })),
         hash: contents.hash,
       },
-      ...frameData(contents, paper, pages, english),
-      signatures: frameData(contents, paper, signatures, english).drawings,
+      ...frameData(contents, paper, pages, print),
+      signatures: frameData(contents, paper, signatures, print).drawings,
     },
     new Map([...photos].map(([number, bytes]) => [`/photos/${number}`, bytes])),
   )

@@ -2,7 +2,6 @@ import { lacksSide } from '../../core/measurement/offset-side.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { panelKind } from '../../core/quantities/count-panels.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
-import type { RunModel } from '../../core/requirements/run-model.ts'
 import { lengthIn } from '../../core/units/exact-length.ts'
 import { sideText } from '../../core/verdicts/describe-reason.ts'
 import { describeAcceptance, setAsideIn } from '../../core/verdicts/set-aside.ts'
@@ -23,8 +22,8 @@ export function runSheets(
 ): readonly Sheet[] {
   return [
     factsSheet(input),
-    postsSheet(input.model),
-    panelsSheet(input.model),
+    postsSheet(input),
+    panelsSheet(input),
     ...(stakes === null ? [] : [stakesSheet(stakes)]),
     quantitiesSheet(quantities),
     materialsSheet(quantities),
@@ -44,7 +43,7 @@ function factsSheet(input: RecordInput): Sheet {
       role,
       [name, id === '' ? '' : `sheet ${id} ${version}`, criteria].filter((text) => text !== '').join('; '),
     ]),
-    ['Acceptance', describeAcceptance(input.judgement.acceptance)],
+    ['Acceptance', input.print.say(describeAcceptance(input.judgement.acceptance))],
     ...setAsideIn(input.judgement.verdicts).map(({ requirement, by, because }): Cell[] => [
       'Set aside',
       `${requirement}, by ${by}: ${because}`,
@@ -53,7 +52,7 @@ function factsSheet(input: RecordInput): Sheet {
   return { name: 'Run', page: 'portrait', columns: [column('Fact', 28), column('Value', 70)], rows }
 }
 
-function postsSheet({ layout }: RunModel): Sheet {
+function postsSheet({ model: { layout }, print }: RecordInput): Sheet {
   return {
     name: 'Posts',
     page: 'portrait',
@@ -71,7 +70,7 @@ function postsSheet({ layout }: RunModel): Sheet {
       number,
       alongInches,
       { formula: `${cellName(1, row)}/12`, result: alongInches / 12 },
-      kind,
+      print.say(kind),
       block ? 'yes' : 'no',
       unit === 'run' ? 'run' : `${unit} end`,
       ownNumber,
@@ -80,12 +79,13 @@ function postsSheet({ layout }: RunModel): Sheet {
   }
 }
 
-function panelsSheet(model: RunModel): Sheet {
+function panelsSheet({ model, print }: RecordInput): Sheet {
   const { panels } = model.layout
   const rows: Cell[][] = panels.map((panel) => {
     const { name, gauge, layers } = panelKind(panel, model)
     const { number, inches, fromInches, toInches, unit, role } = panel
-    return [number, inches, fromInches, toInches, name, gauge, layers, unit === 'run' ? 'run' : `${unit} end`, role]
+    const part = unit === 'run' ? 'run' : `${unit} end`
+    return [number, inches, fromInches, toInches, print.say(name), print.say(gauge), layers, part, role]
   })
   const total = panels.reduce((sum, { inches }) => sum + inches, 0)
   const sum = { formula: `SUM(${cellName(1, 0)}:${cellName(1, panels.length - 1)})`, result: total }
@@ -246,7 +246,7 @@ function requirementsSheet(input: RecordInput): Sheet {
         line.reason,
         line.readings.map(({ id }) => id).join(', '),
         line.sheet,
-        `${source.title}, ${source.edition}`,
+        `${input.print.say(source.title)}, ${input.print.say(source.edition)}`,
         line.confirmation,
       ]
     }),
@@ -313,15 +313,15 @@ function sideOf(reading: Reading): string | null {
   return answer.kind === 'length' && answer.side !== undefined ? sideText(answer.side) : null
 }
 
-function findingsSheet({ judgement }: RecordInput): Sheet {
+function findingsSheet({ judgement, print }: RecordInput): Sheet {
   return {
     name: 'Findings',
     page: 'landscape',
     columns: [column('Place', 36), column('What', 44), column('Remedy', 60), column('Requirements', 40)],
     rows: judgement.findings.map(({ place, what, remedy, requirements }) => [
-      place.name,
-      what,
-      remedy,
+      print.place(place),
+      print.say(what),
+      print.say(remedy),
       requirements.join(', '),
     ]),
   }

@@ -20,11 +20,11 @@ export const elevationPages = (input: StripInput, page: PaperName): Drawing[] =>
   runPages(input, elevationView(input), page)
 
 function elevationView(input: StripInput): RunView {
-  const { titles, first, second, system, layout } = input
+  const { titles, first, second, system, layout, print } = input
   const notes = notesOf(input)
   return {
     title: [`Elevation of ${titles.run}`, titles.route, titles.stations].filter((part) => part).join(', '),
-    description: `The run seen square to its rail, upstream end at the left: ${first.name}, then ${system.name}, then ${second.name}; ${layout.posts.length} posts, ${layout.panels.length} panels, ${layout.splices.length} splices. ${notes.join(' ')}`,
+    description: `The run seen square to its rail, upstream end at the left: ${[first, system, second].map(({ name }) => print.say(name)).join(', then ')}; ${layout.posts.length} posts, ${layout.panels.length} panels, ${layout.splices.length} splices. ${notes.join(' ')}`,
     measureWords:
       'Elevation: distances along the rail and heights above finish grade are to the same scale. Upstream end at the left.',
     layers: elevationLayers,
@@ -44,8 +44,8 @@ function elevationView(input: StripInput): RunView {
 function notesOf(input: StripInput): string[] {
   const units = (['first', 'run', 'second'] as const).filter((unit) => unit === 'run' || input[unit].sheet !== null)
   const names = units.map((unit) => ({
-    name: unit === 'run' ? input.system.name : input[unit].name,
-    limits: limitsText(railHeightOf(input, unit)),
+    name: input.print.say(unit === 'run' ? input.system.name : input[unit].name),
+    limits: input.print.say(limitsText(railHeightOf(input, unit))),
   }))
   const isSame = names.every(({ limits }) => limits === names[0]!.limits)
   const heights = isSame ? names[0]!.limits : names.map(({ name, limits }) => `${name} ${limits}`).join('; ')

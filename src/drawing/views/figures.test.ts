@@ -5,13 +5,14 @@ import { culvertRun, shippedSheet } from '../../../test/cases/drawing/hand-layou
 import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
 import { deriveRequirements } from '../../core/requirements/derive-requirements.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
+import { english } from '../../words/english.ts'
 import { dimensionParts } from '../dimension-parts.ts'
 import type { Drawing } from '../drawing.ts'
 import { figureFacts } from './figures/figure-facts.ts'
 import { figureDrawing } from './figures.ts'
 
 const drawn = (requirement: Requirement): Drawing =>
-  figureDrawing(requirement.figure!, figureFacts(requirement, shippedSheet(requirement.sheet)))
+  figureDrawing(requirement.figure!, figureFacts(requirement, shippedSheet(requirement.sheet), english(null)))
 
 const named = (name: string): Drawing => drawn(figureRequirements.get(name)!)
 

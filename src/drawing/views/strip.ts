@@ -14,7 +14,7 @@ export const stripDrawing = (input: StripInput): Drawing => runDrawing(input, st
 export const stripPages = (input: StripInput, page: PaperName): Drawing[] => runPages(input, stripView(input), page)
 
 function stripView(input: StripInput): RunView {
-  const { layout, titles, first, second, system } = input
+  const { layout, titles, first, second, system, print } = input
   const verdicts = placeVerdicts(input.verdicts ?? [])
   const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`
   const failing = verdicts.filter((one) => one.worst === 'fails')
@@ -23,10 +23,10 @@ function stripView(input: StripInput): RunView {
       ? 'Nothing is judged yet.'
       : failing.length === 0
         ? 'No place fails.'
-        : `Fails at: ${failing.map((one) => one.place.name).join('; ')}.`
+        : `Fails at: ${failing.map((one) => print.place(one.place)).join('; ')}.`
   return {
     title: [`Strip of ${titles.run}`, titles.route, titles.stations].filter((part) => part).join(', '),
-    description: `Plan of the run from its upstream end at the left to its downstream end at the right: ${first.name}, then ${system.name}, then ${second.name}; ${count(layout.posts.length, 'post')}, ${count(layout.panels.length, 'panel')}, ${count(layout.splices.length, 'splice')}. ${verdictWords}`,
+    description: `Plan of the run from its upstream end at the left to its downstream end at the right: ${[first, system, second].map(({ name }) => print.say(name)).join(', then ')}; ${count(layout.posts.length, 'post')}, ${count(layout.panels.length, 'panel')}, ${count(layout.splices.length, 'splice')}. ${verdictWords}`,
     measureWords: measureWords(input),
     layers: stripLayers,
     screenScale: plainScales[input.units][1]!,

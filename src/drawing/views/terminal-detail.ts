@@ -34,7 +34,8 @@ const detailScales: Readonly<Record<StripInput['units'], readonly PlainScale[]>>
  * below what the sheet says of each. Null for an end without a sheet.
  */
 export function terminalDetail(input: StripInput, which: 'first' | 'second', page: PaperName): Drawing | null {
-  const { sheet, name } = input[which]
+  const { sheet } = input[which]
+  const name = input.print.say(input[which].name)
   if (sheet === null) return null
   const paper = papers[page]
   const width = paper.widthPoints - 2 * marginPoints
@@ -48,7 +49,7 @@ export function terminalDetail(input: StripInput, which: 'first' | 'second', pag
   const splices = input.layout.splices
     .map((splice) => splice.alongInches)
     .sort((a, b) => Math.abs(a - places.postOne) - Math.abs(b - places.postOne))
-  const callouts = detailCallouts(sheet, places, splices[0] ?? null)
+  const callouts = detailCallouts(sheet, places, splices[0] ?? null, input.print)
   const put = (items: readonly Item[], x: number, y: number): Item[] =>
     items.map((item) => moved(item, x * perPoint, y * perPoint))
   const left = marginPoints - range.from / perPoint

@@ -16,6 +16,7 @@ import { judgeKnown } from '../../operations/judge-readings.ts'
 import { readingCheck } from '../../operations/reading-problems.ts'
 import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
 import { stripInput } from '../../operations/strip-input.ts'
+import { english } from '../../words/english.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
 import type { Answer, KeptRun, OpenedRun, RunSummary } from './run-source.ts'
@@ -101,8 +102,7 @@ export function openedRun(kept: KeptRun): OpenedRun {
   const required = requiredOf(kept)
   if (!required.ok) return { kept, drawn: required }
   const judged = judgeKnown(required.value, kept.readings)
-  const strip = stripDrawing(stripInput(judged))
-  return { kept, drawn: ok({ judged, strip, stripSvg: writeSvg(strip) }) }
+  return { kept, drawn: ok({ judged, stripSvg: writeSvg(stripDrawing(stripInput(judged, english(null)))) }) }
 }
 
 /** The run in the list: its verdicts in numbers, or why it can no longer be laid out. */

@@ -2,7 +2,6 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import type { PayRounding } from '../../core/quantities/pay-length.ts'
 import type { Result } from '../../core/result.ts'
 import type { Acceptance, VerdictWord } from '../../core/verdicts/verdict.ts'
-import type { Drawing } from '../../drawing/drawing.ts'
 import type { PaperName } from '../../drawing/paper.ts'
 import type { DayLogBody, LocateTicketBody, PhotoBody, SignOffBody } from '../../formats/entry/entry-kinds.ts'
 import type { SignOff } from '../../formats/entry/sign-off.ts'
@@ -58,10 +57,9 @@ export interface OpenedRun {
   readonly drawn: Result<DrawnRun, readonly InputProblem[]>
 }
 
-/** A judged run and its strip, in English: as a drawing, and as it is shown. */
+/** A judged run and the picture of its strip, in English. */
 export interface DrawnRun {
   readonly judged: JudgedRun
-  readonly strip: Drawing
   readonly stripSvg: string
 }
 

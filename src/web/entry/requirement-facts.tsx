@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { sheetShelf } from '../../operations/sheet-shelf.ts'
-import { m, say } from '../messages.ts'
+import { m, printIn, say } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { Picture } from '../parts/picture.tsx'
 
@@ -21,7 +21,9 @@ export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; r
         <>
           <h3>{m.entry.figure}</h3>
           <LaterPart part={figures} title={m.entry.figure}>
-            {({ figureOf }) => <Picture class="figure" units={units} drawing={figureOf(figure, requirement, sheet)} />}
+            {({ figureOf }) => (
+              <Picture class="figure" units={units} drawing={figureOf(figure, requirement, sheet, printIn(units))} />
+            )}
           </LaterPart>
         </>
       )}

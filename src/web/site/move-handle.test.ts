@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { planHandles } from '../../drawing/views/plan.ts'
 import { planInput } from '../../operations/write-site-drawings.ts'
+import { english } from '../../words/english.ts'
 import { inUnits } from './convert-units.ts'
 import { type Draft, valueAt, withValue } from './draft.ts'
 import { exampleSite } from './example-site.ts'
@@ -12,7 +13,7 @@ const feet = 0.3048
 function handleOf(draft: Draft, place: string) {
   const { site, need } = solveSite(draft)
   if (site === null || need === null) throw new Error('the draft is no site with a need')
-  const handle = planHandles(planInput(site, need, 'web')).find((one) => one.place === place)
+  const handle = planHandles(planInput(site, need, 'web', english(null))).find((one) => one.place === place)
   if (handle === undefined) throw new Error(`there is no handle ${place}`)
   return { site, handle }
 }

@@ -8,7 +8,7 @@ import type { PlanInput, SitePage, Stretch } from '../../drawing/views/plan/site
 import { planDrawing, planFrame, planHandles } from '../../drawing/views/plan.ts'
 import { readSiteValue } from '../../formats/site/read-site.ts'
 import { planInput } from '../../operations/write-site-drawings.ts'
-import { say } from '../messages.ts'
+import { m, printIn, say } from '../messages.ts'
 import { Picture } from '../parts/picture.tsx'
 import { aroundHazards, closeUp } from './close-up.ts'
 import type { Draft } from './draft.ts'
@@ -55,8 +55,11 @@ export function PlanPane({ isDrawn, ...props }: Props) {
   const [shown, show] = useState<'whole' | 'near'>('whole')
   const [held, hold] = useState<Held | null>(null)
   const input = useMemo(
-    () => ({ ...planInput(site, need, page), range: held?.range ?? (shown === 'near' ? aroundHazards(site) : null) }),
-    [site, need, page, held, shown],
+    () => ({
+      ...planInput(site, need, page, printIn(site.units)),
+      range: held?.range ?? (shown === 'near' ? aroundHazards(site) : null),
+    }),
+    [site, need, page, held, shown, m],
   )
   const frame = useMemo(() => planFrame(input), [input])
   const drawing = useMemo(() => {
@@ -203,7 +206,7 @@ function nudged(now: Draft, place: string, step: Parameters<typeof nudgedHandle>
   const read = readSiteValue('site', now)
   if (!read.ok) return now
   const need = findNeed(read.value)
-  const handles = planHandles(planInput(read.value, need.ok ? need.value : null, 'web'))
+  const handles = planHandles(planInput(read.value, need.ok ? need.value : null, 'web', printIn(read.value.units)))
   const handle = handles.find((one) => one.place === place)
   return handle === undefined ? now : nudgedHandle(now, read.value, handle, step)
 }

@@ -6,6 +6,7 @@ import { stationWords } from '../../drawing/views/plan/site-words.ts'
 import { planFrame } from '../../drawing/views/plan.ts'
 import { sectionDrawing } from '../../drawing/views/section.ts'
 import { planInput } from '../../operations/write-site-drawings.ts'
+import { m, printIn } from '../messages.ts'
 import { Picture } from '../parts/picture.tsx'
 import { words } from './words.ts'
 
@@ -19,7 +20,7 @@ interface Props {
 export function SectionPane({ site, need, page }: Props) {
   const { section } = words()
   const [chosen, choose] = useState<number | null>(null)
-  const view = useMemo(() => planInput(site, need, page), [site, need, page])
+  const view = useMemo(() => planInput(site, need, page, printIn(site.units)), [site, need, page, m])
   const { from, to } = useMemo(() => planFrame(view).range, [view])
   const [first] = site.hazards
   const station = Math.min(Math.max(chosen ?? (first!.from + first!.to) / 2, from), to)

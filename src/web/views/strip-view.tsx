@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { NearMark } from '../../documents/day-report.ts'
+import { sayDrawing } from '../../drawing/say-drawing.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { placeVerdicts } from '../../drawing/views/strip/verdict-rows.ts'
 import { stripDrawing } from '../../drawing/views/strip.ts'
@@ -7,8 +8,7 @@ import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { stripInput } from '../../operations/strip-input.ts'
 import type { DrawnRun } from '../data/run-source.ts'
 import { placeWords } from '../entry/reading-words.ts'
-import { m } from '../messages.ts'
-import { shownDrawing } from '../parts/picture.tsx'
+import { m, printIn } from '../messages.ts'
 import { useAfterFrame, useFrameByFrame } from '../parts/use-after-frame.ts'
 import { goTo, type Route, requirementPath } from '../route.ts'
 
@@ -29,14 +29,11 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
   const judged = useAfterFrame(latest)
   const [isShown, setShown] = useState(true)
   const frame = useRef<HTMLDivElement>(null)
-  const strip = useMemo(
-    () => (judged === opened.judged ? opened.strip : stripDrawing(stripInput(judged))),
-    [judged, opened],
-  )
   const svg = useMemo(() => {
-    const shown = shownDrawing(strip)
-    return shown === opened.strip ? opened.stripSvg : writeSvg(shown)
-  }, [strip, opened, m])
+    const print = printIn(null)
+    const isAsOpened = judged === opened.judged && print.language === 'en'
+    return isAsOpened ? opened.stripSvg : writeSvg(sayDrawing(stripDrawing(stripInput(judged, print)), print))
+  }, [judged, opened, m])
   // The picture first, and its places made into buttons once it is on screen.
   const isOnScreen = useFrameByFrame(2, 1) === 2
   const places = useMemo(

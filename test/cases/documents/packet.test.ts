@@ -16,6 +16,7 @@ import { requireRun } from '../../../src/operations/require-run.ts'
 import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
 import { type PacketFile, writePacket } from '../../../src/operations/write-packet.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
+import { english } from '../../../src/words/english.ts'
 import { atSplices, inventedRoad, judgedDemo, newYorkEast, sound } from '../exports/export-project.ts'
 import { deviceOf, onDevice } from './device-of-demo.ts'
 import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
@@ -43,6 +44,7 @@ const options: PacketOptions = {
   absentPhotos: 'problem',
   entries: noEntries,
   zone: 'America/Denver',
+  print: english(null),
   progress: () => {},
 }
 
@@ -204,7 +206,7 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
   })
 
   test('the crew sheet stakes the flare: 48 in at post 1, in a straight line to the splice 34 ft 4 1/2 in on', () => {
-    const { posts, flare } = crewSheetContents(recordInput(judged), null)
+    const { posts, flare } = crewSheetContents(recordInput(judged, english(null)), null)
     expect(flare).toContain('First end: straight flare, 48 in over 34 ft 4 1/2 in')
     // 48 (412.5 - 75 k) / 412.5 = 48, 39.27, 30.55, 21.82, 13.09 and 4.36, to the nearest 1/8 in.
     expect(posts.map(({ offset }) => offset)).toEqual([
@@ -220,12 +222,14 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
   test('the crew sheet says where posts stand closer and which panels are nested, and only where they are', () => {
     const reduced = [{ from: '100 ft', to: '125 ft', spacing: 'half', nested: true }]
     const changed = unreadRun({ need: { from: '-50 ft', to: '300 ft' }, reduced })
-    const { departures, panels } = crewSheetContents(recordInput(changed), null)
+    const { departures, panels } = crewSheetContents(recordInput(changed, english(null)), null)
     const closer = /stand 3 ft 1 1\/2 in apart instead of 6 ft 3 in/
     expect(departures.some((line) => closer.test(line))).toBe(true)
     expect(departures.some((line) => line.startsWith('NESTED, two layers of rail: panel'))).toBe(true)
     expect(panels.some(({ nested }) => nested)).toBe(true)
-    expect(crewSheetContents(recordInput(judged), null).departures.join()).not.toMatch(/NESTED|instead of/)
+    expect(crewSheetContents(recordInput(judged, english(null)), null).departures.join()).not.toMatch(
+      /NESTED|instead of/,
+    )
   })
 })
 
@@ -464,7 +468,7 @@ describe('the packet of an awkward run', { timeout: 120_000 }, () => {
       const files = await packetOf(long)
       const crew = checkedTexts(files).get('crew-sheet.pdf')!
       expect(crew).toContain('The strip stands on the last')
-      for (const { station, along } of crewSheetContents(recordInput(long), null).posts)
+      for (const { station, along } of crewSheetContents(recordInput(long, english(null)), null).posts)
         expect(crew).toContain(`${station} ${along}`)
     },
   )

@@ -9,6 +9,7 @@ import { type JudgedRun, judgeKnown, judgeReadings } from '../../../src/operatio
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
 import { recordInput, writeRecord } from '../../../src/operations/write-record.ts'
+import { english } from '../../../src/words/english.ts'
 import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
 
 const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
@@ -20,6 +21,7 @@ const options = {
   sha256,
   entries: noEntries,
   photos: null,
+  print: english(null),
 } as const
 
 const noSide = { signed: [], photos: [], photosHere: new Set<string>() }
@@ -38,7 +40,7 @@ function demoJudged(changes: object = {}): JudgedRun {
 
 const contentsOf = (judged: JudgedRun): RecordContents =>
   recordContents(
-    recordInput(judged),
+    recordInput(judged, english(null)),
     { printedAt: options.printedAt, author: options.author, hash: sha256('') },
     noSide,
   )

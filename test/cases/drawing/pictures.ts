@@ -6,6 +6,7 @@ import { planDrawing } from '../../../src/drawing/views/plan.ts'
 import { sectionDrawing } from '../../../src/drawing/views/section.ts'
 import { stripDrawing, stripPages } from '../../../src/drawing/views/strip.ts'
 import { terminalDetail } from '../../../src/drawing/views/terminal-detail.ts'
+import { english } from '../../../src/words/english.ts'
 import { figureRequirements } from './figure-requirements.ts'
 import { bridgeRun, culvertRun, mixedVerdicts } from './hand-layouts.ts'
 import { siteInputs } from './site-inputs.ts'
@@ -40,7 +41,7 @@ export const pictures: Readonly<Record<string, () => Drawing>> = {
   ...Object.fromEntries(
     [...figureRequirements].map(([name, requirement]) => [
       `figure-${name}`,
-      () => figureDrawing(requirement.figure!, figureFacts(requirement, culvert.first.sheet!)),
+      () => figureDrawing(requirement.figure!, figureFacts(requirement, culvert.first.sheet!, english(null))),
     ]),
   ),
 }

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest'
 import { findNeed } from '../../../src/core/need/need.ts'
 import { readSite } from '../../../src/formats/site/read-site.ts'
 import { writePlan, writeSection } from '../../../src/operations/write-site-drawings.ts'
+import { english } from '../../../src/words/english.ts'
 
 it('plan and section are written from a site file, also where its need is refused', () => {
   const file = {
@@ -19,10 +20,10 @@ it('plan and section are written from a site file, also where its need is refuse
   }
   const [site, tooFast] = [siteAt(55), siteAt(95)]
   const need = findNeed(site)
-  expect(need.ok && writePlan(site, need.value, 'web')).toContain('data-place="approach-unit"')
-  expect(need.ok && writeSection(site, need.value, 40, 'phone')).toContain('top of rail 31 in')
+  expect(need.ok && writePlan(site, need.value, 'web', english(null))).toContain('data-place="approach-unit"')
+  expect(need.ok && writeSection(site, need.value, 40, 'phone', english(null))).toContain('top of rail 31 in')
   expect(findNeed(tooFast).ok).toBe(false)
-  const refused = writePlan(tooFast, null, 'web')
+  const refused = writePlan(tooFast, null, 'web', english(null))
   expect(refused).toContain('data-place="hazard-1-near-from"')
   expect(refused).not.toContain('data-place="approach-path"')
 })

@@ -4,6 +4,7 @@ import { type Hazard, hardwareNotSaid, type Site, type SiteAlignment } from '../
 import { feet } from '../../../src/core/units/quantity.ts'
 import type { PlanInput, SitePage } from '../../../src/drawing/views/plan/site-view.ts'
 import { planInput } from '../../../src/operations/write-site-drawings.ts'
+import { english } from '../../../src/words/english.ts'
 
 /** Sites for the pictures of plans and sections. */
 
@@ -110,7 +111,7 @@ const spiralSite: Site = {
 export function siteInput(site: Site, page: SitePage): PlanInput {
   const need = findNeed(site)
   if (!need.ok) throw new Error(JSON.stringify(need.error))
-  return planInput(site, need.value, page)
+  return planInput(site, need.value, page, english(null))
 }
 
 export const siteInputs = {

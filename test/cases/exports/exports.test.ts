@@ -13,6 +13,7 @@ import {
   writeStakeXml,
 } from '../../../src/operations/write-exports.ts'
 import { writeRunViewDxf } from '../../../src/operations/write-strip.ts'
+import { english } from '../../../src/words/english.ts'
 import { atSplices, inventedRoad, judgedDemo, newYorkEast, placedDemo, sound, stamp } from './export-project.ts'
 
 const judged = judgedDemo()
@@ -73,7 +74,7 @@ describe('placing', () => {
 
   it('refuses coordinates that do not lie in the reference system', async () => {
     const placed = sound(placeRun('run.json', judged, { offset: 3.6, road: null, unit: 'foot' }))
-    const written = writeRunGeoJson('run.json', judged, placed, await newYorkEast())
+    const written = writeRunGeoJson('run.json', judged, placed, await newYorkEast(), english(null))
     expect(written.ok ? 'written' : written.error[0]!.expected).toContain('EPSG:2260')
   })
 })
@@ -84,14 +85,25 @@ describe('every export', () => {
     const write = async () => {
       const run = judgedDemo()
       const placed = placedDemo(run)
-      const quantities = sound(quantityList('run.json', run, atSplices))
-      const package_ = await writeRunGeoPackage('run.json', run, placed, { system, sqliteAt: null, stamp })
-      const workbook = await writeRunWorkbook(run, stakeList(run, placed, system.unit), quantities, stamp)
+      const quantities = sound(quantityList('run.json', run, atSplices, english(null)))
+      const package_ = await writeRunGeoPackage('run.json', run, placed, {
+        system,
+        sqliteAt: null,
+        stamp,
+        print: english(null),
+      })
+      const workbook = await writeRunWorkbook(
+        run,
+        stakeList(run, placed, system.unit, english(null)),
+        quantities,
+        stamp,
+        english(null),
+      )
       return [
         writeStakeXml(placed, system.unit, stamp),
-        writeStakeDxf(run, placed, system.unit, stamp),
-        writeRunViewDxf(run, 'strip', stamp.author)[0]!,
-        sound(writeRunGeoJson('run.json', run, placed, system)),
+        writeStakeDxf(run, placed, system.unit, stamp, english(null)),
+        writeRunViewDxf(run, 'strip', stamp.author, english(null))[0]!,
+        sound(writeRunGeoJson('run.json', run, placed, system, english(null))),
         Buffer.from(sound(package_)).toString('base64'),
         Buffer.from(workbook).toString('base64'),
       ]

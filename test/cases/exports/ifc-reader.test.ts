@@ -15,6 +15,7 @@ import { endOf } from '../../../src/core/geometry/clothoid.ts'
 import { inches } from '../../../src/core/units/quantity.ts'
 import type { JudgedRun } from '../../../src/operations/judge-readings.ts'
 import { writeRunIfc } from '../../../src/operations/write-exports.ts'
+import { english } from '../../../src/words/english.ts'
 import { inventedRoad, judgedDemo, newYorkEast, placedDemo, sound, stamp } from './export-project.ts'
 
 /** What web-ifc, a reader that nobody here wrote, finds in the file. It opens the file; it does not judge it. */
@@ -31,7 +32,9 @@ afterAll(() => reader.Dispose())
 async function opened(judged: JudgedRun): Promise<number> {
   const system = await newYorkEast()
   const placed = placedDemo(judged)
-  const file = sound(writeRunIfc('run.json', judged, placed, { system, unit: system.unit, sha256, stamp }))
+  const file = sound(
+    writeRunIfc('run.json', judged, placed, { system, unit: system.unit, sha256, stamp, print: english(null) }),
+  )
   return reader.OpenModel(new TextEncoder().encode(file))
 }
 

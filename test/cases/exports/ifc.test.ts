@@ -7,6 +7,7 @@ import { feet } from '../../../src/core/units/quantity.ts'
 import type { JudgedRun } from '../../../src/operations/judge-readings.ts'
 import { type PlacedRun, placeRun, type RoadPlace } from '../../../src/operations/place-run.ts'
 import { writeRunIfc } from '../../../src/operations/write-exports.ts'
+import { english } from '../../../src/words/english.ts'
 import { allOf, attributeOf, checkIfc, referredTo } from './check-ifc.ts'
 import { inventedRoad, judgedDemo, newYorkEast, placedDemo, sound, stamp } from './export-project.ts'
 import { readStep, type Value } from './step-reader.ts'
@@ -33,11 +34,13 @@ const place = (judged: JudgedRun, road: RoadPlace | null, unit: 'foot' | 'US sur
 
 async function written(judged: JudgedRun, placed: PlacedRun): Promise<string> {
   const system = await newYorkEast()
-  return sound(writeRunIfc('run.json', judged, placed, { system, unit: system.unit, sha256, stamp }))
+  return sound(
+    writeRunIfc('run.json', judged, placed, { system, unit: system.unit, sha256, stamp, print: english(null) }),
+  )
 }
 
 const withoutSystem = (judged: JudgedRun, placed: PlacedRun): string =>
-  sound(writeRunIfc('run.json', judged, placed, { system: null, unit: 'foot', sha256, stamp }))
+  sound(writeRunIfc('run.json', judged, placed, { system: null, unit: 'foot', sha256, stamp, print: english(null) }))
 
 const road = { route: 'County Road 14', side: 'right', datumStation: '208+40', traffic: 'two-way' }
 const demo = judgedDemo()
@@ -223,7 +226,7 @@ it('gives the same text for the same run and stamp', async () => {
 
 it('refuses coordinates that do not lie in the reference system', async () => {
   const system = await newYorkEast()
-  const options = { system, unit: system.unit, sha256, stamp }
+  const options = { system, unit: system.unit, sha256, stamp, print: english(null) }
   const refused = writeRunIfc('run.json', demo, place(demo, null, 'foot'), options)
   expect(refused.ok ? 'written' : refused.error[0]!.expected).toContain('EPSG:2260')
 })

@@ -14,6 +14,7 @@ import { stripInput } from '../../../src/operations/strip-input.ts'
 import { writeStakeCsv } from '../../../src/operations/write-exports.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+import { english } from '../../../src/words/english.ts'
 
 const foot = 0.3048
 
@@ -289,7 +290,7 @@ describe('what is written from it', () => {
   const run = required(runFor(siteF1()).run)
 
   it('crew sheet: the flare and the offset of each post, to 1/8 in', () => {
-    const contents = crewSheetContents(recordInput(judgeKnown(run, [])), null)
+    const contents = crewSheetContents(recordInput(judgeKnown(run, []), english(null)), null)
     const { posts, postOneAtInches } = run.model.layout
     const bend = -300 - postOneAtInches
     expect(contents.flare).toContain(`Run: flare 14:1 from ${Math.floor(bend / 12)} ft`)
@@ -318,9 +319,11 @@ describe('what is written from it', () => {
   })
 
   it('strip: says that the flare of the run is drawn straight', () => {
-    expect(JSON.stringify(stripDrawing(stripInput(run)))).toContain('the flare of the run, 14:1, is drawn straight')
-    expect(JSON.stringify(stripDrawing(stripInput(required({ ...runFor(siteF1()).run, flare: null }))))).not.toContain(
-      'the flare of the run',
+    expect(JSON.stringify(stripDrawing(stripInput(run, english(null))))).toContain(
+      'the flare of the run, 14:1, is drawn straight',
     )
+    expect(
+      JSON.stringify(stripDrawing(stripInput(required({ ...runFor(siteF1()).run, flare: null }), english(null)))),
+    ).not.toContain('the flare of the run')
   })
 })

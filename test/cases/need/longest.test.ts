@@ -6,6 +6,7 @@ import { readSite } from '../../../src/formats/site/read-site.ts'
 import { computeNeed, needProblem } from '../../../src/operations/compute-need.ts'
 import { layOutRun } from '../../../src/operations/lay-out-run.ts'
 import { writePlan } from '../../../src/operations/write-site-drawings.ts'
+import { english } from '../../../src/words/english.ts'
 
 const site = (units: 'us' | 'metric', to: number) => ({
   format: 'lapwise-site/1',
@@ -46,7 +47,7 @@ test.each(['us', 'metric'] as const)(
     const read = readSite('site.json', JSON.stringify(file))
     if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
     expect(computeNeed(read.value)).toMatchObject({ ok: false, error: { kind: 'longer-than-one-run' } })
-    expect(writePlan(read.value, null, 'web')).toContain(units === 'us' ? '50000+00' : '5000+000')
+    expect(writePlan(read.value, null, 'web', english(null))).toContain(units === 'us' ? '50000+00' : '5000+000')
   },
 )
 

@@ -11,6 +11,7 @@ import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { judgeOutput } from '../../../src/operations/outputs.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { recordText } from '../../../src/operations/sign-off.ts'
+import { english } from '../../../src/words/english.ts'
 
 const road = { speed: 55, adt: 4750, traffic: 'one-way', lanes: 1, laneWidth: 12, shoulderWidth: 8 }
 const site = {
@@ -112,7 +113,7 @@ describe('a reading', () => {
     const judged = judgedWith({}, reading)
     if (!judged.ok) throw new Error(judged.error.map(printProblem).join('\n'))
     expect(judged.value.unusual.map(describeUnusual)).toEqual(expected)
-    expect(judgeOutput(judged.value).unusual).toHaveLength(expected.length)
+    expect(judgeOutput(judged.value, english(null)).unusual).toHaveLength(expected.length)
   })
 
   test('and a run file that is unusual stand in the judgement without changing what is signed', () => {

@@ -19,6 +19,7 @@ import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
 import { sheetShelf } from '../../../src/operations/sheet-shelf.ts'
 import { stripInput } from '../../../src/operations/strip-input.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
+import { english } from '../../../src/words/english.ts'
 
 /** Runs that have the shipped sheets between them, gaps, reduced spacing, standing rail and both unit systems. */
 export const runFiles: Readonly<Record<string, object>> = {
@@ -116,7 +117,7 @@ export function figuresOf({ requirements, run }: RequiredRun): Drawing[] {
   const alike = new Map(requirements.map((one) => [`${one.figure} ${one.must}`, one]))
   return [...alike.values()].flatMap((requirement) => {
     const { figure, sheet } = requirement
-    return figure === null ? [] : [figureDrawing(figure, figureFacts(requirement, shelf.get(sheet)!))]
+    return figure === null ? [] : [figureDrawing(figure, figureFacts(requirement, shelf.get(sheet)!, english(null)))]
   })
 }
 
@@ -252,13 +253,16 @@ export const textsOfJudgement = ({ judgement }: JudgedRun): string[] => [
   ...judgement.verdicts.map(({ because }) => describeReason(because)),
 ]
 
-export const stripOf = (run: RequiredRun | JudgedRun): Drawing => stripDrawing(stripInput(run))
+export const stripOf = (run: RequiredRun | JudgedRun): Drawing => stripDrawing(stripInput(run, english(null)))
 
 export const everywhere: readonly string[] = [...cautions, ...instruments.map(({ name }) => name)]
 
 /** What a crew sheet says, without the names and tickets that a person wrote. */
 export function textsOfCrewSheet(judged: JudgedRun): string[] {
-  const { title, facts, posts, flare, panels, departures, ...rules } = crewSheetContents(recordInput(judged), null)
+  const { title, facts, posts, flare, panels, departures, ...rules } = crewSheetContents(
+    recordInput(judged, english(null)),
+    null,
+  )
   const told = [rules.laps, rules.heights, rules.holes, rules.holds].flat()
   return [
     ...[title, flare, ...departures, ...rules.cautions],

@@ -15,6 +15,7 @@ import { readSite } from '../../../src/formats/site/read-site.ts'
 import { computeNeed, needProblem } from '../../../src/operations/compute-need.ts'
 import { planInput } from '../../../src/operations/write-site-drawings.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+import { english } from '../../../src/words/english.ts'
 import { siteInputs } from '../drawing/site-inputs.ts'
 
 const folder = new URL('../need/', import.meta.url)
@@ -33,7 +34,7 @@ export function textsOfSite(site: Site): string[] {
   const report = computeNeed(site)
   const reports = report.ok ? [report.value.approach, report.value.departure].filter((one) => one !== null) : []
   return [
-    ...planHandles(planInput(site, need.ok ? need.value : null, 'web')).map(({ words }) => words),
+    ...planHandles(planInput(site, need.ok ? need.value : null, 'web', english(null))).map(({ words }) => words),
     ...reports.flatMap(({ notes }) => notes.map(({ text }) => text)),
     ...reports.flatMap(({ sources }) => sources.flatMap(({ remark }) => remark ?? [])),
     ...(report.ok ? report.value.checks.flatMap(textsOfCheck) : []),
@@ -44,7 +45,7 @@ export function drawingsOfSite(site: Site): Drawing[] {
   const need = findNeed(site)
   const [first] = site.hazards
   return (['web', 'phone'] as const).flatMap((page) => {
-    const view = planInput(site, need.ok ? need.value : null, page)
+    const view = planInput(site, need.ok ? need.value : null, page, english(null))
     return [
       planDrawing(view),
       sectionDrawing(view, (first!.from + first!.to) / 2),

@@ -54,7 +54,11 @@ export function postElevation(frame: Frame, post: LayoutPost): Item {
     ]),
   )
   const block = post.block ? 'with block' : 'without block'
-  return group(post.id, `post ${post.number}, ${post.kind}, ${block}, at ${lengthLabel(input, along)}`, items)
+  return group(
+    post.id,
+    `post ${post.number}, ${input.print.say(post.kind)}, ${block}, at ${lengthLabel(input, along)}`,
+    items,
+  )
 }
 
 /** The hinge bolt, filled, on the side that the sheet says; the other hole stays open. */

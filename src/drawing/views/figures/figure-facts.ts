@@ -2,6 +2,7 @@ import { feetInchesText, lengthText, limitsText } from '../../../core/hardware/d
 import type { Choice, Dimension, FigureKind, HardwareSheet } from '../../../core/hardware/hardware-sheet.ts'
 import type { Requirement } from '../../../core/requirements/requirement.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
+import { leavingProse, type Print } from '../../../words/print.ts'
 
 /** One limit, as it is written and in inches. */
 export interface FigureLimit {
@@ -35,8 +36,9 @@ export interface FigureFacts {
   readonly fixing: 'retainer' | 'seat' | null
 }
 
-/** The facts that `requirement`, of `sheet`, gives to its figure. */
-export function figureFacts(requirement: Requirement, sheet: HardwareSheet): FigureFacts {
+/** The facts that `requirement`, of `sheet`, gives to its figure, in the words of `whole`. */
+export function figureFacts(requirement: Requirement, sheet: HardwareSheet, whole: Print): FigureFacts {
+  const print = leavingProse(whole)
   const { look, must } = requirement
   const limits = look.kind === 'measure' ? look.limits : null
   const right = look.kind === 'choose' ? (look.choices.find((choice) => choice.right) ?? null) : null
@@ -44,9 +46,9 @@ export function figureFacts(requirement: Requirement, sheet: HardwareSheet): Fig
   const said = right === null ? must : choiceWords(right)
   const splice = wordOf(said, must, ['midspan', 'midway', 'post'])
   return {
-    must,
-    right: right?.label ?? (limits ? limitsText(limits) : must),
-    wrong: wrong?.label ?? (limits ? beyondText(limits) : 'not so'),
+    must: print.say(must),
+    right: print.say(right?.label ?? (limits ? limitsText(limits) : must)),
+    wrong: print.say(wrong?.label ?? (limits ? beyondText(limits) : 'not so')),
     ...figureLimits(limits, isAlongRail(requirement.figure)),
     lengths: panelLengths(right, wrong),
     flareShape: sheet.kind !== 'longitudinal' && sheet.flare !== 'none' ? sheet.flare.shape : 'straight',

@@ -77,7 +77,7 @@ function unitItems(canvas: PlanCanvas, direction: Direction, end: BarrierEnd, un
     behind(unit.tip + reach * 0.3, 3.5),
     behind(unit.tip - reach, 3.5),
   ]
-  return group(`${direction}-unit`, unit.sheet.name, [
+  return group(`${direction}-unit`, canvas.input.print.say(unit.sheet.name), [
     polyline('barrier', facePoints(canvas, unit.lateralAt, low, high)),
     ...posts,
     area('end units', head, 'solid'),
@@ -98,7 +98,7 @@ export function barrierCallouts(canvas: PlanCanvas): readonly Callout[] {
       {
         id: `${direction}-unit`,
         at: frame.toDrawing(unit.tip, unit.lateralAt(unit.tip)),
-        words: `${name}: ${long(listedLength.inches)} long, ${counts}`,
+        words: `${input.print.say(name)}: ${long(listedLength.inches)} long, ${counts}`,
       },
     ]
   })

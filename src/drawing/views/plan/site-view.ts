@@ -2,6 +2,7 @@ import type { Dimension, EndSheet } from '../../../core/hardware/hardware-sheet.
 import type { Need } from '../../../core/need/need.ts'
 import type { Site } from '../../../core/site/site.ts'
 import type { Metres } from '../../../core/units/quantity.ts'
+import type { Print } from '../../../words/print.ts'
 import { type PaperName, papers } from '../../paper.ts'
 
 /** A sheet of paper, or a screen by its width: 1200 or 360 CSS pixels. */
@@ -20,6 +21,8 @@ export interface SiteView {
   /** Of the barrier; null where no sheet is chosen. */
   readonly railHeight: Dimension | null
   readonly page: SitePage
+  /** Says the words of the model; prose is left to be said with the whole drawing. */
+  readonly print: Print
 }
 
 export interface PlanInput extends SiteView {

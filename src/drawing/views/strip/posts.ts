@@ -146,8 +146,10 @@ const omittedGroup = (frame: Frame, omitted: OmittedPost): Item =>
 
 function postTitle(input: StripInput, post: LayoutPost): string {
   const own =
-    post.ownNumber === null || post.unit === 'run' ? '' : ` (post ${post.ownNumber} of ${input[post.unit].name})`
+    post.ownNumber === null || post.unit === 'run'
+      ? ''
+      : ` (post ${post.ownNumber} of ${input.print.say(input[post.unit].name)})`
   const state = post.state === 'regular' ? '' : `, ${post.state}`
   const block = post.block ? 'with block' : 'without block'
-  return `post ${post.number}${own}, ${post.kind}${state}, ${block}, at ${lengthLabel(input, post.alongInches)}`
+  return `post ${post.number}${own}, ${input.print.say(post.kind)}${state}, ${block}, at ${lengthLabel(input, post.alongInches)}`
 }

@@ -61,16 +61,16 @@ function obstructionsOf(frame: Frame): { name: string; from: number; to: number 
 
 /** Which stretch is first end, run and second end: the bound between them is the bound of the quantities. */
 export function partsRow(frame: Frame): Row[] {
-  const { layout, first, second, system } = frame.input
+  const { layout, first, second, system, print } = frame.input
   const bounds = (unit: 'first' | 'run' | 'second'): Range | null => {
     const panels = layout.panels.filter((panel) => panel.unit === unit)
     const [start, end] = [panels[0], panels.at(-1)]
     return start && end ? { from: start.fromInches, to: end.toInches } : null
   }
   const parts = [
-    { id: 'first', name: first.name, bounds: bounds('first') },
-    { id: 'run', name: system.name, bounds: bounds('run') },
-    { id: 'second', name: second.name, bounds: bounds('second') },
+    { id: 'first', name: print.say(first.name), bounds: bounds('first') },
+    { id: 'run', name: print.say(system.name), bounds: bounds('run') },
+    { id: 'second', name: print.say(second.name), bounds: bounds('second') },
   ]
   return [
     {

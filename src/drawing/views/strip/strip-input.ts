@@ -1,6 +1,7 @@
 import type { EndSheet, LongitudinalSheet } from '../../../core/hardware/hardware-sheet.ts'
 import type { Layout, Obstruction } from '../../../core/layout/layout.ts'
 import type { Verdict } from '../../../core/verdicts/verdict.ts'
+import type { Print } from '../../../words/print.ts'
 
 /** What closes one end of the run. */
 export interface StripEnd {
@@ -32,6 +33,8 @@ export interface StripInput {
   readonly verdicts: readonly Verdict[] | null
   readonly titles: StripTitles
   readonly units: 'feet and inches' | 'metric'
+  /** Says the words of the model; prose is left to be said with the whole drawing. */
+  readonly print: Print
   /** Offsets are drawn this many times their size, and the strip says so; 1 is true. */
   readonly lateralExaggeration: number
 }

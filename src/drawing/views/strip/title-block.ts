@@ -18,14 +18,14 @@ interface TitleWords {
  * Each name is a text of its own, so that one written from right to left does not turn its neighbours round.
  */
 export function titleBlock(input: StripInput, width: number, perPoint: number, words: TitleWords): Item[] {
-  const { titles, system, first, second } = input
+  const { titles, system, first, second, print } = input
   const put = (x: number, y: number, said: string, size: number, room: number, bold = false): Item =>
     text('text', point(x * perPoint, -y * perPoint), fitText(said, room, size, bold), size, { bold })
   const items: Item[] = [
     put(0, 11, titles.run, 12, width * 0.55, true),
     put(width * 0.57, 11, titles.route, 8, width * 0.21),
     put(width * 0.79, 11, titles.stations, 8, width * (words.page === null ? 0.21 : 0.12)),
-    put(0, 23, `${first.name}  |  ${system.name}  |  ${second.name}`, 7, width),
+    put(0, 23, [first, system, second].map(({ name }) => print.say(name)).join('  |  '), 7, width),
     put(0, 32, words.scale, 7, width),
     put(0, 41, words.measure, 7, width),
   ]

@@ -62,7 +62,7 @@ export function verdictRows(frame: Frame, verdicts: readonly PlaceVerdict[]): Ro
 function wholesRow(frame: Frame, all: readonly PlaceVerdict[]): Row[] {
   const { perPoint, range } = frame
   const shown = shownPlaces(frame, all).map(({ verdict, along }) => {
-    const words = fitText(`${verdict.place.name}: ${longWords(verdict)}`, 170, 6.5)
+    const words = fitText(placeWords(frame, verdict), 170, 6.5)
     return { verdict, words, x: along, width: (signPoints + 8 + textWidth(words, 6.5)) * perPoint }
   })
   for (const [i, one] of shown.entries()) if (i > 0) one.x = Math.max(one.x, shown[i - 1]!.x + shown[i - 1]!.width)
@@ -85,7 +85,7 @@ function wholesRow(frame: Frame, all: readonly PlaceVerdict[]): Row[] {
             minY: y - 5 * perPoint,
             maxY: y + 5 * perPoint,
           }
-          return signGroup(verdict, box, [
+          return signGroup(frame, verdict, box, [
             ...verdictSign(verdict.worst, point(x, y), signPoints * perPoint),
             text('text', point(x + (signPoints / 2 + 2) * perPoint, y), words, 6.5, { level: 'middle' }),
           ])
@@ -140,7 +140,7 @@ function signBeside(frame: Frame, verdict: PlaceVerdict, x: number, y: number): 
   const { perPoint } = frame
   const { from, to } = spanBeside(verdict, x, perPoint)
   const words = `${verdict.worst} ${countWords(verdict)}`.trim()
-  return signGroup(verdict, { minX: from, maxX: to, minY: y - 5 * perPoint, maxY: y + 5 * perPoint }, [
+  return signGroup(frame, verdict, { minX: from, maxX: to, minY: y - 5 * perPoint, maxY: y + 5 * perPoint }, [
     ...verdictSign(verdict.worst, point(x, y), signPoints * perPoint),
     text('text', point(x + (signPoints / 2 + 2) * perPoint, y), words, 6.5, { level: 'middle' }),
   ])
@@ -152,12 +152,15 @@ function signAbove(frame: Frame, verdict: PlaceVerdict, x: number, y: number): I
   const words = countWords(verdict)
   const items = [...verdictSign(verdict.worst, point(x, y), signPoints * perPoint)]
   if (words !== '') items.push(text('text', point(x, y - 10.5 * perPoint), words, 6.5, { anchor: 'middle' }))
-  return signGroup(verdict, { minX: from, maxX: to, minY: y - 12 * perPoint, maxY: y + 5 * perPoint }, items)
+  return signGroup(frame, verdict, { minX: from, maxX: to, minY: y - 12 * perPoint, maxY: y + 5 * perPoint }, items)
 }
 
 /** The white box makes the whole of it answer to a click. */
-const signGroup = (verdict: PlaceVerdict, box: Box, items: readonly Item[]): Item =>
-  group(verdict.id, `${verdict.place.name}: ${longWords(verdict)}`, [rectangle('text', box, 'blank', false), ...items])
+const signGroup = (frame: Frame, verdict: PlaceVerdict, box: Box, items: readonly Item[]): Item =>
+  group(verdict.id, placeWords(frame, verdict), [rectangle('text', box, 'blank', false), ...items])
+
+const placeWords = ({ input }: Frame, verdict: PlaceVerdict): string =>
+  `${input.print.place(verdict.place)}: ${longWords(verdict)}`
 
 const longWords = ({ worst, count, applying }: PlaceVerdict): string =>
   worst === 'does not apply' ? worst : `${worst}, ${count} of ${applying}`

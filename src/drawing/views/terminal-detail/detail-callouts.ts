@@ -1,5 +1,5 @@
-import { lengthText } from '../../../core/hardware/dimension-text.ts'
 import type { EndSheet, SheetPost, SheetRule } from '../../../core/hardware/hardware-sheet.ts'
+import type { Print } from '../../../words/print.ts'
 import { point } from '../../draw.ts'
 import type { Point } from '../../drawing.ts'
 import { drawnSizes } from '../elevation/elevation-sizes.ts'
@@ -17,13 +17,19 @@ interface DetailPlaces {
   readonly along: (own: number) => number
   /** Where the splice nearest to post 1 lies; null where there is none. */
   readonly splice: number | null
+  readonly print: Print
 }
 
 /** Every statement of the sheet on its posts, panels and parts, from left to right. */
-export function detailCallouts(sheet: EndSheet, places: EndPlaces, splice: number | null): DetailCallout[] {
+export function detailCallouts(
+  sheet: EndSheet,
+  places: EndPlaces,
+  splice: number | null,
+  print: Print,
+): DetailCallout[] {
   const firstPost = sheet.posts[0]?.along ?? 0
   const along = (own: number): number => places.postOne - places.outward * (own - firstPost)
-  const where: DetailPlaces = { places, along, splice }
+  const where: DetailPlaces = { places, along, splice, print }
   return [...partCallouts(sheet, where), ...postCallouts(sheet, where), ...panelCallouts(sheet, where)].sort(
     (a, b) => a.at.x - b.at.x,
   )
@@ -33,8 +39,14 @@ function partCallouts(sheet: EndSheet, where: DetailPlaces): DetailCallout[] {
   return sheet.parts.flatMap((part) => {
     const rules = part.rules.filter((rule) => rule.at.kind !== 'unit')
     const [first] = rules
+    const { print } = where
     if (first === undefined) return []
-    return [{ at: placeOf(first, sheet, where), words: `${part.name}: ${rules.map((rule) => rule.must).join(' ')}` }]
+    return [
+      {
+        at: placeOf(first, sheet, where),
+        words: `${print.say(part.name)}: ${rules.map((rule) => print.say(rule.must)).join(' ')}`,
+      },
+    ]
   })
 }
 
@@ -63,10 +75,10 @@ function placeOf(rule: SheetRule, sheet: EndSheet, { places, along, splice }: De
 }
 
 /** One statement for neighbouring posts that are alike. */
-function postCallouts(sheet: EndSheet, { along }: DetailPlaces): DetailCallout[] {
+function postCallouts(sheet: EndSheet, { along, print }: DetailPlaces): DetailCallout[] {
   const groups: { words: string; posts: SheetPost[] }[] = []
   for (const post of sheet.posts) {
-    const words = postWords(post)
+    const words = postWords(post, print)
     const last = groups.at(-1)
     if (last?.words === words) last.posts.push(post)
     else groups.push({ words, posts: [post] })
@@ -78,11 +90,11 @@ function postCallouts(sheet: EndSheet, { along }: DetailPlaces): DetailCallout[]
   })
 }
 
-function postWords(post: SheetPost): string {
+function postWords(post: SheetPost, print: Print): string {
   const toward = { upstream: 'toward the head', downstream: 'away from the head' } as const
   const { hingeSide, slots, stub, railBolted, soilTube } = post
   return [
-    post.kind,
+    print.say(post.kind),
     post.block ? 'with an offset block' : 'no offset block',
     ...(railBolted === 'notStated'
       ? ['bolt of the rail not stated']
@@ -93,12 +105,12 @@ function postWords(post: SheetPost): string {
       : [`rail held in the ${slots.set} slots, on the side ${toward[slots.side]}`]),
     ...(stub === 'none' || stub.high === 'notStated'
       ? []
-      : [`stub at most ${lengthText(stub.high, stub.unit)} above finish grade`]),
+      : [`stub at most ${print.length(stub.high, stub.unit)} above finish grade`]),
     ...(soilTube === true ? ['in a soil tube'] : []),
   ].join(', ')
 }
 
-function panelCallouts(sheet: EndSheet, { places, along }: DetailPlaces): DetailCallout[] {
+function panelCallouts(sheet: EndSheet, { places, along, print }: DetailPlaces): DetailCallout[] {
   let from = 0
   return sheet.panels.own.flatMap((panel, i) => {
     const middle = from + panel.inches * 0.7
@@ -107,7 +119,7 @@ function panelCallouts(sheet: EndSheet, { places, along }: DetailPlaces): Detail
     return [
       {
         at: point(along(middle), places.railTop - drawnSizes.beam / 2),
-        words: `Panel ${i + 1}: ${panel.name}, with a row of slots.`,
+        words: `Panel ${i + 1}: ${print.say(panel.name)}, with a row of slots.`,
       },
     ]
   })

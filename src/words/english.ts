@@ -1,0 +1,15 @@
+import { common } from './en/common.ts'
+import type { Print } from './print.ts'
+import { printIn, type Words } from './print-in.ts'
+
+const words: Words = {
+  language: 'en',
+  printers: { ...common },
+  joints: { and: 'and', or: 'or' },
+  prose: (text) => ({ text, left: [text] }),
+}
+
+const prints = { published: printIn(words, null), us: printIn(words, 'us'), metric: printIn(words, 'metric') }
+
+/** English; the same for the same units. */
+export const english = (units: Print['units']): Print => prints[units ?? 'published']

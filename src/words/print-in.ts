@@ -1,0 +1,43 @@
+import { feetInchesText, lengthText } from '../core/hardware/dimension-text.ts'
+import { inBothUnits, inOneUnit } from './in-both-units.ts'
+import type { Lengths, Print, Printers } from './print.ts'
+import type { Said } from './said.ts'
+import type { Saying } from './saying.ts'
+
+/** What a language brings along. */
+export interface Words {
+  readonly language: Print['language']
+  readonly printers: Printers<Saying>
+  readonly joints: Readonly<Record<'and' | 'or', string>>
+  readonly prose: (text: string) => Said
+}
+
+/** The words of one language with lengths in `units`. */
+export function printIn({ language, printers, joints, prose }: Words, units: Print['units']): Print {
+  const print: Print = {
+    ...lengths(units, inBothUnits),
+    language,
+    units,
+    say: (said) =>
+      typeof said === 'string'
+        ? units === null
+          ? prose(said).text
+          : inBothUnits(prose(said).text, units)
+        : (printers[said.kind] as (saying: Saying, print: Print) => string)(said, print),
+    place: ({ name }) => print.say(name),
+    theirs: (text) => text,
+    list: (parts, joint) =>
+      parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${joints[joint]} ${parts.at(-1)}`,
+    alone: lengths(units, inOneUnit),
+    prose,
+  }
+  return print
+}
+
+function lengths(units: Print['units'], inUnits: typeof inBothUnits): Lengths {
+  const shown = (text: string): string => (units === null ? text : inUnits(text, units))
+  return {
+    length: (value, unit) => shown(lengthText(value, unit)),
+    feetInches: (inches) => shown(feetInchesText(inches)),
+  }
+}

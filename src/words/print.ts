@@ -1,0 +1,40 @@
+import type { Place } from '../core/requirements/requirement.ts'
+import type { LengthUnit } from '../core/units/exact-length.ts'
+import type { Said } from './said.ts'
+import type { Saying } from './saying.ts'
+
+/** The words of the model in one language, with lengths in the units asked for. */
+export interface Print extends Lengths {
+  readonly language: 'en' | 'es'
+  /** In which lengths are said besides as they are published; null for as they are published alone. */
+  readonly units: 'us' | 'metric' | null
+  /** @param said  a string is prose of a part that does not return sayings yet */
+  readonly say: (said: Saying | string) => string
+  readonly place: (place: Place) => string
+  /** What a person wrote, as it was written. */
+  readonly theirs: (text: string) => string
+  /** `a, b and c` */
+  readonly list: (parts: readonly string[], joint: 'and' | 'or') => string
+  /** Lengths for where there is room for one: in the units asked for, instead of as they are published. */
+  readonly alone: Lengths
+  /** Prose in this language, lengths as they are published, with what of it there are no words for. */
+  readonly prose: (text: string) => Said
+}
+
+export interface Lengths {
+  /** `27 3/4 in`, `4 ft`, `787 mm` */
+  readonly length: (value: number, unit: LengthUnit) => string
+  /** `9 ft 4 1/2 in`, along the rail. */
+  readonly feetInches: (inches: number) => string
+}
+
+/** One printer for each kind of a part's sayings. */
+export type Printers<S extends { readonly kind: string }> = {
+  readonly [K in S['kind']]: (saying: Extract<S, { readonly kind: K }>, print: Print) => string
+}
+
+/** For a drawing that is said once more as a whole: its typed words are said, and its prose is left for then. */
+export const leavingProse = (print: Print): Print => ({
+  ...print,
+  say: (said) => (typeof said === 'string' ? said : print.say(said)),
+})

@@ -1,0 +1,16 @@
+import { common } from './es/common.ts'
+import type { Print } from './print.ts'
+import { printIn, type Words } from './print-in.ts'
+import { sayWithRest } from './spanish/say-in-spanish.ts'
+
+const words: Words = {
+  language: 'es',
+  printers: { ...common },
+  joints: { and: 'y', or: 'o' },
+  prose: sayWithRest,
+}
+
+const prints = { published: printIn(words, null), us: printIn(words, 'us'), metric: printIn(words, 'metric') }
+
+/** Spanish; the same for the same units. */
+export const spanish = (units: Print['units']): Print => prints[units ?? 'published']
