@@ -12,6 +12,7 @@ const { executablePath, args } = JSON.parse(process.env.LAPWISE_TEST_BROWSER)
 export default defineConfig({
   testDir: 'test/acceptance/web',
   testMatch: '*.test.ts',
+  globalSetup: './test/acceptance/web/prepare-folder.ts',
   timeout: 180_000,
   // What is waited for comes or does not; a busy machine is no fault of the page.
   expect: { timeout: 20_000 },

@@ -31,7 +31,9 @@ export default defineConfig({
           exclude: ['test/acceptance/web/**'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
+          // Each file has its own folders, databases and ports, so that files run beside each other.
+          maxWorkers: 2,
+          globalSetup: 'test/acceptance/web/prepare-folder.ts',
         },
       },
     ],

@@ -11,14 +11,14 @@ import { requireRun } from '../../src/operations/require-run.ts'
 import { recordText } from '../../src/operations/sign-off.ts'
 import { fileOf, isInstalled, textOf } from '../cases/documents/outside-programs.ts'
 import { lapwise } from './lapwise.ts'
-import { dropFolder, type RunningServer, startServer, temporaryFolder } from './web/serve.ts'
+import { dropFolder, preparedFolder, type RunningServer, startServer } from './web/serve.ts'
 
 let folder: string
 let server: RunningServer
 
 beforeAll(async () => {
-  folder = await temporaryFolder()
-  server = await startServer(join(folder, 'data'))
+  folder = await preparedFolder()
+  server = await startServer(folder)
 })
 
 afterAll(async () => {

@@ -1,6 +1,6 @@
 import type { StoreConfig } from '../../src/store/store.ts'
 import type { Databases } from '../store/databases.ts'
-import { dropFolder, type RunningServer, startServer, temporaryFolder } from './web/serve.ts'
+import { copyPrepared, dropFolder, type RunningServer, startServer, temporaryFolder } from './web/serve.ts'
 
 /** What a server stands on: a data folder, and in it or on a PostgreSQL server its database. */
 export interface ServerPlace {
@@ -13,9 +13,13 @@ export interface ServerPlace {
   drop(): Promise<void>
 }
 
-/** A place with nothing in it yet. */
-export async function newServerPlace(databases: Databases): Promise<ServerPlace> {
+/** A place with nothing in it; or prepared, where a folder holds what a server makes at its first start. */
+export async function newServerPlace(
+  databases: Databases,
+  is: 'empty' | 'prepared' = 'prepared',
+): Promise<ServerPlace> {
   const config = await databases.newDatabase()
+  if (is === 'prepared' && config.kind === 'embedded') await copyPrepared(config.folder)
   const folder = config.kind === 'embedded' ? config.folder : await temporaryFolder()
   const settings = {
     LAPWISE_DATA: folder,

@@ -323,7 +323,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     })
 
     test('keeps what was stored, and makes the demo run only once', async () => {
-      const own = await newServerPlace(databases)
+      const own = await newServerPlace(databases, 'empty')
       const first = await own.start()
       const list = async (address: string) => (await (await fetch(`${address}/api/runs`)).json()) as { runs: unknown[] }
       const before = await list(first.address)

@@ -1,13 +1,13 @@
 import { expect, type Page, test } from '@playwright/test'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
 let folder: string
 let server: RunningServer
 let views: readonly string[]
 
 test.beforeAll(async () => {
-  folder = await temporaryFolder()
+  folder = await preparedFolder()
   server = await startServer(folder)
   const run = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
   const panes = ['', '/findings', '/not-proven', '/day', '/sign-off', '/record', '/layout', '/walk/post-8/rail-height']

@@ -2,13 +2,13 @@ import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
 import { unzipSync } from 'fflate'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
 let folder: string
 let server: RunningServer
 
 test.beforeAll(async () => {
-  folder = await temporaryFolder()
+  folder = await preparedFolder()
   server = await startServer(folder)
 })
 

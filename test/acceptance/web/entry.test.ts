@@ -3,14 +3,14 @@ import { expect, type Page, test } from '@playwright/test'
 import { entryId } from '../../../src/formats/entry-id.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
-import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
 let folder: string
 let server: RunningServer
 let run: string
 
 test.beforeAll(async () => {
-  folder = await temporaryFolder()
+  folder = await preparedFolder()
   server = await startServer(folder)
   run = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
 })

@@ -3,14 +3,14 @@ import { fileURLToPath } from 'node:url'
 import { expect, type Page, test } from '@playwright/test'
 import { withExif } from '../../../src/web/fieldwork/exif-fixture.ts'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
 let folder: string
 let server: RunningServer
 let demo: string
 
 test.beforeAll(async () => {
-  folder = await temporaryFolder()
+  folder = await preparedFolder()
   server = await startServer(folder)
   demo = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
 })

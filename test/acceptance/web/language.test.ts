@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { englishIn } from '../../cases/spanish/english-left.ts'
-import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
 // The whole page in Spanish, and a run in metres: what a unit test of the sentences cannot see is what a view forgot to say.
 
@@ -9,7 +9,7 @@ let folder: string
 let server: RunningServer
 
 test.beforeAll(async () => {
-  folder = await temporaryFolder()
+  folder = await preparedFolder()
   server = await startServer(folder)
 })
 

@@ -17,14 +17,14 @@ import {
   startWithBuilds,
   syncNow,
 } from './offline-device.ts'
-import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+import { dropFolder, preparedFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
 
 let folder: string
 let server: RunningServer
 let run: string
 
 test.beforeEach(async () => {
-  folder = await temporaryFolder()
+  folder = await preparedFolder()
   server = await startServer(folder)
   run = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
 })

@@ -1,13 +1,13 @@
 import { expect, type Page, test } from '@playwright/test'
 import { openPage, openReading, sayWho } from './offline-device.ts'
-import { dropFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
+import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
 let folder: string
 let server: RunningServer
 let run: string
 
 test.beforeEach(async () => {
-  folder = await temporaryFolder()
+  folder = await preparedFolder()
   server = await startServer(folder)
   run = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
 })

@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process'
-import { mkdtemp, rm } from 'node:fs/promises'
+import { cp, mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -14,6 +14,16 @@ export interface RunningServer {
 }
 
 export const temporaryFolder = (): Promise<string> => mkdtemp(join(tmpdir(), 'lapwise-test-'))
+
+/** A data folder as a server left it that was started once: the demo run is in it, and nothing else. */
+export async function preparedFolder(): Promise<string> {
+  const folder = await temporaryFolder()
+  await copyPrepared(folder)
+  return folder
+}
+
+export const copyPrepared = (folder: string): Promise<void> =>
+  cp(process.env.LAPWISE_TEST_PREPARED!, folder, { recursive: true })
 
 export const dropFolder = (folder: string): Promise<void> => rm(folder, { recursive: true, force: true })
 
