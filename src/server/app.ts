@@ -11,6 +11,10 @@ import type { InputProblem } from '../formats/input-problem.ts'
 import type { Store } from '../store/store.ts'
 import { entryRoutes } from './entry-routes.ts'
 import { NoJson, readJsonSafely } from './json-body.ts'
+import type { KeyPair } from './lan/authority.ts'
+import { isLetIn, type LetInParts, letInRoutes } from './lan/let-in.ts'
+import { plainStyle } from './lan/plain-page.ts'
+import { type Doors, guardDoors } from './own-names.ts'
 import type { PacketFolder } from './packet-folder.ts'
 import { packetRoutes } from './packet-routes.ts'
 import { pageRoutes } from './page-routes.ts'
@@ -28,6 +32,9 @@ export interface AppParts {
   readonly now: () => Date
   /** Of the program. */
   readonly version: string
+  readonly doors: Doors
+  /** What a server on a local network needs: its certificate, and who is let in; null on this machine alone. */
+  readonly lan: { readonly tls: KeyPair; readonly letIn: LetInParts } | null
 }
 
 /** Largest request, bytes: a batch of a thousand readings and a long run file are well below. */
@@ -40,15 +47,21 @@ export async function createApp({
   pageFolder,
   now,
   version,
+  doors,
+  lan,
 }: AppParts): Promise<FastifyInstance> {
-  const app = fastify({
+  const tls = lan === null ? {} : { https: { cert: lan.tls.certificate, key: lan.tls.key } }
+  const app: FastifyInstance = fastify({
     bodyLimit,
     forceCloseConnections: 'idle',
     logger: { level: 'error', stream: process.stderr },
+    ...tls,
   }).withTypeProvider<ZodTypeProvider>()
   app.setValidatorCompiler(validatorCompiler)
   app.setSerializerCompiler(serializerCompiler)
 
+  guardDoors(app, doors)
+  if (lan !== null) await letDevicesIn(app, lan.letIn)
   readJsonSafely(app)
   // What is sent is made small; what comes in is not unpacked: `bodyLimit` would not hold for it.
   await app.register(compress, { globalDecompression: false })
@@ -92,4 +105,19 @@ export async function createApp({
   await app.register(packetRoutes, { store, photos, packets, now, version })
   await app.register(pageRoutes, { folder: pageFolder })
   return app
+}
+
+/** What needs no leave: the page itself, which holds no data, and the way in. */
+const openPaths = ['/api/let-in', '/lan-check', '/healthz', '/readyz']
+
+/** Data goes only to devices that were let in; `/lan-check` tells any page of the local network that the line is trusted. */
+async function letDevicesIn(app: FastifyInstance, letIn: LetInParts): Promise<void> {
+  app.addHook('onRequest', async (request, reply) => {
+    const path = request.url.split('?')[0]!
+    if (!path.startsWith('/api/') || openPaths.includes(path) || (await isLetIn(request, letIn.devices))) return
+    return reply.code(401).send({ error: { message: 'This device was not let in, or was shut out.' } })
+  })
+  app.get('/lan-check', (_request, reply) => reply.header('access-control-allow-origin', '*').send({ trusted: true }))
+  app.get('/plain.css', (_request, reply) => reply.header('content-type', 'text/css').send(plainStyle))
+  await app.register(letInRoutes, letIn)
 }

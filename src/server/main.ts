@@ -5,6 +5,10 @@ import type { StoreProblem } from '../store/problem.ts'
 import { openStore, type Store } from '../store/store.ts'
 import { createApp } from './app.ts'
 import { createDemo, lacksDemo } from './demo.ts'
+import { openDeviceList } from './lan/device-list.ts'
+import { lanFolder, openLanServer } from './lan/lan-server.ts'
+import { machineNames } from './lan/machine-names.ts'
+import { doorsOf } from './own-names.ts'
 import { openPacketFolder } from './packet-folder.ts'
 import { openPhotoFolder } from './photo-folder.ts'
 import { pictureCheck } from './picture-check.ts'
@@ -18,13 +22,15 @@ const grace = 5_000
 
 /** Starts the server and keeps it until the process is told to end; `words` are what the command line says. */
 export async function main(words: readonly string[]): Promise<void> {
-  if (words.length > 0) return tellSettings(words)
+  const wish = readWords(words)
+  if (wish === 'help' || wish === 'unknown') return tellSettings(words, wish)
   const settings = readSettings(process.env)
   if (!settings.ok) {
     for (const { setting, expected, found } of settings.error)
       say(`${setting}: expected ${expected}, found ${JSON.stringify(found)}`)
     process.exit(2)
   }
+  if (typeof wish === 'object') return tendDevices(settings.value.dataFolder, wish)
   const { store: config, dataFolder } = settings.value
   say(config.kind === 'embedded' ? `Opening the store in ${dataFolder} …` : 'Opening the store in PostgreSQL …')
   const opened = await openStore(config)
@@ -33,13 +39,13 @@ export async function main(words: readonly string[]): Promise<void> {
     process.exit(2)
   }
   const store = opened.value
-  await serve(store, settings.value).catch(async (cause: unknown) => {
+  await serve(store, settings.value, wish === 'lan').catch(async (cause: unknown) => {
     await store.close()
     throw cause
   })
 }
 
-async function serve(store: Store, settings: Settings): Promise<void> {
+async function serve(store: Store, settings: Settings, isLan: boolean): Promise<void> {
   if (await lacksDemo(store)) {
     say('Creating the demo project …')
     await createDemo(store, new Date())
@@ -48,8 +54,12 @@ async function serve(store: Store, settings: Settings): Promise<void> {
   const photos = await openPhotoFolder(join(settings.dataFolder, 'photos'), pictures.faultIn)
   const packets = await openPacketFolder(join(settings.dataFolder, 'packets'))
   const { version } = JSON.parse(await readFile(packageFile, 'utf8')) as { readonly version: string }
-  const app = await createApp({ store, photos, packets, pageFolder, now: () => new Date(), version })
-  const { port, host } = settings
+  const now = (): Date => new Date()
+  const { port, trustPort, origin } = settings
+  const lan = isLan ? await openLanServer(settings.dataFolder, now, say) : null
+  const host = lan === null ? settings.host : '0.0.0.0'
+  const doors = doorsOf(host, origin, () => machineNames().all)
+  const app = await createApp({ store, photos, packets, pageFolder, now, version, doors, lan })
   let address: string
   try {
     address = await app.listen({ port, host })
@@ -61,6 +71,8 @@ async function serve(store: Store, settings: Settings): Promise<void> {
     await store.close()
     process.exit(2)
   }
+  const own = Number(new URL(address).port)
+  const trust = await lan?.start(app, own, trustPort)
   let isEnding = false
   const end = (): void => {
     if (isEnding) return
@@ -68,8 +80,7 @@ async function serve(store: Store, settings: Settings): Promise<void> {
     say('Closing …')
     // Whoever holds a connection open with a request that does not end cannot hold the server.
     const cut = setTimeout(() => app.server.closeAllConnections(), grace)
-    void app
-      .close()
+    void Promise.all([app.close(), trust?.close()])
       .then(() => clearTimeout(cut))
       .then(() => pictures.close())
       .then(() => store.close())
@@ -77,7 +88,33 @@ async function serve(store: Store, settings: Settings): Promise<void> {
   }
   process.on('SIGTERM', end)
   process.on('SIGINT', end)
-  process.stdout.write(`Lapwise is ready at ${address}/\n`)
+  const shown = lan === null ? address : `https://${machineNames().stable}:${own}`
+  process.stdout.write(`Lapwise is ready at ${shown}/\n`)
+}
+
+/** What the words of the command line ask for, when they are known. */
+type Wish = 'serve' | 'lan' | 'help' | 'unknown' | { readonly revoke: string | null }
+
+function readWords(words: readonly string[]): Wish {
+  const [first, second] = words
+  if (first === undefined) return 'serve'
+  if (words.every((word) => word === '--help' || word === '-h')) return 'help'
+  if (first === '--lan' && words.length === 1) return 'lan'
+  if (first === 'devices' && words.length === 1) return { revoke: null }
+  return first === 'shut-out' && second !== undefined && words.length === 2 ? { revoke: second } : 'unknown'
+}
+
+/** Lists the devices that were let in, or shuts those of one name out, also while the server runs. */
+async function tendDevices(dataFolder: string, { revoke }: { readonly revoke: string | null }): Promise<void> {
+  const devices = openDeviceList(lanFolder(dataFolder))
+  if (revoke === null) {
+    for (const { name, since } of await devices.list()) process.stdout.write(`${name}\tlet in ${since}\n`)
+    return
+  }
+  const count = await devices.revoke(revoke)
+  if (count > 0) return say(`Shut out: ${revoke}`)
+  say(`No device ${JSON.stringify(revoke)} was let in.`)
+  process.exitCode = 1
 }
 
 function listenWords({ code }: NodeJS.ErrnoException, { port, host }: Settings): string | null {
@@ -108,14 +145,20 @@ function storeWords(setting: 'LAPWISE_DATA' | 'DATABASE_URL', problem: StoreProb
 }
 
 /** What `--help` prints; anything else on the command line is refused, since nothing there would count. */
-function tellSettings(words: readonly string[]): void {
-  const isHelp = words.every((word) => word === '--help' || word === '-h')
+function tellSettings(words: readonly string[], wish: 'help' | 'unknown'): void {
   const wide = Math.max(...settingsTable.map(({ name }) => name.length))
   const lines = settingsTable.map(
     ({ name, standard, meaning }) => `  ${name.padEnd(wide)}  ${meaning}${standard === '' ? '' : ` (${standard})`}`,
   )
-  const help = ['Starts the Lapwise server. It is told of what it needs by environment variables:', ...lines].join('\n')
-  if (isHelp) {
+  const help = [
+    'Starts the Lapwise server, for this machine alone.',
+    '  --lan          for phones on the local network: encrypted, by an authority of its own, each device let in by a code',
+    '  devices        lists the devices that were let in',
+    '  shut-out NAME  ends what lets the devices of that name in',
+    'It is told of what it needs by environment variables:',
+    ...lines,
+  ].join('\n')
+  if (wish === 'help') {
     process.stdout.write(`${help}\n`)
     return
   }

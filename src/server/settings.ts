@@ -5,6 +5,10 @@ export interface Settings {
   /** 0 for any free one. */
   readonly port: number
   readonly host: string
+  /** Where a proxy shows this server; null without one. */
+  readonly origin: string | null
+  /** Port of the plain address beside the encrypted one on a local network. */
+  readonly trustPort: number
   /** Folder of photos and packets, and of the embedded database. */
   readonly dataFolder: string
   readonly store: StoreConfig
@@ -26,6 +30,16 @@ export const settingsTable = [
     meaning: 'folder of photos and packets, and of the embedded database',
   },
   {
+    name: 'LAPWISE_ORIGIN',
+    standard: '',
+    meaning: 'where a proxy shows this server, as https://lapwise.example.org',
+  },
+  {
+    name: 'LAPWISE_TRUST_PORT',
+    standard: '4311',
+    meaning: 'with --lan: port of the plain address that shows how to trust it',
+  },
+  {
     name: 'DATABASE_URL',
     standard: '',
     meaning:
@@ -40,10 +54,23 @@ export function readSettings(
   const port = environment.LAPWISE_PORT ?? '4310'
   const host = environment.LAPWISE_HOST ?? '127.0.0.1'
   const dataFolder = environment.LAPWISE_DATA ?? './data'
+  const origin = environment.LAPWISE_ORIGIN ?? null
+  const trustPort = environment.LAPWISE_TRUST_PORT ?? '4311'
   const url = environment.DATABASE_URL
   const problems: SettingProblem[] = [...misspelt(environment)]
-  if (!/^\d{1,5}$/.test(port) || Number(port) > 65_535)
-    problems.push({ setting: 'LAPWISE_PORT', expected: 'a whole number from 0 (any free port) to 65535', found: port })
+  for (const [setting, found] of [
+    ['LAPWISE_PORT', port],
+    ['LAPWISE_TRUST_PORT', trustPort],
+  ] as const) {
+    if (!/^\d{1,5}$/.test(found) || Number(found) > 65_535)
+      problems.push({ setting, expected: 'a whole number from 0 (any free port) to 65535', found })
+  }
+  if (origin !== null && !isOrigin(origin))
+    problems.push({
+      setting: 'LAPWISE_ORIGIN',
+      expected: 'an address such as https://lapwise.example.org, without a path',
+      found: origin,
+    })
   if (host.trim() === '' || /\s/.test(host))
     problems.push({ setting: 'LAPWISE_HOST', expected: 'an address such as 127.0.0.1', found: host })
   if (dataFolder.trim() === '')
@@ -57,8 +84,11 @@ export function readSettings(
   if (problems.length > 0) return err(problems)
   const store: StoreConfig =
     url === undefined ? { kind: 'embedded', folder: dataFolder } : { kind: 'postgres', url: url.trim() }
-  return ok({ port: Number(port), host, dataFolder, store })
+  return ok({ port: Number(port), host, origin, trustPort: Number(trustPort), dataFolder, store })
 }
+
+const isOrigin = (text: string): boolean =>
+  URL.canParse(text) && /^https?:$/.test(new URL(text).protocol) && new URL(text).origin === text
 
 function isDatabaseAddress(url: string): boolean {
   if (!URL.canParse(url.trim())) return false

@@ -37,6 +37,13 @@ export function deviceSource(isNeeded: boolean): RunSource {
     return call as LocalSource[N]
   }
 
+  /** The same for what is saved here: refused where the browser keeps nothing and the server takes nothing. */
+  function kept<N extends Exclude<keyof LocalSource, 'cameToFront'>>(name: N): LocalSource[N] {
+    if (isSecureContext) return there(name)
+    return (async () =>
+      err<Trouble>({ kind: 'refused', message: d.trouble.plainLine, problems: [] })) as unknown as LocalSource[N]
+  }
+
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void connecting?.then((connection) => connection?.source.cameToFront())
   })
@@ -44,13 +51,13 @@ export function deviceSource(isNeeded: boolean): RunSource {
   return {
     runs: there('runs'),
     run: there('run'),
-    addRun: there('addRun'),
-    append: there('append'),
+    addRun: kept('addRun'),
+    append: kept('append'),
     record: there('record'),
     packet: (id, wish, making) => packet(id, wish, proxy(making)),
     entries: there('entries'),
-    appendEntry: there('appendEntry'),
-    savePhoto: there('savePhoto'),
+    appendEntry: kept('appendEntry'),
+    savePhoto: kept('savePhoto'),
     photo: there('photo'),
     freePhotos: there('freePhotos'),
     status: async () => {
@@ -60,7 +67,7 @@ export function deviceSource(isNeeded: boolean): RunSource {
     onChange,
     syncNow: there('syncNow'),
     exportDevice: there('exportDevice'),
-    importDevice: there('importDevice'),
+    importDevice: kept('importDevice'),
     speak: (language) => void connecting?.then((connection) => connection?.worker.speak(language)),
   }
 }

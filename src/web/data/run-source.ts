@@ -16,6 +16,8 @@ export interface Trouble {
     | 'unreachable'
     /** What was handed in is not as it has to be; `problems` say what. */
     | 'refused'
+    /** The server does not know this device, or shut it out. */
+    | 'not let in'
     /** This device has no room left for it. */
     | 'no room'
     /** The store of this device, or the server, did not do as it should. Never to be shown as "nothing there". */

@@ -169,6 +169,7 @@ async function blob(response: Response): Answer<Blob> {
 }
 
 async function troubleOf(response: Response): Promise<Trouble> {
+  if (response.status === 401) return { kind: 'not let in', message: d.trouble.notLetIn, problems: [] }
   const kind = response.status >= 500 ? 'fault' : 'refused'
   const said = (await response.json().catch(() => null)) as {
     error?: { message: string; problems?: readonly InputProblem[] }

@@ -11,6 +11,11 @@ export function StatusLine({ source }: { readonly source: RunSource }) {
   return (
     <aside class="device" aria-label={d.status.label}>
       <UpdateNote />
+      {!isSecureContext && (
+        <p class="device-trouble" role="status">
+          {d.trouble.plainLine}
+        </p>
+      )}
       {trouble !== null && (
         <p class="trouble" role="alert">
           {say(trouble.message)}
@@ -32,13 +37,19 @@ function Facts({ source, status }: FactsProps) {
   return (
     <>
       <p role="status" class="device-state" data-unsent={unsent} data-unsent-photos={unsentPhotos}>
-        {isAllSent && lastSync !== null && <span>{d.status.saved}</span>}
+        {isAllSent && lastSync !== null && isSecureContext && <span>{d.status.saved}</span>}
         {unsent > 0 && <b>{d.status.unsent(unsent)}</b>}
         {unsentPhotos > 0 && <b>{d.status.photos(unsentPhotos)}</b>}
         {refused.length > 0 && <b>{d.status.refused(refused.length)}</b>}
         {status.isSyncing && <span>{d.status.syncing}</span>}
       </p>
       {status.trouble !== null && <p class="device-trouble">{status.trouble.message}</p>}
+      {status.trouble?.kind === 'not let in' && (
+        // A page of the server's own, so the browser has to open it anew.
+        <a class="button" href="/let-in" target="_self">
+          {d.status.letIn}
+        </a>
+      )}
       <button type="button" class="button small" onClick={() => void source.syncNow()}>
         {d.status.sync}
       </button>

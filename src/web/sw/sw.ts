@@ -30,6 +30,9 @@ const files = (self as unknown as Worker).__WB_MANIFEST.map(({ url, revision }) 
 }))
 const keyOf = new Map(files.map(({ path, key }) => [path, key]))
 
+/** Pages that the server writes itself. */
+const serverPages = ['/let-in']
+
 /** Of which files the version before consists. */
 const listKey = '/files-of-the-version-in-use'
 
@@ -45,6 +48,8 @@ worker.addEventListener('message', (event) => {
 worker.addEventListener('fetch', (event) => {
   const { request } = event
   const { origin, pathname } = new URL(request.url)
+  // The way in is the server's own page: a device that is not let in yet has no use for what is kept.
+  if (serverPages.includes(pathname)) return
   if (request.method !== 'GET' || origin !== worker.location.origin || pathname.startsWith('/api/')) return
   if (request.mode === 'navigate') event.respondWith(keptOrFetched('/index.html', request))
   else if (keyOf.has(pathname) || pathname.startsWith('/assets/')) event.respondWith(keptOrFetched(pathname, request))

@@ -17,9 +17,14 @@ export const serverAnswerWords: SpanishWords = {
     'its run cannot be read': 'su tramo no se puede leer',
     'the readings of its run cannot be read': 'las lecturas de su tramo no se pueden leer',
     'The request is not one JSON document.': 'La petición no es un documento JSON.',
+    'This device was not let in, or was shut out.': 'A este dispositivo no se le dio entrada, o se le cerró el paso.',
+    'Nothing is written that comes unencrypted over a network: open the address that begins with https.':
+      'No se escribe nada que llegue sin cifrar por una red: abra la dirección que empieza por https.',
     'it is not a reading of this run': 'no es una lectura de este tramo',
   },
   patterns: [
+    ['This server does not answer to _.', 'Este servidor no responde por _.'],
+    ['Pages of _ may not ask this server.', 'Las páginas de _ no pueden consultar este servidor.'],
     ['There is no photo _.', 'No hay ninguna foto _.'],
     [
       'What arrived has the sha256 _. It was not kept; send it anew.',

@@ -5,6 +5,9 @@ export const en = {
     unreachable: 'The server did not answer. What you recorded is kept on this device and will be sent later.',
     neverSynced: 'This device has not fetched anything yet, and the server did not answer.',
     answered: (status: number) => `The server answered with status ${status}.`,
+    notLetIn: 'The server does not let this device in yet, or shut it out. What you recorded is kept on this device.',
+    plainLine:
+      'This address is not encrypted: the page only shows what the server has, keeps nothing without a network, and takes no entry. Open the address that begins with https; whoever runs the server can say how (npm start -- --lan).',
     runUnreadable: 'The server gave a run that this page cannot read.',
     readingsUnreadable: 'The server gave readings that this page cannot read.',
     noSuchRun: (id: string) => `There is no run ${id}.`,
@@ -29,6 +32,7 @@ export const en = {
     refused: (n: number) => (n === 1 ? '1 entry was refused by the server' : `${n} entries were refused by the server`),
     refusedOne: (kind: string, reason: string) => `${kind}: ${reason}`,
     syncing: 'Sending and fetching …',
+    letIn: 'Let this device in',
     sync: 'Send and fetch now',
     last: (time: string) => `Last sent and fetched ${time}`,
     never: 'Never sent or fetched yet',

@@ -7,6 +7,10 @@ export const es: DeviceMessages = {
     unreachable: 'El servidor no respondió. Lo que registró queda en este dispositivo y se enviará después.',
     neverSynced: 'Este dispositivo todavía no ha recibido nada, y el servidor no respondió.',
     answered: (status) => `El servidor respondió con el estado ${status}.`,
+    notLetIn:
+      'El servidor todavía no da entrada a este dispositivo, o le cerró el paso. Lo registrado se conserva en este dispositivo.',
+    plainLine:
+      'Esta dirección no está cifrada: la página solo muestra lo que tiene el servidor, no guarda nada sin red y no admite registros. Abra la dirección que empieza por https; quien lleva el servidor sabe cómo (npm start -- --lan).',
     runUnreadable: 'El servidor dio un tramo que esta página no puede leer.',
     readingsUnreadable: 'El servidor dio lecturas que esta página no puede leer.',
     noSuchRun: (id) => `No hay ningún tramo ${id}.`,
@@ -31,6 +35,7 @@ export const es: DeviceMessages = {
     refused: (n) => (n === 1 ? 'El servidor rechazó 1 registro' : `El servidor rechazó ${n} registros`),
     refusedOne: (kind, reason) => `${kind}: ${reason}`,
     syncing: 'Enviando y recibiendo …',
+    letIn: 'Dar entrada a este dispositivo',
     sync: 'Enviar y recibir ahora',
     last: (time) => `Último envío y recepción: ${time}`,
     never: 'Aún no se ha enviado ni recibido nada',
