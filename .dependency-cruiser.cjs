@@ -19,7 +19,7 @@ const coreOrder = [
   'ranking',
   'drill',
 ]
-const outerOrder = ['core', 'words', 'formats', 'drawing', 'documents', 'operations', 'store']
+const outerOrder = ['core', 'words', 'formats', 'protocol', 'drawing', 'documents', 'operations', 'store']
 const shells = ['server', 'web', 'cli']
 
 const upward = (root, order, always = []) =>
@@ -69,7 +69,7 @@ module.exports = {
     {
       name: 'browser-side-has-no-node',
       severity: 'error',
-      from: { path: '^src/(core|words|formats|drawing|documents|operations|web)/', pathNot: '[.]test[.]ts$' },
+      from: { path: '^src/(core|words|formats|protocol|drawing|documents|operations|web)/', pathNot: '[.]test[.]ts$' },
       to: { dependencyTypes: ['core'] },
     },
     {

@@ -1,6 +1,6 @@
 import { payRoundings } from '../core/quantities/pay-length.ts'
 import type { Boundary } from '../core/quantities/run-length.ts'
-import { type PaperName, paperNames } from '../drawing/paper.ts'
+import { type PaperName, paperNames } from '../core/units/paper-names.ts'
 import { pointOrders } from '../formats/csv/write-points.ts'
 import { day } from '../formats/range/ranged.ts'
 import type { PacketOptions } from '../operations/packet-options.ts'

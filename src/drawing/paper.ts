@@ -1,12 +1,10 @@
+import type { PaperName } from '../core/units/paper-names.ts'
 import type { Paper } from './drawing.ts'
-
-export const paperNames = ['letter', 'tabloid', 'A4', 'A3'] as const
-export type PaperName = (typeof paperNames)[number]
 
 /** Which edge of the paper is at the bottom of a page of text. */
 export type PageLie = 'portrait' | 'landscape'
 
-/** Landscape. Letter and tabloid are ANSI/ASME Y14.1 A and B sizes, A4 and A3 are ISO 216. */
+/** Landscape, by the standards that name them. */
 export const papers: Readonly<Record<PaperName, Paper>> = {
   letter: { name: 'letter', widthPoints: 11 * 72, heightPoints: 8.5 * 72 },
   tabloid: { name: 'tabloid', widthPoints: 17 * 72, heightPoints: 11 * 72 },

@@ -11,13 +11,3 @@ export function dayInZone(zone: string): (moment: string) => string {
     return `${part.get('year')}-${part.get('month')}-${part.get('day')}`
   }
 }
-
-export function isZone(zone: string): boolean {
-  try {
-    new Intl.DateTimeFormat('en', { timeZone: zone })
-    return true
-  } catch (cause) {
-    if (cause instanceof RangeError) return false
-    throw cause
-  }
-}

@@ -1,7 +1,9 @@
-import type { PageLie, PaperName } from '../drawing/paper.ts'
+import type { PaperName } from '../core/units/paper-names.ts'
+import type { PageLie } from '../drawing/paper.ts'
 import type { PointColumns } from '../formats/csv/write-points.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
+import type { PacketStep } from '../protocol/packets.ts'
 import type { Print } from '../words/print.ts'
 import type { AbsentPhotos, NamedPhoto } from './packet-photos.ts'
 import type { RunPlace } from './place-run.ts'
@@ -39,14 +41,6 @@ export interface PacketOptions {
   readonly print: Print
   /** Told of each file before it is made; the making goes on when it is done. */
   readonly progress: (step: PacketStep) => void | Promise<void>
-}
-
-/** A file of a packet that is about to be made. */
-export interface PacketStep {
-  readonly file: string
-  /** From 1. */
-  readonly number: number
-  readonly of: number
 }
 
 export interface PacketSource {

@@ -1,6 +1,6 @@
+import type { PaperName } from '../core/units/paper-names.ts'
 import type { Drawing } from '../drawing/drawing.ts'
 import { writeDxf } from '../drawing/dxf/write-dxf.ts'
-import type { PaperName } from '../drawing/paper.ts'
 import { sayDrawing } from '../drawing/say-drawing.ts'
 import { writeSvg } from '../drawing/svg/write-svg.ts'
 import { elevationDrawing, elevationPages } from '../drawing/views/elevation.ts'

@@ -8,6 +8,7 @@ import {
 } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { errorAnswer } from '../protocol/error-answer.ts'
 import type { Store } from '../store/store.ts'
 import { entryRoutes } from './entry-routes.ts'
 import { NoJson, readJsonSafely } from './json-body.ts'
@@ -20,7 +21,7 @@ import { packetRoutes } from './packet-routes.ts'
 import { pageRoutes } from './page-routes.ts'
 import type { PhotoFolder } from './photo-folder.ts'
 import { photoRoutes } from './photo-routes.ts'
-import { errorOf, errorShape } from './refusal.ts'
+import { errorOf } from './refusal.ts'
 import { runRoutes } from './run-routes.ts'
 
 export interface AppParts {
@@ -94,7 +95,7 @@ export async function createApp({
 
   const state = z.object({ state: z.enum(['alive', 'ready']) })
   app.get('/healthz', { schema: { response: { 200: state } } }, async () => ({ state: 'alive' as const }))
-  app.get('/readyz', { schema: { response: { 200: state, 503: errorShape } } }, async (_request, reply) => {
+  app.get('/readyz', { schema: { response: { 200: state, 503: errorAnswer } } }, async (_request, reply) => {
     const projects = await store.projects()
     if (projects.ok) return { state: 'ready' as const }
     return reply.code(503).send({ error: { message: `The store does not answer: ${projects.error.reason}` } })

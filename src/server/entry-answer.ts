@@ -1,15 +1,6 @@
 import type { InputProblem } from '../formats/input-problem.ts'
+import type { EntryAnswer } from '../protocol/entries.ts'
 import type { NewEntry, RejectionReason, EntryAnswer as StoreAnswer } from '../store/entry.ts'
-
-/** What became of one entry of a batch; only `rejected` means that it is not in the store. */
-export type EntryAnswer =
-  | { readonly id: string; readonly outcome: 'stored' | 'already'; readonly seq: number }
-  | {
-      readonly id: string
-      readonly outcome: 'rejected'
-      readonly reason: string
-      readonly problems: readonly InputProblem[]
-    }
 
 /** What is to be stored, or why not. */
 export type Draft = { readonly entry: NewEntry } | EntryAnswer

@@ -2,10 +2,19 @@ import { setImmediate as nextTurn } from 'node:timers/promises'
 import { err, ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { judgeKnown } from '../operations/judge-readings.ts'
+import { summariseRun } from '../operations/summarise-run.ts'
+import type { RunSummary } from '../protocol/runs.ts'
 import type { Store } from '../store/store.ts'
 import { type Refusal, unavailable } from './refusal.ts'
-import { type RunSummary, summaryOf, summaryOfUnread } from './run-summary.ts'
-import { isRead, readingsOfRuns, requiredRun, type StoredReadings, type StoredRun, storedRuns } from './stored-runs.ts'
+import {
+  isRead,
+  readingsOfRuns,
+  requiredRun,
+  type StoredReadings,
+  type StoredRun,
+  storedRuns,
+  type UnreadRun,
+} from './stored-runs.ts'
 
 /**
  * Summaries for lists, of every run in the order of storing. Only runs of which something was stored since are read and
@@ -50,8 +59,12 @@ export function keptSummaries(store: Store): { readonly all: () => Promise<Resul
   }
 }
 
+const summaryOfUnread = ({ id, project, name, problems }: UnreadRun): RunSummary => ({
+  ...{ id, project, name, route: null, judged: null, problems },
+})
+
 function summaryOfRead(run: StoredRun, read: Result<StoredReadings, readonly InputProblem[]>): RunSummary {
-  if (!read.ok) return summaryOf(run, read)
+  if (!read.ok) return summariseRun(run, read)
   const required = requiredRun(run)
-  return summaryOf(run, required.ok ? ok(judgeKnown(required.value, read.value.readings)) : required)
+  return summariseRun(run, required.ok ? ok(judgeKnown(required.value, read.value.readings)) : required)
 }

@@ -4,17 +4,16 @@ import { PassThrough } from 'node:stream'
 import { setImmediate as nextTurn } from 'node:timers/promises'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import { payRoundings } from '../core/quantities/pay-length.ts'
-import { paperNames } from '../drawing/paper.ts'
 import { pointOrders } from '../formats/csv/write-points.ts'
 import { writeReadings } from '../formats/readings/readings-file.ts'
 import { writeRun } from '../formats/run/write-run.ts'
 import { writeZip } from '../formats/zip/write-zip.ts'
-import { isZone } from '../operations/day-in-zone.ts'
 import type { JudgedRun } from '../operations/judge-readings.ts'
 import type { PacketOptions } from '../operations/packet-options.ts'
 import { type NamedPhoto, photosNamed } from '../operations/packet-photos.ts'
 import { writePacket } from '../operations/write-packet.ts'
+import { packetOfRunPath, packetPath } from '../protocol/addresses.ts'
+import { type PacketLine, packetWish } from '../protocol/packets.ts'
 import { sha256 } from '../store/sha256.ts'
 import { storableText } from '../store/storable-text.ts'
 import type { Store } from '../store/store.ts'
@@ -33,25 +32,15 @@ interface Parts {
   readonly version: string
 }
 
-const wishShape = z.object({
-  page: z.enum(paperNames),
-  author: z.string().max(200),
-  rounding: z.enum(payRoundings),
-  /** Whether photos are printed and put into it. */
-  photos: z.boolean(),
-  /** Whose days the daily reports take. */
-  zone: z.string().refine(isZone, { error: 'the name of a time zone, as America/Denver' }),
-})
-
 /** Everything of a run in one file. */
 export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, photos, packets, now, version }) => {
   /** Answers in lines of JSON: one for each file as it is begun, at last where the packet is or why there is none. */
   app.post(
-    '/api/runs/:run/packet',
+    packetOfRunPath(':run'),
     {
       schema: {
         params: z.object({ run: storableText }),
-        body: wishShape,
+        body: packetWish,
         response: { 200: z.unknown(), ...refusals },
       },
     },
@@ -62,7 +51,7 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
       if (!entries.ok) return reply.code(entries.error.status).send(errorOf(entries.error))
       const { photos: wantsPhotos, rounding, ...printing } = request.body
       const lines = new PassThrough()
-      const tell = async (line: unknown): Promise<void> => {
+      const tell = async (line: PacketLine): Promise<void> => {
         lines.write(`${JSON.stringify(line)}\n`)
         // The typesetter holds this process; the line has to leave it before.
         await nextTurn()
@@ -100,7 +89,7 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
   )
 
   app.get(
-    '/api/packets/:packet',
+    packetPath(':packet'),
     { schema: { params: z.object({ packet: z.uuid() }), response: { 200: z.unknown(), ...refusals } } },
     async (request, reply) => {
       const found = await packets.find(request.params.packet)

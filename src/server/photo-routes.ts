@@ -3,7 +3,9 @@ import { FileStore } from '@tus/file-store'
 import { Server } from '@tus/server'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
+import { sha256Text } from '../formats/entry/entry-kinds.ts'
 import { wholePicture } from '../formats/picture/read-picture.ts'
+import { photoPath, uploadsPath } from '../protocol/addresses.ts'
 import { type PhotoFolder, type PhotoProblem, photoEndings } from './photo-folder.ts'
 import { errorOf, refusals } from './refusal.ts'
 
@@ -13,8 +15,6 @@ const largestPhoto = 25 * 1024 * 1024
 /** How long an upload may be left before it has to begin anew: a week without a connection. */
 const uploadAge = 7 * 24 * 60 * 60 * 1000
 
-const hash = z.string().regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' })
-
 /** Photos by their hash, and the resumable uploads (tus 1.0) that bring them. */
 export const photoRoutes: FastifyPluginAsyncZod<{ readonly photos: PhotoFolder }> = async (app, { photos }) => {
   const uploads = uploadServer(photos)
@@ -23,7 +23,7 @@ export const photoRoutes: FastifyPluginAsyncZod<{ readonly photos: PhotoFolder }
   app.addContentTypeParser('application/offset+octet-stream', (_request, _payload, done) => done(null))
   app.route({
     method: ['OPTIONS', 'POST', 'HEAD', 'PATCH', 'DELETE'],
-    url: '/api/photos/uploads',
+    url: uploadsPath,
     handler: (request, reply) => {
       reply.hijack()
       return uploads.handle(request.raw, reply.raw)
@@ -31,7 +31,7 @@ export const photoRoutes: FastifyPluginAsyncZod<{ readonly photos: PhotoFolder }
   })
   app.route({
     method: ['OPTIONS', 'HEAD', 'PATCH', 'DELETE'],
-    url: '/api/photos/uploads/:upload',
+    url: `${uploadsPath}/:upload`,
     handler: (request, reply) => {
       reply.hijack()
       return uploads.handle(request.raw, reply.raw)
@@ -39,8 +39,8 @@ export const photoRoutes: FastifyPluginAsyncZod<{ readonly photos: PhotoFolder }
   })
 
   app.get(
-    '/api/photos/:sha256',
-    { schema: { params: z.object({ sha256: hash }), response: { 200: z.unknown(), ...refusals } } },
+    photoPath(':sha256'),
+    { schema: { params: z.object({ sha256: sha256Text }), response: { 200: z.unknown(), ...refusals } } },
     async (request, reply) => {
       const { sha256 } = request.params
       const photo = await photos.find(sha256)
@@ -58,13 +58,13 @@ export const photoRoutes: FastifyPluginAsyncZod<{ readonly photos: PhotoFolder }
 function uploadServer(photos: PhotoFolder): Server {
   const datastore = new FileStore({ directory: photos.uploads, expirationPeriodInMilliseconds: uploadAge })
   return new Server({
-    path: '/api/photos/uploads',
+    path: uploadsPath,
     datastore,
     maxSize: largestPhoto,
     relativeLocation: true,
     allowedOrigins: [],
     async onUploadCreate(_request, { metadata }) {
-      if (!hash.safeParse(metadata?.sha256).success)
+      if (!sha256Text.safeParse(metadata?.sha256).success)
         throw { status_code: 400, body: 'An upload says in its metadata which sha256 the photo has.' }
       return {}
     },

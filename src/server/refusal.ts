@@ -1,5 +1,5 @@
-import { z } from 'zod'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { type ErrorAnswer, errorAnswer } from '../protocol/error-answer.ts'
 
 /** Why a request is not answered as asked, with the status that says so. */
 export interface Refusal {
@@ -8,21 +8,10 @@ export interface Refusal {
   readonly problems: readonly InputProblem[]
 }
 
-export const problemShape = z.object({
-  file: z.string(),
-  place: z.string(),
-  expected: z.string(),
-  found: z.string(),
-})
-
-export const errorShape = z.object({
-  error: z.object({ message: z.string(), problems: z.array(problemShape).readonly().optional() }),
-})
-
 /** The errors that a route may answer with. */
-export const refusals = { 400: errorShape, 404: errorShape, 503: errorShape } as const
+export const refusals = { 400: errorAnswer, 404: errorAnswer, 503: errorAnswer } as const
 
-export const errorOf = ({ message, problems }: Refusal): z.output<typeof errorShape> => ({
+export const errorOf = ({ message, problems }: Refusal): ErrorAnswer => ({
   error: problems.length === 0 ? { message } : { message, problems },
 })
 

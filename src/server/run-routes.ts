@@ -1,22 +1,20 @@
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import { paperNames } from '../drawing/paper.ts'
+import { paperNames } from '../core/units/paper-names.ts'
 import { writeRecord } from '../operations/write-record.ts'
 import { writeStrip } from '../operations/write-strip.ts'
+import { recordPath, runPath, runsPath, stripPath } from '../protocol/addresses.ts'
+import { keptRun, runList } from '../protocol/runs.ts'
 import { sha256 } from '../store/sha256.ts'
 import { storableText } from '../store/storable-text.ts'
 import type { Store } from '../store/store.ts'
 import { english } from '../words/english.ts'
 import { keptSummaries } from './kept-summaries.ts'
 import { errorOf, type Refusal, refusals } from './refusal.ts'
-import { summaryShape } from './run-summary.ts'
 import { sideEntries, soundRun, storedReadings, storedRun } from './stored-runs.ts'
 
 const params = z.object({ run: storableText })
 const page = z.enum(paperNames)
-
-/** A run file, or one reading of a readings file, as docs/formats.md describes it; both are checked by their own schemas. */
-const formatBody = z.unknown()
 
 /** Runs as they stand, and their documents. What is recorded comes in as entries. */
 export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly now: () => Date }> = async (
@@ -24,28 +22,18 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
   { store, now },
 ) => {
   const summaries = keptSummaries(store)
-  app.get(
-    '/api/runs',
-    { schema: { response: { 200: z.object({ runs: z.array(summaryShape).readonly() }), ...refusals } } },
-    async (_request, reply) => {
-      const runs = await summaries.all()
-      return runs.ok ? { runs: runs.value } : reply.code(runs.error.status).send(errorOf(runs.error))
-    },
-  )
+  app.get(runsPath, { schema: { response: { 200: runList, ...refusals } } }, async (_request, reply) => {
+    const runs = await summaries.all()
+    return runs.ok ? { runs: runs.value } : reply.code(runs.error.status).send(errorOf(runs.error))
+  })
 
   app.get(
-    '/api/runs/:run',
+    runPath(':run'),
     {
       schema: {
         params,
         response: {
-          200: z.object({
-            id: z.string(),
-            project: z.string(),
-            run: formatBody,
-            readings: z.array(formatBody).readonly(),
-            cursor: z.int(),
-          }),
+          200: keptRun,
           ...refusals,
         },
       },
@@ -61,7 +49,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
   )
 
   app.get(
-    '/api/runs/:run/record.pdf',
+    recordPath(':run'),
     {
       schema: {
         params,
@@ -89,7 +77,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
   )
 
   app.get(
-    '/api/runs/:run/strip.svg',
+    stripPath(':run'),
     {
       schema: {
         params,

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { noEntries } from '../../formats/entry/run-entries.ts'
 import { writeReadings } from '../../formats/readings/readings-file.ts'
-import { isZone } from '../../operations/day-in-zone.ts'
+import { isZone } from '../../formats/zone-name.ts'
 import { deviceRun } from '../../operations/device-run.ts'
 import { type NamedPhoto, photosNamed } from '../../operations/packet-photos.ts'
 import { requireRun } from '../../operations/require-run.ts'

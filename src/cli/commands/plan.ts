@@ -1,7 +1,7 @@
 import { findNeed } from '../../core/need/need.ts'
 import { toMetres } from '../../core/units/exact-length.ts'
+import { paperNames } from '../../core/units/paper-names.ts'
 import { describeStationProblem, parseStation } from '../../core/units/station.ts'
-import { paperNames } from '../../drawing/paper.ts'
 import { lengthFault } from '../../formats/range/range-faults.ts'
 import { unusualInSite } from '../../formats/range/unusual.ts'
 import { readSite } from '../../formats/site/read-site.ts'

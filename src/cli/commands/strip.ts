@@ -1,4 +1,4 @@
-import { paperNames } from '../../drawing/paper.ts'
+import { paperNames } from '../../core/units/paper-names.ts'
 import { runViews, writeRunView, writeRunViewDxf } from '../../operations/write-strip.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadJudged, loadRequired, say, words, writeWhole } from '../io.ts'

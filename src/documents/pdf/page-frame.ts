@@ -1,5 +1,6 @@
+import type { PaperName } from '../../core/units/paper-names.ts'
 import type { Drawing } from '../../drawing/drawing.ts'
-import { type PageLie, type PaperName, papers } from '../../drawing/paper.ts'
+import { type PageLie, papers } from '../../drawing/paper.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { verdictLayers, verdictOrder, verdictSign } from '../../drawing/verdict-signs.ts'
 import type { Print } from '../../words/print.ts'

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { boxOf, drawnGroups, drawnItems, drawnWords } from '../../../test/cases/drawing/drawn.ts'
 import { bridgeRun, culvertRun, mirrored, mixedVerdicts } from '../../../test/cases/drawing/hand-layouts.ts'
+import type { PaperName } from '../../core/units/paper-names.ts'
 import { dimensionParts } from '../dimension-parts.ts'
 import type { Drawing, Group } from '../drawing.ts'
-import { type PaperName, papers } from '../paper.ts'
+import { papers } from '../paper.ts'
 import type { StripInput } from './strip/strip-input.ts'
 import { stripDrawing, stripPages } from './strip.ts'
 

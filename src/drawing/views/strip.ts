@@ -1,5 +1,6 @@
+import type { PaperName } from '../../core/units/paper-names.ts'
 import type { Drawing } from '../drawing.ts'
-import { type PaperName, plainScales } from '../paper.ts'
+import { plainScales } from '../paper.ts'
 import { stripBand } from './strip/band.ts'
 import { stripLegend } from './strip/legend.ts'
 import { type RunView, runDrawing, runPages } from './strip/run-sheets.ts'

@@ -5,11 +5,11 @@ import { entryIdForm, isTooFarAhead } from '../entry-id.ts'
 import type { InputProblem } from '../input-problem.ts'
 import { listOf, moment } from '../range/ranged.ts'
 import { readJson } from '../read-json.ts'
-import { type Entry, entryShape } from './entry-kinds.ts'
+import { type Entry, entryShape, sha256Text } from './entry-kinds.ts'
 
 /** A photo's bytes, in base64, under their hash. */
 const photoFile = z.strictObject({
-  sha256: z.string().check(z.regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' })),
+  sha256: sha256Text,
   type: z.enum(['image/jpeg', 'image/png', 'image/webp']),
   base64: z.base64({ error: 'base64' }),
 })

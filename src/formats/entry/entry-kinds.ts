@@ -11,7 +11,7 @@ const name = z
     z.maxLength(200),
     z.regex(/^[^\p{Cc}\p{Cs}]*$/u, { error: 'a name without control characters' }),
   )
-const hash = z.string().check(z.regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' }))
+export const sha256Text = z.string().check(z.regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' }))
 const postNumbers = listOf(rangedWhole('pieceNumber'), 'names')
 
 /** Where a device thought it was: what the phone says, never survey grade. Degrees on WGS 84, accuracy in metres. */
@@ -30,7 +30,7 @@ const cameraPosition = z.strictObject({
 
 /** A photo, by what it is; its bytes travel apart and are found by their hash. */
 const photoBody = z.strictObject({
-  sha256: hash,
+  sha256: sha256Text,
   type: z.enum(['image/jpeg', 'image/png', 'image/webp']),
   bytes: rangedWhole('photoBytes'),
   width: rangedWhole('photoEdge'),
@@ -44,7 +44,7 @@ const photoBody = z.strictObject({
   /** The requirement it shows; null for the run as a whole. */
   of: z.nullable(text),
   /** The photo that this one was drawn on; null for an original. */
-  drawnOn: z.nullable(hash),
+  drawnOn: z.nullable(sha256Text),
   note: z.nullable(text),
 })
 
@@ -77,7 +77,7 @@ const signOffBody = z.strictObject({
     z.strictObject({ kind: z.literal('typed') }),
   ]),
   /** Hash of the record signed. */
-  recordHash: hash,
+  recordHash: sha256Text,
   /** Ids of the readings that the record took in, so that it can be made again. */
   readings: listOf(text, 'readings'),
   acceptance,
@@ -94,7 +94,7 @@ export const firstSignOffBody = z.strictObject({
   name: text,
   role: text,
   strokes,
-  recordHash: hash,
+  recordHash: sha256Text,
   upTo: text,
   acceptance: acceptanceWord,
   unproven: listOf(text, 'names'),

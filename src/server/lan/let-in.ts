@@ -1,6 +1,6 @@
 import type { FastifyPluginAsync, FastifyRequest } from 'fastify'
 import { z } from 'zod'
-import { errorShape } from '../refusal.ts'
+import { errorAnswer } from '../../protocol/error-answer.ts'
 import type { DeviceList } from './device-list.ts'
 import type { EntryCode } from './entry-code.ts'
 import { letInPage, letInScript } from './let-in-page.ts'
@@ -33,7 +33,7 @@ export const letInRoutes: FastifyPluginAsync<LetInParts> = async (app, { devices
       .send(letInScript),
   )
   const body = z.strictObject({ code: z.string().max(40), device: z.string().trim().min(1).max(80) })
-  const answers = { 200: z.object({ device: z.string() }), 400: errorShape, 403: errorShape, 429: errorShape }
+  const answers = { 200: z.object({ device: z.string() }), 400: errorAnswer, 403: errorAnswer, 429: errorAnswer }
   app.post('/api/let-in', { schema: { body, response: answers } }, async (request, reply) => {
     const sent = body.parse(request.body)
     switch (code.use(sent.code, now().getTime())) {

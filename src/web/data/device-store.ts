@@ -1,16 +1,9 @@
 import { err, ok, type Result } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
+import type { EntryAnswer } from '../../protocol/entries.ts'
 import { type DeviceTables, type EntryRow, type Kept, openTables, type PhotoRow } from './device-tables.ts'
-import {
-  cursorAfter,
-  type DeviceEntry,
-  type EntryAnswer,
-  type Page,
-  start,
-  withAnswer,
-  withArrived,
-} from './merge-entries.ts'
+import { cursorAfter, type DeviceEntry, type Page, start, withAnswer, withArrived } from './merge-entries.ts'
 
 /** Why the store of this device did not do what it was asked. Nothing of what was asked is then kept. */
 export interface StoreTrouble {

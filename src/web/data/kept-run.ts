@@ -1,7 +1,6 @@
 import { correctionsIn } from '../../core/measurement/corrections.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { err, ok, type Result } from '../../core/result.ts'
-import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
@@ -16,10 +15,12 @@ import { judgeKnown } from '../../operations/judge-readings.ts'
 import { readingCheck } from '../../operations/reading-problems.ts'
 import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
 import { stripInput } from '../../operations/strip-input.ts'
+import { summariseRun } from '../../operations/summarise-run.ts'
+import type { RunSummary } from '../../protocol/runs.ts'
 import { english } from '../../words/english.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
-import type { Answer, KeptRun, OpenedRun, RunSummary } from './run-source.ts'
+import type { Answer, KeptRun, OpenedRun } from './run-source.ts'
 
 type Now<T> = Awaited<Answer<T>>
 
@@ -107,13 +108,9 @@ export function openedRun(kept: KeptRun): OpenedRun {
 
 /** The run in the list: its verdicts in numbers, or why it can no longer be laid out. */
 export function summaryOf(kept: KeptRun, project: string): RunSummary {
-  const named = { id: kept.id, project, name: kept.run.name, route: kept.run.road.route }
   const required = requiredOf(kept)
-  if (!required.ok) return { ...named, judged: null, problems: required.error }
-  const { acceptance, verdicts, findings } = judgeKnown(required.value, kept.readings).judgement
-  const counts: Record<VerdictWord, number> = { fails: 0, 'too close': 0, unread: 0, meets: 0, 'does not apply': 0 }
-  for (const { verdict } of verdicts) counts[verdict] += 1
-  return { ...named, judged: { acceptance, counts, findings: findings.length }, problems: [] }
+  const judged = required.ok ? ok(judgeKnown(required.value, kept.readings)) : required
+  return summariseRun({ id: kept.id, project, run: kept.run }, judged)
 }
 
 // A run never changes, and to read it and lay it out is work: once for each run while the page is open.

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
+import type { EntryAnswer } from '../../protocol/entries.ts'
 import {
   type Cursor,
   cursorAfter,
   type DeviceEntry,
-  type EntryAnswer,
   type Page,
   rivalsAmong,
   start,

@@ -1,12 +1,9 @@
 import { canonicalJson } from '../../formats/canonical-json.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
+import type { EntryAnswer, KeptEntry } from '../../protocol/entries.ts'
 
-/** An entry as the server keeps it. */
-export interface ServerEntry extends Entry {
-  /** Its place in the server's order of storing: increasing, not consecutive. */
-  readonly seq: number
-  readonly project: string
-}
+/** An entry as the server keeps it; when that was is not asked. */
+export interface ServerEntry extends Entry, Pick<KeptEntry, 'seq' | 'project'> {}
 
 /** An entry as this device keeps it. */
 export interface DeviceEntry extends Entry {
@@ -21,11 +18,6 @@ export interface DeviceEntry extends Entry {
   /** Why the server refused it; null unless it did. */
   readonly reason: string | null
 }
-
-/** What the server said of one entry that it was sent. */
-export type EntryAnswer =
-  | { readonly id: string; readonly outcome: 'stored' | 'already'; readonly seq: number }
-  | { readonly id: string; readonly outcome: 'rejected'; readonly reason: string }
 
 /** Where in the server's order a device has read to, and which entry is there; null before the first. */
 export interface Cursor {

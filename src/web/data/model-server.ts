@@ -1,4 +1,5 @@
-import type { EntryAnswer, Page, ServerEntry } from './merge-entries.ts'
+import type { EntryAnswer } from '../../protocol/entries.ts'
+import type { Page, ServerEntry } from './merge-entries.ts'
 
 export type Written = Omit<ServerEntry, 'seq'>
 

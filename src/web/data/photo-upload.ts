@@ -1,13 +1,12 @@
 import { DetailedError, Upload } from 'tus-js-client'
 import { err, ok } from '../../core/result.ts'
+import { uploadsPath } from '../../protocol/addresses.ts'
 import type { DeviceStore } from './device-store.ts'
 import type { PhotoRow } from './device-tables.ts'
 import { d } from './messages.ts'
 import type { Answer } from './run-source.ts'
 import { hasPhoto } from './server-peer.ts'
 import { fromStore } from './store-trouble.ts'
-
-const uploadsPath = '/api/photos/uploads'
 
 /** Bytes in one request: small enough to get through where a connection holds for some seconds. */
 const pieceSize = 512 * 1024

@@ -1,13 +1,13 @@
 import type { Reading } from '../../core/measurement/reading.ts'
-import type { PayRounding } from '../../core/quantities/pay-length.ts'
 import type { Result } from '../../core/result.ts'
-import type { Acceptance, VerdictWord } from '../../core/verdicts/verdict.ts'
-import type { PaperName } from '../../drawing/paper.ts'
+import type { PaperName } from '../../core/units/paper-names.ts'
 import type { DayLogBody, LocateTicketBody, PhotoBody, SignOffBody } from '../../formats/entry/entry-kinds.ts'
 import type { SignOff } from '../../formats/entry/sign-off.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
+import type { PacketStep, PacketWish } from '../../protocol/packets.ts'
+import type { RunSummary } from '../../protocol/runs.ts'
 import type { Language } from '../language.ts'
 
 /** Why something was not answered, in words to show. */
@@ -27,21 +27,6 @@ export interface Trouble {
 }
 
 export type Answer<T> = Promise<Result<T, Trouble>>
-
-export interface RunSummary {
-  readonly id: string
-  /** `demo`, or where the runs are that somebody added. */
-  readonly project: string
-  readonly name: string
-  readonly route: string | null
-  /** Null when the run can no longer be laid out; `problems` then say why. */
-  readonly judged: {
-    readonly acceptance: Acceptance
-    readonly counts: Readonly<Record<VerdictWord, number>>
-    readonly findings: number
-  } | null
-  readonly problems: readonly InputProblem[]
-}
 
 /** A run with everything that was read at it, in the order that counts. */
 export interface KeptRun {
@@ -151,24 +136,6 @@ export interface Imported {
   readonly photos: number
   /** Entries and photos that were here before. */
   readonly already: number
-}
-
-/** What a packet is asked for. */
-export interface PacketWish {
-  readonly page: PaperName
-  readonly author: string
-  readonly rounding: PayRounding
-  /** Whether photos are printed and put into it. */
-  readonly photos: boolean
-  /** Whose days the daily reports take, as `America/Denver`. */
-  readonly zone: string
-}
-
-/** A file of a packet that is being made. */
-export interface PacketStep {
-  readonly file: string
-  readonly number: number
-  readonly of: number
 }
 
 /**

@@ -1,9 +1,12 @@
 import { err, ok } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
-import type { InputProblem } from '../../formats/input-problem.ts'
-import type { EntryAnswer, Page, ServerEntry } from './merge-entries.ts'
+import { entriesPath, packetOfRunPath, packetPath, photoPath, recordPath } from '../../protocol/addresses.ts'
+import type { EntryAnswer, EntryAnswers, EntryPage } from '../../protocol/entries.ts'
+import type { ErrorAnswer } from '../../protocol/error-answer.ts'
+import type { PacketLine, PacketStep, PacketWish } from '../../protocol/packets.ts'
+import type { Page, ServerEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
-import type { Answer, PacketStep, PacketWish, Trouble } from './run-source.ts'
+import type { Answer, Trouble } from './run-source.ts'
 
 /** Entries in one request: about half of what the server takes at most. */
 export const batchSize = 500
@@ -23,55 +26,48 @@ export interface FetchedPage extends Page {
 
 /** Hands entries in; one answer for each. */
 export async function sendEntries(entries: readonly Entry[]): Answer<readonly EntryAnswer[]> {
-  const answer = await ask('/api/entries', { method: 'POST', json: { entries } })
+  const answer = await ask(entriesPath, { method: 'POST', json: { entries } })
   if (!answer.ok) return answer
-  const said = await json<{ answers: readonly (EntryAnswer & { readonly problems?: readonly InputProblem[] })[] }>(
-    answer.value,
-  )
+  const said = await json<EntryAnswers>(answer.value)
   if (!said.ok) return said
   return ok(
     said.value.answers.map((one) => {
       if (one.outcome !== 'rejected') return one
-      const [first] = one.problems ?? []
+      const [first] = one.problems
       return { ...one, reason: first === undefined ? one.reason : `${one.reason} (${first.place}: ${first.expected})` }
     }),
   )
 }
 
 export async function fetchEntries(after: number): Answer<FetchedPage> {
-  const answer = await ask(`/api/entries?${new URLSearchParams({ after: `${after}`, limit: `${batchSize}` })}`)
+  const answer = await ask(`${entriesPath}?${new URLSearchParams({ after: `${after}`, limit: `${batchSize}` })}`)
   if (!answer.ok) return answer
-  const said = await json<{
-    readonly entries: readonly (ServerEntry & { readonly storedAt?: string })[]
-    readonly more: boolean
-    readonly cursor: number
-    readonly cursorId: string | null
-    readonly at: string | null
-  }>(answer.value)
+  const said = await json<EntryPage>(answer.value)
   if (!said.ok) return said
   const { entries, more, cursor, cursorId, at } = said.value
   return ok({
     ...{ after, more, at },
     cursor: { seq: cursor, id: cursorId },
-    entries: entries.map(({ storedAt: _, ...entry }) => entry),
+    // A kind that this page does not know is kept as it came; it is shown nowhere.
+    entries: entries.map(({ storedAt: _, ...entry }) => entry as ServerEntry),
   })
 }
 
 export async function hasPhoto(sha256: string): Answer<boolean> {
-  const answer = await ask(`/api/photos/${sha256}`, { method: 'HEAD' })
+  const answer = await ask(photoPath(sha256), { method: 'HEAD' })
   if (answer.ok) return ok(true)
   return answer.error.status === 404 ? ok(false) : answer
 }
 
 /** Null when the server does not have it. */
 export async function fetchPhoto(sha256: string): Answer<Blob | null> {
-  const answer = await ask(`/api/photos/${sha256}`)
+  const answer = await ask(photoPath(sha256))
   if (answer.ok) return blob(answer.value)
   return answer.error.status === 404 ? ok(null) : answer
 }
 
 export async function fetchRecord(run: string, page: string, author: string): Answer<Blob> {
-  const answer = await ask(`/api/runs/${encodeURIComponent(run)}/record.pdf?${new URLSearchParams({ page, author })}`)
+  const answer = await ask(`${recordPath(encodeURIComponent(run))}?${new URLSearchParams({ page, author })}`)
   return answer.ok ? blob(answer.value) : answer
 }
 
@@ -80,22 +76,20 @@ export async function fetchRecord(run: string, page: string, author: string): An
  * @param making  told each file as it is begun
  */
 export async function fetchPacket(run: string, wish: PacketWish, making: (step: PacketStep) => void): Answer<Blob> {
-  const answer = await ask(`/api/runs/${encodeURIComponent(run)}/packet`, { json: wish, patience: packetPatience })
+  const answer = await ask(packetOfRunPath(encodeURIComponent(run)), { json: wish, patience: packetPatience })
   if (!answer.ok) return answer
   const told = await lastLine<PacketLine>(answer.value, (line) => {
     if ('making' in line) making(line.making)
   })
   if (!told.ok) return told
-  if ('error' in told.value) return err({ kind: 'refused', problems: [], ...told.value.error })
+  if ('error' in told.value) {
+    const { message, problems = [] } = told.value.error
+    return err({ kind: 'refused', message, problems })
+  }
   if (!('packet' in told.value)) return err(unreachable)
-  const file = await ask(`/api/packets/${told.value.packet}`)
+  const file = await ask(packetPath(told.value.packet))
   return file.ok ? blob(file.value) : file
 }
-
-type PacketLine =
-  | { readonly making: PacketStep }
-  | { readonly packet: string }
-  | { readonly error: { readonly message: string; readonly problems?: readonly InputProblem[] } }
 
 /** The last of the lines of JSON that an answer consists of; `each` is told every one as it comes. */
 async function lastLine<T>(response: Response, each: (line: T) => void): Answer<T> {
@@ -171,9 +165,7 @@ async function blob(response: Response): Answer<Blob> {
 async function troubleOf(response: Response): Promise<Trouble> {
   if (response.status === 401) return { kind: 'not let in', message: d.trouble.notLetIn, problems: [] }
   const kind = response.status >= 500 ? 'fault' : 'refused'
-  const said = (await response.json().catch(() => null)) as {
-    error?: { message: string; problems?: readonly InputProblem[] }
-  } | null
+  const said = (await response.json().catch(() => null)) as Partial<ErrorAnswer> | null
   const { message = d.trouble.answered(response.status), problems = [] } = said?.error ?? {}
   return { kind, message, problems }
 }

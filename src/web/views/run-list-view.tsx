@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
+import type { RunSummary } from '../../protocol/runs.ts'
 import { newId, rememberedVisit } from '../data/device.ts'
-import type { RunSource, RunSummary, Trouble } from '../data/run-source.ts'
+import type { RunSource, Trouble } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { m } from '../messages.ts'
 import { ProblemList, TroubleNote } from '../parts/trouble-note.tsx'

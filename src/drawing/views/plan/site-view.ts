@@ -1,9 +1,10 @@
 import type { Dimension, EndSheet } from '../../../core/hardware/hardware-sheet.ts'
 import type { Need } from '../../../core/need/need.ts'
 import type { Site } from '../../../core/site/site.ts'
+import type { PaperName } from '../../../core/units/paper-names.ts'
 import type { Metres } from '../../../core/units/quantity.ts'
 import type { Print } from '../../../words/print.ts'
-import { type PaperName, papers } from '../../paper.ts'
+import { papers } from '../../paper.ts'
 
 /** A sheet of paper, or a screen by its width: 1200 or 360 CSS pixels. */
 export type SitePage = PaperName | 'web' | 'phone'

@@ -1,6 +1,7 @@
+import type { PaperName } from '../../../core/units/paper-names.ts'
 import { moved, point } from '../../draw.ts'
 import type { Box, Drawing, Item, Layer } from '../../drawing.ts'
-import { type PaperName, type PlainScale, papers, plainScales } from '../../paper.ts'
+import { type PlainScale, papers, plainScales } from '../../paper.ts'
 import { type Band, gutterPoints, type MatchLines } from './band.ts'
 import { breakRun } from './breaks.ts'
 import { leadPoints, type Range, railRange } from './frame.ts'

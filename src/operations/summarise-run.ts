@@ -1,0 +1,19 @@
+import type { Result } from '../core/result.ts'
+import type { VerdictWord } from '../core/verdicts/verdict.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
+import type { RunSummary } from '../protocol/runs.ts'
+import type { JudgedRun } from './judge-readings.ts'
+
+/** What a list shows of a run: its verdicts in numbers, or why it cannot be judged. */
+export function summariseRun(
+  { id, project, run }: { readonly id: string; readonly project: string; readonly run: RunFile },
+  judged: Result<JudgedRun, readonly InputProblem[]>,
+): RunSummary {
+  const named = { id, project, name: run.name, route: run.road.route }
+  if (!judged.ok) return { ...named, judged: null, problems: judged.error }
+  const { acceptance, verdicts, findings } = judged.value.judgement
+  const counts: Record<VerdictWord, number> = { fails: 0, 'too close': 0, unread: 0, meets: 0, 'does not apply': 0 }
+  for (const { verdict } of verdicts) counts[verdict] += 1
+  return { ...named, judged: { acceptance, counts, findings: findings.length }, problems: [] }
+}
