@@ -38,7 +38,6 @@ export function designValues(site: Site): Result<DesignValues, NeedRefusal> {
 
 /** Sharpest radius of the edge where vehicles leave it towards hazards on the outside of a curve. */
 function outsideRadius(site: Site, runout: Metres): Metres | null {
-  if (site.road.alignment.kind === 'straight') return null
   const { direction } = adjacentView(site)
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
   for (const hazard of site.hazards) {

@@ -1,4 +1,4 @@
-import { endStation } from '../alignment/horizontal-alignment.ts'
+import { roadLine } from '../alignment/road-line.ts'
 import { err, ok, type Result } from '../result.ts'
 import type { Hazard, Site } from '../site/site.ts'
 import { isShorter } from '../units/exact-length.ts'
@@ -66,9 +66,9 @@ function notFinite(direction: string, need: DirectionNeed): string | null {
 }
 
 function hazardOffAlignment(site: Site): NeedRefusal | null {
-  const { alignment } = site.road
-  if (alignment.kind !== 'elements') return null
-  const [from, to] = [alignment.horizontal.startStation, endStation(alignment.horizontal)]
+  const { reach } = roadLine(site.road.alignment)
+  if (reach === null) return null
+  const { from, to } = reach
   const beyond = (hazard: Hazard) => isShorter(hazard.from, from) || isShorter(to, hazard.to)
   const hazard = site.hazards.find(beyond)
   return hazard === undefined ? null : { kind: 'hazard-off-alignment', hazard: hazard.name, from, to }

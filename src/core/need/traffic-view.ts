@@ -1,5 +1,4 @@
-import { endStation, sharpestCurvature } from '../alignment/horizontal-alignment.ts'
-import { offsetLength } from '../alignment/offset-line.ts'
+import { roadLine } from '../alignment/road-line.ts'
 import { ok, type Result } from '../result.ts'
 import type { Hazard, Road, Site } from '../site/site.ts'
 import type { Metres } from '../units/quantity.ts'
@@ -44,7 +43,10 @@ export function opposingView(site: Site): TrafficView | null {
 /** The station at which this traffic first meets the hazard. */
 export const frontOf = (view: TrafficView, hazard: Hazard): Metres => (view.direction === 1 ? hazard.from : hazard.to)
 
-/** Where the barrier must end for one hazard that begins at `front`. */
+/**
+ * Where the barrier must end for one hazard that begins at `front`. A straight road and a circle have a closed form,
+ * which is exact however long the run; elements are searched.
+ */
 export function crossOnRoad(
   site: Site,
   view: TrafficView,
@@ -64,7 +66,7 @@ export function crossOnRoad(
       })
     }
     case 'elements': {
-      const side = site.side === 'right' ? 1 : -1
+      const side = sideOf(site)
       const edgeOffset = nearEdgeOffset(site) - side * view.shift
       return crossOnAlignment(exposure, {
         alignment: alignment.horizontal,
@@ -81,21 +83,8 @@ export function crossOnRoad(
 
 /** Length of the parallel barrier line between two stations, m. */
 export function barrierLength(site: Site, from: Metres, to: Metres): Metres {
-  const { alignment } = site.road
-  switch (alignment.kind) {
-    case 'straight':
-      return Math.abs(to - from)
-    case 'curve': {
-      const side = alignment.turn === site.side ? -1 : 1
-      return (Math.abs(to - from) * (alignment.radius + side * site.barrier.offset)) / alignment.radius
-    }
-    case 'elements': {
-      const side = site.side === 'right' ? 1 : -1
-      return Math.abs(offsetLength(alignment.horizontal, from, to, nearEdgeOffset(site) + side * site.barrier.offset))
-    }
-    default:
-      return alignment satisfies never
-  }
+  const offset = nearEdgeOffset(site) + sideOf(site) * site.barrier.offset
+  return Math.abs(roadLine(site.road.alignment).lengthBeside(from, to, offset))
 }
 
 /** On which side of a curve the hazards lie between two stations, and the sharpest radius of the edge there. */
@@ -105,40 +94,25 @@ export interface CurveSides {
   readonly inside: Metres | null
 }
 
-const straightSides: CurveSides = { outside: null, inside: null }
-
 export function curveSides(site: Site, from: Metres, to: Metres): CurveSides {
-  const { alignment } = site.road
-  switch (alignment.kind) {
-    case 'straight':
-      return straightSides
-    case 'curve':
-      return alignment.turn === site.side
-        ? { outside: null, inside: alignment.radius }
-        : { outside: alignment.radius, inside: null }
-    case 'elements': {
-      const side = site.side === 'right' ? 1 : -1
-      const edge = nearEdgeOffset(site)
-      const { horizontal } = alignment
-      const low = Math.max(Math.min(from, to), horizontal.startStation)
-      const high = Math.min(Math.max(from, to), endStation(horizontal))
-      const towards = sharpestCurvature(horizontal, low, high, side)
-      const away = sharpestCurvature(horizontal, low, high, side === 1 ? -1 : 1)
-      return {
-        outside: away > 0 ? 1 / away + side * edge : null,
-        inside: towards > 0 ? 1 / towards - side * edge : null,
-      }
-    }
-    default:
-      return alignment satisfies never
+  const line = roadLine(site.road.alignment)
+  const side = sideOf(site)
+  const edge = nearEdgeOffset(site)
+  const away = line.sharpestRadius(from, to, side === 1 ? -1 : 1)
+  const towards = line.sharpestRadius(from, to, side)
+  return {
+    outside: away === null ? null : away + side * edge,
+    inside: towards === null ? null : towards - side * edge,
   }
 }
+
+const sideOf = (site: Site): 1 | -1 => (site.side === 'right' ? 1 : -1)
 
 /** Offset from the alignment of the edge of travelled way beside the hazards, m, positive right. */
 export function nearEdgeOffset(site: Site): Metres {
   const { alignment } = site.road
   if (alignment.kind !== 'elements' || alignment.line === 'edge') return 0
-  return (site.side === 'right' ? 1 : -1) * halfRoad(site.road)
+  return sideOf(site) * halfRoad(site.road)
 }
 
 /** From the centreline to the outer edge of travelled way; the centreline of a divided road is that of its median. */

@@ -1,3 +1,4 @@
+import { roadLine } from '../../../core/alignment/road-line.ts'
 import type { Metres } from '../../../core/units/quantity.ts'
 import type { Point } from '../../drawing.ts'
 import { papers } from '../../paper.ts'
@@ -89,16 +90,13 @@ function fittingRange(input: PlanInput, barrier: BarrierLine): Stretch {
 }
 
 function withinAlignment({ site }: PlanInput, { from, to }: Stretch): Stretch {
-  const { alignment } = site.road
-  if (alignment.kind === 'straight') return { from, to }
-  if (alignment.kind === 'curve') {
+  const { radius, reach } = roadLine(site.road.alignment)
+  if (radius !== null) {
     // no more than can be told apart on a plan
-    const half = Math.min((to - from) / 2, 0.8 * Math.PI * alignment.radius)
+    const half = Math.min((to - from) / 2, 0.8 * Math.PI * radius)
     return { from: (from + to) / 2 - half, to: (from + to) / 2 + half }
   }
-  const { startStation, elements } = alignment.horizontal
-  const last = elements.at(-1)!
-  return { from: Math.max(from, startStation), to: Math.min(to, last.station + last.length) }
+  return reach === null ? { from, to } : { from: Math.max(from, reach.from), to: Math.min(to, reach.to) }
 }
 
 /** The scale at which the plan is `room` points wide. */
@@ -122,7 +120,7 @@ const rowsBehind = 60
 
 /** How many times their size laterals are drawn: enough for a lane of 9 points, where the road is straight. */
 function acrossFor({ site }: PlanInput, scale: number): number {
-  if (site.road.alignment.kind !== 'straight') return 1
+  if (!roadLine(site.road.alignment).isStraight) return 1
   const lane = (site.road.laneWidth / 0.0254 / scale) * 72
   return Math.min(Math.max(Math.ceil(9 / lane), 1), 10)
 }

@@ -2,10 +2,10 @@ import {
   azimuthAt,
   endStation,
   type HorizontalAlignment,
-  layAlignment,
   pointAt,
 } from '../../../core/alignment/horizontal-alignment.ts'
 import { offsetLine } from '../../../core/alignment/offset-line.ts'
+import { roadLine } from '../../../core/alignment/road-line.ts'
 import { pointToStationOffset } from '../../../core/alignment/station-offset.ts'
 import { azimuthFrom, movedBy, seenFrom, turned } from '../../../core/geometry/point.ts'
 import type { DirectionNeed } from '../../../core/need/direction-need.ts'
@@ -42,26 +42,11 @@ export interface PlanFrame {
 
 export function frameOf(site: Site, range: Stretch, across: number): PlanFrame {
   const outward = site.side === 'right' ? -1 : 1
-  const { alignment } = site.road
-  switch (alignment.kind) {
-    case 'straight':
-      return straightFrame(range, across, outward)
-    case 'curve': {
-      const curvature = (alignment.turn === 'right' ? 1 : -1) / alignment.radius
-      // as far to both sides as a hand may drag, but not once around
-      const length = Math.min(3 * (range.to - range.from), 2 * Math.PI * alignment.radius * 0.99)
-      const start = { point: origin, azimuth: 0, station: (range.from + range.to - length) / 2 }
-      const arc = layAlignment(start, [{ length, curvatureStart: curvature, curvatureEnd: curvature }])
-      return alignedFrame(arc, 0, range, outward)
-    }
-    case 'elements':
-      return alignedFrame(alignment.horizontal, nearEdgeOffset(site), range, outward)
-    default:
-      return alignment satisfies never
-  }
+  const line = roadLine(site.road.alignment)
+  if (line.isStraight) return straightFrame(range, across, outward)
+  // as far to both sides as a hand may drag
+  return alignedFrame(line.alignmentAround(range.from, range.to), nearEdgeOffset(site), range, outward)
 }
-
-const origin = { easting: 0, northing: 0 }
 
 function straightFrame(range: Stretch, across: number, outward: 1 | -1): PlanFrame {
   const perLateral = outward * across * perMetre
