@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { sampleInput } from '../../test/fixtures/record-inputs.ts'
 import { crewSheetContents } from './crew-sheet-contents.ts'
 import { crewSheetHeadings } from './crew-sheet-words.ts'
-import { sampleInput } from './record-fixtures.ts'
 
 describe('the crew sheet', () => {
   it('goes from post to post: the distances to the next add up to the distance from post 1', () => {

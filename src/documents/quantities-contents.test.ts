@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { sampleInput } from '../../test/fixtures/record-inputs.ts'
 import { takeQuantities } from '../core/quantities/take-quantities.ts'
 import { english } from '../words/english.ts'
 import { quantitiesContents } from './quantities-contents.ts'
-import { sampleInput } from './record-fixtures.ts'
 
 describe('the list of quantities', () => {
   const { run, model } = sampleInput(() => [])

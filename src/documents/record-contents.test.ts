@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
+import { inches, sampleInput, sampleReading, sampleRun, soundReadings } from '../../test/fixtures/record-inputs.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import { type RecordContents, recordContents } from './record-contents.ts'
-import { inches, sampleInput, sampleReading, sampleRun, soundReadings } from './record-fixtures.ts'
 import type { RecordInput } from './record-input.ts'
 
 const printing = { printedAt: '2016-05-13T09:00:00-06:00', author: 'M. Reyes', hash: 'abc' }

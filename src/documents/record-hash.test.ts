@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { sampleInput, sampleRun } from './record-fixtures.ts'
+import { sampleInput, sampleRun } from '../../test/fixtures/record-inputs.ts'
 import { recordHash } from './record-hash.ts'
 
 const roadSaying = (changes: object) => ({ road: { ...sampleRun().road, ...changes } })

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { sampleInput } from '../../test/fixtures/record-inputs.ts'
 import { stakeRun } from '../core/staking/stake-run.ts'
 import { straightFrame } from '../core/staking/staking-frame.ts'
 import { feet, metres } from '../core/units/quantity.ts'
 import { english } from '../words/english.ts'
-import { sampleInput } from './record-fixtures.ts'
 import { stakeListContents, stationText } from './stake-list-contents.ts'
 
 describe('the stake list', () => {

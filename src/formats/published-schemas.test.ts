@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, test } from 'vitest'
-import { brokenDeviceFiles, validDeviceFiles } from './entry/device-fixtures.ts'
-import type { BrokenFile } from './fixtures.ts'
+import type { BrokenFile } from '../../test/fixtures/broken-files.ts'
+import { brokenDeviceFiles, validDeviceFiles } from '../../test/fixtures/device-files.ts'
+import { brokenReadings, validReadings } from '../../test/fixtures/readings-files.ts'
+import { brokenRuns, validRuns } from '../../test/fixtures/run-files.ts'
+import { brokenSheets, validSheets } from '../../test/fixtures/sheet-files.ts'
+import { brokenSites, validSites } from '../../test/fixtures/site-files.ts'
 import { type PublishedFormat, publishedFormats, publishedPath, publishedSchema } from './published-schemas.ts'
-import { brokenReadings, validReadings } from './readings/readings-fixtures.ts'
-import { brokenRuns, validRuns } from './run/run-fixtures.ts'
-import { brokenSheets, validSheets } from './sheet/sheet-fixtures.ts'
-import { brokenSites, validSites } from './site/site-fixtures.ts'
 
 // Whether reading the files accepts and refuses them is tested beside each format, with the same fixtures.
 const fixtures: Readonly<Record<PublishedFormat, { valid: readonly unknown[]; broken: readonly BrokenFile[] }>> = {

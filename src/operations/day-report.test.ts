@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
+import { demoJudged, entryOf } from '../../test/fixtures/roadside.ts'
 import type { DayLogBody, LocateTicketBody } from '../formats/entry/entry-kinds.ts'
 import { dayReport } from './day-report.ts'
 import { postsNearMarks, ticketOn } from './locate-warnings.ts'
 import { parseNumbers, printNumbers } from './number-list.ts'
-import { demoJudged, entryOf } from './roadside-fixtures.ts'
 
 const log = (changes: Partial<DayLogBody>): DayLogBody => ({
   day: '2016-05-12',

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
+import { demoJudged, demoRun } from '../../test/fixtures/roadside.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import { exactLength } from '../core/units/exact-length.ts'
 import { judgeKnown } from './judge-readings.ts'
 import { punchList } from './punch-list.ts'
-import { demoJudged, demoRun } from './roadside-fixtures.ts'
 
 const stub = 'post-1/stub-height'
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
+import { demoRun } from '../../test/fixtures/roadside.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import { exactLength } from '../core/units/exact-length.ts'
 import { printProblem } from '../formats/input-problem.ts'
 import { judgeReadings } from './judge-readings.ts'
-import { demoRun } from './roadside-fixtures.ts'
 
 const { required, readings } = demoRun()
 const stub = 'post-1/stub-height'

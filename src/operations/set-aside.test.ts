@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { demoRun } from '../../test/fixtures/roadside.ts'
 import { isOffset } from '../core/measurement/offset-side.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
@@ -9,7 +10,6 @@ import { readRun } from '../formats/run/run-file.ts'
 import { demoProject } from './demo-project.ts'
 import { judgeKnown, judgeReadings } from './judge-readings.ts'
 import { type RequiredRun, requireRun } from './require-run.ts'
-import { demoRun } from './roadside-fixtures.ts'
 
 const strict = demoRun().required
 const [template] = demoRun().readings

@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, test } from 'vitest'
+import { demoJudged, demoRun, entryOf } from '../../test/fixtures/roadside.ts'
 import { recordHash } from '../documents/record-hash.ts'
 import { type SignOff, signOffOf } from '../formats/entry/sign-off.ts'
 import { type JudgedRun, judgeKnown } from './judge-readings.ts'
-import { demoJudged, demoRun, entryOf } from './roadside-fixtures.ts'
 import { holdsWithoutPhoto, recordText, signedVersions } from './sign-off.ts'
 
 const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')

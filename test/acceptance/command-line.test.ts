@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { demoProject } from '../../src/operations/demo-project.ts'
-import { runAllowing } from '../../src/operations/roadside-fixtures.ts'
+import { runAllowing } from '../fixtures/roadside.ts'
 import { lapwise as call, program, startLapwise } from './lapwise.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'lapwise-cli-'))

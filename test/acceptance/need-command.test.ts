@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { changed } from '../../src/formats/fixtures.ts'
+import { changed } from '../fixtures/broken-files.ts'
 import { lapwise as call } from './lapwise.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'lapwise-need-'))

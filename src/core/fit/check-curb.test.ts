@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { check, feet, inches, sheet } from '../../../test/fixtures/fit-facts.ts'
 import type { EndSheet } from '../hardware/hardware-sheet.ts'
 import { exactLength } from '../units/exact-length.ts'
 import type { Curb, FitFacts } from './fit.ts'
-import { check, feet, inches, sheet } from './fit-fixtures.ts'
 
 const millimetres = (value: number) => exactLength(value, 'mm')
 const sloping = (height: number, toRail: number, faceSlope: number | null = null): Curb => ({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { check, facts, feet, inches, noGround, sheet } from '../../../test/fixtures/fit-facts.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { checkFit } from './check-fit.ts'
-import { check, facts, feet, inches, noGround, sheet } from './fit-fixtures.ts'
 
 describe('checkFit', () => {
   it('says where nothing is said, and never meets by default', () => {

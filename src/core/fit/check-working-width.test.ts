@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { check, facts, inches, sheet } from '../../../test/fixtures/fit-facts.ts'
 import type { LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { exactLength } from '../units/exact-length.ts'
 import type { FitCheck, FitFacts } from './fit.ts'
-import { check, facts, inches, sheet } from './fit-fixtures.ts'
 
 const room = (clear: number, changes: Partial<FitFacts>): FitCheck =>
   check(/room behind the rail/, { nearest: { ...facts.nearest!, clear }, ...changes })

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { laidBarrier, shippedEnd } from '../../../test/fixtures/staked-run.ts'
 import type { EndSheet } from '../hardware/hardware-sheet.ts'
-import { laidBarrier, shippedEnd } from '../staking/staking-fixtures.ts'
 import { payLength, payRoundings } from './pay-length.ts'
 import type { Quantity } from './quantity.ts'
 import type { Boundary } from './run-length.ts'

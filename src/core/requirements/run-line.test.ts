@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { laidBarrier, shippedEnd } from '../../../test/fixtures/staked-run.ts'
 import type { RunFlare } from '../layout/run-flare.ts'
-import { laidBarrier, shippedEnd } from '../staking/staking-fixtures.ts'
 import { runLineAt } from './run-line.ts'
 
 const terminal = shippedEnd('flared-terminal-27-3-4')

@@ -1,12 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { laidBarrier, shippedEnd } from '../../../test/fixtures/staked-run.ts'
 import { layAlignment } from '../alignment/horizontal-alignment.ts'
 import { distance } from '../geometry/point.ts'
 import type { Flare } from '../hardware/hardware-sheet.ts'
 import { feet, inches } from '../units/quantity.ts'
 import { parabolaLength, parabolicFlare } from './flare-curve.ts'
 import { type Staking, stakeRun } from './stake-run.ts'
-import { laidBarrier, shippedEnd } from './staking-fixtures.ts'
 import { type StakingFrame, straightFrame } from './staking-frame.ts'
 
 const flared = shippedEnd('flared-terminal-27-3-4')

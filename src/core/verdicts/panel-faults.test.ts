@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { modelFrom } from '../../../test/fixtures/verdict-model.ts'
 import { instruments } from '../measurement/instruments.ts'
 import type { Reading } from '../measurement/reading.ts'
 import { deriveRequirements } from '../requirements/derive-requirements.ts'
 import { judgeRun } from './judge-run.ts'
-import { modelFrom } from './verdict-fixtures.ts'
 
 const model = modelFrom('flared-terminal-31', 1000)
 const requirements = deriveRequirements(model)

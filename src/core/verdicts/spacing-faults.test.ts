@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import { modelFrom } from '../../../test/fixtures/verdict-model.ts'
 import { instruments } from '../measurement/instruments.ts'
 import type { Reading } from '../measurement/reading.ts'
 import { deriveRequirements } from '../requirements/derive-requirements.ts'
 import { exactLength, type LengthUnit } from '../units/exact-length.ts'
 import { judgeRun } from './judge-run.ts'
-import { modelFrom } from './verdict-fixtures.ts'
 
 const model = modelFrom('tangent-terminal-31', 900)
 const requirements = deriveRequirements(model)

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
+import { brokenDeviceFiles, validDeviceFiles } from '../../../test/fixtures/device-files.ts'
 import { type PhotoInFile, readDeviceFile, writeDeviceFile } from './device-file.ts'
-import { brokenDeviceFiles, validDeviceFiles } from './device-fixtures.ts'
 import type { Entry } from './entry-kinds.ts'
 
 const dayLog: Entry = {

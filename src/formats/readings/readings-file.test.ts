@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { brokenReadings, fullReadings, shortReadings } from '../../../test/fixtures/readings-files.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import { nanometresPer } from '../../core/units/exact-length.ts'
 import { printProblem } from '../input-problem.ts'
 import { type ReadingsFile, readReadings, writeReadings } from './readings-file.ts'
-import { brokenReadings, fullReadings, shortReadings } from './readings-fixtures.ts'
 
 const readingsOf = (raw: unknown): readonly Reading[] => {
   const read = readReadings('readings.json', JSON.stringify(raw))

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { brokenRuns, fullRun, shortRun } from '../../../test/fixtures/run-files.ts'
+import { inventedEnd, inventedSystem } from '../../../test/fixtures/sheet-files.ts'
 import { printProblem } from '../input-problem.ts'
-import { inventedEnd, inventedSystem } from '../sheet/sheet-fixtures.ts'
 import { type RunFile, readRun } from './run-file.ts'
-import { brokenRuns, fullRun, shortRun } from './run-fixtures.ts'
 import { writeRun } from './write-run.ts'
 
 const readsAs = (raw: unknown, run: RunFile) =>

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, expectTypeOf, test } from 'vitest'
 import type { z } from 'zod'
+import { brokenSheets, validSheets } from '../../../test/fixtures/sheet-files.ts'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { printProblem } from '../input-problem.ts'
 import { readSheet, writeSheet } from './sheet-file.ts'
-import { brokenSheets, validSheets } from './sheet-fixtures.ts'
 import type { sheetShape } from './sheet-shape.ts'
 
 type Readonlys<T> = T extends readonly (infer U)[]

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { ModelServer, type Written } from '../../../test/fixtures/model-server.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
 import type { EntryAnswer } from '../../protocol/entries.ts'
 import {
@@ -12,7 +13,6 @@ import {
   withAnswer,
   withArrived,
 } from './merge-entries.ts'
-import { ModelServer, type Written } from './model-server.ts'
 
 /** What a device has on its disk; what is under way to or from the server is lost when it crashes. */
 class ModelDevice {

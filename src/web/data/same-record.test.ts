@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { ModelServer } from '../../../test/fixtures/model-server.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { entryId, entryIdAfter } from '../../formats/entry-id.ts'
 import { readRun } from '../../formats/run/run-file.ts'
@@ -10,7 +11,6 @@ import { requireRun } from '../../operations/require-run.ts'
 import { recordText } from '../../operations/sign-off.ts'
 import { readKeptRun } from './kept-run.ts'
 import { type DeviceEntry, withArrived } from './merge-entries.ts'
-import { ModelServer } from './model-server.ts'
 
 const read = readRun('run', demoProject().run)
 if (!read.ok) throw new Error('the demo run is not sound')

@@ -1,11 +1,11 @@
 import 'fake-indexeddb/auto'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { ModelServer } from '../../../test/fixtures/model-server.ts'
 import { err, ok } from '../../core/result.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { type DeviceStore, type FreshEntry, openDeviceStore } from './device-store.ts'
 import { openTables } from './device-tables.ts'
-import { ModelServer } from './model-server.ts'
 import type { Answer } from './run-source.ts'
 import { type Peer, syncEntries } from './sync.ts'
 

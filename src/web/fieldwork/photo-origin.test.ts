@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { withExif } from './exif-fixture.ts'
+import { withExif } from '../../../test/fixtures/exif-photo.ts'
 import { photoOrigin } from './photo-origin.ts'
 
 /** The beginnings of two JPEGs as an image library from outside the project (Pillow 12.3.0) writes them, in either byte order. */

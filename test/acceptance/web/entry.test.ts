@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto'
 import { expect, type Page, test } from '@playwright/test'
 import { entryId } from '../../../src/formats/entry-id.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
-import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
+import { runAllowing } from '../../fixtures/roadside.ts'
 import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
 let folder: string

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
 import { expect, type Page, test } from '@playwright/test'
-import { withExif } from '../../../src/web/fieldwork/exif-fixture.ts'
+import { withExif } from '../../fixtures/exif-photo.ts'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
 import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 

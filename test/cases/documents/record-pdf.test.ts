@@ -7,9 +7,9 @@ import { readRun } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { type JudgedRun, judgeKnown, judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
-import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
 import { recordInput, writeRecord } from '../../../src/operations/write-record.ts'
 import { english } from '../../../src/words/english.ts'
+import { runAllowing } from '../../fixtures/roadside.ts'
 import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
 
 const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')

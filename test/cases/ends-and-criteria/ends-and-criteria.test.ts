@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import type { Criteria, EndSheet, LongitudinalSheet } from '../../../src/core/hardware/hardware-sheet.ts'
-import { soundReadings } from '../../../src/documents/record-fixtures.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { readSite } from '../../../src/formats/site/read-site.ts'
@@ -8,6 +7,7 @@ import { computeNeed } from '../../../src/operations/compute-need.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+import { soundReadings } from '../../fixtures/record-inputs.ts'
 
 const run = {
   format: 'lapwise-run/1',

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest'
 import type { HardwareSheet } from '../../../src/core/hardware/hardware-sheet.ts'
 import { derivedTopics, recordTopics, reservedTopics } from '../../../src/core/requirements/derived-topics.ts'
 import type { Requirement } from '../../../src/core/requirements/requirement.ts'
-import { inventedEnd, inventedSystem } from '../../../src/formats/sheet/sheet-fixtures.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+import { inventedEnd, inventedSystem } from '../../fixtures/sheet-files.ts'
 import { requiredRun, runFiles } from '../spanish/gather-runs.ts'
 
 const invented: readonly HardwareSheet[] = [inventedSystem, inventedEnd]

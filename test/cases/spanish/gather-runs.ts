@@ -15,11 +15,11 @@ import { explainLayout } from '../../../src/operations/explain-layout.ts'
 import { type JudgedRun, judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { layOutRun } from '../../../src/operations/lay-out-run.ts'
 import { type RequiredRun, requireRun } from '../../../src/operations/require-run.ts'
-import { runAllowing } from '../../../src/operations/roadside-fixtures.ts'
 import { sheetShelf } from '../../../src/operations/sheet-shelf.ts'
 import { stripInput } from '../../../src/operations/strip-input.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
 import { english } from '../../../src/words/english.ts'
+import { runAllowing } from '../../fixtures/roadside.ts'
 
 /** Runs that have the shipped sheets between them, gaps, reduced spacing, standing rail and both unit systems. */
 export const runFiles: Readonly<Record<string, object>> = {
