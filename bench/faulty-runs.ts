@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Reading } from '../src/core/measurement/reading.ts'
 import type { Requirement } from '../src/core/requirements/requirement.ts'
-import { nanometresPer } from '../src/core/units/exact-length.ts'
+import { stepsPer } from '../src/core/units/quantity-kinds.ts'
 import { writeReadings } from '../src/formats/readings/readings-file.ts'
 import { readRun } from '../src/formats/run/run-file.ts'
 import { judgeKnown } from '../src/operations/judge-readings.ts'
@@ -79,8 +79,8 @@ function faultyReadings(requirements: readonly Requirement[]): readonly Reading[
 
 function wrong(reading: Reading, { look }: Requirement): Reading {
   const { answer } = reading
-  if (answer.kind === 'length')
-    return { ...reading, answer: { ...answer, value: answer.value + 3 * nanometresPer[answer.unit] } }
+  if (answer.kind === 'measured')
+    return { ...reading, answer: { ...answer, value: answer.value + 3 * stepsPer(answer.unit) } }
   if (look.kind === 'choose')
     return { ...reading, answer: { kind: 'choice', choice: look.choices.find(({ right }) => !right)!.id } }
   return { ...reading, answer: { kind: 'confirmed', yes: false } }

@@ -4,7 +4,7 @@ import type { Answer, Reading } from '../src/core/measurement/reading.ts'
 import { deriveRequirements } from '../src/core/requirements/derive-requirements.ts'
 import type { Requirement } from '../src/core/requirements/requirement.ts'
 import type { RunModel } from '../src/core/requirements/run-model.ts'
-import { exactLength, type LengthUnit } from '../src/core/units/exact-length.ts'
+import { exactValue, type Unit } from '../src/core/units/quantity-kinds.ts'
 import { defaultRule, judgeRequirements } from '../src/core/verdicts/judge-requirements.ts'
 import { benchRequest, bestLayout } from './layouts.ts'
 import { type BenchRow, figure, medianMilliseconds } from './measure.ts'
@@ -50,8 +50,8 @@ export function benchVerdicts(): readonly BenchRow[] {
 /** A good reading for each requirement; where a value is computed, the places of the posts it is computed from. */
 export function readEverything(model: RunModel, requirements: readonly Requirement[]): readonly Reading[] {
   const places = model.layout.posts.flatMap(({ number, alongInches }) => [
-    readingOf(`post-${number}/along`, lengthAnswer(alongInches, 'in')),
-    readingOf(`post-${number}/lateral-offset`, lengthAnswer(0, 'in')),
+    readingOf(`post-${number}/along`, measuredAnswer(alongInches, 'in')),
+    readingOf(`post-${number}/lateral-offset`, measuredAnswer(0, 'in')),
   ])
   return [...places, ...requirements.flatMap(goodReading)]
 }
@@ -60,7 +60,7 @@ export function readEverything(model: RunModel, requirements: readonly Requireme
 export function goodReading({ id, look }: Requirement): Reading[] {
   switch (look.kind) {
     case 'measure':
-      return look.orFrom === null ? [readingOf(id, lengthAnswer(within(look.limits), look.limits.unit))] : []
+      return look.orFrom === null ? [readingOf(id, measuredAnswer(within(look.limits), look.limits.unit))] : []
     case 'choose':
       return [readingOf(id, { kind: 'choice', choice: look.choices.find(({ right }) => right)!.id })]
     case 'confirm':
@@ -70,15 +70,15 @@ export function goodReading({ id, look }: Requirement): Reading[] {
   }
 }
 
-function within({ nominal, low, high }: Dimension): number {
+function within({ nominal, low, high }: Dimension<Unit>): number {
   if (low !== 'notStated' && high !== 'notStated') return (low + high) / 2
   if (nominal !== 'notStated') return nominal
   return low !== 'notStated' ? low + 1 : high !== 'notStated' ? high / 2 : 0
 }
 
-const lengthAnswer = (value: number, unit: LengthUnit): Answer => ({
-  kind: 'length',
-  value: exactLength(value, unit),
+const measuredAnswer = (value: number, unit: Unit): Answer => ({
+  kind: 'measured',
+  value: exactValue(value, unit),
   unit,
   resolution: null,
 })

@@ -21,7 +21,7 @@ const reading = (answer: Answer): Reading => ({
 })
 
 const length = (value: number, unit: 'in' | 'mm' | 'ft', resolution: number | null): Answer => ({
-  kind: 'length',
+  kind: 'measured',
   value: exactLength(value, unit),
   unit,
   resolution: resolution === null ? null : exactLength(resolution, unit),

@@ -1,12 +1,13 @@
-import { lengthText } from '../core/hardware/dimension-text.ts'
+import { quantityText } from '../core/hardware/dimension-text.ts'
 import type { Instrument } from '../core/measurement/instruments.ts'
 import { lacksSide } from '../core/measurement/offset-side.ts'
-import type { Answer, Reading } from '../core/measurement/reading.ts'
+import type { Answer, MeasuredAnswer, Reading } from '../core/measurement/reading.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
+import { isLengthUnit, valueIn } from '../core/units/quantity-kinds.ts'
 import { sideText } from '../core/verdicts/describe-reason.ts'
 import type { Judgement, WithoutEffect } from '../core/verdicts/verdict.ts'
 import { describeWithoutEffect } from '../core/verdicts/without-effect.ts'
-import { lengthToText } from '../formats/written-length.ts'
+import { valueToText } from '../formats/written-value.ts'
 import type { Print } from '../words/print.ts'
 import { timeText } from './printed-time.ts'
 
@@ -55,7 +56,8 @@ export function readingLine(
     of,
     answer: `${answerText(reading.answer, requirement, print)}${lacksSide(reading) ? ', side not stated' : ''}`,
     instrument: instrument === undefined ? reading.instrument : print.say(instrument.name),
-    uncertainty: uncertainty === null ? null : `u = ${lengthText(uncertainty.value, uncertainty.unit)} (k = 1), stated`,
+    uncertainty:
+      uncertainty === null ? null : `u = ${quantityText(uncertainty.value, uncertainty.unit)} (k = 1), stated`,
     by,
     at: timeText(reading.at),
     where,
@@ -69,7 +71,7 @@ export function readingLine(
 
 function answerText(answer: Answer, requirement: Requirement | undefined, print: Print): string {
   switch (answer.kind) {
-    case 'length':
+    case 'measured':
       return writtenText(answer)
     case 'choice': {
       const choices = requirement?.look.kind === 'choose' ? requirement.look.choices : []
@@ -87,10 +89,14 @@ function answerText(answer: Answer, requirement: Requirement | undefined, print:
   }
 }
 
+/** A length that has no exact text is written with all its decimals. */
+const sizeText = ({ value, unit }: MeasuredAnswer): string =>
+  isLengthUnit(unit) ? `${valueIn(value, unit)} ${unit}` : quantityText(valueIn(value, unit), unit)
+
 /** `27 3/4 in`, `705 mm`, `48 in away from traffic`; `28 in (read to 1/8 in)` where the reader stated a resolution. */
-function writtenText(answer: Extract<Answer, { kind: 'length' }>): string {
-  const written = lengthToText(answer) as { value: string | number; unit?: string; resolution?: string }
-  const size = typeof written.value === 'string' ? written.value : `${written.value} ${written.unit}`
+function writtenText(answer: MeasuredAnswer): string {
+  const written = valueToText(answer) as { value: string | number; resolution?: string }
+  const size = typeof written.value === 'string' ? written.value : sizeText(answer)
   const value = answer.side === undefined ? size : `${size} ${sideText(answer.side)}`
   return written.resolution === undefined ? value : `${value} (read to ${written.resolution})`
 }

@@ -1,4 +1,5 @@
 import { lengthText } from '../core/hardware/dimension-text.ts'
+import { measuresLength } from '../core/hardware/measures-length.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { railLine } from '../core/staking/rail-line.ts'
 import { inches } from '../core/units/quantity.ts'
@@ -99,6 +100,7 @@ function soundAnswer({ look, topic }: Requirement, i: number): object | null {
       return { choice: look.choices.find(({ right }) => right)!.id }
     case 'measure': {
       if (topic === 'flare-offset' || (topic === 'straightness' && look.orFrom !== null)) return null
+      if (!measuresLength(look.limits)) return null
       const { nominal, high, unit } = look.limits
       if (topic === 'rail-height')
         return {

@@ -27,7 +27,7 @@ function remediesWith(number: number, out: number): readonly string[] {
   const reading = (of: string, inches: number): Reading => ({
     ...{ id: `reading ${of}`, of, by: 'J. Okafor', at: '2026-01-12T10:00:00Z', instrument: 'tape' },
     ...{ where: null, photos: [], corrects: null, rechecks: null, together: null, uncertainty: null },
-    answer: { kind: 'length', value: exactLength(inches, 'in'), unit: 'in', resolution: null },
+    answer: { kind: 'measured', value: exactLength(inches, 'in'), unit: 'in', resolution: null },
   })
   return judgeKnown(required.value, [
     reading(`space-${number - 1}/spacing`, apart(number) + out),

@@ -10,7 +10,7 @@ const stub = 'post-1/stub-height'
 const later = (changes: Partial<Reading>): Reading => ({
   ...demoRun().readings.find(({ of }) => of === stub)!,
   id: 'later',
-  answer: { kind: 'length', value: exactLength(3, 'in'), unit: 'in', resolution: null },
+  answer: { kind: 'measured', value: exactLength(3, 'in'), unit: 'in', resolution: null },
   ...changes,
 })
 
@@ -83,7 +83,7 @@ describe('punchList', () => {
     const { id } = itemAt([])!
     const high = later({
       id: 'high',
-      answer: { kind: 'length', value: exactLength(5, 'in'), unit: 'in', resolution: null },
+      answer: { kind: 'measured', value: exactLength(5, 'in'), unit: 'in', resolution: null },
     })
     expect(itemAt([later({ rechecks: id }), high])!.state).toBe('open')
   })
@@ -98,7 +98,7 @@ describe('punchList of a value computed from several posts', () => {
   const { required } = demoRun()
   const along = (post: number, inches: number, changes: Partial<Reading> = {}): Reading => ({
     ...later({ id: `along-${post}-${inches}`, of: `post-${post}/along` }),
-    answer: { kind: 'length', value: exactLength(inches, 'in'), unit: 'in', resolution: null },
+    answer: { kind: 'measured', value: exactLength(inches, 'in'), unit: 'in', resolution: null },
     ...changes,
   })
   // Posts 3 and 4 of the demo stand apart by what the sheet says; the second is driven 10 in too far.
@@ -121,7 +121,7 @@ describe('punchList of a value computed from several posts', () => {
       along(post, inches, {
         id: `lateral-${post}`,
         of: `post-${post}/lateral-offset`,
-        answer: { kind: 'length', value: exactLength(inches, 'in'), unit: 'in', resolution: null, side: 'away' },
+        answer: { kind: 'measured', value: exactLength(inches, 'in'), unit: 'in', resolution: null, side: 'away' },
       })
     const begun = [lateral(1, 48), lateral(7, 0), lateral(8, 1.2)]
     const whole = [...begun, ...[9, 10, 11, 12, 13, 14, 15, 16].map((post) => lateral(post, 0))]

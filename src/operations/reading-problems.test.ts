@@ -12,7 +12,7 @@ const failed = readings.find(({ of }) => of === stub)!
 const later = (changes: Partial<Reading>): Reading => ({
   ...failed,
   id: 'later',
-  answer: { kind: 'length', value: exactLength(3, 'in'), unit: 'in', resolution: null },
+  answer: { kind: 'measured', value: exactLength(3, 'in'), unit: 'in', resolution: null },
   ...changes,
 })
 

@@ -1,8 +1,10 @@
-import type { Reading } from '../core/measurement/reading.ts'
+import { instrumentsReading } from '../core/measurement/instruments.ts'
+import type { MeasuredAnswer, Reading } from '../core/measurement/reading.ts'
 import { measurableTopics } from '../core/requirements/derived-topics.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import { printDecimal } from '../core/units/decimal-text.ts'
+import { isLengthUnit, kindOf, valueIn } from '../core/units/quantity-kinds.ts'
 import { recheckedFinding } from '../core/verdicts/rechecks.ts'
 import { provenBy } from '../core/verdicts/without-effect.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
@@ -29,27 +31,31 @@ export function readingCheck({ run, model, requirements }: RequiredRun): Reading
   const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
   const measured = measurables(model)
   const proven = provenBy(requirements)
-  const instruments = instrumentsOf(run).map(({ id }) => id)
+  const all = instrumentsOf(run)
   return (file, place, reading, earlier) => {
     const problem = (field: string, expected: string, found: string): InputProblem => {
       const at = [place, field].filter((part) => part !== '').join('.')
       return { file, place: at, expected, found }
     }
-    const { of, corrects, rechecks, instrument } = reading
+    const { of, answer, corrects, rechecks, instrument } = reading
     const requirement = byId.get(of)
     const problems: InputProblem[] = []
-    if (reading.answer.kind === 'does not apply' && requirement?.maySetAside !== true)
-      problems.push(problem('doesNotApply', noSettingAside(requirement), JSON.stringify(reading.answer.because)))
+    if (answer.kind === 'does not apply' && requirement?.maySetAside !== true)
+      problems.push(problem('doesNotApply', noSettingAside(requirement), JSON.stringify(answer.because)))
     if (requirement !== undefined) problems.push(...inAnswer(reading, requirement, problem))
     else if (!measured.has(of))
       problems.push(
         problem('of', 'the id of a requirement of this run (see the requirements command)', JSON.stringify(of)),
       )
+    else if (answer.kind === 'measured' && !isLengthUnit(answer.unit))
+      problems.push(problem('value', 'a length as "value"', `a ${kindOf(answer.unit)}`))
     if (corrects !== null && earlier.get(corrects) !== of)
       problems.push(problem('corrects', 'the id of an earlier reading of the same thing', JSON.stringify(corrects)))
     const provable = proven.get(of) ?? []
     if (rechecks !== null && provable.every((one) => recheckedFinding(reading, one, byId) === null))
       problems.push(problem('rechecks', recheckable(of, provable), JSON.stringify(rechecks)))
+    const fitting = answer.kind === 'measured' ? instrumentsReading(all, kindOf(answer.unit)) : all
+    const instruments = fitting.map(({ id }) => id)
     if (instrument !== null && !instruments.includes(instrument))
       problems.push(problem('instrument', `one of ${instruments.join(', ')}`, JSON.stringify(instrument)))
     return problems
@@ -69,21 +75,26 @@ function inAnswer({ answer }: Reading, requirement: Requirement, problem: Proble
     const offered = look.choices.map(({ id }) => JSON.stringify(id)).join(' or ')
     return [problem('choice', offered, JSON.stringify(answer.choice))]
   }
-  const kinds = { length: 'measure', choice: 'choose', confirmed: 'confirm' } as const
+  const kinds = { measured: 'measure', choice: 'choose', confirmed: 'confirm' } as const
   if (answer.kind in kinds && kinds[answer.kind as keyof typeof kinds] !== look.kind) {
-    const found = answer.kind === 'length' ? 'length' : answer.kind === 'choice' ? 'choice' : 'confirmation'
+    const found =
+      answer.kind === 'measured' ? kindOf(answer.unit) : answer.kind === 'choice' ? 'choice' : 'confirmation'
     return [problem('', answerFor(requirement), `a ${found}`)]
   }
-  const beyond = answer.kind === 'length' ? readingFault(requirement, answer.value) : null
-  if (beyond !== null && answer.kind === 'length')
-    return [problem('value', beyond, `${printDecimal(answer.value, answer.unit, 3)} ${answer.unit}`)]
-  return []
+  if (answer.kind !== 'measured' || look.kind !== 'measure') return []
+  const [given, wanted] = [kindOf(answer.unit), kindOf(look.limits.unit)]
+  if (given !== wanted) return [problem('value', answerFor(requirement), `a ${given}`)]
+  const beyond = readingFault(requirement, answer.value)
+  return beyond === null ? [] : [problem('value', beyond, foundText(answer))]
 }
+
+const foundText = ({ value, unit }: MeasuredAnswer): string =>
+  `${isLengthUnit(unit) ? printDecimal(value, unit, 3) : valueIn(value, unit)} ${unit}`
 
 function answerFor({ look }: Requirement): string {
   switch (look.kind) {
     case 'measure':
-      return 'a length as "value"'
+      return `a ${kindOf(look.limits.unit)} as "value"`
     case 'choose':
       return 'one of its choices as "choice"'
     case 'confirm':

@@ -3,6 +3,7 @@ import { demoRun } from '../../test/fixtures/roadside.ts'
 import { isOffset } from '../core/measurement/offset-side.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
+import { exactValue } from '../core/units/quantity-kinds.ts'
 import { describeAcceptance } from '../core/verdicts/set-aside.ts'
 import type { Acceptance } from '../core/verdicts/verdict.ts'
 import { printProblem } from '../formats/input-problem.ts'
@@ -36,9 +37,9 @@ function sound({ id, look }: Requirement): Reading[] {
     case 'measure': {
       const { nominal, low, high, unit } = look.limits
       const middle = nominal !== 'notStated' ? nominal : low === 'notStated' ? (high as number) / 2 : low + 1
-      const value = Math.round(middle * { in: 25_400_000, mm: 1_000_000, ft: 304_800_000, m: 1e9 }[unit])
+      const value = exactValue(middle, unit)
       const side = isOffset(id) ? ({ side: 'away' } as const) : {}
-      return [{ ...base, answer: { kind: 'length', value, unit, resolution: null, ...side } }]
+      return [{ ...base, answer: { kind: 'measured', value, unit, resolution: null, ...side } }]
     }
   }
 }

@@ -1,6 +1,6 @@
-import { limitsText } from '../core/hardware/dimension-text.ts'
+import { limitsText, quantityText } from '../core/hardware/dimension-text.ts'
 import type { Dimension } from '../core/hardware/hardware-sheet.ts'
-import { instruments } from '../core/measurement/instruments.ts'
+import { type Instrument, instruments } from '../core/measurement/instruments.ts'
 import { designTables } from '../core/need/tables/design-tables.ts'
 import type { TableSource } from '../core/need/tables/table.ts'
 import { shippedSheets } from '../sheets/shipped-sheets.ts'
@@ -24,10 +24,7 @@ export function unconfirmedNumbers(): string {
     '',
     ...instruments
       .filter(({ confirmation }) => confirmation === 'from memory')
-      .map(
-        ({ name, standardUncertainty, unit, source }) =>
-          `- ${name}: standard uncertainty ${standardUncertainty} ${unit} (${source})`,
-      ),
+      .map((one) => `- ${one.name}: standard uncertainty ${uncertaintyText(one)} (${one.source})`),
     '',
     '## Tables of the Roadside Design Guide',
     '',
@@ -42,6 +39,11 @@ export function unconfirmedNumbers(): string {
     '- `src/core/fit/check-working-width.ts`: stiffening begins 25 ft before the hazard',
     '',
   ].join('\n')
+}
+
+function uncertaintyText({ standardUncertainty, relativeUncertainty = 0, unit }: Instrument): string {
+  const own = quantityText(standardUncertainty, unit)
+  return relativeUncertainty === 0 ? own : `${own} and ${quantityText(100 * relativeUncertainty, '%')} of the reading`
 }
 
 function numbersIn(value: unknown, path: string): string[] {

@@ -33,6 +33,7 @@ describe('guard bands (JCGM 106:2012, 8.3.2)', () => {
     confirmation: 'published',
   }
   const inch = 25_400_000
+  const guarded = { kind: 'guard band', multiple: 1 } as const
   // acceptance limit A = T + w with w = U = 2u; u = 0.1 in, so A = 27.95 in, and certain rejection below 27.55 in
   it.each([
     [27.95, 'meets'],
@@ -42,7 +43,7 @@ describe('guard bands (JCGM 106:2012, 8.3.2)', () => {
     [27.5, 'fails'],
   ] as const)('judges %d in against the floor of 27 3/4 in as %s', (value, verdict) => {
     expect(
-      judgeMeasured(Math.round(value * inch), 0.1 * inch, floor, { kind: 'guard band', multiple: 1 }, false)?.verdict,
+      judgeMeasured(Math.round(value * inch), { fixed: 0.1 * inch, relative: 0 }, floor, guarded, false)?.verdict,
     ).toBe(verdict)
   })
 })

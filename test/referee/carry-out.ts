@@ -43,7 +43,9 @@ export function carryOut(step: RemedyStep, run: PhysicalRun, sound: PhysicalRun)
       else {
         const [from, upTo] = [to.span.from ?? 0, to.span.to]
         const value = upTo === null ? from + 1 : Math.floor(4 * (from + upTo)) / 8
-        run.things.set(requirement, { kind: 'length', value, unit: to.unit })
+        const thing = run.things.get(requirement)!
+        if (thing.kind !== 'length') throw new Error('a value of something else')
+        run.things.set(requirement, { ...thing, value })
       }
       return
     }

@@ -1,9 +1,11 @@
 import type { Dimension } from '../../src/core/hardware/hardware-sheet.ts'
+import { measuresLength } from '../../src/core/hardware/measures-length.ts'
 import type { Instrument } from '../../src/core/measurement/instruments.ts'
 import type { Answer, Reading } from '../../src/core/measurement/reading.ts'
-import type { Requirement } from '../../src/core/requirements/requirement.ts'
+import type { Requirement, RequirementLook } from '../../src/core/requirements/requirement.ts'
 import type { RunModel } from '../../src/core/requirements/run-model.ts'
-import { exactLength, type LengthUnit, lengthIn, nanometresPer } from '../../src/core/units/exact-length.ts'
+import { exactLength, type LengthUnit, lengthIn } from '../../src/core/units/exact-length.ts'
+import { stepsPer } from '../../src/core/units/quantity-kinds.ts'
 
 /**
  * A run as it stands on the ground, and what a person with a tape reads of it. Written without a look at how faults are
@@ -30,18 +32,26 @@ export type Thing =
 /** Topics that follow from where posts stand and which panels hang. */
 const derived = ['rail-height', 'stub-height', 'spacing', 'panel-length', 'splice-position', 'slotted-panel']
 
+/** The limits of what is measured; the model of a run has lengths only, as the shipped sheets do. */
+export function lengthLimits({ limits }: Extract<RequirementLook, { kind: 'measure' }>): Dimension {
+  if (!measuresLength(limits)) throw new Error(`no length: ${limits.unit}`)
+  return limits
+}
+
 /** The run as it has to be: everything in the middle of its limits. */
 export function soundRun({ layout }: RunModel, requirements: readonly Requirement[]): PhysicalRun {
   const byId = new Map(requirements.map((one) => [one.id, one]))
   const middle = (id: string): number | null => {
     const look = byId.get(id)?.look
-    return look?.kind === 'measure' ? lengthIn(exactLength(middleOf(look.limits), look.limits.unit), 'in') : null
+    if (look?.kind !== 'measure') return null
+    const limits = lengthLimits(look)
+    return lengthIn(exactLength(middleOf(limits), limits.unit), 'in')
   }
   const things = requirements.flatMap(({ id, topic, look }): [string, Thing][] => {
     if (derived.includes(topic) || look.kind === 'record') return []
     if (look.kind === 'confirm') return [[id, { kind: 'confirmed', yes: true }]]
     if (look.kind === 'choose') return [[id, { kind: 'choice', choice: look.choices.find(({ right }) => right)!.id }]]
-    const { limits } = look
+    const limits = lengthLimits(look)
     return [[id, { kind: 'length', value: limits.low === 'notStated' ? 0 : middleOf(limits), unit: limits.unit }]]
   })
   return {
@@ -82,9 +92,9 @@ export function readRun(
   const readings: Reading[] = []
   const length = (of: string, value: number, unit: LengthUnit, id = of): void => {
     const instrument = visit.instrumentOf(id)
-    const step = instrument.readTo * nanometresPer[instrument.unit]
+    const step = instrument.readTo * stepsPer(instrument.unit)
     const nanometres = Math.round(exactLength(value, unit) / step) * step
-    const answer = { kind: 'length', value: nanometres, unit, resolution: null } as const
+    const answer = { kind: 'measured', value: nanometres, unit, resolution: null } as const
     // An offset is read as a length and the side on which it lies: in the model away from traffic is positive.
     const sided = { ...answer, value: Math.abs(nanometres), side: nanometres < 0 ? 'toward' : 'away' } as const
     readings.push(readingOf(of, of.endsWith('/flare-offset') ? sided : answer, instrument.id))

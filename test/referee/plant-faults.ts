@@ -1,6 +1,6 @@
 import type { Requirement } from '../../src/core/requirements/requirement.ts'
 import type { RunModel } from '../../src/core/requirements/run-model.ts'
-import type { PhysicalRun } from './physical-run.ts'
+import { lengthLimits, type PhysicalRun } from './physical-run.ts'
 import type { Dice } from './random-runs.ts'
 
 /** What was done to a run, and which requirements are read there; null where the run has nothing to do it to. */
@@ -27,7 +27,7 @@ const heightsOf = (post: number): readonly string[] => [`post-${post}/rail-heigh
 function heightOf(run: PhysicalRun, requirements: readonly Requirement[], roll: Dice, what: 'rail' | 'stub') {
   const { place, look } = roll.oneOf(requirements.filter(({ topic }) => topic === `${what}-height`))
   if (look.kind !== 'measure') throw new Error('a height is measured')
-  const { low, high } = look.limits
+  const { low, high } = lengthLimits(look)
   return { post: run.posts[place.number - 1]!, number: place.number, low: Number(low), high: Number(high) }
 }
 
@@ -133,7 +133,7 @@ const wrongLength: Plant = (run, _, requirements, roll, clear) => {
   if (measured.length === 0) return null
   const { id, look } = roll.oneOf(measured)
   if (look.kind !== 'measure') throw new Error('measured')
-  const { low, high, unit } = look.limits
+  const { low, high, unit } = lengthLimits(look)
   const isLow = low !== 'notStated' && low > clear + 3.25 && roll.chance(0.5)
   const value = isLow ? Number(low) - beyond(roll, clear) : Number(high) + beyond(roll, clear)
   run.things.set(id, { kind: 'length', value, unit })

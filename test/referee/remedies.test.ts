@@ -265,7 +265,7 @@ function verdictOf(one: Case, id: string, inches: number): string {
   const requirement = one.requirements.find((some) => some.id === id)!
   const instrument = one.instrumentOf.get(id) ?? one.instrument
   const value = exactLength(inches, 'in')
-  const reading = readingOf(id, { kind: 'length', value, unit: 'in', resolution: null }, instrument.id)
+  const reading = readingOf(id, { kind: 'measured', value, unit: 'in', resolution: null }, instrument.id)
   const rules = { rule: one.rule, instruments }
   return judgeRequirements([requirement], [reading], rules)[0]!.verdict
 }

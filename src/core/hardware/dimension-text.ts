@@ -1,5 +1,7 @@
 import { exactLength, type LengthUnit } from '../units/exact-length.ts'
 import { printLength } from '../units/print-length.ts'
+import { printValue } from '../units/print-value.ts'
+import { isLengthUnit, type Unit } from '../units/quantity-kinds.ts'
 import type { Dimension } from './hardware-sheet.ts'
 
 /** `27 3/4 in`, `4 ft`, `787 mm`: a length in its own unit, fractions where the trade writes them. */
@@ -17,10 +19,14 @@ export function lengthText(value: number, unit: LengthUnit): string {
   }
 }
 
+/** A value of any kind in its own unit. */
+export const quantityText = (value: number, unit: Unit): string =>
+  isLengthUnit(unit) ? lengthText(value, unit) : printValue(value, unit)
+
 /** The limits in words: `at least 27 3/4 in`, `30 in to 32 in, 31 in nominal`. */
-export function limitsText(limits: Dimension): string {
+export function limitsText(limits: Dimension<Unit>): string {
   const { low, high, nominal, unit } = limits
-  const text = (value: number): string => lengthText(value, unit)
+  const text = (value: number): string => quantityText(value, unit)
   const range =
     low !== 'notStated' && high !== 'notStated'
       ? `${text(low)} to ${text(high)}`

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '../units/exact-length.ts'
+import type { Unit } from '../units/quantity-kinds.ts'
 
 /** How far a statement of a sheet can be trusted. `from memory` is shown as unconfirmed until an agency replaces it. */
 export type Confirmation = 'published' | 'common practice' | 'from memory'
@@ -17,16 +18,17 @@ export interface Source {
 export type Stated<T> = T | 'notStated'
 
 /**
- * One dimension as its source states it, in the source's own unit.
+ * One dimension as its source states it, in the source's own unit: a length, or where a rule measures something else the
+ * limits of that.
  *
  * `role` says what the limits mean: a `floor` is a lowest value with every tolerance included; a `ceiling` is a
  * highest one; a `centre` is a nominal with a tolerance on both sides.
  */
-export interface Dimension extends Cited {
+export interface Dimension<U extends Unit = LengthUnit> extends Cited {
   readonly nominal: Stated<number>
   readonly low: Stated<number>
   readonly high: Stated<number>
-  readonly unit: LengthUnit
+  readonly unit: U
   readonly role: 'floor' | 'ceiling' | 'centre'
   readonly measured: string
 }
@@ -69,7 +71,7 @@ export interface Choice {
 
 /** How one finds out whether something is as it must be. */
 export type Look =
-  | { readonly kind: 'measure'; readonly limits: Dimension }
+  | { readonly kind: 'measure'; readonly limits: Dimension<Unit> }
   | { readonly kind: 'choose'; readonly choices: readonly Choice[] }
   | { readonly kind: 'confirm' }
 

@@ -1,13 +1,16 @@
 import type { Confirmation } from '../hardware/hardware-sheet.ts'
-import type { LengthUnit } from '../units/exact-length.ts'
+import { kindOf, type QuantityKind, type Unit } from '../units/quantity-kinds.ts'
 
 /** What an instrument adds to the doubt about a reading, besides the rounding of the reading itself. */
 export interface Instrument {
   readonly id: string
   readonly name: string
-  /** Standard uncertainty (k = 1) of one reading. */
+  /** Standard uncertainty (k = 1) of one reading, in `unit`. */
   readonly standardUncertainty: number
-  readonly unit: LengthUnit
+  /** The part of it that grows with the reading (k = 1), as a fraction of the reading; left out for none. */
+  readonly relativeUncertainty?: number | undefined
+  /** Tells also what kind of quantity it reads. */
+  readonly unit: Unit
   /** Smallest step to which it is read, in `unit`; a reading may state another. */
   readonly readTo: number
   readonly source: string
@@ -16,6 +19,11 @@ export interface Instrument {
 
 const recalled = {
   source: 'Recalled by the writer; tape and level from the pavement, 3 mm to 6 mm',
+  confirmation: 'from memory',
+} as const
+
+const ofOtherKinds = {
+  source: 'Recalled by the writer; as such instruments commonly state',
   confirmation: 'from memory',
 } as const
 
@@ -56,4 +64,74 @@ export const instruments: readonly Instrument[] = [
     confirmation: 'published',
   },
   { id: 'not-stated', name: 'not stated', standardUncertainty: 6, unit: 'mm', readTo: 2 * eighthInch, ...recalled },
+  { id: 'digital-level', name: 'digital level', standardUncertainty: 0.1, unit: '%', readTo: 0.1, ...ofOtherKinds },
+  { id: 'slope-not-stated', name: 'not stated', standardUncertainty: 0.5, unit: '%', readTo: 1, ...ofOtherKinds },
+  { id: 'angle-gauge', name: 'angle gauge', standardUncertainty: 0.2, unit: '°', readTo: 0.1, ...ofOtherKinds },
+  { id: 'angle-not-stated', name: 'not stated', standardUncertainty: 1, unit: '°', readTo: 1, ...ofOtherKinds },
+  {
+    id: 'torque-wrench',
+    name: 'torque wrench',
+    standardUncertainty: 0,
+    // Within 4 % of the reading, anywhere in there alike (JCGM 100:2008, 4.3.7).
+    relativeUncertainty: 0.04 / Math.sqrt(3),
+    unit: 'lbf·ft',
+    readTo: 1,
+    source: 'ISO 6789-1:2017, 5.1.5, recalled: within 4 % of the reading above 10 N·m, for the finer classes',
+    confirmation: 'from memory',
+  },
+  {
+    id: 'torque-not-stated',
+    name: 'not stated',
+    standardUncertainty: 0,
+    relativeUncertainty: 0.1,
+    unit: 'lbf·ft',
+    readTo: 5,
+    ...ofOtherKinds,
+  },
+  {
+    id: 'tension-gauge',
+    name: 'cable tension gauge',
+    standardUncertainty: 0,
+    relativeUncertainty: 0.03,
+    unit: 'lbf',
+    readTo: 20,
+    ...ofOtherKinds,
+  },
+  {
+    id: 'force-not-stated',
+    name: 'not stated',
+    standardUncertainty: 0,
+    relativeUncertainty: 0.1,
+    unit: 'lbf',
+    readTo: 100,
+    ...ofOtherKinds,
+  },
+  { id: 'count-not-stated', name: 'counted by eye', standardUncertainty: 0, unit: 'count', readTo: 1, ...ofOtherKinds },
 ]
+
+/** By kind of quantity, the instrument that a reading is taken with which names none. */
+const notStated: Readonly<Record<QuantityKind, string>> = {
+  length: 'not-stated',
+  slope: 'slope-not-stated',
+  angle: 'angle-not-stated',
+  torque: 'torque-not-stated',
+  force: 'force-not-stated',
+  count: 'count-not-stated',
+}
+
+/** Those of `all` that read this kind of quantity. */
+export const instrumentsReading = (all: readonly Instrument[], kind: QuantityKind): readonly Instrument[] =>
+  all.filter(({ unit }) => kindOf(unit) === kind)
+
+/** Whether it stands for an instrument that nobody named. */
+export const isNotStated = ({ id, unit }: Instrument): boolean => id === notStated[kindOf(unit)]
+
+/** The instrument of that id that reads this kind of quantity, or else what stands for one that nobody named. */
+export function instrumentOf(all: readonly Instrument[], id: string | null, kind: QuantityKind): Instrument {
+  const reading = instrumentsReading(all, kind)
+  return (
+    reading.find((one) => one.id === id) ??
+    reading.find(isNotStated) ??
+    instruments.find((one) => one.id === notStated[kind])!
+  )
+}

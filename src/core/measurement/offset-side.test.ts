@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { isOffset, lacksSide, signedValue } from './offset-side.ts'
 
-const length = { kind: 'length', unit: 'mm', resolution: null } as const
+const length = { kind: 'measured', unit: 'mm', resolution: null } as const
 
 describe('the side of an offset', () => {
   it('is asked of a flare and of a lateral offset of a post, and of nothing else', () => {

@@ -17,4 +17,4 @@ export const signedValue = ({ value, side }: { readonly value: Nanometres; reado
 
 /** Whether a reading is of an offset and does not say its side, so that it may lie on either; 0 lies on none. */
 export const lacksSide = ({ of, answer }: Pick<Reading, 'of' | 'answer'>): boolean =>
-  isOffset(of) && answer.kind === 'length' && answer.value !== 0 && answer.side === undefined
+  isOffset(of) && answer.kind === 'measured' && answer.value !== 0 && answer.side === undefined

@@ -1,4 +1,4 @@
-import type { LengthUnit, Nanometres } from '../units/exact-length.ts'
+import type { Steps, Unit } from '../units/quantity-kinds.ts'
 
 /** What someone measured or saw. Never changed; a correction is another reading that names this one. */
 export interface Reading {
@@ -8,7 +8,7 @@ export interface Reading {
   readonly answer: Answer
   readonly instrument: string | null
   /** Standard uncertainty (k = 1) stated by the reader, in `unit`; null to take the instrument's. */
-  readonly uncertainty: { readonly value: number; readonly unit: LengthUnit } | null
+  readonly uncertainty: { readonly value: number; readonly unit: Unit } | null
   readonly by: string
   /** ISO 8601 date and time. */
   readonly at: string
@@ -25,16 +25,19 @@ export interface Reading {
 /** On which side of the line that it is read from something stands: farther from traffic, or nearer. */
 export type Side = 'away' | 'toward'
 
+/** A value of any kind of quantity, which its unit tells. */
+export interface MeasuredAnswer {
+  readonly kind: 'measured'
+  readonly value: Steps
+  readonly unit: Unit
+  /** Smallest step read, when the reader states it; null for the step to which the instrument is read. */
+  readonly resolution: Steps | null
+  /** Of an offset, on which side of the line; `value` is then not negative. Left out where nobody said it. */
+  readonly side?: Side
+}
+
 export type Answer =
-  | {
-      readonly kind: 'length'
-      readonly value: Nanometres
-      readonly unit: LengthUnit
-      /** Smallest step read, when the reader states it; null for the step to which the instrument is read. */
-      readonly resolution: Nanometres | null
-      /** Of an offset, on which side of the line; `value` is then not negative. Left out where nobody said it. */
-      readonly side?: Side
-    }
+  | MeasuredAnswer
   | { readonly kind: 'choice'; readonly choice: string }
   | { readonly kind: 'confirmed'; readonly yes: boolean }
   | { readonly kind: 'cannot see' }

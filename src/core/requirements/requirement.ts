@@ -1,6 +1,7 @@
 import type { CrashworthyEnd, EndExposure } from '../hardware/crashworthy-end.ts'
 import type { Choice, Confirmation, Dimension, FigureKind, Source } from '../hardware/hardware-sheet.ts'
 import type { TestedHardware, WorkAtHand } from '../hardware/tested-criteria.ts'
+import type { Unit } from '../units/quantity-kinds.ts'
 
 /** A place of the run. */
 export interface Place {
@@ -17,12 +18,12 @@ export interface Place {
 
 /** How a requirement is decided. */
 export type RequirementLook =
-  | { readonly kind: 'measure'; readonly limits: Dimension; readonly orFrom: Computation | null }
+  | { readonly kind: 'measure'; readonly limits: Dimension<Unit>; readonly orFrom: Computation | null }
   | { readonly kind: 'choose'; readonly choices: readonly Choice[] }
   | { readonly kind: 'confirm' }
   | { readonly kind: 'record'; readonly rule: RecordRule }
 
-/** A value computed from the readings at several posts, when nobody measured it directly. */
+/** A length computed from the readings at several posts, when nobody measured it directly. */
 export type Computation =
   | { readonly kind: 'difference'; readonly from: string; readonly to: string }
   | { readonly kind: 'middle ordinate'; readonly points: readonly LinePoint[] }

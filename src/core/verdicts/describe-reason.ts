@@ -1,8 +1,9 @@
 import { exposureText } from '../hardware/crashworthy-end.ts'
-import { lengthText } from '../hardware/dimension-text.ts'
+import { quantityText } from '../hardware/dimension-text.ts'
 import { testReason } from '../hardware/test-text.ts'
 import type { Side } from '../measurement/reading.ts'
-import type { LengthUnit } from '../units/exact-length.ts'
+import { printValue } from '../units/print-value.ts'
+import { isLengthUnit, type Unit } from '../units/quantity-kinds.ts'
 import type { Measured, VerdictReason } from './verdict.ts'
 
 /** The reason of a verdict in plain words, without the rule itself. */
@@ -60,9 +61,10 @@ export function valueText({ value, unit, side }: Pick<Measured, 'value' | 'unit'
 export const sideText = (side: Side): string => (side === 'away' ? 'away from traffic' : 'toward traffic')
 
 /** As the trade writes it when that is exact; in decimals otherwise, so that no value is rounded onto a limit. */
-export function measuredText(value: number, unit: LengthUnit): string {
-  return unit === 'in' && !Number.isInteger(value * 64) ? decimalText(value, unit) : lengthText(value, unit)
+export function measuredText(value: number, unit: Unit): string {
+  return unit === 'in' && !Number.isInteger(value * 64) ? decimalText(value, unit) : quantityText(value, unit)
 }
 
-const decimals = { in: 3, ft: 3, mm: 1, m: 4 } as const
-const decimalText = (value: number, unit: LengthUnit): string => `${value.toFixed(decimals[unit])} ${unit}`
+const decimals = { in: 3, ft: 3, mm: 1, m: 4, '%': 2, '°': 2, lbf·ft: 1, N·m: 1, lbf: 0, kN: 2, count: 0 } as const
+const decimalText = (value: number, unit: Unit): string =>
+  isLengthUnit(unit) ? `${value.toFixed(decimals[unit])} ${unit}` : printValue(value, unit, decimals[unit])

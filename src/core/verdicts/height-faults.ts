@@ -1,3 +1,4 @@
+import { measuresLength } from '../hardware/measures-length.ts'
 import { exactLength } from '../units/exact-length.ts'
 import { describeReason } from './describe-reason.ts'
 import { type HeightReading, heightRemedy } from './height-remedy.ts'
@@ -28,5 +29,6 @@ function heightReading(one: Judged | undefined, proof: Proof): HeightReading | n
   if (one?.verdict.because.kind !== 'measured' || one.requirement.look.kind !== 'measure') return null
   const { because } = one.verdict
   const { limits } = one.requirement.look
-  return { value: exactLength(because.value, because.unit), limits, ...proof.of(one.verdict, because) }
+  if (!measuresLength(limits)) return null
+  return { value: exactLength(because.value, limits.unit), limits, ...proof.of(one.verdict, because) }
 }

@@ -14,15 +14,15 @@ const eighth = exactLength(1 / 8, 'in')
 const readTo = (value: number, limits: Dimension, guard = 0) => ({
   value: exactLength(value, 'in'),
   limits,
-  guard: exactLength(guard, 'in'),
+  guard: { fixed: exactLength(guard, 'in'), relative: 0 },
   step: eighth,
 })
-const fine = { name: 'fine tape', guard: exactLength(1 / 8, 'in'), step: eighth }
-const proof = (instruments: Proof['instruments'] = []): Proof => ({
+const fine = { name: 'fine tape', guard: { fixed: exactLength(1 / 8, 'in'), relative: 0 }, step: eighth }
+const proof = (instruments: ReturnType<Proof['instrumentsFor']> = []): Proof => ({
   of: () => {
     throw new Error('not asked')
   },
-  instruments,
+  instrumentsFor: () => instruments,
 })
 type Read = ReturnType<typeof readTo> | null
 const remedy = (post: number, one: Read, other: Read, unread: 'rail' | 'stub' | null, instruments = [fine]): string =>

@@ -1,14 +1,15 @@
 import type { Dimension } from '../hardware/hardware-sheet.ts'
+import { type Doubt, noDoubt } from '../measurement/doubt.ts'
 import type { Place } from '../requirements/requirement.ts'
 import { exactLength, type LengthUnit, lengthIn, type Nanometres } from '../units/exact-length.ts'
-import { chooseChange, type Doubt, type Proof, type Room, readableRoom, roomWithin } from './proof.ts'
+import { chooseChange, type HowRead, type Proof, type Room, readableRoom, roomWithin } from './proof.ts'
 import type { RemedyStep, ResetPost } from './remedy.ts'
 
 /** How far blocks may be raised on their posts. */
 const blockRaiseInches = 3
 /** @source Midwest Roadside Safety Facility, public answer 1459: up to 3 in customary, quoting FHWA; published */
 
-export interface HeightReading extends Doubt {
+export interface HeightReading extends HowRead {
   readonly value: Nanometres
   readonly limits: Dimension
 }
@@ -27,14 +28,15 @@ export function heightRemedy(
   proof: Proof,
 ): readonly RemedyStep[] {
   const { unit } = (rail ?? stub)!.limits
-  const moves = (guards: { readonly rail: Nanometres; readonly stub: Nanometres }): Room => {
+  const moves = (guards: { readonly rail: Doubt; readonly stub: Doubt }): Room => {
     const [one, other] = [movesOf(rail, guards.rail), movesOf(stub, guards.stub)]
     return { low: Math.max(one.low, other.low), high: Math.min(one.high, other.high) }
   }
-  const plain = moves({ rail: 0, stub: 0 })
-  const own = { moves: moves({ rail: rail?.guard ?? 0, stub: stub?.guard ?? 0 }), step: stepOf(rail, stub) }
+  const plain = moves({ rail: noDoubt, stub: noDoubt })
+  const own = { moves: moves({ rail: rail?.guard ?? noDoubt, stub: stub?.guard ?? noDoubt }), step: stepOf(rail, stub) }
   const change = (room: Room, step: Nanometres) => chooseChange(room, wanted(rail, stub), step, unit)
-  const would = proof.instruments
+  const would = proof
+    .instrumentsFor((rail ?? stub)!.limits)
     .map(({ name, guard, step }) => ({ name, moves: moves({ rail: guard, stub: guard }), step }))
     .filter((one) => change(one.moves, one.step) !== null)
   const first: RemedyStep[] =
@@ -87,7 +89,7 @@ export const notProvable = (
   would: readonly { readonly name: string }[],
 ): RemedyStep => ({ kind: 'not provable', requirements, would: would.map(({ name }) => name) })
 
-const movesOf = (reading: HeightReading | null, guard: Nanometres): Room => {
+const movesOf = (reading: HeightReading | null, guard: Doubt): Room => {
   if (reading === null) return { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY }
   const { low, high } = roomWithin(reading.limits, guard)
   return { low: low - reading.value, high: high - reading.value }
@@ -101,32 +103,32 @@ function proofAfterReset(
   heights: readonly string[],
   rail: HeightReading,
   stub: HeightReading,
-  { instruments }: Proof,
+  proof: Proof,
 ): readonly RemedyStep[] {
-  const leaveRoom = (railGuard: Nanometres, stubGuard: Nanometres): boolean =>
+  const leaveRoom = (railGuard: Doubt, stubGuard: Doubt): boolean =>
     [roomWithin(rail.limits, railGuard), roomWithin(stub.limits, stubGuard)].every(({ low, high }) => low <= high)
   if (leaveRoom(rail.guard, stub.guard)) return []
   return [
     notProvable(
       heights,
-      instruments.filter(({ guard }) => leaveRoom(guard, guard)),
+      proof.instrumentsFor(rail.limits).filter(({ guard }) => leaveRoom(guard, guard)),
     ),
   ]
 }
 
 /** The move that brings the rail to its nominal height, or to the middle of its limits, or to the limit. */
 function wanted(rail: HeightReading | null, stub: HeightReading | null): Nanometres {
-  if (rail === null) return roomWithin(stub!.limits, 0).high - stub!.value
+  if (rail === null) return roomWithin(stub!.limits, noDoubt).high - stub!.value
   const { nominal, unit } = rail.limits
   if (nominal !== 'notStated') return exactLength(nominal, unit) - rail.value
-  const { low, high } = roomWithin(rail.limits, 0)
+  const { low, high } = roomWithin(rail.limits, noDoubt)
   const middle = Number.isFinite(low) && Number.isFinite(high) ? (low + high) / 2 : Number.isFinite(low) ? low : high
   return middle - rail.value
 }
 
 function whyNoMove(rail: HeightReading, stub: HeightReading, unit: LengthUnit): ResetPost['because'] {
-  const railRoom = roomWithin(rail.limits, 0)
-  const stubLimit = roomWithin(stub.limits, 0).high
+  const railRoom = roomWithin(rail.limits, noDoubt)
+  const stubLimit = roomWithin(stub.limits, noDoubt).high
   const isRailRight = rail.value >= railRoom.low && rail.value <= railRoom.high
   const move = isRailRight
     ? stubLimit - stub.value

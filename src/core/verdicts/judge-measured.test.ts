@@ -9,9 +9,10 @@ const floor: Dimension = { nominal: 'notStated', low: 27.75, high: 'notStated', 
 const centre: Dimension = { nominal: 31, low: 30, high: 32, unit: 'in', role: 'centre', ...cited }
 const ceiling: Dimension = { nominal: 'notStated', low: 'notStated', high: 4, unit: 'in', role: 'ceiling', ...cited }
 const simple = { kind: 'simple' } as const
+const oneNanometre = { fixed: 1, relative: 0 }
 
 const judge = (value: number, unit: LengthUnit, limits: Dimension) =>
-  judgeMeasured(exactLength(value, unit), exactLength(3, 'mm'), limits, simple, false)?.verdict
+  judgeMeasured(exactLength(value, unit), { fixed: exactLength(3, 'mm'), relative: 0 }, limits, simple, false)?.verdict
 
 describe('judgeMeasured under simple acceptance', () => {
   it.each([
@@ -52,12 +53,12 @@ describe('judgeMeasured under simple acceptance', () => {
   })
 
   it('gives the margin from the nearer limit, in the unit of the limit', () => {
-    expect(judgeMeasured(exactLength(31.75, 'in'), 1, centre, simple, false)?.because.margin).toBe(0.25)
-    expect(judgeMeasured(exactLength(29.5, 'in'), 1, centre, simple, false)?.because.margin).toBe(-0.5)
+    expect(judgeMeasured(exactLength(31.75, 'in'), oneNanometre, centre, simple, false)?.because.margin).toBe(0.25)
+    expect(judgeMeasured(exactLength(29.5, 'in'), oneNanometre, centre, simple, false)?.because.margin).toBe(-0.5)
   })
 
   it('has no verdict where the sheet states no limit', () => {
-    expect(judgeMeasured(1, 1, { ...floor, low: 'notStated' }, simple, false)).toBeNull()
+    expect(judgeMeasured(1, oneNanometre, { ...floor, low: 'notStated' }, simple, false)).toBeNull()
   })
 })
 
@@ -69,7 +70,8 @@ describe('judgeMeasured with a guard band', () => {
         fc.double({ min: 0.001, max: 1, noNaN: true }),
         (value, u) => {
           for (const limits of [floor, centre]) {
-            const [nm, spread] = [exactLength(value, 'in'), exactLength(u, 'in')]
+            const nm = exactLength(value, 'in')
+            const spread = { fixed: exactLength(u, 'in'), relative: 0 }
             const guarded = judgeMeasured(nm, spread, limits, { kind: 'guard band', multiple: 1 }, false)!.verdict
             const plain = judgeMeasured(nm, spread, limits, simple, false)!.verdict
             expect(guarded === 'too close' || guarded === plain).toBe(true)

@@ -1,6 +1,7 @@
 import type { Dimension } from '../hardware/hardware-sheet.ts'
+import { type Doubt, doubtAt, timesDoubt } from '../measurement/doubt.ts'
 import { normalDistribution } from '../measurement/normal.ts'
-import { exactLength, type LengthUnit, type Nanometres, nanometresPer } from '../units/exact-length.ts'
+import { exactValue, type Steps, stepsPer, type Unit, valueIn } from '../units/quantity-kinds.ts'
 import type { DecisionRule, Measured, VerdictWord } from './verdict.ts'
 
 export interface MeasuredVerdict {
@@ -9,18 +10,18 @@ export interface MeasuredVerdict {
 }
 
 /**
- * What a value with standard uncertainty `u` means against `limits`: it meets when it lies at least the guard band
+ * What a value with this doubt means against `limits`: it meets when it lies at least the guard band
  * inside every limit, fails when it lies more than that outside one, and is too close in between. With simple
  * acceptance the guard band is nothing.
  *
- * Value and limits are compared as whole nanometres, so that 27 3/4 in and 704.85 mm are the same.
+ * Value and limits are compared as whole steps of their kind, so that 27 3/4 in and 704.85 mm are the same.
  * @returns null when the sheet states neither a low nor a high limit
  * @source JCGM 106:2012, 8.2 (simple acceptance) and 8.3 (guard bands); U = 2u as in ILAC-G8:09/2019
  */
 export function judgeMeasured(
-  value: Nanometres,
-  u: Nanometres,
-  limits: Dimension,
+  value: Steps,
+  doubt: Doubt,
+  limits: Dimension<Unit>,
   rule: DecisionRule,
   computed: boolean,
 ): MeasuredVerdict | null {
@@ -31,30 +32,33 @@ export function judgeMeasured(
     low === null ? Number.POSITIVE_INFINITY : value - low,
     high === null ? Number.POSITIVE_INFINITY : high - value,
   )
-  const guard = guardBand(u, rule)
+  const u = doubtAt(doubt, value)
+  const guard = doubtAt(guardBand(doubt, rule), value)
   const verdict = margin >= guard ? 'meets' : margin < -guard ? 'fails' : 'too close'
-  const per = nanometresPer[limits.unit]
+  const { unit } = limits
+  const per = stepsPer(unit)
   return {
     verdict,
     because: {
       kind: 'measured',
-      value: value / per,
-      unit: limits.unit,
-      margin: margin / per,
+      value: valueIn(value, unit),
+      unit,
+      margin: valueIn(margin, unit),
       uncertainty: u / per,
       guard: guard / per,
       probability: probabilityWithin(value, u, low, high),
       computed,
+      ...(doubt.relative === 0 ? {} : { doubt: { fixed: doubt.fixed / per, relative: doubt.relative } }),
     },
   }
 }
 
-/** How far inside a limit a value with standard uncertainty `u` has to lie to be accepted. */
-export const guardBand = (u: Nanometres, rule: DecisionRule): Nanometres =>
-  rule.kind === 'simple' ? 0 : rule.multiple * 2 * u
+/** How far inside a limit a value with this doubt has to lie to be accepted. */
+export const guardBand = (doubt: Doubt, rule: DecisionRule): Doubt =>
+  timesDoubt(doubt, rule.kind === 'simple' ? 0 : rule.multiple * 2)
 
-const limitOf = (limit: number | 'notStated', unit: LengthUnit): Nanometres | null =>
-  limit === 'notStated' ? null : exactLength(limit, unit)
+const limitOf = (limit: number | 'notStated', unit: Unit): Steps | null =>
+  limit === 'notStated' ? null : exactValue(limit, unit)
 
 /**
  * Probability that the true value lies within the limits, for a normal distribution about the value and no earlier

@@ -1,10 +1,11 @@
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { correctionsIn } from '../measurement/corrections.ts'
+import { type Doubt, doubtAt, doubtOfReading } from '../measurement/doubt.ts'
 import type { Instrument } from '../measurement/instruments.ts'
 import { isOffset, lacksSide, signedValue } from '../measurement/offset-side.ts'
 import type { Reading } from '../measurement/reading.ts'
-import { standardUncertainty } from '../measurement/uncertainty.ts'
 import type { Requirement, RequirementLook } from '../requirements/requirement.ts'
+import { kindOf, type QuantityKind, type Unit } from '../units/quantity-kinds.ts'
 import { type ComputedValue, computeValue, type KnownReading } from './compute-value.ts'
 import { decideRecord } from './decide-record.ts'
 import { judgeMeasured, type MeasuredVerdict } from './judge-measured.ts'
@@ -24,7 +25,7 @@ export function judgeRequirements(
   rules: JudgingRules,
 ): readonly Verdict[] {
   const current = currentReadings(readings)
-  const lookup = lengthLookup(current, rules.instruments)
+  const lookup = readValues(current, rules.instruments)
   return requirements.map((requirement) => {
     const decided = decide(requirement, current.get(requirement.id), lookup, rules)
     return {
@@ -45,26 +46,29 @@ export function currentReadings(readings: readonly Reading[]): ReadonlyMap<strin
   return current
 }
 
-function lengthLookup(
-  current: ReadonlyMap<string, Reading>,
-  instruments: readonly Instrument[],
-): (of: string) => KnownReading | null {
-  const byId = new Map(instruments.map((instrument) => [instrument.id, instrument]))
-  const unstated = byId.get('not-stated') ?? instruments[instruments.length - 1]!
+interface ReadValue extends KnownReading {
+  readonly kind: QuantityKind
+  readonly doubt: Doubt
+}
+
+type ReadValues = (of: string) => ReadValue | null
+
+function readValues(current: ReadonlyMap<string, Reading>, instruments: readonly Instrument[]): ReadValues {
   return (of) => {
     const reading = current.get(of)
-    if (reading === undefined || reading.answer.kind !== 'length') return null
-    const instrument = byId.get(reading.instrument ?? '') ?? unstated
+    if (reading === undefined || reading.answer.kind !== 'measured') return null
     const { answer, id } = reading
-    const u = standardUncertainty(reading, answer, instrument)
-    return { value: signedValue(answer), u, id, hasSide: !lacksSide(reading) }
+    const kind = kindOf(answer.unit)
+    const own = doubtOfReading(answer, reading, instruments)
+    const value = signedValue(answer)
+    return { value, kind, doubt: own, u: doubtAt(own, value), id, hasSide: !lacksSide(reading) }
   }
 }
 
 function decide(
   requirement: Requirement,
   reading: Reading | undefined,
-  lookup: (of: string) => KnownReading | null,
+  lookup: ReadValues,
   rules: JudgingRules,
 ): Decided {
   const { look } = requirement
@@ -98,28 +102,35 @@ function decideMeasured(
   id: string,
   look: Extract<RequirementLook, { kind: 'measure' }>,
   reading: Reading | undefined,
-  lookup: (of: string) => KnownReading | null,
+  lookup: ReadValues,
   rule: DecisionRule,
 ): Decided {
+  const { limits } = look
+  const kind = kindOf(limits.unit)
   const direct = lookup(id)
-  if (direct !== null) return decideValue({ ...direct, readings: [direct.id] }, look.limits, rule, isOffset(id), false)
-  if (reading !== undefined) return unread({ kind: 'answer of another kind', expected: 'length' }, [reading.id])
+  if (direct?.kind === kind)
+    return decideValue({ ...direct, readings: [direct.id] }, direct.doubt, limits, rule, isOffset(id), false)
+  if (reading !== undefined) return unread({ kind: 'answer of another kind', expected: kind }, [reading.id])
   if (look.orFrom === null) return unread({ kind: 'nobody looked' })
-  const computed = computeValue(look.orFrom, lookup)
+  const computed = computeValue(look.orFrom, (of) => {
+    const read = lookup(of)
+    return read?.kind === 'length' ? read : null
+  })
   if ('missing' in computed) return unread({ kind: 'readings missing', missing: computed.missing })
   if ('sidesMixed' in computed) return unread({ kind: 'side not stated' }, computed.sidesMixed)
-  return decideValue(computed, look.limits, rule, isOffset(id), true)
+  return decideValue(computed, { fixed: computed.u, relative: 0 }, limits, rule, isOffset(id), true)
 }
 
 /** An offset whose side nobody said is decided only where it fails on either side. */
 function decideValue(
-  { value, u, readings, hasSide }: ComputedValue,
-  limits: Dimension,
+  { value, readings, hasSide }: ComputedValue,
+  doubt: Doubt,
+  limits: Dimension<Unit>,
   rule: DecisionRule,
   isSided: boolean,
   isComputed: boolean,
 ): Decided {
-  const judge = (value: number): MeasuredVerdict | null => judgeMeasured(value, u, limits, rule, isComputed)
+  const judge = (value: number): MeasuredVerdict | null => judgeMeasured(value, doubt, limits, rule, isComputed)
   const sided = ({ verdict, because }: MeasuredVerdict, side: 'stated' | 'not stated'): Decided => ({
     verdict,
     because: isSided ? { ...because, side } : because,

@@ -29,7 +29,7 @@ function remedy(topic: string, limits: Dimension, inches: number, instrument = '
     ...{ id: 'r1', of: requirement.id, instrument, uncertainty: null, by: 'J. Okafor', at: '2016-05-12T10:05:00Z' },
     // A length and the side on which it lies: away from traffic is positive here.
     answer: {
-      kind: 'length',
+      kind: 'measured',
       value: exactLength(Math.abs(inches), 'in'),
       unit: 'in',
       resolution: null,

@@ -1,9 +1,11 @@
 import type { Dimension } from '../hardware/hardware-sheet.ts'
-import { exactLength, lengthIn } from '../units/exact-length.ts'
+import { measuresLength } from '../hardware/measures-length.ts'
+import { type Doubt, noDoubt } from '../measurement/doubt.ts'
+import { exactValue, kindOf, type Unit, valueIn } from '../units/quantity-kinds.ts'
 import { describeReason } from './describe-reason.ts'
 import { notProvable } from './height-remedy.ts'
 import { findingOf, type Judged } from './judged.ts'
-import { chooseChange, type Doubt, type Proof, readableRoom, roomWithin } from './proof.ts'
+import { chooseChange, type HowRead, type Proof, type Room, readableRoom, roomWithin } from './proof.ts'
 import type { RemedyStep } from './remedy.ts'
 import type { Finding, Measured } from './verdict.ts'
 
@@ -41,7 +43,7 @@ function stepsFor({ requirement, verdict }: Judged, proof: Proof): readonly Reme
 function measuredSteps(
   { requirement, verdict }: Judged,
   because: Measured,
-  limits: Dimension,
+  limits: Dimension<Unit>,
   proof: Proof,
 ): readonly RemedyStep[] {
   const { id, topic, place, remedy: how } = requirement
@@ -51,39 +53,41 @@ function measuredSteps(
     return [
       { kind: 'measure first', what: 'side', requirements: [id], from: place.number, to: place.number, using: null },
     ]
-  const value = exactLength(because.value, because.unit)
-  const wanted = limits.nominal === 'notStated' ? middleOf(limits) - value : exactLength(limits.nominal, unit) - value
-  const plan = ({ guard, step }: Doubt) => {
+  const value = exactValue(because.value, because.unit)
+  const wanted = limits.nominal === 'notStated' ? middleOf(limits) - value : exactValue(limits.nominal, unit) - value
+  const plan = ({ guard, step }: HowRead) => {
     const room = valuesWithin(limits, guard)
     const change = chooseChange({ low: room.low - value, high: room.high - value }, wanted, step, unit)
     return change === null ? null : { room, change }
   }
   const own = plan(proof.of(verdict, because))
-  const would = proof.instruments.filter((one) => plan(one) !== null)
+  const would = proof.instrumentsFor(limits).filter((one) => plan(one) !== null)
   const { room, change } = own ??
-    (would[0] === undefined ? null : plan(would[0])) ?? { room: valuesWithin(limits, 0), change: wanted }
+    (would[0] === undefined ? null : plan(would[0])) ?? { room: valuesWithin(limits, noDoubt), change: wanted }
   const span = readableRoom(limits.low === 'notStated' ? { ...room, low: Number.NEGATIVE_INFINITY } : room, unit)
   const move: RemedyStep =
-    topic === 'flare-offset'
+    topic === 'flare-offset' && measuresLength(limits)
       ? {
           kind: 'move end',
           post: place.number,
-          by: lengthIn(change, unit),
-          unit,
-          standsAt: lengthIn(value + change, unit),
+          by: valueIn(change, unit),
+          unit: limits.unit,
+          standsAt: valueIn(value + change, unit),
           holds: span,
         }
-      : { kind: 'set right', requirement: id, how, to: { kind: 'length', span, unit } }
+      : { kind: 'set right', requirement: id, how, to: { kind: 'value', span, unit } }
   return [move, ...(own === null ? [notProvable([id], would)] : [])]
 }
 
-/** Lengths are never less than nothing. */
-function valuesWithin(limits: Dimension, guard: number): ReturnType<typeof roomWithin> {
+/** Only slopes and angles are ever less than nothing. */
+function valuesWithin(limits: Dimension<Unit>, guard: Doubt): Room {
   const room = roomWithin(limits, guard)
-  return limits.low === 'notStated' ? { ...room, low: 0 } : room
+  const hasSign = ['slope', 'angle'].includes(kindOf(limits.unit))
+  return limits.low === 'notStated' && !hasSign ? { ...room, low: 0 } : room
 }
 
-function middleOf(limits: Dimension): number {
-  const { low, high } = valuesWithin(limits, 0)
+function middleOf(limits: Dimension<Unit>): number {
+  const { low, high } = valuesWithin(limits, noDoubt)
+  if (!Number.isFinite(low)) return high
   return Number.isFinite(high) ? (low + high) / 2 : low
 }

@@ -1,52 +1,60 @@
 import type { Dimension } from '../hardware/hardware-sheet.ts'
+import { type Doubt, doubt, doubtAt, doubtfulAround } from '../measurement/doubt.ts'
+import { type Instrument, instrumentOf, instrumentsReading, isNotStated } from '../measurement/instruments.ts'
 import type { Reading } from '../measurement/reading.ts'
-import { standardUncertainty } from '../measurement/uncertainty.ts'
-import { exactLength, type LengthUnit, type Nanometres, nanometresPer } from '../units/exact-length.ts'
+import { type LengthUnit, type Nanometres, nanometresPer } from '../units/exact-length.ts'
+import { exactValue, kindOf, type Steps, stepsPer, type Unit, valueIn } from '../units/quantity-kinds.ts'
 import { guardBand } from './judge-measured.ts'
 import type { JudgingRules } from './judge-requirements.ts'
-import { readable } from './second-reading.ts'
+import { readable, stepAbove, stepBelow } from './readable.ts'
 import type { Measured, Verdict } from './verdict.ts'
 
-/** How far inside its limits a value has to lie to be proven, and the step to which it is read. */
-export interface Doubt {
-  readonly guard: Nanometres
-  readonly step: Nanometres
+/** How far inside its limits a value has to lie to be proven, read in one way, and the step to which it is read. */
+export interface HowRead {
+  readonly guard: Doubt
+  readonly step: Steps
 }
 
 /** What the readings at hand, and the instruments of the run, can prove. */
 export interface Proof {
-  /** The doubt of the value that a verdict rests on. */
-  readonly of: (verdict: Verdict, because: Measured) => Doubt
-  /** The doubt of one reading with each instrument, the least first. */
-  readonly instruments: readonly (Doubt & { readonly name: string })[]
+  /** How the value was read that a verdict rests on. */
+  readonly of: (verdict: Verdict, because: Measured) => HowRead
+  /** How one reading for these limits is taken with each instrument that can, the least doubtful first. */
+  readonly instrumentsFor: (limits: Dimension<Unit>) => readonly (HowRead & { readonly name: string })[]
 }
 
 export function proofOf(readings: readonly Reading[], rules: JudgingRules): Proof {
   const byId = new Map(readings.map((reading) => [reading.id, reading]))
-  const instruments = new Map(rules.instruments.map((instrument) => [instrument.id, instrument]))
-  const coarse = instruments.get('not-stated') ?? rules.instruments[rules.instruments.length - 1]!
-  const stepOf = ({ readTo, unit }: typeof coarse): Nanometres => readTo * nanometresPer[unit]
+  const guardOf = (one: Doubt): Doubt => guardBand(one, rules.rule)
   return {
-    of: ({ readings: ids }, because) => ({
-      guard: because.guard * nanometresPer[because.unit],
-      step: Math.max(
-        ...ids.map((id) => {
-          const reading = byId.get(id)!
-          const own = reading.answer.kind === 'length' ? reading.answer.resolution : null
-          return own ?? stepOf(instruments.get(reading.instrument ?? '') ?? coarse)
-        }),
-      ),
-    }),
-    instruments: rules.instruments
-      .filter(({ id }) => id !== coarse.id)
-      .map((instrument) => {
-        const answer = { kind: 'length', value: 0, unit: 'mm', resolution: null } as const
-        const u = standardUncertainty({ uncertainty: null }, answer, instrument)
-        return { name: instrument.name, guard: guardBand(u, rules.rule), step: stepOf(instrument) }
-      })
-      .sort((a, b) => a.guard - b.guard || a.step - b.step),
+    of: ({ readings: ids }, { unit, uncertainty, doubt: grows }) => {
+      const { fixed, relative } = grows ?? { fixed: uncertainty, relative: 0 }
+      return {
+        guard: guardOf({ fixed: fixed * stepsPer(unit), relative }),
+        step: Math.max(...ids.map((id) => stepOf(byId.get(id)!, rules.instruments))),
+      }
+    },
+    instrumentsFor: (limits) => {
+      const most = Math.max(...[limits.low, limits.high].map((one) => (one === 'notStated' ? 0 : Math.abs(one))))
+      const size = exactValue(most, limits.unit)
+      return instrumentsReading(rules.instruments, kindOf(limits.unit))
+        .filter((one) => !isNotStated(one))
+        .map((one) => ({
+          name: one.name,
+          guard: guardOf(doubt(one, { uncertainty: null, resolution: null })),
+          step: readingStep(one),
+        }))
+        .sort((a, b) => doubtAt(a.guard, size) - doubtAt(b.guard, size) || a.step - b.step)
+    },
   }
 }
+
+function stepOf({ answer, instrument }: Reading, instruments: readonly Instrument[]): Steps {
+  if (answer.kind !== 'measured') throw new RangeError('a value rests on readings that measure')
+  return answer.resolution ?? readingStep(instrumentOf(instruments, instrument, kindOf(answer.unit)))
+}
+
+const readingStep = ({ readTo, unit }: Instrument): Steps => readTo * stepsPer(unit)
 
 /** A step at least as coarse as the trade sets out by: the next reading then falls on such a step again. */
 const coarseStep: Nanometres = nanometresPer.in / 16
@@ -64,26 +72,34 @@ export function landing(room: Room, value: Nanometres, step: Nanometres): Room {
 export const setOutSteps = (step: Nanometres, unit: LengthUnit): readonly Nanometres[] =>
   step < coarseStep ? setOut[unit] : [step]
 
-/** Lengths from `low` to `high`; infinite where no limit is stated. */
+/** Values from `low` to `high`; infinite where no limit is stated. */
 export interface Room {
-  readonly low: Nanometres
-  readonly high: Nanometres
+  readonly low: Steps
+  readonly high: Steps
 }
 
 /** Where a value has to lie so that a reading with this guard band proves it; empty when `low` is over `high`. */
-export const roomWithin = ({ low, high, unit }: Dimension, guard: Nanometres): Room => ({
-  low: low === 'notStated' ? Number.NEGATIVE_INFINITY : Math.ceil(exactLength(low, unit) + guard),
-  high: high === 'notStated' ? Number.POSITIVE_INFINITY : Math.floor(exactLength(high, unit) - guard),
+export const roomWithin = ({ low, high, unit }: Dimension<Unit>, guard: Doubt): Room => ({
+  low: low === 'notStated' ? Number.NEGATIVE_INFINITY : Math.ceil(doubtfulAround(exactValue(low, unit), guard).to),
+  high:
+    high === 'notStated' ? Number.POSITIVE_INFINITY : Math.floor(doubtfulAround(exactValue(high, unit), guard).from),
 })
 
-export const isInside = ({ low, high }: Room, value: Nanometres): boolean => value >= low && value <= high
+export const isInside = ({ low, high }: Room, value: Steps): boolean => value >= low && value <= high
 
 /** Steps that a person can set out, the coarsest first: our judgement. */
-const setOut: Readonly<Record<LengthUnit, readonly Nanometres[]>> = {
+const setOut: Readonly<Record<Unit, readonly Steps[]>> = {
   in: [nanometresPer.in / 8, nanometresPer.in / 16],
   ft: [nanometresPer.ft / 100],
   mm: [5 * nanometresPer.mm, nanometresPer.mm],
   m: [5 * nanometresPer.mm, nanometresPer.mm],
+  '%': [readable('%')],
+  '°': [readable('°')],
+  lbf·ft: [readable('lbf·ft')],
+  N·m: [readable('N·m')],
+  lbf: [readable('lbf')],
+  kN: [readable('kN')],
+  count: [readable('count')],
 }
 
 /**
@@ -92,7 +108,7 @@ const setOut: Readonly<Record<LengthUnit, readonly Nanometres[]>> = {
  * again. Where `wanted` is not inside, the middle of the changes.
  * @returns null when no reading of this step can fall inside
  */
-export function chooseChange(changes: Room, wanted: Nanometres, step: Nanometres, unit: LengthUnit): Nanometres | null {
+export function chooseChange(changes: Room, wanted: Steps, step: Steps, unit: Unit): Steps | null {
   const inner = { low: changes.low + step, high: changes.high - step }
   if (inner.low > inner.high) {
     const landed = roundTo((changes.low + changes.high) / 2, step)
@@ -112,11 +128,8 @@ function middleOf({ low, high }: Room, wanted: Nanometres): Nanometres {
 export const roundTo = (value: Nanometres, step: Nanometres): Nanometres =>
   Math.sign(value) * Math.ceil(Math.abs(value) / step - 0.5) * step || 0
 
-/** The room in steps that can be read on a tape, drawn inward, in `unit`. */
-export function readableRoom({ low, high }: Room, unit: LengthUnit): { from: number | null; to: number | null } {
-  const per = readable[unit] / nanometresPer[unit]
-  return {
-    from: Number.isFinite(low) ? Math.ceil(low / readable[unit]) * per : null,
-    to: Number.isFinite(high) ? Math.floor(high / readable[unit]) * per : null,
-  }
-}
+/** The room in steps that can be read, drawn inward, in `unit`. */
+export const readableRoom = ({ low, high }: Room, unit: Unit): { from: number | null; to: number | null } => ({
+  from: Number.isFinite(low) ? valueIn(stepAbove(low, unit), unit) : null,
+  to: Number.isFinite(high) ? valueIn(stepBelow(high, unit), unit) : null,
+})

@@ -1,6 +1,6 @@
-import { feetInchesText, lengthText } from '../hardware/dimension-text.ts'
+import { feetInchesText, lengthText, quantityText } from '../hardware/dimension-text.ts'
 import { slotSentence } from '../requirements/measured-rules.ts'
-import type { LengthUnit } from '../units/exact-length.ts'
+import type { Unit } from '../units/quantity-kinds.ts'
 import { measuredText, sideText } from './describe-reason.ts'
 import type {
   ExchangePanel,
@@ -38,7 +38,7 @@ function stepText(step: Exclude<RemedyStep, ExchangePanel>): string {
       return `Move post ${post} by ${measuredText(Math.abs(by), unit)} ${way}, the other posts of the flare in proportion; it then stands ${measuredText(standsAt, unit)} off the line of the run, away from traffic.${proofText(holds, unit)}`
     }
     case 'set right':
-      return step.to.kind === 'length' ? `${step.how}${proofText(step.to.span, step.to.unit)}` : step.how
+      return step.to.kind === 'value' ? `${step.how}${proofText(step.to.span, step.to.unit)}` : step.how
     case 'as the rule says':
       return step.how
     case 'lay out again':
@@ -133,14 +133,11 @@ function exchangeText({ panel, from, to, name }: ExchangePanel): string {
 }
 
 /** What the next reading has to say, where the limits alone do not tell. */
-function proofText({ from, to }: Span, unit: LengthUnit): string {
+function proofText({ from, to }: Span, unit: Unit): string {
   if (from === null && to === null) return ''
+  const text = (value: number): string => quantityText(value, unit)
   const range =
-    from === null
-      ? `at most ${lengthText(to!, unit)}`
-      : to === null
-        ? `at least ${lengthText(from, unit)}`
-        : `${lengthText(from, unit)} to ${lengthText(to, unit)}`
+    from === null ? `at most ${text(to!)}` : to === null ? `at least ${text(from)}` : `${text(from)} to ${text(to)}`
   return ` A reading of ${range} then proves it.`
 }
 

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '../units/exact-length.ts'
+import type { Unit } from '../units/quantity-kinds.ts'
 
 /** One thing to do about a fault. Numbers of posts and panels are the run's own, from its first end. */
 export type RemedyStep =
@@ -99,7 +100,7 @@ export interface SetRight {
   readonly to:
     | { readonly kind: 'choice'; readonly choice: string }
     | { readonly kind: 'confirmed' }
-    | { readonly kind: 'length'; readonly span: Span; readonly unit: LengthUnit }
+    | { readonly kind: 'value'; readonly span: Span; readonly unit: Unit }
 }
 
 /** Values that a reading like the one at hand proves right; null where no limit bounds it. */

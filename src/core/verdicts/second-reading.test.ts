@@ -10,7 +10,7 @@ const centre: Dimension = { nominal: 31, low: 30, high: 32, unit: 'in', role: 'c
 const guarded = { kind: 'guard band', multiple: 1 } as const
 
 const read = (value: number, unit: LengthUnit, u: number, limits: Dimension) =>
-  judgeMeasured(exactLength(value, unit), exactLength(u, 'mm'), limits, guarded, false)!
+  judgeMeasured(exactLength(value, unit), { fixed: exactLength(u, 'mm'), relative: 0 }, limits, guarded, false)!
 
 // By hand: u = 3 mm gives a guard band of 6 mm = 0.2362 in; 27.75 + 0.2362 = 27.9862, the next sixteenth is 28;
 // 27.75 - 0.2362 = 27.5138, the sixteenth below is 27 1/2.

@@ -29,7 +29,7 @@ function found(
       {
         id: `r${i + 1}`,
         of: `space-${i + 1}/spacing`,
-        answer: { kind: 'length', value, unit, resolution: null },
+        answer: { kind: 'measured', value, unit, resolution: null },
         instrument,
         ...about,
         ...later,

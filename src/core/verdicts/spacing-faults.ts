@@ -1,11 +1,13 @@
+import { measuresLength } from '../hardware/measures-length.ts'
 import type { LayoutPost } from '../layout/layout.ts'
+import { type Doubt, noDoubt } from '../measurement/doubt.ts'
 import type { RunModel } from '../requirements/run-model.ts'
-import { exactLength, type LengthUnit, lengthIn, type Nanometres } from '../units/exact-length.ts'
+import { exactLength, type LengthUnit, lengthIn } from '../units/exact-length.ts'
 import { describeReason, measuredText } from './describe-reason.ts'
 import { notProvable } from './height-remedy.ts'
 import { findingOf, type Judged, type JudgedById } from './judged.ts'
 import { misplacedStretches, type SpaceRead, type Stretch } from './misplaced-stretches.ts'
-import { type Doubt, landing, type Proof, type Room, roomWithin, setOutSteps } from './proof.ts'
+import { type HowRead, landing, type Proof, type Room, roomWithin, setOutSteps } from './proof.ts'
 import type { RemedyStep } from './remedy.ts'
 import type { Finding } from './verdict.ts'
 
@@ -49,24 +51,24 @@ function readSpace(judged: Judged, proof: Proof): ReadSpace | null {
   const { because } = verdict
   if (requirement.look.kind !== 'measure' || because.kind !== 'measured') return null
   const { limits } = requirement.look
-  if (limits.nominal === 'notStated') return null
+  if (limits.nominal === 'notStated' || !measuresLength(limits)) return null
   const nominal = exactLength(limits.nominal, limits.unit)
-  const excess = exactLength(because.value, because.unit) - nominal
-  const excessesWithin = (guard: Nanometres): Room => {
+  const excess = exactLength(because.value, limits.unit) - nominal
+  const excessesWithin = (guard: Doubt): Room => {
     const { low, high } = roomWithin(limits, guard)
     return { low: low - nominal, high: high - nominal }
   }
-  const roomOf = ({ guard, step }: Doubt): Room => landing(excessesWithin(guard), excess, step)
-  const canProve = (doubt: Doubt): boolean => roomOf(doubt).low <= roomOf(doubt).high
+  const roomOf = ({ guard, step }: HowRead): Room => landing(excessesWithin(guard), excess, step)
+  const canProve = (doubt: HowRead): boolean => roomOf(doubt).low <= roomOf(doubt).high
   const own = proof.of(verdict, because)
   const isProvable = canProve(own)
-  const would = isProvable ? [] : proof.instruments.filter(canProve)
-  const doubt = isProvable ? own : (would[0] ?? { guard: 0, step: own.step })
+  const would = isProvable ? [] : proof.instrumentsFor(limits).filter(canProve)
+  const doubt = isProvable ? own : (would[0] ?? { guard: noDoubt, step: own.step })
   return {
     unit: limits.unit,
     excess,
     room: roomOf(doubt),
-    limits: excessesWithin(0),
+    limits: excessesWithin(noDoubt),
     setOut: setOutSteps(doubt.step, limits.unit),
     isFailing: isFailing(judged),
     isProvable,

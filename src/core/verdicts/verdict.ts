@@ -1,7 +1,8 @@
 import type { TestAnswer } from '../hardware/tested-criteria.ts'
+import type { Doubt } from '../measurement/doubt.ts'
 import type { Reading } from '../measurement/reading.ts'
 import type { Place, RecordRule } from '../requirements/requirement.ts'
-import type { LengthUnit } from '../units/exact-length.ts'
+import type { QuantityKind, Unit } from '../units/quantity-kinds.ts'
 import type { RemedyStep } from './remedy.ts'
 
 export type VerdictWord = 'meets' | 'fails' | 'too close' | 'unread' | 'does not apply'
@@ -31,7 +32,7 @@ export type VerdictReason =
   | { readonly kind: 'set aside'; readonly because: string; readonly by: string }
   | { readonly kind: 'may not be set aside'; readonly because: string; readonly by: string }
   | { readonly kind: 'readings missing'; readonly missing: readonly string[] }
-  | { readonly kind: 'answer of another kind'; readonly expected: 'length' | 'choice' | 'confirmation' }
+  | { readonly kind: 'answer of another kind'; readonly expected: QuantityKind | 'choice' | 'confirmation' }
   | { readonly kind: 'no limit stated' }
   | { readonly kind: 'side not stated' }
   | (Extract<RecordRule, { kind: 'criteria' }> & { readonly answer: TestAnswer })
@@ -41,11 +42,13 @@ export interface Measured {
   readonly kind: 'measured'
   /** An offset is positive away from traffic. */
   readonly value: number
-  readonly unit: LengthUnit
+  readonly unit: Unit
   /** Distance from the nearest limit, positive inside. */
   readonly margin: number
-  /** Standard uncertainty (k = 1). */
+  /** Standard uncertainty (k = 1) at this value. */
   readonly uncertainty: number
+  /** The two parts of it, in `unit`, where it grows with the value; left out where every value is as doubtful. */
+  readonly doubt?: Doubt
   /** Guard band: how far inside the limit the value has to lie to be accepted. */
   readonly guard: number
   /** Probability that the true value lies within the limits (JCGM 106:2012, 7.2 to 7.4). */

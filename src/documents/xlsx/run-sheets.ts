@@ -2,7 +2,7 @@ import { lacksSide } from '../../core/measurement/offset-side.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { panelKind } from '../../core/quantities/count-panels.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
-import { lengthIn } from '../../core/units/exact-length.ts'
+import { valueIn } from '../../core/units/quantity-kinds.ts'
 import { sideText } from '../../core/verdicts/describe-reason.ts'
 import { describeAcceptance, setAsideIn } from '../../core/verdicts/set-aside.ts'
 import type { Verdict } from '../../core/verdicts/verdict.ts'
@@ -285,13 +285,13 @@ function readingsSheet(input: RecordInput): Sheet {
     rows: readings.map((reading): Cell[] => {
       const line = readingLine(reading, byId.get(reading.of), input)
       const { answer } = reading
-      const length = answer.kind === 'length' ? lengthIn(answer.value, answer.unit) : null
+      const value = answer.kind === 'measured' ? valueIn(answer.value, answer.unit) : null
       return [
         line.id,
         line.of,
         line.answer,
-        length,
-        answer.kind === 'length' ? answer.unit : null,
+        value,
+        answer.kind === 'measured' ? answer.unit : null,
         sideOf(reading),
         line.instrument,
         line.uncertainty,
@@ -310,7 +310,7 @@ function readingsSheet(input: RecordInput): Sheet {
 function sideOf(reading: Reading): string | null {
   if (lacksSide(reading)) return 'not stated'
   const { answer } = reading
-  return answer.kind === 'length' && answer.side !== undefined ? sideText(answer.side) : null
+  return answer.kind === 'measured' && answer.side !== undefined ? sideText(answer.side) : null
 }
 
 function findingsSheet({ judgement, print }: RecordInput): Sheet {

@@ -1,15 +1,32 @@
 import type { Requirement } from '../../core/requirements/requirement.ts'
-import { exactLength, type LengthUnit, lengthIn, type Nanometres } from '../../core/units/exact-length.ts'
+import {
+  exactValue,
+  kindOf,
+  type QuantityKind,
+  type Steps,
+  type Unit,
+  valueIn,
+} from '../../core/units/quantity-kinds.ts'
 
 interface ReadingRange {
-  readonly least: Nanometres
-  readonly most: Nanometres
-  readonly usual: readonly [low: Nanometres, high: Nanometres]
-  readonly unit: LengthUnit
+  readonly least: Steps
+  readonly most: Steps
+  readonly usual: readonly [low: Steps, high: Steps]
+  readonly unit: Unit
 }
 
 /** What cannot be below nothing: a rail stands on the ground or above it, and posts have a distance. */
 const neverNegative: readonly string[] = ['rail-height', 'spacing']
+
+/** By kind of quantity: how far away a reading may be though its limits are small, and how far off though they are. */
+const atLeast: Readonly<Record<QuantityKind, { readonly away: number; readonly off: number; readonly unit: Unit }>> = {
+  length: { away: 120, off: 4, unit: 'in' },
+  slope: { away: 200, off: 5, unit: '%' },
+  angle: { away: 180, off: 10, unit: '°' },
+  torque: { away: 1500, off: 50, unit: 'N·m' },
+  force: { away: 200, off: 5, unit: 'kN' },
+  count: { away: 100, off: 4, unit: 'count' },
+}
 
 /**
  * What can be read for a requirement that is measured; null for another. Our judgement: no reading is more than three
@@ -19,18 +36,21 @@ const neverNegative: readonly string[] = ['rail-height', 'spacing']
 export function readingRange({ look, topic }: Requirement): ReadingRange | null {
   if (look.kind !== 'measure') return null
   const { low, nominal, high, unit } = look.limits
-  const stated = [low, nominal, high].flatMap((one) => (one === 'notStated' ? [] : [exactLength(one, unit)]))
+  const stated = [low, nominal, high].flatMap((one) => (one === 'notStated' ? [] : [exactValue(one, unit)]))
   const [lowest, highest] = [Math.min(...stated), Math.max(...stated)]
   const size = Math.max(...stated.map(Math.abs))
-  const most = Math.max(3 * size, exactLength(10, 'ft'))
-  const off = Math.round(size / 2) + exactLength(4, 'in')
-  return { least: neverNegative.includes(topic) ? 0 : -most, most, usual: [lowest - off, highest + off], unit }
+  const kind = kindOf(unit)
+  const { away, off: small, unit: at } = atLeast[kind]
+  const most = Math.max(3 * size, exactValue(away, at))
+  const off = Math.round(size / 2) + exactValue(small, at)
+  const isSigned = kind === 'slope' || kind === 'angle' || (kind === 'length' && !neverNegative.includes(topic))
+  return { least: isSigned ? -most : 0, most, usual: [lowest - off, highest + off], unit }
 }
 
 /** What was expected of a reading of `value` for this requirement; null when it can be one. */
-export function readingFault(requirement: Requirement, value: Nanometres): string | null {
+export function readingFault(requirement: Requirement, value: Steps): string | null {
   const range = readingRange(requirement)
   if (range === null || (value >= range.least && value <= range.most)) return null
-  const text = (length: Nanometres): string => `${Number(lengthIn(length, range.unit).toFixed(3))} ${range.unit}`
-  return `a length of ${text(range.least)} to ${text(range.most)}`
+  const text = (limit: Steps): string => `${Number(valueIn(limit, range.unit).toFixed(3))} ${range.unit}`
+  return `a ${kindOf(range.unit)} of ${text(range.least)} to ${text(range.most)}`
 }

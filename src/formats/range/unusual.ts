@@ -1,7 +1,7 @@
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { Site, UnitSystem } from '../../core/site/site.ts'
-import { nanometresPer, toMetres } from '../../core/units/exact-length.ts'
+import { kindOf, stepsPer, type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
 import type { RunFile } from '../run/run-file.ts'
 import { type LengthRangeName, lengthRanges, type RangeName, ranges } from './ranges.ts'
 import { readingRange } from './reading-range.ts'
@@ -48,10 +48,9 @@ export function unusualInRun({
       ? outside('guardBand', 'decisionRule.multiple', decisionRule.multiple, '', units)
       : []),
     ...instruments.flatMap(({ standardUncertainty, readTo, unit }, i) => {
-      const metres = (value: number): number => (value * nanometresPer[unit]) / 1e9
       return [
-        ...lengthOutside('uncertainty', `instruments[${i}].standardUncertainty`, metres(standardUncertainty)),
-        ...lengthOutside('resolution', `instruments[${i}].readTo`, metres(readTo)),
+        ...doubtOutside('uncertainty', `instruments[${i}].standardUncertainty`, standardUncertainty, unit),
+        ...doubtOutside('resolution', `instruments[${i}].readTo`, readTo, unit),
       ]
     }),
   ]
@@ -111,17 +110,19 @@ export function unusualInReadings(
   const required = new Map(requirements.map((requirement) => [requirement.id, requirement]))
   return readings.flatMap(({ id, of, answer, uncertainty }) => {
     const place = `${id} (${of})`
-    const doubt = uncertainty === null ? null : (uncertainty.value * nanometresPer[uncertainty.unit]) / 1e9
-    const own = lengthOutside('uncertainty', `${place} uncertainty`, doubt)
-    if (answer.kind !== 'length') return own
+    const own =
+      uncertainty === null
+        ? []
+        : doubtOutside('uncertainty', `${place} uncertainty`, uncertainty.value, uncertainty.unit)
+    if (answer.kind !== 'measured') return own
     const { value, unit, resolution } = answer
     const requirement = required.get(of)
     const usual = requirement === undefined ? null : (readingRange(requirement)?.usual ?? null)
-    const per = nanometresPer[unit]
+    const inUnit = (steps: number): number => valueIn(steps, unit)
     const isFar = usual !== null && (value < usual[0] || value > usual[1])
     return [
-      ...(isFar ? [{ place, value: value / per, unit, low: usual[0] / per, high: usual[1] / per }] : []),
-      ...lengthOutside('resolution', `${place} resolution`, resolution === null ? null : toMetres(resolution)),
+      ...(isFar ? [{ place, value: inUnit(value), unit, low: inUnit(usual[0]), high: inUnit(usual[1]) }] : []),
+      ...(resolution === null ? [] : doubtOutside('resolution', `${place} resolution`, inUnit(resolution), unit)),
       ...own,
     ]
   })
@@ -139,6 +140,14 @@ function outside(
   const [low, high] = usual
   return value < low || value > high ? [{ place, value, unit, low, high }] : []
 }
+
+/** Of lengths alone is it known what steps and doubts are usual. */
+const doubtOutside = (
+  range: Extract<LengthRangeName, 'uncertainty' | 'resolution'>,
+  place: string,
+  value: number,
+  unit: Unit,
+): readonly Unusual[] => (kindOf(unit) === 'length' ? lengthOutside(range, place, (value * stepsPer(unit)) / 1e9) : [])
 
 function lengthOutside(range: LengthRangeName, place: string, metres: number | null): readonly Unusual[] {
   const { usual } = lengthRanges[range]

@@ -26,7 +26,7 @@ describe('readReadings', () => {
             id: 'r1',
             of: 'post-3/rail-height',
             // 30.75 x 25.4 mm = 781.05 mm
-            answer: { kind: 'length', value: 781_050_000, unit: 'in', resolution: null },
+            answer: { kind: 'measured', value: 781_050_000, unit: 'in', resolution: null },
             instrument: null,
             uncertainty: null,
             by: 'J. Doe',
@@ -44,9 +44,9 @@ describe('readReadings', () => {
 
   test('reads every kind of answer', () => {
     expect(readingsOf(fullReadings).map(({ answer }) => answer)).toEqual([
-      { kind: 'length', value: 781_000_000, unit: 'mm', resolution: null },
-      { kind: 'length', value: 781_050_000, unit: 'in', resolution: 1_587_500 },
-      { kind: 'length', value: -76_200_000, unit: 'ft', resolution: null },
+      { kind: 'measured', value: 781_000_000, unit: 'mm', resolution: null },
+      { kind: 'measured', value: 781_050_000, unit: 'in', resolution: 1_587_500 },
+      { kind: 'measured', value: -76_200_000, unit: 'ft', resolution: null },
       { kind: 'choice', choice: 'upstream' },
       { kind: 'confirmed', yes: false },
       { kind: 'confirmed', yes: true },
@@ -77,7 +77,7 @@ describe('readReadings', () => {
 
   test('rounds a computed number to nanometres and says that it is that fine', () => {
     expect(answerTo({ value: 30.751234567891 })).toEqual({
-      kind: 'length',
+      kind: 'measured',
       value: 781_081_358,
       unit: 'in',
       resolution: null,
@@ -111,7 +111,7 @@ const resolution = fc.oneof(
   fc.constantFrom(25_400_000, 12_700_000, 6_350_000, 1_587_500, 1_000_000, 3_048_000, 10_000_000),
 )
 const length: fc.Arbitrary<Answer> = fc.record({
-  kind: fc.constant('length' as const),
+  kind: fc.constant('measured' as const),
   value: nanometres.map((value) => value + 0),
   unit,
   resolution,
@@ -145,7 +145,7 @@ const reading = fc
     rechecks: orNull(words),
     together: orNull(words),
   })
-  .map(({ uncertainty, ...rest }) => ({ ...rest, uncertainty: rest.answer.kind === 'length' ? uncertainty : null }))
+  .map(({ uncertainty, ...rest }) => ({ ...rest, uncertainty: rest.answer.kind === 'measured' ? uncertainty : null }))
 
 const file: fc.Arbitrary<ReadingsFile> = fc
   .record({ run: words, ids: fc.uniqueArray(words, { maxLength: 8 }), all: fc.array(reading, { minLength: 8 }) })

@@ -3,7 +3,7 @@ import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Result } from '../../core/result.ts'
 import type { InputProblem } from '../input-problem.ts'
 import { readJson } from '../read-json.ts'
-import { lengthToText } from '../written-length.ts'
+import { valueToText } from '../written-value.ts'
 import { readingsSchema } from './readings-schema.ts'
 
 /** The readings of one or more visits to a run. */
@@ -30,8 +30,8 @@ function toShape(reading: Reading): unknown {
 
 function answerToShape(answer: Answer): object {
   switch (answer.kind) {
-    case 'length':
-      return { ...lengthToText(answer), ...(answer.side === undefined ? {} : { side: answer.side }) }
+    case 'measured':
+      return { ...valueToText(answer), ...(answer.side === undefined ? {} : { side: answer.side }) }
     case 'choice':
       return { choice: answer.choice }
     case 'confirmed':

@@ -1,11 +1,11 @@
 import * as z from 'zod/mini'
 import { isOffset } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
-import { type LengthUnit, lengthIn, nanometresPer, toMetres } from '../../core/units/exact-length.ts'
-import type { ParsedLength } from '../../core/units/length-text.ts'
+import { isLengthUnit, kindOf, type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
+import type { ParsedValue } from '../../core/units/value-text.ts'
 import { type Contradiction, repeated, reportContradictions } from '../contradiction.ts'
-import { lengthFault } from '../range/range-faults.ts'
-import { writtenLength } from '../written-length.ts'
+import { doubtFault, readingValueFault } from '../range/quantity-range.ts'
+import { writtenValue } from '../written-value.ts'
 import { answerFields, type ReadingShape, type ReadingsShape, readingsShape } from './readings-shape.ts'
 
 type Report = (field: string | null, expected: string) => void
@@ -43,8 +43,9 @@ function readingOf(
   const at = shape.at ?? visit.at
   if (by === undefined) report('by', 'who took it, here or in visit.by')
   if (at === undefined) report('at', 'when it was taken, here or in visit.at')
-  const answer = sidedAnswer(answerOf(shape, bareUnit, report), shape, format, report)
-  const uncertainty = uncertaintyOf(shape, bareUnit, report)
+  const given = answerOf(shape, bareUnit, report)
+  const answer = sidedAnswer(given, shape, format, report)
+  const uncertainty = uncertaintyOf(shape, given?.kind === 'measured' ? given.unit : bareUnit, bareUnit, report)
   if (by === undefined || at === undefined || answer === null) return null
   return {
     id,
@@ -66,14 +67,14 @@ function readingOf(
 const orVisit = (own: string | null | undefined, visit: string | null | undefined): string | null =>
   own === undefined ? (visit ?? null) : own
 
-function answerOf(shape: ReadingShape, bareUnit: LengthUnit, report: Report): Answer | null {
+function answerOf(shape: ReadingShape, bareUnit: Unit, report: Report): Answer | null {
   const given = answerFields.filter((field) => shape[field] !== undefined)
   if (given.length !== 1) {
     const found = given.length > 1 ? `, not ${given.join(' and ')}` : ''
     report(null, `one answer (${answerFields.join(', ')})${found}`)
     return null
   }
-  if (shape.value !== undefined) return lengthAnswer(shape.value, shape.resolution, bareUnit, report)
+  if (shape.value !== undefined) return measuredAnswer(shape.value, shape.resolution, bareUnit, report)
   for (const field of ['unit', 'resolution', 'uncertainty'] as const)
     if (shape[field] !== undefined && shape[field] !== null) report(field, 'nothing, it belongs to a value')
   if (shape.choice !== undefined) return { kind: 'choice', choice: shape.choice }
@@ -93,7 +94,7 @@ function sidedAnswer(
   report: Report,
 ): Answer | null {
   if (answer === null) return null
-  const isSided = answer.kind === 'length' && isOffset(of)
+  const isSided = answer.kind === 'measured' && isLengthUnit(answer.unit) && isOffset(of)
   if (side === undefined) {
     if (format === 'lapwise-readings/1' || !isSided || answer.value === 0) return answer
     report('side', 'on which side of the line: "away" (from traffic), "toward" (traffic), or "not stated"')
@@ -108,52 +109,63 @@ function sidedAnswer(
   return null
 }
 
-function lengthAnswer(
+function measuredAnswer(
   given: string | number,
   resolution: string | undefined,
-  bareUnit: LengthUnit,
+  bareUnit: Unit,
   report: Report,
 ): Answer | null {
-  const length = writtenLength(given, bareUnit)
-  if (!length.ok) {
-    report('value', length.error)
+  const read = writtenValue(given, bareUnit)
+  if (!read.ok) {
+    report('value', read.error)
     return null
   }
-  const { nanometres, unit } = length.value
-  const beyond = lengthFault('readingValue', toMetres(nanometres))
+  const { value, unit } = read.value
+  const beyond = readingValueFault(value, unit)
   if (beyond !== null) {
     report('value', beyond)
     return null
   }
-  if (resolution === undefined) return { kind: 'length', value: nanometres, unit, resolution: null }
-  const step = lengthAboveZero('resolution', resolution, bareUnit, report)
-  return step && { kind: 'length', value: nanometres, unit, resolution: step.nanometres }
+  if (resolution === undefined) return { kind: 'measured', value, unit, resolution: null }
+  const step = aboveZero('resolution', resolution, unit, bareUnit, report)
+  return step && { kind: 'measured', value, unit, resolution: step.value }
 }
 
-function uncertaintyOf({ uncertainty }: ReadingShape, bareUnit: LengthUnit, report: Report): Reading['uncertainty'] {
+/** @param unit  that of the value, whose kind it has */
+function uncertaintyOf(
+  { uncertainty }: ReadingShape,
+  unit: Unit,
+  bareUnit: Unit,
+  report: Report,
+): Reading['uncertainty'] {
   if (uncertainty === null) return null
   if (typeof uncertainty !== 'string') {
-    const { value, unit } = uncertainty
-    const beyond = lengthFault('uncertainty', (value * nanometresPer[unit]) / 1e9)
+    const { value, unit: given } = uncertainty
+    const beyond = kindOf(given) === kindOf(unit) ? doubtFault('uncertainty', value, given) : ofKind(unit)
     if (beyond !== null) report('uncertainty', beyond)
     return uncertainty
   }
-  const length = lengthAboveZero('uncertainty', uncertainty, bareUnit, report)
-  return length && { value: lengthIn(length.nanometres, length.unit), unit: length.unit }
+  const read = aboveZero('uncertainty', uncertainty, unit, bareUnit, report)
+  return read && { value: valueIn(read.value, read.unit), unit: read.unit }
 }
 
-function lengthAboveZero(
+/** What is stated beside a value of `unit`; a bare number is in that unit, or in `bareUnit` where it is a length. */
+function aboveZero(
   field: 'resolution' | 'uncertainty',
   text: string,
-  bareUnit: LengthUnit,
+  unit: Unit,
+  bareUnit: Unit,
   report: Report,
-): ParsedLength | null {
-  const length = writtenLength(text, bareUnit)
-  if (!length.ok || length.value.nanometres <= 0) {
-    report(field, length.ok ? 'a length of more than 0' : length.error)
+): ParsedValue | null {
+  const isLength = isLengthUnit(unit)
+  const read = writtenValue(text, isLength && isLengthUnit(bareUnit) ? bareUnit : unit)
+  if (!read.ok || kindOf(read.value.unit) !== kindOf(unit) || read.value.value <= 0) {
+    report(field, read.ok ? ofKind(unit) : read.error)
     return null
   }
-  const beyond = lengthFault(field, toMetres(length.value.nanometres))
+  const beyond = doubtFault(field, valueIn(read.value.value, read.value.unit), read.value.unit)
   if (beyond !== null) report(field, beyond)
-  return length.value
+  return read.value
 }
+
+const ofKind = (unit: Unit): string => `a ${kindOf(unit)} of more than 0`

@@ -1,17 +1,19 @@
 import * as z from 'zod/mini'
+import { units } from '../../core/units/quantity-kinds.ts'
 import { listOf, moment, ranged } from '../range/ranged.ts'
 
 const text = z.string().check(z.minLength(1))
 const note = z.nullable(text)
 
-const lengthText = text.check(
+const valueText = text.check(
   z.meta({
-    id: 'LengthText',
-    description: 'A length such as 30 3/4 in or 781 mm; without a unit it is inches in a us file, mm in a metric one.',
+    id: 'ValueText',
+    description:
+      'A length such as 30 3/4 in or 781 mm, or what else the requirement measures, as 2.5 %, 3°, 25 lbf·ft, 34 N·m, 500 lbf or 2.2 kN. Without a unit it is inches in a us file, mm in a metric one.',
   }),
 )
 
-const unit = z.enum(['in', 'ft', 'mm', 'm'])
+const unit = z.enum(units)
 
 /** The fields of which a reading has exactly one. */
 export const answerFields = ['value', 'choice', 'confirmed', 'cannotSee', 'doesNotApply'] as const
@@ -20,10 +22,12 @@ const reading = z
   .strictObject({
     id: z.optional(text).check(z.meta({ description: 'r1, r2 … by place in the list when left out.' })),
     of: text.check(z.meta({ description: 'The requirement it answers, as post-3/rail-height.' })),
-    value: z.optional(z.union([ranged('readingValue'), lengthText])),
-    unit: z.optional(unit).check(z.meta({ description: 'Unit of a value that names none.' })),
+    value: z.optional(z.union([ranged('readingValue'), valueText])),
+    unit: z
+      .optional(unit)
+      .check(z.meta({ description: 'Unit of a value that names none; count for a number of things.' })),
     resolution: z
-      .optional(lengthText)
+      .optional(valueText)
       .check(z.meta({ description: 'Smallest step read; when left out, the step to which the instrument is read.' })),
     side: z.optional(z.enum(['away', 'toward', 'not stated'])).check(
       z.meta({
@@ -32,7 +36,7 @@ const reading = z
       }),
     ),
     uncertainty: z
-      ._default(z.nullable(z.union([lengthText, z.strictObject({ value: ranged('instrumentStep'), unit })])), null)
+      ._default(z.nullable(z.union([valueText, z.strictObject({ value: ranged('instrumentStep'), unit })])), null)
       .check(z.meta({ description: 'Standard uncertainty, k = 1.' })),
     choice: z.optional(text),
     confirmed: z.optional(z.boolean()),

@@ -1,7 +1,8 @@
-import { nanometresPer, toMetres } from '../../core/units/exact-length.ts'
+import { toMetres } from '../../core/units/exact-length.ts'
 import { longestRunInches } from '../../core/units/longest-run.ts'
 import { describeStationProblem, parseStation } from '../../core/units/station.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
+import { doubtFault } from '../range/quantity-range.ts'
 import { lengthFault, longestRunWords, numberFault } from '../range/range-faults.ts'
 import type { RunShape } from './run-shape.ts'
 
@@ -104,11 +105,15 @@ function inLongest({ first, second, need, standing, decision }: RunShape): Contr
 }
 
 function inInstruments({ instruments }: RunShape): Contradiction[] {
-  return instruments.flatMap(({ standardUncertainty, readTo, unit }, i) => {
-    const metres = (value: number): number => (value * nanometresPer[unit]) / 1e9
+  return instruments.flatMap(({ standardUncertainty, relativeUncertainty, readTo, unit }, i) => {
+    // All of it may grow with the reading, and what is counted may have none.
+    const mayBeNothing = relativeUncertainty !== undefined || unit === 'count'
     const faults = [
-      ['standardUncertainty', lengthFault('uncertainty', metres(standardUncertainty))],
-      ['readTo', lengthFault('resolution', metres(readTo))],
+      [
+        'standardUncertainty',
+        standardUncertainty === 0 && mayBeNothing ? null : doubtFault('uncertainty', standardUncertainty, unit),
+      ],
+      ['readTo', doubtFault('resolution', readTo, unit)],
     ] as const
     return faults.flatMap(([field, expected]) =>
       expected === null ? [] : [{ path: ['instruments', i, field], expected }],

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { units } from '../../core/units/quantity-kinds.ts'
 import { railLength, stretchFrom, stretchTo } from '../length-field.ts'
 import { day, listOf, ranged, rangedWhole } from '../range/ranged.ts'
 import { sheetSchema } from '../sheet/sheet-file.ts'
@@ -129,10 +130,16 @@ export const runShape = z.strictObject({
       z.strictObject({
         id: text,
         name: text,
-        standardUncertainty: ranged('instrumentStep').check(
+        standardUncertainty: ranged('instrumentUncertainty').check(
           z.meta({ description: 'k = 1, of one reading, in `unit`.' }),
         ),
-        unit: z.enum(['in', 'ft', 'mm', 'm']),
+        relativeUncertainty: z.optional(ranged('relativeUncertainty')).check(
+          z.meta({
+            description:
+              'k = 1, the part that grows with the reading, as a fraction of it: 0.02 for 2 %. None when left out.',
+          }),
+        ),
+        unit: z.enum(units).check(z.meta({ description: 'Tells also what kind of quantity it reads.' })),
         readTo: ranged('instrumentStep').check(
           z.meta({ description: 'Smallest step to which it is read, in `unit`.' }),
         ),

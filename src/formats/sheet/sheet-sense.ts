@@ -1,7 +1,14 @@
-import type { Dimension, EndSheet, HardwareSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
+import type {
+  Dimension,
+  EndSheet,
+  HardwareSheet,
+  LongitudinalSheet,
+  Stated,
+} from '../../core/hardware/hardware-sheet.ts'
 import { derivedTopics, reservedTopics } from '../../core/requirements/derived-topics.ts'
-import { nanometresPer } from '../../core/units/exact-length.ts'
+import { isLengthUnit, stepsPer, type Unit } from '../../core/units/quantity-kinds.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
+import { quantityFault } from '../range/quantity-range.ts'
 import { lengthFault, numberFault } from '../range/range-faults.ts'
 import type { RangeName } from '../range/ranges.ts'
 
@@ -31,7 +38,7 @@ function contradictionsBelow(value: unknown, path: Path, sources: readonly strin
     source === null || sources.includes(source)
       ? []
       : [{ path: [...path, 'source'], expected: `a key of sources (${sources.join(', ')})` }]
-  if ('role' in value && 'measured' in value) own.push(...inDimension(value as Dimension, path))
+  if ('role' in value && 'measured' in value) own.push(...inDimension(value as Dimension<Unit>, path))
   const below = Object.entries(value).flatMap(([key, inner]) =>
     contradictionsBelow(inner, [...path, Array.isArray(value) ? Number(key) : key], sources),
   )
@@ -40,12 +47,15 @@ function contradictionsBelow(value: unknown, path: Path, sources: readonly strin
 
 const decisive = { floor: 'low', ceiling: 'high', centre: 'nominal' } as const
 
-function inDimension(dimension: Dimension, path: Path): Contradiction[] {
-  const { low, nominal, high, role } = dimension
+function inDimension(dimension: Dimension<Unit>, path: Path): Contradiction[] {
+  const { low, nominal, high, role, unit } = dimension
   const found: Contradiction[] = (['low', 'nominal', 'high'] as const).flatMap((limit) => {
     const value = dimension[limit]
+    if (value === 'notStated') return []
     const range = path.at(-1) === 'railHeight' ? 'railHeight' : 'dimension'
-    const expected = value === 'notStated' ? null : lengthFault(range, (value * nanometresPer[dimension.unit]) / 1e9)
+    const expected = isLengthUnit(unit)
+      ? lengthFault(range, (value * stepsPer(unit)) / 1e9)
+      : quantityFault(value, unit)
     return expected === null ? [] : [{ path: [...path, limit], expected }]
   })
   if (dimension[decisive[role]] === 'notStated')
@@ -56,7 +66,7 @@ function inDimension(dimension: Dimension, path: Path): Contradiction[] {
   return found
 }
 
-const isAbove = (a: Dimension['low'], b: Dimension['low']): boolean => a !== 'notStated' && b !== 'notStated' && a > b
+const isAbove = (a: Stated<number>, b: Stated<number>): boolean => a !== 'notStated' && b !== 'notStated' && a > b
 
 function inRule(sheet: HardwareSheet, part: number, index: number): Contradiction[] {
   const rule = sheet.parts[part]?.rules[index]

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
+import { lengthUnits, units } from '../../core/units/quantity-kinds.ts'
 import { sheetInchNumber } from '../length-field.ts'
 import { once } from '../once.ts'
 import { listOf, ranged, rangedWhole } from '../range/ranged.ts'
@@ -28,19 +29,25 @@ export const sheetShape = once(() => {
 
   const stated = z.union([ranged('dimension'), notStated])
 
+  const limits = {
+    nominal: stated,
+    low: stated,
+    high: stated,
+    role: z.enum(['floor', 'ceiling', 'centre']),
+    measured: text.check(z.meta({ description: 'How and from which surface it is measured.' })),
+    ...cited,
+  }
   const dimension = z
-    .strictObject({
-      nominal: stated,
-      low: stated,
-      high: stated,
-      unit: z.enum(['in', 'ft', 'mm', 'm']),
-      role: z.enum(['floor', 'ceiling', 'centre']),
-      measured: text.check(z.meta({ description: 'How and from which surface it is measured.' })),
-      ...cited,
-    })
+    .strictObject({ ...limits, unit: z.enum(lengthUnits) })
     .check(
       z.meta({ id: 'Dimension', description: 'One dimension as its source states it, in the unit of the source.' }),
     )
+  const measured = z.strictObject({ ...limits, unit: z.enum(units) }).check(
+    z.meta({
+      id: 'Limits',
+      description: 'Limits of a length, slope, angle, torque, force or count as their source states them, in its unit.',
+    }),
+  )
 
   const citedInches = z.strictObject({ inches: someInches, ...cited }).check(z.meta({ id: 'CitedInches' }))
   const citedInchesFromZero = z
@@ -60,7 +67,7 @@ export const sheetShape = once(() => {
 
   const look = z
     .discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('measure'), limits: dimension }),
+      z.strictObject({ kind: z.literal('measure'), limits: measured }),
       z.strictObject({
         kind: z.literal('choose'),
         choices: listOf(z.strictObject({ id: slug, label: text, right: z.boolean() }), 'sheetParts').check(

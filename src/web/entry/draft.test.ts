@@ -12,8 +12,8 @@ describe('draftAnswer', () => {
 
   test('reads a length in the unit of the run when none is written', () => {
     const value = (text: string, unit: 'in' | 'mm') => draftAnswer(draft({ text }), 'measure', unit, false)
-    expect(value('27¾', 'in')).toMatchObject({ ok: true, value: { kind: 'length', value: 704_850_000, unit: 'in' } })
-    expect(value('787', 'mm')).toMatchObject({ ok: true, value: { kind: 'length', value: 787_000_000, unit: 'mm' } })
+    expect(value('27¾', 'in')).toMatchObject({ ok: true, value: { kind: 'measured', value: 704_850_000, unit: 'in' } })
+    expect(value('787', 'mm')).toMatchObject({ ok: true, value: { kind: 'measured', value: 787_000_000, unit: 'mm' } })
     expect(value('6-3', 'in')).toMatchObject({
       ok: false,
       error: { kind: 'no length', problem: { kind: 'ambiguous' } },

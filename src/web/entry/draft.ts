@@ -65,7 +65,7 @@ export function draftAnswer(
   const length = parseLength(draft.text, bareUnit)
   if (!length.ok) return err({ kind: 'no length', problem: length.error })
   const { nanometres, unit } = length.value
-  const answer = { kind: 'length', value: nanometres, unit, resolution: null } as const
+  const answer = { kind: 'measured', value: nanometres, unit, resolution: null } as const
   if (!isSided || nanometres === 0) return ok(answer)
   if (nanometres < 0) return err({ kind: 'offset below zero' })
   return draft.side === null ? err({ kind: 'no side given' }) : ok({ ...answer, side: draft.side })

@@ -46,7 +46,7 @@ describe('lastAnswer', () => {
 
   test('is the latest answer to the same question elsewhere', () => {
     const said = [
-      reading('post-7/rail-height', { kind: 'length', value: 787_000_000, unit: 'mm', resolution: null }),
+      reading('post-7/rail-height', { kind: 'measured', value: 787_000_000, unit: 'mm', resolution: null }),
       reading('post-8/rail-bolt', { kind: 'choice', choice: 'bolted' }),
       reading('post-9/rail-height', { kind: 'cannot see' }),
     ]
@@ -56,7 +56,7 @@ describe('lastAnswer', () => {
   })
 
   test('of an offset takes its side along', () => {
-    const offset = { kind: 'length', value: 304_800_000, unit: 'in', resolution: null, side: 'toward' } as const
+    const offset = { kind: 'measured', value: 304_800_000, unit: 'in', resolution: null, side: 'toward' } as const
     expect(draftOf(offset)).toEqual({ mode: 'answer', text: '12 in', side: 'toward' })
   })
 

@@ -1,7 +1,9 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { instrumentsReading } from '../../core/measurement/instruments.ts'
 import { isOffset } from '../../core/measurement/offset-side.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
+import { kindOf } from '../../core/units/quantity-kinds.ts'
 import type { NearMark } from '../../documents/day-report.ts'
 import { instrumentsOf } from '../../operations/instruments-of.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
@@ -57,7 +59,9 @@ export function EntryPanel(props: Props) {
   const kind = isDirect ? requirement.look.kind : 'measure'
   const [draft, setDraft] = useState<Draft>(() => drafts.get(of) ?? emptyDraft)
   const [span, setSpan] = useState<Span | null>(null)
-  const instruments = useMemo(() => instrumentsOf(judged.run), [judged.run])
+  // What another value is computed from is a length.
+  const unit = isDirect && requirement.look.kind === 'measure' ? requirement.look.limits.unit : 'in'
+  const instruments = useMemo(() => instrumentsReading(instrumentsOf(judged.run), kindOf(unit)), [judged.run, unit])
   const [visit, setVisit] = useState<Visit>(() => {
     const remembered = rememberedVisit()
     const isKnown = instruments.some(({ id }) => id === remembered.instrument)
@@ -101,7 +105,7 @@ export function EntryPanel(props: Props) {
         id: 'not yet saved',
         of,
         answer: answer.value,
-        instrument: answer.value.kind === 'length' ? visit.instrument : null,
+        instrument: answer.value.kind === 'measured' ? visit.instrument : null,
         uncertainty: null,
         by: visit.by.trim(),
         at: '',

@@ -1,6 +1,7 @@
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
-import { lengthToText } from '../../formats/written-length.ts'
+import { kindOf } from '../../core/units/quantity-kinds.ts'
+import { valueToText } from '../../formats/written-value.ts'
 import type { Draft } from './draft.ts'
 
 /**
@@ -22,8 +23,8 @@ export function lastAnswer(
 
 function fits(answer: Answer, { look }: Requirement): boolean {
   switch (answer.kind) {
-    case 'length':
-      return look.kind === 'measure'
+    case 'measured':
+      return look.kind === 'measure' && kindOf(answer.unit) === kindOf(look.limits.unit)
     case 'choice':
       return look.kind === 'choose' && look.choices.some(({ id }) => id === answer.choice)
     case 'confirmed':
@@ -37,9 +38,12 @@ function fits(answer: Answer, { look }: Requirement): boolean {
 /** What has to be entered to give that answer. */
 export function draftOf(answer: Answer): Partial<Draft> {
   switch (answer.kind) {
-    case 'length': {
-      const written = lengthToText(answer) as { value: string | number; unit?: string }
-      const text = typeof written.value === 'string' ? written.value : `${written.value} ${written.unit ?? ''}`.trim()
+    case 'measured': {
+      const written = valueToText(answer) as { value: string | number; unit?: string }
+      const text =
+        typeof written.value === 'string' || answer.unit === 'count'
+          ? `${written.value}`
+          : `${written.value} ${written.unit}`
       return { mode: 'answer', text, side: answer.side ?? null }
     }
     case 'choice':

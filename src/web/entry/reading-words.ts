@@ -4,6 +4,7 @@ import { lacksSide } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Place, Requirement } from '../../core/requirements/requirement.ts'
 import { exactLength, lengthIn } from '../../core/units/exact-length.ts'
+import { type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
 import { describeReason, measuredText } from '../../core/verdicts/describe-reason.ts'
 import type { Unproven, VerdictReason } from '../../core/verdicts/verdict.ts'
 import { language } from '../language.ts'
@@ -16,9 +17,9 @@ export const readWords = (reading: Pick<Reading, 'of' | 'answer'>, requirement: 
 /** What an answer to `requirement` says. */
 export function answerWords(answer: Answer, { look }: Pick<Requirement, 'look'>): string {
   switch (answer.kind) {
-    case 'length':
+    case 'measured':
       return [
-        measuredText(lengthIn(answer.value, answer.unit), answer.unit),
+        measuredText(valueIn(answer.value, answer.unit), answer.unit),
         ...(answer.side === undefined ? [] : [m.entry.sides[answer.side].toLowerCase()]),
       ].join(' ')
     case 'choice':
@@ -47,7 +48,7 @@ export function measurableWords(id: string): string {
 export const placeWords = ({ name }: Place): string => say(name)
 
 /** The limits as published, and beside them the same in the units of the run. */
-export const limitsWords = (limits: Dimension, units: 'us' | 'metric'): string => say(limitsText(limits), units)
+export const limitsWords = (limits: Dimension<Unit>, units: 'us' | 'metric'): string => say(limitsText(limits), units)
 
 /** Why a verdict is what it is. */
 export const reasonWords = (because: VerdictReason, units: 'us' | 'metric'): string =>

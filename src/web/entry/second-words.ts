@@ -1,7 +1,8 @@
-import { lengthText } from '../../core/hardware/dimension-text.ts'
-import type { Instrument } from '../../core/measurement/instruments.ts'
-import type { LengthUnit } from '../../core/units/exact-length.ts'
-import { nanometresPer } from '../../core/units/exact-length.ts'
+import { quantityText } from '../../core/hardware/dimension-text.ts'
+import { doubt, doubtAt } from '../../core/measurement/doubt.ts'
+import { type Instrument, instrumentsReading } from '../../core/measurement/instruments.ts'
+import { printValue } from '../../core/units/print-value.ts'
+import { exactValue, isLengthUnit, kindOf, stepsPer, type Unit } from '../../core/units/quantity-kinds.ts'
 import type { SecondReading } from '../../core/verdicts/second-reading.ts'
 import { inBothUnits } from '../../words/in-both-units.ts'
 import { m, say } from '../messages.ts'
@@ -12,8 +13,9 @@ export function secondWords(
   instruments: readonly Instrument[],
   units: 'us' | 'metric',
 ): readonly string[] {
-  const { unit, meets, fails, finer } = second
-  const text = (value: number): string => inBothUnits(lengthText(value, unit), units)
+  const { unit, value, meets, fails, finer } = second
+  const here = exactValue(value, unit)
+  const text = (value: number): string => inBothUnits(quantityText(value, unit), units)
   const range =
     meets === null
       ? m.second.noneMeets
@@ -23,20 +25,19 @@ export function secondWords(
     fails.atLeast === null ? null : text(fails.atLeast),
   )
   if (finer === null) return [range, failing, m.second.onLimit]
-  const fine = instruments
-    .filter((instrument) => doubtOf(instrument) <= finer.uncertainty * nanometresPer[unit])
+  const enough = finer.uncertainty * stepsPer(unit)
+  const fine = instrumentsReading(instruments, kindOf(unit))
+    .filter((one) => doubtAt(doubt(one, { uncertainty: null, resolution: null }), here) <= enough)
     .map(({ name }) => say(name))
   const size = inBothUnits(doubtText(finer.uncertainty, unit), units)
   return [range, failing, m.second.finer(m.verdict[finer.verdict], size, fine.join(', '))]
 }
 
-/** Standard uncertainty of one reading, nm: the instrument's own and the rounding to its step (JCGM 100:2008, F.2.2.1). */
-function doubtOf({ standardUncertainty, readTo, unit }: Instrument): number {
-  return Math.sqrt(standardUncertainty ** 2 + readTo ** 2 / 12) * nanometresPer[unit]
+/** Rounded down, so that an instrument of that doubt is fine enough. */
+function doubtText(value: number, unit: Unit): string {
+  const digits = digitsOf[unit]
+  const size = Math.floor(value * 10 ** digits) / 10 ** digits
+  return isLengthUnit(unit) ? `${size.toFixed(digits)} ${unit}` : printValue(size, unit, digits)
 }
 
-/** Rounded down, so that an instrument of that doubt is fine enough. */
-function doubtText(value: number, unit: LengthUnit): string {
-  const digits = { in: 3, ft: 4, mm: 1, m: 4 }[unit]
-  return `${(Math.floor(value * 10 ** digits) / 10 ** digits).toFixed(digits)} ${unit}`
-}
+const digitsOf = { in: 3, ft: 4, mm: 1, m: 4, '%': 2, '°': 2, lbf·ft: 1, N·m: 1, lbf: 0, kN: 2, count: 0 } as const

@@ -28,7 +28,7 @@ function putRight(id: string, i: number): Reading {
   const answer =
     look.kind === 'choose'
       ? ({ kind: 'choice', choice: look.choices.find(({ right }) => right)!.id } as const)
-      : ({ kind: 'length', value: 3.25 * 25_400_000, unit: 'in', resolution: null } as const)
+      : ({ kind: 'measured', value: 3.25 * 25_400_000, unit: 'in', resolution: null } as const)
   return { ...before, id: `again-${i}`, answer, rechecks: id }
 }
 
@@ -117,7 +117,7 @@ describe('the demo project', () => {
     const wrong = {
       ...readings.find(({ of }) => of === 'post-9/rail-height')!,
       id: 'slip',
-      answer: { kind: 'length', value: 25 * 25_400_000, unit: 'in', resolution: null },
+      answer: { kind: 'measured', value: 25 * 25_400_000, unit: 'in', resolution: null },
     } as const
     const verdict = (log: readonly Reading[]) =>
       judge(log).verdicts.find(({ requirement }) => requirement === 'post-9/rail-height')!

@@ -1,7 +1,9 @@
-import { feetInchesText, lengthText, limitsText } from '../../../core/hardware/dimension-text.ts'
+import { feetInchesText, lengthText, limitsText, quantityText } from '../../../core/hardware/dimension-text.ts'
 import type { Choice, Dimension, FigureKind, HardwareSheet } from '../../../core/hardware/hardware-sheet.ts'
+import { measuresLength } from '../../../core/hardware/measures-length.ts'
 import type { Requirement } from '../../../core/requirements/requirement.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
+import type { Unit } from '../../../core/units/quantity-kinds.ts'
 import { leavingProse, type Print } from '../../../words/print.ts'
 
 /** One limit, as it is written and in inches. */
@@ -49,7 +51,7 @@ export function figureFacts(requirement: Requirement, sheet: HardwareSheet, whol
     must: print.say(must),
     right: print.say(right?.label ?? (limits ? limitsText(limits) : must)),
     wrong: print.say(wrong?.label ?? (limits ? beyondText(limits) : 'not so')),
-    ...figureLimits(limits, isAlongRail(requirement.figure)),
+    ...figureLimits(limits !== null && measuresLength(limits) ? limits : null, isAlongRail(requirement.figure)),
     lengths: panelLengths(right, wrong),
     flareShape: sheet.kind !== 'longitudinal' && sheet.flare !== 'none' ? sheet.flare.shape : 'straight',
     present: right === null ? null : !/\b(no|not|without|missing|plain)\b(?! washer)/i.test(said),
@@ -87,8 +89,8 @@ function figureLimits(limits: Dimension | null, inFeet: boolean): Pick<FigureFac
 }
 
 /** What lies beyond the limits, in words. */
-function beyondText(limits: Dimension): string {
-  const text = (value: number): string => lengthText(value, limits.unit)
+function beyondText(limits: Dimension<Unit>): string {
+  const text = (value: number): string => quantityText(value, limits.unit)
   const low = limits.low === 'notStated' ? [] : [`less than ${text(limits.low)}`]
   const high = limits.high === 'notStated' ? [] : [`more than ${text(limits.high)}`]
   return [...low, ...high].join(', or ')
