@@ -57,6 +57,9 @@ export const units = [...lengthUnits, ...otherUnits] as const
 
 export const kindOf = (unit: Unit): QuantityKind => unitFacts[unit].kind
 
+/** Whether values of this kind other than lengths go below nothing. */
+export const isSigned = (kind: QuantityKind): boolean => kind === 'slope' || kind === 'angle'
+
 export const isLengthUnit = (unit: Unit): unit is LengthUnit => unit in nanometresPer
 
 export const stepsPer = (unit: Unit): number => unitFacts[unit].stepsPer

@@ -6,6 +6,7 @@ import { endOf, scanLength, tokenAt } from './length-tokens.ts'
 import {
   exactValue,
   isLengthUnit,
+  isSigned,
   kindOf,
   type OtherUnit,
   otherUnits,
@@ -73,8 +74,7 @@ function decimalValue(number: TextPlace, unit: OtherUnit, isNegative: boolean): 
   const { numerator, denominator } = parseDecimal(number.found)
   const kind = kindOf(unit)
   if (kind === 'count' && denominator !== 1n) return err({ kind: 'not whole', ...placeOf(number) })
-  if (isNegative && numerator !== 0n && kind !== 'slope' && kind !== 'angle')
-    return err({ kind: 'below zero', ...placeOf(number) })
+  if (isNegative && numerator !== 0n && !isSigned(kind)) return err({ kind: 'below zero', ...placeOf(number) })
   if (denominator > 1_000_000n) return err({ kind: 'too fine', ...placeOf(number) })
   const size = Number(number.found)
   if (!Number.isSafeInteger(Math.round(size * stepsPer(unit)))) return err({ kind: 'too large', ...placeOf(number) })

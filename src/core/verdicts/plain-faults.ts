@@ -1,7 +1,7 @@
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { measuresLength } from '../hardware/measures-length.ts'
 import { type Doubt, noDoubt } from '../measurement/doubt.ts'
-import { exactValue, kindOf, type Unit, valueIn } from '../units/quantity-kinds.ts'
+import { exactValue, isSigned, kindOf, type Unit, valueIn } from '../units/quantity-kinds.ts'
 import { describeReason } from './describe-reason.ts'
 import { notProvable } from './height-remedy.ts'
 import { findingOf, type Judged } from './judged.ts'
@@ -82,8 +82,7 @@ function measuredSteps(
 /** Only slopes and angles are ever less than nothing. */
 function valuesWithin(limits: Dimension<Unit>, guard: Doubt): Room {
   const room = roomWithin(limits, guard)
-  const hasSign = ['slope', 'angle'].includes(kindOf(limits.unit))
-  return limits.low === 'notStated' && !hasSign ? { ...room, low: 0 } : room
+  return limits.low === 'notStated' && !isSigned(kindOf(limits.unit)) ? { ...room, low: 0 } : room
 }
 
 function middleOf(limits: Dimension<Unit>): number {

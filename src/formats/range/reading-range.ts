@@ -1,6 +1,7 @@
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import {
   exactValue,
+  isSigned,
   kindOf,
   type QuantityKind,
   type Steps,
@@ -43,8 +44,8 @@ export function readingRange({ look, topic }: Requirement): ReadingRange | null 
   const { away, off: small, unit: at } = atLeast[kind]
   const most = Math.max(3 * size, exactValue(away, at))
   const off = Math.round(size / 2) + exactValue(small, at)
-  const isSigned = kind === 'slope' || kind === 'angle' || (kind === 'length' && !neverNegative.includes(topic))
-  return { least: isSigned ? -most : 0, most, usual: [lowest - off, highest + off], unit }
+  const mayBeNegative = kind === 'length' ? !neverNegative.includes(topic) : isSigned(kind)
+  return { least: mayBeNegative ? -most : 0, most, usual: [lowest - off, highest + off], unit }
 }
 
 /** What was expected of a reading of `value` for this requirement; null when it can be one. */

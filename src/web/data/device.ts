@@ -1,3 +1,4 @@
+import type { QuantityKind } from '../../core/units/quantity-kinds.ts'
 import { entryId, entryIdAfter } from '../../formats/entry-id.ts'
 
 const random = (): Uint8Array => crypto.getRandomValues(new Uint8Array(10))
@@ -23,13 +24,18 @@ export const now = (): string => new Date().toISOString()
 /** What is asked once and holds until it is changed. */
 export interface Visit {
   readonly by: string
-  readonly instrument: string
+  /** Ids, by the kind of quantity that each was last used for. */
+  readonly instruments: Readonly<Partial<Record<QuantityKind, string>>>
   readonly where: string
 }
 
-const emptyVisit: Visit = { by: '', instrument: 'tape-and-level', where: '' }
+/** A visit remembered before there was more than length to measure names one instrument. */
+type EarlierVisit = Partial<Visit> & { readonly instrument?: string }
 
-export const rememberedVisit = (): Visit => ({ ...emptyVisit, ...(recall('visit') as Partial<Visit> | null) })
+export function rememberedVisit(): Visit {
+  const { by = '', where = '', instrument = 'tape-and-level', instruments } = (recall('visit') ?? {}) as EarlierVisit
+  return { by, where, instruments: instruments ?? { length: instrument } }
+}
 export const rememberVisit = (visit: Visit): void => remember('visit', visit)
 
 /** A browser may keep its storage shut; then things hold until the page is closed. */

@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact'
 import type { Side } from '../../core/measurement/reading.ts'
 import type { RequirementLook } from '../../core/requirements/requirement.ts'
+import type { Unit } from '../../core/units/quantity-kinds.ts'
 import { m, say } from '../messages.ts'
 import type { Draft } from './draft.ts'
-import { LengthField } from './length-field.tsx'
+import { ValueField } from './value-field.tsx'
 
 interface Props {
   readonly look: RequirementLook
@@ -13,6 +14,8 @@ interface Props {
   readonly maySetAside: boolean
   /** Whether it is an offset, whose side is asked. */
   readonly isSided: boolean
+  /** Of a number that names none. */
+  readonly unit: Unit
   readonly units: 'us' | 'metric'
   readonly draft: Draft
   readonly change: (changes: Partial<Draft>) => void
@@ -23,7 +26,7 @@ interface Props {
 }
 
 /** The fields for what is seen or measured, and the answers instead: that it could not be seen, or does not apply. */
-export function AnswerFields({ look, kind, maySetAside, isSided, units, draft, change, last, children }: Props) {
+export function AnswerFields({ look, kind, maySetAside, isSided, unit, units, draft, change, last, children }: Props) {
   return (
     <div class="answer">
       {draft.mode === 'answer' && kind === 'measure' && isSided && (
@@ -36,14 +39,15 @@ export function AnswerFields({ look, kind, maySetAside, isSided, units, draft, c
         />
       )}
       {draft.mode === 'answer' && kind === 'measure' && (
-        <LengthField
+        <ValueField
           text={draft.text}
+          unit={unit}
           units={units}
           after={isSided && draft.side !== null ? m.entry.sides[draft.side].toLowerCase() : null}
           change={(text) => change({ text })}
         >
           {children}
-        </LengthField>
+        </ValueField>
       )}
       {draft.mode === 'answer' && kind === 'choose' && look.kind === 'choose' && (
         <Choices

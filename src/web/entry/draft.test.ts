@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import type { Unit } from '../../core/units/quantity-kinds.ts'
 import { type Draft, draftAnswer, emptyDraft, isEmpty } from './draft.ts'
 
 const draft = (changes: Partial<Draft>): Draft => ({ ...emptyDraft, ...changes })
@@ -16,8 +17,24 @@ describe('draftAnswer', () => {
     expect(value('787', 'mm')).toMatchObject({ ok: true, value: { kind: 'measured', value: 787_000_000, unit: 'mm' } })
     expect(value('6-3', 'in')).toMatchObject({
       ok: false,
-      error: { kind: 'no length', problem: { kind: 'ambiguous' } },
+      error: { kind: 'no value', problem: { kind: 'length', problem: { kind: 'ambiguous' } } },
     })
+  })
+
+  test('reads what else is asked for in its own unit, and takes no other quantity for it', () => {
+    const value = (text: string, unit: Unit) => draftAnswer(draft({ text }), 'measure', unit, false)
+    expect(value('25', 'lbf·ft')).toEqual(value('25 lbf·ft', 'lbf·ft'))
+    expect(value('34', 'N·m')).toMatchObject({ ok: true, value: { value: 34e9, unit: 'N·m' } })
+    expect(value('-2.5', '%')).toMatchObject({ ok: true, value: { value: -2_500_000, unit: '%' } })
+    expect(value('8', 'count')).toMatchObject({ ok: true, value: { value: 8, unit: 'count' } })
+    expect(value('7.5', 'count')).toMatchObject({ ok: false, error: { problem: { kind: 'not whole' } } })
+    for (const [text, unit] of [
+      ['25 in', 'lbf·ft'],
+      ['25 lbf', 'lbf·ft'],
+      ['3°', '%'],
+      ['8 %', 'in'],
+    ] as const)
+      expect(value(text, unit)).toEqual({ ok: false, error: { kind: 'another quantity' } })
   })
 
   test('of an offset is none without its side, whichever it is, and nothing is chosen for anybody', () => {

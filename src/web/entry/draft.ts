@@ -1,9 +1,9 @@
 import type { Answer, Side } from '../../core/measurement/reading.ts'
 import type { RequirementLook } from '../../core/requirements/requirement.ts'
 import { err, ok, type Result } from '../../core/result.ts'
-import type { LengthUnit } from '../../core/units/exact-length.ts'
-import type { LengthProblem } from '../../core/units/length-problem.ts'
-import { parseLength } from '../../core/units/length-text.ts'
+import { kindOf, type Unit } from '../../core/units/quantity-kinds.ts'
+import type { ValueProblem } from '../../core/units/value-problem.ts'
+import { parseValue } from '../../core/units/value-text.ts'
 
 /** What somebody has entered and not yet saved. */
 export interface Draft {
@@ -40,18 +40,19 @@ export const isEmpty = ({ mode, text, side, choice, yes, because, corrects }: Dr
 export type DraftProblem =
   | { readonly kind: 'nothing given' }
   | { readonly kind: 'no reason given' }
-  | { readonly kind: 'no length'; readonly problem: LengthProblem }
+  | { readonly kind: 'no value'; readonly problem: ValueProblem }
+  | { readonly kind: 'another quantity' }
   | { readonly kind: 'no side given' }
   | { readonly kind: 'offset below zero' }
 
 /**
- * The answer that the draft gives; a length without a unit is in `bareUnit`.
+ * The answer that the draft gives; a number without a unit is in `bareUnit`, whose kind of quantity is asked for.
  * @param isSided  whether it is an offset, which is on one side of its line or on the other
  */
 export function draftAnswer(
   draft: Draft,
   kind: RequirementLook['kind'],
-  bareUnit: LengthUnit,
+  bareUnit: Unit,
   isSided: boolean,
 ): Result<Answer, DraftProblem> {
   if (draft.mode === 'cannot see') return ok({ kind: 'cannot see' })
@@ -62,11 +63,12 @@ export function draftAnswer(
   if (kind === 'choose' && draft.choice !== null) return ok({ kind: 'choice', choice: draft.choice })
   if (kind === 'confirm' && draft.yes !== null) return ok({ kind: 'confirmed', yes: draft.yes })
   if (kind !== 'measure' || draft.text.trim() === '') return err({ kind: 'nothing given' })
-  const length = parseLength(draft.text, bareUnit)
-  if (!length.ok) return err({ kind: 'no length', problem: length.error })
-  const { nanometres, unit } = length.value
-  const answer = { kind: 'measured', value: nanometres, unit, resolution: null } as const
-  if (!isSided || nanometres === 0) return ok(answer)
-  if (nanometres < 0) return err({ kind: 'offset below zero' })
+  const parsed = parseValue(draft.text, bareUnit)
+  if (!parsed.ok) return err({ kind: 'no value', problem: parsed.error })
+  const { value, unit } = parsed.value
+  if (kindOf(unit) !== kindOf(bareUnit)) return err({ kind: 'another quantity' })
+  const answer = { kind: 'measured', value, unit, resolution: null } as const
+  if (!isSided || value === 0) return ok(answer)
+  if (value < 0) return err({ kind: 'offset below zero' })
   return draft.side === null ? err({ kind: 'no side given' }) : ok({ ...answer, side: draft.side })
 }

@@ -3,7 +3,7 @@ import { instrumentsReading } from '../../core/measurement/instruments.ts'
 import { isOffset } from '../../core/measurement/offset-side.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
-import { kindOf } from '../../core/units/quantity-kinds.ts'
+import { isLengthUnit, kindOf } from '../../core/units/quantity-kinds.ts'
 import type { NearMark } from '../../documents/day-report.ts'
 import { instrumentsOf } from '../../operations/instruments-of.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
@@ -60,13 +60,12 @@ export function EntryPanel(props: Props) {
   const [draft, setDraft] = useState<Draft>(() => drafts.get(of) ?? emptyDraft)
   const [span, setSpan] = useState<Span | null>(null)
   // What another value is computed from is a length.
-  const unit = isDirect && requirement.look.kind === 'measure' ? requirement.look.limits.unit : 'in'
-  const instruments = useMemo(() => instrumentsReading(instrumentsOf(judged.run), kindOf(unit)), [judged.run, unit])
-  const [visit, setVisit] = useState<Visit>(() => {
-    const remembered = rememberedVisit()
-    const isKnown = instruments.some(({ id }) => id === remembered.instrument)
-    return isKnown ? remembered : { ...remembered, instrument: instruments[0]!.id }
-  })
+  const limitsUnit = isDirect && requirement.look.kind === 'measure' ? requirement.look.limits.unit : 'in'
+  const unit = isLengthUnit(limitsUnit) ? (units === 'us' ? 'in' : 'mm') : limitsUnit
+  const measures = kindOf(unit)
+  const instruments = useMemo(() => instrumentsReading(instrumentsOf(judged.run), measures), [judged.run, measures])
+  const [visit, setVisit] = useState<Visit>(rememberedVisit)
+  const instrument = instruments.find(({ id }) => id === visit.instruments[measures]) ?? instruments[0]!
   const [complaint, setComplaint] = useState<string | null>(null)
   const [isSaving, setSaving] = useState(false)
   const append = useSaving(source, kept.id, drafts, requirement.id)
@@ -76,7 +75,7 @@ export function EntryPanel(props: Props) {
   useFocusOnArrival(panel, draft.mode)
 
   const isSided = isOffset(of)
-  const answer = draftAnswer(draft, kind, units === 'us' ? 'in' : 'mm', isSided)
+  const answer = draftAnswer(draft, kind, unit, isSided)
   const failure = drafts.failed.find((one) => one.of === of)
   const steps = useMemo(() => stepsFrom(judged, kept.id, at, of), [judged, kept.id, at, of])
   const item = useMemo(
@@ -105,7 +104,7 @@ export function EntryPanel(props: Props) {
         id: 'not yet saved',
         of,
         answer: answer.value,
-        instrument: answer.value.kind === 'measured' ? visit.instrument : null,
+        instrument: answer.value.kind === 'measured' ? instrument.id : null,
         uncertainty: null,
         by: visit.by.trim(),
         at: '',
@@ -218,7 +217,7 @@ export function EntryPanel(props: Props) {
     () => (
       <VisitFields
         visit={visit}
-        instruments={kind === 'measure' ? instruments : []}
+        measuring={kind === 'measure' ? { kind: measures, with: instrument, instruments } : null}
         change={(next) => {
           setVisit(next)
           rememberVisit(next)
@@ -226,7 +225,7 @@ export function EntryPanel(props: Props) {
         }}
       />
     ),
-    [visit, instruments, kind, m],
+    [visit, instrument, instruments, measures, kind, m],
   )
   const computedPart = useMemo(
     () => <ComputedFrom judged={judged} requirement={requirement} of={of} run={kept.id} />,
@@ -281,6 +280,7 @@ export function EntryPanel(props: Props) {
             kind={kind}
             maySetAside={isDirect && requirement.maySetAside}
             isSided={isSided}
+            unit={unit}
             units={units}
             draft={draft}
             change={change}
@@ -356,7 +356,8 @@ function Correcting(props: { judged: JudgedRun; draft: Draft; at: number; stop: 
 function complaintWords(problem: DraftProblem): string {
   switch (problem.kind) {
     case 'nothing given':
-    case 'no length':
+    case 'no value':
+    case 'another quantity':
       return m.entry.answerMissing
     case 'no reason given':
       return m.entry.becauseMissing

@@ -1,20 +1,24 @@
 import { useState } from 'preact/hooks'
 import type { Instrument } from '../../core/measurement/instruments.ts'
+import type { QuantityKind } from '../../core/units/quantity-kinds.ts'
 import type { Visit } from '../data/device.ts'
 import { m, say } from '../messages.ts'
 
 interface Props {
   readonly visit: Visit
-  /** Those to choose from; none where nothing is measured. */
-  readonly instruments: readonly Instrument[]
+  /** What kind of quantity is measured, with which instrument, and those to choose from; null where nothing is. */
+  readonly measuring: {
+    readonly kind: QuantityKind
+    readonly with: Instrument
+    readonly instruments: readonly Instrument[]
+  } | null
   readonly change: (visit: Visit) => void
 }
 
 /** Who reads, with what and from which surface: asked once a visit, then one line that can be opened. */
-export function VisitFields({ visit, instruments, change }: Props) {
+export function VisitFields({ visit, measuring, change }: Props) {
   const [isOpen, setOpen] = useState(visit.by.trim() === '')
-  const instrument = instruments.find(({ id }) => id === visit.instrument)?.name
-  const said = [visit.by, ...(instrument === undefined ? [] : [say(instrument)]), visit.where].filter(
+  const said = [visit.by, ...(measuring === null ? [] : [say(measuring.with.name)]), visit.where].filter(
     (one) => one !== '',
   )
   return (
@@ -33,14 +37,16 @@ export function VisitFields({ visit, instruments, change }: Props) {
             onInput={({ currentTarget }) => change({ ...visit, by: currentTarget.value })}
           />
         </label>
-        {instruments.length > 0 && (
+        {measuring !== null && (
           <label>
             <span>{m.entry.instrument}</span>
             <select
-              value={visit.instrument}
-              onChange={({ currentTarget }) => change({ ...visit, instrument: currentTarget.value })}
+              value={measuring.with.id}
+              onChange={({ currentTarget }) =>
+                change({ ...visit, instruments: { ...visit.instruments, [measuring.kind]: currentTarget.value } })
+              }
             >
-              {instruments.map(({ id, name }) => (
+              {measuring.instruments.map(({ id, name }) => (
                 <option key={id} value={id}>
                   {say(name)}
                 </option>

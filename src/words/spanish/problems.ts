@@ -12,6 +12,14 @@ export const problemWords: SpanishWords = {
     'a comma can mean decimals or thousands, write a decimal point and no thousands mark':
       'una coma puede ser decimales o miles, escriba punto decimal y nada para los miles',
     'the fraction divides by zero': 'la fracción divide por cero',
+    'the text is empty, a value is expected': 'el texto está vacío, se espera un valor',
+    'fractions are read of lengths only, write decimals': 'solo se leen fracciones de longitudes, escriba decimales',
+    'a count is a whole number': 'una cantidad es un número entero',
+    'only lengths, slopes and angles go below 0': 'solo longitudes, pendientes y ángulos bajan de 0',
+    'more than six decimals': 'más de seis decimales',
+    'more than is kept exactly': 'más de lo que se guarda con exactitud',
+    'this is not one of the units in, ft, mm, m, %, °, lbf·ft, N·m, lbf and kN':
+      'esta no es una de las unidades in, ft, mm, m, %, °, lbf·ft, N·m, lbf y kN',
     'a fraction is read in halves, 4ths, 8ths, 16ths, 32nds or 64ths only':
       'solo se leen fracciones de medios, 4os, 8avos, 16avos, 32avos o 64avos',
     'the fraction is not below one, perhaps a space or a digit is missing':

@@ -1,13 +1,16 @@
 import type { ComponentChildren } from 'preact'
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { describeLengthProblem } from '../../core/units/length-problem.ts'
-import { parseLength } from '../../core/units/length-text.ts'
+import { kindOf, type Unit } from '../../core/units/quantity-kinds.ts'
+import { describeValueProblem } from '../../core/units/value-problem.ts'
+import { parseValue } from '../../core/units/value-text.ts'
 import { m, say } from '../messages.ts'
-import { echoLength } from './echo-length.ts'
+import { echoValue } from './echo-value.ts'
 import { Keypad } from './keypad.tsx'
 
 interface Props {
   readonly text: string
+  /** Of a number that names none; it tells what kind of quantity is asked for. */
+  readonly unit: Unit
   readonly units: 'us' | 'metric'
   /** What else was understood of it, in words. */
   readonly after: string | null
@@ -18,12 +21,13 @@ interface Props {
 
 const hasTouch = (): boolean => matchMedia('(pointer: coarse)').matches
 
-/** A length in any way the trade writes it, by keyboard or keypad, and what was understood of it. */
-export function LengthField({ text, units, after, change, children }: Props) {
+/** A value in any way the trade writes it, by keyboard or keypad, and what was understood of it. */
+export function ValueField({ text, unit, units, after, change, children }: Props) {
   const field = useRef<HTMLInputElement>(null)
   const [isOwnKeypad, setOwnKeypad] = useState(hasTouch)
-  const bareUnit = units === 'us' ? 'in' : 'mm'
-  const parsed = parseLength(text, bareUnit)
+  const kind = kindOf(unit)
+  const parsed = parseValue(text, unit)
+  const isRight = parsed.ok && kindOf(parsed.value.unit) === kind
 
   // The keypad is drawn once and reaches what is typed through this.
   const latest = useRef({ text, change })
@@ -53,6 +57,7 @@ export function LengthField({ text, units, after, change, children }: Props) {
   const keypad = useMemo(
     () => (
       <Keypad
+        unit={unit}
         units={units}
         insert={(insertion) => put(...selection(), insertion)}
         erase={() => {
@@ -61,29 +66,31 @@ export function LengthField({ text, units, after, change, children }: Props) {
         }}
       />
     ),
-    [units, m],
+    [unit, units, m],
   )
   return (
-    <div class="length">
-      <label for="length">{m.entry.length[bareUnit]}</label>
+    <div class="value">
+      <label for="value">{labelWords(unit)}</label>
       <input
         ref={field}
-        id="length"
-        class="length-text"
+        id="value"
+        class="value-text"
         data-first
         inputMode={isOwnKeypad ? 'none' : 'text'}
         autocomplete="off"
         spellcheck={false}
-        aria-describedby="length-echo"
-        aria-invalid={text !== '' && !parsed.ok}
+        aria-describedby="value-echo"
+        aria-invalid={text !== '' && !isRight}
         onInput={({ currentTarget }) => change(currentTarget.value)}
       />
-      <p class={text !== '' && !parsed.ok ? 'echo refused' : 'echo'} id="length-echo" aria-live="polite">
+      <p class={text !== '' && !isRight ? 'echo refused' : 'echo'} id="value-echo" aria-live="polite">
         {text.trim() === ''
           ? ' '
-          : parsed.ok
-            ? `${m.entry.understood}: ${echoLength(parsed.value.nanometres, parsed.value.unit)}${after === null ? '' : `, ${after}`}`
-            : `${m.entry.notUnderstood}. ${say(describeLengthProblem(parsed.error))}`}
+          : !parsed.ok
+            ? `${m.entry.notUnderstood}. ${say(describeValueProblem(parsed.error))}`
+            : isRight
+              ? `${m.entry.understood}: ${echoValue(parsed.value.value, parsed.value.unit)}${after === null ? '' : `, ${after}`}`
+              : m.entry.otherKind(m.entry.kinds[kind], unit)}
       </p>
       {children}
       {keypad}
@@ -99,4 +106,9 @@ export function LengthField({ text, units, after, change, children }: Props) {
       )}
     </div>
   )
+}
+
+const labelWords = (unit: Unit): string => {
+  const kind = kindOf(unit)
+  return kind === 'count' ? m.entry.kinds.count : m.entry.valueIn(m.entry.kinds[kind], m.entry.units[unit])
 }
