@@ -8,6 +8,7 @@ import { isLengthUnit, kindOf, valueIn } from '../core/units/quantity-kinds.ts'
 import { recheckedFinding } from '../core/verdicts/rechecks.ts'
 import { provenBy } from '../core/verdicts/without-effect.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { aKind } from '../formats/range/quantity-range.ts'
 import { readingFault } from '../formats/range/reading-range.ts'
 import { instrumentsOf } from './instruments-of.ts'
 import type { RequiredRun } from './require-run.ts'
@@ -48,7 +49,7 @@ export function readingCheck({ run, model, requirements }: RequiredRun): Reading
         problem('of', 'the id of a requirement of this run (see the requirements command)', JSON.stringify(of)),
       )
     else if (answer.kind === 'measured' && !isLengthUnit(answer.unit))
-      problems.push(problem('value', 'a length as "value"', `a ${kindOf(answer.unit)}`))
+      problems.push(problem('value', 'a length as "value"', aKind(kindOf(answer.unit))))
     if (corrects !== null && earlier.get(corrects) !== of)
       problems.push(problem('corrects', 'the id of an earlier reading of the same thing', JSON.stringify(corrects)))
     const provable = proven.get(of) ?? []
@@ -83,7 +84,7 @@ function inAnswer({ answer }: Reading, requirement: Requirement, problem: Proble
   }
   if (answer.kind !== 'measured' || look.kind !== 'measure') return []
   const [given, wanted] = [kindOf(answer.unit), kindOf(look.limits.unit)]
-  if (given !== wanted) return [problem('value', answerFor(requirement), `a ${given}`)]
+  if (given !== wanted) return [problem('value', answerFor(requirement), aKind(given))]
   const beyond = readingFault(requirement, answer.value)
   return beyond === null ? [] : [problem('value', beyond, foundText(answer))]
 }
@@ -94,7 +95,7 @@ const foundText = ({ value, unit }: MeasuredAnswer): string =>
 function answerFor({ look }: Requirement): string {
   switch (look.kind) {
     case 'measure':
-      return `a ${kindOf(look.limits.unit)} as "value"`
+      return `${aKind(kindOf(look.limits.unit))} as "value"`
     case 'choose':
       return 'one of its choices as "choice"'
     case 'confirm':

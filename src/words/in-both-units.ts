@@ -1,4 +1,6 @@
 import { exactLength, type LengthUnit, lengthIn } from '../core/units/exact-length.ts'
+import { printValue } from '../core/units/print-value.ts'
+import { exactValue, valueIn } from '../core/units/quantity-kinds.ts'
 
 /** `6 ft 3 in`, `27 3/4 in`, `5/8 in`, `2.5 ft`, `6-ft`; sizes of bolts such as `5/8 x 1 1/4 in` are names. `3 in a row` is no length, and
  * a length that has the same in metres beside it already is done. */
@@ -6,15 +8,32 @@ const customary =
   /(?<![\d/.-]|x |\d )(-?)(?:(\d+) ft (\d+ \d+\/\d+|\d+\/\d+|\d+) in|(\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?)[ -](in|ft))(?![\w/]| a row| the )(?<done> \(-?[\d.]+ mm?\))?/g
 const metric = /(?<![\d/.-]|x |\d )(-?)(\d+(?:\.\d+)?) (mm|m)(?![\w/])(?<done> \(-?[\d.]+ (?:in|ft)\))?/g
 
+/** Torques and forces, and of each what it is in the other system, with how many decimals. */
+const torqueOrForce = {
+  us: /(-?\d+(?:\.\d+)?) (N·m|kN)(?![\w·])/g,
+  metric: /(-?\d+(?:\.\d+)?) (lbf·ft|lbf)(?![\w·])/g,
+}
+const others = {
+  N·m: { unit: 'lbf·ft', decimals: 1 },
+  kN: { unit: 'lbf', decimals: 0 },
+  lbf·ft: { unit: 'N·m', decimals: 1 },
+  lbf: { unit: 'kN', decimals: 3 },
+} as const
+
 /**
- * The text with every length that is given in the other system followed by the same in `units`: `31 in (787.4 mm)`. What
- * is published stays as it is published; beside it stands the same length, never one rounded to other limits.
+ * The text with every length, torque and force that is given in the other system followed by the same in `units`: `31 in (787.4 mm)`. What
+ * is published stays as it is published; beside it stands the same value, never one rounded to other limits.
  */
 export const inBothUnits = (text: string, units: 'us' | 'metric'): string =>
-  withLengths(text, units, (given, other) => `${given} (${other})`)
+  withOthers(withLengths(text, units, inBrackets), units, inBrackets)
 
-/** The text with every length in `units` alone, for where there is room for one. */
-export const inOneUnit = (text: string, units: 'us' | 'metric'): string => withLengths(text, units, (_, other) => other)
+const inBrackets = (given: string, other: string): string => `${given} (${other})`
+
+/** The text with every length, torque and force in `units` alone, for where there is room for one. */
+export const inOneUnit = (text: string, units: 'us' | 'metric'): string =>
+  withOthers(withLengths(text, units, alone), units, alone)
+
+const alone = (_: string, other: string): string => other
 
 function withLengths(text: string, units: 'us' | 'metric', print: (given: string, other: string) => string): string {
   if (units === 'us')
@@ -32,6 +51,13 @@ function withLengths(text: string, units: 'us' | 'metric', print: (given: string
       return print(given, `${sign}${metricText(total)}`)
     },
   )
+}
+
+function withOthers(text: string, system: 'us' | 'metric', print: (given: string, other: string) => string): string {
+  return text.replaceAll(torqueOrForce[system], (given: string, value: string, unit: keyof typeof others) => {
+    const { unit: other, decimals } = others[unit]
+    return print(given, printValue(Number(valueIn(exactValue(Number(value), unit), other).toFixed(decimals)), other))
+  })
 }
 
 /** Millimetres below 1 m, metres above; all decimals where they are few, as 27 3/4 in is 704.85 mm. */

@@ -1,4 +1,4 @@
-import { feetInchesText, lengthText } from '../core/hardware/dimension-text.ts'
+import { feetInchesText, lengthText, quantityText } from '../core/hardware/dimension-text.ts'
 import { inBothUnits, inOneUnit } from './in-both-units.ts'
 import type { Lengths, Print, Printers } from './print.ts'
 import type { Said } from './said.ts'
@@ -38,6 +38,7 @@ function lengths(units: Print['units'], inUnits: typeof inBothUnits): Lengths {
   const shown = (text: string): string => (units === null ? text : inUnits(text, units))
   return {
     length: (value, unit) => shown(lengthText(value, unit)),
+    quantity: (value, unit) => shown(quantityText(value, unit)),
     feetInches: (inches) => shown(feetInchesText(inches)),
   }
 }

@@ -1,5 +1,6 @@
 import type { Place } from '../core/requirements/requirement.ts'
 import type { LengthUnit } from '../core/units/exact-length.ts'
+import type { Unit } from '../core/units/quantity-kinds.ts'
 import type { Said } from './said.ts'
 import type { Saying } from './saying.ts'
 
@@ -24,6 +25,8 @@ export interface Print extends Lengths {
 export interface Lengths {
   /** `27 3/4 in`, `4 ft`, `787 mm` */
   readonly length: (value: number, unit: LengthUnit) => string
+  /** The same of whatever else is measured: `25 lbf·ft`, `2.5 %`, `15°`, and `8` for a count. */
+  readonly quantity: (value: number, unit: Unit) => string
   /** `9 ft 4 1/2 in`, along the rail. */
   readonly feetInches: (inches: number) => string
 }

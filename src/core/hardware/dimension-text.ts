@@ -23,10 +23,11 @@ export function lengthText(value: number, unit: LengthUnit): string {
 export const quantityText = (value: number, unit: Unit): string =>
   isLengthUnit(unit) ? lengthText(value, unit) : printValue(value, unit)
 
-/** The limits in words: `at least 27 3/4 in`, `30 in to 32 in, 31 in nominal`. */
+/** The limits in words: `at least 27 3/4 in`, `30 in to 32 in, 31 in nominal`, `exactly 8`. */
 export function limitsText(limits: Dimension<Unit>): string {
   const { low, high, nominal, unit } = limits
   const text = (value: number): string => quantityText(value, unit)
+  if (low !== 'notStated' && low === high) return `exactly ${text(low)}`
   const range =
     low !== 'notStated' && high !== 'notStated'
       ? `${text(low)} to ${text(high)}`

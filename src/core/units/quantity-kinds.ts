@@ -14,7 +14,7 @@ export type Steps = Nanometres
 /**
  * Exact by definition: the international foot is 0.3048 m, the pound-force 4.4482216152605 N, and so the pound-force foot
  * 1.3558179483314004 N·m.
- * @source NIST SP 811, 2008, appendix B.8, with footnotes 23 (pound-force) and B.6 (foot)
+ * @source NIST SP 811, 2008, appendix B.8
  */
 const newtonsPerPoundForce = 4.4482216152605
 const newtonMetresPerPoundForceFoot = newtonsPerPoundForce * 0.3048

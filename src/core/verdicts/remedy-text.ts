@@ -137,7 +137,13 @@ function proofText({ from, to }: Span, unit: Unit): string {
   if (from === null && to === null) return ''
   const text = (value: number): string => quantityText(value, unit)
   const range =
-    from === null ? `at most ${text(to!)}` : to === null ? `at least ${text(from)}` : `${text(from)} to ${text(to)}`
+    from === to
+      ? text(from!)
+      : from === null
+        ? `at most ${text(to!)}`
+        : to === null
+          ? `at least ${text(from)}`
+          : `${text(from)} to ${text(to)}`
   return ` A reading of ${range} then proves it.`
 }
 

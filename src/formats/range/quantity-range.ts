@@ -26,12 +26,17 @@ const farthest: Readonly<Record<Exclude<QuantityKind, 'length'>, QuantityRange>>
   count: { unit: 'count', least: 0, most: 100_000 },
 }
 
+/** The kind as it follows `expected` or `found`. */
+export const aKind = (kind: QuantityKind): string => (kind === 'angle' ? 'an angle' : `a ${kind}`)
+
 /** What was expected of a value that is no length and lies outside its range; null inside it. */
 export function quantityFault(value: number, unit: OtherUnit): string | null {
   const { least, most, unit: at } = rangeOf(unit)
   if (unit === 'count' && !Number.isInteger(value)) return 'a whole number'
   const size = (value * stepsPer(unit)) / stepsPer(at)
-  return size >= least && size <= most ? null : `a ${kindOf(unit)} of ${plain(least)} ${at} to ${plain(most)} ${at}`
+  return size >= least && size <= most
+    ? null
+    : `${aKind(kindOf(unit))} of ${plain(least)} ${at} to ${plain(most)} ${at}`
 }
 
 /** What was expected of a value that no reading can have; null where it can be one. */
@@ -44,7 +49,7 @@ export function doubtFault(name: 'resolution' | 'uncertainty', value: number, un
   const { most, unit: at } = rangeOf(unit)
   return value > 0 && (value * stepsPer(unit)) / stepsPer(at) <= most
     ? null
-    : `a ${kindOf(unit)} of more than 0, at most ${plain(most)} ${at}`
+    : `${aKind(kindOf(unit))} of more than 0, at most ${plain(most)} ${at}`
 }
 
 const rangeOf = (unit: OtherUnit): QuantityRange => farthest[kindOf(unit) as Exclude<QuantityKind, 'length'>]

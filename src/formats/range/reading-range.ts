@@ -8,6 +8,7 @@ import {
   type Unit,
   valueIn,
 } from '../../core/units/quantity-kinds.ts'
+import { aKind } from './quantity-range.ts'
 
 interface ReadingRange {
   readonly least: Steps
@@ -53,5 +54,5 @@ export function readingFault(requirement: Requirement, value: Steps): string | n
   const range = readingRange(requirement)
   if (range === null || (value >= range.least && value <= range.most)) return null
   const text = (limit: Steps): string => `${Number(valueIn(limit, range.unit).toFixed(3))} ${range.unit}`
-  return `a ${kindOf(range.unit)} of ${text(range.least)} to ${text(range.most)}`
+  return `${aKind(kindOf(range.unit))} of ${text(range.least)} to ${text(range.most)}`
 }

@@ -4,7 +4,7 @@ import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import { isLengthUnit, kindOf, type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
 import type { ParsedValue } from '../../core/units/value-text.ts'
 import { type Contradiction, repeated, reportContradictions } from '../contradiction.ts'
-import { doubtFault, readingValueFault } from '../range/quantity-range.ts'
+import { aKind, doubtFault, readingValueFault } from '../range/quantity-range.ts'
 import { writtenValue } from '../written-value.ts'
 import { answerFields, type ReadingShape, type ReadingsShape, readingsShape } from './readings-shape.ts'
 
@@ -168,4 +168,4 @@ function aboveZero(
   return read.value
 }
 
-const ofKind = (unit: Unit): string => `a ${kindOf(unit)} of more than 0`
+const ofKind = (unit: Unit): string => `${aKind(kindOf(unit))} of more than 0`

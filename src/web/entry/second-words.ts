@@ -1,11 +1,10 @@
-import { quantityText } from '../../core/hardware/dimension-text.ts'
 import { doubt, doubtAt } from '../../core/measurement/doubt.ts'
 import { type Instrument, instrumentsReading } from '../../core/measurement/instruments.ts'
 import { printValue } from '../../core/units/print-value.ts'
 import { exactValue, isLengthUnit, kindOf, stepsPer, type Unit } from '../../core/units/quantity-kinds.ts'
 import type { SecondReading } from '../../core/verdicts/second-reading.ts'
 import { inBothUnits } from '../../words/in-both-units.ts'
-import { m, say } from '../messages.ts'
+import { m, printIn, say } from '../messages.ts'
 
 /** What a second reading would settle, a sentence each; `fine` names the instruments that are fine enough. */
 export function secondWords(
@@ -15,7 +14,7 @@ export function secondWords(
 ): readonly string[] {
   const { unit, value, meets, fails, finer } = second
   const here = exactValue(value, unit)
-  const text = (value: number): string => inBothUnits(quantityText(value, unit), units)
+  const text = (value: number): string => printIn(units).quantity(value, unit)
   const range =
     meets === null
       ? m.second.noneMeets

@@ -80,6 +80,7 @@ export const crewSheetWords: SpanishWords = {
     ['station _', 'estación _'],
     ['# posts, # panels, # of rail', '# postes, # paneles, # de baranda'],
     ['# to #', '# a #'],
+    ['exactly #', 'exactamente #'],
     ['posts $', 'postes $'],
     ['splices $', 'empalmes $'],
     ['panels $', 'paneles $'],

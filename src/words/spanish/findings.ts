@@ -168,6 +168,7 @@ export const findingWords: SpanishWords = {
     ['A reading of at most # then proves it.', 'Una lectura de # como máximo lo demuestra entonces.'],
     ['A reading of at least # then proves it.', 'Una lectura de # como mínimo lo demuestra entonces.'],
     ['A reading of # to # then proves it.', 'Una lectura de # a # lo demuestra entonces.'],
+    ['A reading of # then proves it.', 'Una lectura de # lo demuestra entonces.'],
     [
       'The limits leave no room for the doubt of such a reading, so it cannot be proven that way: a reading taken directly with $ would prove it.',
       'Los límites no dejan lugar para la duda de una lectura así y por ese camino no se puede demostrar: lo demostraría una lectura tomada directamente con $.',

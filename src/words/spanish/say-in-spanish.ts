@@ -62,7 +62,7 @@ const lettersLeft = ({ left }: Said): number => left.reduce((sum, { length }) =>
 
 /** Numbers and units read the same in both languages: `12 ft 6 in`, `1V:10H`, `12+37.50`. */
 const isMeasure = (text: string): boolean =>
-  !/\p{L}/u.test(text.replaceAll(/\b(mi\/h|km\/h|in|ft|mm|m|km)\b|\b\d+V:[\d.]+H\b|\(k = 2\)/g, ''))
+  !/\p{L}/u.test(text.replaceAll(/\b(mi\/h|km\/h|in|ft|mm|m|km|lbf·ft|N·m|lbf|kN)\b|\b\d+V:[\d.]+H\b|\(k = 2\)/g, ''))
 
 function compile(english: string, spanish: string): Pattern {
   const between = english.split(sign)
