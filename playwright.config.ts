@@ -16,11 +16,19 @@ export default defineConfig({
   timeout: 180_000,
   // What is waited for comes or does not; a busy machine is no fault of the page.
   expect: { timeout: 20_000 },
-  workers: 1,
+  // Each file has a server and a folder of its own.
+  workers: 2,
   reporter: 'list',
-  use: { launchOptions: { executablePath, args }, acceptDownloads: true, trace: 'retain-on-failure' },
+  // A trace of every test takes a good part of its time; `--trace retain-on-failure` keeps those of what fails.
+  use: { launchOptions: { executablePath, args }, acceptDownloads: true },
+  // Layout, touch or a picture: `@both` screens. What is done with a phone in the hand: `@phone`. Anything else that a
+  // test claims is the same on every screen, and is tried on one.
   projects: [
-    { name: 'desktop', use: { viewport: { width: 1440, height: 900 } } },
-    { name: 'phone', use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } },
+    { name: 'desktop', grepInvert: /@phone/, use: { viewport: { width: 1440, height: 900 } } },
+    {
+      name: 'phone',
+      grep: /@phone|@both/,
+      use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+    },
   ],
 })

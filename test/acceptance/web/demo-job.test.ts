@@ -35,7 +35,9 @@ async function save(page: Page): Promise<void> {
   await expect(page.locator('.saved')).toContainText('Saved on this device')
 }
 
-test('the demo run is judged, its four faults are put right, and the record is printed', async ({ page }) => {
+test('the demo run is judged, its four faults are put right, and the record is printed', { tag: '@both' }, async ({
+  page,
+}) => {
   await page.goto(server.address)
   const row = page.getByRole('row', { name: /Alder Creek culvert/ })
   await expect(row).toContainText('not acceptable')

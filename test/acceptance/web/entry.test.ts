@@ -3,6 +3,7 @@ import { expect, type Page, test } from '@playwright/test'
 import { entryId } from '../../../src/formats/entry-id.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
+import { expectUnsent, syncNow } from './offline-device.ts'
 import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
 let folder: string
@@ -59,7 +60,9 @@ test('Enter saves and goes to the next requirement, without a mouse', async ({ p
   await expectOnServer('post-8/rail-height', { value: '31 1/8 in' })
 })
 
-test('the keypad writes where the caret stands, and the caret stays behind what it wrote', async ({ page }) => {
+test('the keypad writes where the caret stands, and the caret stays behind what it wrote', { tag: '@phone' }, async ({
+  page,
+}) => {
   await open(page, '/walk/post-8/rail-height')
   const key = (name: string) => page.locator('.keypad').getByRole('button', { name, exact: true }).click()
   await length(page).fill('3 1/8')
@@ -106,7 +109,8 @@ test('a reading whose answer is lost on the way is on the device, and on the ser
   await page.unroute('**/api/entries')
   await page.reload()
   await expect(page.locator('.past-reading').first()).toContainText('31 in')
-  await page.waitForTimeout(2000)
+  await syncNow(page)
+  await expectUnsent(page, 0)
   expect((await readingsOf('post-9/rail-height')).length).toBe(before + 1)
 })
 
@@ -224,7 +228,9 @@ test('what the sheet lets nobody set aside cannot be said not to apply, and what
   await expect(page.getByRole('link', { name: /bolted from behind/ })).toContainText('does not apply')
 })
 
-test('a place on the strip opens what is to be read there, by pointer and by key', async ({ page }) => {
+test('a place on the strip opens what is to be read there, by pointer and by key', { tag: '@both' }, async ({
+  page,
+}) => {
   await open(page)
   await page.locator('g[data-place="post-3"]').first().click()
   await expect(must(page)).toHaveText(/rail stands/)
@@ -235,7 +241,9 @@ test('a place on the strip opens what is to be read there, by pointer and by key
   await expect(page.locator('.entry-place')).toContainText(/post 20|second end/)
 })
 
-test('the strip shows the first post before anything is opened, however small the screen', async ({ page }) => {
+test('the strip shows the first post before anything is opened, however small the screen', { tag: '@both' }, async ({
+  page,
+}) => {
   await open(page, '/walk')
   await expect(page.locator('.walk-list')).toHaveAttribute('aria-busy', 'false')
   const [frame, post] = [page.locator('.strip-frame'), page.locator('.strip-frame [data-place="post-1"]').first()]
@@ -256,7 +264,7 @@ async function expectNarrow(page: Page): Promise<void> {
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360)
 }
 
-test('nothing is wider than a screen of 360 pixels', async ({ page }) => {
+test('nothing is wider than a screen of 360 pixels', { tag: '@phone' }, async ({ page }) => {
   await page.setViewportSize({ width: 360, height: 740 })
   for (const path of ['', '/findings', '/not-proven', '/layout', '/record', '/walk/post-1/stub-height']) {
     await open(page, path)

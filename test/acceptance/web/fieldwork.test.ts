@@ -53,7 +53,9 @@ const photosOf = (page: Page) => page.getByRole('region', { name: 'Photos' })
 const hand = (page: Page, files: string | { name: string; mimeType: string; buffer: Buffer }) =>
   page.locator('.photos input[type=file][multiple]').setInputFiles(files)
 
-test('one answer makes a reading for each of several posts, and all are undone together', async ({ page }) => {
+test('one answer makes a reading for each of several posts, and all are undone together', { tag: '@phone' }, async ({
+  page,
+}) => {
   const run = await addRun(page, 'Same for several')
   await open(page, '/walk/post-8/rail-height', run)
   await page.getByLabel('Read by').fill('R. Quist')
@@ -78,7 +80,9 @@ test('one answer makes a reading for each of several posts, and all are undone t
   await expect(past(page)).toHaveCount(0)
 })
 
-test('the last answer is repeated by one press, and undone from the history long after', async ({ page }) => {
+test('the last answer is repeated by one press, and undone from the history long after', { tag: '@phone' }, async ({
+  page,
+}) => {
   const run = await addRun(page, 'Again')
   await open(page, '/walk/post-8/rail-bolt', run)
   await page.getByLabel('Read by').fill('R. Quist')
@@ -96,7 +100,7 @@ test('the last answer is repeated by one press, and undone from the history long
   await expect(page.locator('.live')).toContainText('unread')
 })
 
-test('the visit is asked once', async ({ page }) => {
+test('the visit is asked once', { tag: '@phone' }, async ({ page }) => {
   await open(page, '/walk/post-8/rail-height')
   await page.getByLabel('Read by').fill('R. Quist')
   await page.getByLabel('Instrument').selectOption('tape')
@@ -106,7 +110,7 @@ test('the visit is asked once', async ({ page }) => {
   await expect(page.getByLabel('Read by')).toBeHidden()
 })
 
-test('too close says what a second reading would settle', async ({ page }) => {
+test('too close says what a second reading would settle', { tag: '@phone' }, async ({ page }) => {
   // Tape and level: u = sqrt(3² + 3.175²/12) = 3.137 mm, guard band 2u = 0.247 in: 30 + 0.247 is 30 1/4 to the next
   // sixteenth, 30 - 0.247 is 29 3/4 to the one below; 1/8 in inside needs u of 1/16 in at most.
   await open(page, '/walk/post-8/rail-height')
@@ -117,7 +121,7 @@ test('too close says what a second reading would settle', async ({ page }) => {
   await expect(page.locator('.second')).toContainText('at most 0.062 in: steel tape')
 })
 
-test('next and previous by key, and by swipe where there is touch', async ({ page, hasTouch }) => {
+test('next and previous by key, and by swipe where there is touch', { tag: '@both' }, async ({ page, hasTouch }) => {
   await open(page, '/walk/post-8/rail-height')
   const must = page.locator('#must')
   await expect(must).toContainText('rail stands')
@@ -143,7 +147,9 @@ test('next and previous by key, and by swipe where there is touch', async ({ pag
   await expect(must).toContainText('rail stands')
 })
 
-test('photos are turned upright, keep the time of their camera, and are drawn on in a copy', async ({ page }) => {
+test('photos are turned upright, keep the time of their camera, and are drawn on in a copy', { tag: '@phone' }, async ({
+  page,
+}) => {
   const run = await addRun(page, 'Photos')
   await open(page, '/walk/post-8/rail-height', run)
   await page.getByLabel('Read by').fill('R. Quist')
@@ -183,7 +189,7 @@ test('photos are turned upright, keep the time of their camera, and are drawn on
   await expect(pictures).toHaveCount(2)
 })
 
-test('a photo is shrunk to the size stated, unless its original is kept', async ({ page }) => {
+test('a photo is shrunk to the size stated, unless its original is kept', { tag: '@phone' }, async ({ page }) => {
   const run = await addRun(page, 'Large photo')
   await open(page, '/walk/post-8/rail-height', run)
   const large = await page.evaluate(async () => {
@@ -212,7 +218,7 @@ test('a photo is shrunk to the size stated, unless its original is kept', async 
   expect(await widthOf(1)).toBe(3200)
 })
 
-test('a photo that the browser cannot read is refused by its name', async ({ page }) => {
+test('a photo that the browser cannot read is refused by its name', { tag: '@phone' }, async ({ page }) => {
   await open(page, '/walk/post-8/rail-height')
   // The first box of a HEIC file: its length, `ftyp`, and the brand (ISO/IEC 23008-12).
   const heic = Buffer.concat([Buffer.from([0, 0, 0, 24]), Buffer.from('ftypheic\0\0\0\0mif1heic')])
@@ -222,10 +228,9 @@ test('a photo that the browser cannot read is refused by its name', async ({ pag
   await expect(photosOf(page).getByRole('alert')).toContainText('note.jpg is not a picture')
 })
 
-test('where a photo was taken is kept only when the user allows it, with the accuracy that the device claims', async ({
-  page,
-  context,
-}) => {
+test('where a photo was taken is kept only when the user allows it, with the accuracy that the device claims', {
+  tag: '@phone',
+}, async ({ page, context }) => {
   await context.grantPermissions(['geolocation'])
   await context.setGeolocation({ latitude: 43.12399, longitude: -89.54399, accuracy: 11.2 })
   const run = await addRun(page, 'Position')
@@ -250,7 +255,9 @@ test('where a photo was taken is kept only when the user allows it, with the acc
     .toEqual([120, 240])
 })
 
-test('a finding closes by a reading that names it, with old and new side by side', async ({ page }) => {
+test('a finding closes by a reading that names it, with old and new side by side', { tag: '@both' }, async ({
+  page,
+}) => {
   await open(page, '/findings')
   await expect(page.locator('.finding')).toHaveCount(4)
   await page.getByRole('link', { name: 'The bearing plate stands with its 5-in side up' }).click()
@@ -281,7 +288,9 @@ async function drawSignature(page: Page): Promise<void> {
   await expect(page.getByRole('img', { name: 'Field for the signature, signed' })).toBeVisible()
 }
 
-test('a signature names the record by its hash, and stays when something is read later', async ({ page }) => {
+test('a signature names the record by its hash, and stays when something is read later', { tag: '@both' }, async ({
+  page,
+}) => {
   await open(page, '/sign-off')
   await page.getByLabel('Name', { exact: true }).fill('J. Okafor')
   await page.getByRole('button', { name: 'Sign this record' }).click()
@@ -322,7 +331,7 @@ test('a signature names the record by its hash, and stays when something is read
   await expect(versions.last()).toContainText(hash)
 })
 
-test('hold points without a photo block the signature, not the work', async ({ page }) => {
+test('hold points without a photo block the signature, not the work', { tag: '@phone' }, async ({ page }) => {
   const run = await addRun(page, 'Holds')
   await open(page, '/sign-off', run)
   const blocked = page.locator('.trouble', { hasText: /(have|has) no photo/ })
@@ -345,7 +354,9 @@ test('hold points without a photo block the signature, not the work', async ({ p
   await expect(page.locator('.title-verdict')).toHaveText('not yet known')
 })
 
-test('the day’s log asks for open ends, warns of marks and dates, and makes the daily report', async ({ page }) => {
+test('the day’s log asks for open ends, warns of marks and dates, and makes the daily report', {
+  tag: '@both',
+}, async ({ page }) => {
   const run = await addRun(page, 'Day')
   await open(page, '/day', run)
   await page.getByLabel('Day', { exact: true }).fill('2026-05-12')
@@ -405,7 +416,7 @@ test('the day’s log asks for open ends, warns of marks and dates, and makes th
   await expect(page.locator('.strip')).toBeHidden()
 })
 
-test('the page is in Spanish, and lit for sun or night, when that is chosen', async ({ page }) => {
+test('the page is in Spanish, and lit for sun or night, when that is chosen', { tag: '@phone' }, async ({ page }) => {
   await open(page)
   await page.getByLabel('Language').selectOption('es')
   await expect(page.locator('html')).toHaveAttribute('lang', 'es')
@@ -424,7 +435,7 @@ test('the page is in Spanish, and lit for sun or night, when that is chosen', as
   await expectAccessible(page)
 })
 
-test('what is pressed on the walk is 48 pixels and more', async ({ page }) => {
+test('what is pressed on the walk is 48 pixels and more', { tag: '@both' }, async ({ page }) => {
   for (const path of ['/walk/post-8/rail-height', '/walk/post-8/rail-bolt', '']) {
     await open(page, path)
     await page.locator('.sheet').waitFor()

@@ -65,7 +65,9 @@ const pickPhotos = (page: Page) => page.locator('.photos input[type=file][multip
 
 const newest = (page: Page) => page.locator('.past-reading').first()
 
-test('a run is read without a network after the first load, survives a reload, and is sent later', async ({ page }) => {
+test('a run is read without a network after the first load, survives a reload, and is sent later', {
+  tag: '@phone',
+}, async ({ page }) => {
   await openPage(page, server.address)
   await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
   await server.stop()
@@ -102,7 +104,7 @@ test('a run is read without a network after the first load, survives a reload, a
   ])
 })
 
-test('the record waits for the server, and says so', async ({ page }) => {
+test('the record waits for the server, and says so', { tag: '@phone' }, async ({ page }) => {
   await openPage(page, server.address)
   await server.stop()
   await page.goto(`${server.address}/runs/${run}/record`)
@@ -110,7 +112,7 @@ test('the record waits for the server, and says so', async ({ page }) => {
   await expect(page.getByRole('alert')).toContainText('can be made later')
 })
 
-test('a first visit without an answer of the server is no empty list', async ({ page }) => {
+test('a first visit without an answer of the server is no empty list', { tag: '@phone' }, async ({ page }) => {
   await page.route('**/api/entries*', (route) => route.abort())
   await page.goto(server.address)
   await expect(page.getByRole('alert').first()).toContainText('has not fetched anything yet')
@@ -120,7 +122,9 @@ test('a first visit without an answer of the server is no empty list', async ({ 
   await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
 })
 
-test('nothing that was acknowledged is gone after the browser is killed in the middle of readings', async () => {
+test('nothing that was acknowledged is gone after the browser is killed in the middle of readings', {
+  tag: '@phone',
+}, async () => {
   const profile = await temporaryFolder()
   let { browser, child } = await startBrowser(profile)
   let page = await browser.contexts()[0]!.newPage()
@@ -154,9 +158,9 @@ test('nothing that was acknowledged is gone after the browser is killed in the m
   server = await startServer(folder, port())
 })
 
-test('a device that is full says so, keeps what was typed and all that was saved, and goes on when there is room', async ({
-  page,
-}) => {
+test('a device that is full says so, keeps what was typed and all that was saved, and goes on when there is room', {
+  tag: '@phone',
+}, async ({ page }) => {
   await openPage(page, server.address)
   await openReading(page, server.address, run, 'post-8/rail-height')
   await readLength(page, 'R. Quist', '31')
@@ -178,10 +182,9 @@ test('a device that is full says so, keeps what was typed and all that was saved
   await expect(page.locator('.saved')).toContainText('31 1/8 in')
 })
 
-test('a photo taken without a network is sent later, in pieces, from where a broken connection left it', async ({
-  page,
-  browser,
-}) => {
+test('a photo taken without a network is sent later, in pieces, from where a broken connection left it', {
+  tag: '@phone',
+}, async ({ page, browser }) => {
   await openPage(page, server.address)
   await server.stop()
   await openReading(page, server.address, run, 'post-8/rail-height')
@@ -231,7 +234,9 @@ test('a photo taken without a network is sent later, in pieces, from where a bro
   await second.close()
 })
 
-test('a device lets go of pictures of days before that the server has, when that is pressed', async ({ page }) => {
+test('a device lets go of pictures of days before that the server has, when that is pressed', {
+  tag: '@phone',
+}, async ({ page }) => {
   await openPage(page, server.address)
   await openReading(page, server.address, run, 'post-8/rail-height')
   await sayWho(page, 'R. Quist')
@@ -275,7 +280,10 @@ test('a device lets go of pictures of days before that the server has, when that
   await expect.poll(widths).toEqual([300, 400])
 })
 
-test('two tabs write at once: both have everything, and the server has it once', async ({ page, context }) => {
+test('two tabs write at once: both have everything, and the server has it once', { tag: '@phone' }, async ({
+  page,
+  context,
+}) => {
   await openPage(page, server.address)
   await context.setOffline(true)
   const other = await context.newPage()
@@ -302,9 +310,9 @@ test('two tabs write at once: both have everything, and the server has it once',
   expect((await onServer('R. Quist')).map(({ of }) => of).sort()).toEqual(['post-8/rail-height', 'post-9/rail-height'])
 })
 
-test('two devices record and correct the same without a network: both come to the same, and lose nothing', async ({
-  browser,
-}) => {
+test('two devices record and correct the same without a network: both come to the same, and lose nothing', {
+  tag: '@phone',
+}, async ({ browser }) => {
   const contexts = [await browser.newContext(), await browser.newContext()]
   const pages = await Promise.all(contexts.map((context) => context.newPage()))
   const [one, other] = pages as [Page, Page]
@@ -338,7 +346,10 @@ test('two devices record and correct the same without a network: both come to th
   await Promise.all(contexts.map((context) => context.close()))
 })
 
-test('everything on a device goes to another one as a file, without a server', async ({ page, browser }) => {
+test('everything on a device goes to another one as a file, without a server', { tag: '@phone' }, async ({
+  page,
+  browser,
+}) => {
   await openPage(page, server.address)
   const second = await browser.newContext()
   const other = await second.newPage()
@@ -391,10 +402,9 @@ test('everything on a device goes to another one as a file, without a server', a
   await second.close()
 })
 
-test('a new version waits for what is entered, in this tab and in others, and then takes over in all', async ({
-  page,
-  context,
-}) => {
+test('a new version waits for what is entered, in this tab and in others, and then takes over in all', {
+  tag: '@phone',
+}, async ({ page, context }) => {
   const builds = await startWithBuilds(server.address)
   await openPage(page, builds.address)
   const other = await context.newPage()

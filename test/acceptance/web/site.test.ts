@@ -58,7 +58,7 @@ async function expectSound(page: Page): Promise<void> {
  * The handbook's constructed case P1, arithmetic by hand: parallel barrier, L_A 30 ft, L_2 10 ft, L_R 250 ft (60 mi/h,
  * 5,000 to 10,000 vehicles a day), X = (30 - 10) / (30 / 250) = 166.67 ft.
  */
-test('numbers changed by hand change the need: the constructed case P1', async ({ page }) => {
+test('numbers changed by hand change the need: the constructed case P1', { tag: '@both' }, async ({ page }) => {
   await page.getByLabel('Far side, from the edge').fill('30')
   await page.getByLabel('Barrier offset').fill('10')
   await page.getByLabel('The barrier is flared').uncheck()
@@ -83,7 +83,7 @@ test('numbers changed by hand change the need: the constructed case P1', async (
  * L_R 250 ft: L_A 26 ft gives 18.6667 / 0.170667 = 109.38 ft, 31 ft gives 23.6667 / 0.190667 = 124.13 ft.
  */
 for (const shown of ['The whole need', 'Around the hazards'] as const)
-  test(`a corner that is dragged takes field, need and plan along: ${shown}`, async ({ page }) => {
+  test(`a corner that is dragged takes field, need and plan along: ${shown}`, { tag: '@both' }, async ({ page }) => {
     await expect(sum(page, 'approach')).toHaveText('109.38 ft')
     await show(page, shown)
     const [near, far] = (await middlesOf(page, 'hazard-1-near-from', 'hazard-1-far-from')) as [Point, Point]
@@ -115,11 +115,10 @@ for (const holds of ['holds what is seen in place', 'holds nothing in place'])
     [800, false],
     [1000, false],
   ] as const)
-    test(`the offset of the barrier is dragged and the picture stays where it is: ${width} px, a browser that ${holds}`, async ({
-      page,
-      isMobile,
-    }) => {
-      test.skip(isMobile !== isTouched, 'a finger drags on a touch screen, a mouse on another')
+    test(`the offset of the barrier is dragged and the picture stays where it is: ${width} px, a browser that ${holds}`, {
+      // A finger drags on a touch screen, a mouse on another.
+      tag: isTouched ? ['@phone'] : [],
+    }, async ({ page }) => {
       await page.setViewportSize({ width, height: 844 })
       if (holds === 'holds nothing in place')
         await page.evaluate(() => document.documentElement.style.setProperty('overflow-anchor', 'none'))
