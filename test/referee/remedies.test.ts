@@ -154,16 +154,16 @@ describe('every remedy, carried out on the ground as it is written', () => {
     let unseen = 0
     for (const seed of seeds) {
       const one = faultyCase(seed)
-      const planted = wordsOf(one)
+      const planted = () => wordsOf(faultyCase(seed))
       const judged = judgeMeasured(one)
       // Two faults of one place may come to less than one.
       if (judged.verdicts.every(({ verdict }) => verdict !== 'fails')) continue
       faulty++
       const against = contradictions(judged.findings)
-      if (against.length > 0) left.push(`${planted}\n  ${against.join('\n  ')}`)
+      if (against.length > 0) left.push(`${planted()}\n  ${against.join('\n  ')}`)
       for (const { steps } of judged.findings) for (const { kind } of steps) kinds.set(kind, (kinds.get(kind) ?? 0) + 1)
       if (judged.findings.some(({ steps }) => steps.some(({ kind }) => kind === 'lay out again'))) {
-        left.push(planted)
+        left.push(planted())
         continue
       }
       for (const finding of judged.findings) mend(one, finding)
@@ -175,7 +175,7 @@ describe('every remedy, carried out on the ground as it is written', () => {
       }
       const after = judge(one)
       if (isUnseen(judged, after)) unseen++
-      else if (after.acceptance.kind !== 'acceptable') left.push(`${planted}\n  --- after:\n  ${wordsOf(one)}`)
+      else if (after.acceptance.kind !== 'acceptable') left.push(`${planted()}\n  --- after:\n  ${wordsOf(one)}`)
     }
     expect(left.slice(0, 6).join('\n\n')).toBe('')
     expect(faulty).toBeGreaterThan(1950)

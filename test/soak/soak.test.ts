@@ -1,5 +1,6 @@
 // The first inputs of `npm run soak`, which goes on for minutes.
 import { describe, expect, test } from 'vitest'
+import { isFull } from '../full.ts'
 import { inputOf } from './input-of.ts'
 import { subjects } from './subjects.ts'
 
@@ -7,13 +8,13 @@ const times: Readonly<Record<string, number>> = { site: 60, run: 60, readings: 4
 
 describe.each(subjects)('a mutated $name', (subject) => {
   test('is refused in words or goes through, with finite results and without a trace', {
-    timeout: 60_000,
+    timeout: isFull ? 600_000 : 60_000,
   }, async () => {
     const outcomes = new Set<string>()
     for (const seed of subject.seeds) outcomes.add(await subject.exercise(seed))
     // What it is made from is sound, or the test would try nothing.
     expect(outcomes).toContain('through')
-    for (let n = 0; n < (times[subject.name] ?? 300); n++) {
+    for (let n = 0; n < (isFull ? 10 : 1) * (times[subject.name] ?? 300); n++) {
       const before = performance.now()
       const outcome = await Promise.resolve(subject.exercise(inputOf(subject, 20261127, n))).catch((cause: unknown) => {
         throw new Error(`input ${n} of ${subject.name} ends with a trace`, { cause })
