@@ -159,7 +159,7 @@ test('a computed value is read by what it is computed from, an offset with its s
   await expect(page.getByRole('radio', { name: 'Away from traffic' })).toBeFocused()
   await page.getByText('Toward traffic', { exact: true }).click()
   await expect(page.locator('.live')).toContainText('fails')
-  await expect(page.locator('#length-echo')).toContainText('toward traffic')
+  await expect(page.locator('#value-echo')).toContainText('toward traffic')
   await page.getByText('Away from traffic', { exact: true }).click()
   await expect(page.locator('.live')).toContainText('meets')
   await length(page).fill('2 ft')
