@@ -1,11 +1,10 @@
 import { checkFit } from '../core/fit/check-fit.ts'
-import type { FitCheck } from '../core/fit/fit.ts'
+import type { FitCheck } from '../core/fit/fit-check.ts'
 import type { Layout } from '../core/layout/layout.ts'
 import type { Rule } from '../core/need/crossing.ts'
 import type { DirectionNeed } from '../core/need/direction-need.ts'
 import { findNeed, type Need } from '../core/need/need.ts'
-import type { Note } from '../core/need/note.ts'
-import { noteWith, printNote } from '../core/need/print-note.ts'
+import type { NoteSaying } from '../core/need/need-saying.ts'
 import type { NeedRefusal } from '../core/need/refusal.ts'
 import type { TableValue } from '../core/need/tables/table.ts'
 import { ok, type Result } from '../core/result.ts'
@@ -47,7 +46,7 @@ export interface DirectionReport {
   }
   /** Straight in plan: leaves the edge, meets the end of need, reaches the outer limit of the hazard. */
   readonly path: readonly { readonly station: number; readonly lateral: number }[]
-  readonly notes: readonly (Note & { readonly text: string })[]
+  readonly notes: readonly NoteSaying[]
   /** Continuous station of the end of need. */
   readonly station: number
   readonly clearZone: number
@@ -114,10 +113,7 @@ function reportOf(need: DirectionNeed, units: UnitSystem): DirectionReport {
       lateralExtent: need.governs.lateralExtent === null ? null : long(need.governs.lateralExtent),
     },
     path: need.path.map(({ station, lateral }) => ({ station: long(station), lateral: long(lateral) })),
-    notes: need.notes.map((note) => {
-      const here = noteWith(note, long)
-      return Object.assign(here, { text: printNote(here, units) })
-    }),
+    notes: need.notes.map((note) => ({ kind: 'note on need', note, units, direction: null })),
     station: long(need.station),
     clearZone: long(need.clearZone),
     sources: need.sources,
@@ -125,7 +121,7 @@ function reportOf(need: DirectionNeed, units: UnitSystem): DirectionReport {
 }
 
 /** Metres in the site's unit, rounded to a billionth so that 38.1 m is 125 ft and not 125.00000000000001. */
-const inUnit = (length: number, units: UnitSystem): number =>
+export const inUnit = (length: number, units: UnitSystem): number =>
   Math.round((units === 'us' ? length / 0.3048 : length) * 1e9) / 1e9 + 0
 
 /** A refusal as a problem of the site file: the field to change, what it would have to be, what it is. */

@@ -1,8 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { checkFit } from '../core/fit/check-fit.ts'
-import type { FitCheck } from '../core/fit/fit.ts'
+import type { FitCheck } from '../core/fit/fit-check.ts'
+import type { FitTopic } from '../core/fit/fit-saying.ts'
 import { findNeed } from '../core/need/need.ts'
+import { exactLength } from '../core/units/exact-length.ts'
 import { readSiteValue } from '../formats/site/read-site.ts'
 import { fitFacts } from './fit-facts.ts'
 
@@ -41,8 +43,8 @@ function checksOf({ units }: Units, { offset = 2, near = 30, hardware }: Parts):
   return checkFit(fitFacts(read.value, need.value, null))
 }
 
-const verdictOf = (checks: readonly FitCheck[], what: RegExp): string | undefined =>
-  checks.find((check) => what.test(check.what))?.verdict
+const verdictOf = (checks: readonly FitCheck[], kind: FitTopic['kind'], extent?: string): string | undefined =>
+  checks.find(({ what }) => what.kind === kind && (what.kind !== 'clear area' || what.extent === extent))?.verdict
 
 /** Round offsets of the rail, in hundredths of a foot or whole millimetres. */
 const offsets = ({ step, foot }: Units) =>
@@ -58,7 +60,7 @@ describe.each(systems)('judged in exact lengths, in $units units', (system) => {
   it('a wall on the limit meets, and one step nearer fails, wherever the rail stands', () => {
     fc.assert(
       fc.property(offsets(system), (offset) => {
-        const check = (near: number) => verdictOf(checksOf(system, { offset, near, hardware: {} }), /room behind/)
+        const check = (near: number) => verdictOf(checksOf(system, { offset, near, hardware: {} }), 'room behind rail')
         expect(check(plus(offset, room))).toBe('meets')
         expect(check(plus(offset, room - step))).toBe('fails')
         expect(check(plus(offset, room + step))).toBe('meets')
@@ -68,19 +70,20 @@ describe.each(systems)('judged in exact lengths, in $units units', (system) => {
   })
 
   it.each([
-    ['behindPostOne', /level ground/, 5],
-    ['recoveryLength', /clear area.*length/, 75],
-    ['recoveryWidth', /clear area.*width/, 20],
-  ] as const)('%s on its limit meets, one step less fails', (field, what, feet) => {
+    ['behindPostOne', 'level ground behind post 1', undefined, 5],
+    ['recoveryLength', 'clear area', 'length', 75],
+    ['recoveryWidth', 'clear area', 'width', 20],
+  ] as const)('%s on its limit meets, one step less fails', (field, kind, extent, feet) => {
     const limit = Number((feet * foot).toFixed(4))
-    const check = (value: number) => verdictOf(checksOf(system, { hardware: { ground: { [field]: value } } }), what)
+    const check = (value: number) =>
+      verdictOf(checksOf(system, { hardware: { ground: { [field]: value } } }), kind, extent)
     expect(check(limit)).toBe('meets')
     expect(check(plus(limit, -step))).toBe('fails')
   })
 
   it('posts on the least distance to a slope break meet, one step nearer fails', () => {
     const check = (slopeBehind: number, breakBehindPost: number) =>
-      verdictOf(checksOf(system, { hardware: { ground: { slopeBehind, breakBehindPost } } }), /slope break/)
+      verdictOf(checksOf(system, { hardware: { ground: { slopeBehind, breakBehindPost } } }), 'ground to slope break')
     expect(check(2, foot)).toBe('meets')
     expect(check(2, plus(foot, -step))).toBe('fails')
     expect(check(1, 2 * foot)).toBe('meets')
@@ -89,7 +92,10 @@ describe.each(systems)('judged in exact lengths, in $units units', (system) => {
 
   it('a standing rail one inch higher or lower meets, one step more fails', () => {
     const check = (railHeight: number) =>
-      verdictOf(checksOf(system, { hardware: { adjoining: { railHeight, splice: 'midspan' } } }), /adjoining/)
+      verdictOf(
+        checksOf(system, { hardware: { adjoining: { railHeight, splice: 'midspan' } } }),
+        'against adjoining run',
+      )
     for (const [limit, away] of [
       [30 * inch, -small],
       [32 * inch, small],
@@ -102,6 +108,6 @@ describe.each(systems)('judged in exact lengths, in $units units', (system) => {
 
 it('a wall 14 ft off and a rail at 9 ft leave 5 ft', () => {
   const [us] = systems
-  const room = checksOf(us, { offset: 9, near: 14, hardware: {} }).find(({ what }) => what.startsWith('room'))
-  expect(room).toMatchObject({ verdict: 'meets', value: '5 ft 0 in' })
+  const room = checksOf(us, { offset: 9, near: 14, hardware: {} }).find(({ what }) => what.kind === 'room behind rail')
+  expect(room).toMatchObject({ verdict: 'meets', value: { kind: 'length there is', length: exactLength(5, 'ft') } })
 })

@@ -5,7 +5,6 @@ import { describeReason } from '../core/verdicts/describe-reason.ts'
 import { describeAcceptance, setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Verdict } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
-import type { DirectionReport, NeedReport } from './compute-need.ts'
 import { explainLayout } from './explain-layout.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { LaidOut } from './lay-out-run.ts'
@@ -128,28 +127,3 @@ function verdictOutput({ requirement, place, verdict, because, readings, sheet, 
     sheetVersion,
   }
 }
-
-/** What `lapwise need --json` prints. */
-export const needOutput = (report: NeedReport, print: Print) => ({
-  ...report,
-  approach: directionOutput(report.approach, print),
-  departure: report.departure === null ? null : directionOutput(report.departure, print),
-  checks: report.checks.map((check) => ({
-    ...check,
-    what: print.say(check.what),
-    limit: print.say(check.limit),
-    value: print.say(check.value),
-    source: print.say(check.source),
-    smallestChange: check.smallestChange === null ? null : print.say(check.smallestChange),
-  })),
-})
-
-const directionOutput = (need: DirectionReport, print: Print) => ({
-  ...need,
-  notes: need.notes.map((note) => ({ ...note, text: print.say(note.text) })),
-  sources: need.sources.map((one) => ({
-    ...one,
-    source: print.say(one.source),
-    ...(one.remark === undefined ? {} : { remark: print.say(one.remark) }),
-  })),
-})

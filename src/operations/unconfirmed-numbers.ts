@@ -4,9 +4,10 @@ import { type Instrument, instruments } from '../core/measurement/instruments.ts
 import { designTables } from '../core/need/tables/design-tables.ts'
 import type { TableSource } from '../core/need/tables/table.ts'
 import { shippedSheets } from '../sheets/shipped-sheets.ts'
+import type { Print } from '../words/print.ts'
 
 /** The page that lists every number of the shipped data marked `from memory`, with where it is replaced. */
-export function unconfirmedNumbers(): string {
+export function unconfirmedNumbers(print: Print): string {
   return [
     '# Numbers from memory',
     '',
@@ -30,7 +31,7 @@ export function unconfirmedNumbers(): string {
     '',
     'Whole tables, but for the cells that a published use confirms (named beside them in the result).',
     '',
-    ...tableSources().map((source) => `- ${source}`),
+    ...tableSources(print).map((source) => `- ${source}`),
     '',
     '## In code',
     '',
@@ -65,13 +66,13 @@ function textOf(own: Record<string, unknown>): string {
   return plain.map(([key, one]) => `${key} ${one}`).join(', ')
 }
 
-function tableSources(): string[] {
+function tableSources(print: Print): string[] {
   const found = new Set<string>()
   for (const edition of ['rdg-2011', 'rdg-2006'] as const) {
     for (const units of ['us', 'metric'] as const) {
       for (const table of Object.values(designTables(edition, units)) as readonly TableSource[]) {
         if (table.confirmation === 'from memory')
-          found.add(table.remark === undefined ? table.source : `${table.source}: ${table.remark}`)
+          found.add(table.remark === undefined ? table.source : `${table.source}: ${print.say(table.remark)}`)
       }
     }
   }

@@ -1,10 +1,13 @@
 import { common } from './en/common.ts'
+import { fit } from './en/fit.ts'
+import { hardware } from './en/hardware.ts'
+import { need } from './en/need.ts'
 import type { Print } from './print.ts'
 import { printIn, type Words } from './print-in.ts'
 
 const words: Words = {
   language: 'en',
-  printers: { ...common },
+  printers: { ...common, ...fit, ...hardware, ...need },
   joints: { and: 'and', or: 'or' },
   prose: (text) => ({ text, left: [text] }),
 }

@@ -40,5 +40,6 @@ function lengths(units: Print['units'], inUnits: typeof inBothUnits): Lengths {
     length: (value, unit) => shown(lengthText(value, unit)),
     quantity: (value, unit) => shown(quantityText(value, unit)),
     feetInches: (inches) => shown(feetInchesText(inches)),
+    written: shown,
   }
 }

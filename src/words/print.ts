@@ -29,6 +29,8 @@ export interface Lengths {
   readonly quantity: (value: number, unit: Unit) => string
   /** `9 ft 4 1/2 in`, along the rail. */
   readonly feetInches: (inches: number) => string
+  /** A length as a sentence writes it, with a hyphen before a noun: `25 ft`, `6-ft`. */
+  readonly written: (text: string) => string
 }
 
 /** One printer for each kind of a part's sayings. */
@@ -37,7 +39,7 @@ export type Printers<S extends { readonly kind: string }> = {
 }
 
 /** For a drawing that is said once more as a whole: its typed words are said, and its prose is left for then. */
-export const leavingProse = (print: Print): Print => ({
-  ...print,
-  say: (said) => (typeof said === 'string' ? said : print.say(said)),
-})
+export function leavingProse(print: Print): Print {
+  const say: Print['say'] = (said) => (typeof said === 'string' ? said : print.say(said))
+  return { ...print, say, place: ({ name }) => say(name) }
+}

@@ -1,11 +1,14 @@
 import { common } from './es/common.ts'
+import { fit } from './es/fit.ts'
+import { hardware } from './es/hardware.ts'
+import { need } from './es/need.ts'
 import type { Print } from './print.ts'
 import { printIn, type Words } from './print-in.ts'
 import { sayWithRest } from './spanish/say-in-spanish.ts'
 
 const words: Words = {
   language: 'es',
-  printers: { ...common },
+  printers: { ...common, ...fit, ...hardware, ...need },
   joints: { and: 'y', or: 'o' },
   prose: sayWithRest,
 }

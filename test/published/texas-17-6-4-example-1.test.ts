@@ -26,7 +26,7 @@ test('125 ft upstream, nothing downstream', () => {
   const { approach, departure } = need.value
   expect(approach.lengthOfNeed).toBe(125)
   expect(departure?.lengthOfNeed).toBe(0)
-  expect(departure?.notes).toContainEqual(
-    expect.objectContaining({ kind: 'hazard-outside-clear-zone', near: 17, clearZone: 16 }),
-  )
+  // 17 ft from the edge of opposing traffic, beyond its clear zone of 16 ft
+  const outside = departure?.notes.map(({ note }) => note).find(({ kind }) => kind === 'hazard-outside-clear-zone')
+  expect(outside).toMatchObject({ near: expect.closeTo(17 * 0.3048, 9), clearZone: expect.closeTo(16 * 0.3048, 9) })
 })

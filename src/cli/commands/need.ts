@@ -1,6 +1,6 @@
 import { readSite } from '../../formats/site/read-site.ts'
 import { computeNeed, type DirectionReport, type NeedReport, needProblem } from '../../operations/compute-need.ts'
-import { needOutput } from '../../operations/outputs.ts'
+import { needOutput } from '../../operations/need-output.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
 import { print, printJson, readText, say, shownName, soundValue, warn, words, writeWhole } from '../io.ts'
 
@@ -58,7 +58,7 @@ function printDirection(name: string, need: DirectionReport, unit: string): void
   print(
     `${name}: length of need ${lengthOfNeed.toFixed(1)} ${unit}, ending ${lateralAtEnd.toFixed(1)} ${unit} from the edge; runout length ${runoutLength} ${unit}; ${governs.hazard === null ? 'nothing to shield' : `${governs.hazard} governs (${governs.rule})`}`,
   )
-  for (const { text } of notes) print(`  ${words.say(text)}`)
+  for (const note of notes) print(`  ${words.say(note)}`)
   for (const { what, value, source, confirmation } of sources)
     if (confirmation === 'from memory') print(`  ${what} ${value}: ${words.say(source)}; from memory, unconfirmed`)
 }

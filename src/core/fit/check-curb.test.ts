@@ -13,7 +13,7 @@ const sloping = (height: number, toRail: number, faceSlope: number | null = null
 })
 const vertical = (height: number, toRail: number): Curb => ({ ...sloping(height, toRail), face: 'vertical' })
 const at = (value: number, unit: 'mi/h' | 'km/h' = 'mi/h'): FitFacts['speed'] => ({ value, unit })
-const rail = /^curb before the rail$/
+const rail = (changes: Partial<FitFacts>) => check('curb before rail', changes, { by: 'guide' })
 
 /** Roadside Design Guide 2011, 5.6.2.1.1, as quoted in public answer 1074. */
 describe('a curb before the rail', () => {
@@ -41,15 +41,15 @@ describe('a curb before the rail', () => {
     [at(60.01), sloping(4, 0, 2.99), 'fails'],
     [at(60.01), sloping(4.01, 0), 'fails'],
   ] as const)('%o, %o: %s', (speed, curb, verdict) => {
-    expect(check(rail, { speed, curb }).verdict).toBe(verdict)
+    expect(rail({ speed, curb }).verdict).toBe(verdict)
   })
 
   it.each([25, 40, 44.5, 45, 50, 55, 60, 65])('that is vertical never meets, at %d mi/h', (value) => {
     for (const height of [2, 4, 6])
       for (const toRail of [0, 6, 96, 156, 400]) {
-        const found = check(rail, { speed: at(value), curb: vertical(height, toRail) })
+        const found = rail({ speed: at(value), curb: vertical(height, toRail) })
         expect(found.verdict).toBe('fails')
-        expect(found.smallestChange).toContain('a sloping face')
+        expect(found.smallestChange).toMatchObject({ kind: 'change curb', face: {} })
       }
   })
 
@@ -62,37 +62,40 @@ describe('a curb before the rail', () => {
     [96.56064, sloping(4, 0), 'meets'],
     [96.5607, sloping(4, 0), 'unread'],
   ] as const)('in metric the same: %d km/h, %o: %s', (value, curb, verdict) => {
-    expect(check(rail, { speed: at(value, 'km/h'), curb }).verdict).toBe(verdict)
+    expect(rail({ speed: at(value, 'km/h'), curb }).verdict).toBe(verdict)
     const metric = { ...curb, height: millimetres(curb.height / 1e6), toRail: millimetres(curb.toRail / 1e6) }
-    expect(check(rail, { speed: at(value, 'km/h'), curb: metric }).verdict).toBe(verdict)
+    expect(rail({ speed: at(value, 'km/h'), curb: metric }).verdict).toBe(verdict)
   })
 
   it('whose slope is not said names what is missing', () => {
-    expect(check(rail, { speed: at(65), curb: sloping(4, 0) }).value).toContain('slope of its face not said')
+    expect(rail({ speed: at(65), curb: sloping(4, 0) })).toMatchObject({
+      verdict: 'unread',
+      value: { kind: 'curb there is', curb: { faceSlope: null } },
+    })
   })
 
   it('says where the text asks more than a test did, and where another text finds a risk', () => {
     // answers 1074 and 261: 6-in curb, rail 6 in behind, passed at test level 3
-    expect(check(rail, { speed: at(55), curb: sloping(6, 6) })).toMatchObject({
+    expect(rail({ speed: at(55), curb: sloping(6, 6) })).toMatchObject({
       verdict: 'fails',
-      limit: expect.stringContaining('text and test differ'),
+      limit: { testDiffers: true },
     })
-    expect(check(rail, { speed: at(55), curb: sloping(6.01, 6) }).limit).not.toContain('test differ')
+    expect(rail({ speed: at(55), curb: sloping(6.01, 6) })).toMatchObject({ limit: { testDiffers: false } })
     // NCHRP Report 537, page 93: 7.0 m
-    expect(check(rail, { speed: at(45), curb: sloping(4, 156) }).limit).toContain('the texts differ')
+    expect(rail({ speed: at(45), curb: sloping(4, 156) })).toMatchObject({ limit: { textsDiffer: true } })
     const beyond = { ...sloping(4, 0), toRail: millimetres(7001) }
-    expect(check(rail, { speed: at(45), curb: beyond }).limit).not.toContain('the texts differ')
+    expect(rail({ speed: at(45), curb: beyond })).toMatchObject({ limit: { textsDiffer: false } })
   })
 
   it('that is not said, or not there', () => {
-    expect(check(rail, { curb: null }).verdict).toBe('unread')
-    expect(check(rail, { curb: 'none' }).verdict).toBe('meets')
+    expect(rail({ curb: null }).verdict).toBe('unread')
+    expect(rail({ curb: 'none' }).verdict).toBe('meets')
   })
 })
 
 /** NCHRP Report 537, page 94: above 85 km/h flush with a sloping 100-mm curb; above 90 km/h with a face of 1:3 or flatter. */
 describe('a curb by the other text', () => {
-  const another = /by another study/
+  const another = (changes: Partial<FitFacts>) => check('curb before rail', changes, { by: 'study' })
   it.each([
     [at(85.01, 'km/h'), sloping(4, 0), 'meets'],
     [at(85.01, 'km/h'), sloping(4, 156), 'fails'],
@@ -104,16 +107,17 @@ describe('a curb by the other text', () => {
     // 56 mi/h = 90.12 km/h: here it asks what the guide asks above 60 mi/h only
     [at(56), sloping(4, 0, 1), 'fails'],
   ] as const)('%o, %o: %s', (speed, curb, verdict) => {
-    expect(check(another, { speed, curb }).verdict).toBe(verdict)
+    expect(another({ speed, curb }).verdict).toBe(verdict)
   })
 
   it('is silent up to 85 km/h, where the page was not read', () => {
-    expect(() => check(another, { speed: at(85, 'km/h'), curb: sloping(4, 0) })).toThrow()
+    expect(() => another({ speed: at(85, 'km/h'), curb: sloping(4, 0) })).toThrow()
   })
 })
 
 describe('a curb before a terminal', () => {
-  const before = /^curb before the Flared/
+  const before = (changes: Partial<FitFacts>) =>
+    check('curb before terminal', changes, { terminal: sheet('flared-terminal-31').name })
   it.each([
     [null, 'unread'],
     ['none', 'meets'],
@@ -121,19 +125,21 @@ describe('a curb before a terminal', () => {
     [sloping(4.01, 0, 3), 'fails'],
     [vertical(2, 0), 'fails'],
   ] as const)('%o: %s, from memory', (curb, verdict) => {
-    expect(check(before, { curb, speed: at(60) })).toMatchObject({ verdict, confirmation: 'from memory' })
+    expect(before({ curb, speed: at(60) })).toMatchObject({ verdict, confirmation: 'from memory' })
   })
 
   it('is looked at where opposing traffic may reach it, and not before an anchor', () => {
     const departure = sheet('tangent-terminal-31') as EndSheet
-    const tangent = /^curb before the Tangent/
-    for (const opposingReaches of [true, null])
-      expect(check(tangent, { departure, opposingReaches, curb: sloping(4, 0) }).verdict).toBe('unread')
-    expect(() => check(tangent, { departure, opposingReaches: false, curb: sloping(4, 0) })).toThrow()
-    expect(() => check(/^curb before the Trailing/, { opposingReaches: true, curb: 'none' })).toThrow()
+    const terminal = departure.name
+    const tangent = (changes: Partial<FitFacts>) =>
+      check('curb before terminal', { departure, curb: sloping(4, 0), ...changes }, { terminal })
+    for (const opposingReaches of [true, null]) expect(tangent({ opposingReaches }).verdict).toBe('unread')
+    expect(() => tangent({ opposingReaches: false })).toThrow()
+    const anchor = { terminal: sheet('trailing-anchor-31').name }
+    expect(() => check('curb before terminal', { opposingReaches: true, curb: 'none' }, anchor)).toThrow()
   })
 })
 
 it('feet and inches of a curb are the same lengths', () => {
-  expect(check(rail, { speed: at(40), curb: { ...sloping(6, 0), toRail: feet(8) } }).verdict).toBe('meets')
+  expect(rail({ speed: at(40), curb: { ...sloping(6, 0), toRail: feet(8) } }).verdict).toBe('meets')
 })

@@ -1,20 +1,15 @@
-import {
-  crashworthySource,
-  type EndExposure,
-  exposureText,
-  isEndSafe,
-  neededEndText,
-} from '../hardware/crashworthy-end.ts'
-import { feetInchesText, lengthText } from '../hardware/dimension-text.ts'
+import { crashworthySource, type EndExposure, isEndSafe } from '../hardware/crashworthy-end.ts'
+import { endExposure, neededTestSaying } from '../hardware/hardware-saying.ts'
 import type { EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
-import { neededTestName, neededTestText, testsText } from '../hardware/test-text.ts'
-import { findTest, testConfirmation, testSource } from '../hardware/tested-criteria.ts'
-import { exactLength, lengthIn, type Nanometres } from '../units/exact-length.ts'
+import { findTest, neededTest, testConfirmation, testSource } from '../hardware/tested-criteria.ts'
+import { exactLength, type Nanometres } from '../units/exact-length.ts'
 import { checkCurb } from './check-curb.ts'
 import { checkGround } from './check-ground.ts'
 import { checkWorkingWidth } from './check-working-width.ts'
-import type { FitCheck, FitFacts } from './fit.ts'
-import { fitCheck, reachingText, sheetSource } from './fit-check.ts'
+import type { FitFacts } from './fit.ts'
+import type { FitCheck } from './fit-check.ts'
+import { fitCheck, sheetSource } from './fit-check.ts'
+import type { FitValue } from './fit-saying.ts'
 
 /** Every check of the chosen hardware against the site, in the order in which a designer asks. */
 export function checkFit(facts: FitFacts): readonly FitCheck[] {
@@ -38,30 +33,33 @@ function checkTest(sheet: HardwareSheet, { speed, work, letting }: FitFacts): Fi
   const at = { speed, work, letting }
   const answer = findTest(sheet, at)
   return fitCheck({
-    what: `crash test of ${sheet.name} for this work and speed`,
+    what: { kind: 'crash test of sheet', sheet: sheet.name },
     meets: answer.verdict === 'unread' ? null : answer.verdict === 'meets',
-    limit: neededTestText(sheet, at),
-    value: `${testsText(sheet.criteria)}; ${work === null ? 'kind of work not said' : `${work} work`}, ${letting === null ? 'letting not said' : `let ${letting}`}`,
-    source: `${testSource.title}, ${testSource.edition}`,
+    limit: neededTestSaying(sheet, at),
+    value: { kind: 'crash tests and work', tests: { kind: 'crash tests', tests: sheet.criteria }, work, letting },
+    source: { kind: 'source', ...testSource },
     confirmation: testConfirmation(sheet, at, answer),
-    change: `a ${sheet.kind === 'longitudinal' ? 'system' : sheet.kind} with ${neededTestName(sheet, at)}`,
+    change: { kind: 'take tested hardware', of: sheet.kind, needed: neededTest(sheet.category, at) },
   })
 }
 
 function checkJoins(end: EndSheet, { system }: FitFacts): FitCheck {
   const joins = system === null ? null : end.joins.includes(system.id)
   return fitCheck({
-    what: `${end.name} on the chosen system`,
+    what: { kind: 'end on chosen system', sheet: end.name },
     meets: joins,
-    limit: `joins ${end.joins.join(', ')}`,
-    value: system === null ? 'no system chosen' : system.id,
+    limit: { kind: 'joins systems', systems: end.joins },
+    value: { kind: 'chosen system', id: system === null ? null : system.id },
     ...sheetSource(end, end.listedLength),
-    change: `the system ${end.joins.join(' or ')}, or an end made for ${system?.name ?? ''}`,
+    change: system === null ? null : { kind: 'take joining parts', systems: end.joins, chosen: system.name },
   })
 }
 
 /** @source Handbook of the trade, recalled state sheets: 3 1/4 in over 25 ft to 50 ft */
-const transitionOver = '25 ft to 50 ft of rail'
+const heightOverFeet = [25, 50] as const
+
+/** Odd panels that shift the splices by half a post space, inches: 9 ft 4 1/2 in and 15 ft 7 1/2 in. */
+const shiftingPanels = [112.5, 187.5] as const
 
 function checkAdjoining({ adjoining, system, approach }: FitFacts): FitCheck[] {
   if (adjoining === null || system === null) return []
@@ -70,22 +68,19 @@ function checkAdjoining({ adjoining, system, approach }: FitFacts): FitCheck[] {
   const apart = Math.abs(height - adjoining.railHeight)
   const sameSplice = adjoining.splice === null || adjoining.splice === system.splice.position
   const tolerance = exactLength(1, 'in')
-  const text = (length: Nanometres): string => lengthText(lengthIn(length, 'in'), 'in')
-  const changes = [
-    apart > tolerance
-      ? `change height by ${text(apart)} over ${transitionOver}, outside the terminal and its stopping distance`
-      : '',
-    sameSplice ? '' : 'one odd panel (9 ft 4 1/2 in or 15 ft 7 1/2 in) shifts the splices by half a post space',
-  ]
   return [
     fitCheck({
-      what: 'rail height and splices against the adjoining run',
+      what: { kind: 'against adjoining run' },
       meets: apart <= tolerance && sameSplice,
-      limit: `${text(height)} within ${text(tolerance)}, splices ${system.splice.position === 'post' ? 'at posts' : 'midway between posts'}`,
-      value: `${text(adjoining.railHeight)}${adjoining.splice === null ? '' : `, splices ${adjoining.splice === 'post' ? 'at posts' : 'midway between posts'}`}`,
-      source: `Recalled: state sheets on height transitions${approach === null ? '' : '; no height change inside a terminal or its stopping distance (public research answer 1114)'}`,
+      limit: { kind: 'height within', height, within: tolerance, splices: system.splice.position },
+      value: { kind: 'adjoining rail', height: adjoining.railHeight, splices: adjoining.splice },
+      source: { kind: 'recalled height transitions', beforeTerminal: approach !== null },
       confirmation: 'from memory',
-      change: changes.filter((change) => change !== '').join('; '),
+      change: {
+        kind: 'meet adjoining run',
+        height: apart > tolerance ? { by: apart, overFeet: heightOverFeet } : null,
+        shiftingPanels: sameSplice ? null : shiftingPanels,
+      },
     }),
   ]
 }
@@ -100,34 +95,35 @@ function checkEnds({ approach, departure, opposingReaches }: FitFacts): FitCheck
 
 const checkEnd = (sheet: EndSheet, exposure: EndExposure): FitCheck =>
   fitCheck({
-    what: `${sheet.name} at the ${exposure.end} end`,
+    what: { kind: 'sheet at end', sheet: sheet.name, end: exposure.end },
     meets: isEndSafe(sheet, exposure),
-    limit: neededEndText(exposure),
-    value: exposureText(sheet, exposure),
-    source: `${crashworthySource.title}, ${crashworthySource.edition}`,
+    limit: { kind: 'needed end', end: exposure.end },
+    value: endExposure(sheet, exposure),
+    source: { kind: 'source', ...crashworthySource },
     confirmation: 'published',
-    change: 'a crashworthy terminal at this end',
+    change: { kind: 'take crashworthy terminal' },
   })
 
 /** @source public research answer 1277: 12.5 ft of plain rail, and 46 ft 10 1/2 in of barrier before the W-to-thrie piece, more when the stroke is longer */
 function checkStroke({ approach, departure, runLength }: FitFacts): FitCheck[] {
   if (approach === null || departure === null || departure.kind !== 'bridge end') return []
-  const needed = Math.max(
-    562.5,
+  const [leastInches, plainInches] = [562.5, 150]
+  const inches = Math.max(
+    leastInches,
     approach.stroke === 'notStated' ? 0 : approach.stroke.inches,
-    approach.listedLength.inches + 150,
+    approach.listedLength.inches + plainInches,
   )
   const have = runLength === null ? null : runLength - exactLength(departure.listedLength.inches, 'in')
-  const short = have === null ? 0 : exactLength(needed, 'in') - have
+  const short = have === null ? 0 : exactLength(inches, 'in') - have
   return [
     fitCheck({
-      what: 'barrier before the transition',
+      what: { kind: 'barrier before transition' },
       meets: have === null ? null : short <= 0,
-      limit: `at least ${feetInchesText(needed)}: 46 ft 10 1/2 in, the terminal with 12 ft 6 in of plain rail, and the terminal's stroke`,
-      value: have === null ? 'run not laid out' : reachingText(have),
-      source: 'Midwest Roadside Safety Facility, public answer 1277',
+      limit: { kind: 'barrier before transition at least', inches, leastInches, plainInches },
+      value: laidLength(have),
+      source: { kind: 'answer on transitions' },
       confirmation: 'published',
-      change: `${panelsText(short)} more plain rail between terminal and transition`,
+      change: { kind: 'add rail before transition', inches: wholePanels(short) },
     }),
   ]
 }
@@ -142,25 +138,25 @@ function checkShortestRun({ system, runLength }: FitFacts): FitCheck[] {
   const least = exactLength(shortestRun.inches, 'in')
   const wanted = typeof advised === 'object' ? advised : shortestRun
   const isBetween = runLength !== null && runLength >= least && runLength < exactLength(wanted.inches, 'in')
-  const conditions = [
-    `at least ${feetInchesText(shortestRun.inches)}, the shortest tested`,
-    typeof redirects === 'object' ? `of that only about ${feetInchesText(redirects.inches)} redirects` : '',
-    typeof advised === 'object' ? `at least ${feetInchesText(advised.inches)} is recommended` : '',
-  ]
   return [
     fitCheck({
-      what: 'length of the run, anchor to anchor',
+      what: { kind: 'length of run' },
       meets: runLength === null || isBetween ? null : runLength >= least,
-      limit: conditions.filter((text) => text !== '').join('; '),
-      value: runLength === null ? 'run not laid out' : reachingText(runLength),
+      limit: {
+        kind: 'run at least',
+        shortest: shortestRun.inches,
+        redirects: typeof redirects === 'object' ? redirects.inches : null,
+        recommended: typeof advised === 'object' ? advised.inches : null,
+      },
+      value: laidLength(runLength),
       ...sheetSource(system, isBetween ? wanted : shortestRun),
-      change: `${panelsText(least - (runLength ?? 0))} more rail`,
+      change: { kind: 'add rail', inches: wholePanels(least - (runLength ?? 0)) },
     }),
   ]
 }
 
-/** As many 12 ft 6 in panels as make up for `short`. */
-function panelsText(short: Nanometres): string {
-  const panel = exactLength(150, 'in')
-  return feetInchesText(Math.ceil(short / panel) * 150)
-}
+const laidLength = (have: Nanometres | null): FitValue =>
+  have === null ? { kind: 'run not laid out' } : { kind: 'length there is', length: have }
+
+/** As many 12 ft 6 in panels as make up for `short`, inches. */
+const wholePanels = (short: Nanometres): number => Math.ceil(short / exactLength(150, 'in')) * 150

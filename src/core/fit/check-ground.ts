@@ -1,9 +1,9 @@
-import { feetInchesText } from '../hardware/dimension-text.ts'
 import type { EndSheet, Stated } from '../hardware/hardware-sheet.ts'
 import { exactLength, type Nanometres } from '../units/exact-length.ts'
-import { printLength } from '../units/print-length.ts'
-import type { FitCheck, FitFacts } from './fit.ts'
-import { fitCheck, reachingText, sheetSource } from './fit-check.ts'
+import type { FitFacts } from './fit.ts'
+import type { FitCheck } from './fit-check.ts'
+import { fitCheck, sheetSource } from './fit-check.ts'
+import type { FitChange, FitTopic, FitValue } from './fit-saying.ts'
 
 /** Ground and slope: what the hardware was tested on. */
 export function checkGround(facts: FitFacts): FitCheck[] {
@@ -14,25 +14,23 @@ function checkPlatform(end: EndSheet, { ground }: FitFacts): FitCheck[] {
   const { grading } = end
   if (grading === 'notStated') return []
   const cited = sheetSource(end, grading)
-  const tangent = 'a tangent terminal, which needs less room'
-  const flared = end.flare !== 'none' && end.flare.offset.nominal !== 'notStated' && end.flare.offset.nominal > 24
+  const orTangent = end.flare !== 'none' && end.flare.offset.nominal !== 'notStated' && end.flare.offset.nominal > 24
   const room = (
-    what: string,
+    what: FitTopic,
     feet: Stated<number>,
     have: Nanometres | null,
-    change: (length: string) => string,
+    change: (length: Nanometres) => FitChange,
   ): FitCheck[] => {
     if (feet === 'notStated') return []
     const needed = exactLength(feet, 'ft')
-    const length = printLength(needed, 'feet-inches')
     return [
       fitCheck({
         what,
         meets: have === null ? null : have >= needed,
-        limit: `at least ${length}`,
-        value: have === null ? 'not said' : reachingText(have),
+        limit: { kind: 'room at least', length: needed },
+        value: lengthThere(have),
         ...cited,
-        change: change(length),
+        change: change(needed),
       }),
     ]
   }
@@ -41,48 +39,57 @@ function checkPlatform(end: EndSheet, { ground }: FitFacts): FitCheck[] {
   const run = typeof stated === 'number' ? stated : stated.run
   return [
     fitCheck({
-      what: `platform before and beside the ${end.kind}`,
+      what: { kind: 'platform of end', of: end.kind },
       meets: platformSlope === null ? null : platformSlope >= run,
-      limit: `1V:${run}H or flatter`,
-      value: platformSlope === null ? 'not said' : `1V:${platformSlope}H`,
+      limit: { kind: 'slope or flatter', run },
+      value: slopeThere(platformSlope),
       ...(typeof stated === 'number' ? cited : sheetSource(end, stated)),
-      change: `grade the platform to 1V:${run}H${flared ? `, or take ${tangent}` : ''}`,
+      change: { kind: 'grade platform', run, orTangent },
     }),
+    ...room({ kind: 'level ground behind post 1' }, grading.behindPostOneFeet, ground.behindPostOne, (length) => ({
+      kind: 'widen platform behind post 1',
+      length,
+      orTangent,
+    })),
     ...room(
-      'level ground behind post 1',
-      grading.behindPostOneFeet,
-      ground.behindPostOne,
-      (length) => `${length} of platform behind post 1${flared ? `, or ${tangent}` : ''}`,
-    ),
-    ...room(
-      'clear area behind the gating end, length',
+      { kind: 'clear area', extent: 'length' },
       end.gating === false ? 'notStated' : grading.recoveryLengthFeet,
       ground.recoveryLength,
-      (length) => `clear ${length} behind the end, or move the end upstream`,
+      (length) => ({ kind: 'clear ground', behind: 'end', length }),
     ),
     ...room(
-      'clear area behind the gating end, width',
+      { kind: 'clear area', extent: 'width' },
       end.gating === false ? 'notStated' : grading.recoveryWidthFeet,
       ground.recoveryWidth,
-      (length) => `clear ${length} behind the rail, or move the end upstream`,
+      (length) => ({ kind: 'clear ground', behind: 'rail', length }),
     ),
     ...besideSlope(ground.besideSlope),
   ]
 }
 
+const lengthThere = (have: Nanometres | null): FitValue =>
+  have === null ? { kind: 'site does not say' } : { kind: 'length there is', length: have }
+
+const slopeThere = (run: number | null): FitValue =>
+  run === null ? { kind: 'site does not say' } : { kind: 'slope there is', run }
+
+/** @source FHWA figure on grading round terminals, quoted in Midwest Roadside Safety Facility public answer 441 */
 function besideSlope(have: number | null): FitCheck[] {
+  const [run, never] = [3, 1.5]
   return [
     fitCheck({
-      what: 'foreslope beside the platform',
-      meets: have === null ? null : have >= 3,
-      limit: '1V:3H or flatter; 1V:1.5H is not acceptable under any circumstance',
-      value: have === null ? 'not said' : `1V:${have}H`,
-      source: 'FHWA figure on grading round terminals, quoted in Midwest Roadside Safety Facility public answer 441',
+      what: { kind: 'foreslope beside platform' },
+      meets: have === null ? null : have >= run,
+      limit: { kind: 'foreslope or flatter', run, never },
+      value: slopeThere(have),
+      source: { kind: 'figure on grading' },
       confirmation: 'published',
-      change: 'flatten the slope beside the platform to 1V:3H',
+      change: { kind: 'flatten foreslope', run },
     }),
   ]
 }
+
+const longerPosts = [8, 9] as const
 
 /** @source public research report 325 and answer 1257: 1 ft to 2 ft from the back of a 6-ft post to the break, 2 ft when the slope beyond is 1V:1H */
 function checkSlopeBreak({ ground, system }: FitFacts): FitCheck[] {
@@ -91,16 +98,16 @@ function checkSlopeBreak({ ground, system }: FitFacts): FitCheck[] {
   const need = slopeBehind < 2 ? 2 : 1
   return [
     fitCheck({
-      what: 'ground behind the posts to the slope break, 6-ft posts',
+      what: { kind: 'ground to slope break' },
       meets: have === null ? null : have >= exactLength(need, 'ft'),
-      limit: `at least ${feetInchesText(need * 12)} to a break to 1V:${slopeBehind}H`,
-      value: have === null ? 'not said' : reachingText(have),
-      source: 'Midwest Roadside Safety Facility, report on posts at slope breaks (325) and public answer 1257',
+      limit: { kind: 'ground at least to break', inches: need * 12, slope: slopeBehind },
+      value: lengthThere(have),
+      source: { kind: 'reports on slope breaks' },
       confirmation: 'published',
       change:
         slopeBehind >= 2
-          ? '8-ft or 9-ft posts at the break, or 7-ft posts at half spacing'
-          : `widen the ground behind the posts to ${feetInchesText(need * 12)}, or 8-ft or 9-ft posts 1 ft before the break`,
+          ? { kind: 'take longer posts at break', feet: longerPosts, halfSpacingFeet: 7 }
+          : { kind: 'widen ground to break', inches: need * 12, feet: longerPosts, beforeBreakFeet: 1 },
     }),
   ]
 }

@@ -2,10 +2,13 @@ import { describe, expect, it } from 'vitest'
 import { check, facts, inches, sheet } from '../../../test/fixtures/fit-facts.ts'
 import type { LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { exactLength } from '../units/exact-length.ts'
-import type { FitCheck, FitFacts } from './fit.ts'
+import type { FitFacts } from './fit.ts'
+import type { FitCheck } from './fit-check.ts'
 
 const room = (clear: number, changes: Partial<FitFacts>): FitCheck =>
-  check(/room behind the rail/, { nearest: { ...facts.nearest!, clear }, ...changes })
+  check('room behind rail', { nearest: { ...facts.nearest!, clear }, ...changes })
+
+const closer = (spacing: 'half' | 'quarter') => ({ kind: 'space posts closer', spacing })
 
 const older = { work: 'new', letting: '2017-12-31' } as const
 const newer = { work: 'new', letting: '2018-01-01' } as const
@@ -14,25 +17,26 @@ describe('room behind the rail, where NCHRP 350 is enough', () => {
   // public answer 346: 49, 44 and 35 in at standard, half and quarter spacing
   it.each([
     [49, 'full', 'meets', null],
-    [48.99, 'full', 'fails', /^half spacing for 56 ft 3 in: needs 3 ft 8 in$/],
-    [44, 'full', 'fails', /^half spacing/],
+    // 56 ft 3 in of it
+    [48.99, 'full', 'fails', { ...closer('half'), overInches: 675, needsInches: 44, half: null }],
+    [44, 'full', 'fails', closer('half')],
     [
       43.99,
       'full',
       'fails',
-      /^quarter spacing for 56 ft 3 in: needs 2 ft 11 in, with 12 ft 6 in of half spacing before and after it$/,
+      { ...closer('quarter'), overInches: 675, needsInches: 35, half: { inches: 150, at: 'both ends' } },
     ],
-    [34, 'full', 'fails', /^move the rail 1 ft 3 in farther from the pier$/],
+    [34, 'full', 'fails', { kind: 'move rail away', by: inches(15), hazard: 'the pier' }],
     [44, 'half', 'meets', null],
-    [43.99, 'half', 'fails', /^quarter spacing/],
+    [43.99, 'half', 'fails', closer('quarter')],
     [35, 'quarter', 'meets', null],
-    [34.99, 'quarter', 'fails', /^move the rail/],
+    [34.99, 'quarter', 'fails', { kind: 'move rail away' }],
   ] as const)('with %d in at %s spacing: %s', (clear, spacing, verdict, change) => {
     for (const work of [older, { work: 'standing', letting: null } as const]) {
       const found = room(inches(clear), { spacing, ...work })
-      expect(found).toMatchObject({ verdict, confirmation: 'published', limit: expect.stringContaining('NCHRP 350') })
+      expect(found).toMatchObject({ verdict, confirmation: 'published', limit: { standard: 'NCHRP 350' } })
       if (change === null) expect(found.smallestChange).toBeNull()
-      else expect(found.smallestChange).toMatch(change)
+      else expect(found.smallestChange).toMatchObject(change)
     }
   })
 })
@@ -41,14 +45,14 @@ describe('room behind the rail, where MASH governs', () => {
   // 60 in: what a state asks for (public answer 42013); reduced spacing under MASH prints no working width
   it.each([
     [60, 'meets', null],
-    [59.99, 'fails', /^move the rail 1\/16 in farther from the pier$/],
-    [45, 'fails', /^move the rail 1 ft 3 in farther from the pier$/],
+    [59.99, 'fails', { kind: 'move rail away', by: inches(0.01) }],
+    [45, 'fails', { kind: 'move rail away', by: inches(15) }],
   ] as const)('with %d in at full spacing: %s, and no reduced spacing is offered', (clear, verdict, change) => {
     for (const work of [newer, { work: null, letting: null }, { work: 'new', letting: null }] as const) {
       const found = room(inches(clear), work)
-      expect(found).toMatchObject({ verdict, confirmation: 'common practice', limit: expect.stringMatching(/MASH$/) })
+      expect(found).toMatchObject({ verdict, confirmation: 'common practice', limit: { standard: 'MASH' } })
       if (change === null) expect(found.smallestChange).toBeNull()
-      else expect(found.smallestChange).toMatch(change)
+      else expect(found.smallestChange).toMatchObject(change)
     }
   })
 
@@ -56,8 +60,8 @@ describe('room behind the rail, where MASH governs', () => {
     for (const clear of [30, 50, 500])
       expect(room(inches(clear), { spacing, ...newer })).toMatchObject({
         verdict: 'unread',
-        limit: `not stated for ${spacing} spacing under MASH`,
-        source: expect.stringContaining('half spacing passed only with blocks 10 in tall'),
+        limit: { kind: 'working width not stated', spacing, standard: 'MASH' },
+        source: { edition: expect.stringContaining('half spacing passed only with blocks 10 in tall') },
       })
   })
 

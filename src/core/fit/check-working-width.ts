@@ -1,9 +1,10 @@
-import { feetInchesText } from '../hardware/dimension-text.ts'
 import type { LongitudinalSheet, TestStandard, WorkingWidth } from '../hardware/hardware-sheet.ts'
 import { isMashInForce } from '../hardware/tested-criteria.ts'
 import { exactLength } from '../units/exact-length.ts'
-import type { FitCheck, FitFacts } from './fit.ts'
-import { exceedingText, fitCheck, reachingText, sheetSource } from './fit-check.ts'
+import type { FitFacts } from './fit.ts'
+import type { FitCheck } from './fit-check.ts'
+import { fitCheck, sheetSource } from './fit-check.ts'
+import type { FitChange, FitTopic, FitValue } from './fit-saying.ts'
 
 /** Stiffening begins about this far before the hazard. Recalled: state practice. */
 const beforeHazardFeet = 25
@@ -14,17 +15,17 @@ export function checkWorkingWidth(facts: FitFacts): FitCheck[] {
   if (system === null || nearest === null) return []
   const standard = governing(system, facts)
   const width = widthOf(system, spacing, standard)
-  const what = `room behind the rail to ${nearest.hazard}, at ${spacing} spacing`
-  const value = reachingText(nearest.clear)
+  const what: FitTopic = { kind: 'room behind rail', hazard: nearest.hazard, spacing }
+  const value: FitValue = { kind: 'length there is', length: nearest.clear }
   if (width === null || width.inches === 'notStated')
     return [
       fitCheck({
         what,
         meets: null,
-        limit: `not stated for ${spacing} spacing under ${standard}`,
+        limit: { kind: 'working width not stated', spacing, standard },
         value,
         ...sheetSource(system, width ?? system.splice),
-        change: '',
+        change: null,
       }),
     ]
   const short = exactLength(width.inches, 'in') - nearest.clear
@@ -32,11 +33,10 @@ export function checkWorkingWidth(facts: FitFacts): FitCheck[] {
     fitCheck({
       what,
       meets: short <= 0,
-      limit: `at least ${feetInchesText(width.inches)} from the front face of the rail, under ${standard}`,
+      limit: { kind: 'working width', inches: width.inches, standard },
       value,
       ...sheetSource(system, width),
-      change:
-        stiffer(system, standard, facts) ?? `move the rail ${exceedingText(short)} farther from ${nearest.hazard}`,
+      change: stiffer(system, standard, facts) ?? { kind: 'move rail away', by: short, hazard: nearest.hazard },
     }),
   ]
 }
@@ -67,7 +67,7 @@ function stiffer(
   system: LongitudinalSheet,
   standard: TestStandard,
   { nearest, spacing, twoWay }: FitFacts,
-): string | null {
+): FitChange | null {
   const closer = ({ full: ['half', 'quarter'], half: ['quarter'], quarter: [] } as const)[spacing]
   for (const one of closer) {
     const width = widthOf(system, one, standard)
@@ -75,12 +75,13 @@ function stiffer(
     if (nearest!.clear < exactLength(width.inches, 'in')) continue
     const along = nearest!.length + exactLength(beforeHazardFeet, 'ft') * (twoWay ? 2 : 1)
     const { full } = system.spacings
-    const inches = Math.ceil(along / exactLength(full.inches, 'in')) * full.inches
-    const steps =
-      one === 'quarter'
-        ? `, with ${feetInchesText(system.spacings.halfBeforeQuarter.inches)} of half spacing before${twoWay ? ' and after' : ''} it`
-        : ''
-    return `${one} spacing for ${feetInchesText(inches)}: needs ${feetInchesText(width.inches)}${steps}`
+    const overInches = Math.ceil(along / exactLength(full.inches, 'in')) * full.inches
+    const { inches } = system.spacings.halfBeforeQuarter
+    return {
+      kind: 'space posts closer',
+      ...{ spacing: one, overInches, needsInches: width.inches },
+      half: one === 'quarter' ? { inches, at: twoWay ? 'both ends' : 'begin' } : null,
+    }
   }
   return null
 }

@@ -1,18 +1,29 @@
+import type { SourceSaying } from '../hardware/hardware-saying.ts'
 import type { Cited, Confirmation, HardwareSheet } from '../hardware/hardware-sheet.ts'
-import { exactLength, type Nanometres } from '../units/exact-length.ts'
-import { printLength } from '../units/print-length.ts'
-import type { FitCheck } from './fit.ts'
+import type { FitChange, FitLimit, FitSource, FitTopic, FitValue } from './fit-saying.ts'
 
-/** A check from its answer: true meets, false fails with the change that cures it, null is not known. */
-export function fitCheck(parts: {
-  readonly what: string
-  readonly meets: boolean | null
-  readonly limit: string
-  readonly value: string
-  readonly source: string
+/** Whether one thing about the chosen hardware is right for the site. Nothing said is `unread`, never `meets`. */
+export interface FitCheck {
+  readonly what: FitTopic
+  readonly verdict: 'meets' | 'fails' | 'unread'
+  readonly limit: FitLimit
+  readonly value: FitValue
+  readonly source: FitSource
   readonly confirmation: Confirmation
-  readonly change: string
-}): FitCheck {
+  /** The smallest change that makes it lawful; null when it meets or when the site says too little. */
+  readonly smallestChange: FitChange | null
+}
+
+/**
+ * A check from its answer: true meets, false fails with the change that cures it, null is not known.
+ * @param parts  `change` null where it cannot fail
+ */
+export function fitCheck(
+  parts: Omit<FitCheck, 'verdict' | 'smallestChange'> & {
+    readonly meets: boolean | null
+    readonly change: FitChange | null
+  },
+): FitCheck {
   const { meets, change, ...rest } = parts
   return {
     ...rest,
@@ -21,24 +32,17 @@ export function fitCheck(parts: {
   }
 }
 
+/** What cites one document for a check. */
+export interface FitCitation {
+  readonly source: FitSource
+  readonly confirmation: Confirmation
+}
+
 /** Source and confirmation of a statement of a sheet. */
 export function sheetSource(
   sheet: HardwareSheet,
   cited: Cited,
-): { readonly source: string; readonly confirmation: Confirmation } {
-  const source = sheet.sources[cited.source]
-  return {
-    source: source === undefined ? cited.source : `${source.title}, ${source.edition}`,
-    confirmation: cited.confirmation,
-  }
+): { readonly source: SourceSaying; readonly confirmation: Confirmation } {
+  const { title, edition } = sheet.sources[cited.source] ?? { title: cited.source, edition: '' }
+  return { source: { kind: 'source', title, edition }, confirmation: cited.confirmation }
 }
-
-const sixteenth: Nanometres = exactLength(1 / 16, 'in')
-
-/** `4 ft 11 15/16 in`: what there is of a length that has to reach a limit; short of the limit it never reads as the limit. */
-export const reachingText = (length: Nanometres): string =>
-  printLength(Math.floor(length / sixteenth) * sixteenth, 'feet-inches')
-
-/** What there is of a length that must not exceed a limit; beyond the limit it never reads as the limit. */
-export const exceedingText = (length: Nanometres): string =>
-  printLength(Math.ceil(length / sixteenth) * sixteenth, 'feet-inches')

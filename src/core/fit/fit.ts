@@ -1,18 +1,6 @@
-import type { Confirmation, EndSheet, LongitudinalSheet, SplicePosition } from '../hardware/hardware-sheet.ts'
+import type { EndSheet, LongitudinalSheet, SplicePosition } from '../hardware/hardware-sheet.ts'
 import type { Speed } from '../hardware/tested-criteria.ts'
 import type { Nanometres } from '../units/exact-length.ts'
-
-/** Whether one thing about the chosen hardware is right for the site. Nothing said is `unread`, never `meets`. */
-export interface FitCheck {
-  readonly what: string
-  readonly verdict: 'meets' | 'fails' | 'unread'
-  readonly limit: string
-  readonly value: string
-  readonly source: string
-  readonly confirmation: Confirmation
-  /** The smallest change that makes it lawful; null when it meets or when the site says too little. */
-  readonly smallestChange: string | null
-}
 
 /**
  * What of a site decides whether hardware is right there; null where the site does not say. Lengths are whole

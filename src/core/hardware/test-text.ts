@@ -15,7 +15,7 @@ export const testText = ({ standard, edition, testLevel }: Omit<Criteria, 'sourc
   `${standard === 'MASH' ? `MASH ${edition}` : standard}, test level ${testLevel}`
 
 /** `MASH 2016, test level 3; NCHRP 350, test level 3` */
-export const testsText = (criteria: readonly Criteria[]): string =>
+const testsText = (criteria: readonly Criteria[]): string =>
   criteria.length === 0 ? 'no crash test stated' : criteria.map(testText).join('; ')
 
 /** What one crash test has to be, and why. */

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import type { AgreementCategory, Criteria } from './hardware-sheet.ts'
-import { testReason } from './test-text.ts'
 import { findTest, type Speed, testConfirmation, type WorkAtHand } from './tested-criteria.ts'
 
 const test = (standard: Criteria['standard'], edition: number, testLevel: number): Criteria => ({
@@ -111,21 +110,8 @@ describe('one and the same test', () => {
   })
 })
 
-describe('what is said of it', () => {
-  const reason = (criteria: readonly Criteria[], at: Partial<WorkAtHand>) => {
-    const hardware = { category: 'W-beam terminal', criteria } as const
-    return testReason(hardware, { ...late, ...at }, findTest(hardware, { ...late, ...at }))
-  }
-
-  it('has the conditions wherever a date decides, on either side of it', () => {
-    for (const letting of ['2018-06-30', '2018-07-01', null])
-      expect(reason([old(3)], { letting })).toMatch(
-        /2018-06-30 .*contracts on the National Highway System; exceptions by memorandum exist; a state's own date/,
-      )
-    expect(reason([old(3)], { work: 'standing' })).not.toContain('2018-06-30')
-  })
-
-  it('trusts it as far as the least trusted of what it rests on', () => {
+describe('how far the answer can be trusted', () => {
+  it('is as far as the least trusted of what it rests on', () => {
     const trust = (criteria: readonly Criteria[], at: Partial<WorkAtHand>) => {
       const hardware = { category: 'W-beam terminal', criteria } as const
       return testConfirmation(hardware, { ...late, ...at }, findTest(hardware, { ...late, ...at }))

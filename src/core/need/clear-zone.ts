@@ -4,8 +4,8 @@ import { isShorter } from '../units/exact-length.ts'
 import type { Metres } from '../units/quantity.ts'
 import { aboveTable, type Findings, fromTable, rowIndex } from './look-up.ts'
 import type { NeedRefusal } from './refusal.ts'
-import { speedText, tableUnit } from './tables/cite.ts'
-import type { DesignTables, TableValue } from './tables/table.ts'
+import { speedPart, tableUnit } from './tables/cite.ts'
+import type { CellPart, DesignTables, TableValue } from './tables/table.ts'
 
 /**
  * Width of the clear zone from the edge of travelled way, m.
@@ -63,33 +63,45 @@ function widthBySlope(
   })
   if (star !== undefined && used > clearZone.limit)
     findings.notes.push({ kind: 'clear-zone-may-be-limited', clearZone: inMetres(clearZone.limit) })
-  const at = `${clearZone.source}, up to ${speedText(block.speed, site.units)}, ADT ${volumes[row]}, ${column.name}`
+  const parts = [speedPart(block.speed, site.units, true), volumes[row]!, column.part]
   const isPublished = block.published?.cells.some(([r, c]) => r === row && c === column.index) ?? false
   findings.found.push({
     what: 'clear zone',
     value: used,
     unit: tableUnit(site.units),
-    source: isPublished ? `${at}; confirmed by ${block.published!.source}` : at,
+    source: {
+      kind: 'table cell',
+      ...{ table: clearZone.source, parts, confirmedBy: isPublished ? block.published!.source : null },
+    },
     confirmation: isPublished ? 'published' : clearZone.confirmation,
     ...(clearZone.remark === undefined ? {} : { remark: clearZone.remark }),
   })
   return ok(inMetres(used))
 }
 
-const volumes = ['below 750', '750 to 1,500', '1,500 to 6,000', 'above 6,000'] as const
+const volumes: readonly CellPart[] = [
+  { kind: 'volume', from: 0, to: 750 },
+  { kind: 'volume', from: 750, to: 1500 },
+  { kind: 'volume', from: 1500, to: 6000 },
+  { kind: 'volume', from: 6000, to: null },
+]
 
 /**
  * The table's column. Between columns the one with the wider clear zone is used: the steeper foreslope, the flatter
  * backslope. Null where the table gives no distance to use directly: a foreslope steeper than 1V:4H is not recoverable.
  */
-function columnOf(slope: 'foreslope' | 'backslope', run: number): { index: number; name: string } | null {
+function columnOf(slope: 'foreslope' | 'backslope', run: number): { index: number; part: CellPart } | null {
+  const column = (index: number, steepest: number, flattest: number | null) => ({
+    index,
+    part: { kind: 'slope', slope, steepest, flattest } as const,
+  })
   if (slope === 'foreslope') {
-    if (run >= 6) return { index: 0, name: 'foreslope 1V:6H or flatter' }
-    return run >= 4 ? { index: 1, name: 'foreslope 1V:5H to 1V:4H' } : null
+    if (run >= 6) return column(0, 6, null)
+    return run >= 4 ? column(1, 4, 5) : null
   }
   if (run < 3) return null
-  if (run === 3) return { index: 2, name: 'backslope 1V:3H' }
-  return run <= 5 ? { index: 3, name: 'backslope 1V:5H to 1V:4H' } : { index: 4, name: 'backslope 1V:6H or flatter' }
+  if (run === 3) return column(2, 3, 3)
+  return run <= 5 ? column(3, 4, 5) : column(4, 6, null)
 }
 
 /**
@@ -116,7 +128,15 @@ function curveFactor(site: Site, tables: DesignTables, radius: Metres): Result<T
     what: 'curve factor',
     value: factor,
     unit: 'factor',
-    source: `${table.source}, radius ${row.radius} ${tableUnit(units)}, ${speedText(table.speeds[column]!, units)}`,
+    source: {
+      kind: 'table cell',
+      table: table.source,
+      parts: [
+        { kind: 'radius', radius: row.radius, unit: tableUnit(units) },
+        speedPart(table.speeds[column]!, units, false),
+      ],
+      confirmedBy: null,
+    },
     confirmation: table.confirmation,
     ...(table.remark === undefined ? {} : { remark: table.remark }),
   })

@@ -68,7 +68,7 @@ function drawOn(canvas: PlanCanvas): Drawing {
   const head = headBlock(titleOf(input), lines, point(left, top), room, perPoint)
 
   const start = point(left, lowest - 8 * perPoint)
-  const sentences = needNotes(input.need, input.site.units)
+  const sentences = needNotes(input.need, input.site.units, input.print)
   const keyed = widths.isNarrow ? callouts : []
   const foot = footBlock(input.site.units, frame.across, keyed, sentences, start, room, perPoint)
   const items = [...head.items, ...shown, ...foot.items]

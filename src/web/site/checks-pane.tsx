@@ -1,4 +1,5 @@
-import type { FitCheck } from '../../core/fit/fit.ts'
+import type { FitCheck } from '../../core/fit/fit-check.ts'
+import type { Saying } from '../../words/saying.ts'
 import { say } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { Unconfirmed } from './unconfirmed.tsx'
@@ -37,7 +38,7 @@ const CheckList = ({ checks, units }: Props) =>
   checks.length === 0 ? null : (
     <ul>
       {checks.map((check) => (
-        <li key={check.what} class="site-check">
+        <li key={JSON.stringify(check.what)} class="site-check">
           <VerdictMark word={check.verdict} />
           <h3>{say(check.what, units)}</h3>
           <dl>
@@ -60,7 +61,7 @@ const CheckList = ({ checks, units }: Props) =>
     </ul>
   )
 
-function factsOf({ limit, value, smallestChange }: FitCheck): readonly (readonly [string, string])[] {
+function factsOf({ limit, value, smallestChange }: FitCheck): readonly (readonly [string, Saying])[] {
   const { checks: s } = words()
   return [[s.limit, limit], [s.value, value], ...(smallestChange === null ? [] : [[s.change, smallestChange] as const])]
 }

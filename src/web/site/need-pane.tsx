@@ -114,8 +114,8 @@ function Direction({ title, report, unit, station }: DirectionProps) {
         <>
           <h4>{s.notes}</h4>
           <ul class="site-notes">
-            {notes.map(({ text }) => (
-              <li key={text}>{say(text)}</li>
+            {notes.map((note) => (
+              <li key={say(note)}>{say(note)}</li>
             ))}
           </ul>
         </>

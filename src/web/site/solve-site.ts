@@ -1,4 +1,4 @@
-import type { FitCheck } from '../../core/fit/fit.ts'
+import type { FitCheck } from '../../core/fit/fit-check.ts'
 import { findNeed, type Need } from '../../core/need/need.ts'
 import type { Site } from '../../core/site/site.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'

@@ -27,6 +27,7 @@ export const figureWords: SpanishWords = {
     'another distance': 'otra distancia',
     hinge: 'bisagra',
     head: 'cabeza',
+    edge: 'borde',
     hole: 'agujero',
     'splice to splice': 'de empalme a empalme',
     slots: 'ranuras',

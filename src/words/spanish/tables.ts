@@ -1,7 +1,6 @@
 import { crewSheetWords } from './crew-sheets.ts'
 import { figureWords } from './figures.ts'
 import { findingWords } from './findings.ts'
-import { fitCheckWords } from './fit-checks.ts'
 import { layoutWords } from './layouts.ts'
 import { nameWords } from './names.ts'
 import { needWords } from './needs.ts'
@@ -35,7 +34,6 @@ export const tables: readonly SpanishWords[] = [
   findingWords,
   layoutWords,
   needWords,
-  fitCheckWords,
   testAndEndWords,
   problemWords,
   serverAnswerWords,

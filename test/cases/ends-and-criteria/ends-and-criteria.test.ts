@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { FitTopic } from '../../../src/core/fit/fit-saying.ts'
 import type { Criteria, EndSheet, LongitudinalSheet } from '../../../src/core/hardware/hardware-sheet.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
@@ -108,6 +109,10 @@ const sheetsTested = (...tests: readonly Test[]) => {
   return { sheets: [{ ...system, criteria }] }
 }
 
+const nameOf = (wanted: string): string => shippedSheets.find(({ id }) => id === wanted)!.name
+const [anchor, terminal] = [nameOf('trailing-anchor-31'), nameOf('tangent-terminal-31')]
+const systemTest = { kind: 'crash test of sheet', sheet: nameOf('w-beam-midspan-31') } as const
+
 function fitOf(changes: object, roadChanges: object, barrier: object = {}) {
   const site = {
     format: 'lapwise-site/1',
@@ -123,7 +128,10 @@ function fitOf(changes: object, roadChanges: object, barrier: object = {}) {
   if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
   const need = computeNeed(read.value)
   if (!need.ok) throw new Error(need.error.kind)
-  const verdictOf = (what: RegExp) => need.value.checks.find((one) => what.test(one.what))?.verdict
+  const verdictOf = (wanted: Partial<FitTopic>) =>
+    need.value.checks.find(({ what }) =>
+      Object.entries(wanted).every(([field, value]) => what[field as 'kind'] === value),
+    )?.verdict
   return { verdictOf, run: need.value.run as { road: { opposingReaches: boolean | null } } }
 }
 
@@ -151,7 +159,7 @@ describe('design and judging go by one rule of criteria', () => {
   ] as const)('%j at %d mi/h: %s', (criteria, speed, verdict) => {
     const sheets = sheetsTested(...criteria)
     expect(judged({ ...sheets, ...road({ speed }) }).verdictOf('run/criteria')).toBe(verdict)
-    expect(fitOf(sheets, { speed }).verdictOf(/crash test of W-beam/)).toBe(verdict)
+    expect(fitOf(sheets, { speed }).verdictOf(systemTest)).toBe(verdict)
   })
 
   // 70 km/h is the speed of level 2's test: 72 km/h, though 45 mi/h, lies above it
@@ -168,7 +176,7 @@ describe('design and judging go by one rule of criteria', () => {
       { speed, laneWidth: 3.6, shoulderWidth: 2 },
       { offset: 2 },
     )
-    expect(found.verdictOf(/crash test of W-beam/)).toBe(verdict)
+    expect(found.verdictOf(systemTest)).toBe(verdict)
   })
 
   it('a run that does not say its speed is unread, but for a level that is enough at every speed', () => {
@@ -187,8 +195,14 @@ describe('design and judging go by one rule of criteria', () => {
 
 describe('from site to run', () => {
   it('an anchor before the traffic fails already in the design', () => {
-    expect(fitOf({}, {}, { approachEnd: 'trailing-anchor-31' }).verdictOf(/anchor.* at the approach end/)).toBe('fails')
-    expect(fitOf({}, {}).verdictOf(/terminal.* at the approach end/)).toBe('meets')
+    expect(
+      fitOf({}, {}, { approachEnd: 'trailing-anchor-31' }).verdictOf({
+        kind: 'sheet at end',
+        sheet: anchor,
+        end: 'approach',
+      }),
+    ).toBe('fails')
+    expect(fitOf({}, {}).verdictOf({ kind: 'sheet at end', sheet: terminal, end: 'approach' })).toBe('meets')
   })
 
   // The barrier stands 8 ft from the edge and 12 ft farther from the opposing traffic's: 20 ft, on the limit, counts as inside.
@@ -202,7 +216,7 @@ describe('from site to run', () => {
     (clearZone, roadIs, reaches, verdict) => {
       const found = fitOf({ clearZone }, roadIs)
       expect(found.run.road.opposingReaches).toBe(reaches)
-      expect(found.verdictOf(/anchor.* at the departure end/)).toBe(verdict)
+      expect(found.verdictOf({ kind: 'sheet at end', sheet: anchor, end: 'departure' })).toBe(verdict)
     },
   )
 })

@@ -43,6 +43,6 @@ test.each(names)('%s', (name) => {
     for (const [field, value] of Object.entries(values ?? {}))
       expect(Math.abs(Number(found?.[field as 'lengthOfNeed']) - value), field).toBeLessThanOrEqual(0.6e-4)
   if (expected.rule !== undefined) expect(approach.governs.rule).toBe(expected.rule)
-  const notes = [...approach.notes, ...(departure?.notes ?? [])].map((note) => note.kind)
+  const notes = [...approach.notes, ...(departure?.notes ?? [])].map(({ note }) => note.kind)
   expect(notes).toEqual(expect.arrayContaining([...(expected.notes ?? [])]))
 })

@@ -17,6 +17,19 @@ const englishWords = new Set(
     .filter((word) => !spanishWords.has(word)),
 )
 
+/** Words that both languages spell alike. */
+const cognates = new Set(['factor', 'lateral', 'manual', 'no', 'panel', 'terminal', 'vertical'])
+
+/** Words that stand in both texts, names and titles aside: where one does, a printer left it in English. */
+export const sharedWords = (inEnglish: string, inSpanish: string): readonly string[] => {
+  const own = new Set(wordsIn(withoutNames(withoutUnits(inEnglish))))
+  return [...new Set(wordsIn(withoutNames(withoutUnits(inSpanish))))].filter(
+    (word) => own.has(word) && !cognates.has(word),
+  )
+}
+
+const withoutUnits = (text: string): string => text.replaceAll(/(?<=\d[ -])(?:in|ft|mm|m|mi\/h|km\/h)\b/g, '')
+
 /** The texts in which a word stands that the tables have in English only, names and titles aside. */
 export const englishIn = (texts: readonly string[]): readonly string[] =>
   [...new Set(texts)].filter((text) => wordsIn(withoutNames(text)).some((word) => englishWords.has(word)))

@@ -2,14 +2,17 @@ import { describe, expect, it } from 'vitest'
 import { crewSheetHeadings } from '../../../src/documents/crew-sheet-words.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
 import { sayDrawing } from '../../../src/drawing/say-drawing.ts'
+import { english } from '../../../src/words/english.ts'
+import type { Print } from '../../../src/words/print.ts'
+import type { Saying } from '../../../src/words/saying.ts'
 import { sayInSpanish, sayWithRest } from '../../../src/words/spanish/say-in-spanish.ts'
 import { spanish } from '../../../src/words/spanish.ts'
 import { touchingTexts } from '../drawing/site-text-boxes.ts'
 import { drawingTexts } from './drawing-texts.ts'
-import { englishIn } from './english-left.ts'
+import { englishIn, sharedWords } from './english-left.ts'
 import { textsOfAstrayReadings } from './gather-astray.ts'
 import { textsOfProblems } from './gather-problems.ts'
-import { textsOfRecords } from './gather-records.ts'
+import { sayingsOfRecords } from './gather-records.ts'
 import {
   everywhere,
   figuresOf,
@@ -24,7 +27,7 @@ import {
   textsOfRequirements,
 } from './gather-runs.ts'
 import { textsOfServer } from './gather-server.ts'
-import { drawingsOfSite, sites, textsOfChecks, textsOfNotes, textsOfSite } from './gather-sites.ts'
+import { drawingsOfSite, sayingsOfChecks, sayingsOfNotes, sayingsOfSite, sites } from './gather-sites.ts'
 import { isSame } from './same-in-both.ts'
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)].filter((text) => text !== '')
@@ -33,26 +36,30 @@ const runs = Object.values(runFiles).map(requiredRun)
 const judged = runs.map(judgedRuns)
 
 /** What the page shows of the model, by where it comes from, and the least number of different sentences expected. */
-const gathered: readonly (readonly [from: string, least: number, texts: readonly string[]])[] = [
+const gathered: readonly (readonly [from: string, least: number, said: readonly (Saying | string)[]])[] = [
   ['requirements', 400, once(runs.flatMap(textsOfRequirements))],
   ['layouts and refusals', 65, once(runs.flatMap(textsOfLayout))],
   ['verdicts and findings', 600, once(judged.flat().flatMap(textsOfJudgement))],
   ['readings that are not taken in, or count for less', 20, once(textsOfAstrayReadings())],
   ['cautions and instruments', 13, once(everywhere)],
-  ['sites', 120, once(sites.flatMap(textsOfSite))],
-  ['notes and refusals of a need', 100, once(textsOfNotes())],
-  ['checks of hardware', 145, once(textsOfChecks())],
-  ['what the run file decides', 60, once(textsOfRecords())],
+  ['sites', 120, sites.flatMap(sayingsOfSite)],
+  ['notes and refusals of a need', 100, sayingsOfNotes()],
+  ['checks of hardware', 145, sayingsOfChecks()],
+  ['what the run file decides', 60, sayingsOfRecords()],
   ['problems of what is typed and of files', 270, once(textsOfProblems())],
   ['crew sheets', 200, once(judged.flatMap(([first]) => textsOfCrewSheet(first!)))],
   ['headings of a crew sheet', 30, once(headingsOf())],
   ['answers of the server', 15, once(textsOfServer())],
 ]
 
-const drawn: readonly (readonly [what: string, least: number, drawings: readonly Drawing[]])[] = [
-  ['figures', 220, runs.flatMap(figuresOf)],
-  ['strips', 1000, [...runs.map(stripOf), ...judged.flatMap((ways) => ways.slice(-17, -12).map(stripOf))]],
-  ['plans and sections', 400, sites.slice(-12).flatMap(drawingsOfSite)],
+const drawn: readonly (readonly [what: string, least: number, draw: (print: Print) => readonly Drawing[]])[] = [
+  ['figures', 220, (print) => runs.flatMap((run) => figuresOf(run, print))],
+  [
+    'strips',
+    1000,
+    (print) => [...runs, ...judged.flatMap((ways) => ways.slice(-17, -12))].map((run) => stripOf(run, print)),
+  ],
+  ['plans and sections', 400, (print) => sites.slice(-12).flatMap((site) => drawingsOfSite(site, print))],
 ]
 
 /** Every heading, as it is handed to be said. */
@@ -67,26 +74,32 @@ function headingsOf(): readonly string[] {
 
 const numbersIn = (text: string): string => (text.match(/\d+(\/\d+)?/g) ?? []).toSorted().join(' ')
 
-describe.each(gathered)('%s', (_, least, texts) => {
+describe.each(gathered)('%s', (_, least, said) => {
+  const prose = once(said.filter((one) => typeof one === 'string'))
+  const pairs = [...new Map(said.map((one) => [english(null).say(one), spanish(null).say(one)]))]
+
   it(`are gathered, at least ${least}`, () => {
-    expect(texts.length).toBeGreaterThanOrEqual(least)
+    expect(pairs.length).toBeGreaterThanOrEqual(least)
   })
 
   it('leave nothing in English but names, ids and titles', () => {
-    expect(once(texts.flatMap((text) => sayWithRest(text).left)).filter((left) => !isSame(left))).toEqual([])
+    expect(once(prose.flatMap((text) => sayWithRest(text).left)).filter((left) => !isSame(left))).toEqual([])
   })
 
   it('have no English word in Spanish', () => {
-    expect(englishIn(texts.map(sayInSpanish))).toEqual([])
+    expect(englishIn(pairs.map(([, text]) => text))).toEqual([])
+    const typed = said.filter((one) => typeof one !== 'string')
+    expect(once(typed.flatMap((one) => sharedWords(english(null).say(one), spanish(null).say(one))))).toEqual([])
   })
 
   it('keep every number', () => {
-    expect(texts.filter((text) => numbersIn(sayInSpanish(text)) !== numbersIn(text))).toEqual([])
+    expect(pairs.filter(([one, other]) => numbersIn(other) !== numbersIn(one))).toEqual([])
   })
 })
 
-describe.each(drawn)('%s', (_, least, drawings) => {
-  const said = drawings.map((drawing) => sayDrawing(drawing, spanish(null)))
+describe.each(drawn)('%s', (_, least, draw) => {
+  const drawings = draw(english(null))
+  const said = draw(spanish(null)).map((drawing) => sayDrawing(drawing, spanish(null)))
 
   it(`have texts, at least ${least} different ones`, () => {
     expect(once(drawings.flatMap(drawingTexts)).length).toBeGreaterThanOrEqual(least)

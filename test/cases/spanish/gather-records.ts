@@ -1,7 +1,8 @@
-import { exposureText, neededEndText } from '../../../src/core/hardware/crashworthy-end.ts'
-import { neededTestName, neededTestText, testReason } from '../../../src/core/hardware/test-text.ts'
+import { endExposure, neededTestSaying, testAnswerSaying } from '../../../src/core/hardware/hardware-saying.ts'
+import { neededTestName } from '../../../src/core/hardware/test-text.ts'
 import { findTest, type Speed, type WorkAtHand } from '../../../src/core/hardware/tested-criteria.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+import type { Saying } from '../../../src/words/saying.ts'
 
 const speeds: readonly (Speed | null)[] = [null, { value: 45, unit: 'mi/h' }, { value: 110, unit: 'km/h' }]
 
@@ -10,14 +11,14 @@ const works: readonly WorkAtHand[] = ([null, 'new', 'standing'] as const).flatMa
 )
 
 /** What the run file and the sheets decide, with each of its answers. */
-export function textsOfRecords(): string[] {
+export function sayingsOfRecords(): (Saying | string)[] {
   const tests = shippedSheets.flatMap((sheet) =>
     [sheet.criteria, sheet.criteria.map((one) => ({ ...one, testLevel: 2 })), []].flatMap((criteria) =>
       works.flatMap((at) => {
         const hardware = { category: sheet.category, criteria }
         return [
-          testReason(hardware, at, findTest(hardware, at)),
-          neededTestText(hardware, at),
+          testAnswerSaying(hardware, at, findTest(hardware, at)),
+          neededTestSaying(hardware, at),
           `Choose hardware with ${neededTestName(hardware, at)}.`,
         ]
       }),
@@ -27,9 +28,9 @@ export function textsOfRecords(): string[] {
     sheet.kind === 'longitudinal'
       ? []
       : ([true, false, null] as const).flatMap((opposingReaches) =>
-          (['approach', 'departure'] as const).flatMap((end) => [
-            exposureText(sheet, { end, opposingReaches }),
-            neededEndText({ end, opposingReaches }),
+          (['approach', 'departure'] as const).flatMap((end): Saying[] => [
+            endExposure(sheet, { end, opposingReaches }),
+            { kind: 'needed end', end },
           ]),
         ),
   )

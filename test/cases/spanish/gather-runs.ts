@@ -19,6 +19,7 @@ import { sheetShelf } from '../../../src/operations/sheet-shelf.ts'
 import { stripInput } from '../../../src/operations/strip-input.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
 import { english } from '../../../src/words/english.ts'
+import type { Print } from '../../../src/words/print.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
 
 /** Runs that have the shipped sheets between them, gaps, reduced spacing, standing rail and both unit systems. */
@@ -112,12 +113,12 @@ export const sourcesOf = ({ requirements }: RequiredRun): string[] =>
   requirements.flatMap(({ source }) => [source.title, source.edition])
 
 /** A figure for each thing that is required with one, alike ones once. */
-export function figuresOf({ requirements, run }: RequiredRun): Drawing[] {
+export function figuresOf({ requirements, run }: RequiredRun, print: Print): Drawing[] {
   const shelf = sheetShelf(run.sheets)
   const alike = new Map(requirements.map((one) => [`${one.figure} ${one.must}`, one]))
   return [...alike.values()].flatMap((requirement) => {
     const { figure, sheet } = requirement
-    return figure === null ? [] : [figureDrawing(figure, figureFacts(requirement, shelf.get(sheet)!, english(null)))]
+    return figure === null ? [] : [figureDrawing(figure, figureFacts(requirement, shelf.get(sheet)!, print))]
   })
 }
 
@@ -253,7 +254,7 @@ export const textsOfJudgement = ({ judgement }: JudgedRun): string[] => [
   ...judgement.verdicts.map(({ because }) => describeReason(because)),
 ]
 
-export const stripOf = (run: RequiredRun | JudgedRun): Drawing => stripDrawing(stripInput(run, english(null)))
+export const stripOf = (run: RequiredRun | JudgedRun, print: Print): Drawing => stripDrawing(stripInput(run, print))
 
 export const everywhere: readonly string[] = [...cautions, ...instruments.map(({ name }) => name)]
 

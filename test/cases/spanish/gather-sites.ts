@@ -1,11 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { checkFit } from '../../../src/core/fit/check-fit.ts'
 import type { FitFacts } from '../../../src/core/fit/fit.ts'
+import type { FitCheck } from '../../../src/core/fit/fit-check.ts'
 import type { EndSheet, LongitudinalSheet } from '../../../src/core/hardware/hardware-sheet.ts'
 import { findNeed } from '../../../src/core/need/need.ts'
 import type { Note } from '../../../src/core/need/note.ts'
-import { printNote } from '../../../src/core/need/print-note.ts'
 import type { NeedRefusal } from '../../../src/core/need/refusal.ts'
+import type { CellSaying } from '../../../src/core/need/tables/table.ts'
 import type { Site } from '../../../src/core/site/site.ts'
 import { exactLength } from '../../../src/core/units/exact-length.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
@@ -16,6 +17,8 @@ import { computeNeed, needProblem } from '../../../src/operations/compute-need.t
 import { planInput } from '../../../src/operations/write-site-drawings.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
 import { english } from '../../../src/words/english.ts'
+import type { Print } from '../../../src/words/print.ts'
+import type { Saying } from '../../../src/words/saying.ts'
 import { siteInputs } from '../drawing/site-inputs.ts'
 
 const folder = new URL('../need/', import.meta.url)
@@ -29,23 +32,25 @@ export const sites: readonly Site[] = [
   ...Object.values(siteInputs).map((input) => input('web').site),
 ]
 
-export function textsOfSite(site: Site): string[] {
+export function sayingsOfSite(site: Site): (Saying | string)[] {
   const need = findNeed(site)
   const report = computeNeed(site)
   const reports = report.ok ? [report.value.approach, report.value.departure].filter((one) => one !== null) : []
   return [
     ...planHandles(planInput(site, need.ok ? need.value : null, 'web', english(null))).map(({ words }) => words),
-    ...reports.flatMap(({ notes }) => notes.map(({ text }) => text)),
-    ...reports.flatMap(({ sources }) => sources.flatMap(({ remark }) => remark ?? [])),
-    ...(report.ok ? report.value.checks.flatMap(textsOfCheck) : []),
+    ...reports.flatMap(({ notes }) => notes),
+    ...reports.flatMap(({ sources }) =>
+      sources.flatMap(({ source, remark }) => [withoutTitles(source), ...(remark === undefined ? [] : [remark])]),
+    ),
+    ...(report.ok ? report.value.checks.flatMap(sayingsOfCheck) : []),
   ]
 }
 
-export function drawingsOfSite(site: Site): Drawing[] {
+export function drawingsOfSite(site: Site, print: Print): Drawing[] {
   const need = findNeed(site)
   const [first] = site.hazards
   return (['web', 'phone'] as const).flatMap((page) => {
-    const view = planInput(site, need.ok ? need.value : null, page, english(null))
+    const view = planInput(site, need.ok ? need.value : null, page, print)
     return [
       planDrawing(view),
       sectionDrawing(view, (first!.from + first!.to) / 2),
@@ -54,8 +59,17 @@ export function drawingsOfSite(site: Site): Drawing[] {
   })
 }
 
-const textsOfCheck = (check: ReturnType<typeof checkFit>[number]): string[] => [
-  ...[check.what, check.limit, check.value, check.smallestChange ?? ''],
+/** Titles of tables and books stay as they were published. */
+const withoutTitles = (cell: CellSaying): CellSaying => ({
+  ...cell,
+  table: 'RDG 2011 Table 5-7',
+  confirmedBy: cell.confirmedBy && 'x',
+})
+
+const sayingsOfCheck = ({ what, limit, value, source, smallestChange }: FitCheck): Saying[] => [
+  ...[what, limit, value],
+  ...(source.kind === 'source' ? [] : [source]),
+  ...(smallestChange === null ? [] : [smallestChange]),
 ]
 
 /** A note of every kind, with each of its ways to be worded. */
@@ -125,9 +139,9 @@ const refusals: readonly NeedRefusal[] = [
   { kind: 'runout-wraps-curve', radius: 15, runoutLength: 64 },
 ]
 
-export const textsOfNotes = (): string[] =>
+export const sayingsOfNotes = (): (Saying | string)[] =>
   (['us', 'metric'] as const).flatMap((units) => [
-    ...notes.map((note) => printNote(note, units)),
+    ...notes.map((note): Saying => ({ kind: 'note on need', note, units, direction: null })),
     ...refusals.flatMap((refusal) => {
       const { expected, found } = needProblem('site', refusal, units)
       return [expected, found]
@@ -164,7 +178,7 @@ const curbs: readonly FitFacts['curb'][] = [
 ]
 
 /** Facts that bring every check to each of its answers. */
-export function textsOfChecks(): string[] {
+export function sayingsOfChecks(): Saying[] {
   const systems = shippedSheets.filter((one) => one.kind === 'longitudinal') as readonly LongitudinalSheet[]
   const ends = shippedSheets.filter((one) => one.kind !== 'longitudinal') as readonly EndSheet[]
   const facts: FitFacts[] = []
@@ -192,5 +206,5 @@ export function textsOfChecks(): string[] {
             runLength: [feet(40), feet(200), null, feet(62.5)][i]!,
           })
         }
-  return facts.flatMap((one) => checkFit(one).flatMap(textsOfCheck))
+  return facts.flatMap((one) => checkFit(one).flatMap(sayingsOfCheck))
 }

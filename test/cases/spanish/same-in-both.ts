@@ -12,6 +12,9 @@ const fields = ['true', 'false', 'null', 'a']
 /** Criteria and tables by their names. */
 const published = /(MASH|NCHRP) \d+|RDG \d{4} Table [\d-]+(\([ab]\))?/g
 
+/** Books and who prints them. */
+const publishers = /AASHTO |Roadside Design Guide|Midwest Roadside Safety Facility|NCHRP Report|FHWA|MASH|NCHRP/g
+
 /** What reads the same in English and Spanish. */
 export const isSame = (text: string): boolean =>
   given.includes(text) || fields.includes(text) || fromFile.test(text) || text.replaceAll(published, '') === ''
@@ -23,5 +26,6 @@ export const withoutNames = (text: string): string =>
     .reduce((rest, name) => rest.replaceAll(name, ''), text)
 
     .replaceAll(published, '')
+    .replaceAll(publishers, '')
     .replaceAll(/(?<=un objeto con |el papel es |una respuesta ).*/g, '')
     .replaceAll(/"[^"]*"|“[^”]*”|[a-z0-9-]+\/[a-z0-9-]+|[a-z0-9]+(-[a-z0-9]+)+|\b[a-z]+[A-Z]\w+/g, '')

@@ -38,8 +38,8 @@ export const shyLineMetric: ShyLineTable = {
 const flareSource = {
   source: 'RDG 2011 Table 5-9 (2002: Table 5.7)',
   confirmation: 'from memory',
-  remark:
-    'flatter is always allowed, steeper only where crash tested: 31 in W-beam to 5:1; 27 3/4 in W-beam is doubtful steeper than 15:1 at test level 3 (public answer 321)',
+  // 31 in W-beam to 5:1; 27 3/4 in W-beam is doubtful steeper than 15:1 at test level 3 (public answer 321)
+  remark: { kind: 'flatter is always allowed' },
 } as const
 
 /** a of a:1, mi/h; columns inside the shy line, beyond it rigid, beyond it semi-rigid. */

@@ -1,17 +1,20 @@
 import type { UnitSystem } from '../../site/site.ts'
-import type { Cited, SpeedRow, SpeedTable, TableSource, TableValue } from './table.ts'
+import type { CellPart, Cited, SpeedRow, SpeedTable, TableSource, TableValue } from './table.ts'
 
 export const tableUnit = (units: UnitSystem): 'ft' | 'm' => (units === 'us' ? 'ft' : 'm')
-export const speedText = (speed: number, units: UnitSystem): string => `${speed} ${units === 'us' ? 'mi/h' : 'km/h'}`
+export const speedPart = (speed: number, units: UnitSystem, upTo: boolean): CellPart => ({
+  kind: 'speed',
+  ...{ speed, unit: units === 'us' ? 'mi/h' : 'km/h', upTo },
+})
 
 /** `table` with the citation of every cell made out once, since millions of sites may ask for the same one. */
 export function cite<T extends SpeedTable>(
   table: T,
   units: UnitSystem,
   what: TableValue['what'],
-  columns: readonly string[],
+  columns: readonly (CellPart | null)[],
 ): Cited<T> {
-  const cells = table.rows.map((row) => columns.map((name, column) => cellOf(table, units, what, row, column, name)))
+  const cells = table.rows.map((row) => columns.map((part, column) => cellOf(table, units, what, row, column, part)))
   return { ...table, cells }
 }
 
@@ -21,15 +24,20 @@ function cellOf(
   what: TableValue['what'],
   row: SpeedRow,
   column: number,
-  name: string,
+  part: CellPart | null,
 ): TableValue {
-  const at = `${table.source}, ${speedText(row.speed, units)}${name === '' ? '' : `, ${name}`}`
+  const speed = speedPart(row.speed, units, false)
   const published = row.published?.columns.includes(column) ? row.published : undefined
   return {
     what,
     value: row.values[column]!,
     unit: what === 'flare limit' ? 'a:1' : tableUnit(units),
-    source: published === undefined ? at : `${at}; confirmed by ${published.source}`,
+    source: {
+      kind: 'table cell',
+      table: table.source,
+      parts: part === null ? [speed] : [speed, part],
+      confirmedBy: published?.source ?? null,
+    },
     confirmation: published === undefined ? table.confirmation : 'published',
     ...(table.remark === undefined ? {} : { remark: table.remark }),
   }

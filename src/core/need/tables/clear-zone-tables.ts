@@ -173,8 +173,7 @@ const upTo40: ClearZoneBlock = {
   ],
 }
 
-const remark =
-  'the first printing of the 2011 edition has wider backslope values at 40 mi/h and below; its errata correct them'
+const remark = { kind: 'first printing differs' } as const
 
 /** @source AASHTO, Errata to Roadside Design Guide, 4th Edition: page 3-3, backslope columns; example 3-D, 30 to 34 ft */
 const errata = 'AASHTO Errata to Roadside Design Guide, 4th Edition (read in a copy)'
@@ -215,7 +214,7 @@ export const clearZone2006Us: ClearZoneTable = {
 export const clearZoneMetric: ClearZoneTable = {
   source: 'RDG 2002/2006 Table 3.1 (metric)',
   confirmation: 'from memory',
-  remark: 'used for the 2011 edition too; below 80 km/h and above 110 km/h least certain',
+  remark: { kind: 'clear zones of both editions' },
   limit: 9,
   blocks: [
     {

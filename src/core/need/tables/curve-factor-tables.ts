@@ -4,8 +4,8 @@ import type { CurveFactorTable } from './table.ts'
 export const curveFactor2011Us: CurveFactorTable = {
   source: 'RDG 2011 Table 3-2 (US customary)',
   confirmation: 'from memory',
-  remark:
-    'the 65 mi/h column is least certain; that no factor is needed above a radius of 2950 ft is printed in a public guide for military roads',
+  // no factor above 2950 ft: a public guide for military roads
+  remark: { kind: 'last column least certain', limitIsPrinted: true },
   speeds: [40, 45, 50, 55, 60, 65, 70],
   rows: [
     { radius: 2950, factors: [1.1, 1.1, 1.1, 1.2, 1.2, 1.2, 1.2] },
@@ -27,7 +27,7 @@ export const curveFactor2011Us: CurveFactorTable = {
 export const curveFactor2006Us: CurveFactorTable = {
   source: 'RDG 1996/2002/2006 Table 3.2 (US customary)',
   confirmation: 'from memory',
-  remark: 'the 65 mi/h column is least certain',
+  remark: { kind: 'last column least certain', limitIsPrinted: false },
   speeds: [40, 45, 50, 55, 60, 65, 70],
   rows: [
     { radius: 2860, factors: [1.1, 1.1, 1.1, 1.2, 1.2, 1.2, 1.3] },

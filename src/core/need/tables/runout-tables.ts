@@ -1,17 +1,17 @@
 import type { AdtClass, RunoutTable } from './table.ts'
 
 const classes2011: readonly AdtClass[] = [
-  { name: 'above 10,000', from: 10_000, inclusive: false },
-  { name: '5,000 to 10,000', from: 5000, inclusive: true },
-  { name: '1,000 to 5,000', from: 1000, inclusive: true },
-  { name: 'below 1,000', from: 0, inclusive: true },
+  { from: 10_000, to: null, inclusive: false },
+  { from: 5000, to: 10_000, inclusive: true },
+  { from: 1000, to: 5000, inclusive: true },
+  { from: 0, to: 1000, inclusive: true },
 ]
 
 const classes2006: readonly AdtClass[] = [
-  { name: 'above 6,000', from: 6000, inclusive: false },
-  { name: '2,000 to 6,000', from: 2000, inclusive: true },
-  { name: '800 to 2,000', from: 800, inclusive: true },
-  { name: 'below 800', from: 0, inclusive: true },
+  { from: 6000, to: null, inclusive: false },
+  { from: 2000, to: 6000, inclusive: true },
+  { from: 800, to: 2000, inclusive: true },
+  { from: 0, to: 800, inclusive: true },
 ]
 
 const montana = 'Montana Road Design Manual, Appendix K, example 9-3'

@@ -4,14 +4,24 @@ import type { Confirmation } from '../../hardware/hardware-sheet.ts'
 export interface TableSource {
   readonly source: string
   readonly confirmation: Confirmation
-  /** What a reader has to know before relying on it. */
-  readonly remark?: string
+  readonly remark?: TableRemark
 }
 
-/** Volumes from `from` vehicles a day; `inclusive` says whether `from` itself belongs. Highest first. */
+/** What a reader has to know before relying on a table. */
+export type TableRemark =
+  | { readonly kind: 'flatter is always allowed' }
+  | { readonly kind: 'first printing differs' }
+  | { readonly kind: 'clear zones of both editions' }
+  /** `limitIsPrinted`: another text prints the radius from which no factor is needed. */
+  | { readonly kind: 'last column least certain'; readonly limitIsPrinted: boolean }
+
+/**
+ * Volumes from `from` vehicles a day to `to`, null for the highest; `inclusive` says whether `from` itself belongs. Highest
+ * first.
+ */
 export interface AdtClass {
-  readonly name: string
   readonly from: number
+  readonly to: number | null
   readonly inclusive: boolean
 }
 
@@ -78,8 +88,32 @@ export interface TableValue {
   readonly what: 'runout length' | 'shy-line offset' | 'flare limit' | 'clear zone' | 'curve factor'
   readonly value: number
   readonly unit: 'ft' | 'm' | 'a:1' | 'factor'
-  /** Table, row and column. */
-  readonly source: string
+  readonly source: CellSaying
   readonly confirmation: Confirmation
-  readonly remark?: string
+  readonly remark?: TableRemark
 }
+
+/** A cell of a table: its row and column, in the order in which the table is read. */
+export interface CellSaying {
+  readonly kind: 'table cell'
+  /** The table's title. */
+  readonly table: string
+  readonly parts: readonly CellPart[]
+  /** What else prints the value; null where nothing that was read does. */
+  readonly confirmedBy: string | null
+}
+
+/** A row or column. Slopes as the run of 1 vertical. */
+export type CellPart =
+  | { readonly kind: 'speed'; readonly speed: number; readonly unit: 'mi/h' | 'km/h'; readonly upTo: boolean }
+  | { readonly kind: 'volume'; readonly from: number; readonly to: number | null }
+  /** `flattest` null where the column goes on to level ground. */
+  | {
+      readonly kind: 'slope'
+      readonly slope: 'foreslope' | 'backslope'
+      readonly steepest: number
+      readonly flattest: number | null
+    }
+  | { readonly kind: 'radius'; readonly radius: number; readonly unit: 'ft' | 'm' }
+  /** `barrier` null for every barrier. */
+  | { readonly kind: 'flare'; readonly side: 'inside' | 'beyond'; readonly barrier: 'rigid' | 'semi-rigid' | null }

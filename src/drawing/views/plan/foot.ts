@@ -1,12 +1,12 @@
 import type { Need } from '../../../core/need/need.ts'
+import type { NoteSaying } from '../../../core/need/need-saying.ts'
 import type { Note } from '../../../core/need/note.ts'
-import { noteWith, printNote } from '../../../core/need/print-note.ts'
 import type { UnitSystem } from '../../../core/site/site.ts'
+import type { Print } from '../../../words/print.ts'
 import { point, rectangle, text } from '../../draw.ts'
 import type { Item, Point } from '../../drawing.ts'
 import { wrapText } from '../../text-width.ts'
 import { type Callout, calloutKey } from './callouts.ts'
-import { inUnit } from './site-words.ts'
 
 const size = 6.5
 
@@ -24,24 +24,26 @@ function textBlock(lines: readonly string[], at: Point, width: number, perPoint:
 }
 
 /** What the engineer has to know: what holds for both directions once, the rest with the name of its direction. */
-export function needNotes(need: Need | null, units: UnitSystem): readonly string[] {
+export function needNotes(need: Need | null, units: UnitSystem, print: Print): readonly string[] {
   if (need === null) return []
-  const sentences = (notes: readonly Note[]): readonly string[] =>
-    notes.map((note) =>
-      printNote(
-        noteWith(note, (length) => inUnit(length, units)),
-        units,
-      ),
-    )
-  const approach = sentences(need.approach.notes)
-  if (need.departure === null) return approach
-  const departure = sentences(need.departure.notes)
-  return [
-    ...approach.filter((one) => departure.includes(one)),
-    ...approach.filter((one) => !departure.includes(one)).map((one) => `Approach: ${one}`),
-    ...departure.filter((one) => !approach.includes(one)).map((one) => `Departure: ${one}`),
-  ]
+  const say = (notes: readonly Note[], direction: NoteSaying['direction']): readonly string[] =>
+    notes.map((note) => print.say({ kind: 'note on need', note, units, direction }))
+  const { approach, departure } = need
+  if (departure === null) return say(approach.notes, null)
+  const [both, ofApproach] = divided(approach.notes, departure.notes)
+  const [, ofDeparture] = divided(departure.notes, approach.notes)
+  return [...say(both, null), ...say(ofApproach, 'approach'), ...say(ofDeparture, 'departure')]
 }
+
+/** Notes that stand among `others` too, and those that do not. */
+function divided(notes: readonly Note[], others: readonly Note[]): readonly [both: Note[], own: Note[]] {
+  const known = new Set(others.map(sameNote))
+  return [notes.filter((note) => known.has(sameNote(note))), notes.filter((note) => !known.has(sameNote(note)))]
+}
+
+/** Alike for notes that say the same: lengths to the micrometre, below which is arithmetic noise. */
+const sameNote = (note: Note): string =>
+  JSON.stringify(note, (_, value: unknown) => (typeof value === 'number' ? value.toFixed(6) : value))
 
 /** Scale bar, the key of numbered callouts where there is one, and sentences, from `at` downwards. */
 export function footBlock(

@@ -1,0 +1,85 @@
+import { agreementDateOf } from './agreement-dates.ts'
+import type { CrashworthyEnd, EndExposure } from './crashworthy-end.ts'
+import type { AgreementCategory, Criteria, EndSheet } from './hardware-sheet.ts'
+import {
+  isMash,
+  type NeededTest,
+  neededTest,
+  type TestAnswer,
+  type TestedHardware,
+  type WorkAtHand,
+} from './tested-criteria.ts'
+
+/** What is said of hardware at design and at judging. */
+export type HardwareSaying =
+  | SourceSaying
+  | TestsSaying
+  | NeededTestSaying
+  | TestAnswerSaying
+  | NeededEndSaying
+  | EndExposureSaying
+
+/** Where something is printed. */
+export interface SourceSaying {
+  readonly kind: 'source'
+  readonly title: string
+  readonly edition: string
+}
+
+/** The crash tests that a sheet states. */
+export interface TestsSaying {
+  readonly kind: 'crash tests'
+  readonly tests: readonly Criteria[]
+}
+
+/** What one crash test has to be, and why. */
+export interface NeededTestSaying extends NeededTest {
+  readonly kind: 'needed crash test'
+  readonly at: WorkAtHand
+  readonly category: AgreementCategory
+  /** The last letting without MASH 2016 for this class of hardware; ISO date. */
+  readonly lastLetting: string
+}
+
+/** Whether one test covers what is needed. */
+export interface TestAnswerSaying {
+  readonly kind: 'crash test found'
+  readonly answer: TestAnswer
+  /** Whether it does for any work and speed, where the speed is not said. */
+  readonly forAny: boolean
+  readonly tests: readonly Criteria[]
+  readonly needed: NeededTestSaying
+}
+
+/** What an end has to be where it stands. */
+export interface NeededEndSaying {
+  readonly kind: 'needed end'
+  readonly end: EndExposure['end']
+}
+
+/** What an end is, and which traffic can reach it. */
+export interface EndExposureSaying extends EndExposure {
+  readonly kind: 'exposed end'
+  readonly crashworthy: boolean
+  readonly of: EndSheet['kind']
+}
+
+/** What one crash test has to be, to be said with its reason. */
+export const neededTestSaying = ({ category }: Pick<TestedHardware, 'category'>, at: WorkAtHand): NeededTestSaying => ({
+  kind: 'needed crash test',
+  ...neededTest(category, at),
+  ...{ at, category, lastLetting: agreementDateOf(category).lastLetting },
+})
+
+/** Why the hardware is covered, is not, or may be. */
+export const testAnswerSaying = (hardware: TestedHardware, at: WorkAtHand, answer: TestAnswer): TestAnswerSaying => ({
+  kind: 'crash test found',
+  forAny: answer.verdict === 'meets' && isMash(answer.by) && at.speed === null,
+  ...{ answer, tests: hardware.criteria, needed: neededTestSaying(hardware, at) },
+})
+
+/** What is said of an end unit where it stands. */
+export const endExposure = (
+  { crashworthy, kind }: CrashworthyEnd,
+  { end, opposingReaches }: EndExposure,
+): EndExposureSaying => ({ kind: 'exposed end', crashworthy, of: kind, end, opposingReaches })
