@@ -91,7 +91,7 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
       return {
         number: panel.number,
         length: alongText(run, panel.inches),
-        name: print.say(name),
+        name: print.say({ kind: 'panel as named', of: name }),
         nested: layers === 2,
         role: panel.role,
         readLength: read(`${panel.id}/panel-length`),

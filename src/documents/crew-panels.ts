@@ -34,7 +34,7 @@ export function crewPanels(run: Pick<RunFile, 'units'>, model: RunModel, print: 
       numbers: print.say(group.length === 1 ? `${panel.number}` : `${panel.number} to ${last.number}`),
       count: group.length,
       length: alongText(run, panel.inches),
-      name: print.say(`${kind.name}, ${kind.gauge}`),
+      name: `${print.say({ kind: 'panel as named', of: kind.name })}, ${print.say({ kind: 'gauge of panel', gauge: kind.gauge })}`,
       nested: kind.layers === 2,
       hung: kind.hung,
       from: alongText(run, panel.fromInches),

@@ -1,12 +1,11 @@
 import { feetInchesText } from '../core/hardware/dimension-text.ts'
 import { type PayRounding, payRoundings } from '../core/quantities/pay-length.ts'
 import type { Quantity, QuantityPiece } from '../core/quantities/quantity.ts'
-import { type Boundaries, boundaryText } from '../core/quantities/run-length.ts'
+import { type Boundaries, boundarySaying } from '../core/quantities/run-length.ts'
 import type { Quantities } from '../core/quantities/take-quantities.ts'
 import type { Barrier } from '../core/staking/barrier.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
-import { joinWords, numberedText } from './places-text.ts'
 
 /** The quantities of a run and what to order for it, for any writer. */
 export interface QuantitiesContents {
@@ -35,7 +34,7 @@ export interface QuantityLine {
   readonly amount: number
   /** `87.5 ft (87 ft 6 in)`, `12` */
   readonly amountText: string
-  readonly pieces: readonly QuantityPiece[]
+  readonly pieces: readonly { readonly what: string; readonly amount: number }[]
   /** The pieces in few words: `panels 4 to 10`. */
   readonly piecesText: string
   readonly source: string | null
@@ -66,7 +65,7 @@ export function quantitiesContents(
   return {
     title: 'Quantities',
     run: run.name,
-    boundaries: `The run begins ${boundaryText(barrier.first, first)} and ends ${boundaryText(barrier.second, second)}, measured along the face of rail.`,
+    boundaries: `The run begins ${print.say(boundarySaying(barrier.first, first))} and ends ${print.say(boundarySaying(barrier.second, second))}, measured along the face of rail.`,
     rounding: rule.rounding,
     roundingText: roundingText(rule.rounding),
     paidFeet: quantities.paidFeet,
@@ -90,9 +89,13 @@ function lineOf({ id, name, unit, amount, pieces, source, note }: Quantity, prin
     unit: isLength ? 'ft' : 'each',
     amount: isLength ? amount / 12 : amount,
     amountText: isLength ? `${Math.round((amount / 12) * 1e4) / 1e4} ft (${feetInchesText(amount)})` : `${amount}`,
-    pieces: isLength ? pieces.map((piece) => ({ ...piece, amount: piece.amount / 12 })) : pieces,
-    piecesText: print.say(piecesText(pieces)),
-    source: source && (source.confirmation === 'published' ? source.text : `${source.confirmation}: ${source.text}`),
+    pieces: pieces.map((piece) => ({
+      what: print.say(piece.what),
+      amount: isLength ? piece.amount / 12 : piece.amount,
+    })),
+    piecesText: piecesText(pieces, print),
+    source:
+      source && `${source.confirmation === 'published' ? '' : `${source.confirmation}: `}${print.say(source.said)}`,
     note: note && print.say(note),
   }
 }
@@ -120,23 +123,13 @@ function materialLines({ panels, posts, blocks, bolts, ends }: Quantities, print
       ({ name, amount, pieces }): MaterialLine => ({
         item: print.say(name),
         count: amount,
-        where: print.say(piecesText(pieces)),
+        where: piecesText(pieces, print),
         marks: ['bundle'],
       }),
     ),
   ]
 }
 
-/** `panels 4 to 10 and 12; splice to the standing run`, from pieces named `panel 4` and the like. */
-function piecesText(pieces: readonly QuantityPiece[]): string {
-  const words = new Map<string, number[]>()
-  const others: string[] = []
-  for (const { what } of pieces) {
-    const [, word = '', number = ''] = /^(.*\D) (\d+)$/.exec(what) ?? []
-    if (word === '') others.push(what)
-    else words.set(word, [...(words.get(word) ?? []), Number(number)])
-  }
-  return [...[...words].map(([word, numbers]) => numberedText(word, `${word}s`, numbers)), joinWords(others)]
-    .filter((text) => text !== '')
-    .join('; ')
-}
+/** `panels 4 to 10 and 12; splice to the standing run` */
+const piecesText = (pieces: readonly QuantityPiece[], print: Print): string =>
+  print.say({ kind: 'pieces', pieces: pieces.map(({ what }) => what) })

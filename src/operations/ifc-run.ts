@@ -171,7 +171,7 @@ function posts(source: Source): readonly IfcPost[] {
         ...text('Kind', kind),
         truth('Block', block),
         ...text('State', state),
-        ...text('Purpose', stake.purpose),
+        ...text('Purpose', source.print.say(stake.purpose)),
         ...count('Number in its end unit', ownNumber),
         ...placeProperties(source, stake),
         ...text('Sheet', sheetOf(run.model, unit).id),

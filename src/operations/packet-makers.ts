@@ -152,11 +152,11 @@ function stakeFiles(
   const unit = place?.run.unit ?? lineUnit(judged)
   const model = { system: place?.system ?? null, unit, sha256, stamp, print }
   return [
-    sure('stakes.csv', () => writeStakeCsv(stakes, { ...columns, unit })),
+    sure('stakes.csv', () => writeStakeCsv(stakes, { ...columns, unit }, print)),
     ...(place === null
       ? []
       : [
-          sure('stakes.xml', () => writeStakeXml(stakes, unit, stamp)),
+          sure('stakes.xml', () => writeStakeXml(stakes, unit, stamp, print)),
           sure('stakes.dxf', () => writeStakeDxf(judged, stakes, unit, stamp, print)),
         ]),
     { name: 'run.ifc', make: () => writeRunIfc(sources.run.name, judged, stakes, model) },

@@ -45,13 +45,17 @@ export interface PayRule {
 }
 
 /** The stakes as a text for survey programs. */
-export const writeStakeCsv = ({ staking }: PlacedRun, columns: PointColumns): string =>
-  writePoints(staking.stakes.map(surveyPointOf), columns)
+export const writeStakeCsv = ({ staking }: PlacedRun, columns: PointColumns, print: Print): string =>
+  writePoints(
+    staking.stakes.map((stake) => surveyPointOf(stake, print)),
+    columns,
+  )
 
 /** The stakes as points of a LandXML file. */
-export function writeStakeXml({ staking }: PlacedRun, unit: GroundUnit, { at }: Stamp): string {
+export function writeStakeXml({ staking }: PlacedRun, unit: GroundUnit, { at }: Stamp, print: Print): string {
   const [date = '', time = ''] = at.split('T')
-  return writePointsXml(staking.stakes.map(surveyPointOf), unit, date, time.slice(0, 8))
+  const points = staking.stakes.map((stake) => surveyPointOf(stake, print))
+  return writePointsXml(points, unit, date, time.slice(0, 8))
 }
 
 /** Stakes, rail, alignment and findings as a DXF plan at their own coordinates. */
@@ -71,6 +75,7 @@ export function writeStakeDxf(
   const drawing = stakePlan({
     run: run.name,
     stakes: placed.staking.stakes,
+    print,
     rail: placed.rail.map(({ position }) => position),
     alignment: beside.ok ? beside.value : [],
     findings: placed.findings.map(({ finding, at }, i) => ({

@@ -2,12 +2,14 @@ import { common } from './en/common.ts'
 import { fit } from './en/fit.ts'
 import { hardware } from './en/hardware.ts'
 import { need } from './en/need.ts'
+import { quantities } from './en/quantities.ts'
+import { staking } from './en/staking.ts'
 import type { Print } from './print.ts'
 import { printIn, type Words } from './print-in.ts'
 
 const words: Words = {
   language: 'en',
-  printers: { ...common, ...fit, ...hardware, ...need },
+  printers: { ...common, ...fit, ...hardware, ...need, ...quantities, ...staking },
   joints: { and: 'and', or: 'or' },
   prose: (text) => ({ text, left: [text] }),
 }

@@ -1,7 +1,9 @@
 import type { FitSaying } from '../core/fit/fit-saying.ts'
 import type { HardwareSaying } from '../core/hardware/hardware-saying.ts'
 import type { NeedSaying } from '../core/need/need-saying.ts'
+import type { QuantitySaying } from '../core/quantities/quantity-saying.ts'
+import type { StakeSaying } from '../core/staking/stake-saying.ts'
 import type { Theirs } from '../core/theirs.ts'
 
 /** Everything that is said to a person, as data. The union of each part's own; a kind belongs to one part. */
-export type Saying = FitSaying | HardwareSaying | NeedSaying | Theirs
+export type Saying = FitSaying | HardwareSaying | NeedSaying | QuantitySaying | StakeSaying | Theirs

@@ -2,13 +2,15 @@ import { common } from './es/common.ts'
 import { fit } from './es/fit.ts'
 import { hardware } from './es/hardware.ts'
 import { need } from './es/need.ts'
+import { quantities } from './es/quantities.ts'
+import { staking } from './es/staking.ts'
 import type { Print } from './print.ts'
 import { printIn, type Words } from './print-in.ts'
 import { sayWithRest } from './spanish/say-in-spanish.ts'
 
 const words: Words = {
   language: 'es',
-  printers: { ...common, ...fit, ...hardware, ...need },
+  printers: { ...common, ...fit, ...hardware, ...need, ...quantities, ...staking },
   joints: { and: 'y', or: 'o' },
   prose: sayWithRest,
 }

@@ -271,7 +271,7 @@ describe('GeoPackage', () => {
 })
 
 describe.skipIf(isMissing('xmllint'))('LandXML', () => {
-  const written = writeStakeXml(placed, 'US survey foot', stamp)
+  const written = writeStakeXml(placed, 'US survey foot', stamp, english(null))
 
   it('is well-formed, with a point for each stake', () => {
     const path = fileOf('stakes.xml', written)
@@ -286,11 +286,15 @@ describe.skipIf(isMissing('xmllint'))('LandXML', () => {
 })
 
 describe.skipIf(isMissing('ogrinfo'))('CSV of stakes', () => {
-  const written = writeStakeCsv(placed, {
-    order: 'point, northing, easting, elevation, code',
-    header: true,
-    unit: 'US survey foot',
-  })
+  const written = writeStakeCsv(
+    placed,
+    {
+      order: 'point, northing, easting, elevation, code',
+      header: true,
+      unit: 'US survey foot',
+    },
+    english(null),
+  )
   const read = (path: string) => {
     const columns = ['X_POSSIBLE_NAMES=easting*', 'Y_POSSIBLE_NAMES=northing*'].flatMap((name) => ['-oo', name])
     const { text } = told('ogrinfo', '-ro', '-al', '-so', path, ...columns)

@@ -198,8 +198,8 @@ function exports(run: JudgedRun): void {
     expectFinite('staking', placed.value.staking)
     expectFinite('rail', placed.value.rail)
     const order = 'point, northing, easting, elevation, code'
-    expectSound('stakes', writeStakeCsv(placed.value, { order, header: true, unit }))
-    expectSound('stakes as LandXML', writeStakeXml(placed.value, unit, stamp))
+    expectSound('stakes', writeStakeCsv(placed.value, { order, header: true, unit }, english(null)))
+    expectSound('stakes as LandXML', writeStakeXml(placed.value, unit, stamp, english(null)))
     expectSound('stakes as DXF', writeStakeDxf(run, placed.value, unit, stamp, english(null)))
     const ifc = writeRunIfc('run.json', run, placed.value, { system: null, unit, sha256, stamp, print: english(null) })
     if (ifc.ok) expectSound('IFC', ifc.value)

@@ -2,7 +2,8 @@ import type { Stated } from '../hardware/hardware-sheet.ts'
 import type { LayoutPost } from '../layout/layout.ts'
 import type { Barrier } from '../staking/barrier.ts'
 import { isThrieSplice, panelKind } from './count-panels.ts'
-import { type Quantity, type QuantityPiece, repairGuide, sumOf } from './quantity.ts'
+import { numbered, type Quantity, type QuantityPiece, repairGuide, sumOf } from './quantity.ts'
+import type { QuantityName, QuantityNote } from './quantity-saying.ts'
 
 /** Bolts of one W-beam splice. */
 const perSplice = 8
@@ -16,33 +17,34 @@ export function spliceBolts(barrier: Barrier): readonly Quantity[] {
   const thrie: QuantityPiece[] = []
   for (const { number } of layout.splices) {
     const [before, after] = [kinds[number - 1]!, kinds[number]!]
-    const what = `splice ${number}`
+    const what = numbered('splice', number)
     if (before.hung && after.hung) continue
     if (isThrieSplice(before, after)) thrie.push({ what, amount: 1 })
     else (before.layers + after.layers > 2 ? nested : single).push({ what, amount: perSplice })
   }
-  if (first.kind === 'standing splice') single.unshift({ what: 'splice to the standing run', amount: perSplice })
-  if (second.kind === 'standing splice') single.push({ what: 'splice to the standing run', amount: perSplice })
+  const toStanding: QuantityPiece = { what: { kind: 'splice to standing run' }, amount: perSplice }
+  if (first.kind === 'standing splice') single.unshift(toStanding)
+  if (second.kind === 'standing splice') single.push(toStanding)
   const source = repairGuide
   return [
-    sumOf('bolts/splice', 'Splice bolts with recessed nuts, 5/8 in x 1 1/4 in', 'each', single, { source }),
-    sumOf('bolts/splice/nested', 'Splice bolts with recessed nuts, 5/8 in, at nested rail', 'each', nested, {
+    sumOf('bolts/splice', { kind: 'splice bolts', at: 'single rail' }, 'each', single, { source }),
+    sumOf('bolts/splice/nested', { kind: 'splice bolts', at: 'nested rail' }, 'each', nested, {
       source,
-      note: 'length by the number of layers at the splice',
+      note: { kind: 'length by layers' },
     }),
-    sumOf('splices/thrie', 'Thrie-beam splices', 'each', thrie, { note: "bolts by the transition's own drawing" }),
+    sumOf('splices/thrie', { kind: 'thrie-beam splices' }, 'each', thrie, { note: { kind: 'bolts by drawing' } }),
   ].filter(({ pieces }) => pieces.length > 0)
 }
 
 /** Post bolts, one to each post that the rail is bolted to, by length where post and block decide it. */
 export function postBolts(barrier: Barrier): readonly Quantity[] {
-  const groups = new Map<string, { name: string; note: string | null; pieces: QuantityPiece[] }>()
+  const groups = new Map<string, { name: QuantityName; note: QuantityNote | null; pieces: QuantityPiece[] }>()
   for (const post of barrier.layout.posts) {
     const bolted = isBolted(post, barrier)
     if (bolted === false || post.state === 'standing') continue
     const kind = bolted === 'notStated' ? unsaid : boltFor(post)
     const group = groups.get(kind.id) ?? { name: kind.name, note: kind.note, pieces: [] }
-    group.pieces.push({ what: `post ${post.number}`, amount: 1 })
+    group.pieces.push({ what: numbered('post', post.number), amount: 1 })
     groups.set(kind.id, group)
   }
   return [...groups].map(([id, { name, note, pieces }]) =>
@@ -52,9 +54,9 @@ export function postBolts(barrier: Barrier): readonly Quantity[] {
 
 const unsaid = {
   id: 'post-bolts/unsaid',
-  name: 'Posts of which the sheet does not say whether the rail is bolted to them',
-  note: "by the maker's manual in force",
-}
+  name: { kind: 'posts not said to be bolted' },
+  note: { kind: 'bolted by manual' },
+} as const
 
 /**
  * 18 in through a wood block on a wood post; 10 in through a wood or approved block on a steel post; 2 in through a
@@ -62,20 +64,21 @@ const unsaid = {
  */
 function boltFor({ kind, block }: LayoutPost): {
   readonly id: string
-  readonly name: string
-  readonly note: string | null
+  readonly name: QuantityName
+  readonly note: QuantityNote | null
 } {
-  if (block && /\bwood\b/.test(kind)) return { id: 'bolts/post/18', name: 'Post bolts, 5/8 in x 18 in', note: null }
+  if (block && /\bwood\b/.test(kind))
+    return { id: 'bolts/post/18', name: { kind: 'post bolts', through: 'wood block and post' }, note: null }
   return block
     ? {
         id: 'bolts/post/by-block',
-        name: 'Post bolts, 5/8 in, length by post and block',
-        note: '18 in: wood block, wood post; 10 in: wood or approved block, steel post; 2 in: steel block, steel post',
+        name: { kind: 'post bolts', through: 'block' },
+        note: { kind: 'bolt length by block' },
       }
     : {
         id: 'bolts/post/no-block',
-        name: 'Post bolts, 5/8 in, at posts without a block',
-        note: "length by the maker's manual in force",
+        name: { kind: 'post bolts', through: 'no block' },
+        note: { kind: 'bolt length by manual' },
       }
 }
 

@@ -1,9 +1,9 @@
-import { feetInchesText } from '../hardware/dimension-text.ts'
 import type { EndSheet } from '../hardware/hardware-sheet.ts'
 import type { LayoutPost, Unit } from '../layout/layout.ts'
 import type { Barrier } from '../staking/barrier.ts'
 import { type PanelKind, panelKind } from './count-panels.ts'
-import { type Quantity, type QuantityPiece, sumOf } from './quantity.ts'
+import { numbered, type Quantity, type QuantityPiece, sumOf } from './quantity.ts'
+import type { QuantityName } from './quantity-saying.ts'
 
 /** End units by their sheet. */
 export function countEnds({ first, second }: Barrier): readonly Quantity[] {
@@ -14,9 +14,9 @@ export function countEnds({ first, second }: Barrier): readonly Quantity[] {
   return grouped(ends, ({ sheet }) => sheet.id).map(([id, same]) =>
     sumOf(
       `ends/${id}`,
-      same[0].sheet.name,
+      { kind: 'end units', sheet: same[0].sheet.name },
       'each',
-      same.map(({ unit }) => ({ what: `${unit} end`, amount: 1 })),
+      same.map(({ unit }) => ({ what: { kind: 'end of run', end: unit }, amount: 1 })),
     ),
   )
 }
@@ -28,11 +28,12 @@ export function countPosts(barrier: Barrier, postsDriven: number): readonly Quan
   return grouped(barrier.layout.posts, key).map(([id, same]) => {
     const [post] = same
     const sheet = sheetOf(barrier, post.unit)
-    const standing = stands(post, postsDriven)
-    const where = post.state === 'standing' ? '' : sheet === null ? ' of the run' : ` of the ${sheet.kind}`
-    const name = `${capital(post.kind)}${where}${standing ? ', in the ground already' : ''}`
-    const note = standing ? null : 'length by the drawing in force: the sheet does not state it'
-    return sumOf(`posts/${id}`, name, 'each', same.map(pieceOf), { note })
+    const stand = stands(post, postsDriven)
+    const place = post.state === 'standing' ? null : sheet === null ? 'run' : sheet.kind
+    const note = stand ? null : ({ kind: 'length by drawing' } as const)
+    return sumOf(`posts/${id}`, { kind: 'posts of kind', of: post.kind, place, stand }, 'each', same.map(pieceOf), {
+      note,
+    })
   })
 }
 
@@ -40,7 +41,7 @@ export function countPosts(barrier: Barrier, postsDriven: number): readonly Quan
 export const countBlocks = ({ layout }: Barrier, postsDriven: number): Quantity =>
   sumOf(
     'blocks',
-    'Offset blocks',
+    { kind: 'offset blocks' },
     'each',
     layout.posts.filter((post) => post.block && !stands(post, postsDriven)).map(pieceOf),
   )
@@ -52,37 +53,34 @@ export function countPanels(barrier: Barrier): readonly Quantity[] {
     kind: panelKind(barrier.layout.panels[i]!, barrier),
   }))
   const key = ({ kind }: { kind: PanelKind }): string =>
-    [kind.hung ? 'hung' : 'new', kind.name, kind.inches, kind.gauge].join('/')
+    [kind.hung ? 'hung' : 'new', kind.name ?? 'panel', kind.inches, kind.gauge].join('/')
   return grouped(all, key).map(([id, same]) =>
     sumOf(
       `panels/${id}`,
-      panelText(same[0].kind),
+      panelName(same[0].kind),
       'each',
       same.map(({ number, kind }) => ({
-        what: `panel ${number}${kind.layers === 2 ? ', nested' : ''}`,
+        what: numbered('panel', number, kind.layers === 2 ? 'nested' : 'whole'),
         amount: kind.layers,
       })),
     ),
   )
 }
 
-/** `Adapter panel, 9 ft 4 1/2 in, 12 gauge` */
-function panelText({ name, inches, gauge, hung }: PanelKind): string {
-  const shown = name.includes(gauge) ? '' : `, ${gauge}`
-  return `${capital(name)}, ${feetInchesText(inches)}${shown}${hung ? ', hangs already' : ''}`
-}
+const panelName = ({ name, inches, gauge, hung }: PanelKind): QuantityName => ({
+  kind: 'panels of kind',
+  ...{ of: name, inches, gauge, hang: hung },
+})
 
 const stands = (post: LayoutPost, postsDriven: number): boolean =>
   post.state === 'standing' || post.number <= postsDriven
 
-const pieceOf = ({ number }: LayoutPost): QuantityPiece => ({ what: `post ${number}`, amount: 1 })
+const pieceOf = ({ number }: LayoutPost): QuantityPiece => ({ what: numbered('post', number), amount: 1 })
 
 function sheetOf({ first, second }: Barrier, unit: Unit): EndSheet | null {
   const end = unit === 'first' ? first : unit === 'second' ? second : null
   return end?.kind === 'unit' ? end.sheet : null
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 type Some<T> = readonly [T, ...T[]]
 

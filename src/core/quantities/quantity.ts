@@ -1,30 +1,30 @@
 import type { Confirmation } from '../hardware/hardware-sheet.ts'
+import type { NumberedPiece, PieceName, QuantityName, QuantityNote, QuantitySource } from './quantity-saying.ts'
 
 /** One total with the pieces that it is the sum of. */
 export interface Quantity {
   /** Stable, as `panels/run/150/panel/12 gauge`. */
   readonly id: string
-  readonly name: string
+  readonly name: QuantityName
   /** `in`: inches along the rail, exact to 1/16. */
   readonly unit: 'in' | 'each'
   readonly amount: number
   readonly pieces: readonly QuantityPiece[]
   /** Where the rule behind it comes from; null for a plain count. */
-  readonly source: { readonly text: string; readonly confirmation: Confirmation } | null
-  /** What it leaves open, in words; null when nothing. */
-  readonly note: string | null
+  readonly source: { readonly said: QuantitySource; readonly confirmation: Confirmation } | null
+  /** What it leaves open; null when nothing. */
+  readonly note: QuantityNote | null
 }
 
 export interface QuantityPiece {
-  /** As `panel 4`, `splice 2`, `post 9`. */
-  readonly what: string
+  readonly what: PieceName
   readonly amount: number
 }
 
 /** The quantity that `pieces` add up to. */
 export const sumOf = (
   id: string,
-  name: string,
+  name: QuantityName,
   unit: Quantity['unit'],
   pieces: readonly QuantityPiece[],
   more: Partial<Pick<Quantity, 'source' | 'note'>> = {},
@@ -40,6 +40,12 @@ export const sumOf = (
 
 /** What is bought by the piece for repair of a W-beam rail. */
 export const repairGuide = {
-  text: 'FHWA-SA-08-002, W-Beam Guardrail Repair, appendix A, 2008',
+  said: { kind: 'source', title: 'FHWA-SA-08-002, W-Beam Guardrail Repair, appendix A', edition: '2008' },
   confirmation: 'published',
 } as const
+
+/** One of the posts, panels or splices, by its number. */
+export const numbered = (of: NumberedPiece['of'], number: number, how: NumberedPiece['how'] = 'whole'): PieceName => ({
+  kind: 'numbered piece',
+  ...{ of, number, how },
+})

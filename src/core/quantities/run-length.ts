@@ -2,7 +2,8 @@ import type { EndSheet } from '../hardware/hardware-sheet.ts'
 import type { LayoutPanel, RunEnd, Unit } from '../layout/layout.ts'
 import { err, ok, type Result } from '../result.ts'
 import type { Barrier } from '../staking/barrier.ts'
-import { type Quantity, sumOf } from './quantity.ts'
+import { numbered, type Quantity, sumOf } from './quantity.ts'
+import type { BoundarySaying } from './quantity-saying.ts'
 
 /**
  * Where the run ends and an end unit begins, for pay:
@@ -44,20 +45,21 @@ export function runLength(barrier: Barrier, rule: Boundaries): Result<RunLength,
   return ok({
     fromInches: from.value,
     toInches: to.value,
-    length: sumOf('length/run', 'Rail of the run', 'in', pieces(barrier.layout.panels, from.value, to.value)),
+    length: sumOf('length/run', { kind: 'rail of run' }, 'in', pieces(barrier.layout.panels, from.value, to.value)),
   })
 }
 
-/** The boundary in words, for the head of any list that uses it. */
-export function boundaryText(end: RunEnd, boundary: Boundary): string {
-  if (end.kind === 'standing splice') return 'at the splice that stands'
+/** The boundary to be said, for the head of any list that uses it. */
+export function boundarySaying(end: RunEnd, boundary: Boundary): BoundarySaying {
+  if (end.kind === 'standing splice') return { kind: 'pay boundary at standing splice' }
+  const of = end.sheet.kind
   switch (boundary.kind) {
     case 'splice':
-      return `at the splice where the ${end.sheet.kind} joins the run`
+      return { kind: 'pay boundary at splice', of }
     case 'post':
-      return `at the centre of post ${boundary.number} of the ${end.sheet.kind}`
+      return { kind: 'pay boundary at post', of, number: boundary.number }
     case 'listed length':
-      return `where the listed length of the ${end.sheet.kind} runs out`
+      return { kind: 'pay boundary at listed length', of }
     default:
       return boundary satisfies never
   }
@@ -67,7 +69,7 @@ const pieces = (panels: readonly LayoutPanel[], from: number, to: number) =>
   panels.flatMap((panel) => {
     const amount = Math.min(panel.toInches, to) - Math.max(panel.fromInches, from)
     const whole = panel.fromInches >= from && panel.toInches <= to
-    return amount > 0 ? [{ what: `${whole ? '' : 'part of '}panel ${panel.number}`, amount }] : []
+    return amount > 0 ? [{ what: numbered('panel', panel.number, whole ? 'whole' : 'part'), amount }] : []
   })
 
 /** Inches along the rail from the centre of post 1. */

@@ -24,10 +24,8 @@ export function spareParts(counts: {
 
 function spare({ id, name, amount, note }: Quantity, each: number): readonly Quantity[] {
   if (amount === 0) return []
-  const pieces = [{ what: `one for each ${each} begun, of ${amount}`, amount: Math.ceil(amount / each) }]
-  const source = {
-    text: 'no document; a habit to be replaced by the agency or the contractor',
-    confirmation: 'common practice',
-  } as const
+  const what = { kind: 'spares begun', each, of: amount } as const
+  const pieces = [{ what, amount: Math.ceil(amount / each) }]
+  const source = { said: { kind: 'habit of carrying spares' }, confirmation: 'common practice' } as const
   return [sumOf(`spares/${id}`, name, 'each', pieces, { source, note })]
 }

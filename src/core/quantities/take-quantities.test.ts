@@ -4,6 +4,7 @@ import { laidBarrier, shippedEnd } from '../../../test/fixtures/staked-run.ts'
 import type { EndSheet } from '../hardware/hardware-sheet.ts'
 import { payLength, payRoundings } from './pay-length.ts'
 import type { Quantity } from './quantity.ts'
+import type { QuantityName } from './quantity-saying.ts'
 import type { Boundary } from './run-length.ts'
 import { type Quantities, type QuantityRule, takeQuantities } from './take-quantities.ts'
 
@@ -42,8 +43,12 @@ function taken(...[barrier, more]: [Parameters<typeof takeQuantities>[0], Partia
   return found.value
 }
 
-const amounts = (quantities: readonly Quantity[]) =>
-  Object.fromEntries(quantities.map(({ name, amount }) => [name, amount]))
+/** Amount of the one quantity whose name has all of `wanted`. */
+function amountOf(quantities: readonly Quantity[], wanted: Partial<QuantityName>): number | undefined {
+  const isWanted = ({ name }: Quantity): boolean =>
+    Object.entries(wanted).every(([field, value]) => name[field as 'kind'] === value)
+  return quantities.find(isWanted)?.amount
+}
 
 describe('case B1 of the worked examples', () => {
   // 25 ft transition, 7 plain panels of 12 ft 6 in = 87.5 ft, 50 ft terminal: 162.5 ft installed
@@ -66,10 +71,10 @@ describe('case B1 of the worked examples', () => {
   })
 
   it('finds the 10-gauge piece, doubles the nested panel, and leaves its thrie-beam splice to the drawing', () => {
-    const byName = amounts(quantities.panels)
-    expect(byName['W-to-thrie piece, 10 gauge, 6 ft 3 in']).toBe(1)
-    expect(byName['Thrie-beam panel, nested, 12 ft 6 in, 12 gauge']).toBe(2)
-    expect(amounts(quantities.bolts)['Thrie-beam splices']).toBe(1)
+    const { panels, bolts } = quantities
+    expect(amountOf(panels, { of: 'W-to-thrie piece, 10 gauge', inches: 75, gauge: '10 gauge' })).toBe(1)
+    expect(amountOf(panels, { of: 'thrie-beam panel, nested', inches: 150, gauge: '12 gauge' })).toBe(2)
+    expect(amountOf(bolts, { kind: 'thrie-beam splices' })).toBe(1)
   })
 })
 
@@ -80,10 +85,11 @@ describe('a run between a flared terminal and an anchor, 31 in', () => {
 
   it('counts every post once, by kind', () => {
     expect(quantities.posts.reduce((sum, { amount }) => sum + amount, 0)).toBe(layout.posts.length)
-    const byName = amounts(quantities.posts)
-    expect(byName['Hinged breakaway post of the terminal']).toBe(2)
-    expect(byName['Standard post of the terminal']).toBe(4)
-    expect(byName['Breakaway wood post of the trailing anchor']).toBe(2)
+    const of = (kind: string, place: EndSheet['kind']) =>
+      amountOf(quantities.posts, { kind: 'posts of kind', of: kind, place, stand: false })
+    expect(of('hinged breakaway post', 'terminal')).toBe(2)
+    expect(of('standard post', 'terminal')).toBe(4)
+    expect(of('breakaway wood post', 'trailing anchor')).toBe(2)
   })
 
   it('counts no block at the hinged posts and the anchor', () => {
@@ -97,10 +103,9 @@ describe('a run between a flared terminal and an anchor, 31 in', () => {
   })
 
   it('does not guess what the sheet does not say of bolts', () => {
-    const byName = amounts(quantities.bolts)
     // post 1 is not bolted, of post 2 the sheet does not say
-    expect(byName['Posts of which the sheet does not say whether the rail is bolted to them']).toBe(1)
-    expect(byName['Post bolts, 5/8 in, length by post and block']).toBe(quantities.blocks.amount)
+    expect(amountOf(quantities.bolts, { kind: 'posts not said to be bolted' })).toBe(1)
+    expect(amountOf(quantities.bolts, { kind: 'post bolts', through: 'block' })).toBe(quantities.blocks.amount)
   })
 
   it('moves the boundary by 3 ft 1 1/2 in between splice and listed length', () => {
@@ -139,7 +144,7 @@ describe('what stands already', () => {
     const standing = quantities.posts.filter(({ id }) => id.includes('/standing/'))
     expect(standing.reduce((sum, { amount }) => sum + amount, 0)).toBe(3)
     const bolts = quantities.bolts.find(({ id }) => id === 'bolts/splice')!
-    expect(bolts.pieces[0]).toEqual({ what: 'splice to the standing run', amount: 8 })
+    expect(bolts.pieces[0]).toEqual({ what: { kind: 'splice to standing run' }, amount: 8 })
     expect(bolts.amount).toBe(8 * (barrier.layout.splices.length + 1))
   })
 })

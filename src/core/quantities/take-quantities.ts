@@ -3,7 +3,7 @@ import type { Barrier } from '../staking/barrier.ts'
 import { postBolts, spliceBolts } from './count-bolts.ts'
 import { countBlocks, countEnds, countPanels, countPosts } from './count-pieces.ts'
 import { type PayRounding, payLength } from './pay-length.ts'
-import { type Quantity, sumOf } from './quantity.ts'
+import { numbered, type Quantity, sumOf } from './quantity.ts'
 import { type Boundaries, type BoundaryProblem, type RunLength, runLength } from './run-length.ts'
 import { spareParts } from './spare-parts.ts'
 
@@ -43,9 +43,9 @@ export function takeQuantities(barrier: Barrier, rule: QuantityRule): Result<Qua
     paidFeet: payLength(run.value.length.amount, rule.rounding),
     installed: sumOf(
       'length/installed',
-      'Rail from end to end',
+      { kind: 'rail from end to end' },
       'in',
-      barrier.layout.panels.map(({ number, inches }) => ({ what: `panel ${number}`, amount: inches })),
+      barrier.layout.panels.map(({ number, inches }) => ({ what: numbered('panel', number), amount: inches })),
     ),
     ends: countEnds(barrier),
     posts,

@@ -6,6 +6,7 @@ import type { Barrier } from './barrier.ts'
 import { locatePanels } from './locate-panels.ts'
 import { datumOf, type RailPlace, type StakingRefusal } from './locate-rail.ts'
 import { panelChords } from './panel-chords.ts'
+import type { StakeSaying } from './stake-saying.ts'
 import type { StakingFrame } from './staking-frame.ts'
 import { tapeRail } from './tape-rail.ts'
 
@@ -16,7 +17,7 @@ export interface Stake extends RailPlace {
   /** Number of the post, from 1 at the first end. */
   readonly point: number
   readonly code: StakeCode
-  readonly purpose: string
+  readonly purpose: StakeSaying
   /** From the stake before: along the rail, and straight as a tape shows it. */
   readonly fromLast: { readonly railInches: number; readonly chord: Metres } | null
   /** Where one comes by following the rail from post 1, without station and offset. */
@@ -100,10 +101,12 @@ function codeOf(post: LayoutPost, { layout }: Barrier): StakeCode {
   }
 }
 
-/** `hinged breakaway post without block, post 2 of the terminal` */
-function purposeOf(post: LayoutPost, { first, second }: Barrier): string {
-  const end = post.unit === 'first' ? first : post.unit === 'second' ? second : null
-  const own = end?.kind === 'unit' && post.ownNumber !== null ? `, post ${post.ownNumber} of the ${end.sheet.kind}` : ''
-  const state = post.state === 'moved' ? ', moved' : post.state === 'standing' ? ', stands already' : ''
-  return `${post.kind} ${post.block ? 'with' : 'without'} block${own}${state}`
+function purposeOf({ kind: of, block, ownNumber: number, unit, state }: LayoutPost, barrier: Barrier): StakeSaying {
+  const end = unit === 'run' ? null : barrier[unit]
+  return {
+    kind: 'post at stake',
+    ...{ of, block },
+    own: end?.kind === 'unit' && number !== null ? { number, unit: end.sheet.kind } : null,
+    state: state === 'moved' ? 'moved' : state === 'standing' ? 'stands already' : null,
+  }
 }

@@ -85,7 +85,17 @@ function panelsSheet({ model, print }: RecordInput): Sheet {
     const { name, gauge, layers } = panelKind(panel, model)
     const { number, inches, fromInches, toInches, unit, role } = panel
     const part = unit === 'run' ? 'run' : `${unit} end`
-    return [number, inches, fromInches, toInches, print.say(name), print.say(gauge), layers, part, role]
+    return [
+      number,
+      inches,
+      fromInches,
+      toInches,
+      print.say({ kind: 'panel as named', of: name }),
+      print.say({ kind: 'gauge of panel', gauge }),
+      layers,
+      part,
+      role,
+    ]
   })
   const total = panels.reduce((sum, { inches }) => sum + inches, 0)
   const sum = { formula: `SUM(${cellName(1, 0)}:${cellName(1, panels.length - 1)})`, result: total }

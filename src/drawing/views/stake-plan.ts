@@ -1,6 +1,7 @@
 import type { Point as GroundPoint } from '../../core/geometry/point.ts'
 import { lengthText } from '../../core/hardware/dimension-text.ts'
 import type { Stake } from '../../core/staking/stake-run.ts'
+import type { Print } from '../../words/print.ts'
 import { circle, group, line, point, polyline, text } from '../draw.ts'
 import type { Drawing, Item, Layer, Point } from '../drawing.ts'
 
@@ -12,6 +13,7 @@ export interface StakePlanInput {
   /** The alignment beside the run. */
   readonly alignment: readonly GroundPoint[]
   readonly findings: readonly PlanFinding[]
+  readonly print: Print
 }
 
 interface PlanFinding {
@@ -55,7 +57,7 @@ export function stakePlan(input: StakePlanInput): Drawing {
     items: [
       polyline('alignment', alignment),
       polyline('face of rail', rail),
-      ...stakes.map(stakeItem),
+      ...stakes.map((stake) => stakeItem(stake, input.print)),
       ...findings.map((finding, i) => findingItem(finding, findings.slice(0, i))),
     ],
   }
@@ -64,15 +66,19 @@ export function stakePlan(input: StakePlanInput): Drawing {
 /** True size in inches: the drawing's unit. */
 const placed = ({ easting, northing }: GroundPoint): Point => point(easting / 0.0254, northing / 0.0254)
 
-function stakeItem({ point: number, purpose, alongInches, position }: Stake): Item {
+function stakeItem({ point: number, purpose, alongInches, position }: Stake, print: Print): Item {
   const at = placed(position)
   const reach = 3
-  return group(`stake-${number}`, `stake ${number}, ${lengthText(alongInches, 'in')} from post 1: ${purpose}`, [
-    circle('stakes', at, reach),
-    line('stakes', point(at.x - 2 * reach, at.y), point(at.x + 2 * reach, at.y)),
-    line('stakes', point(at.x, at.y - 2 * reach), point(at.x, at.y + 2 * reach)),
-    text('stake numbers', point(at.x + 2 * reach, at.y + 2 * reach), String(number), 6),
-  ])
+  return group(
+    `stake-${number}`,
+    `stake ${number}, ${lengthText(alongInches, 'in')} from post 1: ${print.say(purpose)}`,
+    [
+      circle('stakes', at, reach),
+      line('stakes', point(at.x - 2 * reach, at.y), point(at.x + 2 * reach, at.y)),
+      line('stakes', point(at.x, at.y - 2 * reach), point(at.x, at.y + 2 * reach)),
+      text('stake numbers', point(at.x + 2 * reach, at.y + 2 * reach), String(number), 6),
+    ],
+  )
 }
 
 /** A cross where it lies; labels of findings at one place stand one below the other. */

@@ -31,11 +31,15 @@ const road345 = {
 describe('stakes on a straight road, worked by hand', () => {
   const placed = sound(placeRun('run.json', judged, { offset: feet(12), road: road345, unit: 'foot' }))
   const { posts, postOneAtInches } = judged.model.layout
-  const csv = writeStakeCsv(placed, {
-    order: 'point, northing, easting, elevation, code',
-    header: false,
-    unit: 'foot',
-  })
+  const csv = writeStakeCsv(
+    placed,
+    {
+      order: 'point, northing, easting, elevation, code',
+      header: false,
+      unit: 'foot',
+    },
+    english(null),
+  )
   const rows = csv
     .trimEnd()
     .split('\r\n')
@@ -100,7 +104,7 @@ describe('every export', () => {
         english(null),
       )
       return [
-        writeStakeXml(placed, system.unit, stamp),
+        writeStakeXml(placed, system.unit, stamp, english(null)),
         writeStakeDxf(run, placed, system.unit, stamp, english(null)),
         writeRunViewDxf(run, 'strip', stamp.author, english(null))[0]!,
         sound(writeRunGeoJson('run.json', run, placed, system, english(null))),

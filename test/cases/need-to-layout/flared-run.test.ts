@@ -305,11 +305,15 @@ describe('what is written from it', () => {
     const found = placed(run)
     const bend = found.rail.find(({ alongInches }) => alongInches === -300 - run.model.layout.postOneAtInches)
     expect(bend?.offset).toBeCloseTo(10 * foot, 9)
-    const lines = writeStakeCsv(found, {
-      order: 'point, northing, easting, elevation, code',
-      header: false,
-      unit: 'foot',
-    })
+    const lines = writeStakeCsv(
+      found,
+      {
+        order: 'point, northing, easting, elevation, code',
+        header: false,
+        unit: 'foot',
+      },
+      english(null),
+    )
       .trim()
       .split('\r\n')
     // On a straight road without coordinates easting is the offset.

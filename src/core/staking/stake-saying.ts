@@ -1,0 +1,12 @@
+import type { EndSheet } from '../hardware/hardware-sheet.ts'
+
+/** What a stake is for: the post that it stands for. */
+export interface StakeSaying {
+  readonly kind: 'post at stake'
+  /** Kind of post, as its sheet calls it. */
+  readonly of: string
+  readonly block: boolean
+  /** Its number in its end unit's own count; null in the run. */
+  readonly own: { readonly number: number; readonly unit: EndSheet['kind'] } | null
+  readonly state: 'moved' | 'stands already' | null
+}

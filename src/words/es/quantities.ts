@@ -1,0 +1,74 @@
+import type { QuantitySaying } from '../../core/quantities/quantity-saying.ts'
+import { groupPieces } from '../group-pieces.ts'
+import { stretchTexts } from '../number-stretches.ts'
+import type { Printers } from '../print.ts'
+import { sheetKind } from './fit-changes.ts'
+
+export const quantities: Printers<QuantitySaying> = {
+  'panel as named': ({ of }, print) => (of === null ? 'panel' : print.say(of)),
+  'gauge of panel': ({ gauge }) => (gauge === '10 gauge' ? 'calibre 10' : 'calibre 12'),
+  'rail of run': () => 'Baranda del tramo',
+  'rail from end to end': () => 'Baranda de extremo a extremo',
+  'end units': ({ sheet }, print) => print.say(sheet),
+  'posts of kind': ({ of, place, stand }, print) => {
+    const where = place === null ? '' : place === 'run' ? ' del tramo' : ` del ${sheetKind[place]}`
+    return `${capital(print.say(of))}${where}${stand ? ', ya en el terreno' : ''}`
+  },
+  'offset blocks': () => 'Bloques separadores',
+  'panels of kind': ({ of, inches, gauge, hang }, print) => {
+    const [name, shown] = [print.say({ kind: 'panel as named', of }), print.say({ kind: 'gauge of panel', gauge })]
+    return `${capital(name)}, ${print.feetInches(inches)}${name.includes(shown) ? '' : `, ${shown}`}${hang ? ', ya colgado' : ''}`
+  },
+  'splice bolts': ({ at }) =>
+    `Tornillos de empalme con tuerca rebajada, ${at === 'single rail' ? '5/8 in x 1 1/4 in' : '5/8 in, en baranda doble'}`,
+  'thrie-beam splices': () => 'Empalmes de triple onda',
+  'post bolts': ({ through }) => `Tornillos de poste, 5/8 in${boltWords[through]}`,
+  'posts not said to be bolted': () => 'Postes de los que la ficha no dice si la baranda va atornillada a ellos',
+
+  'numbered piece': ({ of, number, how }) =>
+    `${how === 'part' ? 'parte del ' : ''}${pieceWords[of][0]} ${number}${how === 'nested' ? ', doble' : ''}`,
+  'splice to standing run': () => 'empalme con el tramo existente',
+  'end of run': ({ end }) => `${end === 'first' ? 'primer' : 'segundo'} extremo`,
+  'spares begun': ({ each, of }) => `uno por cada ${each} empezados, de ${of}`,
+  pieces: ({ pieces }, print) => {
+    const { groups, others } = groupPieces(pieces)
+    return [
+      ...groups.map(({ of, how, numbers }) => {
+        const [one, several] = pieceWords[of]
+        const isOne = new Set(numbers).size === 1
+        const part = how === 'whole' ? '' : isOne ? 'parte del ' : 'parte de los '
+        return `${part}${isOne ? one : several} ${print.list(stretchTexts(numbers, 'a'), 'and')}`
+      }),
+      ...(others.length === 0 ? [] : [print.list(others.map(print.say), 'and')]),
+    ].join('; ')
+  },
+
+  'habit of carrying spares': () =>
+    'ningún documento; una costumbre que la agencia o el contratista ha de sustituir por la suya',
+  'length by drawing': () => 'longitud según el plano vigente: la ficha no la indica',
+  'length by layers': () => 'longitud según el número de capas en el empalme',
+  'bolts by drawing': () => 'tornillos según el plano propio de la transición',
+  'bolted by manual': () => 'según el manual vigente del fabricante',
+  'bolt length by block': () =>
+    '18 in: bloque de madera, poste de madera; 10 in: bloque de madera o aprobado, poste de acero; 2 in: bloque de acero, poste de acero',
+  'bolt length by manual': () => 'longitud según el manual vigente del fabricante',
+
+  'pay boundary at standing splice': () => 'en el empalme existente',
+  'pay boundary at splice': ({ of }) => `en el empalme donde el ${sheetKind[of]} se une al tramo`,
+  'pay boundary at post': ({ of, number }) => `en el centro del poste ${number} del ${sheetKind[of]}`,
+  'pay boundary at listed length': ({ of }) => `donde termina la longitud que la ficha da para el ${sheetKind[of]}`,
+}
+
+const boltWords = {
+  'wood block and post': ' x 18 in',
+  block: ', longitud según poste y bloque',
+  'no block': ', en postes sin bloque',
+} as const
+
+const pieceWords = {
+  post: ['poste', 'postes'],
+  panel: ['panel', 'paneles'],
+  splice: ['empalme', 'empalmes'],
+} as const
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
