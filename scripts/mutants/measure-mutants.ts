@@ -21,8 +21,8 @@ interface Reach {
   readonly reachedByTest: readonly ReadonlySet<number>[]
 }
 
-/** A test file that takes longer is asked only about the module that it stands beside. */
-const longestForAll = 4_000
+/** A test file that makes more visits to places with a mutant takes seconds; it is asked only about its own folder. */
+const mostVisitsForAll = 8_000_000
 
 /** A test that makes so many times the visits it makes without a mutant runs for ever. */
 const visitsFactor = 20
@@ -32,10 +32,12 @@ const visitsFactor = 20
  *
  * @param modules    absolute paths of sources
  * @param testFiles  absolute paths; each has to pass without a mutant, else the run is void
+ * @param every      1 for all mutants; n for each n-th one only
  */
 export async function measureMutants(
   modules: readonly string[],
   testFiles: readonly string[],
+  every: number,
   tell: (mutant: MeasuredMutant) => void,
 ): Promise<MeasuredMutant[]> {
   const mutants: Mutant[] = []
@@ -51,6 +53,7 @@ export async function measureMutants(
     const reaches = await runWithoutMutant(tests, testFiles)
     const measured: MeasuredMutant[] = []
     for (const mutant of mutants) {
+      if (mutant.id % every !== 0) continue
       const one = { ...mutant, ...(await decideFate(mutant, reaches, tests)) }
       measured.push(one)
       tell(one)
@@ -71,7 +74,7 @@ async function runWithoutMutant(tests: WatchedTests, testFiles: readonly string[
     if (run.failure !== null) throw new Error(`${testFile} fails without a mutant: ${run.failure}`)
     reaches.push({ testFile, run, reachedByTest: run.reached.map((ids) => new Set(ids)) })
   }
-  return reaches.sort((a, b) => a.run.milliseconds - b.run.milliseconds)
+  return reaches.sort((a, b) => a.run.visits - b.run.visits)
 }
 
 async function decideFate(
@@ -82,7 +85,7 @@ async function decideFate(
   const asked = reaches
     .map((reach) => ({ reach, which: testsThatReach(mutant, reach) }))
     .filter(
-      ({ reach, which }) => which.length > 0 && (reach.run.milliseconds <= longestForAll || isBeside(mutant, reach)),
+      ({ reach, which }) => which.length > 0 && (reach.run.visits <= mostVisitsForAll || isInFolder(mutant, reach)),
     )
     .sort((a, b) => Number(isBeside(mutant, b.reach)) - Number(isBeside(mutant, a.reach)))
   const ran: string[] = []
@@ -104,6 +107,8 @@ function testsThatReach({ id }: Mutant, { reachedByTest }: Reach): number[] {
   const all = reachedByTest[loading]!.has(id)
   return Array.from({ length: loading }, (_, at) => at).filter((at) => all || reachedByTest[at]!.has(id))
 }
+
+const isInFolder = ({ file }: Mutant, { testFile }: Reach): boolean => dirname(file) === dirname(testFile)
 
 const isBeside = ({ file }: Mutant, { testFile }: Reach): boolean =>
   testFile === join(dirname(file), `${basename(file, '.ts')}.test.ts`)

@@ -10,7 +10,7 @@ export const switchName = '$isMutant'
  * @param mutants  of this module, those that stand first in the text before those inside them
  */
 export function plantMutants(text: string, mutants: readonly Mutant[]): string {
-  return plantBetween(text, 0, text.length, mutants)
+  return `const ${switchName} = globalThis.${switchName}; ${plantBetween(text, 0, text.length, mutants)}`
 }
 
 /** The mutants lie within `start` and `end`. */
