@@ -5,14 +5,14 @@ import { join, relative } from 'node:path'
 import type { MeasuredMutant } from './measure-mutants.ts'
 
 /**
- * How many of the survivors are noticed after all when each is written into the file and the test files that ran with
- * it run under plain vitest: what shows whether the warm process can be believed.
+ * The mutants with every survivor asked once more: written into the file, under plain vitest, with all test files that
+ * reach it. One that is noticed there counts as killed.
  */
 export function confirmSurvivors(
   root: string,
-  survivors: readonly MeasuredMutant[],
-  tell: (survivor: MeasuredMutant, isAlive: boolean) => void,
-): number {
+  measured: readonly MeasuredMutant[],
+  tell: (survivor: MeasuredMutant) => void,
+): MeasuredMutant[] {
   const copy = mkdtempSync(join(tmpdir(), 'lapwise-mutants-'))
   try {
     for (const part of [
@@ -26,20 +26,24 @@ export function confirmSurvivors(
     ])
       cpSync(join(root, part), join(copy, part), { recursive: true })
     symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'))
-    let noticed = 0
-    for (const survivor of survivors) {
-      const file = join(copy, relative(root, survivor.file))
-      const text = readFileSync(file, 'utf8')
-      writeFileSync(file, `${text.slice(0, survivor.start)}${survivor.replacement}${text.slice(survivor.end)}`)
-      const testFiles = survivor.ran.map((one) => relative(root, one))
-      const words = ['vitest', 'run', '--project', 'unit', '--bail', '1', ...testFiles]
-      const isAlive = spawnSync('npx', words, { cwd: copy, stdio: 'ignore', timeout: 300_000 }).status === 0
-      writeFileSync(file, text)
-      if (!isAlive) noticed++
-      tell(survivor, isAlive)
-    }
-    return noticed
+    return measured.map((mutant) => {
+      if (mutant.fate !== 'alive') return mutant
+      const asked = { ...mutant, fate: isNoticed(root, copy, mutant) ? ('killed' as const) : mutant.fate }
+      tell(asked)
+      return asked
+    })
   } finally {
     rmSync(copy, { recursive: true, force: true })
   }
+}
+
+function isNoticed(root: string, copy: string, { file, start, end, replacement, reachedBy }: MeasuredMutant): boolean {
+  const copied = join(copy, relative(root, file))
+  const text = readFileSync(copied, 'utf8')
+  writeFileSync(copied, text.slice(0, start) + replacement + text.slice(end))
+  const testFiles = reachedBy.map((one) => relative(root, one))
+  const words = ['vitest', 'run', '--project', 'unit', '--bail', '1', ...testFiles]
+  const ended = spawnSync('npx', words, { cwd: copy, stdio: 'ignore', timeout: 600_000 })
+  writeFileSync(copied, text)
+  return ended.status !== 0
 }

@@ -10,8 +10,8 @@ export type Fate = 'killed' | 'ran for ever' | 'alive' | 'not reached'
 
 export interface MeasuredMutant extends Mutant {
   readonly fate: Fate
-  /** The test files that ran with the mutant in force, the last of them the one that noticed it. */
-  readonly ran: readonly string[]
+  /** All test files that reach its place. */
+  readonly reachedBy: readonly string[]
 }
 
 /** Of a test file without a mutant: what it reaches, and what it costs. */
@@ -21,7 +21,10 @@ interface Reach {
   readonly reachedByTest: readonly ReadonlySet<number>[]
 }
 
-/** A test file that makes more visits to places with a mutant takes seconds; it is asked only about its own folder. */
+/**
+ * A test file that makes more visits to places with a mutant takes seconds; it is asked only about its own folder, and
+ * about the rest of core when survivors are confirmed.
+ */
 const mostVisitsForAll = 8_000_000
 
 /** A test that makes so many times the visits it makes without a mutant runs for ever. */
@@ -81,24 +84,22 @@ async function decideFate(
   mutant: Mutant,
   reaches: readonly Reach[],
   tests: WatchedTests,
-): Promise<Pick<MeasuredMutant, 'fate' | 'ran'>> {
-  const asked = reaches
+): Promise<Pick<MeasuredMutant, 'fate' | 'reachedBy'>> {
+  const reaching = reaches
     .map((reach) => ({ reach, which: testsThatReach(mutant, reach) }))
-    .filter(
-      ({ reach, which }) => which.length > 0 && (reach.run.visits <= mostVisitsForAll || isInFolder(mutant, reach)),
-    )
+    .filter(({ which }) => which.length > 0)
     .sort((a, b) => Number(isBeside(mutant, b.reach)) - Number(isBeside(mutant, a.reach)))
-  const ran: string[] = []
-  for (const { reach, which } of asked) {
+  const reachedBy = reaching.map(({ reach }) => reach.testFile)
+  for (const { reach, which } of reaching) {
+    if (reach.run.visits > mostVisitsForAll && !isInFolder(mutant, reach)) continue
     const order = { testFile: reach.testFile, mutant: mutant.id, tests: which }
     const greatestVisits = reach.run.visits * visitsFactor + 10_000
     const longest = reach.run.milliseconds * visitsFactor + 20_000
     const { failure, testsRun } = await tests.run({ ...order, greatestVisits }, longest)
-    if (testsRun === 0 && failure === null) continue
-    ran.push(reach.testFile)
-    if (failure !== null) return { fate: failure === 'ran for ever' ? failure : 'killed', ran }
+    if (failure !== null) return { fate: failure === 'ran for ever' ? failure : 'killed', reachedBy }
+    if (testsRun !== which.length) throw new Error(`${reach.testFile} ran ${testsRun} of ${which.length} tests`)
   }
-  return { fate: ran.length === 0 ? 'not reached' : 'alive', ran }
+  return { fate: reaching.length === 0 ? 'not reached' : 'alive', reachedBy }
 }
 
 /** Places in a file's order of its tests; all of them when the mutant is reached while the file loads. */

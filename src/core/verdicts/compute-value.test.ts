@@ -99,6 +99,37 @@ describe('computeValue', () => {
       }
   })
 
+  // by hand: weights of the outer two are 1 - t and t, each reading's uncertainty 0.1
+  it('has the uncertainty of the inner point that lies farthest off, together with the chord there', () => {
+    const u = (readings: Readonly<Record<string, number>>, ...along: readonly number[]) =>
+      inches(computeValue({ kind: 'middle ordinate', points: points(...along) }, known(readings))).u
+    expect(u({ p0: 0, p1: 1, p2: 0 }, 0, 75, 150)).toBeCloseTo(0.1 * Math.sqrt(1.5), 9)
+    expect(u({ p0: 0, p1: 0, p2: 0 }, 0, 75, 150)).toBeCloseTo(0.1 * Math.sqrt(1.5), 9)
+    // t = 1/3 at 50 in, 2/3 at 100 in: sqrt(1 + 4/9 + 1/9) either way; t = 1/5 at 30 in: sqrt(1 + 16/25 + 1/25)
+    expect(u({ p0: 0, p1: -2, p2: 1, p3: 0 }, 0, 50, 100, 150)).toBeCloseTo(0.1 * Math.sqrt(14 / 9), 9)
+    expect(u({ p0: 0, p1: 1, p2: 2, p3: 0 }, 0, 75, 120, 150)).toBeCloseTo(0.1 * Math.sqrt(42 / 25), 9)
+    expect(u({ p0: 0, p1: 2, p2: 1, p3: 0 }, 0, 75, 120, 150)).toBeCloseTo(0.1 * Math.sqrt(1.5), 9)
+  })
+
+  it('names the post that nobody read, of a space and of a string', () => {
+    const space = { kind: 'difference', from: 'a', to: 'b' } as const
+    expect(computeValue(space, known({ b: 75 }))).toEqual({ missing: ['a'] })
+    expect(computeValue(space, known({ a: 0 }))).toEqual({ missing: ['b'] })
+    expect(computeValue(space, known({}))).toEqual({ missing: ['a', 'b'] })
+    const ordinate = { kind: 'middle ordinate', points: points(0, 75, 150) } as const
+    expect(computeValue(ordinate, known({ p1: 0, p2: 0 }))).toEqual({ missing: ['p0'] })
+    expect(computeValue(flare, known({ p0: 0, p1: 0 }))).toEqual({ missing: ['end'] })
+    expect(computeValue(flare, known({}))).toEqual({ missing: ['end', 'p0', 'p1'] })
+  })
+
+  it('names the readings that it stands on, in the order of the posts', () => {
+    const zeros = known({ a: 0, b: 75, end: 0, p0: 0, p1: 0, p2: 0 })
+    expect(computeValue({ kind: 'difference', from: 'a', to: 'b' }, zeros)).toMatchObject({ readings: ['a', 'b'] })
+    const ordinate = { kind: 'middle ordinate', points: points(0, 75, 150) } as const
+    expect(computeValue(ordinate, zeros)).toMatchObject({ readings: ['p0', 'p1', 'p2'] })
+    expect(computeValue(flare, zeros)).toMatchObject({ readings: ['end', 'p0', 'p1'] })
+  })
+
   it('needs two posts of the run, and names what is missing', () => {
     const result = computeValue(
       { kind: 'offset from line', point: { reading: 'end', alongInches: 0 }, line: points(450, 525, 600) },

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { exactLength, type LengthUnit, lengthIn } from '../units/exact-length.ts'
-import { judgeMeasured } from './judge-measured.ts'
+import { guardBand, judgeMeasured, probabilityWithin } from './judge-measured.ts'
 
 const cited = { measured: '', source: 'test', confirmation: 'published' } as const
 const floor: Dimension = { nominal: 'notStated', low: 27.75, high: 'notStated', unit: 'in', role: 'floor', ...cited }
@@ -80,5 +80,19 @@ describe('judgeMeasured with a guard band', () => {
       ),
       { seed: 28 },
     )
+  })
+})
+
+describe('without any doubt', () => {
+  it('the probability is 1 on and between the limits and 0 beyond either', () => {
+    const both = [29, 30, 31, 32, 33].map((value) => probabilityWithin(value, 0, 30, 32))
+    expect(both).toEqual([0, 1, 1, 1, 0])
+    expect([29, 30, 99].map((value) => probabilityWithin(value, 0, 30, null))).toEqual([0, 1, 1])
+    expect([-9, 32, 33].map((value) => probabilityWithin(value, 0, null, 32))).toEqual([1, 1, 0])
+  })
+
+  it('simple acceptance has no guard band, another rule its multiple of 2 u', () => {
+    expect(guardBand(3, simple)).toBe(0)
+    expect(guardBand(3, { kind: 'guard band', multiple: 1.5 })).toBe(9)
   })
 })

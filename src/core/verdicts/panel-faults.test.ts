@@ -83,4 +83,43 @@ describe('panels of another length', () => {
     expect(remedies({}, [5, 6], [4])).toEqual([expect.stringContaining('Measure panels 4 to 5 splice to splice')])
     expect(remedies({}, [5, 6])).toEqual([expect.stringContaining('Read splice 5 again')])
   })
+
+  it('exchanges a slotted panel that hangs elsewhere for the length and the kind that belong there, in one', () => {
+    const steps = found({ 2: 'in-300', 4: 'in-150' }).map((one) => one.steps)
+    expect(steps).toEqual([
+      [{ kind: 'exchange panel', panel: 2, from: 300, to: 150, name: null }],
+      [{ kind: 'exchange panel', panel: 4, from: 150, to: 300, name: null }],
+    ])
+    expect(found({ 1: 'in-300' })[0]!.steps).toEqual([
+      { kind: 'exchange panel', panel: 1, from: 300, to: 150, name: 'slotted end panel' },
+    ])
+    expect(found({ 4: 'other' }, [4, 5])[0]!.steps).toEqual([
+      { kind: 'exchange panel', panel: 4, from: null, to: 300, name: null },
+    ])
+  })
+
+  // 150 for 112.5 in shifts by half a space, and 150 for 187.5 in shifts back: between them every splice is off.
+  it('ends a stretch where what hangs is shifted by nothing again, so that a later panel is another finding', () => {
+    expect(found({ 3: 'in-150', 4: 'in-187.5', 5: 'in-150' }).map((one) => one.requirements)).toEqual([
+      ['panel-3/panel-length', 'panel-4/panel-length'],
+      ['panel-5/panel-length'],
+    ])
+  })
+
+  it('names by number what is to be measured before a splice that is out of place', () => {
+    const measure = (...of: Parameters<typeof found>) => found(...of).map(({ id, steps }) => [id, steps])
+    const step = { kind: 'measure first', using: null }
+    expect(measure({}, [5, 6], [4, 5])).toEqual([
+      [
+        'splice-5/splice-position',
+        [{ ...step, what: 'panels', requirements: ['panel-5/panel-length'], from: 5, to: 5 }],
+      ],
+    ])
+    expect(measure({}, [5, 6])).toEqual([
+      [
+        'splice-5/splice-position',
+        [{ ...step, what: 'splice again', requirements: ['splice-5/splice-position'], from: 5, to: 5 }],
+      ],
+    ])
+  })
 })

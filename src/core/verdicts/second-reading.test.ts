@@ -38,6 +38,27 @@ describe('secondReading', () => {
     }
   })
 
+  it('says the same of a ceiling, the other way round', () => {
+    // 4 + 0.2362 = 4.2362, the sixteenth above is 4 1/4; 4 - 0.2362 = 3.7638, the sixteenth below is 3 3/4.
+    const ceiling: Dimension = { ...floor, low: 'notStated', high: 4, role: 'ceiling' }
+    const second = secondReading(read(4.0625, 'in', 3, ceiling).because, ceiling, guarded)!
+    expect(second.meets).toEqual({ from: null, to: 3.75 })
+    expect(second.fails).toEqual({ atMost: null, atLeast: 4.25 })
+    expect(second.finer).toEqual({ verdict: 'fails', uncertainty: expect.closeTo(1 / 32, 12) })
+  })
+
+  it('goes by hundredths of a foot and by millimetres where those are the units of the limit', () => {
+    // 3 mm doubt: 6 mm = 0.01969 ft; 2.5 + 0.01969 = 2.51969, next 2.52; 2.5 - 0.01969 = 2.48031, below it 2.48.
+    const foot: Dimension = { ...floor, low: 2.5, unit: 'ft' }
+    const inFeet = secondReading(read(2.5, 'ft', 3, foot).because, foot, guarded)!
+    expect(inFeet.meets!.from).toBeCloseTo(2.52, 12)
+    expect(inFeet.fails.atMost).toBeCloseTo(2.48, 12)
+    const metric: Dimension = { ...floor, low: 700, unit: 'mm' }
+    const inMetric = secondReading(read(700, 'mm', 3, metric).because, metric, guarded)!
+    // 706 mm meets, and below 694 mm it fails.
+    expect([inMetric.meets!.from, inMetric.fails.atMost]).toEqual([706, 693])
+  })
+
   it('knows that no value meets where the limits are narrower than the doubt', () => {
     const narrow: Dimension = { ...centre, low: 30.9, high: 31.1 }
     const { because } = read(31, 'in', 6, narrow)
