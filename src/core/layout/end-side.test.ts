@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import { endSides } from './end-side.ts'
+import { inchesOf } from './sixteenths.ts'
+
+const sheetOf = <T>(id: string): T => shippedSheets.find((one) => one.id === id) as T
+const at31 = sheetOf<LongitudinalSheet>('w-beam-midspan-31')
+const at27 = sheetOf<LongitudinalSheet>('w-beam-post-splice-27-3-4')
+const sidesOf = (id: string, system: LongitudinalSheet) =>
+  endSides({ kind: 'unit', sheet: sheetOf<EndSheet>(id), atInches: null }, system)
+
+describe('an end unit joined to a run', () => {
+  // 31 in: own panels to 300 in, posts to 375 in, then every 75 in. 300 + 112.5 = 412.5 and 300 + 187.5 = 487.5 lie
+  // midway between posts; 300 + 150 = 450 is post 7, 300 + 300 = 600 post 9.
+  it('at 31 in takes either adapter, and says on which post a standard panel would bring the splice', () => {
+    const { sides, refused } = sidesOf('flared-terminal-31', at31)
+    expect(sides.map(({ adapter, joint }) => [inchesOf(adapter!), inchesOf(joint)])).toEqual([
+      [112.5, 412.5],
+      [187.5, 487.5],
+    ])
+    for (const { own, posts, countsFrom } of sides) {
+      expect(own.map(inchesOf)).toEqual([150, 150])
+      expect(posts.map(inchesOf)).toEqual([0, 75, 150, 225, 300, 375])
+      expect(inchesOf(countsFrom!)).toBe(150)
+    }
+    expect(refused).toEqual(
+      [
+        [150, 7],
+        [300, 9],
+      ].map(([panel, post]) => ({
+        ...{ kind: 'splice position', panel, post, at: 'post', wanted: 'midspan' },
+        afterEnd: expect.stringContaining('joined'),
+      })),
+    )
+  })
+
+  it('at 27 3/4 in takes none, and refuses those that would bring the splice midway between posts', () => {
+    const { sides, refused } = sidesOf('flared-terminal-27-3-4', at27)
+    expect(sides.map(({ adapter, joint }) => [adapter, inchesOf(joint)])).toEqual([[null, 450]])
+    expect(refused).toMatchObject([
+      { kind: 'splice position', panel: 112.5, at: 'midspan', post: 8, wanted: 'post' },
+      { kind: 'splice position', panel: 187.5, at: 'midspan', post: 9, wanted: 'post' },
+    ])
+  })
+
+  it('refuses a converting panel that would fit and is not its own, and says nothing of a standard one', () => {
+    const flared = sheetOf<EndSheet>('flared-terminal-31')
+    const [short] = flared.panels.adapters
+    const onlyShort: EndSheet = { ...flared, panels: { ...flared.panels, adapters: [short!] } }
+    const { sides, refused } = endSides({ kind: 'unit', sheet: onlyShort, atInches: null }, at31)
+    expect(sides.map(({ adapter }) => inchesOf(adapter!))).toEqual([112.5])
+    expect(refused.filter(({ kind }) => kind === 'panel not of this unit')).toMatchObject([{ panel: 187.5 }])
+  })
+})
+
+describe('a run that goes on from one that stands', () => {
+  it.each([
+    ['midspan', 37.5],
+    ['post', 0],
+  ] as const)('with its splice at %s has its nearest post %d in behind', (position, back) => {
+    const { sides, refused } = endSides({ kind: 'standing splice', atInches: 0, position }, at31)
+    expect(refused).toEqual([])
+    expect(sides).toHaveLength(1)
+    const [{ own, adapter, joint, countsFrom, posts }] = sides as [(typeof sides)[number]]
+    expect([own, adapter, joint, countsFrom]).toEqual([[], null, 0, null])
+    expect(posts.map((at) => Math.abs(inchesOf(at)))).toEqual([back])
+    expect(posts[0]).toBeLessThanOrEqual(0)
+  })
+})
