@@ -41,7 +41,7 @@ console.log('the ten mutants of known fate came out right')
 const every = asked[0] === '--every' ? Number(asked.splice(0, 2)[1]) : 1
 const modules = (asked.length > 0 ? asked : folders)
   .flatMap((name) => (name.endsWith('.ts') ? [join(core, name)] : sourcesIn(join(core, name))))
-  .filter((file) => !/([.]test|-fixtures)[.]ts$/.test(file))
+  .filter((file) => !file.endsWith('.test.ts'))
 const testFiles = testFolders
   .flatMap((folder) => sourcesIn(join(root, folder)))
   .filter((file) => file.endsWith('.test.ts'))

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import { facts, feet, inches, noGround, sheet } from '../../../test/fixtures/fit-facts.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { checkFit } from './check-fit.ts'
 import { checkGround } from './check-ground.ts'
 import { checkWorkingWidth } from './check-working-width.ts'
 import type { FitFacts, Ground } from './fit.ts'
-import { facts, feet, inches, noGround, sheet } from './fit-fixtures.ts'
 
 /** At, just inside and just outside each limit, by the order in which a designer asks. */
 const flared = sheet('flared-terminal-31') as EndSheet

@@ -58,3 +58,44 @@ describe('panelOrders', () => {
     }
   })
 })
+
+describe('which panels may lie where', () => {
+  const orders = (length: number, kinds: Parameters<typeof panelOrders>[0]['kinds'], isRunStart = true) => {
+    const spliceAllowed = (at: number) => {
+      if (at <= 0 || at >= length) throw new Error('the two ends are not asked')
+      return true
+    }
+    return [...panelOrders({ length, step: 1, kinds, isRunStart, spliceAllowed })].map(({ panels }) => panels)
+  }
+  const forEnds = { ...kind(1, true), endOnly: true }
+
+  it('is first or last for one that is for an end, and last alone where panels hang before', () => {
+    expect(orders(5, [forEnds, kind(2)]).sort()).toEqual([
+      [1, 2, 2],
+      [2, 2, 1],
+    ])
+    expect(orders(5, [forEnds, kind(2)], false)).toEqual([[2, 2, 1]])
+    expect(orders(6, [forEnds, kind(2)]).sort()).toEqual([
+      [1, 2, 2, 1],
+      [2, 2, 2],
+    ])
+    expect(orders(1, [forEnds])).toEqual([[1]])
+    expect(orders(5, [kind(2)])).toEqual([])
+  })
+
+  // by hand: of ones alone 1; one two among five 5; one three among four 4; both and a one 3! = 6
+  it('keeps to what is in stock of two lengths at once', () => {
+    const stock = [kind(1), { ...kind(2), count: 1 }, { ...kind(3), count: 1 }]
+    expect(orders(6, stock)).toHaveLength(1 + 5 + 4 + 6)
+    // of twos at most two among sixes: 1 + 5 + 6
+    expect(orders(6, [kind(1), { ...kind(2), count: 2 }])).toHaveLength(12)
+  })
+
+  it('has the longer panel first among orders that cost the same', () => {
+    expect(orders(4, [kind(1), kind(3)])).toEqual([
+      [3, 1],
+      [1, 3],
+      [1, 1, 1, 1],
+    ])
+  })
+})
