@@ -12,21 +12,25 @@ const stub: Dimension = { nominal: 'notStated', low: 'notStated', high: 4, role:
 
 const inch = (value: number) => exactLength(value, 'in')
 const read = (value: number, limits: Dimension, guard = 0, step = 1 / 8): HeightReading => ({
-  ...{ value: exactLength(value, limits.unit), limits, guard: inch(guard), step: inch(step) },
+  ...{ value: exactLength(value, limits.unit), limits, guard: { fixed: inch(guard), relative: 0 }, step: inch(step) },
 })
-const tape = (name: string, guard: number, step = 1 / 8) => ({ name, guard: inch(guard), step: inch(step) })
+const tape = (name: string, guard: number, step = 1 / 8) => ({
+  name,
+  guard: { fixed: inch(guard), relative: 0 },
+  step: inch(step),
+})
 type Given = HeightReading | null
 
 const steps = (
   one: Given,
   other: Given,
   unread: 'rail' | 'stub' | null = null,
-  instruments: Proof['instruments'] = [],
+  instruments: ReturnType<Proof['instrumentsFor']> = [],
 ) => {
   const of = () => {
     throw new Error('not asked')
   }
-  return heightRemedy({ id: 'post-9', number: 9 }, one, other, unread, { of, instruments })
+  return heightRemedy({ id: 'post-9', number: 9 }, one, other, unread, { of, instrumentsFor: () => instruments })
 }
 
 describe('a post that is raised or lowered', () => {

@@ -92,7 +92,9 @@ describe('without any doubt', () => {
   })
 
   it('simple acceptance has no guard band, another rule its multiple of 2 u', () => {
-    expect(guardBand(3, simple)).toBe(0)
-    expect(guardBand(3, { kind: 'guard band', multiple: 1.5 })).toBe(9)
+    expect(guardBand({ fixed: 3, relative: 0 }, simple)).toEqual({ fixed: 0, relative: 0 })
+    expect(guardBand({ fixed: 3, relative: 0.01 }, { kind: 'guard band', multiple: 1.5 })).toEqual({
+      ...{ fixed: 9, relative: 0.03 },
+    })
   })
 })

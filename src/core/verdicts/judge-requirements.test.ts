@@ -30,7 +30,7 @@ const reading = (id: string, answer: Answer, changes: Partial<Reading> = {}): Re
   ...changes,
 })
 const length = (inches: number, side?: 'away' | 'toward'): Answer => ({
-  ...{ kind: 'length', value: exactLength(inches, 'in'), unit: 'in', resolution: null },
+  ...{ kind: 'measured', value: exactLength(inches, 'in'), unit: 'in', resolution: null },
   ...(side === undefined ? {} : { side }),
 })
 const simple: DecisionRule = { kind: 'simple' }
@@ -124,8 +124,8 @@ describe('the instrument of a reading', () => {
     expect(['tape', 'rod', 'unknown', null].map((used) => uncertainty(used, list))).toEqual([0.1, 0.2, 0.4, 0.4])
   })
 
-  it('is the last of the list where that has none for what is not stated', () => {
-    expect(uncertainty(null, [of('tape', 0.1), of('rod', 0.2)])).toBe(0.2)
+  it('is the shipped one for what is not stated where the list has none: sqrt(6 x 6 + 6.35 x 6.35 / 12) = 6.274 mm', () => {
+    expect(uncertainty(null, [of('tape', 0.1), of('rod', 0.2)])).toBeCloseTo(6.2738 / 25.4, 5)
   })
 })
 

@@ -7,6 +7,7 @@ import { chooseChange, landing, proofOf, readableRoom, roomWithin, roundTo, setO
 import type { Measured, Verdict } from './verdict.ts'
 
 const inch = (value: number) => exactLength(value, 'in')
+const fixed = (guard: number) => ({ fixed: guard, relative: 0 })
 const mm = (value: number) => exactLength(value, 'mm')
 const room = (low: number, high: number) => ({ low: inch(low), high: inch(high) })
 const endless = Number.POSITIVE_INFINITY
@@ -16,11 +17,25 @@ const instrument = (id: string, own: number, readTo: number): Instrument => ({
 })
 const reading = (id: string, used: string | null, resolution: number | null): Reading => ({
   ...{ id, of: id, instrument: used, uncertainty: null, by: 'J. Okafor', at: '2016-05-12T10:05:00Z' },
-  answer: { kind: 'length', value: 0, unit: 'mm', resolution },
+  answer: { kind: 'measured', value: 0, unit: 'mm', resolution },
   ...{ where: null, photos: [], corrects: null, rechecks: null, together: null },
 })
+const limits = (low: number | 'notStated', high: number | 'notStated'): Dimension => ({
+  ...{
+    nominal: 'notStated',
+    unit: 'in',
+    role: 'centre',
+    measured: '',
+    source: '',
+    confirmation: 'published',
+    low,
+    high,
+  },
+})
+const within = limits(30, 32)
 const guarded = { kind: 'guard band', multiple: 1 } as const
-const because = { guard: 0.25, unit: 'in' } as Measured
+/** A standard uncertainty of 1/8 in, so a guard band of 1/4 in. */
+const because = { uncertainty: 0.125, unit: 'in' } as Measured
 const on = (...readings: readonly string[]) => ({ readings }) as unknown as Verdict
 
 describe('the doubt of a value', () => {
@@ -30,24 +45,22 @@ describe('the doubt of a value', () => {
     reading('b', 'level', null),
     reading('c', 'tape', mm(2)),
     reading('d', null, null),
-    { ...reading('e', 'tape', null), answer: { kind: 'cannot see' } as const },
   ]
   const { of } = proofOf(readings, { rule: guarded, instruments })
 
   it('has the guard band of the verdict, and the step of the instrument or the one that the reader stated', () => {
-    expect(of(on('a'), because)).toEqual({ guard: inch(0.25), step: mm(3) })
+    expect(of(on('a'), because)).toEqual({ guard: fixed(inch(0.25)), step: mm(3) })
     expect(of(on('c'), because).step).toBe(mm(2))
-    expect(of(on('e'), because).step).toBe(mm(3))
   })
 
   it('has the coarsest step of the readings that it is computed from', () => {
     expect(of(on('a', 'b', 'c'), because).step).toBe(mm(6))
   })
 
-  it('takes a reading that names no instrument as not stated, or where there is no such one as the last', () => {
+  it('takes a reading that names no instrument as not stated, or where the list has none as the shipped one', () => {
     expect(of(on('d'), because).step).toBe(mm(12))
     const two = proofOf(readings, { rule: guarded, instruments: [instrument('tape', 1, 3), instrument('rod', 5, 9)] })
-    expect(two.of(on('d'), because).step).toBe(mm(9))
+    expect(two.of(on('d'), because).step).toBe(mm(6.35))
   })
 })
 
@@ -60,17 +73,19 @@ describe('the instruments that could prove something', () => {
       instrument('fine', 1, 0),
       instrument('stepped', 1, 6),
     ]
-    const proof = proofOf([], { rule: guarded, instruments }).instruments
+    const proof = proofOf([], { rule: guarded, instruments }).instrumentsFor(within)
     expect(proof).toEqual([
-      { name: 'the fine', guard: mm(2), step: 0 },
-      { name: 'the rough', guard: mm(4), step: 0 },
-      { name: 'the stepped', guard: mm(4), step: mm(6) },
+      { name: 'the fine', guard: fixed(mm(2)), step: 0 },
+      { name: 'the rough', guard: fixed(mm(4)), step: 0 },
+      { name: 'the stepped', guard: fixed(mm(4)), step: mm(6) },
     ])
-    const turned = proofOf([], { rule: guarded, instruments: instruments.toReversed() }).instruments
+    const turned = proofOf([], { rule: guarded, instruments: instruments.toReversed() }).instrumentsFor(within)
     expect(turned).toEqual(proof)
-    expect(proofOf([], { rule: { kind: 'simple' }, instruments }).instruments.map(({ guard }) => guard)).toEqual([
-      0, 0, 0,
-    ])
+    expect(
+      proofOf([], { rule: { kind: 'simple' }, instruments })
+        .instrumentsFor(within)
+        .map(({ guard }) => guard.fixed),
+    ).toEqual([0, 0, 0])
   })
 })
 
@@ -148,13 +163,9 @@ describe('lengths in steps', () => {
 })
 
 it('the room within limits is drawn in by the guard band, and open where a limit is not stated', () => {
-  const cited = { nominal: 'notStated', unit: 'in', role: 'centre', measured: '', source: '' } as const
-  const limits = (low: number | 'notStated', high: number | 'notStated'): Dimension => ({
-    ...{ ...cited, confirmation: 'published', low, high },
-  })
-  expect(roomWithin(limits(30, 32), inch(0.25))).toEqual(room(30.25, 31.75))
-  expect(roomWithin(limits('notStated', 4), inch(0.25))).toEqual({ low: -endless, high: inch(3.75) })
-  expect(roomWithin(limits(27.75, 'notStated'), inch(0.25))).toEqual({ low: inch(28), high: endless })
+  expect(roomWithin(limits(30, 32), fixed(inch(0.25)))).toEqual(room(30.25, 31.75))
+  expect(roomWithin(limits('notStated', 4), fixed(inch(0.25)))).toEqual({ low: -endless, high: inch(3.75) })
+  expect(roomWithin(limits(27.75, 'notStated'), fixed(inch(0.25)))).toEqual({ low: inch(28), high: endless })
   // A guard band of part of a nanometre is still kept whole.
-  expect(roomWithin(limits(30, 32), 0.5)).toEqual({ low: inch(30) + 1, high: inch(32) - 1 })
+  expect(roomWithin(limits(30, 32), fixed(0.5))).toEqual({ low: inch(30) + 1, high: inch(32) - 1 })
 })
