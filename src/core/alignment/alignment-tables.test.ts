@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { distance, movedBy } from '../geometry/point.ts'
 import { degrees } from '../units/quantity.ts'
 import { crossSlopeAt, riseAt } from './cross-slope.ts'
-import { endStation, layAlignment } from './horizontal-alignment.ts'
-import { spiralCurve, spiralCurveElements } from './spiral-curve.ts'
+import { azimuthAt, endStation, layAlignment, pointAt } from './horizontal-alignment.ts'
 import { meaningsOf, writtenStations } from './station-equations.ts'
 import { profileAt, verticalAlignment } from './vertical-alignment.ts'
 
@@ -115,22 +115,35 @@ describe('a spiralled curve, constructed', () => {
   ]
 
   test.each(cases)('$name', ({ input: [radius, spiral, deflection], pi, parts, tangents, stations }) => {
-    const curve = spiralCurve(radius, spiral, degrees(deflection))
-    if (curve === null) throw new Error('no curve')
-    for (const [part, value] of Object.entries({ ...parts, ...tangents }))
-      expect(Math.abs(curve[part as keyof typeof curve] - value), part).toBeLessThan(0.6e-4)
-    const first = pi - curve.tangent
-    const laid = layAlignment(
-      { point: { easting: 0, northing: 0 }, azimuth: 0, station: first },
-      spiralCurveElements(radius, spiral, curve.arc, 1),
-    )
-    const found = [...laid.elements.map((element) => element.station), endStation(laid)]
-    found.forEach((station, i) => {
+    const turning = degrees(deflection)
+    const curvature = 1 / radius
+    const start = { point: { easting: 0, northing: 0 }, azimuth: 0, station: pi - parts.tangent }
+    const laid = layAlignment(start, [
+      { length: spiral, curvatureStart: 0, curvatureEnd: curvature },
+      { length: parts.arc, curvatureStart: curvature, curvatureEnd: curvature },
+      { length: spiral, curvatureStart: curvature, curvatureEnd: 0 },
+    ])
+    const near = (found: number, value: number) => expect(Math.abs(found - value)).toBeLessThan(2e-4)
+    const ends = [...laid.elements.map((element) => element.station), endStation(laid)]
+    ends.forEach((station, i) => {
       expect(Math.abs(station - stations[i]!)).toBeLessThan(0.6e-3)
     })
-  })
-
-  test('there is none when the spirals alone turn further than the tangents do', () => {
-    expect(spiralCurve(800, 250, degrees(17.9))).toBeNull()
+    // The spiral ends at X and Y, where its direction leads back to the tangent.
+    const circle = laid.elements[1]!
+    near(circle.start.northing, parts.x)
+    near(circle.start.easting, parts.y)
+    near(circle.start.northing - circle.start.easting / Math.tan(circle.azimuth), tangents.longTangent)
+    near(circle.start.easting / Math.sin(circle.azimuth), tangents.shortTangent)
+    // The circle's centre lies R + p beside the tangent and k along it.
+    const centre = movedBy(circle.start, circle.azimuth, 0, radius)
+    near(centre.easting - radius, parts.shift)
+    near(centre.northing, parts.shiftAt)
+    // The whole turns by I, ends on the other tangent as far from the point of intersection, and passes it at E.
+    near(azimuthAt(laid, endStation(laid)), turning)
+    const corner = { easting: 0, northing: parts.tangent }
+    const end = pointAt(laid, endStation(laid))
+    near(end.easting, movedBy(corner, turning, parts.tangent, 0).easting)
+    near(end.northing, movedBy(corner, turning, parts.tangent, 0).northing)
+    near(distance(corner, pointAt(laid, circle.station + parts.arc / 2)), parts.external)
   })
 })

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { distance } from '../geometry/point.ts'
-import { polylineLength } from '../geometry/polyline.ts'
+import type { Polyline } from '../geometry/polyline.ts'
 import { azimuthAt, endStation, type HorizontalAlignment, layAlignment, pointAt } from './horizontal-alignment.ts'
 import { offsetLength, offsetLine } from './offset-line.ts'
 import { pointToStationOffset, stationOffsetToPoint } from './station-offset.ts'
@@ -150,3 +150,6 @@ describe('the line beside the alignment', () => {
     expect(offsetLine(bend, 3000, 3300, -500, 0.01).ok).toBe(true)
   })
 })
+
+const polylineLength = (line: Polyline): number =>
+  line.slice(1).reduce((sum, point, i) => sum + distance(line[i]!, point), 0)

@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Clothoid } from './clothoid.ts'
-import { meetingsOf } from './intersection.ts'
 import { feetOn } from './nearest.ts'
-import { nearestOnPolyline, polylineLength } from './polyline.ts'
 
 const start = { easting: 0, northing: 0 }
 const segment: Clothoid = { start, azimuth: 0, length: 100, curvatureStart: 0, curvatureEnd: 0 }
@@ -30,27 +28,4 @@ describe('the feet of a point', () => {
     expect(feetOn(spiral, { easting: 0, northing: -5 })).toEqual([])
     expect(feetOn(spiral, { easting: -2, northing: 10 })).toHaveLength(1)
   })
-})
-
-describe('meetings of a line with a straight line', () => {
-  test('two on an arc that it cuts twice, at the chord', () => {
-    const meetings = meetingsOf(arc, { easting: -10, northing: 30 }, { easting: 110, northing: 30 })
-    expect(meetings.map((m) => m.reach)).toEqual([expect.closeTo(20, 9), expect.closeTo(100, 9)])
-  })
-
-  test('none when the straight line ends before it', () => {
-    expect(meetingsOf(arc, { easting: -10, northing: 30 }, { easting: 5, northing: 30 })).toEqual([])
-    expect(meetingsOf(segment, { easting: 1, northing: 0 }, { easting: 1, northing: 50 })).toEqual([])
-  })
-})
-
-test('a polyline answers with its nearest place', () => {
-  const line = [
-    { easting: 0, northing: 0 },
-    { easting: 0, northing: 10 },
-    { easting: 10, northing: 10 },
-  ]
-  expect(polylineLength(line)).toBe(20)
-  expect(nearestOnPolyline(line, { easting: 4, northing: 7 })).toEqual({ along: 14, away: 3 })
-  expect(nearestOnPolyline(line, { easting: -3, northing: -4 })).toEqual({ along: 0, away: 5 })
 })
