@@ -13,6 +13,7 @@ const coreOrder = [
   'requirements',
   'measurement',
   'verdicts',
+  'record',
   'survey',
   'condition',
   'risk',

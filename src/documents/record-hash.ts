@@ -10,11 +10,11 @@ import type { RecordInput } from './record-input.ts'
  * @param sha256 hexadecimal SHA-256 of a text in UTF-8
  */
 export function recordHash(
-  { run, model, readings }: Pick<RecordInput, 'run' | 'model' | 'readings'>,
+  { run, model, log }: Pick<RecordInput, 'run' | 'model' | 'log'>,
   sha256: (text: string) => string,
 ): string {
   return sha256(
-    canonicalJson({ decisionRule: run.decisionRule, readings, run: saidBy(run), sheets: sheetsInUse(model) }),
+    canonicalJson({ decisionRule: run.decisionRule, readings: log, run: saidBy(run), sheets: sheetsInUse(model) }),
   )
 }
 

@@ -1,5 +1,6 @@
 import type { Instrument } from '../core/measurement/instruments.ts'
 import type { Reading } from '../core/measurement/reading.ts'
+import type { AskedEarlier } from '../core/record/readings-in-force.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import type { Judgement } from '../core/verdicts/verdict.ts'
@@ -13,8 +14,12 @@ export interface RecordInput {
   readonly model: RunModel
   /** In walking order, what later work covers first. */
   readonly requirements: readonly Requirement[]
-  /** All of them, the corrected ones too, in the order in which they were entered. */
+  /** Everything that was read, in the order in which it was entered. */
+  readonly log: readonly Reading[]
+  /** What of it answers the version in force, the corrected ones too. */
   readonly readings: readonly Reading[]
+  /** What an earlier version asked and this one does not: shown, never judged. */
+  readonly askedEarlier: readonly AskedEarlier[]
   readonly judgement: Judgement
   /** What of run file and readings is seldom right. */
   readonly unusual: readonly Unusual[]

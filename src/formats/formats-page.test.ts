@@ -12,7 +12,7 @@ const readers: Readonly<Record<string, (file: string, text: string) => unknown>>
   'lapwise-sheet/1': readSheet,
   'lapwise-run/1': readRun,
   'lapwise-site/1': readSite,
-  'lapwise-readings/2': readReadings,
+  'lapwise-readings/3': readReadings,
   'lapwise-device/1': readDeviceFile,
 }
 

@@ -27,7 +27,7 @@ export function dayReport(
   const logs = inForce.filter(({ body }) => body.day === day)
   const sofar = inForce.filter(({ body }) => body.day <= day)
   const tickets = entriesInForce(entries.tickets).map(({ body }) => body)
-  const readings = judged.readings.filter(({ at }) => dayOf(at) === day)
+  const readings = judged.log.filter(({ at }) => dayOf(at) === day)
   const postsDriven = numbersOf(logs, 'postsDriven')
   const { posts, panels } = judged.model.layout
   const byId = new Map(judged.requirements.map((requirement) => [requirement.id, requirement]))

@@ -1,16 +1,24 @@
 import type { Reading } from '../core/measurement/reading.ts'
+import { type AskedEarlier, readingsInForce } from '../core/record/readings-in-force.ts'
+import { firstVersionOf, type RunVersion } from '../core/record/version.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { judgeRun } from '../core/verdicts/judge-run.ts'
 import type { Judgement } from '../core/verdicts/verdict.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { type Unusual, unusualInReadings, unusualInRun } from '../formats/range/unusual.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
 import { instrumentsOf } from './instruments-of.ts'
-import { readingCheck } from './reading-problems.ts'
+import { readableIn, readingCheck } from './reading-problems.ts'
 import type { RequiredRun } from './require-run.ts'
 
 export interface JudgedRun extends RequiredRun {
+  /** Everything that was read, in the order that counts. */
+  readonly log: readonly Reading[]
+  /** Those of the log that answer what the version in force asks. */
   readonly readings: readonly Reading[]
+  /** The others, which an earlier version asked: kept and shown, never judged. */
+  readonly askedEarlier: readonly AskedEarlier[]
   readonly judgement: Judgement
   /** Requirements judged by a limit that nobody confirmed against a document. */
   readonly unconfirmed: readonly Requirement[]
@@ -30,23 +38,52 @@ export function judgeReadings(
   const check = readingCheck(required)
   const earlier = new Map<string, string>()
   const problems = readings.flatMap((reading, i) => {
-    const found = check(file, `readings[${i}]`, reading, earlier)
+    const place = `readings[${i}]`
+    const asked = askedBy(required.run, reading)
+    // What an earlier version asked was checked when it was taken in; of a version that is not known nothing can be.
+    const found =
+      asked === 'in force'
+        ? check(file, place, reading, earlier)
+        : asked === 'earlier'
+          ? []
+          : [{ file, place: `${place}.version`, expected: asked, found: JSON.stringify(reading.version) }]
     earlier.set(reading.id, reading.of)
     return found
   })
   return problems.length > 0 ? err(problems) : ok(judgeKnown(required, readings))
 }
 
-/** The same for readings that were checked when they were taken in. */
-export function judgeKnown(required: RequiredRun, readings: readonly Reading[]): JudgedRun {
+/** Which version of the run asked for the reading; or what was expected instead of the one that it names. */
+function askedBy({ version }: RunFile, reading: Reading): string {
+  if (version === undefined) return reading.version === undefined ? 'in force' : 'nothing, as the run is not pinned'
+  const named = reading.version ?? firstVersionOf(version)
+  if (named === version.id) return 'in force'
+  return version.earlier.some(({ id }) => id === named) ? 'earlier' : 'the id of a version of this run'
+}
+
+/**
+ * The same for readings that were checked when they were taken in.
+ * @param others  versions of the run that are at hand and that the one in force did not come from, by id
+ */
+export function judgeKnown(
+  required: RequiredRun,
+  log: readonly Reading[],
+  others: ReadonlyMap<string, RunVersion> = new Map(),
+): JudgedRun {
   const { run, model, requirements } = required
+  const { judged: readings, askedEarlier } =
+    run.version === undefined
+      ? { judged: log, askedEarlier: [] }
+      : readingsInForce(run.version, readableIn(required), log, others)
   const judgement = judgeRun(model, requirements, readings, {
     rule: run.decisionRule,
     instruments: instrumentsOf(run),
   })
   return {
     ...required,
+    log,
     readings,
+    askedEarlier,
     judgement,
     unconfirmed: requirements.filter(({ confirmation }) => confirmation === 'from memory'),
     unusual: [...unusualInRun(run), ...unusualInReadings(readings, requirements)],

@@ -7,7 +7,7 @@ import { err, ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { longestRunWords } from '../formats/range/range-faults.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
-import { sheetShelf } from './sheet-shelf.ts'
+import { shelfOf } from './sheet-shelf.ts'
 
 /** The lawful runs that were asked for, best first, and why the other alternatives are refused. */
 export interface LaidOut {
@@ -21,12 +21,14 @@ export interface LaidOut {
 type Problems = readonly InputProblem[]
 
 /**
- * The best `most` lawful runs for what the run file asks.
+ * The best `most` lawful runs for what the run file asks; of a pinned run the one that was chosen.
  * @param file  name shown in problems
  */
 export function layOutRun(file: string, run: RunFile, most: number): Result<LaidOut, Problems> {
   const request = layoutRequest(file, run)
   if (!request.ok) return request
+  if (run.version !== undefined)
+    return ok({ request: request.value, layouts: [run.version.layout], more: false, refused: [] })
   const solved = solveLayout(request.value)
   if (!solved.ok) return err([problemOf(file, solved.error)])
   const layouts: Layout[] = []
@@ -41,13 +43,14 @@ export function layOutRun(file: string, run: RunFile, most: number): Result<Laid
   return ok({ request: request.value, layouts, more, refused: solved.value.refused().map(describeRefusal) })
 }
 
-/** The layout that the run file decided on, or the best one when it decides on none. */
+/** The layout that the run is pinned to; else the one that its file decided on, or the best one when it decides on none. */
 export function chooseLayout(
   file: string,
   run: RunFile,
 ): Result<{ readonly request: LayoutRequest; readonly layout: Layout }, Problems> {
   const request = layoutRequest(file, run)
   if (!request.ok) return request
+  if (run.version !== undefined) return ok({ request: request.value, layout: run.version.layout })
   const { decision } = run
   const solved = solveLayout(decision === null ? request.value : decidedRequest(request.value, decision))
   if (!solved.ok) return err([problemOf(file, solved.error)])
@@ -92,7 +95,7 @@ const matches = (layout: Layout, decision: Decision): boolean =>
   layout.panels.every((panel, i) => panel.inches === decision.panels[i])
 
 function layoutRequest(file: string, run: RunFile): Result<LayoutRequest, Problems> {
-  const shelf = sheetShelf(run.sheets)
+  const shelf = shelfOf(run)
   const problems: InputProblem[] = []
   const system = shelf.get(run.system)
   if (system?.kind !== 'longitudinal')

@@ -117,10 +117,7 @@ function enteredTickets({ run, model }: JudgedRun, { entries }: PacketOptions): 
 /** One for each day on which something was read or a log was written. */
 function dailyReports(judged: JudgedRun, { entries, zone, print }: PacketOptions) {
   const dayOf = dayInZone(zone)
-  const days = [
-    ...entriesInForce(entries.logs).map(({ body }) => body.day),
-    ...judged.readings.map(({ at }) => dayOf(at)),
-  ]
+  const days = [...entriesInForce(entries.logs).map(({ body }) => body.day), ...judged.log.map(({ at }) => dayOf(at))]
   return [...new Set(days)].sort().map((day) => ({
     day,
     contents: () => dailyReportContents({ ...judged, print }, dayReport(judged, entries, day, dayOf), zone),

@@ -30,7 +30,7 @@ export type ReadingCheck = (file: string, place: string, reading: Reading, earli
  */
 export function readingCheck({ run, model, requirements }: RequiredRun): ReadingCheck {
   const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
-  const measured = measurables(model)
+  const readable = readableIn({ model, requirements })
   const proven = provenBy(requirements)
   const all = instrumentsOf(run)
   return (file, place, reading, earlier) => {
@@ -44,7 +44,7 @@ export function readingCheck({ run, model, requirements }: RequiredRun): Reading
     if (answer.kind === 'does not apply' && requirement?.maySetAside !== true)
       problems.push(problem('doesNotApply', noSettingAside(requirement), JSON.stringify(answer.because)))
     if (requirement !== undefined) problems.push(...inAnswer(reading, requirement, problem))
-    else if (!measured.has(of))
+    else if (!readable.has(of))
       problems.push(
         problem('of', 'the id of a requirement of this run (see the requirements command)', JSON.stringify(of)),
       )
@@ -110,6 +110,10 @@ const recheckable = (of: string, provable: readonly Requirement[]): string =>
     ? `null, because a reading of ${of} proves no finding put right`
     : `a finding that a reading of ${of} can prove put right: ${provable.map(({ id }) => id).join(', ')}`
 
+/** Ids of everything of a run that can be read. */
+export const readableIn = ({ model, requirements }: Pick<RequiredRun, 'model' | 'requirements'>): ReadonlySet<string> =>
+  new Set([...requirements.map(({ id }) => id), ...measurables(model)])
+
 /** What can be read besides the requirements themselves: where each post stands, from which spacing, flare and straightness are computed. */
-const measurables = ({ layout }: RunModel): ReadonlySet<string> =>
-  new Set(layout.posts.flatMap(({ id }) => measurableTopics.map((topic) => `${id}/${topic}`)))
+const measurables = ({ layout }: RunModel): readonly string[] =>
+  layout.posts.flatMap(({ id }) => measurableTopics.map((topic) => `${id}/${topic}`))

@@ -33,7 +33,7 @@ export function signedVersions(
   judged: JudgedRun,
   hash: string,
 ): readonly SignedVersion[] {
-  const here = new Set(judged.readings.map(({ id }) => id))
+  const here = new Set(judged.log.map(({ id }) => id))
   return signatures
     .map((signed, i) => {
       const { readings, recordHash } = signed.body

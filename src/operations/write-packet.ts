@@ -34,7 +34,7 @@ export async function writePacket(
   const quantities = quantityList(sources.run.name, judged, options.pay, options.print)
   const staked = placeRun(sources.run.name, judged, place?.run ?? ownLine(judged))
   const looked = soundPhotos(
-    photosNamed(judged.readings, entries.photos),
+    photosNamed(judged.log, entries.photos),
     options.photos,
     options.absentPhotos,
     sources.readings.name,
@@ -96,7 +96,7 @@ function leftOut(
   unstaked: Problems | null,
 ): readonly LeftOut[] {
   const given = new Set(photos?.map(({ photo }) => photo))
-  const absent = photosNamed(judged.readings, entries.photos).filter((name) => !given.has(name))
+  const absent = photosNamed(judged.log, entries.photos).filter((name) => !given.has(name))
   return [
     ...(unstaked === null
       ? []

@@ -55,16 +55,8 @@ export async function writeRecord(judged: JudgedRun, options: RecordOptions): Pr
   return writeRecordPdf(contents, pictures, { page, lie }, print)
 }
 
-export const recordInput = (
-  { run, model, requirements, readings, judgement, unusual }: JudgedRun,
-  print: Print,
-): RecordInput => ({
-  run,
-  model,
-  requirements,
-  readings,
-  judgement,
-  unusual,
-  instruments: instrumentsOf(run),
+export const recordInput = (judged: JudgedRun, print: Print): RecordInput => ({
+  ...judged,
+  instruments: instrumentsOf(judged.run),
   print,
 })

@@ -36,6 +36,10 @@ export const keptRun = z.object({
   readings: z.readonly(z.array(formatBody)),
   /** Place in the server's order of storing of the reading that was stored last. */
   cursor: z.int(),
+  /** Id of the version in force. */
+  version: z.string(),
+  /** Ids of versions that the one in force did not come from. */
+  forks: z.readonly(z.array(z.string())),
 })
 
 export type RunSummary = z.output<typeof runSummary>

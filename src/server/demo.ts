@@ -6,6 +6,7 @@ import { readReadings, writeReadings } from '../formats/readings/readings-file.t
 import { readRun } from '../formats/run/run-file.ts'
 import { writeRun } from '../formats/run/write-run.ts'
 import { demoProject } from '../operations/demo-project.ts'
+import { pinRun } from '../operations/pin-run.ts'
 import type { NewEntry } from '../store/entry.ts'
 import type { Store } from '../store/store.ts'
 
@@ -23,9 +24,9 @@ export async function lacksDemo(store: Store): Promise<boolean> {
 /** Puts the demo run and its readings into the store, all of it or nothing. */
 export async function createDemo(store: Store, now: Date): Promise<void> {
   const demo = demoProject()
-  const run = answered(readRun('demo run', demo.run))
   const { readings } = answered(readReadings('demo readings', demo.readings))
   const runId = entryId(now.getTime(), randomBytes(10))
+  const run = answered(pinRun('demo run', answered(readRun('demo run', demo.run)), runId))
   const common = { project: project.id, run: runId, device }
   const runEntry: NewEntry = {
     ...common,

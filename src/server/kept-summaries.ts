@@ -1,13 +1,13 @@
 import { setImmediate as nextTurn } from 'node:timers/promises'
 import { err, ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
-import { judgeKnown } from '../operations/judge-readings.ts'
 import { summariseRun } from '../operations/summarise-run.ts'
 import type { RunSummary } from '../protocol/runs.ts'
 import type { Store } from '../store/store.ts'
 import { type Refusal, unavailable } from './refusal.ts'
 import {
   isRead,
+  judgeStored,
   readingsOfRuns,
   requiredRun,
   type StoredReadings,
@@ -66,5 +66,5 @@ const summaryOfUnread = ({ id, project, name, problems }: UnreadRun): RunSummary
 function summaryOfRead(run: StoredRun, read: Result<StoredReadings, readonly InputProblem[]>): RunSummary {
   if (!read.ok) return summariseRun(run, read)
   const required = requiredRun(run)
-  return summariseRun(run, required.ok ? ok(judgeKnown(required.value, read.value.readings)) : required)
+  return summariseRun(run, required.ok ? ok(judgeStored(run, required.value, read.value.readings)) : required)
 }

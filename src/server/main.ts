@@ -12,6 +12,7 @@ import { doorsOf } from './own-names.ts'
 import { openPacketFolder } from './packet-folder.ts'
 import { openPhotoFolder } from './photo-folder.ts'
 import { pictureCheck } from './picture-check.ts'
+import { pinStoredRuns } from './pin-stored-runs.ts'
 import { readSettings, type Settings, settingsTable } from './settings.ts'
 
 const packageFile = new URL('../../package.json', import.meta.url)
@@ -50,6 +51,8 @@ async function serve(store: Store, settings: Settings, isLan: boolean): Promise<
     say('Creating the demo project …')
     await createDemo(store, new Date())
   }
+  const pinned = await pinStoredRuns(store)
+  if (!pinned.ok) throw new Error(pinned.error.message)
   const pictures = pictureCheck()
   const photos = await openPhotoFolder(join(settings.dataFolder, 'photos'), pictures.faultIn)
   const packets = await openPacketFolder(join(settings.dataFolder, 'packets'))

@@ -68,7 +68,7 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
           stakes: { order: pointOrders[0], header: true },
           ticket: null,
           place: null,
-          photos: wantsPhotos ? await photosOf(photosNamed(judged.value.readings, entries.value.photos), photos) : null,
+          photos: wantsPhotos ? await photosOf(photosNamed(judged.value.log, entries.value.photos), photos) : null,
           absentPhotos: 'left out',
           entries: entries.value,
           print: english(null),
@@ -105,11 +105,11 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
 }
 
 /** The run and what was read at it as files that the command line reads. */
-function sourcesOf({ run, readings }: JudgedRun): PacketOptions['sources'] {
+function sourcesOf({ run, log }: JudgedRun): PacketOptions['sources'] {
   const bytes = (text: string): Uint8Array => new TextEncoder().encode(text)
   return {
     run: { name: 'run.json', bytes: bytes(writeRun(run)) },
-    readings: { name: 'readings.json', bytes: bytes(writeReadings({ run: run.name, readings })) },
+    readings: { name: 'readings.json', bytes: bytes(writeReadings({ run: run.name, readings: log })) },
   }
 }
 

@@ -41,10 +41,13 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
     async (request, reply) => {
       const stored = await storedRun(store, request.params.run)
       if (!stored.ok) return reply.code(stored.error.status).send(errorOf(stored.error))
-      const { id, project, body } = stored.value
+      const { id, project, history } = stored.value
       const read = await storedReadings(store, stored.value)
       if (!read.ok) return reply.code(read.error.status).send(errorOf(read.error))
-      return { id, project, run: body, readings: read.value.bodies, cursor: read.value.cursor }
+      return {
+        ...{ id, project, run: history.inForce.body, readings: read.value.bodies, cursor: read.value.cursor },
+        ...{ version: history.inForce.id, forks: history.forks.map((fork) => fork.id) },
+      }
     },
   )
 

@@ -1,15 +1,17 @@
 import { z } from 'zod'
 import type { Reading } from '../core/measurement/reading.ts'
 import { err, ok, type Result } from '../core/result.ts'
+import { groupBy } from '../documents/group-by.ts'
 import { inLogOrder } from '../formats/entry/log-order.ts'
 import { type RunEntries, runEntries } from '../formats/entry/run-entries.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { entryReadings } from '../formats/readings/entry-readings.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
-import { type RunFile, readRun } from '../formats/run/run-file.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
 import { shapeProblems } from '../formats/shape-problems.ts'
 import { type JudgedRun, judgeKnown } from '../operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../operations/require-run.ts'
+import { type RunHistory, runHistory, versionsOf } from '../operations/run-history.ts'
 import type { StoredEntry } from '../store/entry.ts'
 import type { Store } from '../store/store.ts'
 import { badInput, noSuchRun, type Refusal, unavailable } from './refusal.ts'
@@ -18,9 +20,9 @@ import { badInput, noSuchRun, type Refusal, unavailable } from './refusal.ts'
 export interface StoredRun {
   readonly id: string
   readonly project: string
+  /** In its version in force. */
   readonly run: RunFile
-  /** The run file as it was stored. */
-  readonly body: unknown
+  readonly history: RunHistory
 }
 
 /** A run that was taken in by other rules than those of today. It is kept and named, and can be neither laid out nor judged. */
@@ -48,7 +50,8 @@ type Answer<T> = Promise<Result<T, Refusal>>
 export async function storedRuns(store: Store, ids: readonly string[]): Answer<readonly (StoredRun | UnreadRun)[]> {
   if (ids.length === 0) return ok([])
   const entries = await everyEntry(store, { runs: ids, kinds: ['run'] })
-  return entries.ok ? ok(entries.value.map(runOf)) : entries
+  if (!entries.ok) return entries
+  return ok(groupBy(entries.value, ({ run }) => run ?? '').flatMap((versions) => runOf(versions) ?? []))
 }
 
 export async function storedRun(store: Store, id: string): Answer<StoredRun> {
@@ -92,7 +95,7 @@ export async function soundRun(store: Store, id: string): Answer<JudgedRun> {
   const required = requiredRun(stored.value)
   if (!required.ok) return err(badInput('The run cannot be laid out.', required.error))
   const read = await storedReadings(store, stored.value)
-  return read.ok ? ok(judgeKnown(required.value, read.value.readings)) : read
+  return read.ok ? ok(judgeStored(stored.value, required.value, read.value.readings)) : read
 }
 
 /** What was recorded at a run besides readings, in the order that counts. */
@@ -111,24 +114,34 @@ export async function sideEntries(store: Store, id: string): Answer<RunEntries> 
   }
 }
 
+export const judgeStored = ({ history }: StoredRun, required: RequiredRun, log: readonly Reading[]): JudgedRun =>
+  judgeKnown(required, log, versionsOf(history))
+
 export function requiredRun({ id, run }: StoredRun): Result<RequiredRun, readonly InputProblem[]> {
   return requireRun(`run ${id}`, run)
 }
 
-function runOf(entry: StoredEntry): StoredRun | UnreadRun {
-  const { id, project, body } = entry
-  const read = readRun(`run ${id}`, JSON.stringify(body))
-  if (read.ok) return { id, project, run: read.value, body }
-  const { name } = body as { readonly name?: unknown }
-  return { id, project, name: typeof name === 'string' ? name : id, problems: read.error }
+/** The run that these entries are the versions of; null where its first is not among them. */
+function runOf(entries: readonly StoredEntry[]): StoredRun | UnreadRun | null {
+  const id = entries[0]?.run ?? ''
+  const history = runHistory(
+    id,
+    entries.map((entry) => ({ ...entry, run: id, kind: 'run' as const })),
+  )
+  const first = entries.find((entry) => entry.id === id)
+  if (history === null || first === undefined) return null
+  const { project } = first
+  if (history.ok) return { id, project, run: history.value.run, history: history.value }
+  const { name } = first.body as { readonly name?: unknown }
+  return { id, project, name: typeof name === 'string' ? name : id, problems: history.error }
 }
 
 /** Entries asked for at a time. */
 const pageSize = 1000
 
-async function everyEntry(
+export async function everyEntry(
   store: Store,
-  query: { readonly runs: readonly string[]; readonly kinds: readonly string[] },
+  query: { readonly runs?: readonly string[]; readonly kinds: readonly string[] },
 ): Answer<readonly StoredEntry[]> {
   const entries: StoredEntry[] = []
   for (;;) {

@@ -5,14 +5,17 @@ import { isRunIdTooLate, isTooFarAhead } from '../formats/entry-id.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { checkShape } from '../formats/read-json.ts'
 import { readRun } from '../formats/run/run-file.ts'
-import { readingCheck } from '../operations/reading-problems.ts'
+import { type ReadingCheck, readingCheck } from '../operations/reading-problems.ts'
 import { requireRun } from '../operations/require-run.ts'
+import { runHistory } from '../operations/run-history.ts'
 import type { EntryAnswer } from '../protocol/entries.ts'
 import type { Store } from '../store/store.ts'
 import { answerOf, type Draft, problem, rejected } from './entry-answer.ts'
+import { pinRuns } from './pin-stored-runs.ts'
 import { type Refusal, unavailable } from './refusal.ts'
-import { isRead, readingsOfRuns, requiredRun, type StoredRun, storedRuns } from './stored-runs.ts'
-import { draftOfReading } from './take-in-reading.ts'
+import { isRead, readingsOfRuns, type StoredRun, storedRuns } from './stored-runs.ts'
+import { type CheckIn, draftOfReading } from './take-in-reading.ts'
+import { draftOfVersion } from './take-in-version.ts'
 
 /** Where runs go that somebody adds. */
 const ownProject = { id: 'own', name: 'Own runs' }
@@ -52,6 +55,11 @@ export async function takeInEntries(
   if (!made.ok) return made
   const appended = await store.append(drafts.flatMap((draft) => ('entry' in draft ? [draft.entry] : [])))
   if (!appended.ok) return err(unavailable(appended.error.reason))
+  const pinned = await pinRuns(
+    store,
+    drafts.flatMap((draft) => ('entry' in draft && draft.entry.kind === 'run' ? [draft.entry] : [])),
+  )
+  if (!pinned.ok) return pinned
   const answers = appended.value[Symbol.iterator]()
   return ok(drafts.map((draft) => ('entry' in draft ? answerOf(answers.next().value!) : draft)))
 }
@@ -85,8 +93,16 @@ async function takersOfStored(
 }
 
 function takerInto(run: StoredRun, readings: readonly Reading[]): Taker {
-  const required = requiredRun(run)
-  const check = required.ok ? ok(readingCheck(required.value)) : required
+  const files = new Map(run.history.files)
+  const checks = new Map<string, Result<ReadingCheck, readonly InputProblem[]>>()
+  const checkIn: CheckIn = (version) => {
+    const id = version ?? run.id
+    const file = files.get(id)
+    if (file === undefined) return null
+    const required = checks.has(id) ? null : requireRun(`run ${id}`, file)
+    if (required !== null) checks.set(id, required.ok ? ok(readingCheck(required.value)) : required)
+    return checks.get(id)!
+  }
   const known = new Map(readings.map(({ id, of }) => [id, of]))
   const ids = [run.id, ...known.keys()]
   return (entry) => {
@@ -95,12 +111,11 @@ function takerInto(run: StoredRun, readings: readonly Reading[]): Taker {
     ids.push(entry.id)
     switch (entry.kind) {
       case 'run':
-        return draftOfRun(entry, run)
+        return entry.id === run.id || files.has(entry.id) ? draftOfRun(entry, run) : draftOfVersion(entry, run, files)
       case 'reading': {
         // What is stored is answered as that, also where it would no longer be taken in.
         if (known.has(entry.id)) return { entry: { ...entry, project: run.project } }
-        if (!check.ok) return rejected(entry.id, 'the run cannot be laid out', check.error)
-        return draftOfReading(entry, run, check.value, known)
+        return draftOfReading(entry, run, checkIn, known)
       }
       case 'photo':
       case 'sign-off':
@@ -132,11 +147,14 @@ function readNewRun(entry: Entry): Result<StoredRun, readonly InputProblem[]> {
   if (!read.ok) return read
   const required = requireRun('run', read.value)
   if (!required.ok) return required
-  return ok({ id: entry.id, project: ownProject.id, run: read.value, body: entry.body })
+  if (read.value.version !== undefined && read.value.version.id !== entry.id)
+    return err([problem('run', 'version', 'the id of the entry', JSON.stringify(read.value.version.id))])
+  const history = runHistory(entry.id, [entry])
+  if (history === null || !history.ok) throw new Error('a run that was read cannot be read')
+  return ok({ id: entry.id, project: ownProject.id, run: read.value, history: history.value })
 }
 
-function draftOfRun(entry: Entry, { id, project }: StoredRun): Draft {
-  if (entry.id !== id) return rejected(entry.id, 'a run has the id of its entry', [])
+function draftOfRun(entry: Entry, { project }: StoredRun): Draft {
   const read = readRun('run', JSON.stringify(entry.body))
   if (!read.ok) return rejected(entry.id, 'it is not a run that can be laid out', read.error)
   return { entry: { ...entry, project } }

@@ -1,4 +1,5 @@
 import type { Reading } from '../core/measurement/reading.ts'
+import type { Result } from '../core/result.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { readingsFormat } from '../formats/readings/entry-readings.ts'
@@ -7,6 +8,9 @@ import type { ReadingCheck } from '../operations/reading-problems.ts'
 import { type Draft, problem, rejected } from './entry-answer.ts'
 import type { StoredRun } from './stored-runs.ts'
 
+/** The check of readings taken at a version of the run, or why it cannot be laid out; null when there is no such version. */
+export type CheckIn = (version: string | undefined) => Result<ReadingCheck, readonly InputProblem[]> | null
+
 /**
  * What is to be stored of a reading's entry; or why not. An accepted one is added to `known`, what each reading of the
  * run was read of by its id, so that the next may correct it.
@@ -14,7 +18,7 @@ import type { StoredRun } from './stored-runs.ts'
 export function draftOfReading(
   entry: Entry,
   { project, run: { name, units } }: StoredRun,
-  check: ReadingCheck,
+  checkIn: CheckIn,
   known: Map<string, string>,
 ): Draft {
   const refused = (problems: readonly InputProblem[]) => rejected(entry.id, 'it is not a reading of this run', problems)
@@ -22,10 +26,14 @@ export function draftOfReading(
   const read = readReadings('reading', JSON.stringify(alone))
   if (!read.ok) return refused(read.error)
   const reading = read.value.readings[0]!
+  const check = checkIn(reading.version)
+  if (check === null)
+    return refused([problem('reading', 'version', 'the id of a version of this run', JSON.stringify(reading.version))])
+  if (!check.ok) return rejected(entry.id, 'the run cannot be laid out', check.error)
   const problems: InputProblem[] = []
   if (!/(Z|[+-]\d\d:\d\d)$/.test(reading.at))
     problems.push(problem('reading', 'at', 'a time with its zone', JSON.stringify(reading.at)))
-  problems.push(...check('reading', '', reading, known))
+  problems.push(...check.value('reading', '', reading, known))
   if (problems.length > 0) return refused(problems)
   const disagreeing = disagreements(entry, reading)
   if (disagreeing.length > 0) return rejected(entry.id, 'it is not an entry', disagreeing)

@@ -96,14 +96,14 @@ async function readInput(args: readonly string[], options: CommandOptions) {
   const readings = { name: readingsName ?? options.device!, bytes: readingsBytes }
   const judged = judgedBy(required, readings.name, readingsBytes.toString('utf8'))
   const entries = device?.entries ?? noEntries
-  const unread = device?.readings.filter(({ id }) => !judged.readings.some((one) => one.id === id)) ?? []
+  const unread = device?.readings.filter(({ id }) => !judged.log.some((one) => one.id === id)) ?? []
   if (unread.length > 0) say(`${options.device}: ${unread.length} readings of it are not in ${readings.name}`)
   return {
     judged,
     entries,
     sources: { run: { name: runName, bytes: runBytes }, readings },
     photos: await findPhotos(
-      photosNamed(judged.readings, entries.photos),
+      photosNamed(judged.log, entries.photos),
       file === null ? [] : photosOfDevice(options.device!, file),
       options,
     ),

@@ -18,6 +18,8 @@ export interface Reading {
   readonly corrects: string | null
   /** The finding that this reading rechecks; null for a first look. */
   readonly rechecks: string | null
+  /** Id of the version of the run that its person saw; left out where it was the first. */
+  readonly version?: string
   /** A name that readings taken in one go for several places share; null for a reading taken by itself. */
   readonly together: string | null
 }

@@ -182,10 +182,11 @@ const shapeOf = <const K extends EntryKind, const V extends number, B extends z.
 
 /** An entry with its body, in every version that was ever written: what was recorded opens for ever. */
 export const entryShape = z.discriminatedUnion('kind', [
-  shapeOf('run', 1, entryBodies.run),
+  z.discriminatedUnion('schemaVersion', [shapeOf('run', 1, entryBodies.run), shapeOf('run', 2, entryBodies.run)]),
   z.discriminatedUnion('schemaVersion', [
     shapeOf('reading', 1, entryBodies.reading),
     shapeOf('reading', 2, entryBodies.reading),
+    shapeOf('reading', 3, entryBodies.reading),
   ]),
   shapeOf('photo', 1, entryBodies.photo),
   z.discriminatedUnion('schemaVersion', [

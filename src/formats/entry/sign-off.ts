@@ -3,8 +3,8 @@ import { nameLine } from './signature.ts'
 
 /** The version in which a new entry of each kind is written. */
 export const schemaVersions: Readonly<Record<EntryKind, number>> = {
-  run: 1,
-  reading: 2,
+  run: 2,
+  reading: 3,
   photo: 1,
   'sign-off': 3,
   'day-log': 1,

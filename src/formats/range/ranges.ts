@@ -171,6 +171,8 @@ export const listLimits = {
   reduced: 1000,
   stock: 100,
   panels: 20_000,
+  posts: 50_000,
+  versions: 1000,
   instruments: 200,
   sheets: 50,
   sheetParts: 500,

@@ -10,7 +10,7 @@ export const readingsFormat = (schemaVersion: number): string => `lapwise-readin
 
 /** The readings of entries, whichever version each was written in, as one file in the version of today. */
 export const entryReadings = (run: string, entries: readonly ReadingEntry[]) => ({
-  format: readingsFormat(2),
+  format: readingsFormat(3),
   run,
   readings: entries.map(bodyNow),
 })

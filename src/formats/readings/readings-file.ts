@@ -19,7 +19,7 @@ export const readReadings = (file: string, text: string): Result<ReadingsFile, r
 
 /** The readings as the text that `readReadings` reads back, nothing left to a default. */
 export function writeReadings({ run, readings }: ReadingsFile): string {
-  return `${JSON.stringify({ format: 'lapwise-readings/2', run, readings: readings.map(toShape) }, null, 2)}\n`
+  return `${JSON.stringify({ format: 'lapwise-readings/3', run, readings: readings.map(toShape) }, null, 2)}\n`
 }
 
 function toShape(reading: Reading): unknown {

@@ -18,6 +18,11 @@ export const readingsSchema = z.pipe(
   readingsShape,
   z.transform((file, context) => {
     const found: Contradiction[] = []
+    if (file.visit.version !== undefined && isBefore3(file.format))
+      found.push({
+        path: ['visit', 'version'],
+        expected: `no version in ${file.format}, it begins with lapwise-readings/3`,
+      })
     const ids = file.readings.map(({ id }, i) => id ?? `r${i + 1}`)
     const readings = file.readings.flatMap((shape, i) => {
       const reading = readingOf(shape, ids[i] as string, file, (field, expected) =>
@@ -41,6 +46,9 @@ function readingOf(
   const bareUnit = shape.unit ?? (units === 'us' ? 'in' : 'mm')
   const by = shape.by ?? visit.by
   const at = shape.at ?? visit.at
+  const version = shape.version ?? visit.version
+  if (shape.version !== undefined && isBefore3(format))
+    report('version', `no version in ${format}, it begins with lapwise-readings/3`)
   if (by === undefined) report('by', 'who took it, here or in visit.by')
   if (at === undefined) report('at', 'when it was taken, here or in visit.at')
   const given = answerOf(shape, bareUnit, report)
@@ -60,8 +68,12 @@ function readingOf(
     corrects: shape.corrects,
     rechecks: shape.rechecks,
     together: shape.together,
+    ...(version === undefined ? {} : { version }),
   }
 }
+
+const isBefore3 = (format: ReadingsShape['format']): boolean =>
+  format === 'lapwise-readings/1' || format === 'lapwise-readings/2'
 
 /** Null in a reading says that what holds for the visit does not hold for it. */
 const orVisit = (own: string | null | undefined, visit: string | null | undefined): string | null =>

@@ -46,6 +46,12 @@ const reading = z
     by: z.optional(text),
     at: z.optional(moment),
     where: z.optional(note),
+    version: z.optional(text).check(
+      z.meta({
+        description:
+          'Id of the version of the run that its person saw, from lapwise-readings/3 on; the first one when left out.',
+      }),
+    ),
     photos: z._default(listOf(text, 'photosOfReading'), []),
     corrects: z._default(note, null).check(z.meta({ description: 'Id of an earlier reading that this one replaces.' })),
     rechecks: z._default(note, null).check(z.meta({ description: 'Id of the finding that this one rechecks.' })),
@@ -62,7 +68,7 @@ const reading = z
 
 /** A readings file as it is written; what its texts say is read by `readReadings`. */
 export const readingsShape = z.strictObject({
-  format: z.enum(['lapwise-readings/2', 'lapwise-readings/1']),
+  format: z.enum(['lapwise-readings/3', 'lapwise-readings/2', 'lapwise-readings/1']),
   run: text.check(z.meta({ description: 'The name of the run.' })),
   units: z._default(z.enum(['us', 'metric']), 'us'),
   visit: z
@@ -72,6 +78,7 @@ export const readingsShape = z.strictObject({
         at: z.optional(moment),
         instrument: z.optional(note),
         where: z.optional(note),
+        version: z.optional(text),
       }),
       {},
     )

@@ -1,7 +1,8 @@
-import type { HardwareSheet, SplicePosition } from '../../core/hardware/hardware-sheet.ts'
+import type { HardwareSheet, LongitudinalSheet, SplicePosition } from '../../core/hardware/hardware-sheet.ts'
 import type { CurbBefore, Obstruction, ReducedPart, StandingPart, StockPanel } from '../../core/layout/layout.ts'
 import type { RunFlare } from '../../core/layout/run-flare.ts'
 import type { Instrument } from '../../core/measurement/instruments.ts'
+import type { RunVersion } from '../../core/record/version.ts'
 import { ok, type Result } from '../../core/result.ts'
 import type { DecisionRule } from '../../core/verdicts/verdict.ts'
 import { reportContradictions } from '../contradiction.ts'
@@ -9,6 +10,7 @@ import type { InputProblem } from '../input-problem.ts'
 import { readJson } from '../read-json.ts'
 import { contradictionsIn } from './run-sense.ts'
 import { type RunShape, runShape } from './run-shape.ts'
+import { layoutFromShape } from './run-version.ts'
 
 /** The road that a run stands on; null where the file does not say. */
 export interface RunRoad {
@@ -69,6 +71,8 @@ export interface RunFile {
   readonly instruments: readonly Instrument[]
   /** Sheets that replace shipped ones of the same id, or add to them. */
   readonly sheets: readonly HardwareSheet[]
+  /** What was chosen; `sheets` then holds every sheet in use. Left out of a run that only asks. */
+  readonly version?: RunVersion | undefined
 }
 
 /** A run file: its shape, and that its parts do not contradict each other. */
@@ -81,9 +85,13 @@ export function readRun(file: string, text: string): Result<RunFile, readonly In
 }
 
 function fromShape(shape: RunShape): RunFile {
-  const { format: _, need, flare, stock, standing, mayExtend, decision, ...same } = shape
+  const { format: _, version, earlier, layout, need, flare, stock, standing, mayExtend, decision, ...same } = shape
+  const system = shape.sheets.find(({ id }) => id === shape.system)
   return {
     ...same,
+    ...(version === undefined || earlier === undefined || layout === undefined
+      ? {}
+      : { version: { id: version, earlier, layout: layoutFromShape(layout, system as LongitudinalSheet) } }),
     first: endFromShape(shape.first),
     second: endFromShape(shape.second),
     need: need && { fromInches: need.from, toInches: need.to },

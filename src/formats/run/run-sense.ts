@@ -5,6 +5,7 @@ import { type Contradiction, repeated } from '../contradiction.ts'
 import { doubtFault } from '../range/quantity-range.ts'
 import { lengthFault, longestRunWords, numberFault } from '../range/range-faults.ts'
 import type { RunShape } from './run-shape.ts'
+import { contradictionsInVersion } from './version-sense.ts'
 
 /** What a run file of the right shape says that does not hold together; empty when all of it does. */
 export function contradictionsIn(run: RunShape): readonly Contradiction[] {
@@ -21,6 +22,7 @@ export function contradictionsIn(run: RunShape): readonly Contradiction[] {
     ...repeated(run.obstructions.map(({ name }, i) => [name.trim().toLowerCase(), ['obstructions', i, 'name']])),
     ...repeated(run.instruments.map(({ id }, i) => [id, ['instruments', i, 'id']])),
     ...repeated(run.sheets.map(({ id }, i) => [id, ['sheets', i, 'id']])),
+    ...contradictionsInVersion(run),
   ]
 }
 

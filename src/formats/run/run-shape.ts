@@ -3,6 +3,7 @@ import { units } from '../../core/units/quantity-kinds.ts'
 import { railLength, stretchFrom, stretchTo } from '../length-field.ts'
 import { day, listOf, ranged, rangedWhole } from '../range/ranged.ts'
 import { sheetSchema } from '../sheet/sheet-file.ts'
+import { earlierShape, layoutShape } from './layout-shape.ts'
 
 const text = z.string().check(z.minLength(1))
 const sheetId = text.check(z.meta({ description: 'The id of a hardware sheet, shipped or listed in `sheets`.' }))
@@ -65,92 +66,112 @@ const flare = z
 const panels = listOf(railLength, 'panels')
 
 /** A run file as it is written, with defaults filled in and lengths as inches. */
-export const runShape = z.strictObject({
-  format: z.literal('lapwise-run/1'),
-  name: text,
-  units: z._default(z.enum(['us', 'metric']), 'us').check(
-    z.meta({
-      description: 'For stations, speed and print. A bare length along the rail is inches in both.',
-    }),
-  ),
-  road: z.prefault(road, {}),
-  work: z._default(z.nullable(z.enum(['new', 'standing'])), null),
-  letting: z._default(z.nullable(day), null),
-  system: sheetId,
-  first: end,
-  second: end,
-  need: z._default(z.nullable(z.strictObject({ from: stretchFrom, to: stretchTo })), null),
-  flare: z._default(z.nullable(flare), null),
-  stock: z._default(
-    z.nullable(
+export const runShape = z
+  .strictObject({
+    format: z.enum(['lapwise-run/1', 'lapwise-run/2']).check(
+      z.meta({
+        description: 'lapwise-run/1 says what is asked; lapwise-run/2 also what was chosen, with every sheet in use.',
+      }),
+    ),
+    version: z.optional(text).check(z.meta({ description: 'Id of this version of the run.' })),
+    earlier: z
+      .optional(earlierShape)
+      .check(z.meta({ description: 'The versions that it came from, the first one first.' })),
+    layout: z.optional(layoutShape),
+    name: text,
+    units: z._default(z.enum(['us', 'metric']), 'us').check(
+      z.meta({
+        description: 'For stations, speed and print. A bare length along the rail is inches in both.',
+      }),
+    ),
+    road: z.prefault(road, {}),
+    work: z._default(z.nullable(z.enum(['new', 'standing'])), null),
+    letting: z._default(z.nullable(day), null),
+    system: sheetId,
+    first: end,
+    second: end,
+    need: z._default(z.nullable(z.strictObject({ from: stretchFrom, to: stretchTo })), null),
+    flare: z._default(z.nullable(flare), null),
+    stock: z._default(
+      z.nullable(
+        listOf(
+          z.union([railLength, z.strictObject({ length: railLength, count: rangedWhole('panelCount') })]),
+          'stock',
+        ).check(z.minLength(1)),
+      ),
+      null,
+    ),
+    obstructions: z._default(
+      listOf(z.strictObject({ name: text, from: stretchFrom, to: stretchTo }), 'obstructions'),
+      [],
+    ),
+    curb: z
+      .optional(z.enum(['present', 'none']))
+      .check(
+        z.meta({ description: 'Whether a curb stands before the rail: it decides what a gap in the posts needs.' }),
+      ),
+    reduced: z._default(
       listOf(
-        z.union([railLength, z.strictObject({ length: railLength, count: rangedWhole('panelCount') })]),
-        'stock',
-      ).check(z.minLength(1)),
+        z.strictObject({
+          from: stretchFrom,
+          to: stretchTo,
+          spacing: z.enum(['full', 'half', 'quarter']),
+          nested: z._default(z.boolean(), false),
+        }),
+        'reduced',
+      ),
+      [],
     ),
-    null,
-  ),
-  obstructions: z._default(
-    listOf(z.strictObject({ name: text, from: stretchFrom, to: stretchTo }), 'obstructions'),
-    [],
-  ),
-  curb: z
-    .optional(z.enum(['present', 'none']))
-    .check(z.meta({ description: 'Whether a curb stands before the rail: it decides what a gap in the posts needs.' })),
-  reduced: z._default(
-    listOf(
-      z.strictObject({
-        from: stretchFrom,
-        to: stretchTo,
-        spacing: z.enum(['full', 'half', 'quarter']),
-        nested: z._default(z.boolean(), false),
-      }),
-      'reduced',
+    standing: z._default(
+      z.nullable(z.strictObject({ postOneAt: railLength, panels, postsDriven: rangedWhole('pieceCount') })),
+      null,
     ),
-    [],
-  ),
-  standing: z._default(
-    z.nullable(z.strictObject({ postOneAt: railLength, panels, postsDriven: rangedWhole('pieceCount') })),
-    null,
-  ),
-  mayExtend: z._default(railLength, 600),
-  decision: z._default(
-    z.nullable(z.strictObject({ postOneAt: railLength, panels: panels.check(z.minLength(1)) })),
-    null,
-  ),
-  decisionRule: z._default(
-    z.discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('guard band'), multiple: ranged('guardBand') }),
-      z.strictObject({ kind: z.literal('simple') }),
-    ]),
-    { kind: 'guard band', multiple: 1 },
-  ),
-  instruments: z._default(
-    listOf(
-      z.strictObject({
-        id: text,
-        name: text,
-        standardUncertainty: ranged('instrumentUncertainty').check(
-          z.meta({ description: 'k = 1, of one reading, in `unit`.' }),
-        ),
-        relativeUncertainty: z.optional(ranged('relativeUncertainty')).check(
-          z.meta({
-            description:
-              'k = 1, the part that grows with the reading, as a fraction of it: 0.02 for 2 %. None when left out.',
-          }),
-        ),
-        unit: z.enum(units).check(z.meta({ description: 'Tells also what kind of quantity it reads.' })),
-        readTo: ranged('instrumentStep').check(
-          z.meta({ description: 'Smallest step to which it is read, in `unit`.' }),
-        ),
-        source: text,
-        confirmation: z.enum(['published', 'common practice', 'from memory']),
-      }),
-      'instruments',
+    mayExtend: z._default(railLength, 600),
+    decision: z._default(
+      z.nullable(z.strictObject({ postOneAt: railLength, panels: panels.check(z.minLength(1)) })),
+      null,
     ),
-    [],
-  ),
-  sheets: z._default(listOf(z.lazy(sheetSchema), 'sheets'), []),
-})
+    decisionRule: z._default(
+      z.discriminatedUnion('kind', [
+        z.strictObject({ kind: z.literal('guard band'), multiple: ranged('guardBand') }),
+        z.strictObject({ kind: z.literal('simple') }),
+      ]),
+      { kind: 'guard band', multiple: 1 },
+    ),
+    instruments: z._default(
+      listOf(
+        z.strictObject({
+          id: text,
+          name: text,
+          standardUncertainty: ranged('instrumentUncertainty').check(
+            z.meta({ description: 'k = 1, of one reading, in `unit`.' }),
+          ),
+          relativeUncertainty: z.optional(ranged('relativeUncertainty')).check(
+            z.meta({
+              description:
+                'k = 1, the part that grows with the reading, as a fraction of it: 0.02 for 2 %. None when left out.',
+            }),
+          ),
+          unit: z.enum(units).check(z.meta({ description: 'Tells also what kind of quantity it reads.' })),
+          readTo: ranged('instrumentStep').check(
+            z.meta({ description: 'Smallest step to which it is read, in `unit`.' }),
+          ),
+          source: text,
+          confirmation: z.enum(['published', 'common practice', 'from memory']),
+        }),
+        'instruments',
+      ),
+      [],
+    ),
+    sheets: z._default(listOf(z.lazy(sheetSchema), 'sheets'), []),
+  })
+  .check(
+    z.meta({
+      oneOf: [
+        { properties: { format: { const: 'lapwise-run/1' }, version: false, earlier: false, layout: false } },
+        { properties: { format: { const: 'lapwise-run/2' } }, required: ['version', 'earlier', 'layout', 'sheets'] },
+      ],
+    }),
+  )
 
 export type RunShape = z.output<typeof runShape>

@@ -1,4 +1,5 @@
 import type { RunFile, RunFileEnd } from './run-file.ts'
+import { versionToShape } from './run-version.ts'
 
 /** The run as the text that `readRun` reads back, nothing left to a default; what it does not say stays unsaid. */
 export const writeRun = (run: RunFile): string => `${JSON.stringify(toShape(run), null, 2)}\n`
@@ -6,7 +7,9 @@ export const writeRun = (run: RunFile): string => `${JSON.stringify(toShape(run)
 function toShape(run: RunFile): unknown {
   const { need, flare, standing, decision } = run
   return {
-    format: 'lapwise-run/1',
+    ...(run.version === undefined
+      ? { format: 'lapwise-run/1' }
+      : { format: 'lapwise-run/2', ...versionToShape(run.version) }),
     name: run.name,
     units: run.units,
     road: run.road,

@@ -29,7 +29,8 @@ export async function problemsOfFileReadings(
     const [runs, before] = await Promise.all([store.entries('run', run), store.entries('reading', run)])
     if (!runs.ok) return fromStore(runs.error)
     if (!before.ok) return fromStore(before.error)
-    const entry = runs.value[0] ?? entries.find(({ kind, id }) => kind === 'run' && id === run)
+    const entry =
+      runs.value.find(({ id }) => id === run) ?? entries.find(({ kind, id }) => kind === 'run' && id === run)
     // Its run may still come; what counts for nothing counts for nothing then too.
     if (entry === undefined) continue
     const here = new Set(before.value.map(({ id }) => id))

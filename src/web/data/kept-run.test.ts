@@ -12,8 +12,8 @@ const entry = (id: string, kind: 'run' | 'reading', body: unknown, schemaVersion
 test('a reading may correct only what is here of the same thing, and recheck only what it can prove', () => {
   const demo = demoProject()
   const taken = readReadings('readings', demo.readings)
-  const kept = readKeptRun(entry('run', 'run', JSON.parse(demo.run)), [])
-  if (!kept.ok || !taken.ok) throw new Error('the demo is not sound')
+  const kept = readKeptRun('run', [entry('run', 'run', JSON.parse(demo.run))], [])
+  if (!kept?.ok || !taken.ok) throw new Error('the demo is not sound')
   const stub = taken.value.readings.find(({ of }) => of === 'post-1/stub-height')!
   const here = [entry(stub.id, 'reading', readingBody(kept.value.run, stub))]
   const places = (...readings: readonly (typeof stub)[]) =>
@@ -36,10 +36,11 @@ test('a run that is opened crosses from the worker to the page whole: there is n
   if (!run.ok || !taken.ok) throw new Error('the demo is not sound')
   const { readings } = taken.value
   const kept = readKeptRun(
-    entry('run', 'run', JSON.parse(demo.run)),
+    'run',
+    [entry('run', 'run', JSON.parse(demo.run))],
     readings.map((reading) => entry(reading.id, 'reading', readingBody(run.value, reading))),
   )
-  if (!kept.ok) throw new Error('the demo cannot be read', { cause: kept.error })
+  if (!kept?.ok) throw new Error('the demo cannot be read', { cause: kept?.error })
   const opened = openedRun(kept.value)
   expect(opened.kept.readings).toEqual(readings)
   expect(opened.drawn.ok && opened.drawn.value.judged.judgement.verdicts.length).toBeGreaterThan(100)
@@ -52,8 +53,8 @@ describe('an offset that was read before its side was asked', () => {
   const body = { id: 'old', of, value: '48 in', by: 'R. Quist', at: '2026-05-04T15:30:00.000Z', corrects: null }
   const run = entry('run', 'run', JSON.parse(demoProject().run))
   const keptWith = (...readings: DeviceEntry[]) => {
-    const kept = readKeptRun(run, readings)
-    if (!kept.ok) throw new Error('the readings cannot be read', { cause: kept.error })
+    const kept = readKeptRun('run', [run], readings)
+    if (!kept?.ok) throw new Error('the readings cannot be read', { cause: kept?.error })
     const { drawn } = openedRun(kept.value)
     if (!drawn.ok) throw new Error('the run cannot be laid out')
     return drawn.value.judged

@@ -12,8 +12,10 @@ import { readingsSchema } from '../../formats/readings/readings-schema.ts'
 import { type RunFile, readRun } from '../../formats/run/run-file.ts'
 import { writeRun } from '../../formats/run/write-run.ts'
 import { judgeKnown } from '../../operations/judge-readings.ts'
+import { pinRun } from '../../operations/pin-run.ts'
 import { readingCheck } from '../../operations/reading-problems.ts'
 import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
+import { type RunHistory, runHistory, versionsOf } from '../../operations/run-history.ts'
 import { stripInput } from '../../operations/strip-input.ts'
 import { summariseRun } from '../../operations/summarise-run.ts'
 import type { RunSummary } from '../../protocol/runs.ts'
@@ -24,19 +26,43 @@ import type { Answer, KeptRun, OpenedRun } from './run-source.ts'
 
 type Now<T> = Awaited<Answer<T>>
 
-/** The run and its readings from their entries, the readings in the order that counts; or that they cannot be read. */
-export function readKeptRun(run: DeviceEntry, readings: readonly DeviceEntry[]): Now<KeptRun> {
-  const known = runs.get(run.id)
-  const read = known === undefined ? readRun(d.files.run, JSON.stringify(run.body)) : ok(known)
-  if (!read.ok) return err({ kind: 'fault', message: d.trouble.runUnreadable, problems: read.error })
-  runs.set(run.id, read.value)
-  const list = checkShape(d.files.readings, entryReadings(read.value.name, readings), readingsSchema)
+/**
+ * The run in its version in force and its readings, from their entries, the readings in the order that counts; or that
+ * they cannot be read. Null while its first version is not here.
+ */
+export function readKeptRun(
+  run: string,
+  versions: readonly DeviceEntry[],
+  readings: readonly DeviceEntry[],
+): Now<KeptRun> | null {
+  const key = [run, ...versions.map(({ id }) => id)].join(' ')
+  const history = histories.get(key) ?? runHistory(run, versions)
+  if (history === null) return null
+  if (!history.ok) return err({ kind: 'fault', message: d.trouble.runUnreadable, problems: history.error })
+  histories.set(key, history)
+  const list = checkShape(d.files.readings, entryReadings(history.value.run.name, readings), readingsSchema)
   if (!list.ok) return err({ kind: 'fault', message: d.trouble.readingsUnreadable, problems: list.error })
   const rivals = new Map([...correctionsIn(list.value.readings)].filter(([, by]) => by.length > 1))
-  return ok({ id: run.id, run: read.value, readings: list.value.readings, rivals })
+  const { run: inForce, inForce: version } = history.value
+  return ok({
+    ...{ id: run, version: version.id, run: inForce, versions: versionsOf(history.value) },
+    ...{ readings: list.value.readings, rivals },
+  })
 }
 
-/** The body of a run's entry; or what is wrong with the file, or why it cannot be laid out. */
+/** The body of the entry of a new run, pinned to its layout and sheets; or what is wrong with the file. */
+export function newRunBody(id: string, file: string, text: string): Now<unknown> {
+  const read = readRun(file, text)
+  if (!read.ok) return err({ kind: 'refused', message: d.trouble.notRunFile(file), problems: read.error })
+  // A version that the file was pinned as elsewhere is a run of its own here.
+  const known = read.value.version
+  const pinned =
+    known === undefined ? pinRun(file, read.value, id) : ok({ ...read.value, version: { ...known, id, earlier: [] } })
+  if (!pinned.ok) return err({ kind: 'refused', message: d.trouble.cannotLayOut(file), problems: pinned.error })
+  return ok(JSON.parse(writeRun(pinned.value)))
+}
+
+/** The body of a run's entry as this page would write it; or what is wrong with the file, or why it cannot be laid out. */
 export function runBody(file: string, text: string): Now<unknown> {
   const read = readRun(file, text)
   if (!read.ok) return err({ kind: 'refused', message: d.trouble.notRunFile(file), problems: read.error })
@@ -68,11 +94,11 @@ export function sameReadingBody(schemaVersion: number, reading: Reading): unknow
 
 /** What the server would refuse of each of `readings`, which come one after the other. */
 export function problemsOfReadings(
-  { id, run }: KeptRun,
+  { version, run }: KeptRun,
   before: readonly DeviceEntry[],
   readings: readonly Reading[],
 ): readonly (readonly InputProblem[])[] {
-  const required = requiredOf({ id, run })
+  const required = requiredOf({ version, run })
   return required.ok ? problemsAfter(required.value, before, readings) : readings.map(() => required.error)
 }
 
@@ -102,24 +128,24 @@ function problemsAfter(required: RequiredRun, before: readonly DeviceEntry[], re
 export function openedRun(kept: KeptRun): OpenedRun {
   const required = requiredOf(kept)
   if (!required.ok) return { kept, drawn: required }
-  const judged = judgeKnown(required.value, kept.readings)
+  const judged = judgeKnown(required.value, kept.readings, kept.versions)
   return { kept, drawn: ok({ judged, stripSvg: writeSvg(stripDrawing(stripInput(judged, english(null)))) }) }
 }
 
 /** The run in the list: its verdicts in numbers, or why it can no longer be laid out. */
 export function summaryOf(kept: KeptRun, project: string): RunSummary {
   const required = requiredOf(kept)
-  const judged = required.ok ? ok(judgeKnown(required.value, kept.readings)) : required
+  const judged = required.ok ? ok(judgeKnown(required.value, kept.readings, kept.versions)) : required
   return summariseRun({ id: kept.id, project, run: kept.run }, judged)
 }
 
-// A run never changes, and to read it and lay it out is work: once for each run while the page is open.
-const runs = new Map<string, RunFile>()
+// A version never changes, and to read it is work: once for each while the page is open.
+const histories = new Map<string, Result<RunHistory<DeviceEntry>, readonly InputProblem[]>>()
 const required = new Map<string, Result<RequiredRun, readonly InputProblem[]>>()
 
 /** The run laid out, with all that must be true of it; or why it cannot be. */
-function requiredOf({ id, run }: Pick<KeptRun, 'id' | 'run'>): Result<RequiredRun, readonly InputProblem[]> {
-  const known = required.get(id) ?? requireRun(run.name, run)
-  required.set(id, known)
+function requiredOf({ version, run }: Pick<KeptRun, 'version' | 'run'>): Result<RequiredRun, readonly InputProblem[]> {
+  const known = required.get(version) ?? requireRun(run.name, run)
+  required.set(version, known)
   return known
 }

@@ -86,18 +86,19 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   const read = new Map<string, { readonly count: number; readonly kept: KeptRun }>()
 
   async function readRun(id: string): Answer<KeptRun | null> {
-    const [model, count] = await Promise.all([keptRuns(), store.count('reading', id)])
+    const [model, versions, count] = await Promise.all([keptRuns(), store.count('run', id), store.count('reading', id)])
     if (!model.ok) return model
     if (!count.ok) return fromStore(count.error)
+    if (!versions.ok) return fromStore(versions.error)
     const known = read.get(id)
-    if (known?.count === count.value) return ok(known.kept)
+    const counted = versions.value + count.value
+    if (known?.count === counted) return ok(known.kept)
     const [runs, readings] = await Promise.all([store.entries('run', id), store.entries('reading', id)])
     if (!runs.ok) return fromStore(runs.error)
     if (!readings.ok) return fromStore(readings.error)
-    const [run] = runs.value
-    if (run === undefined) return ok(null)
-    const kept = model.value.readKeptRun(run, readings.value)
-    if (kept.ok) read.set(id, { count: readings.value.length, kept: kept.value })
+    const kept = model.value.readKeptRun(id, runs.value, readings.value)
+    if (kept === null) return ok(null)
+    if (kept.ok) read.set(id, { count: runs.value.length + readings.value.length, kept: kept.value })
     return kept
   }
 
@@ -130,7 +131,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       }
       if (!runs.ok) return fromStore(runs.error)
       const summaries = []
-      for (const { id, project } of runs.value) {
+      for (const { id, project } of runs.value.filter(({ id, run }) => id === run)) {
         const kept = await readRun(id)
         if (!kept.ok) return kept
         if (kept.value === null) continue
@@ -157,7 +158,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     async addRun(id, file, text, author) {
       const model = await keptRuns()
       if (!model.ok) return model
-      const body = model.value.runBody(file, text)
+      const body = model.value.newRunBody(id, file, text)
       if (!body.ok) return body
       const entry = { id, run: id, kind: 'run', author, capturedAt: now(), supersedes: null, body: body.value } as const
       const kept = await keep([entry])
@@ -168,8 +169,8 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       const [model, entry] = await Promise.all([keptRuns(), store.entries('run', run)])
       if (!model.ok) return model
       if (!entry.ok) return fromStore(entry.error)
-      if (entry.value[0] === undefined) return err(noRun(run))
-      const alone = model.value.readKeptRun(entry.value[0], [])
+      const alone = model.value.readKeptRun(run, entry.value, [])
+      if (alone === null) return err(noRun(run))
       if (!alone.ok) return alone
       const kept = alone.value
       const before = readings.some(({ corrects }) => corrects !== null) ? await store.entries('reading', run) : ok([])
@@ -259,7 +260,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       if (!transfer.ok) return transfer
       const imported = await transfer.value.importDevice(store, file, text)
       const runs = await store.entries('run')
-      page.changed({ runs: runs.ok ? runs.value.map(({ id }) => id) : [], isOwn: false })
+      page.changed({ runs: runs.ok ? runs.value.map(({ run }) => run) : [], isOwn: false })
       void loop.soon()
       return imported
     },

@@ -1,4 +1,5 @@
 import type { Reading } from '../../core/measurement/reading.ts'
+import type { RunVersion } from '../../core/record/version.ts'
 import type { Result } from '../../core/result.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
 import type { DayLogBody, LocateTicketBody, PhotoBody, SignOffBody } from '../../formats/entry/entry-kinds.ts'
@@ -31,7 +32,12 @@ export type Answer<T> = Promise<Result<T, Trouble>>
 /** A run with everything that was read at it, in the order that counts. */
 export interface KeptRun {
   readonly id: string
+  /** Id of the version in force, which readings taken now name. */
+  readonly version: string
+  /** In the version in force. */
   readonly run: RunFile
+  /** Every version at hand that has a layout, by id. */
+  readonly versions: ReadonlyMap<string, RunVersion>
   readonly readings: readonly Reading[]
   /** Corrections of one and the same reading: both stand until somebody corrects them. By the reading corrected. */
   readonly rivals: ReadonlyMap<string, readonly string[]>

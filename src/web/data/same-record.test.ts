@@ -79,8 +79,8 @@ function play(
 function recordOf(entries: readonly DeviceEntry[]) {
   const body = JSON.parse(writeRun(required.ok ? required.value.run : read.value))
   const runEntry = { ...({ id: run, run, kind: 'run', body } as const), supersedes: null } as unknown as DeviceEntry
-  const kept = readKeptRun(runEntry, inLogOrder(entries))
-  if (!kept.ok || !required.ok) throw new Error('the readings cannot be read', { cause: kept })
+  const kept = readKeptRun(run, [runEntry], inLogOrder(entries))
+  if (!kept?.ok || !required.ok) throw new Error('the readings cannot be read', { cause: kept })
   const judged = judgeKnown(required.value, kept.value.readings)
   const { acceptance, verdicts, findings, unproven } = judged.judgement
   const said = { acceptance, verdicts, findings, unproven }

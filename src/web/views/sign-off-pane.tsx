@@ -158,7 +158,7 @@ function SignForm({ source, judged, hash, run, signed }: FormProps) {
         role: role.trim(),
         signature: types ? { kind: 'typed' } : { kind: 'drawn', strokes },
         recordHash: hash,
-        readings: judged.readings.map(({ id }) => id),
+        readings: judged.log.map(({ id }) => id),
         acceptance,
         unproven: unproven.map(({ requirement }) => requirement),
         statement: statement.trim() === '' ? null : statement.trim(),

@@ -1,0 +1,29 @@
+import type { Layout } from '../layout/layout.ts'
+
+/** A run as it was decided at one time. What is read is judged by this layout, whatever the program makes of the run since. */
+export interface RunVersion {
+  readonly id: string
+  readonly layout: Layout
+  /** The versions that it came from, the first one first. */
+  readonly earlier: readonly EarlierVersion[]
+}
+
+/** A version, and what became of it in the next. */
+export interface EarlierVersion {
+  readonly id: string
+  /** Ids of places that the next version no longer has. They are never used again. */
+  readonly gone: readonly string[]
+  /** Ids of what is read at places that the next version has too, but asks otherwise: readings do not answer that. */
+  readonly askedOtherwise: readonly string[]
+}
+
+/** The ids of every place of a layout. */
+export const placeIdsIn = ({ posts, spaces, panels, splices, endIds }: Layout): readonly string[] => [
+  ...[...posts, ...spaces, ...panels, ...splices].map(({ id }) => id),
+  endIds.first,
+  endIds.second,
+  'run',
+]
+
+/** The id of the version that a reading means which names none: the first. */
+export const firstVersionOf = ({ id, earlier }: RunVersion): string => earlier[0]?.id ?? id

@@ -1,0 +1,78 @@
+import * as z from 'zod/mini'
+import { railLength } from '../length-field.ts'
+import { listOf, rangedWhole } from '../range/ranged.ts'
+
+const text = z.string().check(z.minLength(1))
+const unit = z.enum(['first', 'run', 'second'])
+
+/** The id of a place: kind and number of the version that first had it, and after a tilde the mark of a later version. */
+const placeId = (kind: string) =>
+  z.string().check(z.regex(new RegExp(`^${kind}(~[0-9a-z]+)?$`), { error: `an id of the form ${idForm(kind)}` }))
+
+const idForm = (kind: string): string => {
+  const plain = kind.replace('-\\d+', '-9')
+  return `${plain} or ${plain}~0a1b2c`
+}
+
+const piece = (kind: string) => placeId(`${kind}-\\d+`)
+
+/** A chosen layout, complete. Lengths are inches along the rail from the centre of post 1. */
+export const layoutShape = z.strictObject({
+  postOneAt: railLength.check(
+    z.meta({ description: "Where the centre of post 1 lies from the run's datum, positive downstream." }),
+  ),
+  countsFrom: z.nullable(railLength),
+  countsTo: z
+    .nullable(railLength)
+    .check(z.meta({ description: 'Rail that counts for length of need; null where it goes on into a standing run.' })),
+  firstEnd: placeId('first'),
+  secondEnd: placeId('second'),
+  posts: listOf(
+    z.strictObject({
+      id: piece('post'),
+      along: railLength,
+      kind: text,
+      block: z.boolean(),
+      unit,
+      ownNumber: z.nullable(rangedWhole('sheetNumber')),
+      state: z.enum(['regular', 'moved', 'special', 'standing']),
+    }),
+    'posts',
+  ).check(z.minLength(2)),
+  spaces: listOf(piece('space'), 'posts').check(
+    z.meta({ description: 'Ids of the spaces between the posts, from the first end on.' }),
+  ),
+  panels: listOf(
+    z.strictObject({
+      id: piece('panel'),
+      from: railLength,
+      to: railLength,
+      unit,
+      role: z.enum(['own', 'adapter', 'standard', 'converting', 'end only', 'hung']),
+      ownNumber: z.nullable(rangedWhole('sheetNumber')),
+      nested: z.boolean(),
+    }),
+    'panels',
+  ).check(z.minLength(1)),
+  splices: listOf(
+    z.strictObject({ id: piece('splice'), at: railLength, position: z.enum(['post', 'midspan']), unit }),
+    'panels',
+  ),
+  omitted: listOf(z.strictObject({ along: railLength, obstruction: text, rule: text }), 'posts'),
+})
+
+export type LayoutShape = z.output<typeof layoutShape>
+
+/** A version, and what became of it in the next. */
+export const earlierShape = listOf(
+  z.strictObject({
+    id: text,
+    gone: listOf(text, 'names').check(
+      z.meta({ description: 'Ids of places that the next version no longer has; never used again.' }),
+    ),
+    askedOtherwise: listOf(text, 'names').check(
+      z.meta({ description: 'What is read at places that the next version has too, but asks otherwise.' }),
+    ),
+  }),
+  'versions',
+)

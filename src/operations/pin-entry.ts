@@ -1,0 +1,43 @@
+import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
+import { ok, type Result } from '../core/result.ts'
+import { canonicalJson } from '../formats/canonical-json.ts'
+import type { Entry } from '../formats/entry/entry-kinds.ts'
+import { schemaVersions } from '../formats/entry/sign-off.ts'
+import { entryIdAfter } from '../formats/entry-id.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import { readRun } from '../formats/run/run-file.ts'
+import { writeRun } from '../formats/run/write-run.ts'
+import { pinRun } from './pin-run.ts'
+
+/** The device of the entries by which runs recorded without a layout were pinned. */
+const migrationDevice = 'migration'
+
+/**
+ * The entry that pins a run which was recorded without a layout: a version of it, by its author and of its time. The
+ * same run and sheets make the same entry wherever it is made, so that two who make it hold one.
+ *
+ * @param landed  the editions on the shelf when such runs were recorded
+ * @param sha256  hexadecimal SHA-256 of a text in UTF-8
+ */
+export async function pinEntry(
+  entry: Entry,
+  landed: readonly HardwareSheet[],
+  sha256: (text: string) => string | Promise<string>,
+): Promise<Result<Entry, readonly InputProblem[]>> {
+  const file = `run ${entry.id}`
+  const read = readRun(file, JSON.stringify(entry.body))
+  if (!read.ok) return read
+  const own = new Set(read.value.sheets.map(({ id }) => id))
+  const sheets = [...read.value.sheets, ...landed.filter(({ id }) => !own.has(id))]
+  const pinned = pinRun(file, { ...read.value, sheets }, '-')
+  if (!pinned.ok) return pinned
+  const hash = await sha256(canonicalJson(pinned.value))
+  const bytes = Uint8Array.from({ length: 10 }, (_, i) => Number.parseInt(hash.slice(2 * i, 2 * i + 2), 16))
+  const id = entryIdAfter([entry.id], bytes)
+  const { run, author, capturedAt } = entry
+  return ok({
+    ...{ id, run, kind: 'run', schemaVersion: schemaVersions.run, author, device: migrationDevice, capturedAt },
+    supersedes: entry.id,
+    body: JSON.parse(writeRun({ ...pinned.value, version: { ...pinned.value.version!, id } })),
+  })
+}

@@ -1,0 +1,28 @@
+import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
+import { ok, type Result } from '../core/result.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
+import { type RequiredRun, requireRun } from './require-run.ts'
+
+/**
+ * The run with the layout chosen and every sheet in use by content, as its first version; one that is pinned stays as
+ * it is. From here on neither the shelf nor the solver has a say in it.
+ * @param version  id of the version
+ */
+export function pinRun(file: string, run: RunFile, version: string): Result<RunFile, readonly InputProblem[]> {
+  if (run.version !== undefined) return ok(run)
+  const required = requireRun(file, run)
+  return required.ok ? ok(pinnedTo(required.value, { id: version, earlier: [] })) : required
+}
+
+/** The run as its file pins it: what was asked, its layout and its sheets. */
+export const pinnedTo = (
+  { run, model }: Pick<RequiredRun, 'run' | 'model'>,
+  { id, earlier }: Pick<NonNullable<RunFile['version']>, 'id' | 'earlier'>,
+): RunFile => ({ ...run, sheets: sheetsInUse(model), version: { id, earlier, layout: model.layout } })
+
+/** The system's sheet and those of both ends, each once. */
+function sheetsInUse({ system, first, second }: RequiredRun['model']): readonly HardwareSheet[] {
+  const ends = [first, second].flatMap((end) => (end.kind === 'unit' ? [end.sheet] : []))
+  return [...new Map([system, ...ends].map((sheet) => [sheet.id, sheet])).values()]
+}

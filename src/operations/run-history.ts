@@ -1,0 +1,46 @@
+import type { RunVersion } from '../core/record/version.ts'
+import { err, ok, type Result } from '../core/result.ts'
+import type { Entry } from '../formats/entry/entry-kinds.ts'
+import { type RunVersions, runVersions } from '../formats/entry/run-versions.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import { type RunFile, readRun } from '../formats/run/run-file.ts'
+
+export type VersionEntry = Pick<Entry, 'id' | 'run' | 'kind' | 'schemaVersion' | 'supersedes' | 'body'>
+
+/** A run with all the versions of it that are at hand. */
+export interface RunHistory<E = VersionEntry> extends RunVersions<E> {
+  /** The version in force. */
+  readonly run: RunFile
+  /** Every version by its id. What was added without a layout stands for the version that it was first pinned as. */
+  readonly files: ReadonlyMap<string, RunFile>
+  /** What was added, where that was without a layout; null where the run was pinned from the first. */
+  readonly asked: RunFile | null
+}
+
+/** The run that `entries` are of, in its version in force; null while its first entry is not there. */
+export function runHistory<E extends VersionEntry>(
+  run: string,
+  entries: readonly E[],
+): Result<RunHistory<E>, readonly InputProblem[]> | null {
+  const versions = runVersions(run, entries)
+  if (versions === null) return null
+  const files = new Map<string, RunFile>()
+  for (const { id, body } of [...versions.chain, ...versions.forks]) {
+    const read = readRun(`run ${id}`, JSON.stringify(body))
+    if (!read.ok) return err(read.error)
+    files.set(id, read.value)
+  }
+  const first = files.get(run)!
+  const pinned = versions.chain[1]
+  if (first.version === undefined && pinned !== undefined) files.set(run, files.get(pinned.id)!)
+  return ok({
+    ...versions,
+    files,
+    run: files.get(versions.inForce.id)!,
+    asked: first.version === undefined ? first : null,
+  })
+}
+
+/** The versions by their ids, as `judgeKnown` takes them. */
+export const versionsOf = ({ files }: Pick<RunHistory, 'files'>): ReadonlyMap<string, RunVersion> =>
+  new Map([...files].flatMap(([id, { version }]) => (version === undefined ? [] : [[id, version] as const])))
