@@ -3,7 +3,7 @@
  * and strings as ECMAScript prints them; a field that is `undefined` is left out.
  * @throws TypeError for what JSON cannot hold: NaN, infinities, functions, dates, `undefined` in a list
  * @source the rules of RFC 8785 (JSON Canonicalization Scheme), section 3.2
- * @example canonicalJson({ b: 1, a: [true, null] })  // {"a":[true,null],"b":1}
+ * @example canonicalJson({ b: 1, a: [true, null] })  // '{"a":[true,null],"b":1}'
  */
 export function canonicalJson(value: unknown): string {
   if (value === null || typeof value === 'boolean' || typeof value === 'string') return JSON.stringify(value)

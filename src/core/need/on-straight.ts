@@ -4,6 +4,7 @@ import type { Crossing, Exposure } from './crossing.ts'
 
 /**
  * X = L_R (L_A - L_2) / L_A, not below 0.
+ * @example parallelLength(8, 2, 100)  // 75
  * @source AASHTO Roadside Design Guide, 2011, sec. 5.6.4; Montana Road Design Manual, eq. 9.4-2
  */
 export const parallelLength = (lateralExtent: Metres, barrierOffset: Metres, runout: Metres): Metres =>

@@ -14,6 +14,7 @@ const steps: Readonly<Record<PayRounding, { readonly feet: number; readonly over
 /**
  * Feet that are paid for `inches` of rail: the nearest step, halves upward; reckoned in whole sixteenths of an inch, so
  * that a half is a half.
+ * @example payLength(18, '1 ft')  // 2
  */
 export function payLength(inches: number, rounding: PayRounding): number {
   const { feet, over } = steps[rounding]

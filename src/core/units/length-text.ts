@@ -23,7 +23,7 @@ export interface ParsedLength {
  *
  * @param bareUnit unit of a number that names none; null when the unit must be written
  * @returns the length, its unit and resolution; or where and why the text is refused
- * @example parseLength('27 3/4', 'in')  // 704 850 000 nm, in, resolution 6 350 000 nm
+ * @example parseLength('27 3/4', 'in')  // { ok: true, value: { nanometres: 704_850_000, unit: 'in', resolution: 6_350_000 } }
  */
 export function parseLength(text: string, bareUnit: LengthUnit | null): Result<ParsedLength, LengthProblem> {
   const scanned = scanLength(text)

@@ -28,7 +28,7 @@ const systems = {
  * holds for all of it, so `-0+50` is 50 ft before station 0+00. The digits before the decimal point must be complete
  * (`12+3.5` could be 12+03.5 or 12+35).
  *
- * @example parseStation('12+37.50', 'us')  // 1237.5 ft = 377 190 000 000 nm
+ * @example parseStation('12+37.50', 'us')  // { ok: true, value: 377_190_000_000 }
  */
 export function parseStation(text: string, system: StationSystem): Result<Nanometres, StationProblem> {
   const plain = text.replace(/[\u2212\u2013\u2010\u2011]/g, '-')
