@@ -69,6 +69,24 @@ describe('posts that are out of place', () => {
     ])
   })
 
+  it('share what three spaces have in excess together, each as much as is left for it', () => {
+    // 600 over three: 200, to the eighth nearest to 1500 - 200; then 350 over two: 175, nearest to 2750 - 175.
+    expect(moved({ 3: 1500, 4: 1500, 5: -2400 })).toEqual([
+      [5, 5, -1250, null],
+      [6, 6, -2625, null],
+    ])
+    expect(moved({ 3: -1500, 4: -1500, 5: 2400 })).toEqual([
+      [5, 5, 1250, null],
+      [6, 6, 2625, null],
+    ])
+    // 1450 over three that bear 500 each: none may take less than 450, so half inches are too coarse for the first.
+    const wide = (excess: number): Space => ({ excess, limit: 2300 })
+    for (const turn of [1, -1]) {
+      const all = { 3: wide(turn * 2400), 4: wide(turn * 2500), 5: wide(turn * -3450) }
+      expect(moved(all, { setOut: [500] })![0]).toEqual([5, 5, turn * -1917, null])
+    }
+  })
+
   it('are two by themselves where two pairs of spaces are wrong', () => {
     // The second pair is 400 too wide together: 200 for each, and 3000 - 2750 = 250 is the nearest eighth.
     expect(moved({ 1: 2000, 2: -2000, 6: 3000, 7: -2600 })).toEqual([
