@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, relative } from 'node:path'
 import type { MeasuredMutant } from './measure-mutants.ts'
@@ -15,17 +15,13 @@ export function confirmSurvivors(
 ): MeasuredMutant[] {
   const copy = mkdtempSync(join(tmpdir(), 'lapwise-mutants-'))
   try {
-    for (const part of [
-      'src',
-      'test',
-      'docs',
-      'package.json',
-      'vitest.config.ts',
-      'tsconfig.json',
-      'tsconfig.base.json',
-    ])
+    const configs = readdirSync(root).filter((name) => /^tsconfig.*[.]json$/.test(name))
+    for (const part of ['src', 'test', 'docs', 'package.json', 'vitest.config.ts', ...configs])
       cpSync(join(root, part), join(copy, part), { recursive: true })
     symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'))
+    // What fails in the copy without a mutant would seem to notice every one.
+    const all = new Set(measured.filter(({ fate }) => fate === 'alive').flatMap(({ reachedBy }) => reachedBy))
+    if (!passes(root, copy, [...all])) throw new Error('the tests do not pass in the copy without a mutant')
     return measured.map((mutant) => {
       if (mutant.fate !== 'alive') return mutant
       const asked = { ...mutant, fate: isNoticed(root, copy, mutant) ? ('killed' as const) : mutant.fate }
@@ -41,9 +37,12 @@ function isNoticed(root: string, copy: string, { file, start, end, replacement, 
   const copied = join(copy, relative(root, file))
   const text = readFileSync(copied, 'utf8')
   writeFileSync(copied, text.slice(0, start) + replacement + text.slice(end))
-  const testFiles = reachedBy.map((one) => relative(root, one))
-  const words = ['vitest', 'run', '--project', 'unit', '--bail', '1', ...testFiles]
-  const ended = spawnSync('npx', words, { cwd: copy, stdio: 'ignore', timeout: 600_000 })
+  const isNoticed = !passes(root, copy, reachedBy)
   writeFileSync(copied, text)
-  return ended.status !== 0
+  return isNoticed
+}
+
+function passes(root: string, copy: string, testFiles: readonly string[]): boolean {
+  const words = ['vitest', 'run', '--project', 'unit', '--bail', '1', ...testFiles.map((one) => relative(root, one))]
+  return spawnSync('npx', words, { cwd: copy, stdio: 'ignore', timeout: 600_000 }).status === 0
 }
