@@ -6,9 +6,11 @@ import { judgeCommand } from './commands/judge.ts'
 import { layoutCommand } from './commands/layout.ts'
 import { needCommand } from './commands/need.ts'
 import { packetCommand } from './commands/packet.ts'
+import { pinCommand } from './commands/pin.ts'
 import { planCommand } from './commands/plan.ts'
 import { recordCommand } from './commands/record.ts'
 import { requirementsCommand } from './commands/requirements.ts'
+import { reviseCommand } from './commands/revise.ts'
 import { sheetsCommand } from './commands/sheets.ts'
 import { stripCommand } from './commands/strip.ts'
 import { print, printJson, say } from './io.ts'
@@ -20,6 +22,8 @@ const commands: readonly Command[] = [
   needCommand,
   planCommand,
   layoutCommand,
+  pinCommand,
+  reviseCommand,
   requirementsCommand,
   judgeCommand,
   stripCommand,

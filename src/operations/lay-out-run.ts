@@ -7,7 +7,7 @@ import { err, ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { longestRunWords } from '../formats/range/range-faults.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
-import { shelfOf } from './sheet-shelf.ts'
+import { type Shelf, shelfOf, shippedShelf } from './sheet-shelf.ts'
 
 /** The lawful runs that were asked for, best first, and why the other alternatives are refused. */
 export interface LaidOut {
@@ -43,16 +43,25 @@ export function layOutRun(file: string, run: RunFile, most: number): Result<Laid
   return ok({ request: request.value, layouts, more, refused: solved.value.refused().map(describeRefusal) })
 }
 
+/** What an unpinned run is laid out by. */
+export interface LayoutMeans {
+  readonly shelf: Shelf
+  readonly solve: typeof solveLayout
+}
+
+const meansOfToday: LayoutMeans = { shelf: shippedShelf, solve: solveLayout }
+
 /** The layout that the run is pinned to; else the one that its file decided on, or the best one when it decides on none. */
 export function chooseLayout(
   file: string,
   run: RunFile,
+  { shelf, solve }: LayoutMeans = meansOfToday,
 ): Result<{ readonly request: LayoutRequest; readonly layout: Layout }, Problems> {
-  const request = layoutRequest(file, run)
+  const request = layoutRequest(file, run, shelf)
   if (!request.ok) return request
   if (run.version !== undefined) return ok({ request: request.value, layout: run.version.layout })
   const { decision } = run
-  const solved = solveLayout(decision === null ? request.value : decidedRequest(request.value, decision))
+  const solved = solve(decision === null ? request.value : decidedRequest(request.value, decision))
   if (!solved.ok) return err([problemOf(file, solved.error)])
   for (const layout of solved.value.runs) {
     if (decision === null) return ok({ request: request.value, layout })
@@ -94,8 +103,8 @@ const matches = (layout: Layout, decision: Decision): boolean =>
   layout.panels.length === decision.panels.length &&
   layout.panels.every((panel, i) => panel.inches === decision.panels[i])
 
-function layoutRequest(file: string, run: RunFile): Result<LayoutRequest, Problems> {
-  const shelf = shelfOf(run)
+function layoutRequest(file: string, run: RunFile, onShelf = shippedShelf): Result<LayoutRequest, Problems> {
+  const shelf = shelfOf(run, onShelf)
   const problems: InputProblem[] = []
   const system = shelf.get(run.system)
   if (system?.kind !== 'longitudinal')

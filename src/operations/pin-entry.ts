@@ -1,4 +1,5 @@
 import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
+import { solveLayout } from '../core/layout/solve-layout.ts'
 import { ok, type Result } from '../core/result.ts'
 import { canonicalJson } from '../formats/canonical-json.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
@@ -27,9 +28,8 @@ export async function pinEntry(
   const file = `run ${entry.id}`
   const read = readRun(file, JSON.stringify(entry.body))
   if (!read.ok) return read
-  const own = new Set(read.value.sheets.map(({ id }) => id))
-  const sheets = [...read.value.sheets, ...landed.filter(({ id }) => !own.has(id))]
-  const pinned = pinRun(file, { ...read.value, sheets }, '-')
+  const shelf = new Map(landed.map((sheet) => [sheet.id, sheet]))
+  const pinned = pinRun(file, read.value, '-', { shelf, solve: solveLayout })
   if (!pinned.ok) return pinned
   const hash = await sha256(canonicalJson(pinned.value))
   const bytes = Uint8Array.from({ length: 10 }, (_, i) => Number.parseInt(hash.slice(2 * i, 2 * i + 2), 16))

@@ -2,6 +2,7 @@ import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import type { LayoutMeans } from './lay-out-run.ts'
 import { type RequiredRun, requireRun } from './require-run.ts'
 
 /**
@@ -9,9 +10,14 @@ import { type RequiredRun, requireRun } from './require-run.ts'
  * it is. From here on neither the shelf nor the solver has a say in it.
  * @param version  id of the version
  */
-export function pinRun(file: string, run: RunFile, version: string): Result<RunFile, readonly InputProblem[]> {
+export function pinRun(
+  file: string,
+  run: RunFile,
+  version: string,
+  means?: LayoutMeans,
+): Result<RunFile, readonly InputProblem[]> {
   if (run.version !== undefined) return ok(run)
-  const required = requireRun(file, run)
+  const required = requireRun(file, run, means)
   return required.ok ? ok(pinnedTo(required.value, { id: version, earlier: [] })) : required
 }
 

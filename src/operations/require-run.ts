@@ -5,7 +5,7 @@ import type { RunModel } from '../core/requirements/run-model.ts'
 import { ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
-import { chooseLayout } from './lay-out-run.ts'
+import { chooseLayout, type LayoutMeans } from './lay-out-run.ts'
 
 /** A run with its chosen layout and all that must be true of it. */
 export interface RequiredRun {
@@ -15,8 +15,13 @@ export interface RequiredRun {
   readonly requirements: readonly Requirement[]
 }
 
-export function requireRun(file: string, run: RunFile): Result<RequiredRun, readonly InputProblem[]> {
-  const chosen = chooseLayout(file, run)
+/** @param means  what a run that is not pinned is laid out by: the shelf and the solver of today */
+export function requireRun(
+  file: string,
+  run: RunFile,
+  means?: LayoutMeans,
+): Result<RequiredRun, readonly InputProblem[]> {
+  const chosen = chooseLayout(file, run, means)
   if (!chosen.ok) return chosen
   const { request, layout } = chosen.value
   const model: RunModel = {

@@ -1,0 +1,51 @@
+import { askedOtherwise, mapPlaces } from '../core/record/map-places.ts'
+import { placeIdsIn } from '../core/record/version.ts'
+import { deriveRequirements } from '../core/requirements/derive-requirements.ts'
+import { err, ok, type Result } from '../core/result.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
+import { pinnedTo } from './pin-run.ts'
+import { requireRun } from './require-run.ts'
+
+/** The next version of a run, and what became of the places of the one before. */
+export interface RevisedRun {
+  readonly run: RunFile
+  readonly kept: readonly string[]
+  readonly gone: readonly string[]
+  readonly added: readonly string[]
+  /** What is read at places that were kept and is asked otherwise now. */
+  readonly askedOtherwise: readonly string[]
+}
+
+/**
+ * The version of a pinned run that follows when `asked` is laid out in its place: another need, other hardware, another
+ * edition of a sheet, a layout decided on. Nothing moves silently: what is no longer there is listed.
+ * @param version  id of the next version
+ */
+export function reviseRun(
+  files: { readonly before: string; readonly asked: string },
+  before: RunFile,
+  asked: RunFile,
+  version: string,
+): Result<RevisedRun, readonly InputProblem[]> {
+  const problem = (file: string, expected: string, found: string) => err([{ file, place: 'format', expected, found }])
+  if (before.version === undefined) return problem(files.before, '"lapwise-run/2", a pinned run', '"lapwise-run/1"')
+  if (asked.version !== undefined) return problem(files.asked, '"lapwise-run/1", what is asked now', '"lapwise-run/2"')
+  const old = requireRun(files.before, before)
+  if (!old.ok) return old
+  const fresh = requireRun(files.asked, asked)
+  if (!fresh.ok) return fresh
+  const { id, earlier, layout } = before.version
+  const used = new Set([...placeIdsIn(layout), ...earlier.flatMap(({ gone }) => gone)])
+  const mapped = mapPlaces(old.value.model, fresh.value.model, used, markOf(version))
+  const model = { ...fresh.value.model, layout: mapped.layout }
+  const changed = askedOtherwise(old.value, { model, requirements: deriveRequirements(model) })
+  const { kept, gone, added } = mapped
+  return ok({
+    run: pinnedTo({ run: asked, model }, { id: version, earlier: [...earlier, { id, gone, askedOtherwise: changed }] }),
+    ...{ kept, gone, added, askedOtherwise: changed },
+  })
+}
+
+/** The end of an id of a version, which is random: marks the places that it adds. */
+const markOf = (version: string): string => version.replace(/[^0-9a-z]/g, '').slice(-12)

@@ -1,0 +1,112 @@
+import { createHash } from 'node:crypto'
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import type { HardwareSheet } from '../../../src/core/hardware/hardware-sheet.ts'
+import { solveLayout } from '../../../src/core/layout/solve-layout.ts'
+import { readDeviceFile } from '../../../src/formats/entry/device-file.ts'
+import type { Entry } from '../../../src/formats/entry/entry-kinds.ts'
+import { inLogOrder } from '../../../src/formats/entry/log-order.ts'
+import { entryReadings } from '../../../src/formats/readings/entry-readings.ts'
+import { readReadings } from '../../../src/formats/readings/readings-file.ts'
+import type { RunFile } from '../../../src/formats/run/run-file.ts'
+import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
+import type { LayoutMeans } from '../../../src/operations/lay-out-run.ts'
+import { pinEntry } from '../../../src/operations/pin-entry.ts'
+import { requireRun } from '../../../src/operations/require-run.ts'
+import { runHistory, versionsOf } from '../../../src/operations/run-history.ts'
+import { landedSheets } from '../../../src/sheets/landed-sheets.ts'
+import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+
+// The demo store as the program before versions wrote it, with a correction, a recheck and a signature, and what that
+// program made of it. Neither is ever written anew.
+const text = (name: string): string => readFileSync(new URL(`demo/${name}`, import.meta.url), 'utf8')
+const device = readDeviceFile('device.json', text('device.json'))
+if (!device.ok) throw new Error('the landed entries cannot be read', { cause: device.error })
+const { entries } = device.value
+const expected = JSON.parse(text('expected.json'))
+const [first] = entries.filter(({ kind }) => kind === 'run') as [Entry]
+const sha256 = (content: string): string => createHash('sha256').update(content).digest('hex')
+
+async function migrated(): Promise<readonly Entry[]> {
+  const pin = await pinEntry(first, landedSheets, sha256)
+  if (!pin.ok) throw new Error('the landed run cannot be pinned', { cause: pin.error })
+  return [...entries, pin.value]
+}
+
+function historyOf(held: readonly Entry[]) {
+  const history = runHistory(first.id, held)
+  if (!history?.ok) throw new Error('the run cannot be read')
+  return history.value
+}
+
+function judged(run: RunFile, held: readonly Entry[], means?: LayoutMeans): JudgedRun {
+  const required = requireRun('run', run, means)
+  const bodies = inLogOrder(held.filter(({ kind }) => kind === 'reading'))
+  const read = readReadings('readings', JSON.stringify(entryReadings(run.name, bodies)))
+  if (!required.ok || !read.ok) throw new Error('the run cannot be judged')
+  return judgeKnown(required.value, read.value.readings, versionsOf(historyOf(held)))
+}
+
+const compact = ({ judgement, askedEarlier }: JudgedRun) => ({
+  acceptance: judgement.acceptance,
+  verdicts: judgement.verdicts.map(({ requirement, verdict, because, readings }) => {
+    const measured = because.kind === 'measured' ? because : { value: null, margin: null }
+    return { requirement, verdict, value: measured.value, margin: measured.margin, readings }
+  }),
+  findings: judgement.findings.map(({ id, requirements, steps }) => ({ id, requirements, steps })),
+  unproven: judgement.unproven.map(({ requirement }) => requirement),
+  failures: [...judgement.failures.keys()],
+  askedEarlier,
+})
+const { recordHash: _, ...then } = expected
+const asThen = { ...then, askedEarlier: [] }
+
+/** The shelf of a later day: every height a little higher, and an edition of everything. */
+const laterShelf: ReadonlyMap<string, HardwareSheet> = new Map(
+  shippedSheets.map((sheet) => [
+    sheet.id,
+    {
+      ...sheet,
+      version: '9.0.0',
+      railHeight: { ...sheet.railHeight, low: 31, nominal: 31.5, high: 33 },
+    } as HardwareSheet,
+  ]),
+)
+/** A solver of a later day, to which another of the best runs is the best. */
+const otherSolver: LayoutMeans['solve'] = (request) => {
+  const solved = solveLayout(request)
+  if (!solved.ok) return solved
+  const runs = []
+  for (const layout of solved.value.runs) if (runs.push(layout) === 12) break
+  return { ok: true, value: { ...solved.value, runs: runs.reverse() } }
+}
+
+describe('the landed demo store', () => {
+  test('is judged as before once it is migrated: every verdict, finding and acceptance', async () => {
+    const held = await migrated()
+    expect(compact(judged(historyOf(held).run, held))).toEqual(asThen)
+  })
+
+  test('is migrated to one and the same entry by whoever does it', async () => {
+    const [one, other] = [await migrated(), await migrated()]
+    expect(one.at(-1)).toEqual(other.at(-1))
+    const { forks, inForce } = historyOf([...one, ...other.slice(-1)])
+    expect([forks, inForce.id]).toEqual([[], one.at(-1)!.id])
+    expect(inForce).toMatchObject({ supersedes: first.id, author: first.author, device: 'migration' })
+  })
+
+  test('does not move when a limit on the shelf, an edition and the solver have changed', async () => {
+    const held = await migrated()
+    const { run, asked } = historyOf(held)
+    const means = { shelf: laterShelf, solve: otherSolver }
+    expect(compact(judged(run, held, means))).toEqual(asThen)
+    // As it was recorded it would have moved, with either: what this test would not see it could not show.
+    const bare = judged(asked!, entries, { shelf: laterShelf, solve: solveLayout })
+    expect(compact(bare).verdicts).not.toEqual(then.verdicts)
+    const solved = requireRun('run', asked!, {
+      shelf: new Map(landedSheets.map((sheet) => [sheet.id, sheet])),
+      solve: otherSolver,
+    })
+    expect(solved.ok && solved.value.model.layout).not.toEqual(run.version!.layout)
+  })
+})
