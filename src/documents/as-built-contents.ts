@@ -1,9 +1,8 @@
 import type { LayoutPanel, LayoutPost } from '../core/layout/layout.ts'
 import { panelKind } from '../core/quantities/count-panels.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
-import { measuredText, valueText } from '../core/verdicts/describe-reason.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
-import { describeAcceptance } from '../core/verdicts/set-aside.ts'
+import { measuredValue } from '../core/verdicts/saying.ts'
 import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
 import { alongText } from './places-text.ts'
@@ -71,7 +70,7 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
     title: 'As-built drawing',
     run: run.name,
     facts: runFacts(input),
-    acceptance: print.say(describeAcceptance(judgement.acceptance)),
+    acceptance: print.say(judgement.acceptance),
     unread: judgement.verdicts.filter(({ verdict }) => verdict === 'unread').length,
     differences: judgement.verdicts.flatMap(
       (verdict) => differenceOf(byId.get(verdict.requirement)!, verdict, print) ?? [],
@@ -128,10 +127,10 @@ function differenceOf(requirement: Requirement, { place, verdict, because }: Ver
     const { nominal, unit } = look.limits
     if (nominal === 'notStated' || Math.abs(because.value - nominal) < numericTolerance) return null
     const apart = because.value - nominal
-    const size = measuredText(Math.abs(apart), because.unit)
+    const size = print.measured(Math.abs(apart), because.unit)
     return difference(
-      print.say(valueText({ value: nominal, unit, ...(because.side === undefined ? {} : { side: 'stated' }) })),
-      print.say(valueText(because)),
+      print.say(measuredValue({ value: nominal, unit, ...(because.side === undefined ? {} : { side: 'stated' }) })),
+      print.say(measuredValue(because)),
       because.side === 'not stated' ? null : `${apart < 0 ? '−' : '+'}${size}`,
     )
   }

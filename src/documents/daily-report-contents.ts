@@ -1,4 +1,4 @@
-import { describeAcceptance } from '../core/verdicts/set-aside.ts'
+import { remedyOf } from '../core/verdicts/saying.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { DayReport } from './day-report.ts'
 import { ticketOnDayText } from './locate-ticket-text.ts'
@@ -66,12 +66,12 @@ export function dailyReportContents(
     })),
     ticket: postsDriven.length === 0 && ticket.kind === 'none' ? null : ticketOnDayText(day, ticket),
     nearMarks: nearMarkTexts(run, report),
-    findings: report.findings.map(({ place, what, remedy }) => ({
-      place: print.place(place),
-      what: print.say(what),
-      remedy: print.say(remedy),
+    findings: report.findings.map((finding) => ({
+      place: print.place(finding.place),
+      what: print.say(finding.what),
+      remedy: print.say(remedyOf(finding)),
     })),
-    acceptance: print.say(describeAcceptance(judgement.acceptance)),
+    acceptance: print.say(judgement.acceptance),
     clock: `Days are those of ${zone}; a time that was written with its own offset keeps its day.`,
   }
 }

@@ -4,9 +4,7 @@ import { lacksSide } from '../core/measurement/offset-side.ts'
 import type { Answer, MeasuredAnswer, Reading } from '../core/measurement/reading.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { isLengthUnit, valueIn } from '../core/units/quantity-kinds.ts'
-import { sideText } from '../core/verdicts/describe-reason.ts'
 import type { Judgement, WithoutEffect } from '../core/verdicts/verdict.ts'
-import { describeWithoutEffect } from '../core/verdicts/without-effect.ts'
 import { valueToText } from '../formats/written-value.ts'
 import type { Print } from '../words/print.ts'
 import { timeText } from './printed-time.ts'
@@ -64,7 +62,7 @@ export function readingLine(
     photos,
     corrects: counting('correction', reading.corrects),
     rechecks: counting('recheck', reading.rechecks),
-    withoutEffect: vain.map((one) => print.say(describeWithoutEffect(one))),
+    withoutEffect: vain.map(print.say),
     together,
   }
 }
@@ -72,7 +70,7 @@ export function readingLine(
 function answerText(answer: Answer, requirement: Requirement | undefined, print: Print): string {
   switch (answer.kind) {
     case 'measured':
-      return writtenText(answer)
+      return writtenText(answer, print)
     case 'choice': {
       const choices = requirement?.look.kind === 'choose' ? requirement.look.choices : []
       const choice = choices.find(({ id }) => id === answer.choice)
@@ -94,9 +92,9 @@ const sizeText = ({ value, unit }: MeasuredAnswer): string =>
   isLengthUnit(unit) ? `${valueIn(value, unit)} ${unit}` : quantityText(valueIn(value, unit), unit)
 
 /** `27 3/4 in`, `705 mm`, `48 in away from traffic`; `28 in (read to 1/8 in)` where the reader stated a resolution. */
-function writtenText(answer: MeasuredAnswer): string {
+function writtenText(answer: MeasuredAnswer, print: Print): string {
   const written = valueToText(answer) as { value: string | number; resolution?: string }
   const size = typeof written.value === 'string' ? written.value : sizeText(answer)
-  const value = answer.side === undefined ? size : `${size} ${sideText(answer.side)}`
+  const value = answer.side === undefined ? size : `${size} ${print.say({ kind: 'side', side: answer.side })}`
   return written.resolution === undefined ? value : `${value} (read to ${written.resolution})`
 }

@@ -1,8 +1,8 @@
 import { correctionsIn } from '../core/measurement/corrections.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
-import { describeAcceptance, setAsideIn } from '../core/verdicts/set-aside.ts'
+import { remedyOf } from '../core/verdicts/saying.ts'
+import { setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
-import { describeWithoutEffect } from '../core/verdicts/without-effect.ts'
 import { verdictOrder } from '../drawing/verdict-signs.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import { describeUnusual } from '../formats/range/unusual.ts'
@@ -143,7 +143,7 @@ export function recordContents(
     facts: runFacts(input),
     acceptance: {
       kind: judgement.acceptance.kind,
-      text: print.say(describeAcceptance(judgement.acceptance)),
+      text: print.say(judgement.acceptance),
       means: acceptanceText(input),
     },
     setAside: setAsideLines(input),
@@ -153,12 +153,12 @@ export function recordContents(
     })),
     decisionRule: decisionRuleText(run.decisionRule),
     sheets: sheetLines(input),
-    findings: judgement.findings.map(({ place, what, remedy, requirements }, i) => ({
+    findings: judgement.findings.map((finding, i) => ({
       number: i + 1,
-      place: placeLine(input, place),
-      what: print.say(what),
-      remedy: print.say(remedy),
-      requirements,
+      place: placeLine(input, finding.place),
+      what: print.say(finding.what),
+      remedy: print.say(remedyOf(finding)),
+      requirements: finding.requirements,
     })),
     rechecks: recheckLines(input),
     unproven: unprovenLines(input),
@@ -240,7 +240,7 @@ function withoutEffectLines(input: RecordInput): readonly WithoutEffectLine[] {
   return input.judgement.withoutEffect.map((one) => {
     const reading = byId.get(one.reading)!
     const requirement = input.requirements.find(({ id }) => id === reading.of)
-    return { reading: readingLine(reading, requirement, input), what: input.print.say(describeWithoutEffect(one)) }
+    return { reading: readingLine(reading, requirement, input), what: input.print.say(one) }
   })
 }
 
@@ -251,12 +251,14 @@ function unprovenLines({ judgement, requirements, print }: RecordInput): readonl
       .filter(({ because }) => because.kind === 'readings missing')
       .map(({ requirement }) => requirement),
   )
-  const lines = judgement.unproven.map(({ requirement, place, why }) => ({
+  const lines = judgement.unproven.map(({ requirement, place, because }) => ({
     id: requirement,
     place,
     must: must.get(requirement)!,
     // Which ones are missing stands with the requirement itself.
-    why: missing.has(requirement) ? 'no reading, and not all of those from which it could be computed' : print.say(why),
+    why: missing.has(requirement)
+      ? 'no reading, and not all of those from which it could be computed'
+      : print.say(because),
   }))
   return groupBy(lines, (line) => `${line.must}\n${line.why}`).map((group) => ({
     places: placesText(

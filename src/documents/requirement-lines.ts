@@ -5,7 +5,7 @@ import { neededTestText } from '../core/hardware/test-text.ts'
 import type { LayoutPost } from '../core/layout/layout.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Place, RecordRule, Requirement } from '../core/requirements/requirement.ts'
-import { describeReason, valueText } from '../core/verdicts/describe-reason.ts'
+import { measuredValue } from '../core/verdicts/saying.ts'
 import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
 import { groupBy } from './group-by.ts'
@@ -89,10 +89,7 @@ function requirementLine(
     derived: derivedLine(input, verdict, used),
     verdict: verdict.verdict,
     // Why it was set aside stands in the reading.
-    reason:
-      verdict.because.kind === 'set aside'
-        ? `set aside by ${verdict.because.by}`
-        : print.say(describeReason(verdict.because)),
+    reason: verdict.because.kind === 'set aside' ? `set aside by ${verdict.because.by}` : print.say(verdict.because),
     sheet: `${sheet} ${sheetVersion}`,
     source: sources.find(({ title, edition }) => title === source.title && edition === source.edition)!.number,
     confirmation,
@@ -110,7 +107,7 @@ function derivedLine(
     used.map(({ of }) => of),
     model.layout.posts,
   )}`
-  return { value: print.say(valueText(because)), from }
+  return { value: print.say(measuredValue(because)), from }
 }
 
 /** `lateral offset at posts 1 to 5`, from what was measured, such as `post-3/lateral-offset`. */

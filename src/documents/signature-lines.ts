@@ -1,4 +1,3 @@
-import { describeAcceptance } from '../core/verdicts/set-aside.ts'
 import { line, point, polyline, text } from '../drawing/draw.ts'
 import type { Drawing } from '../drawing/drawing.ts'
 import type { EntryOf } from '../formats/entry/entry-kinds.ts'
@@ -44,7 +43,7 @@ export const signatureLine = (
   name: signed.body.name,
   role: signed.body.role,
   at: timeText(signed.capturedAt),
-  acceptance: print.say(describeAcceptance(signed.body.acceptance)),
+  acceptance: print.say(signed.body.acceptance),
   unproven: signed.body.unproven.length,
   statement: signed.body.statement,
   isTyped: signed.body.signature.kind === 'typed',

@@ -10,6 +10,7 @@ import type { RailPlace } from '../core/staking/locate-rail.ts'
 import { outwardSign } from '../core/staking/staking-frame.ts'
 import { exactLength, toMetres } from '../core/units/exact-length.ts'
 import { inches, type Metres, metres } from '../core/units/quantity.ts'
+import { remedyOf } from '../core/verdicts/saying.ts'
 import { stationText } from '../documents/stake-list-contents.ts'
 import type { Place } from '../formats/ifc/geometry.ts'
 import type {
@@ -214,7 +215,7 @@ function findings(source: Source): readonly IfcFinding[] {
     at: onGround(source.placed, at),
     properties: [
       ...text('What', source.print.say(finding.what)),
-      ...text('Remedy', source.print.say(finding.remedy)),
+      ...text('Remedy', source.print.say(remedyOf(finding))),
       ...placeProperties(source, at),
     ],
   }))

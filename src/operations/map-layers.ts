@@ -1,6 +1,7 @@
 import type { GroundUnit } from '../core/staking/ground-unit.ts'
 import { groundFromMetres } from '../core/staking/ground-unit.ts'
 import type { RailPlace } from '../core/staking/locate-rail.ts'
+import { remedyOf } from '../core/verdicts/saying.ts'
 import { stationText } from '../documents/stake-list-contents.ts'
 import type { MapField, MapLayer } from '../formats/map/map-layer.ts'
 import type { Print } from '../words/print.ts'
@@ -106,7 +107,7 @@ function findingLayer(placed: PlacedRun, unit: GroundUnit, print: Print): MapLay
       values: [
         print.place(finding.place),
         print.say(finding.what),
-        print.say(finding.remedy),
+        print.say(remedyOf(finding)),
         ...placeValues(at, placed, unit),
       ],
     })),

@@ -1,7 +1,9 @@
 import { expect, it } from 'vitest'
 import type { Reading } from '../core/measurement/reading.ts'
 import { exactLength } from '../core/units/exact-length.ts'
+import { remedyOf } from '../core/verdicts/saying.ts'
 import { readRun } from '../formats/run/run-file.ts'
+import { english } from '../words/english.ts'
 import { judgeKnown } from './judge-readings.ts'
 import { requireRun } from './require-run.ts'
 
@@ -32,7 +34,7 @@ function remediesWith(number: number, out: number): readonly string[] {
   return judgeKnown(required.value, [
     reading(`space-${number - 1}/spacing`, apart(number) + out),
     reading(`space-${number}/spacing`, apart(number + 1) - out),
-  ]).judgement.findings.map(({ remedy }) => remedy)
+  ]).judgement.findings.map((finding) => english(null).say(remedyOf(finding)))
 }
 
 it('the remedy of a moved post that stands where it was drawn before moving sends it to its new slot', () => {

@@ -1,8 +1,8 @@
 import { limitsText } from '../core/hardware/dimension-text.ts'
 import type { Layout } from '../core/layout/layout.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
-import { describeReason } from '../core/verdicts/describe-reason.ts'
-import { describeAcceptance, setAsideIn } from '../core/verdicts/set-aside.ts'
+import { remedyOf } from '../core/verdicts/saying.ts'
+import { setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Verdict } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
 import { explainLayout } from './explain-layout.ts'
@@ -88,22 +88,22 @@ function requirementOutput(requirement: Requirement, print: Print) {
 export function judgeOutput(judged: JudgedRun, print: Print) {
   const { acceptance, verdicts, findings, unproven } = judged.judgement
   return {
-    acceptance: print.say(describeAcceptance(acceptance)),
+    acceptance: print.say(acceptance),
     setAside: setAsideIn(verdicts).map(({ place, ...aside }) => ({ ...aside, place: print.place(place) })),
     rule: judged.run.decisionRule,
     verdicts: verdicts.map((one) => verdictOutput(one, print)),
-    findings: findings.map(({ place, id, what, remedy, ...finding }) => ({
+    findings: findings.map(({ place, id, what, ...finding }) => ({
       place: print.place(place),
       alongInches: place.alongInches,
       id,
       what: print.say(what),
-      remedy: print.say(remedy),
+      remedy: print.say(remedyOf(finding)),
       ...finding,
     })),
-    unproven: unproven.map(({ requirement, place, why }) => ({
+    unproven: unproven.map(({ requirement, place, because }) => ({
       requirement,
       place: print.place(place),
-      why: print.say(why),
+      why: print.say(because),
     })),
     unusual: judged.unusual,
     unconfirmed: judged.unconfirmed.map(({ id, sheet }) => ({ requirement: id, sheet })),
@@ -121,7 +121,7 @@ function verdictOutput({ requirement, place, verdict, because, readings, sheet, 
     value: measured?.value ?? null,
     uncertainty: measured?.uncertainty ?? null,
     probability: measured?.probability ?? null,
-    reason: print.say(describeReason(because)),
+    reason: print.say(because),
     readings,
     sheet,
     sheetVersion,

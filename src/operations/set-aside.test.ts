@@ -4,10 +4,10 @@ import { isOffset } from '../core/measurement/offset-side.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { exactValue } from '../core/units/quantity-kinds.ts'
-import { describeAcceptance } from '../core/verdicts/set-aside.ts'
 import type { Acceptance } from '../core/verdicts/verdict.ts'
 import { printProblem } from '../formats/input-problem.ts'
 import { readRun } from '../formats/run/run-file.ts'
+import { english } from '../words/english.ts'
 import { demoProject } from './demo-project.ts'
 import { judgeKnown, judgeReadings } from './judge-readings.ts'
 import { type RequiredRun, requireRun } from './require-run.ts'
@@ -76,7 +76,7 @@ describe('what is set aside', () => {
       setAside: 3,
       by: ['R. Quist', 'M. Reyes'],
     })
-    expect(describeAcceptance(acceptance(required, ...said))).toBe(
+    expect(english(null).say(acceptance(required, ...said))).toBe(
       'acceptable except for 3 set aside by R. Quist, M. Reyes',
     )
     // What fails beside it, or is not proven, is not made good by that.

@@ -1,5 +1,4 @@
 import { err, ok, type Result } from '../core/result.ts'
-import { describeAcceptance } from '../core/verdicts/set-aside.ts'
 import { recordHash } from '../documents/record-hash.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { JudgedRun } from './judge-readings.ts'
@@ -66,7 +65,7 @@ export async function writePacket(
   const manifest = {
     format: 'lapwise-packet/1',
     run: judged.run.name,
-    acceptance: options.print.say(describeAcceptance(judged.judgement.acceptance)),
+    acceptance: options.print.say(judged.judgement.acceptance),
     recordHash: hash,
     printedAt,
     author,

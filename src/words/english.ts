@@ -3,13 +3,15 @@ import { fit } from './en/fit.ts'
 import { hardware } from './en/hardware.ts'
 import { need } from './en/need.ts'
 import { quantities } from './en/quantities.ts'
+import { remedies } from './en/remedies.ts'
 import { staking } from './en/staking.ts'
+import { verdicts } from './en/verdicts.ts'
 import type { Print } from './print.ts'
 import { printIn, type Words } from './print-in.ts'
 
 const words: Words = {
   language: 'en',
-  printers: { ...common, ...fit, ...hardware, ...need, ...quantities, ...staking },
+  printers: { ...common, ...fit, ...hardware, ...need, ...quantities, ...remedies, ...staking, ...verdicts },
   joints: { and: 'and', or: 'or' },
   prose: (text) => ({ text, left: [text] }),
 }

@@ -1,4 +1,6 @@
 import { feetInchesText, lengthText, quantityText } from '../core/hardware/dimension-text.ts'
+import { printValue } from '../core/units/print-value.ts'
+import { isLengthUnit, type Unit } from '../core/units/quantity-kinds.ts'
 import { inBothUnits, inOneUnit } from './in-both-units.ts'
 import type { Lengths, Print, Printers } from './print.ts'
 import type { Said } from './said.ts'
@@ -41,5 +43,12 @@ function lengths(units: Print['units'], inUnits: typeof inBothUnits): Lengths {
     quantity: (value, unit) => shown(quantityText(value, unit)),
     feetInches: (inches) => shown(feetInchesText(inches)),
     written: shown,
+    measured: (value, unit) =>
+      shown(unit === 'in' && !Number.isInteger(value * 64) ? decimalText(value, unit) : quantityText(value, unit)),
+    decimal: (value, unit) => shown(decimalText(value, unit)),
   }
 }
+
+const decimals = { in: 3, ft: 3, mm: 1, m: 4, '%': 2, '°': 2, lbf·ft: 1, N·m: 1, lbf: 0, kN: 2, count: 0 } as const
+const decimalText = (value: number, unit: Unit): string =>
+  isLengthUnit(unit) ? `${value.toFixed(decimals[unit])} ${unit}` : printValue(value, unit, decimals[unit])

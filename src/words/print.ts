@@ -31,6 +31,10 @@ export interface Lengths {
   readonly feetInches: (inches: number) => string
   /** A length as a sentence writes it, with a hyphen before a noun: `25 ft`, `6-ft`. */
   readonly written: (text: string) => string
+  /** As `quantity` where that is exact, in decimals otherwise, so that no value is rounded onto a limit. */
+  readonly measured: (value: number, unit: Unit) => string
+  /** `0.240 in` */
+  readonly decimal: (value: number, unit: Unit) => string
 }
 
 /** One printer for each kind of a part's sayings. */

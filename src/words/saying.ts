@@ -4,6 +4,7 @@ import type { NeedSaying } from '../core/need/need-saying.ts'
 import type { QuantitySaying } from '../core/quantities/quantity-saying.ts'
 import type { StakeSaying } from '../core/staking/stake-saying.ts'
 import type { Theirs } from '../core/theirs.ts'
+import type { VerdictSaying } from '../core/verdicts/saying.ts'
 
 /** Everything that is said to a person, as data. The union of each part's own; a kind belongs to one part. */
-export type Saying = FitSaying | HardwareSaying | NeedSaying | QuantitySaying | StakeSaying | Theirs
+export type Saying = FitSaying | HardwareSaying | NeedSaying | QuantitySaying | StakeSaying | Theirs | VerdictSaying

@@ -3,14 +3,16 @@ import { fit } from './es/fit.ts'
 import { hardware } from './es/hardware.ts'
 import { need } from './es/need.ts'
 import { quantities } from './es/quantities.ts'
+import { remedies } from './es/remedies.ts'
 import { staking } from './es/staking.ts'
+import { verdicts } from './es/verdicts.ts'
 import type { Print } from './print.ts'
 import { printIn, type Words } from './print-in.ts'
 import { sayWithRest } from './spanish/say-in-spanish.ts'
 
 const words: Words = {
   language: 'es',
-  printers: { ...common, ...fit, ...hardware, ...need, ...quantities, ...staking },
+  printers: { ...common, ...fit, ...hardware, ...need, ...quantities, ...remedies, ...staking, ...verdicts },
   joints: { and: 'y', or: 'o' },
   prose: sayWithRest,
 }

@@ -4,7 +4,9 @@ import { exactLength } from '../../src/core/units/exact-length.ts'
 import { judgeRequirements } from '../../src/core/verdicts/judge-requirements.ts'
 import { judgeRun } from '../../src/core/verdicts/judge-run.ts'
 import { recheckedFinding } from '../../src/core/verdicts/rechecks.ts'
+import { remedyOf } from '../../src/core/verdicts/saying.ts'
 import type { DecisionRule, Finding, Judgement } from '../../src/core/verdicts/verdict.ts'
+import { english } from '../../src/words/english.ts'
 import { carryOut, contradictions } from './carry-out.ts'
 import { faultyRunModels, type RequiredModel } from './faulty-runs.ts'
 import { type PhysicalRun, readingOf, readRun, soundRun } from './physical-run.ts'
@@ -125,6 +127,8 @@ function readRestFinely({ instrumentOf }: Case, findings: readonly Finding[]): v
     if (instrument.id === 'gnss' && !found.has(id)) instrumentOf.delete(id)
 }
 
+const { say } = english(null)
+
 const wordsOf = (one: Case): string => {
   const { findings, unproven } = judge(one)
   return [
@@ -133,8 +137,8 @@ const wordsOf = (one: Case): string => {
       `${one.model.layout.posts.length} posts, panels ${one.model.layout.panels.map(({ inches }) => inches).join(' ')}`,
     ],
     ...one.faults.map(({ name }) => name),
-    ...findings.map(({ id, what, remedy }) => `${id}: ${what} -> ${remedy}`),
-    ...unproven.map(({ requirement, why }) => `${requirement} not proven: ${why}`),
+    ...findings.map((finding) => `${finding.id}: ${say(finding.what)} -> ${say(remedyOf(finding))}`),
+    ...unproven.map(({ requirement, because }) => `${requirement} not proven: ${say(because)}`),
   ].join('\n  ')
 }
 

@@ -1,5 +1,5 @@
-import { describeReason } from '../../core/verdicts/describe-reason.ts'
-import { describeAcceptance, setAsideIn } from '../../core/verdicts/set-aside.ts'
+import { remedyOf } from '../../core/verdicts/saying.ts'
+import { setAsideIn } from '../../core/verdicts/set-aside.ts'
 import { judgeOutput } from '../../operations/outputs.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadJudged, print, printJson, words } from '../io.ts'
@@ -22,17 +22,19 @@ export const judgeCommand: Command = {
     const { acceptance, verdicts, findings, unproven } = judged.judgement
     if (options.json) printJson(judgeOutput(judged, words))
     else {
-      print(`${judged.run.name}: ${words.say(describeAcceptance(acceptance))}`)
+      print(`${judged.run.name}: ${words.say(acceptance)}`)
       for (const { requirement, by, because } of setAsideIn(verdicts))
         print(`  set aside, ${requirement}: by ${by}: ${because}`)
       for (const word of ['meets', 'fails', 'too close', 'unread', 'does not apply'] as const) {
         print(`  ${word}: ${verdicts.filter(({ verdict }) => verdict === word).length}`)
       }
-      for (const [i, { place, what, remedy }] of findings.entries())
-        print(`finding ${i + 1}, ${words.place(place)}: ${words.say(what)}\n  remedy: ${words.say(remedy)}`)
-      for (const { requirement, why } of unproven) print(`not proven, ${requirement}: ${words.say(why)}`)
+      for (const [i, finding] of findings.entries())
+        print(
+          `finding ${i + 1}, ${words.place(finding.place)}: ${words.say(finding.what)}\n  remedy: ${words.say(remedyOf(finding))}`,
+        )
+      for (const { requirement, because } of unproven) print(`not proven, ${requirement}: ${words.say(because)}`)
       for (const { requirement, because } of verdicts.filter(({ verdict }) => verdict === 'fails'))
-        print(`fails, ${requirement}: ${words.say(describeReason(because))}`)
+        print(`fails, ${requirement}: ${words.say(because)}`)
       if (judged.unconfirmed.length > 0)
         print(
           `${judged.unconfirmed.length} requirements rest on limits from memory that nobody confirmed yet; replace the sheets`,

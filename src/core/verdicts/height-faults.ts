@@ -1,8 +1,7 @@
 import { measuresLength } from '../hardware/measures-length.ts'
 import { exactLength } from '../units/exact-length.ts'
-import { describeReason } from './describe-reason.ts'
 import { type HeightReading, heightRemedy } from './height-remedy.ts'
-import { findingOf, type Judged, type JudgedById } from './judged.ts'
+import { againstRule, findingOf, type Judged, type JudgedById } from './judged.ts'
 import type { Proof } from './proof.ts'
 import type { Finding } from './verdict.ts'
 
@@ -18,10 +17,8 @@ export function heightFaults(failed: readonly Judged[], byId: JudgedById, proof:
     const [railRead, stubRead] = [heightReading(rail, proof), heightReading(stub, proof)]
     const unread =
       stub !== undefined && stubRead === null ? 'stub' : rail !== undefined && railRead === null ? 'rail' : null
-    const what = here
-      .map(({ requirement, verdict }) => `${describeReason(verdict.because)}. ${requirement.must}`)
-      .join(' ')
-    return findingOf(here, what, heightRemedy(here[0]!.requirement.place, railRead, stubRead, unread, proof))
+    const steps = heightRemedy(here[0]!.requirement.place, railRead, stubRead, unread, proof)
+    return findingOf(here, here.map(againstRule), steps)
   })
 }
 

@@ -9,7 +9,7 @@ import { kindOf, type QuantityKind, type Unit } from '../units/quantity-kinds.ts
 import { type ComputedValue, computeValue, type KnownReading } from './compute-value.ts'
 import { decideRecord } from './decide-record.ts'
 import { judgeMeasured, type MeasuredVerdict } from './judge-measured.ts'
-import type { Decided, DecisionRule, Verdict, VerdictReason } from './verdict.ts'
+import type { Decided, DecisionRule, MissingReading, Verdict, VerdictReason } from './verdict.ts'
 
 export interface JudgingRules {
   readonly rule: DecisionRule
@@ -26,8 +26,11 @@ export function judgeRequirements(
 ): readonly Verdict[] {
   const current = currentReadings(readings)
   const lookup = readValues(current, rules.instruments)
+  const postNumbers = new Map(
+    requirements.flatMap(({ place }) => (place.kind === 'post' ? [[place.id, place.number] as const] : [])),
+  )
   return requirements.map((requirement) => {
-    const decided = decide(requirement, current.get(requirement.id), lookup, rules)
+    const decided = decide(requirement, current.get(requirement.id), lookup, rules, postNumbers)
     return {
       requirement: requirement.id,
       place: requirement.place,
@@ -70,6 +73,7 @@ function decide(
   reading: Reading | undefined,
   lookup: ReadValues,
   rules: JudgingRules,
+  postNumbers: ReadonlyMap<string, number>,
 ): Decided {
   const { look } = requirement
   // What the run file decides no reading can take out of judging.
@@ -84,7 +88,7 @@ function decide(
     return { verdict: 'unread', because: { kind: 'could not be seen' }, readings: [reading.id] }
   switch (look.kind) {
     case 'measure':
-      return decideMeasured(requirement.id, look, reading, lookup, rules.rule)
+      return decideMeasured(requirement.id, look, reading, lookup, rules.rule, postNumbers)
     case 'choose':
       return decideChosen(look, reading)
     case 'confirm':
@@ -104,6 +108,7 @@ function decideMeasured(
   reading: Reading | undefined,
   lookup: ReadValues,
   rule: DecisionRule,
+  postNumbers: ReadonlyMap<string, number>,
 ): Decided {
   const { limits } = look
   const kind = kindOf(limits.unit)
@@ -116,9 +121,15 @@ function decideMeasured(
     const read = lookup(of)
     return read?.kind === 'length' ? read : null
   })
-  if ('missing' in computed) return unread({ kind: 'readings missing', missing: computed.missing })
+  if ('missing' in computed)
+    return unread({ kind: 'readings missing', missing: computed.missing.map((of) => missingReading(of, postNumbers)) })
   if ('sidesMixed' in computed) return unread({ kind: 'side not stated' }, computed.sidesMixed)
   return decideValue(computed, { fixed: computed.u, relative: 0 }, limits, rule, isOffset(id), true)
+}
+
+function missingReading(of: string, postNumbers: ReadonlyMap<string, number>): MissingReading {
+  const [place = '', quantity] = of.split('/')
+  return { of, post: postNumbers.get(place) ?? null, what: quantity === 'along' ? 'along' : 'offset' }
 }
 
 /** An offset whose side nobody said is decided only where it fails on either side. */
@@ -151,7 +162,7 @@ function decideChosen(look: Extract<RequirementLook, { kind: 'choose' }>, readin
   if (choice === undefined) return unread({ kind: 'answer of another kind', expected: 'choice' }, [reading.id])
   return {
     verdict: choice.right ? 'meets' : 'fails',
-    because: { kind: 'chosen', label: choice.label, right: choice.right },
+    because: { kind: 'chosen', choice: choice.id, label: choice.label, right: choice.right },
     readings: [reading.id],
   }
 }

@@ -1,7 +1,6 @@
 import type { Reading } from '../measurement/reading.ts'
 import type { Requirement } from '../requirements/requirement.ts'
 import type { RunModel } from '../requirements/run-model.ts'
-import { describeReason } from './describe-reason.ts'
 import { failureHistories } from './failure-histories.ts'
 import { findFaults } from './find-faults.ts'
 import { type JudgingRules, judgeRequirements } from './judge-requirements.ts'
@@ -53,10 +52,8 @@ const isMetByReading = ({ verdict, readings }: Verdict): boolean => verdict === 
 const isUnproven = ({ verdict, because }: Verdict): boolean =>
   verdict === 'unread' || verdict === 'too close' || because.kind === 'set aside'
 
-function unprovenOf({ requirement, place, because }: Verdict, open: ReadonlySet<string>): Unproven {
-  return open.has(requirement)
-    ? { requirement, place, because: { kind: 'not rechecked' }, why: notRecheckedText }
-    : { requirement, place, because, why: describeReason(because) }
-}
-
-const notRecheckedText = 'failed, and was read again, but not as a recheck of the finding that proves it put right'
+const unprovenOf = ({ requirement, place, because }: Verdict, open: ReadonlySet<string>): Unproven => ({
+  requirement,
+  place,
+  because: open.has(requirement) ? { kind: 'not rechecked' } : because,
+})

@@ -1,7 +1,6 @@
 import type { Requirement } from '../requirements/requirement.ts'
 import type { RemedyStep } from './remedy.ts'
-import { remedyText } from './remedy-text.ts'
-import type { Finding, Verdict } from './verdict.ts'
+import type { Finding, FoundPart, Verdict } from './verdict.ts'
 
 /** A requirement with what the readings say of it. */
 export interface Judged {
@@ -12,8 +11,19 @@ export interface Judged {
 export type JudgedById = ReadonlyMap<string, Judged>
 
 /** A finding that stands on `stands`, the first of which names it. */
-export function findingOf(stands: readonly Judged[], what: string, steps: readonly RemedyStep[]): Finding {
+export function findingOf(
+  stands: readonly Judged[],
+  parts: readonly FoundPart[],
+  steps: readonly RemedyStep[],
+): Finding {
   const { id, place } = stands[0]!.requirement
   const requirements = stands.map(({ requirement }) => requirement.id)
-  return { id, place, what, remedy: remedyText(steps), steps, requirements }
+  return { id, place, what: { kind: 'found', parts }, steps, requirements }
 }
+
+/** The rule that is not met, with what was read. */
+export const againstRule = ({ requirement, verdict }: Judged): FoundPart => ({
+  kind: 'against a rule',
+  because: verdict.because,
+  must: requirement.must,
+})

@@ -1,5 +1,4 @@
 import { type RunModel, sheetOf } from '../requirements/run-model.ts'
-import { describeReason } from './describe-reason.ts'
 import { findingOf, type Judged, type JudgedById } from './judged.ts'
 import type { ExchangePanel, RemedyStep } from './remedy.ts'
 import type { Finding } from './verdict.ts'
@@ -70,19 +69,17 @@ const plus = (...lengths: readonly (number | null)[]): number | null =>
   lengths.reduce((sum, length) => (sum === null || length === null ? null : sum + length), 0)
 
 /** The length that was chosen for the panel; null for another than those on offer. */
-function hangingInches({ requirement, verdict }: Judged): number | null {
-  const { look } = requirement
+function hangingInches({ verdict }: Judged): number | null {
   const { because } = verdict
-  if (look.kind !== 'choose' || because.kind !== 'chosen') return null
-  const inches = Number(look.choices.find(({ label }) => label === because.label)!.id.replace('in-', ''))
+  if (because.kind !== 'chosen') return null
+  const inches = Number(because.choice.replace('in-', ''))
   return Number.isFinite(inches) ? inches : null
 }
 
 function stretchFinding({ panels, splices, from }: Stretch, model: RunModel, byId: JudgedById): Finding {
   const numbers = splices.map(({ requirement }) => requirement.place.number)
-  const said = panels.map(({ requirement, verdict }) => `${requirement.place.name}: ${describeReason(verdict.because)}`)
-  if (numbers.length > 0) said.push(`splice${numbers.length > 1 ? 's' : ''} ${numbers.join(', ')} out of place`)
-  const what = `${said.join('; ')}.`
+  const wrong = panels.map(({ requirement, verdict }) => ({ place: requirement.place, because: verdict.because }))
+  const what = [{ kind: 'panels and splices', panels: wrong, splices: numbers }] as const
   if (panels.length === 0) return findingOf(splices, what, [measureStep(from, splices[0]!, model, byId)])
   // A panel that is exchanged is exchanged for the right kind as well.
   const slotted = panels.flatMap(({ requirement }) => {

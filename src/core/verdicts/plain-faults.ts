@@ -2,17 +2,15 @@ import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { measuresLength } from '../hardware/measures-length.ts'
 import { type Doubt, noDoubt } from '../measurement/doubt.ts'
 import { exactValue, isSigned, kindOf, type Unit, valueIn } from '../units/quantity-kinds.ts'
-import { describeReason } from './describe-reason.ts'
 import { notProvable } from './height-remedy.ts'
-import { findingOf, type Judged } from './judged.ts'
+import { againstRule, findingOf, type Judged } from './judged.ts'
 import { chooseChange, type HowRead, type Proof, type Room, readableRoom, roomWithin } from './proof.ts'
 import type { RemedyStep } from './remedy.ts'
 import type { Finding, Measured } from './verdict.ts'
 
 /** What is put right by itself, in the words of its rule. */
 export function plainFault(one: Judged, proof: Proof): Finding {
-  const { requirement, verdict } = one
-  return findingOf([one], `${describeReason(verdict.because)}. ${requirement.must}`, stepsFor(one, proof))
+  return findingOf([one], [againstRule(one)], stepsFor(one, proof))
 }
 
 function stepsFor({ requirement, verdict }: Judged, proof: Proof): readonly RemedyStep[] {

@@ -3,13 +3,12 @@ import type { LayoutPost } from '../layout/layout.ts'
 import { type Doubt, noDoubt } from '../measurement/doubt.ts'
 import type { RunModel } from '../requirements/run-model.ts'
 import { exactLength, type LengthUnit, lengthIn } from '../units/exact-length.ts'
-import { describeReason, measuredText } from './describe-reason.ts'
 import { notProvable } from './height-remedy.ts'
-import { findingOf, type Judged, type JudgedById } from './judged.ts'
+import { againstRule, findingOf, type Judged, type JudgedById } from './judged.ts'
 import { misplacedStretches, type SpaceRead, type Stretch } from './misplaced-stretches.ts'
 import { type HowRead, landing, type Proof, type Room, roomWithin, setOutSteps } from './proof.ts'
 import type { RemedyStep } from './remedy.ts'
-import type { Finding } from './verdict.ts'
+import type { Finding, FoundPart } from './verdict.ts'
 
 interface ReadSpace extends SpaceRead {
   readonly unit: LengthUnit
@@ -39,12 +38,10 @@ export function spacingFaults(model: RunModel, byId: JudgedById, proof: Proof): 
   const unread = spaces.flatMap((space, i) => (space === null ? [i] : []))
   return judged
     .filter(isFailing)
-    .map((one) => findingOf([one], withRule(one), [...measureSteps(unread, judged), { kind: 'lay out again' }]))
+    .map((one) => findingOf([one], [againstRule(one)], [...measureSteps(unread, judged), { kind: 'lay out again' }]))
 }
 
 const isFailing = ({ verdict }: Judged): boolean => verdict.verdict === 'fails'
-
-const withRule = ({ requirement, verdict }: Judged): string => `${describeReason(verdict.because)}. ${requirement.must}`
 
 function readSpace(judged: Judged, proof: Proof): ReadSpace | null {
   const { requirement, verdict } = judged
@@ -91,7 +88,7 @@ function spaceFinding(
   const { unit } = spaces[idFrom]!
   return findingOf(
     boundaries.map((i) => judged[i]!),
-    stretches.map((stretch) => whatOf(stretch, judged, unit)).join(' '),
+    stretches.map((stretch) => whatOf(stretch, judged, unit)),
     [
       ...measureSteps(unread, judged),
       ...stretches.map((stretch) => moveStep(stretch, unit, posts)),
@@ -100,11 +97,14 @@ function spaceFinding(
   )
 }
 
-function whatOf({ from, to, by, boundaries, reaches }: Stretch, judged: readonly Judged[], unit: LengthUnit): string {
-  if (reaches !== null) return withRule(judged[boundaries[0]!]!)
-  const posts = from === to ? `Post ${from} stands` : `Posts ${from} to ${to} stand`
-  const reasons = boundaries.map((i) => describeReason(judged[i]!.verdict.because))
-  return `${posts} ${measuredText(lengthIn(Math.abs(by), unit), unit)} out of place: ${reasons.join(', then ')}.`
+function whatOf(
+  { from, to, by, boundaries, reaches }: Stretch,
+  judged: readonly Judged[],
+  unit: LengthUnit,
+): FoundPart {
+  if (reaches !== null) return againstRule(judged[boundaries[0]!]!)
+  const because = boundaries.map((i) => judged[i]!.verdict.because)
+  return { kind: 'posts out of place', from, to, by: lengthIn(Math.abs(by), unit), unit, because }
 }
 
 const moveStep = (

@@ -2,6 +2,7 @@ import type { TestAnswer } from '../hardware/tested-criteria.ts'
 import type { Doubt } from '../measurement/doubt.ts'
 import type { Reading } from '../measurement/reading.ts'
 import type { Place, RecordRule } from '../requirements/requirement.ts'
+import type { LengthUnit } from '../units/exact-length.ts'
 import type { QuantityKind, Unit } from '../units/quantity-kinds.ts'
 import type { RemedyStep } from './remedy.ts'
 
@@ -25,18 +26,28 @@ export type Decided = Pick<Verdict, 'verdict' | 'because' | 'readings'>
 /** Why; numbers in the limit's own unit. */
 export type VerdictReason =
   | Measured
-  | { readonly kind: 'chosen'; readonly label: string; readonly right: boolean }
+  | { readonly kind: 'chosen'; readonly choice: string; readonly label: string; readonly right: boolean }
   | { readonly kind: 'confirmed'; readonly yes: boolean }
   | { readonly kind: 'nobody looked' }
   | { readonly kind: 'could not be seen' }
   | { readonly kind: 'set aside'; readonly because: string; readonly by: string }
   | { readonly kind: 'may not be set aside'; readonly because: string; readonly by: string }
-  | { readonly kind: 'readings missing'; readonly missing: readonly string[] }
+  | { readonly kind: 'readings missing'; readonly missing: readonly MissingReading[] }
   | { readonly kind: 'answer of another kind'; readonly expected: QuantityKind | 'choice' | 'confirmation' }
   | { readonly kind: 'no limit stated' }
   | { readonly kind: 'side not stated' }
   | (Extract<RecordRule, { kind: 'criteria' }> & { readonly answer: TestAnswer })
   | Extract<RecordRule, { kind: 'crashworthy' }>
+
+/** What nobody read of those that a value is computed from. */
+export interface MissingReading {
+  /** As a reading names it, `post-3/along`. */
+  readonly of: string
+  /** Number of the post; null where the run has none of that name. */
+  readonly post: number | null
+  /** Its distance along the rail, or its offset from the line. */
+  readonly what: 'along' | 'offset'
+}
 
 export interface Measured {
   readonly kind: 'measured'
@@ -66,13 +77,38 @@ export interface Finding {
   /** Of the cause and its place: the first requirement it stands on. Mending another cause does not change it. */
   readonly id: string
   readonly place: Place
-  readonly what: string
-  /** The steps in words. */
-  readonly remedy: string
+  readonly what: Found
+  /** What to do about it. */
   readonly steps: readonly RemedyStep[]
   /** Those that the cause keeps from being met. */
   readonly requirements: readonly string[]
 }
+
+/** What is wrong at one place from one cause, part by part. */
+export interface Found {
+  readonly kind: 'found'
+  readonly parts: readonly FoundPart[]
+}
+
+export type FoundPart =
+  /** A rule that is not met, and what was read. */
+  | { readonly kind: 'against a rule'; readonly because: VerdictReason; readonly must: string }
+  | {
+      readonly kind: 'posts out of place'
+      readonly from: number
+      readonly to: number
+      /** How far, either way. */
+      readonly by: number
+      readonly unit: LengthUnit
+      /** What was read of the spaces at their ends. */
+      readonly because: readonly VerdictReason[]
+    }
+  | {
+      readonly kind: 'panels and splices'
+      readonly panels: readonly { readonly place: Place; readonly because: VerdictReason }[]
+      /** Numbers of the splices that are out of place. */
+      readonly splices: readonly number[]
+    }
 
 export type Acceptance =
   | { readonly kind: 'acceptable' }
@@ -103,8 +139,6 @@ export interface Unproven {
   readonly requirement: string
   readonly place: Place
   readonly because: VerdictReason | NotRechecked
-  /** The same in words. */
-  readonly why: string
 }
 
 /** It failed and was read again, but no reading that names the finding proves that it was put right. */

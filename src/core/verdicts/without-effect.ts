@@ -45,15 +45,3 @@ export function provenBy(requirements: readonly Requirement[]): ReadonlyMap<stri
     }
   return proven
 }
-
-/** In words, as they follow the reading that says it. */
-export function describeWithoutEffect({ kind, names }: WithoutEffect): string {
-  switch (kind) {
-    case 'correction':
-      return `corrects ${names}, without effect: that is no earlier reading of the same thing`
-    case 'setting aside':
-      return `sets ${names} aside, without effect: that may not be set aside`
-    case 'recheck':
-      return `rechecks ${names}, without effect: this reading cannot prove that finding put right`
-  }
-}

@@ -3,9 +3,10 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import { panelKind } from '../../core/quantities/count-panels.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import { valueIn } from '../../core/units/quantity-kinds.ts'
-import { sideText } from '../../core/verdicts/describe-reason.ts'
-import { describeAcceptance, setAsideIn } from '../../core/verdicts/set-aside.ts'
+import { remedyOf } from '../../core/verdicts/saying.ts'
+import { setAsideIn } from '../../core/verdicts/set-aside.ts'
 import type { Verdict } from '../../core/verdicts/verdict.ts'
+import type { Print } from '../../words/print.ts'
 import type { QuantitiesContents } from '../quantities-contents.ts'
 import { readingLine } from '../reading-lines.ts'
 import type { RecordInput } from '../record-input.ts'
@@ -43,7 +44,7 @@ function factsSheet(input: RecordInput): Sheet {
       role,
       [name, id === '' ? '' : `sheet ${id} ${version}`, criteria].filter((text) => text !== '').join('; '),
     ]),
-    ['Acceptance', input.print.say(describeAcceptance(input.judgement.acceptance))],
+    ['Acceptance', input.print.say(input.judgement.acceptance)],
     ...setAsideIn(input.judgement.verdicts).map(({ requirement, by, because }): Cell[] => [
       'Set aside',
       `${requirement}, by ${by}: ${because}`,
@@ -302,7 +303,7 @@ function readingsSheet(input: RecordInput): Sheet {
         line.answer,
         value,
         answer.kind === 'measured' ? answer.unit : null,
-        sideOf(reading),
+        sideOf(reading, input.print),
         line.instrument,
         line.uncertainty,
         line.by,
@@ -317,10 +318,10 @@ function readingsSheet(input: RecordInput): Sheet {
   }
 }
 
-function sideOf(reading: Reading): string | null {
+function sideOf(reading: Reading, print: Print): string | null {
   if (lacksSide(reading)) return 'not stated'
   const { answer } = reading
-  return answer.kind === 'measured' && answer.side !== undefined ? sideText(answer.side) : null
+  return answer.kind === 'measured' && answer.side !== undefined ? print.say({ kind: 'side', side: answer.side }) : null
 }
 
 function findingsSheet({ judgement, print }: RecordInput): Sheet {
@@ -328,11 +329,11 @@ function findingsSheet({ judgement, print }: RecordInput): Sheet {
     name: 'Findings',
     page: 'landscape',
     columns: [column('Place', 36), column('What', 44), column('Remedy', 60), column('Requirements', 40)],
-    rows: judgement.findings.map(({ place, what, remedy, requirements }) => [
-      print.place(place),
-      print.say(what),
-      print.say(remedy),
-      requirements.join(', '),
+    rows: judgement.findings.map((finding) => [
+      print.place(finding.place),
+      print.say(finding.what),
+      print.say(remedyOf(finding)),
+      finding.requirements.join(', '),
     ]),
   }
 }

@@ -2,7 +2,6 @@ import { correctionsIn } from '../../core/measurement/corrections.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
-import { describeWithoutEffect } from '../../core/verdicts/without-effect.ts'
 import { instrumentsOf } from '../../operations/instruments-of.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { m, say } from '../messages.ts'
@@ -54,7 +53,7 @@ export function History({ judged, requirement, of, rivals, correct, undo }: Prop
               </p>
               {vain.map((one) => (
                 <p key={one.kind} class="warning">
-                  {say(describeWithoutEffect(one))}
+                  {say(one)}
                 </p>
               ))}
               {!corrected.has(id) && (

@@ -5,10 +5,9 @@ import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Place, Requirement } from '../../core/requirements/requirement.ts'
 import { exactLength, lengthIn } from '../../core/units/exact-length.ts'
 import { type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
-import { describeReason, measuredText } from '../../core/verdicts/describe-reason.ts'
 import type { Unproven, VerdictReason } from '../../core/verdicts/verdict.ts'
 import { language } from '../language.ts'
-import { m, say } from '../messages.ts'
+import { m, printIn, say } from '../messages.ts'
 
 /** What a reading of `requirement`, or of what it is computed from, says. */
 export const readWords = (reading: Pick<Reading, 'of' | 'answer'>, requirement: Pick<Requirement, 'look'>): string =>
@@ -19,7 +18,7 @@ export function answerWords(answer: Answer, { look }: Pick<Requirement, 'look'>)
   switch (answer.kind) {
     case 'measured':
       return [
-        measuredText(valueIn(answer.value, answer.unit), answer.unit),
+        printIn(null).measured(valueIn(answer.value, answer.unit), answer.unit),
         ...(answer.side === undefined ? [] : [m.entry.sides[answer.side].toLowerCase()]),
       ].join(' ')
     case 'choice':
@@ -51,8 +50,7 @@ export const placeWords = ({ name }: Place): string => say(name)
 export const limitsWords = (limits: Dimension<Unit>, units: 'us' | 'metric'): string => say(limitsText(limits), units)
 
 /** Why a verdict is what it is. */
-export const reasonWords = (because: VerdictReason, units: 'us' | 'metric'): string =>
-  say(describeReason(because), units)
+export const reasonWords = (because: VerdictReason, units: 'us' | 'metric'): string => say(because, units)
 
 /** Why something is not proven. */
 export const unprovenWords = (because: Unproven['because'], units: 'us' | 'metric'): string =>

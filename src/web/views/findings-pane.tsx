@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks'
+import { remedyOf } from '../../core/verdicts/saying.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
 import { placeWords } from '../entry/reading-words.ts'
@@ -63,7 +64,7 @@ function PunchEntry({ judged, item, run }: Omit<Props, 'punch'> & { readonly ite
         <>
           <p>{say(item.finding.what, judged.run.units)}</p>
           <p class="remedy">
-            <b>{m.findings.remedy}:</b> {say(item.finding.remedy, judged.run.units)}
+            <b>{m.findings.remedy}:</b> {say(remedyOf(item.finding), judged.run.units)}
           </p>
         </>
       )}

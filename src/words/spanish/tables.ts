@@ -1,6 +1,5 @@
 import { crewSheetWords } from './crew-sheets.ts'
 import { figureWords } from './figures.ts'
-import { findingWords } from './findings.ts'
 import { layoutWords } from './layouts.ts'
 import { nameWords } from './names.ts'
 import { needWords } from './needs.ts'
@@ -31,7 +30,6 @@ export const tables: readonly SpanishWords[] = [
   requirementWords,
   shippedSheetWords,
   nameWords,
-  findingWords,
   layoutWords,
   needWords,
   testAndEndWords,

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { remedyOf } from '../../../src/core/verdicts/saying.ts'
 import { secondReading } from '../../../src/core/verdicts/second-reading.ts'
 import { recordContents } from '../../../src/documents/record-contents.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
@@ -260,7 +261,7 @@ describe('what is measured, in the record', () => {
   it('has a finding for what fails, which says what a reading has to give to prove it put right', () => {
     const said = (print: Print) =>
       judged(guarded, ...readings)
-        .judgement.findings.map(({ remedy }) => print.say(remedy))
+        .judgement.findings.map((finding) => print.say(remedyOf(finding)))
         .filter((text) => /proves it|lo demuestra/.test(text))
     // 10 - v = U(v) at 9.79 %; v - 25 = U(v) at 26.35 lbf·ft.
     expect(said(english(null))).toEqual([

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import type { Reading } from '../../../src/core/measurement/reading.ts'
+import { remedyOf } from '../../../src/core/verdicts/saying.ts'
 import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
+import { english } from '../../../src/words/english.ts'
 
 function sound<T>(
   result: { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: unknown },
@@ -57,7 +59,7 @@ describe('the demo project', () => {
     expect(judged.findings).toEqual([])
     expect(judged.acceptance).toEqual({ kind: 'not acceptable' })
     expect(judged.unproven).toMatchObject([{ requirement: wrong[0], because: { kind: 'not rechecked' } }])
-    expect(judged.unproven[0]!.why).toContain('not as a recheck of the finding')
+    expect(english(null).say(judged.unproven[0]!.because)).toContain('not as a recheck of the finding')
   })
 
   it('is acceptable when what was wrong was an entry, and each was corrected: it never was so', () => {
@@ -108,7 +110,7 @@ describe('the demo project', () => {
 
   it('works out which two panels to exchange', () => {
     const panels = judge(readings).findings.find(({ id }) => id === 'panel-3/panel-length')
-    expect(panels?.remedy).toBe(
+    expect(english(null).say(remedyOf(panels!))).toBe(
       'exchange panel 3 (12 ft 6 in) for a 9 ft 4 1/2 in panel; exchange panel 7 (12 ft 6 in) for a 15 ft 7 1/2 in panel. Every splice then lies where it belongs.',
     )
   })
@@ -157,9 +159,9 @@ describe('criteria and letting date (joint implementation agreement, W-beam term
 
   it('says that hardware tested to NCHRP 350 only is not for new work let later', () => {
     const finding = terminal({ work: 'new', letting: '2026-01-15' }).findings.find(({ id }) => id === 'first/criteria')
-    expect(finding?.what).toMatch(
+    expect(english(null).say(finding!.what)).toMatch(
       /tested to NCHRP 350, test level 3; .* after 2018-06-30 .*exceptions by memorandum exist/,
     )
-    expect(finding?.remedy).toContain('MASH 2016 or later at level 3 or higher')
+    expect(english(null).say(remedyOf(finding!))).toContain('MASH 2016 or later at level 3 or higher')
   })
 })

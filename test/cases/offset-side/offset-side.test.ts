@@ -1,11 +1,13 @@
 import { describe, expect, it, test } from 'vitest'
-import { describeReason } from '../../../src/core/verdicts/describe-reason.ts'
+import { remedyOf } from '../../../src/core/verdicts/saying.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
 import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../../../src/operations/require-run.ts'
-import { sayWithRest } from '../../../src/words/spanish/say-in-spanish.ts'
+import { english } from '../../../src/words/english.ts'
+import { spanish } from '../../../src/words/spanish.ts'
+import { englishIn } from '../spanish/english-left.ts'
 
 type End = 'first' | 'second'
 type Units = 'us' | 'metric'
@@ -108,7 +110,7 @@ describe('an end read directly from the line of the run', () => {
 
   it('says the side in its reason', () => {
     const of = flareOf(flared).id
-    const reason = (side: string) => describeReason(verdictOn(flared, of, [{ of, value: '48 in', side }]).because)
+    const reason = (side: string) => english(null).say(verdictOn(flared, of, [{ of, value: '48 in', side }]).because)
     expect(reason('away')).toMatch(/^48 in away from traffic, 3 in inside the limit;/)
     expect(reason('toward')).toMatch(/^48 in toward traffic, 93 in outside the limit;/)
   })
@@ -187,16 +189,16 @@ describe('readings that do not say their side', () => {
     const of = flareOf(flared).id
     const { verdict, because } = verdictOn(flared, of, [{ of, value: '48 in' }], 1)
     expect(verdict).toBe('unread')
-    expect(describeReason(because)).toBe('side not stated: whether it lies away from traffic or toward it')
+    expect(english(null).say(because)).toBe('side not stated: whether it lies away from traffic or toward it')
   })
 
   it('fail where they would fail on either side: what was found stays found', () => {
     const of = flareOf(flared).id
     const { verdict, because } = verdictOn(flared, of, [{ of, value: '12 in' }], 1)
     expect(verdict).toBe('fails')
-    expect(describeReason(because)).toMatch(/^12 in, side not stated, 33 in outside the limit on either side;/)
+    expect(english(null).say(because)).toMatch(/^12 in, side not stated, 33 in outside the limit on either side;/)
     // The other way round, as somebody wrote it who gave the side away from traffic the minus sign.
-    expect(describeReason(verdictOn(flared, of, [{ of, value: '-12 in' }], 1).because)).toMatch(
+    expect(english(null).say(verdictOn(flared, of, [{ of, value: '-12 in' }], 1).because)).toMatch(
       /^12 in, side not stated, 33 in/,
     )
   })
@@ -238,7 +240,8 @@ describe('the remedy of an end that is off', () => {
   ])('%s %s is moved by what the sheet asks for', (value, side, remedy) => {
     const of = flareOf(flared).id
     const { findings } = judged(flared, [{ of, value, side }])
-    expect(findings.find(({ requirements }) => requirements.includes(of))!.remedy).toMatch(remedy)
+    const finding = findings.find(({ requirements }) => requirements.includes(of))!
+    expect(english(null).say(remedyOf(finding))).toMatch(remedy)
   })
 
   it('asks for the side first where nobody said it, and names the post by the number of the run', () => {
@@ -247,7 +250,7 @@ describe('the remedy of an end that is off', () => {
     const { findings } = judged(second, [{ of, value: '12 in' }], 1)
     const post = second.model.layout.posts.length
     expect(of).toBe(`post-${post}/flare-offset`)
-    expect(findings.find(({ id }) => id === of)!.remedy).toMatch(
+    expect(english(null).say(remedyOf(findings.find(({ id }) => id === of)!))).toMatch(
       new RegExp(`^Read again on which side of the line of the run post ${post} stands: the way in which to move it`),
     )
   })
@@ -261,7 +264,7 @@ describe('the remedy of an end that is off', () => {
   ] as const)('carried out makes it meet: %s %d %s', (unit, size, side) => {
     const of = flareOf(flared).id
     const { findings } = judged(flared, [{ of, value: size, unit, side }])
-    const [, moved, way] = /by (.+?) in (away from|toward) traffic/.exec(findings[0]!.remedy)!
+    const [, moved, way] = /by (.+?) in (away from|toward) traffic/.exec(english(null).say(remedyOf(findings[0]!)))!
     const inches = moved!
       .split(' ')
       .reduce(
@@ -290,7 +293,6 @@ test('reasons and remedies of offsets are said in Spanish', () => {
   for (const [readings, version] of logs) {
     const { verdicts, findings } = judged(flared, readings, version)
     const { because } = verdicts.find(({ requirement }) => requirement === of)!
-    for (const sentence of [describeReason(because), ...findings.map(({ remedy }) => remedy)])
-      expect(sayWithRest(sentence).left, sentence).toEqual([])
+    expect(englishIn([because, ...findings.map(remedyOf)].map(spanish(null).say))).toEqual([])
   }
 })

@@ -18,7 +18,18 @@ const englishWords = new Set(
 )
 
 /** Words that both languages spell alike. */
-const cognates = new Set(['factor', 'lateral', 'manual', 'no', 'panel', 'terminal', 'vertical'])
+const cognates = new Set([
+  'cable',
+  'factor',
+  'lateral',
+  'manual',
+  'no',
+  'nominal',
+  'panel',
+  'terminal',
+  'vertical',
+  'zinc',
+])
 
 /** Words that stand in both texts, names and titles aside: where one does, a printer left it in English. */
 export const sharedWords = (inEnglish: string, inSpanish: string): readonly string[] => {

@@ -10,7 +10,7 @@ import { spanish } from '../../../src/words/spanish.ts'
 import { touchingTexts } from '../drawing/site-text-boxes.ts'
 import { drawingTexts } from './drawing-texts.ts'
 import { englishIn, sharedWords } from './english-left.ts'
-import { textsOfAstrayReadings } from './gather-astray.ts'
+import { sayingsOfAstrayReadings } from './gather-astray.ts'
 import { textsOfProblems } from './gather-problems.ts'
 import { sayingsOfRecords } from './gather-records.ts'
 import {
@@ -19,10 +19,10 @@ import {
   judgedRuns,
   requiredRun,
   runFiles,
+  sayingsOfJudgement,
   sourcesOf,
   stripOf,
   textsOfCrewSheet,
-  textsOfJudgement,
   textsOfLayout,
   textsOfRequirements,
 } from './gather-runs.ts'
@@ -39,8 +39,8 @@ const judged = runs.map(judgedRuns)
 const gathered: readonly (readonly [from: string, least: number, said: readonly (Saying | string)[]])[] = [
   ['requirements', 400, once(runs.flatMap(textsOfRequirements))],
   ['layouts and refusals', 65, once(runs.flatMap(textsOfLayout))],
-  ['verdicts and findings', 600, once(judged.flat().flatMap(textsOfJudgement))],
-  ['readings that are not taken in, or count for less', 20, once(textsOfAstrayReadings())],
+  ['verdicts and findings', 600, judged.flat().flatMap(sayingsOfJudgement)],
+  ['readings that are not taken in, or count for less', 20, sayingsOfAstrayReadings()],
   ['cautions and instruments', 13, once(everywhere)],
   ['sites', 120, sites.flatMap(sayingsOfSite)],
   ['notes and refusals of a need', 100, sayingsOfNotes()],

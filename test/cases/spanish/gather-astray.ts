@@ -1,7 +1,6 @@
-import { describeReason } from '../../../src/core/verdicts/describe-reason.ts'
-import { describeWithoutEffect } from '../../../src/core/verdicts/without-effect.ts'
 import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { judgeKnown, judgeReadings } from '../../../src/operations/judge-readings.ts'
+import type { Saying } from '../../../src/words/saying.ts'
 import { requiredRun } from './gather-runs.ts'
 
 /** Readings that say what they may not say, one for each way. */
@@ -22,7 +21,7 @@ const astray: readonly object[] = [
 ]
 
 /** Why readings are not taken in, and what of them counts for nothing in a log that holds them. */
-export function textsOfAstrayReadings(): string[] {
+export function sayingsOfAstrayReadings(): (Saying | string)[] {
   const required = requiredRun({})
   const visit = { by: 'J. Okafor', at: '2016-05-12T10:05:00-06:00' }
   const file = { format: 'lapwise-readings/1', run: required.run.name, visit, readings: astray }
@@ -32,7 +31,7 @@ export function textsOfAstrayReadings(): string[] {
   const { withoutEffect, verdicts } = judgeKnown(required, read.value.readings).judgement
   return [
     ...(refused.ok ? [] : refused.error.flatMap(({ expected, found }) => [expected, found])),
-    ...withoutEffect.map(describeWithoutEffect),
-    ...verdicts.map(({ because }) => describeReason(because)),
+    ...withoutEffect,
+    ...verdicts.map(({ because }) => because),
   ]
 }

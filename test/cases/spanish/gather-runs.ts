@@ -1,7 +1,7 @@
 import { limitsText } from '../../../src/core/hardware/dimension-text.ts'
 import { instruments } from '../../../src/core/measurement/instruments.ts'
 import type { Requirement } from '../../../src/core/requirements/requirement.ts'
-import { describeReason } from '../../../src/core/verdicts/describe-reason.ts'
+import { remedyOf } from '../../../src/core/verdicts/saying.ts'
 import { cautions } from '../../../src/documents/cautions.ts'
 import { crewSheetContents } from '../../../src/documents/crew-sheet-contents.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
@@ -20,6 +20,7 @@ import { stripInput } from '../../../src/operations/strip-input.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
 import { english } from '../../../src/words/english.ts'
 import type { Print } from '../../../src/words/print.ts'
+import type { Saying } from '../../../src/words/saying.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
 
 /** Runs that have the shipped sheets between them, gaps, reduced spacing, standing rail and both unit systems. */
@@ -249,9 +250,11 @@ function judged(required: RequiredRun, readings: readonly object[]): JudgedRun {
   return found.value
 }
 
-export const textsOfJudgement = ({ judgement }: JudgedRun): string[] => [
-  ...judgement.findings.flatMap(({ what, remedy }) => [what, remedy]),
-  ...judgement.verdicts.map(({ because }) => describeReason(because)),
+export const sayingsOfJudgement = ({ judgement }: JudgedRun): Saying[] => [
+  ...judgement.findings.flatMap((finding) => [finding.what, remedyOf(finding)]),
+  ...judgement.verdicts.map(({ because }) => because),
+  ...judgement.unproven.map(({ because }) => because),
+  judgement.acceptance,
 ]
 
 export const stripOf = (run: RequiredRun | JudgedRun, print: Print): Drawing => stripDrawing(stripInput(run, print))

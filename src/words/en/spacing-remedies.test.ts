@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { modelFrom } from '../../../test/fixtures/verdict-model.ts'
-import { instruments } from '../measurement/instruments.ts'
-import type { Reading } from '../measurement/reading.ts'
-import { deriveRequirements } from '../requirements/derive-requirements.ts'
-import { exactLength, type LengthUnit } from '../units/exact-length.ts'
-import { judgeRun } from './judge-run.ts'
+import { instruments } from '../../core/measurement/instruments.ts'
+import type { Reading } from '../../core/measurement/reading.ts'
+import { deriveRequirements } from '../../core/requirements/derive-requirements.ts'
+import { exactLength, type LengthUnit } from '../../core/units/exact-length.ts'
+import { judgeRun } from '../../core/verdicts/judge-run.ts'
+import { remedyOf } from '../../core/verdicts/saying.ts'
+import { english } from '../english.ts'
 
 const model = modelFrom('tangent-terminal-31', 900)
 const requirements = deriveRequirements(model)
@@ -45,7 +47,9 @@ function found(
     flare: null,
     opposingReaches: null,
   } as const
-  return judgeRun(model, requirements, readings, rules).findings.map(({ id, remedy }) => `${id}: ${remedy}`)
+  return judgeRun(model, requirements, readings, rules).findings.map(
+    (finding) => `${finding.id}: ${english(null).say(remedyOf(finding))}`,
+  )
 }
 
 const slots = 'The rail slot may not be enlarged in the field.'

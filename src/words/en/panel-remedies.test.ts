@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { modelFrom } from '../../../test/fixtures/verdict-model.ts'
-import { instruments } from '../measurement/instruments.ts'
-import type { Reading } from '../measurement/reading.ts'
-import { deriveRequirements } from '../requirements/derive-requirements.ts'
-import { judgeRun } from './judge-run.ts'
+import { instruments } from '../../core/measurement/instruments.ts'
+import type { Reading } from '../../core/measurement/reading.ts'
+import { deriveRequirements } from '../../core/requirements/derive-requirements.ts'
+import { judgeRun } from '../../core/verdicts/judge-run.ts'
+import { remedyOf } from '../../core/verdicts/saying.ts'
+import { english } from '../english.ts'
 
 const model = modelFrom('flared-terminal-31', 1000)
 const requirements = deriveRequirements(model)
@@ -31,7 +33,8 @@ function found(
   return judgeRun(model, requirements, readings, rules).findings
 }
 
-const remedies = (...of: Parameters<typeof found>) => found(...of).map(({ id, remedy }) => `${id}: ${remedy}`)
+const remedies = (...of: Parameters<typeof found>) =>
+  found(...of).map((finding) => `${finding.id}: ${english(null).say(remedyOf(finding))}`)
 const right = 'Every splice then lies where it belongs.'
 
 describe('panels of another length', () => {
@@ -54,7 +57,7 @@ describe('panels of another length', () => {
   it('is one finding where two panels make up for each other, with the splices that they shift', () => {
     const [one, ...rest] = found({ 3: 'in-150', 8: 'in-150' }, [3, 4, 5, 6, 7])
     expect(rest).toEqual([])
-    expect(one!.remedy).toBe(
+    expect(english(null).say(remedyOf(one!))).toBe(
       `exchange panel 3 (12 ft 6 in) for a 9 ft 4 1/2 in panel; exchange panel 8 (12 ft 6 in) for a 15 ft 7 1/2 in panel. ${right}`,
     )
     expect(one!.requirements).toEqual([

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import type { Dimension } from '../hardware/hardware-sheet.ts'
-import { exactLength } from '../units/exact-length.ts'
-import { heightRemedy } from './height-remedy.ts'
-import type { Proof } from './proof.ts'
-import { remedyText } from './remedy-text.ts'
+import type { Dimension } from '../../core/hardware/hardware-sheet.ts'
+import { exactLength } from '../../core/units/exact-length.ts'
+import { heightRemedy } from '../../core/verdicts/height-remedy.ts'
+import type { Proof } from '../../core/verdicts/proof.ts'
+import { english } from '../english.ts'
 
 const cited = { measured: '', source: 'test', confirmation: 'published', unit: 'in' } as const
 const rail: Dimension = { nominal: 31, low: 30, high: 32, role: 'centre', ...cited }
@@ -26,7 +26,10 @@ const proof = (instruments: ReturnType<Proof['instrumentsFor']> = []): Proof => 
 })
 type Read = ReturnType<typeof readTo> | null
 const remedy = (post: number, one: Read, other: Read, unread: 'rail' | 'stub' | null, instruments = [fine]): string =>
-  remedyText(heightRemedy({ id: `post-${post}`, number: post }, one, other, unread, proof(instruments)))
+  english(null).say({
+    kind: 'remedy',
+    steps: heightRemedy({ id: `post-${post}`, number: post }, one, other, unread, proof(instruments)),
+  })
 
 describe('heightRemedy', () => {
   it('raises a low rail to its nominal height when the stub stays within its limit', () => {

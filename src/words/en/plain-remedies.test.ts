@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest'
-import type { Dimension } from '../hardware/hardware-sheet.ts'
-import { instruments } from '../measurement/instruments.ts'
-import type { Reading } from '../measurement/reading.ts'
-import type { Requirement } from '../requirements/requirement.ts'
-import { exactLength } from '../units/exact-length.ts'
-import { judgeRequirements } from './judge-requirements.ts'
-import { plainFault } from './plain-faults.ts'
-import { proofOf } from './proof.ts'
+import type { Dimension } from '../../core/hardware/hardware-sheet.ts'
+import { instruments } from '../../core/measurement/instruments.ts'
+import type { Reading } from '../../core/measurement/reading.ts'
+import type { Requirement } from '../../core/requirements/requirement.ts'
+import { exactLength } from '../../core/units/exact-length.ts'
+import { judgeRequirements } from '../../core/verdicts/judge-requirements.ts'
+import { plainFault } from '../../core/verdicts/plain-faults.ts'
+import { proofOf } from '../../core/verdicts/proof.ts'
+import { remedyOf } from '../../core/verdicts/saying.ts'
+import { english } from '../english.ts'
 
 const cited = { measured: '', source: 'test', confirmation: 'published', unit: 'in' } as const
 const flare: Dimension = { nominal: 48, low: 45, high: 51, role: 'centre', ...cited }
@@ -39,7 +41,7 @@ function remedy(topic: string, limits: Dimension, inches: number, instrument = '
   }
   const rules = { rule: { kind: 'guard band', multiple: 1 }, instruments } as const
   const verdict = judgeRequirements([requirement], [reading], rules)[0]!
-  return plainFault({ requirement, verdict }, proofOf([reading], rules)).remedy
+  return english(null).say(remedyOf(plainFault({ requirement, verdict }, proofOf([reading], rules))))
 }
 
 // A tape: u = sqrt(1 mm^2 + (3.175 mm)^2 / 12) = 1.357 mm, U = 2.713 mm = 0.107 in; so 45 to 51 in are proven from 45 1/8 in to 50 7/8 in.

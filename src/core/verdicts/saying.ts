@@ -1,0 +1,45 @@
+import type { Side } from '../measurement/reading.ts'
+import type { RemedyStep } from './remedy.ts'
+import type {
+  Acceptance,
+  Finding,
+  Found,
+  FoundPart,
+  Measured,
+  NotRechecked,
+  VerdictReason,
+  WithoutEffect,
+} from './verdict.ts'
+
+/** What is said of verdicts and findings. */
+export type VerdictSaying =
+  | VerdictReason
+  | NotRechecked
+  | Acceptance
+  | WithoutEffect
+  | Found
+  | FoundPart
+  | Remedy
+  | RemedyStep
+  | MeasuredValue
+  | { readonly kind: 'side'; readonly side: Side }
+
+/** The steps of a remedy, in their order. */
+export interface Remedy {
+  readonly kind: 'remedy'
+  readonly steps: readonly RemedyStep[]
+}
+
+export const remedyOf = ({ steps }: Pick<Finding, 'steps'>): Remedy => ({ kind: 'remedy', steps })
+
+/** A measured value with its unit; of an offset with its side. */
+export interface MeasuredValue extends Pick<Measured, 'value' | 'unit' | 'side'> {
+  readonly kind: 'measured value'
+}
+
+export const measuredValue = ({ value, unit, side }: Pick<Measured, 'value' | 'unit' | 'side'>): MeasuredValue => ({
+  kind: 'measured value',
+  value,
+  unit,
+  ...(side === undefined ? {} : { side }),
+})

@@ -1,0 +1,73 @@
+import { exposureText } from '../../core/hardware/crashworthy-end.ts'
+import { testReason } from '../../core/hardware/test-text.ts'
+import type { RemedyStep } from '../../core/verdicts/remedy.ts'
+import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
+import type { Measured } from '../../core/verdicts/verdict.ts'
+import type { Print, Printers } from '../print.ts'
+
+type Sayings = Exclude<VerdictSaying, RemedyStep | { readonly kind: 'remedy' }>
+
+/** Why verdicts are what they are, and what is found. */
+export const verdicts: Printers<Sayings> = {
+  measured: measuredReason,
+  'measured value': valueText,
+  side: ({ side }) => (side === 'away' ? 'away from traffic' : 'toward traffic'),
+  chosen: ({ label }, print) => print.say(label),
+  confirmed: ({ yes }) => (yes ? 'confirmed' : 'not confirmed'),
+  'nobody looked': () => 'no reading',
+  'could not be seen': () => 'could not be seen',
+  'set aside': ({ by, because }, print) => `set aside by ${print.theirs(by)}: ${print.theirs(because)}`,
+  'may not be set aside': ({ by, because }, print) =>
+    `set aside by ${print.theirs(by)}, which the sheet does not allow: ${print.theirs(because)}`,
+  'readings missing': ({ missing }) =>
+    `no direct reading, and these are missing to compute it: ${missing.map(({ of }) => of).join(', ')}`,
+  'answer of another kind': ({ expected }) => `the reading gives no ${expected}`,
+  'no limit stated': () => 'the sheet states no limit',
+  'side not stated': () => 'side not stated: whether it lies away from traffic or toward it',
+  criteria: ({ hardware, at, answer }, print) => print.say(testReason(hardware, at, answer)),
+  crashworthy: ({ sheet, exposure }, print) => print.say(exposureText(sheet, exposure)),
+  'not rechecked': () => 'failed, and was read again, but not as a recheck of the finding that proves it put right',
+
+  acceptable: () => 'acceptable',
+  'acceptable except': ({ setAside, by }, print) =>
+    `acceptable except for ${setAside} set aside by ${by.map(print.theirs).join(', ')}`,
+  'not acceptable': () => 'not acceptable',
+  'not yet known': () => 'not yet known',
+
+  correction: ({ names }) => `corrects ${names}, without effect: that is no earlier reading of the same thing`,
+  'setting aside': ({ names }) => `sets ${names} aside, without effect: that may not be set aside`,
+  recheck: ({ names }) => `rechecks ${names}, without effect: this reading cannot prove that finding put right`,
+
+  found: ({ parts }, print) => parts.map(print.say).join(' '),
+  'against a rule': ({ because, must }, print) => `${print.say(because)}. ${print.say(must)}`,
+  'posts out of place': ({ from, to, by, unit, because }, print) => {
+    const posts = from === to ? `Post ${from} stands` : `Posts ${from} to ${to} stand`
+    return `${posts} ${print.measured(by, unit)} out of place: ${because.map(print.say).join(', then ')}.`
+  },
+  'panels and splices': ({ panels, splices }, print) => {
+    const said = panels.map(({ place, because }) => `${print.place(place)}: ${print.say(because)}`)
+    if (splices.length > 0) said.push(`splice${splices.length > 1 ? 's' : ''} ${splices.join(', ')} out of place`)
+    return `${said.join('; ')}.`
+  },
+}
+
+/** `28 1/2 in, 1 1/2 in outside the limit; ± 0.24 in (k = 2); probability of conformity under 0.1 %` */
+function measuredReason(because: Measured, print: Print): string {
+  const { unit, margin, uncertainty, guard, probability, computed } = because
+  const far = print.measured(Math.abs(margin), unit)
+  const side = margin < 0 ? `${far} outside the limit` : margin === 0 ? 'on the limit' : `${far} inside the limit`
+  const rule = guard > 0 && Math.abs(margin) < guard ? ', within the guard band' : ''
+  const percent = probability > 0.999 ? 'over 99.9' : probability < 0.001 ? 'under 0.1' : (probability * 100).toFixed(1)
+  const how = computed ? 'computed ' : ''
+  const either = because.side === 'not stated' ? ' on either side' : ''
+  const doubt = `± ${print.decimal(2 * uncertainty, unit)} (k = 2)`
+  return `${how}${print.say(measuredValue(because))}, ${side}${rule}${either}; ${doubt}; probability of conformity ${percent} %`
+}
+
+/** `48 in away from traffic` */
+function valueText({ value, unit, side }: MeasuredValue, print: Print): string {
+  if (side === undefined || value === 0) return print.measured(value, unit)
+  const size = print.measured(Math.abs(value), unit)
+  if (side === 'not stated') return `${size}, side not stated`
+  return `${size} ${print.say({ kind: 'side', side: value < 0 ? 'toward' : 'away' })}`
+}

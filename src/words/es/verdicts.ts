@@ -1,0 +1,93 @@
+import { exposureText } from '../../core/hardware/crashworthy-end.ts'
+import { testReason } from '../../core/hardware/test-text.ts'
+import type { RemedyStep } from '../../core/verdicts/remedy.ts'
+import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
+import type { Measured, MissingReading } from '../../core/verdicts/verdict.ts'
+import type { Print, Printers } from '../print.ts'
+
+type Sayings = Exclude<VerdictSaying, RemedyStep | { readonly kind: 'remedy' }>
+
+/** Why verdicts are what they are, and what is found. */
+export const verdicts: Printers<Sayings> = {
+  measured: measuredReason,
+  'measured value': valueText,
+  side: ({ side }) => (side === 'away' ? 'del lado opuesto al tránsito' : 'hacia el tránsito'),
+  chosen: ({ label }, print) => print.say(label),
+  confirmed: ({ yes }) => (yes ? 'confirmado' : 'no confirmado'),
+  'nobody looked': () => 'sin lectura',
+  'could not be seen': () => 'no se pudo ver',
+  'set aside': ({ by, because }, print) => `apartado por ${print.theirs(by)}: ${print.theirs(because)}`,
+  'may not be set aside': ({ by, because }, print) =>
+    `apartado por ${print.theirs(by)}, lo que la ficha no permite: ${print.theirs(because)}`,
+  'readings missing': ({ missing }) =>
+    `no hay lectura directa, y para calcularla faltan: ${missing.map(missingText).join(', ')}`,
+  'answer of another kind': ({ expected }) => `la lectura no da ${expectedNames[expected]}`,
+  'no limit stated': () => 'la ficha no da ningún límite',
+  'side not stated': () => 'lado sin indicar: si está del lado opuesto al tránsito o hacia él',
+  criteria: ({ hardware, at, answer }, print) => print.say(testReason(hardware, at, answer)),
+  crashworthy: ({ sheet, exposure }, print) => print.say(exposureText(sheet, exposure)),
+  'not rechecked': () => 'falló, y se leyó otra vez, pero no como revisión del hallazgo que pruebe que está corregido',
+
+  acceptable: () => 'aceptable',
+  'acceptable except': ({ setAside, by }, print) =>
+    `aceptable salvo ${setAside} ${setAside === 1 ? 'apartado' : 'apartados'} por ${by.map(print.theirs).join(', ')}`,
+  'not acceptable': () => 'no aceptable',
+  'not yet known': () => 'aún no se sabe',
+
+  correction: ({ names }) => `corrige ${names}, sin efecto: no es una lectura anterior de lo mismo`,
+  'setting aside': ({ names }) => `aparta ${names}, sin efecto: eso no se puede apartar`,
+  recheck: ({ names }) => `revisa ${names}, sin efecto: esta lectura no puede probar que ese hallazgo esté corregido`,
+
+  found: ({ parts }, print) => parts.map(print.say).join(' '),
+  'against a rule': ({ because, must }, print) => `${print.say(because)}. ${print.say(must)}`,
+  'posts out of place': ({ from, to, by, unit, because }, print) => {
+    const far = print.measured(by, unit)
+    const [posts, place] =
+      from === to
+        ? [`El poste ${from} está`, 'fuera de su sitio']
+        : [`Los postes ${from} a ${to} están`, 'fuera de su sitio']
+    return `${posts} ${far} ${place}: ${because.map(print.say).join('; después ')}.`
+  },
+  'panels and splices': ({ panels, splices }, print) => {
+    const said = panels.map(({ place, because }) => `${print.place(place)}: ${print.say(because)}`)
+    if (splices.length > 0)
+      said.push(`${splices.length > 1 ? 'empalmes' : 'empalme'} ${splices.join(', ')} fuera de sitio`)
+    return `${said.join('; ')}.`
+  },
+}
+
+const expectedNames = {
+  length: 'una longitud',
+  slope: 'una pendiente',
+  angle: 'un ángulo',
+  torque: 'un par de apriete',
+  force: 'una fuerza',
+  count: 'una cuenta',
+  choice: 'una opción',
+  confirmation: 'una confirmación',
+} as const
+
+function measuredReason(because: Measured, print: Print): string {
+  const { unit, margin, uncertainty, guard, probability, computed } = because
+  const far = print.measured(Math.abs(margin), unit)
+  const side = margin < 0 ? `${far} fuera del límite` : margin === 0 ? 'en el límite' : `${far} dentro del límite`
+  const rule = guard > 0 && Math.abs(margin) < guard ? ', dentro de la banda de guarda' : ''
+  const percent =
+    probability > 0.999 ? 'más del 99.9' : probability < 0.001 ? 'menos del 0.1' : (probability * 100).toFixed(1)
+  const how = computed ? 'calculado ' : ''
+  const either = because.side === 'not stated' ? ' a cualquiera de los dos lados' : ''
+  const doubt = `± ${print.decimal(2 * uncertainty, unit)} (k = 2)`
+  return `${how}${print.say(measuredValue(because))}, ${side}${rule}${either}; ${doubt}; probabilidad de conformidad ${percent} %`
+}
+
+function valueText({ value, unit, side }: MeasuredValue, print: Print): string {
+  if (side === undefined || value === 0) return print.measured(value, unit)
+  const size = print.measured(Math.abs(value), unit)
+  if (side === 'not stated') return `${size}, lado sin indicar`
+  return `${size} ${print.say({ kind: 'side', side: value < 0 ? 'toward' : 'away' })}`
+}
+
+function missingText({ of, post, what }: MissingReading): string {
+  if (post === null) return of
+  return what === 'along' ? `la posición del poste ${post}` : `la distancia lateral del poste ${post}`
+}
