@@ -295,7 +295,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       const cut = [silent, half].map((socket) => new Promise((resolve) => socket.on('close', resolve)))
       await Promise.all([silent, half].map((socket) => new Promise((resolve) => socket.on('connect', resolve))))
       half.write(
-        'POST /api/entries HTTP/1.1\r\nhost: a\r\ncontent-type: application/json\r\ncontent-length: 900\r\n\r\n{',
+        `POST /api/entries HTTP/1.1\r\nhost: 127.0.0.1:${port}\r\ncontent-type: application/json\r\ncontent-length: 900\r\n\r\n{`,
       )
       // By then the server has begun to read the half request.
       expect((await fetch(`${waiting.address}/healthz`)).status).toBe(200)
