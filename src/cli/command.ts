@@ -1,3 +1,4 @@
+import { theirs } from '../core/theirs.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 
 /** 0 done; 1 judged not acceptable, not yet known, or acceptable only but for what is set aside; 2 bad input; 3 our fault. */
@@ -35,5 +36,6 @@ export class BadInput extends Error {
   }
 }
 
-export const badWords = (expected: string, found: string): BadInput =>
-  new BadInput([{ file: 'lapwise', place: '', expected, found }])
+/** @param words  how it is written, in the words of the command line */
+export const badWords = (words: string, found: string): BadInput =>
+  new BadInput([{ file: 'lapwise', place: '', expected: { kind: 'in these words', words }, found: theirs(found) }])

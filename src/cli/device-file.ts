@@ -1,3 +1,4 @@
+import { theirs } from '../core/theirs.ts'
 import { type DeviceFile, readDeviceFile } from '../formats/entry/device-file.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { NamedPhoto } from '../operations/packet-photos.ts'
@@ -21,8 +22,8 @@ export function photosOfDevice(file: string, { photos }: DeviceFile): readonly N
       problems.push({
         file: shownName(file),
         place: `photos[${i}].base64`,
-        expected: `bytes with the sha256 ${photo}`,
-        found: hash,
+        expected: { kind: 'bytes with hash', sha256: photo },
+        found: theirs(hash),
       })
     return { photo, file: `${photo}.${endings[type]}`, bytes }
   })

@@ -2,8 +2,9 @@ import { randomUUID } from 'node:crypto'
 import { readFile, rename, rm, writeFile } from 'node:fs/promises'
 import { basename, dirname, join } from 'node:path'
 import type { Result } from '../core/result.ts'
-import type { InputProblem } from '../formats/input-problem.ts'
-import { describeUnusual, type Unusual, unusualInReadings, unusualInRun } from '../formats/range/unusual.ts'
+import { theirs } from '../core/theirs.ts'
+import { type InputProblem, written } from '../formats/input-problem.ts'
+import { type Unusual, unusualInReadings, unusualInRun } from '../formats/range/unusual.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
 import { type JudgedRun, judgeReadings } from '../operations/judge-readings.ts'
@@ -24,7 +25,7 @@ export async function readBytes(file: string): Promise<Buffer> {
   try {
     return await readFile(file)
   } catch (cause) {
-    throw new BadInput([{ file, place: '', expected: 'a file that can be read', found: reasonOf(cause) }])
+    throw new BadInput([{ file, place: '', expected: { kind: 'readable file' }, found: reasonOf(cause) }])
   }
 }
 
@@ -34,11 +35,11 @@ async function readStandardInput(): Promise<string> {
   return Buffer.concat(chunks).toString('utf8')
 }
 
-function reasonOf(cause: unknown): string {
+function reasonOf(cause: unknown): InputProblem['found'] {
   const code = (cause as NodeJS.ErrnoException).code
-  if (code === 'ENOENT') return 'no such file'
-  if (code === 'EISDIR') return 'a folder'
-  if (code === 'EACCES') return 'no permission to read it'
+  if (code === 'ENOENT') return { kind: 'no such file' }
+  if (code === 'EISDIR') return { kind: 'a folder' }
+  if (code === 'EACCES') return { kind: 'no permission' }
   throw cause
 }
 
@@ -60,7 +61,7 @@ export function runIn(name: string, text: string): RunFile {
 
 /** Says what is read and seldom right. */
 export function warn(name: string, unusual: readonly Unusual[]): void {
-  for (const one of unusual) say(`${name}: ${words.say(describeUnusual(one))}`)
+  for (const one of unusual) say(`${name}: ${words.say({ kind: 'unusual', ...one })}`)
 }
 
 function runWithin(text: string): string | null {
@@ -86,7 +87,7 @@ export function judgedBy(required: RequiredRun, name: string, text: string): Jud
   const { run, readings } = soundValue(readReadings(name, text))
   if (run !== required.run.name)
     throw new BadInput([
-      { file: name, place: 'run', expected: JSON.stringify(required.run.name), found: JSON.stringify(run) },
+      { file: name, place: 'run', expected: { kind: 'run named', name: required.run.name }, found: written(run) },
     ])
   const judged = soundValue(judgeReadings(name, required, readings))
   warn(name, unusualInReadings(readings, required.requirements))
@@ -103,7 +104,7 @@ export async function writeWhole(file: string, content: string | Uint8Array): Pr
     await rm(aside, { force: true })
     const { code } = cause as NodeJS.ErrnoException
     if (code === 'ENOENT' || code === 'EACCES' || code === 'EISDIR' || code === 'ENOSPC' || code === 'ENOTDIR') {
-      throw new BadInput([{ file, place: '', expected: 'a place where a file can be written', found: code }])
+      throw new BadInput([{ file, place: '', expected: { kind: 'writable file' }, found: theirs(code) }])
     }
     throw cause
   }

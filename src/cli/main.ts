@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util'
-import { printProblem } from '../formats/input-problem.ts'
-import { BadInput, type Command, type CommandOptions, type ExitCode, flags, textOptions } from './command.ts'
+import { printProblem, problemInWords } from '../formats/input-problem.ts'
+import { BadInput, badWords, type Command, type CommandOptions, type ExitCode, flags, textOptions } from './command.ts'
 import { alignmentCommand } from './commands/alignment.ts'
 import { judgeCommand } from './commands/judge.ts'
 import { layoutCommand } from './commands/layout.ts'
@@ -13,7 +13,7 @@ import { requirementsCommand } from './commands/requirements.ts'
 import { reviseCommand } from './commands/revise.ts'
 import { sheetsCommand } from './commands/sheets.ts'
 import { stripCommand } from './commands/strip.ts'
-import { print, printJson, say } from './io.ts'
+import { words as inWords, print, printJson, say } from './io.ts'
 import { type Streams, withStreams } from './streams.ts'
 
 const commands: readonly Command[] = [
@@ -44,8 +44,8 @@ async function runWords(argv: readonly string[]): Promise<ExitCode> {
     return await dispatch(argv)
   } catch (cause) {
     if (cause instanceof BadInput) {
-      if (json) printJson({ error: { problems: cause.problems } })
-      for (const problem of cause.problems) say(printProblem(problem))
+      if (json) printJson({ error: { problems: cause.problems.map((one) => problemInWords(one, inWords)) } })
+      for (const problem of cause.problems) say(printProblem(problem, inWords))
       return 2
     }
     if (json) printJson({ error: { problems: [], fault: String(cause) } })
@@ -66,14 +66,7 @@ async function dispatch(argv: readonly string[]): Promise<ExitCode> {
       print(about === undefined ? overview() : helpOf(about))
       return name === undefined && !help ? 2 : 0
     }
-    throw new BadInput([
-      {
-        file: 'lapwise',
-        place: '',
-        expected: `a command: ${commands.map((one) => one.name).join(', ')}`,
-        found: JSON.stringify(name),
-      },
-    ])
+    throw badWords(`a command: ${commands.map((one) => one.name).join(', ')}`, JSON.stringify(name))
   }
   if (help) {
     print(helpOf(command))
@@ -102,14 +95,7 @@ function readWords(argv: readonly string[]): { options: CommandOptions; words: r
     return { options, words: positionals, help }
   } catch (cause) {
     if (!(cause instanceof TypeError)) throw cause
-    throw new BadInput([
-      {
-        file: 'lapwise',
-        place: '',
-        expected: 'an option of the command (see lapwise --help)',
-        found: cause.message.split('.')[0]!,
-      },
-    ])
+    throw badWords('an option of the command (see lapwise --help)', cause.message.split('.')[0]!)
   }
 }
 

@@ -1,5 +1,6 @@
 import { readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { theirs } from '../core/theirs.ts'
 import { filesOfPhoto, type NamedPhoto } from '../operations/packet-photos.ts'
 import { BadInput } from './command.ts'
 
@@ -7,7 +8,7 @@ import { BadInput } from './command.ts'
 export async function readPhotos(names: readonly string[], folder: string): Promise<readonly NamedPhoto[]> {
   const listed = await readdir(folder, { withFileTypes: true }).catch((cause: NodeJS.ErrnoException) => {
     if (cause.code !== 'ENOENT' && cause.code !== 'ENOTDIR' && cause.code !== 'EACCES') throw cause
-    throw new BadInput([{ file: folder, place: '', expected: 'a folder that can be read', found: cause.code }])
+    throw new BadInput([{ file: folder, place: '', expected: { kind: 'readable folder' }, found: theirs(cause.code) }])
   })
   const files = listed.filter((entry) => !entry.isDirectory()).map(({ name }) => name)
   const found = names.map((photo) => ({ photo, files: filesOfPhoto(photo, files) }))
@@ -17,8 +18,8 @@ export async function readPhotos(names: readonly string[], folder: string): Prom
       unsure.map((one) => ({
         file: folder,
         place: `photo ${JSON.stringify(one.photo)}`,
-        expected: 'one picture of that name',
-        found: one.files.join(', '),
+        expected: { kind: 'one picture of that name' },
+        found: theirs(one.files.join(', ')),
       })),
     )
   return Promise.all(

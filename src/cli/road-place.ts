@@ -1,7 +1,8 @@
 import type { GroundUnit } from '../core/staking/ground-unit.ts'
-import { describeLengthProblem } from '../core/units/length-problem.ts'
+import { theirs } from '../core/theirs.ts'
 import { parseLength } from '../core/units/length-text.ts'
 import type { Metres } from '../core/units/quantity.ts'
+import { written } from '../formats/input-problem.ts'
 import type { LinearUnit } from '../formats/landxml/landxml.ts'
 import { readLandXml } from '../formats/landxml/read-landxml.ts'
 import { loadReferenceSystem, type ReferenceProblem, type ReferenceSystem } from '../formats/map/reference-system.ts'
@@ -11,7 +12,7 @@ import { readSite } from '../formats/site/read-site.ts'
 import type { PacketPlace } from '../operations/packet-options.ts'
 import type { RoadPlace } from '../operations/place-run.ts'
 import { BadInput, badWords, type CommandOptions } from './command.ts'
-import { readText, shownName, soundValue } from './io.ts'
+import { readText, shownName, soundValue, words } from './io.ts'
 
 /** Where the run stands by its road, as the options say; null where they say nothing. */
 export async function placeOf(run: RunFile, options: CommandOptions): Promise<PacketPlace | null> {
@@ -22,11 +23,11 @@ export async function placeOf(run: RunFile, options: CommandOptions): Promise<Pa
   }
   if (offset === null) throw badWords('--offset LENGTH, from the alignment to the face of rail', 'none')
   const length = parseLength(offset, run.units === 'us' ? 'ft' : 'm')
-  if (!length.ok) throw badWords(`--offset: ${describeLengthProblem(length.error)}`, offset)
+  if (!length.ok) throw badWords(`--offset: ${words.say({ kind: 'no length', problem: length.error })}`, offset)
   if (length.value.nanometres < 0) throw badWords('--offset without a sign: the run file says the side', offset)
   const away: Metres = length.value.nanometres / 1e9
   const beyond = lengthFault('roadOffset', away)
-  if (beyond !== null) throw badWords(`--offset: ${beyond}`, offset)
+  if (beyond !== null) throw badWords(`--offset: ${words.say(beyond)}`, offset)
   const { road, unit } = await readRoad(alignment)
   return {
     run: { offset: run.road.side === 'left' ? -away : away, road, unit },
@@ -42,8 +43,8 @@ const groundUnits: Readonly<Record<LinearUnit, GroundUnit>> = {
 }
 
 /** The one alignment of a road or site file, or of several the one whose name follows after `#`. */
-async function readRoad(words: string): Promise<{ readonly road: RoadPlace; readonly unit: GroundUnit }> {
-  const [, file = words, name] = /^(.+?)#(.+)$/.exec(words) ?? []
+async function readRoad(named: string): Promise<{ readonly road: RoadPlace; readonly unit: GroundUnit }> {
+  const [, file = named, name] = /^(.+?)#(.+)$/.exec(named) ?? []
   const text = await readText(file)
   if (!text.trimStart().startsWith('<')) return { ...roadOfSite(file, text) }
   const { unit, alignments } = soundValue(readLandXml(shownName(file), text))
@@ -51,7 +52,7 @@ async function readRoad(words: string): Promise<{ readonly road: RoadPlace; read
   if (found.length !== 1) {
     const names = alignments.map((one) => JSON.stringify(one.name)).join(', ')
     throw new BadInput([
-      { file: shownName(file), place: 'Alignments', expected: `one alignment, or ${file}#NAME`, found: names },
+      { file: shownName(file), place: 'Alignments', expected: { kind: 'alignment named', file }, found: theirs(names) },
     ])
   }
   const { horizontal, equations } = found[0]!
@@ -66,8 +67,8 @@ function roadOfSite(file: string, text: string): { readonly road: RoadPlace; rea
       {
         file: shownName(file),
         place: 'road.alignment',
-        expected: 'an alignment of elements, which has coordinates',
-        found: JSON.stringify(alignment.kind),
+        expected: { kind: 'alignment with coordinates' },
+        found: written(alignment.kind),
       },
     ])
   const { horizontal, equations } = alignment

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { mkdir, open, readdir, rename, rm } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
+import { theirs } from '../core/theirs.ts'
 import { BadInput } from './command.ts'
 
 interface NamedBytes {
@@ -12,15 +13,14 @@ interface NamedBytes {
 /** Refuses a folder that holds anything, so that no file of another packet is ever replaced or mixed in. */
 export async function expectFree(folder: string): Promise<void> {
   const found = await readdir(folder).then(
-    (names) => (names.length === 0 ? null : `a folder with ${names.length} files in it`),
+    (names) => (names.length === 0 ? null : ({ kind: 'folder with files', files: names.length } as const)),
     (cause: NodeJS.ErrnoException) => {
       if (cause.code === 'ENOENT') return null
-      if (cause.code === 'ENOTDIR') return 'a file'
+      if (cause.code === 'ENOTDIR') return { kind: 'a file' } as const
       throw cause
     },
   )
-  if (found !== null)
-    throw new BadInput([{ file: folder, place: '', expected: 'no such folder, or an empty one', found }])
+  if (found !== null) throw new BadInput([{ file: folder, place: '', expected: { kind: 'free folder' }, found }])
 }
 
 /**
@@ -46,7 +46,7 @@ export async function writeFolder(
     await rm(aside, { recursive: true, force: true })
     const { code = '' } = cause as NodeJS.ErrnoException
     if (!unwritable.has(code)) throw cause
-    throw new BadInput([{ file: folder, place: '', expected: 'a place where a folder can be written', found: code }])
+    throw new BadInput([{ file: folder, place: '', expected: { kind: 'writable folder' }, found: theirs(code) }])
   }
 }
 

@@ -3,3 +3,5 @@ export interface Theirs {
   readonly kind: 'theirs'
   readonly text: string
 }
+
+export const theirs = (text: string): Theirs => ({ kind: 'theirs', text })

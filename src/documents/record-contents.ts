@@ -5,7 +5,6 @@ import { setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
 import { verdictOrder } from '../drawing/verdict-signs.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
-import { describeUnusual } from '../formats/range/unusual.ts'
 import { cautions } from './cautions.ts'
 import { groupBy } from './group-by.ts'
 import { type PhotoLine, photoLines } from './photo-lines.ts'
@@ -168,7 +167,7 @@ export function recordContents(
     withoutEffect: withoutEffectLines(input),
     unconfirmed: unconfirmedLines(input, sources),
     sources,
-    unusual: input.unusual.map((one) => print.say(describeUnusual(one))),
+    unusual: input.unusual.map((one) => print.say({ kind: 'unusual', ...one })),
     cautions: cautions.map(print.say),
     photos: photoLines(lines, input.readings, photos, photosHere),
     signed: signed.map((one) => signatureLine(one, print)),

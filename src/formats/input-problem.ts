@@ -1,15 +1,20 @@
+import { type Theirs, theirs } from '../core/theirs.ts'
+import type { Print } from '../words/print.ts'
+import type { ProblemSaying } from '../words/problems/problem-saying.ts'
+
 /** One thing wrong with what somebody handed in: where, what was expected, what stood there. */
-export interface InputProblem {
-  readonly file: string
-  /** Line, column, row or path inside the file, as `road.speed`; empty for the file as a whole. */
-  readonly place: string
-  readonly expected: string
-  readonly found: string
-}
+export type InputProblem = Omit<Extract<ProblemSaying, { readonly kind: 'problem' }>, 'kind'>
 
 /** `site.json: road.speed: expected a number above 0, found -5` */
-export function printProblem(problem: InputProblem): string {
-  const place = problem.place === '' ? '' : `${problem.place}: `
-  const found = problem.found === '' ? '' : `, found ${problem.found}`
-  return `${problem.file}: ${place}expected ${problem.expected}${found}`
-}
+export const printProblem = (problem: InputProblem, print: Print): string => print.say({ kind: 'problem', ...problem })
+
+/** The problem with its words said, as those read it who take fields. */
+export const problemInWords = ({ file, place, expected, found }: InputProblem, print: Print) => ({
+  file,
+  place,
+  expected: print.say(expected),
+  found: found === null ? '' : print.say(found),
+})
+
+/** What stood there, as a file writes it. */
+export const written = (value: unknown): Theirs => theirs(JSON.stringify(value))

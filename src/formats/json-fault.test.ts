@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { english } from '../words/english.ts'
 import { findJsonFault } from './json-fault.ts'
 
 describe('findJsonFault', () => {
@@ -30,7 +31,11 @@ describe('findJsonFault', () => {
     ['characters beyond the basic plane before it', '["😀" 1]', 1, 6, '"," or "]"', '1'],
     ['a field given twice', '{"low": 1,\n "l\\u006fw": 2}', 2, 2, 'each field once', '"low" again'],
   ])('finds %s', (_, text, line, column, expected, found) => {
-    expect(findJsonFault(text)).toEqual({ line, column, expected, found })
+    const fault = findJsonFault(text)!
+    const { say } = english(null)
+    expect({ ...fault, expected: say(fault.expected), found: say(fault.found) }).toEqual({
+      ...{ line, column, expected, found },
+    })
   })
 
   test('refuses nesting that would exhaust the stack', () => {
@@ -53,7 +58,7 @@ describe('findJsonFault', () => {
     fc.assert(
       fc.property(edited, (text) => {
         const fault = findJsonFault(text)
-        fc.pre(fault?.expected !== 'each field once')
+        fc.pre(fault?.expected.kind !== 'each field once')
         expect(fault === null).toBe(parses(text))
       }),
       { seed: 2, numRuns: 3000 },

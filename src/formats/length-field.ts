@@ -1,17 +1,18 @@
 import * as z from 'zod/mini'
 import { exactLength, lengthIn, type Nanometres, nanometresPer } from '../core/units/exact-length.ts'
 import { parseLength } from '../core/units/length-text.ts'
-import { printLength } from '../core/units/print-length.ts'
+import type { ProblemSaying } from '../words/problems/problem-saying.ts'
+import { reportUnfit } from './contradiction.ts'
+import { form } from './range/form.ts'
 import { limitsOf, ranged } from './range/ranged.ts'
 import { ranges } from './range/ranges.ts'
-import { expectedLength } from './written-length.ts'
 
 /** Longest distance along a rail that is read, inches. */
 const longestInches = ranges.alongRail.most
 
 const sixteenth = exactLength(1 / 16, 'in')
 
-const sixteenths = z.multipleOf(1 / 16, { error: 'a whole number of 1/16 in' })
+const sixteenths = z.multipleOf(1 / 16, form('whole sixteenths'))
 
 /** A number of inches along the rail, a whole number of sixteenths. */
 const inchNumber = z.number().check(sixteenths, ...limitsOf(ranges.alongRail))
@@ -34,8 +35,11 @@ export const railLength = z.pipe(
       const inches = lengthIn(parsed.value.nanometres, 'in')
       if (Math.abs(inches) <= longestInches) return inches
     }
-    const message = parsed.ok ? expectedSixteenth(parsed.value.nanometres) : expectedLength(parsed.error)
-    context.issues.push({ code: 'custom', input: given, message })
+    reportUnfit(
+      context,
+      parsed.ok ? expectedSixteenth(parsed.value.nanometres) : { kind: 'a length', not: parsed.error },
+      given,
+    )
     return z.NEVER
   }),
 )
@@ -52,12 +56,12 @@ const stretchLimit = (id: string, outward: (sixteenths: number) => number) =>
     z.transform((given, context) => {
       const parsed = typeof given === 'number' ? null : parseLength(given, 'in')
       if (parsed !== null && !parsed.ok) {
-        context.issues.push({ code: 'custom', input: given, message: expectedLength(parsed.error) })
+        reportUnfit(context, { kind: 'a length', not: parsed.error }, given)
         return z.NEVER
       }
       const length = parsed === null ? exactLength(given as number, 'in') : parsed.value.nanometres
       if (Math.abs(length) > longestInches * nanometresPer.in) {
-        context.issues.push({ code: 'custom', input: given, message: `a length of at most ${longestInches} in` })
+        reportUnfit(context, { kind: 'length of at most inches', inches: longestInches }, given)
         return z.NEVER
       }
       return outward(length / sixteenth) / 16 + 0
@@ -67,8 +71,8 @@ const stretchLimit = (id: string, outward: (sixteenths: number) => number) =>
 export const stretchFrom = stretchLimit('StretchFrom', Math.floor)
 export const stretchTo = stretchLimit('StretchTo', Math.ceil)
 
-function expectedSixteenth(length: Nanometres): string {
-  if (Math.abs(length) > longestInches * nanometresPer.in) return `a length of at most ${longestInches} in`
-  const near = Math.round(length / sixteenth) * sixteenth
-  return `a whole number of 1/16 in (the nearest is ${printLength(near, 'inches')})`
+function expectedSixteenth(length: Nanometres): ProblemSaying {
+  if (Math.abs(length) > longestInches * nanometresPer.in)
+    return { kind: 'length of at most inches', inches: longestInches }
+  return { kind: 'sixteenths near', nearest: Math.round(length / sixteenth) * sixteenth }
 }

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { z } from 'zod'
+import { english } from '../words/english.ts'
 import { printProblem } from './input-problem.ts'
+import { form } from './range/form.ts'
 import { readJson } from './read-json.ts'
 
 const problemsOf = (schema: z.ZodType, text: string): readonly string[] => {
   const read = readJson('x.json', text, schema)
-  return read.ok ? [] : read.error.map(printProblem)
+  return read.ok ? [] : read.error.map((one) => printProblem(one, english(null)))
 }
 
 describe('readJson', () => {
@@ -88,9 +90,11 @@ describe('alternatives', () => {
 
   test('are named by the schema when it has words of its own', () => {
     const twins = z.union([z.strictObject({ a: z.string() }), z.strictObject({ b: z.number() })], {
-      error: 'an a or a b',
+      ...form('sheet or standing splice'),
     })
-    expect(problemsOf(twins, '{}')).toEqual(['x.json: expected an a or a b, found an empty object'])
+    expect(problemsOf(twins, '{}')).toEqual([
+      'x.json: expected an object with "sheet", or one with "standingSplice", found an empty object',
+    ])
   })
 
   test('by kind name the kinds', () => {

@@ -1,13 +1,16 @@
 import type * as z from 'zod/mini'
+import { theirs } from '../core/theirs.ts'
+import type { ProblemSaying } from '../words/problems/problem-saying.ts'
+import type { Bound, ValueType } from '../words/problems/shape.ts'
 import type { InputProblem } from './input-problem.ts'
-import { plain } from './range/range-faults.ts'
+import { formNamed } from './range/form.ts'
 
 type Path = readonly PropertyKey[]
 
 /** One thing that does not fit; `depth` says how far a value fitted before it, to tell which alternative was meant. */
 interface Misfit {
   readonly path: Path
-  readonly expected: string
+  readonly expected: ProblemSaying
   readonly depth: number
 }
 
@@ -19,7 +22,7 @@ export function shapeProblems(file: string, raw: unknown, issues: readonly z.cor
       file,
       place: printPath(path),
       expected,
-      found: printFound(valueAt(raw, path)),
+      found: foundIn(valueAt(raw, path)),
     }))
 }
 
@@ -28,18 +31,21 @@ function misfitsOf(issue: z.core.$ZodIssue, base: Path): Misfit[] {
   const inside = path.length + 0.5
   switch (issue.code) {
     case 'invalid_type':
-      return [{ path, expected: typeNames[issue.expected] ?? issue.expected, depth: path.length }]
+      return [{ path, expected: typeNamed(issue.expected), depth: path.length }]
     case 'invalid_value':
       return [{ path, expected: oneOf(issue.values), depth: path.length }]
     case 'unrecognized_keys':
-      return issue.keys.map((key) => ({
-        path: [...path, key],
-        expected: `no field named ${JSON.stringify(key)}`,
+      return issue.keys.map((name) => ({
+        path: [...path, name],
+        expected: { kind: 'no field named', name },
         depth: path.length + 1,
       }))
     case 'invalid_key':
       return issue.issues.flatMap((inner) =>
-        misfitsOf(inner, path).map((misfit) => ({ ...misfit, expected: `${misfit.expected} as field name` })),
+        misfitsOf(inner, path).map((misfit) => ({
+          ...misfit,
+          expected: { kind: 'field name', that: misfit.expected },
+        })),
       )
     case 'invalid_union':
       return issue.errors.length > 0
@@ -49,10 +55,14 @@ function misfitsOf(issue: z.core.$ZodIssue, base: Path): Misfit[] {
       return [{ path, expected: boundOf(issue.origin, issue.inclusive, issue.minimum, least), depth: inside }]
     case 'too_big':
       return [{ path, expected: boundOf(issue.origin, issue.inclusive, issue.maximum, most), depth: inside }]
+    case 'custom':
+      return [{ path, expected: (issue.params?.expected as ProblemSaying | undefined) ?? named(issue), depth: inside }]
     default:
-      return [{ path, expected: issue.message.replace(/^Invalid \w+: (must be |expected )?/, ''), depth: inside }]
+      return [{ path, expected: named(issue), depth: inside }]
   }
 }
+
+const named = ({ message }: z.core.$ZodIssue): ProblemSaying => formNamed(message) ?? { kind: 'another value' }
 
 /**
  * The misfits of the alternative that fits deepest, and of several equally deep the one with the fewest misfits; when
@@ -66,39 +76,53 @@ function nearest(issue: z.core.$ZodIssueInvalidUnion, path: Path): Misfit[] {
   const fewest = Math.min(...deep.map(({ length }) => length))
   const best = deep.filter(({ length }) => length === fewest)
   if (best.length === 1) return best.flat()
-  const stated = issue.message === 'Invalid input' ? alternatives(best.flat(), path) : issue.message
-  return [{ path, expected: stated, depth: deepest }]
+  return [{ path, expected: formNamed(issue.message) ?? alternatives(best.flat(), path), depth: deepest }]
 }
 
-function alternatives(misfits: readonly Misfit[], path: Path): string {
-  const texts = misfits.map((misfit) => {
-    const below = printPath(misfit.path.slice(path.length))
-    return below === '' ? misfit.expected : `${misfit.expected} in ${below}`
-  })
-  return [...new Set(texts)].join(' or ')
+/** What each of them expects, once. */
+function alternatives(misfits: readonly Misfit[], path: Path): ProblemSaying {
+  const ways = new Map(
+    misfits.map((misfit) => {
+      const way = { that: misfit.expected, at: printPath(misfit.path.slice(path.length)) }
+      return [JSON.stringify(way), way]
+    }),
+  )
+  return { kind: 'either', ways: [...ways.values()] }
 }
 
-const typeNames: Readonly<Record<string, string>> = {
-  string: 'a text',
-  number: 'a number',
-  int: 'a whole number',
+function typeNamed(name: string): ProblemSaying {
+  const type = types[name]
+  return type === undefined ? { kind: 'another value' } : { kind: 'value of type', type }
+}
+
+const types: Readonly<Record<string, ValueType>> = {
+  string: 'text',
+  number: 'number',
+  int: 'whole number',
   boolean: 'true or false',
-  array: 'a list',
-  object: 'an object',
-  record: 'an object',
+  array: 'list',
+  tuple: 'list',
+  object: 'object',
+  record: 'object',
   null: 'null',
 }
 
-const oneOf = (values: readonly unknown[]): string => values.map((value) => JSON.stringify(value)).join(' or ')
+const oneOf = (values: readonly unknown[]): ProblemSaying => ({
+  kind: 'one of values',
+  values: values.map((value) => JSON.stringify(value)),
+})
 
-const least = { inclusive: 'at least', exclusive: 'more than' }
-const most = { inclusive: 'at most', exclusive: 'less than' }
+const least = { inclusive: 'at least', exclusive: 'more than' } as const
+const most = { inclusive: 'at most', exclusive: 'less than' } as const
 
-function boundOf(origin: string, inclusive: boolean | undefined, bound: number | bigint, words: typeof least): string {
-  const limit = `${inclusive ? words.inclusive : words.exclusive} ${typeof bound === 'number' ? plain(bound) : bound}`
-  if (origin === 'string') return bound === 1 && words === least ? 'a text that is not empty' : `${limit} characters`
-  if (origin === 'array') return bound === 1 && words === least ? 'a list that is not empty' : `${limit} in the list`
-  return `a value of ${limit}`
+function boundOf(
+  origin: string,
+  inclusive: boolean | undefined,
+  value: number | bigint,
+  words: { readonly inclusive: Bound; readonly exclusive: Bound },
+): ProblemSaying {
+  const kind = origin === 'string' ? 'text bound' : origin === 'array' ? 'list bound' : 'number bound'
+  return { kind, bound: inclusive ? words.inclusive : words.exclusive, value: Number(value) }
 }
 
 function printPath(path: Path): string {
@@ -119,14 +143,15 @@ function valueAt(raw: unknown, path: Path): unknown {
   }, raw)
 }
 
-function printFound(value: unknown): string {
-  if (value === undefined) return 'nothing'
-  if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : `a list of ${value.length}`
+function foundIn(value: unknown): NonNullable<InputProblem['found']> {
+  if (value === undefined) return { kind: 'nothing' }
+  if (Array.isArray(value))
+    return value.length === 0 ? { kind: 'empty list' } : { kind: 'list of', length: value.length }
   if (typeof value === 'object' && value !== null) {
     const names = Object.keys(value)
-    return names.length === 0 ? 'an empty object' : `an object with ${shorten(names.join(', '))}`
+    return names.length === 0 ? { kind: 'empty object' } : { kind: 'object with', fields: shorten(names.join(', ')) }
   }
-  return shorten(typeof value === 'number' ? String(value) : JSON.stringify(value))
+  return theirs(shorten(typeof value === 'number' ? String(value) : JSON.stringify(value)))
 }
 
 const shorten = (text: string): string => (text.length > 80 ? `${text.slice(0, 77)}…` : text)

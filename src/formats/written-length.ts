@@ -1,7 +1,7 @@
 import { err, ok, type Result } from '../core/result.ts'
 import { exactLength, type LengthUnit, nanometresPer } from '../core/units/exact-length.ts'
-import { describeLengthProblem, type LengthProblem } from '../core/units/length-problem.ts'
 import { type ParsedLength, parseLength } from '../core/units/length-text.ts'
+import type { ProblemSaying } from '../words/problems/problem-saying.ts'
 
 /**
  * The length that a file gives as a text or a number, or what was expected instead.
@@ -10,16 +10,10 @@ import { type ParsedLength, parseLength } from '../core/units/length-text.ts'
  * rounded to them.
  * @param bareUnit unit of a value that names none
  */
-export function writtenLength(given: string | number, bareUnit: LengthUnit): Result<ParsedLength, string> {
+export function writtenLength(given: string | number, bareUnit: LengthUnit): Result<ParsedLength, ProblemSaying> {
   const parsed = parseLength(String(given), bareUnit)
   if (parsed.ok) return parsed
-  if (typeof given === 'string') return err(expectedLength(parsed.error))
-  if (!Number.isSafeInteger(Math.round(given * nanometresPer[bareUnit]))) return err('a length below 9007 km')
+  if (typeof given === 'string') return err({ kind: 'a length', not: parsed.error })
+  if (!Number.isSafeInteger(Math.round(given * nanometresPer[bareUnit]))) return err({ kind: 'length too great' })
   return ok({ nanometres: exactLength(given, bareUnit), unit: bareUnit, resolution: 1 })
-}
-
-/** What was expected where a length text could not be read. */
-export function expectedLength(problem: LengthProblem): string {
-  const reason = describeLengthProblem(problem)
-  return `a length (${reason.charAt(0).toLowerCase()}${reason.slice(1).replace(/\.$/, '')})`
 }

@@ -6,15 +6,15 @@ import { type ParsedLength, parseLength } from '../core/units/length-text.ts'
 import { printLength } from '../core/units/print-length.ts'
 import { printValue } from '../core/units/print-value.ts'
 import { isLengthUnit, type Unit, valueIn } from '../core/units/quantity-kinds.ts'
-import { describeValueProblem } from '../core/units/value-problem.ts'
 import { type ParsedValue, parseValue } from '../core/units/value-text.ts'
-import { expectedLength, writtenLength } from './written-length.ts'
+import type { ProblemSaying } from '../words/problems/problem-saying.ts'
+import { writtenLength } from './written-length.ts'
 
 /**
  * The value that a file gives as a text or a number, of whichever kind its unit tells, or what was expected instead.
  * @param bareUnit unit of a value that names none
  */
-export function writtenValue(given: string | number, bareUnit: Unit): Result<ParsedValue, string> {
+export function writtenValue(given: string | number, bareUnit: Unit): Result<ParsedValue, ProblemSaying> {
   if (isLengthUnit(bareUnit) && typeof given === 'number') {
     const length = writtenLength(given, bareUnit)
     return length.ok ? ok({ ...length.value, value: length.value.nanometres }) : length
@@ -22,9 +22,11 @@ export function writtenValue(given: string | number, bareUnit: Unit): Result<Par
   const parsed = parseValue(String(given), bareUnit)
   if (parsed.ok) return parsed
   const { error } = parsed
-  if (error.kind === 'length' && isLengthUnit(bareUnit)) return err(expectedLength(error.problem))
-  const reason = describeValueProblem(error)
-  return err(`a value with its unit (${reason.charAt(0).toLowerCase()}${reason.slice(1).replace(/\.$/, '')})`)
+  return err(
+    error.kind === 'length' && isLengthUnit(bareUnit)
+      ? { kind: 'a length', not: error.problem }
+      : { kind: 'a value with its unit', not: error },
+  )
 }
 
 /** The fields `value`, `unit` and `resolution` from which `writtenValue` gives the same value again. */

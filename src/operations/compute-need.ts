@@ -126,80 +126,32 @@ export const inUnit = (length: number, units: UnitSystem): number =>
 
 /** A refusal as a problem of the site file: the field to change, what it would have to be, what it is. */
 export function needProblem(file: string, refusal: NeedRefusal, units: UnitSystem): InputProblem {
-  const unit = units === 'us' ? 'ft' : 'm'
-  const long = (length: number) => `${Number(inUnit(length, units).toFixed(3))} ${unit}`
-  const speed = (value: number) => `${value} ${units === 'us' ? 'mi/h' : 'km/h'}`
+  return {
+    file,
+    place: placeOf(refusal),
+    expected: { kind: 'site with a need', refusal, units },
+    found: { kind: 'site without a need', refusal, units },
+  }
+}
+
+function placeOf(refusal: NeedRefusal): string {
   switch (refusal.kind) {
     case 'speed-above-table':
-      return {
-        file,
-        place: 'road.speed',
-        expected: `at most ${speed(refusal.highest)}, where ${refusal.table} ends, or ${refusal.instead} given as a length`,
-        found: speed(refusal.speed),
-      }
+      return 'road.speed'
     case 'slope-not-tabulated':
-      return {
-        file,
-        place: `clearZone.${refusal.slope}`,
-        expected: `a slope no steeper than 1V:${refusal.steepest}H, to which the table's distances apply directly, or clearZone given as a width`,
-        found: `1V:${refusal.run}H`,
-      }
+      return `clearZone.${refusal.slope}`
     case 'curve-factor-outside-table':
-      return {
-        file,
-        place: 'road.alignment',
-        expected: `${refusal.smallest === null ? 'a lower speed' : `a radius of at least ${long(refusal.smallest)}`} for the curve factor of ${refusal.table} at ${speed(refusal.speed)} (it is not extrapolated), or clearZone given as a width`,
-        found: `a radius of ${long(refusal.radius)}`,
-      }
     case 'curve-tighter-than-offset':
-      return {
-        file,
-        place: 'road.alignment',
-        expected: `a curve with a radius of more than ${long(refusal.offset)}, the lateral distance to be reached on its inside`,
-        found: `a radius of ${long(refusal.radius)}`,
-      }
     case 'alignment-too-short':
-      return {
-        file,
-        place: 'road.alignment',
-        expected: `an alignment that reaches station ${long(refusal.needed)}, where the runout length begins`,
-        found: `one that ends at ${long(refusal.limit)}`,
-      }
-    case 'hazard-off-alignment':
-      return {
-        file,
-        place: 'hazards',
-        expected: `hazards between stations ${long(refusal.from)} and ${long(refusal.to)} of the alignment`,
-        found: `${JSON.stringify(refusal.hazard)} beyond them`,
-      }
-    case 'runout-too-short':
-      return {
-        file,
-        place: 'runoutLength',
-        expected: `a runout length of more than the lateral extent, ${long(refusal.lateralExtent)}`,
-        found: long(refusal.runoutLength),
-      }
-    case 'longer-than-one-run':
-      return {
-        file,
-        place: 'hazards',
-        expected: `hazards and need of at most ${long(refusal.most)} (10 miles) together: split the site where a run may end`,
-        found: long(refusal.length),
-      }
-    case 'not-finite':
-      return {
-        file,
-        place: '',
-        expected: `numbers from which ${JSON.stringify(refusal.value)} of the need can be computed`,
-        found: 'numbers too large or too small for it',
-      }
     case 'runout-wraps-curve':
-      return {
-        file,
-        place: 'road.alignment',
-        expected: `a curve around which a runout length of ${long(refusal.runoutLength)} turns by less than half a circle`,
-        found: `a radius of ${long(refusal.radius)}`,
-      }
+      return 'road.alignment'
+    case 'hazard-off-alignment':
+    case 'longer-than-one-run':
+      return 'hazards'
+    case 'runout-too-short':
+      return 'runoutLength'
+    case 'not-finite':
+      return ''
     default:
       return refusal satisfies never
   }

@@ -29,8 +29,11 @@ export function deviceRun(
   })
   if (same.length !== 1) {
     const names = runs.map(({ body }) => JSON.stringify((body as { readonly name?: unknown } | null)?.name))
-    const found = same.length > 1 ? `${same.length} of them` : `other runs, or none: ${names.join(', ')}`
-    return err([{ file, place: 'entries', expected: `the run ${JSON.stringify(run.name)} as its file has it`, found }])
+    const found =
+      same.length > 1
+        ? ({ kind: 'several runs', count: same.length } as const)
+        : ({ kind: 'other runs', names } as const)
+    return err([{ file, place: 'entries', expected: { kind: 'run of a device', name: run.name }, found }])
   }
   const own = inLogOrder(entries.filter((entry) => entry.run === same[0]!.id))
   const readings = own.filter(({ kind }) => kind === 'reading')

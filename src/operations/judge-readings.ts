@@ -5,9 +5,10 @@ import type { Requirement } from '../core/requirements/requirement.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { judgeRun } from '../core/verdicts/judge-run.ts'
 import type { Judgement } from '../core/verdicts/verdict.ts'
-import type { InputProblem } from '../formats/input-problem.ts'
+import { type InputProblem, written } from '../formats/input-problem.ts'
 import { type Unusual, unusualInReadings, unusualInRun } from '../formats/range/unusual.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import type { VersionProblem } from '../words/problems/version.ts'
 import { instrumentsOf } from './instruments-of.ts'
 import { readableIn, readingCheck } from './reading-problems.ts'
 import type { RequiredRun } from './require-run.ts'
@@ -37,7 +38,7 @@ export function judgeReadings(
 ): Result<JudgedRun, readonly InputProblem[]> {
   const check = readingCheck(required)
   const earlier = new Map<string, string>()
-  const problems = readings.flatMap((reading, i) => {
+  const problems = readings.flatMap((reading, i): readonly InputProblem[] => {
     const place = `readings[${i}]`
     const asked = askedBy(required.run, reading)
     // What an earlier version asked was checked when it was taken in; of a version that is not known nothing can be.
@@ -46,7 +47,7 @@ export function judgeReadings(
         ? check(file, place, reading, earlier)
         : asked === 'earlier'
           ? []
-          : [{ file, place: `${place}.version`, expected: asked, found: JSON.stringify(reading.version) }]
+          : [{ file, place: `${place}.version`, expected: asked, found: written(reading.version) }]
     earlier.set(reading.id, reading.of)
     return found
   })
@@ -54,11 +55,11 @@ export function judgeReadings(
 }
 
 /** Which version of the run asked for the reading; or what was expected instead of the one that it names. */
-function askedBy({ version }: RunFile, reading: Reading): string {
-  if (version === undefined) return reading.version === undefined ? 'in force' : 'nothing, as the run is not pinned'
+function askedBy({ version }: RunFile, reading: Reading): 'in force' | 'earlier' | VersionProblem {
+  if (version === undefined) return reading.version === undefined ? 'in force' : { kind: 'nothing unpinned' }
   const named = reading.version ?? firstVersionOf(version)
   if (named === version.id) return 'in force'
-  return version.earlier.some(({ id }) => id === named) ? 'earlier' : 'the id of a version of this run'
+  return version.earlier.some(({ id }) => id === named) ? 'earlier' : { kind: 'version of run' }
 }
 
 /**

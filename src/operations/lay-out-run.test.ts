@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { problemInWords } from '../formats/input-problem.ts'
 import { readRun } from '../formats/run/run-file.ts'
+import { english } from '../words/english.ts'
 import { chooseLayout, layOutRun } from './lay-out-run.ts'
 
 const file = {
@@ -51,8 +53,8 @@ describe('chooseLayout', () => {
   it('says so when the decided panels are no lawful layout', () => {
     const panels = decision.panels.map((inches, i) => (i === 2 ? 150 : inches))
     const chosen = chooseLayout('run.json', run({ decision: { ...decision, panels } }))
-    expect(chosen.ok ? [] : chosen.error.map(({ place, found }) => [place, found])).toEqual([
-      ['decision', expect.stringContaining('panel 3 as hung is 12 ft 6 in')],
+    expect(chosen.ok ? [] : chosen.error.map((one) => problemInWords(one, english(null)))).toMatchObject([
+      { place: 'decision', found: expect.stringContaining('panel 3 as hung is 12 ft 6 in') },
     ])
   })
 })

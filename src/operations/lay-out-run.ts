@@ -4,8 +4,8 @@ import type { Layout, LayoutRequest, RunEnd } from '../core/layout/layout.ts'
 import { describeRefusal } from '../core/layout/refusal.ts'
 import { type LayoutProblem, solveLayout } from '../core/layout/solve-layout.ts'
 import { err, ok, type Result } from '../core/result.ts'
-import type { InputProblem } from '../formats/input-problem.ts'
-import { longestRunWords } from '../formats/range/range-faults.ts'
+import { type InputProblem, written } from '../formats/input-problem.ts'
+import { longestRun } from '../formats/range/range-faults.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
 import { type Shelf, shelfOf, shippedShelf } from './sheet-shelf.ts'
 
@@ -68,11 +68,12 @@ export function chooseLayout(
     if (layout.panels.length > decision.panels.length) break
     if (matches(layout, decision)) return ok({ request: request.value, layout: withoutHung(layout, request.value) })
   }
-  const reasons = solved.value.refused().map(describeRefusal).join('; ')
+  const reasons = solved.value.refused().map(describeRefusal)
   if (decision === null)
-    return err([{ file, place: '', expected: 'a run that can be laid out lawfully', found: `none: ${reasons}` }])
-  const found = `panels ${decision.panels.join(', ')} from ${decision.postOneAtInches} in${reasons === '' ? '' : ` (${reasons})`}`
-  return err([{ file, place: 'decision', expected: 'one of the lawful layouts (see the layout command)', found }])
+    return err([{ file, place: '', expected: { kind: 'lawful run' }, found: { kind: 'no lawful run', reasons } }])
+  const { panels, postOneAtInches: fromInches } = decision
+  const found = { kind: 'decided layout', panels, fromInches, reasons } as const
+  return err([{ file, place: 'decision', expected: { kind: 'lawful layout' }, found }])
 }
 
 type Decision = NonNullable<RunFile['decision']>
@@ -153,42 +154,42 @@ function unknownSheet(
   fits: (sheet: HardwareSheet) => boolean,
 ): InputProblem {
   const ids = [...shelf.values()].filter(fits).map(({ id }) => id)
-  return { file, place, expected: `the id of a sheet: ${ids.join(', ')}`, found: JSON.stringify(found) }
+  return { file, place, expected: { kind: 'sheet id', ids }, found: written(found) }
 }
 
 function problemOf(file: string, problem: LayoutProblem): InputProblem {
   switch (problem.kind) {
     case 'need missing':
-      return { file, place: 'need', expected: 'the stretch to shield, as both ends are not fixed', found: 'nothing' }
+      return { file, place: 'need', expected: { kind: 'stretch to shield' }, found: { kind: 'nothing' } }
     case 'need reversed':
       return {
         file,
         place: 'need',
-        expected: 'from before to',
-        found: `${problem.fromInches} in to ${problem.toInches} in`,
+        expected: { kind: 'from before to' },
+        found: { kind: 'stretch', fromInches: problem.fromInches, toInches: problem.toInches },
       }
     case 'bridge position missing':
-      return { file, place: `${problem.end}.at`, expected: 'where the bridge connection is', found: 'nothing' }
+      return { file, place: `${problem.end}.at`, expected: { kind: 'place of bridge' }, found: { kind: 'nothing' } }
     case 'too long':
       return {
         file,
         place: 'need',
-        expected: longestRunWords,
-        found: `${problem.inches} in`,
+        expected: longestRun,
+        found: { kind: 'inches', inches: problem.inches },
       }
     case 'too many posts':
       return {
         file,
         place: 'reduced',
-        expected: `at most ${problem.most} posts in one run: split it at a splice into runs that name it as standingSplice`,
-        found: `${problem.posts} posts`,
+        expected: { kind: 'posts at most', posts: problem.most },
+        found: { kind: 'posts', posts: problem.posts },
       }
     case 'unit does not join':
       return {
         file,
         place: 'system',
-        expected: `a system that the ${problem.unit} joins: ${problem.joins.join(', ')}`,
-        found: problem.system,
+        expected: { kind: 'joined system', unit: problem.unit, systems: problem.joins },
+        found: { kind: 'system named', name: problem.system },
       }
   }
 }

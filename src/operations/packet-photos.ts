@@ -4,6 +4,7 @@ import { pictureTrouble } from '../documents/pdf/typeset.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { readPicture, wholePicture } from '../formats/picture/read-picture.ts'
+import type { PictureFault } from '../words/problems/file.ts'
 
 /** A photo as the readings name it, with the file that holds it. */
 export interface NamedPhoto {
@@ -19,7 +20,7 @@ export type AbsentPhotos = 'problem' | 'left out'
 export interface SoundPhotos {
   /** Null where photos are left out. */
   readonly photos: readonly NamedPhoto[] | null
-  readonly unread: readonly { readonly photo: string; readonly why: string }[]
+  readonly unread: readonly { readonly photo: string; readonly why: PictureFault }[]
 }
 
 /** Every photo that the readings name or that was entered, once, in their order. */
@@ -52,14 +53,16 @@ export function soundPhotos(
   const sound = looked.filter(({ why }) => why === null).map(({ photo }) => photo)
   const unread = looked.flatMap(({ photo, why }) => (why === null ? [] : [{ ...photo, why }]))
   if (absent === 'left out') return ok({ photos: sound, unread })
-  const problems = [
+  const problems: readonly InputProblem[] = [
     ...unread.map((one) => ({ file: one.file, place: '', expected: wholePicture, found: one.why })),
     ...named
       .filter((name) => !photos.some(({ photo }) => photo === name))
-      .map((name) => ({
-        ...{ file, place: `photo ${JSON.stringify(name)}` },
-        ...{ expected: 'a picture of that name', found: 'no such file' },
-      })),
+      .map(
+        (name): InputProblem => ({
+          ...{ file, place: `photo ${JSON.stringify(name)}` },
+          ...{ expected: { kind: 'picture of that name' }, found: { kind: 'no such file' } },
+        }),
+      ),
   ]
   return problems.length > 0 ? err(problems) : ok({ photos: sound, unread: [] })
 }
@@ -67,14 +70,14 @@ export function soundPhotos(
 /** The picture alone, without what a camera appends to it. */
 export function pictureOf({ file, bytes }: NamedPhoto): Uint8Array {
   const picture = readPicture(bytes)
-  if (!picture.ok) throw new RangeError(`${file} is ${picture.error}`)
+  if (!picture.ok) throw new RangeError(`${file} is no picture: ${picture.error.kind}`)
   return bytes.subarray(0, picture.value.length)
 }
 
 /** Why bytes are no picture that can be read: by their structure as far as its end, and then as the typesetter reads it. */
-export function pictureFault(bytes: Uint8Array): string | null {
+export function pictureFault(bytes: Uint8Array): PictureFault | null {
   const picture = readPicture(bytes)
   if (!picture.ok) return picture.error
   const trouble = pictureTrouble(bytes.subarray(0, picture.value.length))
-  return trouble && `a picture that cannot be read: ${trouble}`
+  return trouble === null ? null : { kind: 'unreadable picture', reason: trouble }
 }

@@ -1,7 +1,6 @@
 import type { HorizontalAlignment } from '../core/alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../core/alignment/station-equations.ts'
 import { meaningsOf } from '../core/alignment/station-equations.ts'
-import { feetInchesText } from '../core/hardware/dimension-text.ts'
 import { flareBends } from '../core/layout/run-flare.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { type GroundUnit, metresFromGround } from '../core/staking/ground-unit.ts'
@@ -9,11 +8,13 @@ import { locatePanels } from '../core/staking/locate-panels.ts'
 import type { RailPlace, StakingRefusal } from '../core/staking/locate-rail.ts'
 import { type Staking, stakeRun } from '../core/staking/stake-run.ts'
 import { type RoadSurface, type StakingFrame, straightFrame } from '../core/staking/staking-frame.ts'
+import { theirs } from '../core/theirs.ts'
 import { lengthIn } from '../core/units/exact-length.ts'
 import type { Metres } from '../core/units/quantity.ts'
 import { parseStation } from '../core/units/station.ts'
 import type { Finding } from '../core/verdicts/verdict.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import type { ProblemSaying } from '../words/problems/problem-saying.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { RequiredRun } from './require-run.ts'
 
@@ -54,16 +55,16 @@ export function placeRun(
 ): Result<PlacedRun, readonly InputProblem[]> {
   const { run } = required
   const { side, traffic, datumStation } = run.road
-  const missing = (field: string, expected: string): Result<never, readonly InputProblem[]> =>
-    err([{ file, place: `road.${field}`, expected, found: 'nothing' }])
-  if (side === null) return missing('side', '"right" or "left", to place the run on its road')
-  if (side === 'left' && traffic === null)
-    return missing('traffic', 'the kind of traffic, which says whether a run on the left goes up-station')
+  const missing = (field: string, expected: ProblemSaying): Result<never, readonly InputProblem[]> =>
+    err([{ file, place: `road.${field}`, expected, found: { kind: 'nothing' } }])
+  if (side === null) return missing('side', { kind: 'side of road' })
+  if (side === 'left' && traffic === null) return missing('traffic', { kind: 'traffic of left side' })
   const direction = side === 'left' && traffic === 'two-way' ? -1 : 1
   const datum = datumOf(run.units, datumStation, place)
   if (datum.length !== 1) {
-    const expected = `a station of the alignment${datum.length > 1 ? ' that its station equations leave only one meaning' : ''}`
-    return err([{ file, place: 'road.datumStation', expected, found: datumStation ?? 'nothing' }])
+    const expected = { kind: datum.length > 1 ? 'station with one meaning' : 'station of alignment' } as const
+    const found = datumStation === null ? ({ kind: 'nothing' } as const) : theirs(datumStation)
+    return err([{ file, place: 'road.datumStation', expected, found }])
   }
   const where = { datumStation: datum[0]!, offset: place.offset, side, direction } as const
   const frame: StakingFrame =
@@ -118,50 +119,48 @@ function datumOf(units: 'us' | 'metric', text: string | null, { road, unit }: Ru
 }
 
 function problemOf(file: string, refusal: StakingRefusal): InputProblem {
-  const metres = (length: number): string => `${length.toFixed(3)} m`
   switch (refusal.kind) {
     case 'off-alignment':
       return {
         file,
         place: 'road.datumStation',
-        expected: `a run between stations ${metres(refusal.from)} and ${metres(refusal.to)} of the alignment`,
-        found: `rail that leaves it ${metres(refusal.rail)} along the rail from post 1`,
+        expected: { kind: 'run within stations', from: refusal.from, to: refusal.to },
+        found: { kind: 'rail beyond stations', along: refusal.rail },
       }
     case 'tighter-than-offset':
       return {
         file,
         place: 'road',
-        expected: `a curve with a radius of more than ${metres(Math.abs(refusal.offset))} on the side of the run`,
-        found: `a radius of ${metres(refusal.radius)}`,
+        expected: { kind: 'radius beyond offset', metres: Math.abs(refusal.offset) },
+        found: { kind: 'radius in metres', metres: refusal.radius },
       }
     case 'flare-not-stated':
       return {
         file,
         place: 'first or second',
-        expected: 'a sheet that states the nominal offset of its flare',
-        found: refusal.sheet,
+        expected: { kind: 'stated flare offset' },
+        found: theirs(refusal.sheet),
       }
     case 'flare-inside-unit':
       return {
         file,
         place: `flare.${refusal.end}From`,
-        expected: `a flare that begins on the run's own rail, clear of the end unit ${refusal.sheet}: a bend inside it was not tested`,
-        found: `a bend ${feetInchesText(refusal.flareInches)} along the rail from post 1, where the unit reaches to ${feetInchesText(refusal.unitInches)}`,
+        expected: { kind: 'flare clear of unit', sheet: refusal.sheet },
+        found: { kind: 'bend inside unit', flareInches: refusal.flareInches, unitInches: refusal.unitInches },
       }
     case 'flare-at-fixed-end':
       return {
         file,
         place: `flare.${refusal.end}From`,
-        expected: 'a flare toward an end that may leave the line of the rail',
-        found: refusal.closedBy === 'bridge end' ? 'one toward a bridge end' : 'one toward a run that stands',
+        expected: { kind: 'flare to free end' },
+        found: { kind: refusal.closedBy === 'bridge end' ? 'flare to bridge' : 'flare to standing run' },
       }
     case 'flare-on-curve':
       return {
         file,
         place: `flare.${refusal.end}From`,
-        expected:
-          'a straight road beside the flared rail: a flare is generally not used on a curve, and is not staked there',
-        found: `a radius of ${metres(refusal.radius)}`,
+        expected: { kind: 'flare on straight' },
+        found: { kind: 'radius in metres', metres: refusal.radius },
       }
     default:
       return refusal satisfies never

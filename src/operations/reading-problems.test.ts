@@ -3,6 +3,7 @@ import { demoRun } from '../../test/fixtures/roadside.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import { exactLength } from '../core/units/exact-length.ts'
 import { printProblem } from '../formats/input-problem.ts'
+import { english } from '../words/english.ts'
 import { judgeReadings } from './judge-readings.ts'
 
 const { required, readings } = demoRun()
@@ -19,7 +20,9 @@ const later = (changes: Partial<Reading>): Reading => ({
 function problemsWith(...more: readonly Reading[]): readonly string[] {
   const judged = judgeReadings('r.json', required, [...readings, ...more])
   const at = `r.json: readings[${readings.length}].`
-  return judged.ok ? [] : judged.error.map(printProblem).map((text) => text.replace(at, ''))
+  return judged.ok
+    ? []
+    : judged.error.map((one) => printProblem(one, english(null))).map((text) => text.replace(at, ''))
 }
 
 describe('readings are taken in', () => {

@@ -1,15 +1,14 @@
 import { instrumentsReading } from '../core/measurement/instruments.ts'
-import type { MeasuredAnswer, Reading } from '../core/measurement/reading.ts'
+import type { Reading } from '../core/measurement/reading.ts'
 import { measurableTopics } from '../core/requirements/derived-topics.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
-import { printDecimal } from '../core/units/decimal-text.ts'
-import { isLengthUnit, kindOf, valueIn } from '../core/units/quantity-kinds.ts'
+import { isLengthUnit, kindOf } from '../core/units/quantity-kinds.ts'
 import { recheckedFinding } from '../core/verdicts/rechecks.ts'
 import { provenBy } from '../core/verdicts/without-effect.ts'
-import type { InputProblem } from '../formats/input-problem.ts'
-import { aKind } from '../formats/range/quantity-range.ts'
+import { type InputProblem, written } from '../formats/input-problem.ts'
 import { readingFault } from '../formats/range/reading-range.ts'
+import type { ProblemSaying } from '../words/problems/problem-saying.ts'
 import { instrumentsOf } from './instruments-of.ts'
 import type { RequiredRun } from './require-run.ts'
 
@@ -34,7 +33,7 @@ export function readingCheck({ run, model, requirements }: RequiredRun): Reading
   const proven = provenBy(requirements)
   const all = instrumentsOf(run)
   return (file, place, reading, earlier) => {
-    const problem = (field: string, expected: string, found: string): InputProblem => {
+    const problem: Problem = (field, expected, found) => {
       const at = [place, field].filter((part) => part !== '').join('.')
       return { file, place: at, expected, found }
     }
@@ -42,73 +41,74 @@ export function readingCheck({ run, model, requirements }: RequiredRun): Reading
     const requirement = byId.get(of)
     const problems: InputProblem[] = []
     if (answer.kind === 'does not apply' && requirement?.maySetAside !== true)
-      problems.push(problem('doesNotApply', noSettingAside(requirement), JSON.stringify(answer.because)))
+      problems.push(problem('doesNotApply', noSettingAside(requirement), written(answer.because)))
     if (requirement !== undefined) problems.push(...inAnswer(reading, requirement, problem))
-    else if (!readable.has(of))
-      problems.push(
-        problem('of', 'the id of a requirement of this run (see the requirements command)', JSON.stringify(of)),
-      )
+    else if (!readable.has(of)) problems.push(problem('of', { kind: 'requirement of run' }, written(of)))
     else if (answer.kind === 'measured' && !isLengthUnit(answer.unit))
-      problems.push(problem('value', 'a length as "value"', aKind(kindOf(answer.unit))))
+      problems.push(
+        problem(
+          'value',
+          { kind: 'measured answer', quantity: 'length' },
+          { kind: 'quantity', quantity: kindOf(answer.unit) },
+        ),
+      )
     if (corrects !== null && earlier.get(corrects) !== of)
-      problems.push(problem('corrects', 'the id of an earlier reading of the same thing', JSON.stringify(corrects)))
+      problems.push(problem('corrects', { kind: 'earlier reading' }, written(corrects)))
     const provable = proven.get(of) ?? []
     if (rechecks !== null && provable.every((one) => recheckedFinding(reading, one, byId) === null))
-      problems.push(problem('rechecks', recheckable(of, provable), JSON.stringify(rechecks)))
+      problems.push(problem('rechecks', recheckable(of, provable), written(rechecks)))
     const fitting = answer.kind === 'measured' ? instrumentsReading(all, kindOf(answer.unit)) : all
     const instruments = fitting.map(({ id }) => id)
     if (instrument !== null && !instruments.includes(instrument))
-      problems.push(problem('instrument', `one of ${instruments.join(', ')}`, JSON.stringify(instrument)))
+      problems.push(problem('instrument', { kind: 'one of names', names: instruments }, written(instrument)))
     return problems
   }
 }
 
-const noSettingAside = (requirement: Requirement | undefined): string =>
-  requirement?.look.kind === 'record'
-    ? answerFor(requirement)
-    : 'another answer: no sheet says that this may be set aside'
+const noSettingAside = (requirement: Requirement | undefined): ProblemSaying =>
+  requirement?.look.kind === 'record' ? { kind: 'answer to', look: 'record' } : { kind: 'no setting aside' }
 
-type Problem = (field: string, expected: string, found: string) => InputProblem
+type Problem = (field: string, expected: ProblemSaying, found: InputProblem['found']) => InputProblem
 
 function inAnswer({ answer }: Reading, requirement: Requirement, problem: Problem): InputProblem[] {
   const { look } = requirement
   if (look.kind === 'choose' && answer.kind === 'choice' && !look.choices.some(({ id }) => id === answer.choice)) {
-    const offered = look.choices.map(({ id }) => JSON.stringify(id)).join(' or ')
-    return [problem('choice', offered, JSON.stringify(answer.choice))]
+    const values = look.choices.map(({ id }) => JSON.stringify(id))
+    return [problem('choice', { kind: 'one of values', values }, written(answer.choice))]
   }
-  const kinds = { measured: 'measure', choice: 'choose', confirmed: 'confirm' } as const
-  if (answer.kind in kinds && kinds[answer.kind as keyof typeof kinds] !== look.kind) {
-    const found =
-      answer.kind === 'measured' ? kindOf(answer.unit) : answer.kind === 'choice' ? 'choice' : 'confirmation'
-    return [problem('', answerFor(requirement), `a ${found}`)]
-  }
+  const given = givenBy(answer)
+  if (given !== null && given.look !== look.kind) return [problem('', answerTo(look), given.found)]
   if (answer.kind !== 'measured' || look.kind !== 'measure') return []
-  const [given, wanted] = [kindOf(answer.unit), kindOf(look.limits.unit)]
-  if (given !== wanted) return [problem('value', answerFor(requirement), aKind(given))]
+  const quantity = kindOf(answer.unit)
+  if (quantity !== kindOf(look.limits.unit)) return [problem('value', answerTo(look), { kind: 'quantity', quantity })]
   const beyond = readingFault(requirement, answer.value)
-  return beyond === null ? [] : [problem('value', beyond, foundText(answer))]
+  const { value, unit } = answer
+  return beyond === null ? [] : [problem('value', beyond, { kind: 'measured value', value, unit })]
 }
 
-const foundText = ({ value, unit }: MeasuredAnswer): string =>
-  `${isLengthUnit(unit) ? printDecimal(value, unit, 3) : valueIn(value, unit)} ${unit}`
-
-function answerFor({ look }: Requirement): string {
-  switch (look.kind) {
-    case 'measure':
-      return `${aKind(kindOf(look.limits.unit))} as "value"`
-    case 'choose':
-      return 'one of its choices as "choice"'
-    case 'confirm':
-      return 'true or false as "confirmed"'
-    case 'record':
-      return 'no reading: it is decided from the run file'
+/** What an answer gives, and to what it can be one; null for one that is none of what is asked. */
+function givenBy(answer: Reading['answer']): { readonly look: string; readonly found: ProblemSaying } | null {
+  switch (answer.kind) {
+    case 'measured':
+      return { look: 'measure', found: { kind: 'quantity', quantity: kindOf(answer.unit) } }
+    case 'choice':
+      return { look: 'choose', found: { kind: 'choice given' } }
+    case 'confirmed':
+      return { look: 'confirm', found: { kind: 'confirmation given' } }
+    default:
+      return null
   }
 }
 
-const recheckable = (of: string, provable: readonly Requirement[]): string =>
+const answerTo = (look: Requirement['look']): ProblemSaying =>
+  look.kind === 'measure'
+    ? { kind: 'measured answer', quantity: kindOf(look.limits.unit) }
+    : { kind: 'answer to', look: look.kind }
+
+const recheckable = (of: string, provable: readonly Requirement[]): ProblemSaying =>
   provable.length === 0
-    ? `null, because a reading of ${of} proves no finding put right`
-    : `a finding that a reading of ${of} can prove put right: ${provable.map(({ id }) => id).join(', ')}`
+    ? { kind: 'no recheck', of }
+    : { kind: 'finding to recheck', of, findings: provable.map(({ id }) => id) }
 
 /** Ids of everything of a run that can be read. */
 export const readableIn = ({ model, requirements }: Pick<RequiredRun, 'model' | 'requirements'>): ReadonlySet<string> =>

@@ -2,7 +2,7 @@ import { askedOtherwise, mapPlaces } from '../core/record/map-places.ts'
 import { placeIdsIn } from '../core/record/version.ts'
 import { deriveRequirements } from '../core/requirements/derive-requirements.ts'
 import { err, ok, type Result } from '../core/result.ts'
-import type { InputProblem } from '../formats/input-problem.ts'
+import { type InputProblem, written } from '../formats/input-problem.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import { pinnedTo } from './pin-run.ts'
 import { requireRun } from './require-run.ts'
@@ -28,9 +28,10 @@ export function reviseRun(
   asked: RunFile,
   version: string,
 ): Result<RevisedRun, readonly InputProblem[]> {
-  const problem = (file: string, expected: string, found: string) => err([{ file, place: 'format', expected, found }])
-  if (before.version === undefined) return problem(files.before, '"lapwise-run/2", a pinned run', '"lapwise-run/1"')
-  if (asked.version !== undefined) return problem(files.asked, '"lapwise-run/1", what is asked now', '"lapwise-run/2"')
+  const problem = (file: string, kind: 'pinned run' | 'asked run', found: string) =>
+    err([{ file, place: 'format', expected: { kind }, found: written(found) }])
+  if (before.version === undefined) return problem(files.before, 'pinned run', 'lapwise-run/1')
+  if (asked.version !== undefined) return problem(files.asked, 'asked run', 'lapwise-run/2')
   const old = requireRun(files.before, before)
   if (!old.ok) return old
   const fresh = requireRun(files.asked, asked)

@@ -165,7 +165,7 @@ describe('what is set aside', () => {
 describe('setting aside is taken in', () => {
   const problemsOf = (required: RequiredRun, of: string): readonly string[] => {
     const taken = judgeReadings('r.json', required, [aside(of)])
-    return taken.ok ? [] : taken.error.map(printProblem)
+    return taken.ok ? [] : taken.error.map((one) => printProblem(one, english(null)))
   }
 
   test('where the sheet allows it', () => {

@@ -5,11 +5,16 @@ import type { RunFile } from '../formats/run/run-file.ts'
 import type { RunSummary } from '../protocol/runs.ts'
 import type { JudgedRun } from './judge-readings.ts'
 
+/** A run in the list, with its problems as data. */
+export interface SummarisedRun extends Omit<RunSummary, 'problems'> {
+  readonly problems: readonly InputProblem[]
+}
+
 /** What a list shows of a run: its verdicts in numbers, or why it cannot be judged. */
 export function summariseRun(
   { id, project, run }: { readonly id: string; readonly project: string; readonly run: RunFile },
   judged: Result<JudgedRun, readonly InputProblem[]>,
-): RunSummary {
+): SummarisedRun {
   const named = { id, project, name: run.name, route: run.road.route }
   if (!judged.ok) return { ...named, judged: null, problems: judged.error }
   const { acceptance, verdicts, findings } = judged.value.judgement

@@ -154,8 +154,8 @@ function layersWithin(
     {
       file,
       place: 'road',
-      expected: `coordinates in the area of ${system.name} (EPSG:${system.code})`,
-      found: `${outside.id} at easting ${easting.toFixed(1)} m, northing ${northing.toFixed(1)} m`,
+      expected: { kind: 'area of reference', name: system.name, code: system.code },
+      found: { kind: 'outside area', of: outside.id, easting, northing },
     },
   ])
 }
@@ -202,15 +202,15 @@ function boundaryProblem(file: string, problem: BoundaryProblem): InputProblem {
       return {
         file,
         place: problem.end,
-        expected: `a boundary at one of the ${problem.posts} posts of the ${problem.end} end`,
-        found: `post ${problem.number}`,
+        expected: { kind: 'boundary at post', end: problem.end, posts: problem.posts },
+        found: { kind: 'post', number: problem.number },
       }
     case 'boundaries-cross':
       return {
         file,
         place: '',
-        expected: 'a run between its two boundaries',
-        found: `a first boundary ${problem.fromInches - problem.toInches} in beyond the second`,
+        expected: { kind: 'run between boundaries' },
+        found: { kind: 'crossed boundaries', inches: problem.fromInches - problem.toInches },
       }
     default:
       return problem satisfies never

@@ -90,7 +90,7 @@ const lineNote =
 
 function leftOut(
   judged: JudgedRun,
-  { place, photos, entries }: PacketOptions,
+  { place, photos, entries, print }: PacketOptions,
   unread: SoundPhotos['unread'],
   unstaked: Problems | null,
 ): readonly LeftOut[] {
@@ -102,7 +102,7 @@ function leftOut(
       : [
           {
             what: 'stakes.csv, run.ifc',
-            why: unstaked.map((one) => `${one.place}: expected ${one.expected}`).join('; '),
+            why: unstaked.map((one) => `${one.place}: expected ${print.say(one.expected)}`).join('; '),
           },
         ]),
     ...(place === null
@@ -111,7 +111,7 @@ function leftOut(
     ...((place?.system ?? null) === null
       ? [{ what: 'run.geojson, run.gpkg', why: 'the run has no place in a known reference system' }]
       : []),
-    ...unread.map(({ photo, why }) => ({ what: `photo: ${photo}`, why })),
+    ...unread.map(({ photo, why }) => ({ what: `photo: ${photo}`, why: print.say(why) })),
     ...(absent.length > 0
       ? [
           {

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import type { Rejection } from '../words/answers.ts'
 import { problem } from './error-answer.ts'
 
 /** Most entries in one batch or one answer. */
@@ -14,6 +15,8 @@ export const entryAnswer = z.discriminatedUnion('outcome', [
     id: z.string(),
     outcome: z.literal('rejected'),
     reason: z.string(),
+    /** The same as data; a server of an earlier version has none. */
+    saying: z.optional(z.custom<Rejection>()),
     problems: z.readonly(z.array(problem)),
   }),
 ])

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import { payRoundings } from '../core/quantities/pay-length.ts'
 import { paperNames } from '../core/units/paper-names.ts'
+import { form } from '../formats/range/form.ts'
 import { isZone } from '../formats/zone-name.ts'
 import type { ErrorAnswer } from './error-answer.ts'
 
@@ -12,7 +13,7 @@ export const packetWish = z.object({
   /** Whether photos are printed and put into it. */
   photos: z.boolean(),
   /** Whose days the daily reports take, as `America/Denver`. */
-  zone: z.string().check(z.refine(isZone, { error: 'the name of a time zone, as America/Denver' })),
+  zone: z.string().check(z.refine(isZone, form('time zone'))),
 })
 
 export type PacketWish = z.output<typeof packetWish>

@@ -4,10 +4,11 @@ import {
   hasZodFastifySchemaValidationErrors,
   serializerCompiler,
   validatorCompiler,
+  type ZodFastifySchemaValidationError,
   type ZodTypeProvider,
 } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import type { InputProblem } from '../formats/input-problem.ts'
+import { shapeProblems } from '../formats/shape-problems.ts'
 import { errorAnswer } from '../protocol/error-answer.ts'
 import type { Store } from '../store/store.ts'
 import { entryRoutes } from './entry-routes.ts'
@@ -21,7 +22,7 @@ import { packetRoutes } from './packet-routes.ts'
 import { pageRoutes } from './page-routes.ts'
 import type { PhotoFolder } from './photo-folder.ts'
 import { photoRoutes } from './photo-routes.ts'
-import { errorOf } from './refusal.ts'
+import { errorOf, told } from './refusal.ts'
 import { runRoutes } from './run-routes.ts'
 
 export interface AppParts {
@@ -71,26 +72,20 @@ export async function createApp({
     if (request.url.startsWith('/api/')) reply.header('cache-control', 'no-store')
   })
   app.setNotFoundHandler((request, reply) =>
-    reply.code(404).send({ error: { message: `There is nothing at ${request.method} ${request.url}.` } }),
+    reply.code(404).send({ error: told({ kind: 'nothing at', request: `${request.method} ${request.url}` }) }),
   )
   app.setErrorHandler((error, request, reply) => {
     if (hasZodFastifySchemaValidationErrors(error)) {
-      const problems = error.validation.map(
-        ({ instancePath, message }): InputProblem => ({
-          file: 'request',
-          place: instancePath.slice(1).replaceAll('/', '.'),
-          expected: message ?? 'another value',
-          found: '',
-        }),
-      )
-      return reply.code(400).send(errorOf({ status: 400, message: 'The request is not as it has to be.', problems }))
+      const handedIn = request[(error.validationContext ?? 'body') as 'body' | 'params' | 'query']
+      const problems = shapeProblems('request', handedIn, error.validation.map(issueOf))
+      return reply.code(400).send(errorOf({ message: { kind: 'request not as it has to be' }, problems }))
     }
     if (error instanceof NoJson)
-      return reply.code(400).send(errorOf({ status: 400, message: error.message, problems: [error.problem] }))
+      return reply.code(400).send(errorOf({ message: { kind: 'no JSON document' }, problems: [error.problem] }))
     const { statusCode = 500, message } = error as { statusCode?: number; message: string }
     if (statusCode < 500) return reply.code(statusCode).send({ error: { message } })
     request.log.error(error)
-    return reply.code(500).send({ error: { message: 'Lapwise has a fault; its log says more.' } })
+    return reply.code(500).send({ error: told({ kind: 'own fault' }) })
   })
 
   const state = z.object({ state: z.enum(['alive', 'ready']) })
@@ -98,7 +93,7 @@ export async function createApp({
   app.get('/readyz', { schema: { response: { 200: state, 503: errorAnswer } } }, async (_request, reply) => {
     const projects = await store.projects()
     if (projects.ok) return { state: 'ready' as const }
-    return reply.code(503).send({ error: { message: `The store does not answer: ${projects.error.reason}` } })
+    return reply.code(503).send({ error: told({ kind: 'store silent', reason: projects.error.reason }) })
   })
   await app.register(runRoutes, { store, now })
   await app.register(entryRoutes, { store })
@@ -116,9 +111,21 @@ async function letDevicesIn(app: FastifyInstance, letIn: LetInParts): Promise<vo
   app.addHook('onRequest', async (request, reply) => {
     const path = request.url.split('?')[0]!
     if (!path.startsWith('/api/') || openPaths.includes(path) || (await isLetIn(request, letIn.devices))) return
-    return reply.code(401).send({ error: { message: 'This device was not let in, or was shut out.' } })
+    return reply.code(401).send({ error: told({ kind: 'device not let in' }) })
   })
   app.get('/lan-check', (_request, reply) => reply.header('access-control-allow-origin', '*').send({ trusted: true }))
   app.get('/plain.css', (_request, reply) => reply.header('content-type', 'text/css').send(plainStyle))
   await app.register(letInRoutes, letIn)
 }
+
+/** The issue of the schema, as it was before the framework took it apart. */
+const issueOf = ({ keyword, instancePath, params, message }: ZodFastifySchemaValidationError): z.core.$ZodIssue =>
+  ({
+    ...params,
+    code: keyword,
+    message,
+    path: instancePath
+      .split('/')
+      .slice(1)
+      .map((step) => (/^\d+$/.test(step) ? Number(step) : step)),
+  }) as z.core.$ZodIssue

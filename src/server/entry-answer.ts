@@ -1,33 +1,39 @@
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { EntryAnswer } from '../protocol/entries.ts'
 import type { NewEntry, RejectionReason, EntryAnswer as StoreAnswer } from '../store/entry.ts'
+import type { Rejection } from '../words/answers.ts'
+import { problemTold, told } from './refusal.ts'
 
 /** What is to be stored, or why not. */
 export type Draft = { readonly entry: NewEntry } | EntryAnswer
 
-export const rejected = (id: string, reason: string, problems: readonly InputProblem[]): EntryAnswer => ({
-  ...{ id, outcome: 'rejected', reason, problems },
-})
+export function rejected(id: string, why: Rejection, problems: readonly InputProblem[]): EntryAnswer {
+  const { message: reason, saying } = told(why)
+  return { id, outcome: 'rejected', reason, saying, problems: problems.map(problemTold) }
+}
 
-export const problem = (file: string, place: string, expected: string, found: string): InputProblem => ({
-  ...{ file, place, expected, found },
-})
+export const problem = (
+  file: string,
+  place: string,
+  expected: InputProblem['expected'],
+  found: InputProblem['found'],
+): InputProblem => ({ file, place, expected, found })
 
 export function answerOf(answer: StoreAnswer): EntryAnswer {
   if (answer.outcome !== 'rejected') return answer
   const { id, reason } = answer
-  return rejected(id, rejectionWords(reason), reason.kind === 'unstorable' ? reason.problems : [])
+  return rejected(id, rejectionFor(reason), reason.kind === 'unstorable' ? reason.problems : [])
 }
 
-function rejectionWords(reason: RejectionReason): string {
+function rejectionFor(reason: RejectionReason): Rejection {
   switch (reason.kind) {
     case 'same-id-different-body':
-      return 'something else is stored under its id'
+      return { kind: 'same id stored' }
     case 'same-id-different-fields':
-      return `what is stored under its id differs in ${reason.fields.join(', ')}`
+      return { kind: 'fields differ', fields: reason.fields }
     case 'unknown-project':
-      return `there is no project ${reason.project}`
+      return { kind: 'no project', project: reason.project }
     case 'unstorable':
-      return 'the store cannot hold it unchanged'
+      return { kind: 'unstorable' }
   }
 }

@@ -5,7 +5,7 @@ import { findJsonFault } from '../formats/json-fault.ts'
 /** A request whose body is no JSON document that files could hold. */
 export class NoJson extends Error {
   constructor(readonly problem: InputProblem) {
-    super('The request is not one JSON document.')
+    super('no JSON document')
   }
 }
 

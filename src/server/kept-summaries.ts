@@ -1,10 +1,11 @@
 import { setImmediate as nextTurn } from 'node:timers/promises'
 import { err, ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import type { JudgedRun } from '../operations/judge-readings.ts'
 import { summariseRun } from '../operations/summarise-run.ts'
 import type { RunSummary } from '../protocol/runs.ts'
 import type { Store } from '../store/store.ts'
-import { type Refusal, unavailable } from './refusal.ts'
+import { problemTold, type Refusal, unavailable } from './refusal.ts'
 import {
   isRead,
   judgeStored,
@@ -60,11 +61,19 @@ export function keptSummaries(store: Store): { readonly all: () => Promise<Resul
 }
 
 const summaryOfUnread = ({ id, project, name, problems }: UnreadRun): RunSummary => ({
-  ...{ id, project, name, route: null, judged: null, problems },
+  ...{ id, project, name, route: null, judged: null, problems: problems.map(problemTold) },
 })
 
 function summaryOfRead(run: StoredRun, read: Result<StoredReadings, readonly InputProblem[]>): RunSummary {
-  if (!read.ok) return summariseRun(run, read)
+  const { problems, ...summary } = summariseRun(run, judgedRun(run, read))
+  return { ...summary, problems: problems.map(problemTold) }
+}
+
+function judgedRun(
+  run: StoredRun,
+  read: Result<StoredReadings, readonly InputProblem[]>,
+): Result<JudgedRun, readonly InputProblem[]> {
+  if (!read.ok) return read
   const required = requiredRun(run)
-  return summariseRun(run, required.ok ? ok(judgeStored(run, required.value, read.value.readings)) : required)
+  return required.ok ? ok(judgeStored(run, required.value, read.value.readings)) : required
 }

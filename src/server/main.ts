@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { StoreProblem } from '../store/problem.ts'
 import { openStore, type Store } from '../store/store.ts'
+import { english } from '../words/english.ts'
 import { createApp } from './app.ts'
 import { createDemo, lacksDemo } from './demo.ts'
 import { openDeviceList } from './lan/device-list.ts'
@@ -52,7 +53,7 @@ async function serve(store: Store, settings: Settings, isLan: boolean): Promise<
     await createDemo(store, new Date())
   }
   const pinned = await pinStoredRuns(store)
-  if (!pinned.ok) throw new Error(pinned.error.message)
+  if (!pinned.ok) throw new Error(english(null).say(pinned.error.message))
   const pictures = pictureCheck()
   const photos = await openPhotoFolder(join(settings.dataFolder, 'photos'), pictures.faultIn)
   const packets = await openPacketFolder(join(settings.dataFolder, 'packets'))

@@ -1,4 +1,6 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify'
+import type { Answer } from '../words/answers.ts'
+import { told } from './refusal.ts'
 
 /** Who may ask this server, by the names it answers to. */
 export interface Doors {
@@ -30,24 +32,23 @@ export function doorsOf(host: string, origin: string | null, others: () => reado
 export function guardDoors(app: FastifyInstance, doors: Doors): void {
   app.addHook('onRequest', async (request, reply) => {
     const refusal = refusalOf(request, doors)
-    if (refusal !== null) return reply.code(refusal.status).send({ error: { message: refusal.message } })
+    if (refusal !== null) return reply.code(refusal.status).send({ error: told(refusal.message) })
   })
 }
 
-function refusalOf(request: FastifyRequest, { isOwn, origin }: Doors): { status: number; message: string } | null {
+function refusalOf(request: FastifyRequest, { isOwn, origin }: Doors): { status: number; message: Answer } | null {
   const host = request.headers.host ?? ''
-  if (!isOwn(bareName(host).toLowerCase()))
-    return { status: 421, message: `This server does not answer to ${JSON.stringify(host)}.` }
+  if (!isOwn(bareName(host).toLowerCase())) return { status: 421, message: { kind: 'host of another', host } }
   const from = request.headers.origin
   // What any page of the network may ask: it says nothing but that the line is trusted.
   if (request.url === '/lan-check' && request.method === 'GET') return null
   if (from !== undefined && from !== origin && !isSameHost(from, host))
-    return { status: 403, message: `Pages of ${JSON.stringify(from)} may not ask this server.` }
+    return { status: 403, message: { kind: 'page of another', origin: from } }
   if (isReading(request.method) || isPrivateLine(request) || (origin !== null && isBehind(origin, host, from)))
     return null
   return {
     status: 403,
-    message: 'Nothing is written that comes unencrypted over a network: open the address that begins with https.',
+    message: { kind: 'unencrypted' },
   }
 }
 

@@ -74,7 +74,7 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
           print: english(null),
           progress: (making) => tell({ making }),
         })
-        if (!packet.ok) return tell(errorOf(badInput('The packet cannot be made.', packet.error)))
+        if (!packet.ok) return tell(errorOf(badInput({ kind: 'no packet made' }, packet.error)))
         await tell({ packet: await packets.keep(writeZip(folderName(judged.value), packet.value)) })
       }
       make().then(
@@ -93,7 +93,7 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
     { schema: { params: z.object({ packet: z.uuid() }), response: { 200: z.unknown(), ...refusals } } },
     async (request, reply) => {
       const found = await packets.find(request.params.packet)
-      const none: Refusal = { status: 404, message: 'This packet is no longer kept. Make it again.', problems: [] }
+      const none: Refusal = { status: 404, message: { kind: 'packet no longer kept' }, problems: [] }
       if (found === null) return reply.code(404).send(errorOf(none))
       return reply
         .type('application/zip')

@@ -4,6 +4,7 @@ import { mkdir, open, rename, stat } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { pipeline } from 'node:stream/promises'
 import { err, ok, type Result } from '../core/result.ts'
+import type { PictureFault } from '../words/problems/file.ts'
 
 /** A kind of picture as its first bytes show it: what a sender says of it does not count. */
 export type PhotoType = 'image/jpeg' | 'image/png' | 'image/webp'
@@ -23,7 +24,7 @@ export interface KeptPhoto {
 
 export type PhotoProblem =
   | { readonly kind: 'another hash'; readonly found: string }
-  | { readonly kind: 'no photo'; readonly why: string }
+  | { readonly kind: 'no photo'; readonly why: PictureFault }
 
 /** Photos by their SHA-256, each a file that is never written again. */
 export interface PhotoFolder {
@@ -37,7 +38,7 @@ export interface PhotoFolder {
 /** @param faultIn  why the file at a path is no picture that can be read; null when it is one */
 export async function openPhotoFolder(
   folder: string,
-  faultIn: (path: string) => Promise<string | null>,
+  faultIn: (path: string) => Promise<PictureFault | null>,
 ): Promise<PhotoFolder> {
   const uploads = join(folder, 'uploads')
   await mkdir(uploads, { recursive: true })
@@ -62,7 +63,7 @@ export async function openPhotoFolder(
       const found = await hashOfFile(path)
       if (found !== sha256) return err({ kind: 'another hash', found })
       const type = typeOf(await firstBytes(path))
-      const why = type === null ? 'a file that begins like none of them' : await faultIn(path)
+      const why = type === null ? ({ kind: 'no picture' } as const) : await faultIn(path)
       if (type === null || why !== null) return err({ kind: 'no photo', why: why! })
       await syncToDisk(path)
       await rename(path, pathOf(sha256))

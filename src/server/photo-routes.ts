@@ -6,8 +6,9 @@ import { z } from 'zod'
 import { sha256Text } from '../formats/entry/entry-kinds.ts'
 import { wholePicture } from '../formats/picture/read-picture.ts'
 import { photoPath, uploadsPath } from '../protocol/addresses.ts'
+import type { Answer } from '../words/answers.ts'
 import { type PhotoFolder, type PhotoProblem, photoEndings } from './photo-folder.ts'
-import { errorOf, refusals } from './refusal.ts'
+import { errorOf, refusals, told } from './refusal.ts'
 
 /** Largest photo, bytes: the page shrinks what it takes to far below; an original of a phone fits. */
 const largestPhoto = 25 * 1024 * 1024
@@ -44,8 +45,7 @@ export const photoRoutes: FastifyPluginAsyncZod<{ readonly photos: PhotoFolder }
     async (request, reply) => {
       const { sha256 } = request.params
       const photo = await photos.find(sha256)
-      if (photo === null)
-        return reply.code(404).send(errorOf({ status: 404, message: `There is no photo ${sha256}.`, problems: [] }))
+      if (photo === null) return reply.code(404).send(errorOf({ message: { kind: 'no photo', sha256 }, problems: [] }))
       return reply
         .type(photo.type)
         .header('content-length', photo.bytes)
@@ -63,16 +63,16 @@ function uploadServer(photos: PhotoFolder): Server {
     maxSize: largestPhoto,
     relativeLocation: true,
     allowedOrigins: [],
-    async onUploadCreate(_request, { metadata }) {
+    async onUploadCreate(request, { metadata }) {
       if (!sha256Text.safeParse(metadata?.sha256).success)
-        throw { status_code: 400, body: 'An upload says in its metadata which sha256 the photo has.' }
+        throw { status_code: 400, body: bodyFor(request, { kind: 'no hash with upload' }) }
       return {}
     },
-    async onUploadFinish(_request, { id, metadata, storage }) {
+    async onUploadFinish(request, { id, metadata, storage }) {
       const taken = await photos.take(storage!.path, metadata!.sha256!)
       if (!taken.ok) {
         await datastore.remove(id)
-        throw { status_code: 422, body: problemWords(taken.error) }
+        throw { status_code: 422, body: bodyFor(request, answerTo(taken.error)) }
       }
       await datastore.configstore.delete(id)
       return {}
@@ -80,11 +80,17 @@ function uploadServer(photos: PhotoFolder): Server {
   })
 }
 
-function problemWords(problem: PhotoProblem): string {
+/** In words; and as data for a page that takes JSON. */
+function bodyFor(request: { readonly headers: Headers }, answer: Answer): string {
+  const takesData = request.headers.get('accept') === 'application/json'
+  return takesData ? JSON.stringify(errorOf({ message: answer, problems: [] })) : told(answer).message
+}
+
+function answerTo(problem: PhotoProblem): Answer {
   switch (problem.kind) {
     case 'another hash':
-      return `What arrived has the sha256 ${problem.found}. It was not kept; send it anew.`
+      return problem
     case 'no photo':
-      return `What arrived is not ${wholePicture}: ${problem.why}.`
+      return { kind: 'not a photo', expected: wholePicture, found: problem.why }
   }
 }

@@ -1,5 +1,6 @@
 import { type ChildProcess, fork } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
+import type { PictureFault } from '../words/problems/file.ts'
 
 const program = fileURLToPath(new URL('../../bin/lapwise-pictures.mjs', import.meta.url))
 
@@ -9,7 +10,7 @@ const idle = 60_000
 
 export interface PictureCheck {
   /** Why the file at `path` is no picture that can be read; null when it is one. One is looked at after the other. */
-  readonly faultIn: (path: string) => Promise<string | null>
+  readonly faultIn: (path: string) => Promise<PictureFault | null>
   readonly close: () => void
 }
 
@@ -26,12 +27,12 @@ export function pictureCheck(): PictureCheck {
     child?.kill('SIGKILL')
     child = null
   }
-  const look = (path: string): Promise<string | null> => {
+  const look = (path: string): Promise<PictureFault | null> => {
     clearTimeout(rest)
     child ??= fork(program, { stdio: ['ignore', 'ignore', 'ignore', 'ipc'] })
     const asked = child
     return new Promise((resolve) => {
-      const answer = (fault: string | null): void => {
+      const answer = (fault: PictureFault | null): void => {
         clearTimeout(late)
         asked.removeAllListeners()
         resolve(fault)
@@ -39,10 +40,10 @@ export function pictureCheck(): PictureCheck {
       }
       const fail = (): void => {
         end()
-        answer('a picture that takes more time or memory to read than a photo does')
+        answer({ kind: 'picture too costly' })
       }
       const late = setTimeout(fail, longest)
-      asked.on('message', (fault) => answer(fault as string | null))
+      asked.on('message', (fault) => answer(fault as PictureFault | null))
       asked.on('exit', fail)
       asked.on('error', fail)
       asked.send(path)

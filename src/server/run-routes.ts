@@ -96,7 +96,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
       if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
       const sheets = writeStrip(judged.value, request.query.page, english(null))
       const svg = sheets[request.query.sheet - 1]
-      const none: Refusal = { status: 404, message: `The strip has ${sheets.length} sheets.`, problems: [] }
+      const none: Refusal = { status: 404, message: { kind: 'sheets of strip', sheets: sheets.length }, problems: [] }
       if (svg === undefined) return reply.code(404).send(errorOf(none))
       return reply.type('image/svg+xml').send(svg)
     },

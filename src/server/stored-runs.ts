@@ -59,14 +59,14 @@ export async function storedRun(store: Store, id: string): Answer<StoredRun> {
   if (!runs.ok) return runs
   const run = runs.value[0]
   if (run === undefined) return err(noSuchRun(id))
-  return 'problems' in run ? err(badInput('The stored run cannot be read.', run.problems)) : ok(run)
+  return 'problems' in run ? err(badInput({ kind: 'stored run unreadable' }, run.problems)) : ok(run)
 }
 
 export async function storedReadings(store: Store, run: StoredRun): Answer<StoredReadings> {
   const all = await readingsOfRuns(store, [run])
   if (!all.ok) return all
   const read = all.value(run)
-  return read.ok ? read : err(badInput('The stored readings cannot be read.', read.error))
+  return read.ok ? read : err(badInput({ kind: 'stored readings unreadable' }, read.error))
 }
 
 /** What was read at each of `runs`, asked for at once; those of one may be unreadable by the rules of today. */
@@ -93,7 +93,7 @@ export async function soundRun(store: Store, id: string): Answer<JudgedRun> {
   const stored = await storedRun(store, id)
   if (!stored.ok) return stored
   const required = requiredRun(stored.value)
-  if (!required.ok) return err(badInput('The run cannot be laid out.', required.error))
+  if (!required.ok) return err(badInput({ kind: 'run not laid out' }, required.error))
   const read = await storedReadings(store, stored.value)
   return read.ok ? ok(judgeStored(stored.value, required.value, read.value.readings)) : read
 }
@@ -110,7 +110,7 @@ export async function sideEntries(store: Store, id: string): Answer<RunEntries> 
     // Taken in by other rules than those of today.
     if (!(cause instanceof z.core.$ZodError)) throw cause
     const problems = shapeProblems(`entries of run ${id}`, null, cause.issues)
-    return err(badInput('What was recorded at the run cannot be read.', problems))
+    return err(badInput({ kind: 'stored entries unreadable' }, problems))
   }
 }
 

@@ -2,7 +2,7 @@ import type { Reading } from '../core/measurement/reading.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { type Entry, entryShape } from '../formats/entry/entry-kinds.ts'
 import { isRunIdTooLate, isTooFarAhead } from '../formats/entry-id.ts'
-import type { InputProblem } from '../formats/input-problem.ts'
+import { type InputProblem, written } from '../formats/input-problem.ts'
 import { checkShape } from '../formats/read-json.ts'
 import { readRun } from '../formats/run/run-file.ts'
 import { type ReadingCheck, readingCheck } from '../operations/reading-problems.ts'
@@ -39,14 +39,14 @@ export async function takeInEntries(
   if (!stored.ok) return stored
   const takers = new Map(stored.value)
   const drafts = entries.map(({ shape, read }): Draft => {
-    if (!read.ok) return rejected(idIn(shape), 'it is not an entry', read.error)
+    if (!read.ok) return rejected(idIn(shape), { kind: 'no entry' }, read.error)
     const entry = read.value
     const known = takers.get(entry.run)
     if (known !== undefined) return known(entry)
     // Without the run, stored or brought by this entry, it is rejected; the run may still come further on.
-    if (entry.kind !== 'run') return rejected(entry.id, `there is no run ${entry.run}`, [])
+    if (entry.kind !== 'run') return rejected(entry.id, { kind: 'no run of entry', run: entry.run }, [])
     const brought = readNewRun(entry)
-    if (!brought.ok) return rejected(entry.id, 'it is not a run that can be laid out', brought.error)
+    if (!brought.ok) return rejected(entry.id, { kind: 'no run to lay out' }, brought.error)
     const taker = takerInto(brought.value, [])
     takers.set(entry.run, taker)
     return taker(entry)
@@ -83,9 +83,9 @@ async function takersOfStored(
   return ok(
     new Map(
       runs.value.map((run): [string, Taker] => {
-        if (!isRead(run)) return [run.id, ({ id }) => rejected(id, 'its run cannot be read', run.problems)]
+        if (!isRead(run)) return [run.id, ({ id }) => rejected(id, { kind: 'run of entry unreadable' }, run.problems)]
         const read = readings.value(run)
-        if (!read.ok) return [run.id, ({ id }) => rejected(id, 'the readings of its run cannot be read', read.error)]
+        if (!read.ok) return [run.id, ({ id }) => rejected(id, { kind: 'readings of run unreadable' }, read.error)]
         return [run.id, takerInto(run, read.value.readings)]
       }),
     ),
@@ -106,8 +106,7 @@ function takerInto(run: StoredRun, readings: readonly Reading[]): Taker {
   const known = new Map(readings.map(({ id, of }) => [id, of]))
   const ids = [run.id, ...known.keys()]
   return (entry) => {
-    if (isTooFarAhead(entry.id, ids))
-      return rejected(entry.id, 'its id is far ahead of those of its run', [aheadProblem(entry)])
+    if (isTooFarAhead(entry.id, ids)) return rejected(entry.id, { kind: 'id far ahead' }, [aheadProblem(entry)])
     ids.push(entry.id)
     switch (entry.kind) {
       case 'run':
@@ -128,27 +127,18 @@ function takerInto(run: StoredRun, readings: readonly Reading[]): Taker {
   }
 }
 
-const aheadProblem = ({ id }: Entry): InputProblem =>
-  problem('entry', 'id', 'an id that counts on from those of its run', JSON.stringify(id))
+const aheadProblem = ({ id }: Entry): InputProblem => problem('entry', 'id', { kind: 'counted on id' }, written(id))
 
 /** A run that is not stored yet; its id is that of the entry. */
 function readNewRun(entry: Entry): Result<StoredRun, readonly InputProblem[]> {
-  if (entry.run !== entry.id) return err([problem('entry', 'run', `the entry's own id`, JSON.stringify(entry.run))])
-  if (isRunIdTooLate(entry.id))
-    return err([
-      problem(
-        'entry',
-        'id',
-        'an id whose time is at most 2100, from which its entries count on',
-        JSON.stringify(entry.id),
-      ),
-    ])
+  if (entry.run !== entry.id) return err([problem('entry', 'run', { kind: 'own id of entry' }, written(entry.run))])
+  if (isRunIdTooLate(entry.id)) return err([problem('entry', 'id', { kind: 'run id in time' }, written(entry.id))])
   const read = readRun('run', JSON.stringify(entry.body))
   if (!read.ok) return read
   const required = requireRun('run', read.value)
   if (!required.ok) return required
   if (read.value.version !== undefined && read.value.version.id !== entry.id)
-    return err([problem('run', 'version', 'the id of the entry', JSON.stringify(read.value.version.id))])
+    return err([problem('run', 'version', { kind: 'id of the entry' }, written(read.value.version.id))])
   const history = runHistory(entry.id, [entry])
   if (history === null || !history.ok) throw new Error('a run that was read cannot be read')
   return ok({ id: entry.id, project: ownProject.id, run: read.value, history: history.value })
@@ -156,7 +146,7 @@ function readNewRun(entry: Entry): Result<StoredRun, readonly InputProblem[]> {
 
 function draftOfRun(entry: Entry, { project }: StoredRun): Draft {
   const read = readRun('run', JSON.stringify(entry.body))
-  if (!read.ok) return rejected(entry.id, 'it is not a run that can be laid out', read.error)
+  if (!read.ok) return rejected(entry.id, { kind: 'no run to lay out' }, read.error)
   return { entry: { ...entry, project } }
 }
 

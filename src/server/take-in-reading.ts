@@ -1,7 +1,8 @@
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Result } from '../core/result.ts'
+import { theirs } from '../core/theirs.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
-import type { InputProblem } from '../formats/input-problem.ts'
+import { type InputProblem, written } from '../formats/input-problem.ts'
 import { readingsFormat } from '../formats/readings/entry-readings.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import type { ReadingCheck } from '../operations/reading-problems.ts'
@@ -21,22 +22,22 @@ export function draftOfReading(
   checkIn: CheckIn,
   known: Map<string, string>,
 ): Draft {
-  const refused = (problems: readonly InputProblem[]) => rejected(entry.id, 'it is not a reading of this run', problems)
+  const refused = (problems: readonly InputProblem[]) => rejected(entry.id, { kind: 'no reading of run' }, problems)
   const alone = { format: readingsFormat(entry.schemaVersion), run: name, units, readings: [entry.body] }
   const read = readReadings('reading', JSON.stringify(alone))
   if (!read.ok) return refused(read.error)
   const reading = read.value.readings[0]!
   const check = checkIn(reading.version)
   if (check === null)
-    return refused([problem('reading', 'version', 'the id of a version of this run', JSON.stringify(reading.version))])
-  if (!check.ok) return rejected(entry.id, 'the run cannot be laid out', check.error)
+    return refused([problem('reading', 'version', { kind: 'version of run' }, written(reading.version))])
+  if (!check.ok) return rejected(entry.id, { kind: 'run of entry not laid out' }, check.error)
   const problems: InputProblem[] = []
   if (!/(Z|[+-]\d\d:\d\d)$/.test(reading.at))
-    problems.push(problem('reading', 'at', 'a time with its zone', JSON.stringify(reading.at)))
+    problems.push(problem('reading', 'at', { kind: 'moment of reading with zone' }, written(reading.at)))
   problems.push(...check.value('reading', '', reading, known))
   if (problems.length > 0) return refused(problems)
   const disagreeing = disagreements(entry, reading)
-  if (disagreeing.length > 0) return rejected(entry.id, 'it is not an entry', disagreeing)
+  if (disagreeing.length > 0) return rejected(entry.id, { kind: 'no entry' }, disagreeing)
   known.set(entry.id, reading.of)
   return { entry: { ...entry, project } }
 }
@@ -47,7 +48,7 @@ function disagreements(entry: Entry, { id, by, at, corrects }: Reading): readonl
   const fields = (['id', 'author', 'supersedes'] as const).filter((field) => entry[field] !== said[field])
   const isSameTime = new Date(entry.capturedAt).getTime() === new Date(at).getTime()
   return [
-    ...fields.map((field) => problem('entry', field, `as in the reading`, JSON.stringify(entry[field]))),
-    ...(isSameTime ? [] : [problem('entry', 'capturedAt', `the reading's time`, entry.capturedAt)]),
+    ...fields.map((field) => problem('entry', field, { kind: 'as in the reading' }, written(entry[field]))),
+    ...(isSameTime ? [] : [problem('entry', 'capturedAt', { kind: 'time of the reading' }, theirs(entry.capturedAt))]),
   ]
 }

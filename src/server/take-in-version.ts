@@ -1,5 +1,5 @@
 import type { Entry } from '../formats/entry/entry-kinds.ts'
-import type { InputProblem } from '../formats/input-problem.ts'
+import { type InputProblem, written } from '../formats/input-problem.ts'
 import { type RunFile, readRun } from '../formats/run/run-file.ts'
 import { versionProblems } from '../operations/version-problems.ts'
 import { type Draft, problem, rejected } from './entry-answer.ts'
@@ -10,13 +10,11 @@ import type { StoredRun } from './stored-runs.ts'
  * `files`, the versions of the run by id, so that readings and further versions may name it.
  */
 export function draftOfVersion(entry: Entry, { id, project, history }: StoredRun, files: Map<string, RunFile>): Draft {
-  const refused = (problems: readonly InputProblem[]) => rejected(entry.id, 'it is not a version of this run', problems)
+  const refused = (problems: readonly InputProblem[]) => rejected(entry.id, { kind: 'no version of run' }, problems)
   const before = entry.supersedes ?? ''
   const from = before === id && history.asked !== null ? history.asked : files.get(before)
   if (from === undefined)
-    return refused([
-      problem('entry', 'supersedes', 'the id of a version of this run', JSON.stringify(entry.supersedes)),
-    ])
+    return refused([problem('entry', 'supersedes', { kind: 'version of run' }, written(entry.supersedes))])
   const read = readRun('run', JSON.stringify(entry.body))
   if (!read.ok) return refused(read.error)
   const problems = versionProblems('run', read.value, entry.id, from)

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { err, ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { form } from '../formats/range/form.ts'
 import { checkShape } from '../formats/read-json.ts'
 import { storableJson } from './storable-json.ts'
 import { storableText } from './storable-text.ts'
@@ -84,7 +85,7 @@ const fieldsShape = z.object({
   schemaVersion: z.int().min(1).max(2_147_483_647),
   author: storableText,
   device: storableText,
-  capturedAt: z.string().refine(isTimeWithZone, 'a time as 2026-05-04T13:20:00-05:00, in the years 0001 to 9999'),
+  capturedAt: z.string().refine(isTimeWithZone, form('moment with zone')),
   supersedes: storableText.nullable(),
 })
 

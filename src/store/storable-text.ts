@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { form } from '../formats/range/form.ts'
 
 /** Longest id or name, characters: our judgement; four of them fit an index row of PostgreSQL (2,704 bytes). */
 const longestText = 200
@@ -9,7 +10,5 @@ export function isStorable(value: string): boolean {
   return !/[\u0000\p{Surrogate}]/u.test(value)
 }
 
-export const storableDescription = 'text without U+0000 and half surrogate pairs'
-
 /** A name or id: not empty, not long, and such that it comes back as it was. */
-export const storableText = z.string().min(1).max(longestText).refine(isStorable, storableDescription)
+export const storableText = z.string().min(1).max(longestText).refine(isStorable, form('storable text'))

@@ -1,7 +1,9 @@
+import { answers } from './en/answers.ts'
 import { common } from './en/common.ts'
 import { fit } from './en/fit.ts'
 import { hardware } from './en/hardware.ts'
 import { need } from './en/need.ts'
+import { problems } from './en/problems.ts'
 import { quantities } from './en/quantities.ts'
 import { remedies } from './en/remedies.ts'
 import { staking } from './en/staking.ts'
@@ -11,7 +13,18 @@ import { printIn, type Words } from './print-in.ts'
 
 const words: Words = {
   language: 'en',
-  printers: { ...common, ...fit, ...hardware, ...need, ...quantities, ...remedies, ...staking, ...verdicts },
+  printers: {
+    ...answers,
+    ...common,
+    ...fit,
+    ...hardware,
+    ...need,
+    ...problems,
+    ...quantities,
+    ...remedies,
+    ...staking,
+    ...verdicts,
+  },
   joints: { and: 'and', or: 'or' },
   prose: (text) => ({ text, left: [text] }),
 }

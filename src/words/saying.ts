@@ -5,6 +5,18 @@ import type { QuantitySaying } from '../core/quantities/quantity-saying.ts'
 import type { StakeSaying } from '../core/staking/stake-saying.ts'
 import type { Theirs } from '../core/theirs.ts'
 import type { VerdictSaying } from '../core/verdicts/saying.ts'
+import type { Answer, Rejection } from './answers.ts'
+import type { ProblemSaying } from './problems/problem-saying.ts'
 
 /** Everything that is said to a person, as data. The union of each part's own; a kind belongs to one part. */
-export type Saying = FitSaying | HardwareSaying | NeedSaying | QuantitySaying | StakeSaying | Theirs | VerdictSaying
+export type Saying =
+  | FitSaying
+  | HardwareSaying
+  | NeedSaying
+  | QuantitySaying
+  | StakeSaying
+  | Theirs
+  | VerdictSaying
+  | ProblemSaying
+  | Answer
+  | Rejection

@@ -1,7 +1,9 @@
+import { answers } from './es/answers.ts'
 import { common } from './es/common.ts'
 import { fit } from './es/fit.ts'
 import { hardware } from './es/hardware.ts'
 import { need } from './es/need.ts'
+import { problems } from './es/problems.ts'
 import { quantities } from './es/quantities.ts'
 import { remedies } from './es/remedies.ts'
 import { staking } from './es/staking.ts'
@@ -12,7 +14,18 @@ import { sayWithRest } from './spanish/say-in-spanish.ts'
 
 const words: Words = {
   language: 'es',
-  printers: { ...common, ...fit, ...hardware, ...need, ...quantities, ...remedies, ...staking, ...verdicts },
+  printers: {
+    ...answers,
+    ...common,
+    ...fit,
+    ...hardware,
+    ...need,
+    ...problems,
+    ...quantities,
+    ...remedies,
+    ...staking,
+    ...verdicts,
+  },
   joints: { and: 'y', or: 'o' },
   prose: sayWithRest,
 }

@@ -298,7 +298,7 @@ describe('lapwise packet', () => {
       }
       const refused = await writeFolder(file('OUT'), files, full).catch((cause: unknown) => cause)
       expect(refused).toBeInstanceOf(BadInput)
-      expect((refused as BadInput).problems[0]!.found).toBe('ENOSPC')
+      expect((refused as BadInput).problems[0]!.found).toEqual({ kind: 'theirs', text: 'ENOSPC' })
       expect(written()).toEqual([])
     }
     await writeFolder(file('OUT'), files)

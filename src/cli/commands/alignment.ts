@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../../core/site/site.ts'
+import { written } from '../../formats/input-problem.ts'
 import { readLandXml } from '../../formats/landxml/read-landxml.ts'
 import { writeLandXml } from '../../formats/landxml/write-landxml.ts'
 import { readSite } from '../../formats/site/read-site.ts'
@@ -51,8 +52,8 @@ async function writeRoad(file: string, text: string, output: string | null): Pro
       {
         file: shownName(file),
         place: 'road.alignment',
-        expected: 'an alignment of elements',
-        found: JSON.stringify(alignment.kind),
+        expected: { kind: 'alignment of elements' },
+        found: written(alignment.kind),
       },
     ])
   }

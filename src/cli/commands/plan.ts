@@ -1,7 +1,7 @@
 import { findNeed } from '../../core/need/need.ts'
 import { toMetres } from '../../core/units/exact-length.ts'
 import { paperNames } from '../../core/units/paper-names.ts'
-import { describeStationProblem, parseStation } from '../../core/units/station.ts'
+import { parseStation } from '../../core/units/station.ts'
 import { lengthFault } from '../../formats/range/range-faults.ts'
 import { unusualInSite } from '../../formats/range/unusual.ts'
 import { readSite } from '../../formats/site/read-site.ts'
@@ -35,9 +35,9 @@ export const planCommand: Command = {
     if (station === null) await writeWhole(output, writePlan(site, need.value, page, words))
     else {
       const at = parseStation(station, site.units)
-      if (!at.ok) throw badWords(`--station: ${describeStationProblem(at.error)}`, station)
+      if (!at.ok) throw badWords(`--station: ${words.say({ kind: 'no station', problem: at.error })}`, station)
       const beyond = lengthFault('station', toMetres(at.value))
-      if (beyond !== null) throw badWords(`--station: ${beyond}`, station)
+      if (beyond !== null) throw badWords(`--station: ${words.say(beyond)}`, station)
       await writeWhole(output, writeSection(site, need.value, at.value / 1e9, page, words))
     }
     say(`wrote ${output}`)

@@ -30,12 +30,12 @@ export function readAmount(text: string, tokens: readonly LengthToken[], start: 
     const fraction = readFraction(text, tokens, second, first)
     if (!fraction.ok || !hasDash || joinsTightly(first, dash, tokenAt(tokens, second))) return fraction
     const part = text.slice(tokenAt(tokens, second).at, endOf(fraction.value))
-    const readings = [`${first.found} ${part}`, `${first.found} minus ${part}`] as const
+    const readings = [`${first.found} ${part}`, { from: first.found, less: part }] as const
     return err({ kind: 'ambiguous', readings, at: first.at, found: fraction.value.found })
   }
   const other = tokenAt(tokens, second)
   if (other.kind === 'number' && !first.found.includes('.')) {
-    const whole = `${first.found}${hasDash ? ' minus ' : ''}${other.found}`
+    const whole = hasDash ? { from: first.found, less: other.found } : `${first.found}${other.found}`
     const readings = [`${first.found} ft ${other.found} in`, whole] as const
     return err({ kind: 'ambiguous', readings, at: first.at, found: text.slice(first.at, endOf(other)) })
   }

@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { LengthUnit } from './exact-length.ts'
-import { describeLengthProblem } from './length-problem.ts'
 import { parseLength } from './length-text.ts'
 
 // Worked by hand from 1 in = 25.4 mm exactly (international yard and pound agreement, 1959; ISO 80000-3), in nm.
@@ -247,31 +246,5 @@ describe('parseLength of any text', () => {
       }),
       { seed: 1959, numRuns: 2000 },
     )
-  })
-})
-
-describe('describeLengthProblem', () => {
-  const sentence = (text: string, bareUnit: LengthUnit | null): string => {
-    const parsed = parseLength(text, bareUnit)
-    return parsed.ok ? 'accepted' : describeLengthProblem(parsed.error)
-  }
-
-  test('names the place, what stands there and both readings of an ambiguous text', () => {
-    expect(sentence('6-3', 'in')).toBe('At character 1, “6-3”: this can mean 6 ft 3 in or 6 minus 3, write which.')
-  })
-
-  test('names the place alone when something is missing', () => {
-    expect(sentence('27 3/', 'in')).toBe('At character 6: a number is expected here.')
-  })
-
-  test('gives each kind of problem its own reason', () => {
-    const reasons = new Map(
-      refused.map(([text, bareUnit, kind]) => [
-        kind,
-        sentence(text, bareUnit).replace(/^At character \d+(, “.*”)?: /, ''),
-      ]),
-    )
-    expect(reasons.size).toBe(18)
-    expect(new Set(reasons.values()).size).toBe(18)
   })
 })

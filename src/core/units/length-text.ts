@@ -84,7 +84,7 @@ function readInches(
   if (!inches.ok) return inches
   const { value, at, found } = inches.value
   if (hasDash && looksLikeSign(tokenAt(tokens, start - 1), dash, inches.value)) {
-    const readings = [`${feet.found} ft ${found} in`, `${feet.found} ft minus ${found} in`] as const
+    const readings = [`${feet.found} ft ${found} in`, { from: `${feet.found} ft`, less: `${found} in` }] as const
     return err({ kind: 'ambiguous', readings, at: feet.at, found: text.slice(feet.at, endOf(inches.value)) })
   }
   const given = readUnit(text, tokens, inches.value, 'in')

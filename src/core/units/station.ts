@@ -1,7 +1,7 @@
 import { err, ok, type Result } from '../result.ts'
 import { parseDecimal, printDecimal, ratioToNanometres } from './decimal-text.ts'
 import type { Nanometres } from './exact-length.ts'
-import { describeAt, type TextPlace } from './length-problem.ts'
+import type { TextPlace } from './length-problem.ts'
 
 /** `us`: stations of 100 ft, `12+37.50`; `metric`: stations of 1000 m, `1+237.500`. */
 export type StationSystem = 'us' | 'metric'
@@ -62,32 +62,6 @@ export function printStation(distance: Nanometres, system: StationSystem, decima
   const [, sign = '', whole = '', fraction = ''] = /^(-?)(\d+)(.*)$/.exec(printDecimal(distance, unit, decimals)) ?? []
   const padded = whole.padStart(digits + 1, '0')
   return `${sign}${padded.slice(0, -digits)}+${padded.slice(-digits)}${fraction}`
-}
-
-/** One English sentence: the place (characters counted from 1), what stands there, and the reason. */
-export const describeStationProblem = (problem: StationProblem): string => describeAt(problem, reason(problem))
-
-function reason(problem: StationProblem): string {
-  switch (problem.kind) {
-    case 'empty':
-      return 'the text is empty, a station is expected'
-    case 'not-a-number':
-      return 'a number is expected here'
-    case 'comma':
-      return 'a comma can mean decimals or thousands, write a decimal point and no thousands mark'
-    case 'stations-not-whole':
-      return 'the stations before the + must be a whole number'
-    case 'digits-after-plus':
-      return `between + and the decimal point a station has exactly ${problem.needed} digits`
-    case 'trailing-text':
-      return 'the station ends before this text'
-    case 'too-fine':
-      return 'finer than a nanometre, write fewer decimals'
-    case 'too-large':
-      return 'larger than 9007 km, which is more than is kept exactly'
-    default:
-      return problem satisfies never
-  }
 }
 
 interface NumberInText extends TextPlace {

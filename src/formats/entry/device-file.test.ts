@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { brokenDeviceFiles, validDeviceFiles } from '../../../test/fixtures/device-files.ts'
+import { english } from '../../words/english.ts'
+import { printProblem } from '../input-problem.ts'
 import { type PhotoInFile, readDeviceFile, writeDeviceFile } from './device-file.ts'
 import type { Entry } from './entry-kinds.ts'
 
@@ -67,9 +69,7 @@ describe('the file of a device', () => {
     'is refused with %s',
     (_, { raw, problems }) => {
       const read = readDeviceFile('device.json', JSON.stringify(raw))
-      const said = read.ok
-        ? []
-        : read.error.map(({ place, expected, found }) => `${place}: expected ${expected}, found ${found}`)
+      const said = read.ok ? [] : read.error.map((one) => printProblem(one, english(null)).replace('device.json: ', ''))
       expect(said).toEqual(problems)
     },
   )

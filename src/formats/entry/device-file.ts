@@ -3,6 +3,7 @@ import type { Result } from '../../core/result.ts'
 import { reportContradictions } from '../contradiction.ts'
 import { entryIdForm, isTooFarAhead } from '../entry-id.ts'
 import type { InputProblem } from '../input-problem.ts'
+import { form } from '../range/form.ts'
 import { listOf, moment } from '../range/ranged.ts'
 import { readJson } from '../read-json.ts'
 import { type Entry, entryShape, sha256Text } from './entry-kinds.ts'
@@ -11,7 +12,7 @@ import { type Entry, entryShape, sha256Text } from './entry-kinds.ts'
 const photoFile = z.strictObject({
   sha256: sha256Text,
   type: z.enum(['image/jpeg', 'image/png', 'image/webp']),
-  base64: z.base64({ error: 'base64' }),
+  base64: z.base64(form('base64')),
 })
 
 /** Everything on one device as one file: what it recorded and what it fetched, in the order in which it shows it. */
@@ -37,7 +38,7 @@ const deviceFileSchema = deviceFileShape.check((context) => {
     })
   reportContradictions(
     context,
-    ahead.map(({ i }) => ({ path: ['entries', i, 'id'], expected: 'an id that counts on from those of its run' })),
+    ahead.map(({ i }) => ({ path: ['entries', i, 'id'], expected: { kind: 'counted on id' } })),
   )
 })
 

@@ -1,17 +1,14 @@
 import * as z from 'zod/mini'
 import { entryIdForm } from '../entry-id.ts'
+import { form } from '../range/form.ts'
 import { day, listOf, moment, ranged, rangedWhole } from '../range/ranged.ts'
 
 const text = z.string().check(z.minLength(1), z.maxLength(4000))
 /** What names something: no control characters, and nothing that no store can hold. */
 const name = z
   .string()
-  .check(
-    z.minLength(1),
-    z.maxLength(200),
-    z.regex(/^[^\p{Cc}\p{Cs}]*$/u, { error: 'a name without control characters' }),
-  )
-export const sha256Text = z.string().check(z.regex(/^[0-9a-f]{64}$/, { error: 'a sha256 in lower-case hexadecimal' }))
+  .check(z.minLength(1), z.maxLength(200), z.regex(/^[^\p{Cc}\p{Cs}]*$/u, form('name without controls')))
+export const sha256Text = z.string().check(z.regex(/^[0-9a-f]{64}$/, form('sha256')))
 const postNumbers = listOf(rangedWhole('pieceNumber'), 'names')
 
 /** Where a device thought it was: what the phone says, never survey grade. Degrees on WGS 84, accuracy in metres. */
@@ -169,7 +166,7 @@ const shapeOf = <const K extends EntryKind, const V extends number, B extends z.
   body: B,
 ) =>
   z.strictObject({
-    id: z.string().check(z.regex(entryIdForm, { error: 'a UUID of version 7 in lower case (RFC 9562)' })),
+    id: z.string().check(z.regex(entryIdForm, form('UUID'))),
     run: name,
     kind: z.literal(kind),
     schemaVersion: z.literal(schemaVersion),

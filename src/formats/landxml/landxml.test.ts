@@ -2,6 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { endStation, layAlignment, pointAt } from '../../core/alignment/horizontal-alignment.ts'
 import { distance } from '../../core/geometry/point.ts'
+import { english } from '../../words/english.ts'
+import { problemInWords } from '../input-problem.ts'
 import type { LinearUnit } from './landxml.ts'
 import { readLandXml } from './read-landxml.ts'
 import { writeLandXml } from './write-landxml.ts'
@@ -22,7 +24,7 @@ const line = '<Line><Start>200000 600000</Start><End>200300 600400</End></Line>'
 const problemOf = (text: string) => {
   const read = readLandXml('road.xml', text)
   if (read.ok) throw new Error('read without a problem')
-  return read.error[0]!
+  return problemInWords(read.error[0]!, english(null))
 }
 
 describe('reading LandXML', () => {

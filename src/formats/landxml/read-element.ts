@@ -1,5 +1,6 @@
 import { azimuthAlong, type Clothoid, endOf } from '../../core/geometry/clothoid.ts'
 import { azimuthFrom, distance, type Point, turned } from '../../core/geometry/point.ts'
+import { theirs } from '../../core/theirs.ts'
 import type { Metres } from '../../core/units/quantity.ts'
 import { ranges } from '../range/ranges.ts'
 import type { Reader } from './reader.ts'
@@ -21,7 +22,7 @@ export function readElement(element: XmlElement, long: (value: number) => Metres
     case 'Spiral':
       return readSpiral(element, long, reader)
     default:
-      reader.fault(element, 'Line, Curve or Spiral', element.name)
+      reader.fault(element, { kind: 'alignment element' }, theirs(element.name))
       return null
   }
 }
@@ -49,7 +50,7 @@ function readCurve(element: XmlElement, long: (value: number) => Metres, reader:
   if (!hasLength(element, start, end, reader) || !hasLength(element, start, centre, reader)) return null
   const radius = distance(centre, start)
   if (radius > ranges.radius.most) {
-    reader.fault(element, `a radius of at most ${ranges.radius.most} m`, String(radius))
+    reader.fault(element, { kind: 'radius at most', most: ranges.radius.most }, theirs(String(radius)))
     return null
   }
   const swept = turn * (azimuthFrom(centre, end) - azimuthFrom(centre, start))
@@ -70,7 +71,7 @@ const intersectionTolerance = 0.01
 function readSpiral(element: XmlElement, long: (value: number) => Metres, reader: Reader): ReadElement | null {
   const type = reader.attribute(element, 'spiType')
   if (type !== 'clothoid') {
-    reader.fault(element, 'a spiral of spiType clothoid', type)
+    reader.fault(element, { kind: 'clothoid' }, theirs(type))
     return null
   }
   const turn = readTurn(element, reader)
@@ -80,7 +81,7 @@ function readSpiral(element: XmlElement, long: (value: number) => Metres, reader
   const start = reader.point(element, 'Start', long)
   const intersection = reader.point(element, 'PI', long)
   const end = reader.point(element, 'End', long)
-  if (length <= 0) reader.fault(element, 'a spiral with a length', String(element.attributes.length))
+  if (length <= 0) reader.fault(element, { kind: 'spiral with length' }, theirs(String(element.attributes.length)))
   if (turn === null || curvatureStart === null || curvatureEnd === null || length <= 0) return null
   if (start === null || intersection === null || end === null || !hasLength(element, start, end, reader)) return null
   // turned so that its chord has the direction of the file's, which is less rounded than that of the PI
@@ -89,11 +90,7 @@ function readSpiral(element: XmlElement, long: (value: number) => Metres, reader
   const line = { ...shape, azimuth }
   const off = turned(azimuthFrom(start, intersection) - azimuth)
   if (Math.abs(off) > intersectionTolerance && azimuthAlong(line, length) !== azimuth) {
-    reader.fault(
-      childrenOf(element, 'PI')[0]!,
-      'a PI on the tangent that radii, length and rot give',
-      `one ${off.toFixed(3)} rad off it`,
-    )
+    reader.fault(childrenOf(element, 'PI')[0]!, { kind: 'PI on tangent' }, { kind: 'PI off tangent', radians: off })
     return null
   }
   return { line, end }
@@ -108,7 +105,8 @@ function readCurvature(
   if (/^\+?inf$/i.test(element.attributes[name]?.trim() ?? '')) return 0
   const radius = reader.number(element, name, 'radius')
   if (radius > 0) return 1 / long(radius)
-  if (element.attributes[name] !== undefined) reader.fault(element, `${name} above 0, or INF`, String(radius))
+  if (element.attributes[name] !== undefined)
+    reader.fault(element, { kind: 'radius or INF', name }, theirs(String(radius)))
   return null
 }
 
@@ -116,12 +114,12 @@ function readTurn(element: XmlElement, reader: Reader): 1 | -1 | null {
   const rot = reader.attribute(element, 'rot')
   if (rot === 'cw') return 1
   if (rot === 'ccw') return -1
-  if (rot !== '') reader.fault(element, 'rot cw or ccw', rot)
+  if (rot !== '') reader.fault(element, { kind: 'turn' }, theirs(rot))
   return null
 }
 
 function hasLength(element: XmlElement, from: Point, to: Point, reader: Reader): boolean {
   const isLong = distance(from, to) > 1e-9
-  if (!isLong) reader.fault(element, 'points that differ', 'the same point twice')
+  if (!isLong) reader.fault(element, { kind: 'points that differ' }, { kind: 'same point twice' })
   return isLong
 }

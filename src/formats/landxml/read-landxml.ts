@@ -3,6 +3,7 @@ import type { StationEquation } from '../../core/alignment/station-equations.ts'
 import { azimuthAlong, type Clothoid, endOf } from '../../core/geometry/clothoid.ts'
 import { distance, turned } from '../../core/geometry/point.ts'
 import { err, ok, type Result } from '../../core/result.ts'
+import { theirs } from '../../core/theirs.ts'
 import type { Metres } from '../../core/units/quantity.ts'
 import type { InputProblem } from '../input-problem.ts'
 import { lengthFault } from '../range/range-faults.ts'
@@ -39,15 +40,15 @@ export function readLandXml(
   if (root.name !== 'LandXML' || root.namespace !== landXmlNamespace) {
     reader.fault(
       root,
-      `LandXML in the namespace ${landXmlNamespace}`,
-      `${root.name} in ${root.namespace || 'no namespace'}`,
+      { kind: 'root in namespace', namespace: landXmlNamespace },
+      { kind: 'root element', name: root.name, namespace: root.namespace },
     )
     return err(reader.problems)
   }
   const unit = readUnit(root, reader)
   if (unit === null) return err(reader.problems)
   const found = childrenOf(root, 'Alignments').flatMap((group) => childrenOf(group, 'Alignment'))
-  if (found.length === 0) reader.fault(root, 'at least one Alignment', 'none')
+  if (found.length === 0) reader.fault(root, { kind: 'one or more alignments' }, { kind: 'none' })
   reader.count(root, 'alignments', found.length)
   const gaps: Gap[] = []
   const alignments = found.map((element) => readAlignment(element, metresFrom[unit], reader, gaps))
@@ -58,13 +59,13 @@ function readUnit(root: XmlElement, reader: Reader): LinearUnit | null {
   const units = childrenOf(root, 'Units')[0]
   const system = units?.children.find((child) => child.name === 'Metric' || child.name === 'Imperial')
   if (system === undefined) {
-    reader.fault(units ?? root, 'Units with Metric or Imperial: without them the coordinates have no size', 'none')
+    reader.fault(units ?? root, { kind: 'units of road' }, { kind: 'none' })
     return null
   }
   const linear = reader.attribute(system, 'linearUnit')
   const allowed: readonly LinearUnit[] = system.name === 'Metric' ? ['meter'] : ['foot', 'USSurveyFoot']
   const unit = allowed.find((name) => name === linear)
-  if (unit === undefined && linear !== '') reader.fault(system, `linearUnit ${allowed.join(' or ')}`, linear)
+  if (unit === undefined && linear !== '') reader.fault(system, { kind: 'linear unit', units: allowed }, theirs(linear))
   return unit ?? null
 }
 
@@ -78,7 +79,7 @@ function readAlignment(
   const startStation = long(reader.number(element, 'staStart', 'station'))
   const [geometry, ...others] = childrenOf(element, 'CoordGeom')
   if (geometry === undefined || others.length > 0)
-    reader.fault(others[0] ?? element, `one CoordGeom in alignment ${JSON.stringify(name)}`, geometry ? 'more' : 'none')
+    reader.fault(others[0] ?? element, { kind: 'one geometry', alignment: name }, { kind: geometry ? 'more' : 'none' })
   const elements: AlignmentElement[] = []
   let station = startStation
   if (geometry !== undefined) reader.count(geometry, 'elements', geometry.children.length)
@@ -94,8 +95,9 @@ function readAlignment(
     station += read.line.length
   }
   const beyond = lengthFault('station', station)
-  if (beyond !== null) reader.fault(element, `an alignment that ends at ${beyond}`, `${station} m`)
-  if (geometry !== undefined && elements.length === 0) reader.fault(geometry, 'at least one element', 'none')
+  if (beyond !== null) reader.fault(element, { kind: 'alignment to', end: beyond }, theirs(`${station} m`))
+  if (geometry !== undefined && elements.length === 0)
+    reader.fault(geometry, { kind: 'one or more elements' }, { kind: 'none' })
   return {
     name,
     horizontal: { startStation, elements },
@@ -130,16 +132,16 @@ function readEquations(
   reader.count(alignment, 'stationEquations', found.length)
   for (const element of found) {
     if (element.attributes.staIncrement === 'decreasing')
-      reader.fault(element, 'stations that increase along the alignment', 'staIncrement decreasing')
+      reader.fault(element, { kind: 'increasing stations' }, theirs('staIncrement decreasing'))
     const internal = long(reader.number(element, 'staInternal', 'station'))
     const ahead = long(reader.number(element, 'staAhead', 'station'))
     const before = equations.at(-1)
     const follows = before === undefined ? internal : before.ahead + (internal - before.internal)
     const back = element.attributes.staBack === undefined ? follows : long(reader.number(element, 'staBack', 'station'))
     if (internal < (before?.internal ?? startStation))
-      reader.fault(element, 'a staInternal beyond that of the equation before it', element.attributes.staInternal ?? '')
+      reader.fault(element, { kind: 'later staInternal' }, theirs(element.attributes.staInternal ?? ''))
     else if (Math.abs(back - follows) > stationTolerance)
-      reader.fault(element, 'a staBack that follows from staInternal', element.attributes.staBack ?? '')
+      reader.fault(element, { kind: 'staBack that follows' }, theirs(element.attributes.staBack ?? ''))
     equations.push({ internal, back, ahead })
   }
   return equations

@@ -1,6 +1,8 @@
 import type { Point } from '../../core/geometry/point.ts'
+import { theirs } from '../../core/theirs.ts'
 import type { Metres } from '../../core/units/quantity.ts'
-import type { InputProblem } from '../input-problem.ts'
+import type { ProblemSaying } from '../../words/problems/problem-saying.ts'
+import { type InputProblem, written } from '../input-problem.ts'
 import { listLimits, type RangeName, ranges } from '../range/ranges.ts'
 import { childrenOf, type XmlElement } from './xml-tree.ts'
 
@@ -13,54 +15,64 @@ export class Reader {
     this.file = file
   }
 
-  fault(element: XmlElement, expected: string, found: string): void {
+  fault(element: XmlElement, expected: ProblemSaying, found: NonNullable<InputProblem['found']>): void {
     this.problems.push({ file: this.file, place: element.place, expected, found })
   }
 
   attribute(element: XmlElement, name: string): string {
     const value = element.attributes[name]
-    if (value === undefined) this.fault(element, `the attribute ${name} of ${element.name}`, 'none')
+    if (value === undefined)
+      this.fault(element, { kind: 'attribute of', name, element: element.name }, { kind: 'none' })
     return value?.trim() ?? ''
   }
 
   /** A number no larger than the most of its range, either way. */
   number(element: XmlElement, name: string, range: RangeName): number {
-    const written = this.attribute(element, name)
-    if (written === '') return 0
-    const value = Number(written)
+    const stated = this.attribute(element, name)
+    if (stated === '') return 0
+    const value = Number(stated)
     const { most } = ranges[range]
     if (Math.abs(value) <= most) return value
-    const expected = Number.isFinite(value) ? `${name} of at most ${most}` : `a number in ${name} of ${element.name}`
-    this.fault(element, expected, written)
+    this.fault(
+      element,
+      Number.isFinite(value)
+        ? { kind: 'attribute at most', name, most }
+        : { kind: 'number of attribute', name, element: element.name },
+      theirs(stated),
+    )
     return 0
   }
 
   /** Says when a list is longer than its limit. */
   count(element: XmlElement, list: 'alignments' | 'elements' | 'stationEquations', found: number): void {
     const most = listLimits[list]
-    if (found > most) this.fault(element, `at most ${most} in the list`, String(found))
+    if (found > most) this.fault(element, { kind: 'entries at most', most }, written(found))
   }
 
   /** The point in the child `name`, written "northing easting" and perhaps an elevation. */
   point(element: XmlElement, name: string, long: (value: number) => Metres): Point | null {
     const child = childrenOf(element, name)[0]
     if (child === undefined) {
-      this.fault(element, `${name} in ${element.name}`, 'none')
+      this.fault(element, { kind: 'child of', name, element: element.name }, { kind: 'none' })
       return null
     }
     if (child.attributes.pntRef !== undefined) {
-      this.fault(child, `the coordinates of ${name} written out`, `a reference to point ${child.attributes.pntRef}`)
+      this.fault(
+        child,
+        { kind: 'written coordinates', name },
+        { kind: 'reference to point', name: child.attributes.pntRef },
+      )
       return null
     }
     const numbers = child.text.trim().split(/\s+/).map(Number)
     const [northing, easting] = numbers
     if (numbers.length < 2 || numbers.length > 3 || !numbers.every(Number.isFinite)) {
-      this.fault(child, `"northing easting" in ${name}`, JSON.stringify(child.text.trim()))
+      this.fault(child, { kind: 'northing and easting', name }, written(child.text.trim()))
       return null
     }
     const { most } = ranges.coordinate
     if (numbers.some((one) => Math.abs(one) > most)) {
-      this.fault(child, `coordinates of at most ${most}`, JSON.stringify(child.text.trim()))
+      this.fault(child, { kind: 'coordinates at most', most }, written(child.text.trim()))
       return null
     }
     return { easting: long(easting!), northing: long(northing!) }

@@ -1,5 +1,6 @@
 import { SaxesParser } from 'saxes'
 import { err, ok, type Result } from '../../core/result.ts'
+import { theirs } from '../../core/theirs.ts'
 import type { InputProblem } from '../input-problem.ts'
 
 /** One XML element; `place` is the line and column of its start tag. */
@@ -28,8 +29,8 @@ export function readXml(file: string, text: string, keep: readonly string[]): Re
     problem ??= {
       file,
       place: `${parser.line}:${parser.column}`,
-      expected: 'well-formed XML',
-      found: cause.message.replace(/^\d+:\d+: /, ''),
+      expected: { kind: 'well-formed XML' },
+      found: theirs(cause.message.replace(/^\d+:\d+: /, '')),
     }
   })
   parser.on('opentag', (tag) => {
@@ -62,7 +63,7 @@ export function readXml(file: string, text: string, keep: readonly string[]): Re
   })
   parser.write(text.replace(/^\uFEFF/, '')).close()
   if (problem !== null) return err(problem)
-  if (root === null) return err({ file, place: '', expected: 'an XML element', found: 'nothing' })
+  if (root === null) return err({ file, place: '', expected: { kind: 'XML element' }, found: { kind: 'nothing' } })
   return ok(root)
 }
 

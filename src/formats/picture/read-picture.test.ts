@@ -40,7 +40,7 @@ describe('readPicture', () => {
     for (let length = 12; length < whole.length; length++)
       expect(readPicture(whole.subarray(0, length)), `${length}`).toEqual({
         ok: false,
-        error: 'a picture that is cut short',
+        error: { kind: 'picture cut short' },
       })
   })
 
@@ -57,10 +57,13 @@ describe('readPicture', () => {
       return picture
     }
     expect(readPicture(sized(most))).toMatchObject({ ok: true, value: { width: 8000, height: 8000 } })
-    expect(readPicture(sized(more))).toEqual({ ok: false, error: 'a picture of 8000 x 8001 pixels' })
+    expect(readPicture(sized(more))).toEqual({
+      ok: false,
+      error: { kind: 'picture of pixels', width: 8000, height: 8001 },
+    })
     expect(readPicture(sized('00'.repeat(more.length / 2)))).toEqual({
       ok: false,
-      error: 'a picture that does not say its size',
+      error: { kind: 'picture without size' },
     })
   })
 
@@ -76,10 +79,10 @@ describe('readPicture', () => {
   })
 
   test('says what is no picture', () => {
-    expect(readPicture(new Uint8Array())).toEqual({ ok: false, error: 'an empty file' })
+    expect(readPicture(new Uint8Array())).toEqual({ ok: false, error: { kind: 'empty file' } })
     for (const text of ['%PDF-1.7', 'RIFF....WAVE', 'a text'])
-      expect(readPicture(bytes(ascii(text)))).toEqual({ ok: false, error: 'a file that begins like none of them' })
+      expect(readPicture(bytes(ascii(text)))).toEqual({ ok: false, error: { kind: 'no picture' } })
     // An end without anything drawn before.
-    expect(readPicture(bytes('ffd8ffd9ffd9'))).toEqual({ ok: false, error: 'a picture that is cut short' })
+    expect(readPicture(bytes('ffd8ffd9ffd9'))).toEqual({ ok: false, error: { kind: 'picture cut short' } })
   })
 })

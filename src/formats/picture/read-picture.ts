@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../../core/result.ts'
+import type { FileProblem, PictureFault } from '../../words/problems/file.ts'
 import { pictureSize } from './picture-size.ts'
 
 /** A picture by its structure, from its first byte to its last. */
@@ -11,14 +12,6 @@ export interface Picture {
   readonly height: number
 }
 
-/** What bytes are that hold no whole picture, or one that is not read, in words. */
-export type PictureFault =
-  | 'an empty file'
-  | 'a file that begins like none of them'
-  | 'a picture that is cut short'
-  | 'a picture that does not say its size'
-  | `a picture of ${number} x ${number} pixels`
-
 /**
  * Most pixels of a picture that is read: 64 million, our judgement. Phones take up to 50 million; in the largest depth
  * these are 512 MB while they are read, and a small file can claim thousands of millions.
@@ -26,7 +19,7 @@ export type PictureFault =
 const mostPixels = 64_000_000
 
 /** What a file of a photo has to be. */
-export const wholePicture = `a whole picture (JPEG, PNG or WebP) of at most ${mostPixels / 1e6} million pixels`
+export const wholePicture: FileProblem = { kind: 'whole picture', megapixels: mostPixels / 1e6 }
 
 /**
  * The JPEG, PNG or WebP picture in `bytes`, walked through from marker to marker or chunk to chunk as far as its end.
@@ -34,21 +27,21 @@ export const wholePicture = `a whole picture (JPEG, PNG or WebP) of at most ${mo
  * @source ITU-T T.81, B.1.1 and B.2 (markers); PNG specification, 5.2 to 5.3 (chunks); RFC 9649, 2.3 to 2.4 (RIFF)
  */
 export function readPicture(bytes: Uint8Array): Result<Picture, PictureFault> {
-  if (bytes.length === 0) return err('an empty file')
+  if (bytes.length === 0) return err({ kind: 'empty file' })
   const starts = (signature: readonly number[], at: number): boolean =>
     signature.every((byte, i) => bytes[at + i] === byte)
   const found = (type: Picture['type'], length: number | null): Result<Picture, PictureFault> => {
-    if (length === null || length > bytes.length) return err('a picture that is cut short')
+    if (length === null || length > bytes.length) return err({ kind: 'picture cut short' })
     const size = pictureSize(type, bytes.subarray(0, length))
-    if (size === null) return err('a picture that does not say its size')
+    if (size === null) return err({ kind: 'picture without size' })
     const { width, height } = size
-    if (width * height > mostPixels) return err(`a picture of ${width} x ${height} pixels` as const)
+    if (width * height > mostPixels) return err({ kind: 'picture of pixels', width, height })
     return ok({ type, length, width, height })
   }
   if (starts([0xff, 0xd8, 0xff], 0)) return found('image/jpeg', endOfJpeg(bytes))
   if (starts([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a], 0)) return found('image/png', endOfPng(bytes))
   if (starts(ascii('RIFF'), 0) && starts(ascii('WEBP'), 8)) return found('image/webp', endOfRiff(bytes))
-  return err('a file that begins like none of them')
+  return err({ kind: 'no picture' })
 }
 
 const ascii = (text: string): readonly number[] => [...text].map((letter) => letter.charCodeAt(0))

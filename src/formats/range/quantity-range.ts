@@ -9,7 +9,8 @@ import {
   type Unit,
   valueIn,
 } from '../../core/units/quantity-kinds.ts'
-import { lengthFault, plain } from './range-faults.ts'
+import type { ShapeProblem } from '../../words/problems/shape.ts'
+import { lengthFault } from './range-faults.ts'
 
 interface QuantityRange {
   readonly unit: OtherUnit
@@ -26,30 +27,25 @@ const farthest: Readonly<Record<Exclude<QuantityKind, 'length'>, QuantityRange>>
   count: { unit: 'count', least: 0, most: 100_000 },
 }
 
-/** The kind as it follows `expected` or `found`. */
-export const aKind = (kind: QuantityKind): string => (kind === 'angle' ? 'an angle' : `a ${kind}`)
-
 /** What was expected of a value that is no length and lies outside its range; null inside it. */
-export function quantityFault(value: number, unit: OtherUnit): string | null {
+export function quantityFault(value: number, unit: OtherUnit): ShapeProblem | null {
   const { least, most, unit: at } = rangeOf(unit)
-  if (unit === 'count' && !Number.isInteger(value)) return 'a whole number'
+  if (unit === 'count' && !Number.isInteger(value)) return { kind: 'value of type', type: 'whole number' }
   const size = (value * stepsPer(unit)) / stepsPer(at)
-  return size >= least && size <= most
-    ? null
-    : `${aKind(kindOf(unit))} of ${plain(least)} ${at} to ${plain(most)} ${at}`
+  return size >= least && size <= most ? null : { kind: 'value between', least, most, unit: at }
 }
 
 /** What was expected of a value that no reading can have; null where it can be one. */
-export const readingValueFault = (value: Steps, unit: Unit): string | null =>
+export const readingValueFault = (value: Steps, unit: Unit): ShapeProblem | null =>
   isLengthUnit(unit) ? lengthFault('readingValue', toMetres(value)) : quantityFault(valueIn(value, unit), unit)
 
 /** The same of a step or an uncertainty, in `unit`, which is more than nothing. */
-export function doubtFault(name: 'resolution' | 'uncertainty', value: number, unit: Unit): string | null {
+export function doubtFault(name: 'resolution' | 'uncertainty', value: number, unit: Unit): ShapeProblem | null {
   if (isLengthUnit(unit)) return lengthFault(name, (value * stepsPer(unit)) / 1e9)
   const { most, unit: at } = rangeOf(unit)
   return value > 0 && (value * stepsPer(unit)) / stepsPer(at) <= most
     ? null
-    : `${aKind(kindOf(unit))} of more than 0, at most ${plain(most)} ${at}`
+    : { kind: 'value above zero, at most', most, unit: at }
 }
 
 const rangeOf = (unit: OtherUnit): QuantityRange => farthest[kindOf(unit) as Exclude<QuantityKind, 'length'>]

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
-import { listLimits, type NumberRange, type RangeName, ranges, years } from './ranges.ts'
+import { form } from './form.ts'
+import { listLimits, type NumberRange, type RangeName, ranges } from './ranges.ts'
 
 /** A number inside the hard limits of its range; the published schema says what is usual, and why. */
 export const ranged = (name: RangeName) => z.number().check(...limitsOf(ranges[name]))
@@ -29,12 +30,11 @@ export const listOf = <T extends z.core.$ZodType>(entry: T, name: keyof typeof l
 
 /** Years that are read: 1950 to 2100. */
 const year = '(19[5-9]\\d|20\\d\\d|2100)'
-const inYears = `in the years ${years.least} to ${years.most}`
 
 /** A day of the calendar. */
 export const day = z.iso
-  .date({ error: 'a date such as 2017-03-15', abort: true })
-  .check(z.regex(new RegExp(`^${year}-`), { error: `a date ${inYears}` }))
+  .date({ ...form('day'), abort: true })
+  .check(z.regex(new RegExp(`^${year}-`), form('day in years')))
 
 const date = z.regexes.date.source.replace(/\$$/, '')
 const time = '([01]\\d|2[0-3]):[0-5]\\d(:[0-5]\\d(\\.\\d{1,9})?)?'
@@ -43,9 +43,9 @@ const zone = '(Z|[+-]([01]\\d|2[0-3]):[0-5]\\d)?'
 /** A moment; seconds and zone may be left out. */
 export const moment = z.string().check(
   z.regex(new RegExp(`${date}T${time}${zone}$`), {
-    error: 'a date and time such as 2026-05-04T10:30 (ISO 8601)',
+    ...form('moment'),
     abort: true,
   }),
-  z.regex(new RegExp(`^${year}-`), { error: `a date and time ${inYears}` }),
+  z.regex(new RegExp(`^${year}-`), form('moment in years')),
   z.meta({ id: 'Moment', description: 'ISO 8601 date and time; seconds and zone may be left out.' }),
 )

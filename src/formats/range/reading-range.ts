@@ -8,7 +8,7 @@ import {
   type Unit,
   valueIn,
 } from '../../core/units/quantity-kinds.ts'
-import { aKind } from './quantity-range.ts'
+import type { ShapeProblem } from '../../words/problems/shape.ts'
 
 interface ReadingRange {
   readonly least: Steps
@@ -50,9 +50,9 @@ export function readingRange({ look, topic }: Requirement): ReadingRange | null 
 }
 
 /** What was expected of a reading of `value` for this requirement; null when it can be one. */
-export function readingFault(requirement: Requirement, value: Steps): string | null {
+export function readingFault(requirement: Requirement, value: Steps): ShapeProblem | null {
   const range = readingRange(requirement)
   if (range === null || (value >= range.least && value <= range.most)) return null
-  const text = (limit: Steps): string => `${Number(valueIn(limit, range.unit).toFixed(3))} ${range.unit}`
-  return `${aKind(kindOf(range.unit))} of ${text(range.least)} to ${text(range.most)}`
+  const inUnit = (limit: Steps): number => Number(valueIn(limit, range.unit).toFixed(3))
+  return { kind: 'value between', least: inUnit(range.least), most: inUnit(range.most), unit: range.unit }
 }

@@ -2,26 +2,13 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { Site, UnitSystem } from '../../core/site/site.ts'
 import { kindOf, stepsPer, type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
+import type { ProblemSaying } from '../../words/problems/problem-saying.ts'
 import type { RunFile } from '../run/run-file.ts'
 import { type LengthRangeName, lengthRanges, type RangeName, ranges } from './ranges.ts'
 import { readingRange } from './reading-range.ts'
 
 /** A value that is read and is seldom right: somebody should look at it again. It stands in the record. */
-export interface Unusual {
-  /** Path of the field, or the reading and what it is of. */
-  readonly place: string
-  readonly value: number
-  /** Empty for a plain number. */
-  readonly unit: string
-  readonly low: number
-  readonly high: number
-}
-
-/** `"road.speed": 95 mi/h is unusual, usual is 25 mi/h to 80 mi/h` */
-export function describeUnusual({ place, value, unit, low, high }: Unusual): string {
-  const text = (number: number): string => `${Number(number.toFixed(4))}${unit === '' ? '' : ` ${unit}`}`
-  return `${JSON.stringify(place)}: ${text(value)} is unusual, usual is ${text(low)} to ${text(high)}`
-}
+export type Unusual = Omit<Extract<ProblemSaying, { readonly kind: 'unusual' }>, 'kind'>
 
 /** What is unusual in a run file, in the order of the file. */
 export function unusualInRun({

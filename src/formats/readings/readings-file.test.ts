@@ -3,12 +3,13 @@ import { describe, expect, test } from 'vitest'
 import { brokenReadings, fullReadings, shortReadings } from '../../../test/fixtures/readings-files.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import { nanometresPer } from '../../core/units/exact-length.ts'
+import { english } from '../../words/english.ts'
 import { printProblem } from '../input-problem.ts'
 import { type ReadingsFile, readReadings, writeReadings } from './readings-file.ts'
 
 const readingsOf = (raw: unknown): readonly Reading[] => {
   const read = readReadings('readings.json', JSON.stringify(raw))
-  if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
+  if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   return read.value.readings
 }
 
@@ -87,7 +88,9 @@ describe('readReadings', () => {
 
   test.each(brokenReadings.map((broken) => [broken.title, broken] as const))('refuses %s', (_, { raw, problems }) => {
     const read = readReadings('readings.json', JSON.stringify(raw))
-    expect(read.ok ? [] : read.error.map(printProblem)).toEqual(problems.map((problem) => `readings.json: ${problem}`))
+    expect(read.ok ? [] : read.error.map((one) => printProblem(one, english(null)))).toEqual(
+      problems.map((problem) => `readings.json: ${problem}`),
+    )
   })
 })
 

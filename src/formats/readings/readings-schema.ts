@@ -3,12 +3,13 @@ import { isOffset } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import { isLengthUnit, kindOf, type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
 import type { ParsedValue } from '../../core/units/value-text.ts'
+import type { ProblemSaying } from '../../words/problems/problem-saying.ts'
 import { type Contradiction, repeated, reportContradictions } from '../contradiction.ts'
-import { aKind, doubtFault, readingValueFault } from '../range/quantity-range.ts'
+import { doubtFault, readingValueFault } from '../range/quantity-range.ts'
 import { writtenValue } from '../written-value.ts'
 import { answerFields, type ReadingShape, type ReadingsShape, readingsShape } from './readings-shape.ts'
 
-type Report = (field: string | null, expected: string) => void
+type Report = (field: string | null, expected: ProblemSaying) => void
 
 /**
  * A readings file: its shape, what its texts say, and that no id stands twice. Whether a reading is one of the run, and
@@ -21,7 +22,7 @@ export const readingsSchema = z.pipe(
     if (file.visit.version !== undefined && isBefore3(file.format))
       found.push({
         path: ['visit', 'version'],
-        expected: `no version in ${file.format}, it begins with lapwise-readings/3`,
+        expected: { kind: 'no version yet', format: file.format },
       })
     const ids = file.readings.map(({ id }, i) => id ?? `r${i + 1}`)
     const readings = file.readings.flatMap((shape, i) => {
@@ -47,10 +48,9 @@ function readingOf(
   const by = shape.by ?? visit.by
   const at = shape.at ?? visit.at
   const version = shape.version ?? visit.version
-  if (shape.version !== undefined && isBefore3(format))
-    report('version', `no version in ${format}, it begins with lapwise-readings/3`)
-  if (by === undefined) report('by', 'who took it, here or in visit.by')
-  if (at === undefined) report('at', 'when it was taken, here or in visit.at')
+  if (shape.version !== undefined && isBefore3(format)) report('version', { kind: 'no version yet', format })
+  if (by === undefined) report('by', { kind: 'who took it' })
+  if (at === undefined) report('at', { kind: 'when it was taken' })
   const given = answerOf(shape, bareUnit, report)
   const answer = sidedAnswer(given, shape, format, report)
   const uncertainty = uncertaintyOf(shape, given?.kind === 'measured' ? given.unit : bareUnit, bareUnit, report)
@@ -82,13 +82,12 @@ const orVisit = (own: string | null | undefined, visit: string | null | undefine
 function answerOf(shape: ReadingShape, bareUnit: Unit, report: Report): Answer | null {
   const given = answerFields.filter((field) => shape[field] !== undefined)
   if (given.length !== 1) {
-    const found = given.length > 1 ? `, not ${given.join(' and ')}` : ''
-    report(null, `one answer (${answerFields.join(', ')})${found}`)
+    report(null, { kind: 'one answer', fields: answerFields, given })
     return null
   }
   if (shape.value !== undefined) return measuredAnswer(shape.value, shape.resolution, bareUnit, report)
   for (const field of ['unit', 'resolution', 'uncertainty'] as const)
-    if (shape[field] !== undefined && shape[field] !== null) report(field, 'nothing, it belongs to a value')
+    if (shape[field] !== undefined && shape[field] !== null) report(field, { kind: 'only beside a value' })
   if (shape.choice !== undefined) return { kind: 'choice', choice: shape.choice }
   if (shape.confirmed !== undefined) return { kind: 'confirmed', yes: shape.confirmed }
   if (shape.doesNotApply !== undefined) return { kind: 'does not apply', because: shape.doesNotApply }
@@ -109,14 +108,13 @@ function sidedAnswer(
   const isSided = answer.kind === 'measured' && isLengthUnit(answer.unit) && isOffset(of)
   if (side === undefined) {
     if (format === 'lapwise-readings/1' || !isSided || answer.value === 0) return answer
-    report('side', 'on which side of the line: "away" (from traffic), "toward" (traffic), or "not stated"')
+    report('side', { kind: 'side of line' })
     return null
   }
-  if (format === 'lapwise-readings/1')
-    report('side', 'no side in lapwise-readings/1, it begins with lapwise-readings/2')
-  else if (!isSided) report('side', 'nothing, it belongs to the value of an offset')
+  if (format === 'lapwise-readings/1') report('side', { kind: 'no side yet' })
+  else if (!isSided) report('side', { kind: 'only beside an offset' })
   else if (side === 'not stated') return answer
-  else if (answer.value < 0) report('value', 'a length of 0 or more, its side says where it lies')
+  else if (answer.value < 0) report('value', { kind: 'offset without sign' })
   else return { ...answer, side }
   return null
 }
@@ -180,4 +178,4 @@ function aboveZero(
   return read.value
 }
 
-const ofKind = (unit: Unit): string => `${aKind(kindOf(unit))} of more than 0`
+const ofKind = (unit: Unit): ProblemSaying => ({ kind: 'value above zero', quantity: kindOf(unit) })

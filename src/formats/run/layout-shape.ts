@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { railLength } from '../length-field.ts'
+import { placeIdForm } from '../range/form.ts'
 import { listOf, rangedWhole } from '../range/ranged.ts'
 
 const text = z.string().check(z.minLength(1))
@@ -7,12 +8,7 @@ const unit = z.enum(['first', 'run', 'second'])
 
 /** The id of a place: kind and number of the version that first had it, and after a tilde the mark of a later version. */
 const placeId = (kind: string) =>
-  z.string().check(z.regex(new RegExp(`^${kind}(~[0-9a-z]+)?$`), { error: `an id of the form ${idForm(kind)}` }))
-
-const idForm = (kind: string): string => {
-  const plain = kind.replace('-\\d+', '-9')
-  return `${plain} or ${plain}~0a1b2c`
-}
+  z.string().check(z.regex(new RegExp(`^${kind}(~[0-9a-z]+)?$`), placeIdForm(kind.replace('-\\d+', '-9'))))
 
 const piece = (kind: string) => placeId(`${kind}-\\d+`)
 

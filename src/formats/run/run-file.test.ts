@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { brokenRuns, fullRun, shortRun } from '../../../test/fixtures/run-files.ts'
 import { inventedEnd, inventedSystem } from '../../../test/fixtures/sheet-files.ts'
+import { english } from '../../words/english.ts'
 import { printProblem } from '../input-problem.ts'
 import { type RunFile, readRun } from './run-file.ts'
 import { writeRun } from './write-run.ts'
@@ -86,7 +87,9 @@ describe('readRun', () => {
 
   test.each(brokenRuns.map((broken) => [broken.title, broken] as const))('refuses %s', (_, { raw, problems }) => {
     const read = readRun('run.json', JSON.stringify(raw))
-    expect(read.ok ? [] : read.error.map(printProblem)).toEqual(problems.map((problem) => `run.json: ${problem}`))
+    expect(read.ok ? [] : read.error.map((one) => printProblem(one, english(null)))).toEqual(
+      problems.map((problem) => `run.json: ${problem}`),
+    )
   })
 })
 

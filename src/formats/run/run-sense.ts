@@ -1,9 +1,9 @@
 import { toMetres } from '../../core/units/exact-length.ts'
 import { longestRunInches } from '../../core/units/longest-run.ts'
-import { describeStationProblem, parseStation } from '../../core/units/station.ts'
+import { parseStation } from '../../core/units/station.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
 import { doubtFault } from '../range/quantity-range.ts'
-import { lengthFault, longestRunWords, numberFault } from '../range/range-faults.ts'
+import { lengthFault, longestRun, numberFault } from '../range/range-faults.ts'
 import type { RunShape } from './run-shape.ts'
 import { contradictionsInVersion } from './version-sense.ts'
 
@@ -33,13 +33,12 @@ function inStation({ road: { datumStation }, units }: RunShape): Contradiction[]
     const beyond = lengthFault('station', toMetres(station.value))
     return beyond === null ? [] : [{ path: ['road', 'datumStation'], expected: beyond }]
   }
-  const reason = describeStationProblem(station.error).replace(/^At/, 'at').replace(/\.$/, '')
-  return [{ path: ['road', 'datumStation'], expected: `a station (${reason})` }]
+  return [{ path: ['road', 'datumStation'], expected: { kind: 'a station', not: station.error } }]
 }
 
 function inTraffic({ road }: RunShape): Contradiction[] {
   if (road.traffic !== 'one-way' || road.opposingReaches !== true) return []
-  return [{ path: ['road', 'opposingReaches'], expected: 'false or nothing where traffic goes one way' }]
+  return [{ path: ['road', 'opposingReaches'], expected: { kind: 'no opposing traffic' } }]
 }
 
 function inStretches({ need, obstructions, reduced }: RunShape): Contradiction[] {
@@ -50,20 +49,19 @@ function inStretches({ need, obstructions, reduced }: RunShape): Contradiction[]
   ]
   return stretches
     .filter(({ from, to }) => to <= from)
-    .map(({ path, from }) => ({ path: [...path, 'to'], expected: `more than ${from} in, where it begins` }))
+    .map(({ path, from }) => ({ path: [...path, 'to'], expected: { kind: 'beyond start', inches: from } }))
 }
 
 function inFlare({ flare }: RunShape): Contradiction[] {
   if (flare === null) return []
   const { firstFrom, secondFrom } = flare
-  if (firstFrom === null && secondFrom === null)
-    return [{ path: ['flare'], expected: 'where the flare begins, as "firstFrom" or "secondFrom"' }]
+  if (firstFrom === null && secondFrom === null) return [{ path: ['flare'], expected: { kind: 'start of flare' } }]
   return firstFrom === null || secondFrom === null || firstFrom < secondFrom
     ? []
     : [
         {
           path: ['flare', 'secondFrom'],
-          expected: `more than ${firstFrom} in, where the flare of the first end begins`,
+          expected: { kind: 'beyond first flare', inches: firstFrom },
         },
       ]
 }
@@ -78,8 +76,9 @@ function inLengths({ stock, standing, decision, mayExtend }: RunShape): Contradi
     const expected = numberFault('panel', inches)
     return expected === null ? [] : [{ path, expected }]
   })
-  if (mayExtend < 0) found.push({ path: ['mayExtend'], expected: 'a length of at least 0' })
-  if (mayExtend > longestRunInches) found.push({ path: ['mayExtend'], expected: `at most ${longestRunInches} in` })
+  if (mayExtend < 0) found.push({ path: ['mayExtend'], expected: { kind: 'length from zero' } })
+  if (mayExtend > longestRunInches)
+    found.push({ path: ['mayExtend'], expected: { kind: 'at most inches', inches: longestRunInches } })
   return found
 }
 
@@ -88,7 +87,7 @@ function inEnds({ first, second }: RunShape): Contradiction[] {
   const to = 'sheet' in second ? second.at : second.standingSplice.at
   if (from === null || to === null || from < to) return []
   const path = 'sheet' in second ? ['second', 'at'] : ['second', 'standingSplice', 'at']
-  return [{ path, expected: `more than ${from} in, where the first end is; distances grow downstream` }]
+  return [{ path, expected: { kind: 'beyond first end', inches: from } }]
 }
 
 /** What the run would have to be, were it laid out, longer than one run may be. */
@@ -101,9 +100,7 @@ function inLongest({ first, second, need, standing, decision }: RunShape): Contr
     [['standing', 'panels'], sum(standing?.panels)],
     [['decision', 'panels'], sum(decision?.panels)],
   ]
-  return lengths
-    .filter(([, inches]) => inches > longestRunInches)
-    .map(([path]) => ({ path, expected: longestRunWords }))
+  return lengths.filter(([, inches]) => inches > longestRunInches).map(([path]) => ({ path, expected: longestRun }))
 }
 
 function inInstruments({ instruments }: RunShape): Contradiction[] {

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import { units } from '../../core/units/quantity-kinds.ts'
 import { railLength, stretchFrom, stretchTo } from '../length-field.ts'
+import { form } from '../range/form.ts'
 import { day, listOf, ranged, rangedWhole } from '../range/ranged.ts'
 import { sheetSchema } from '../sheet/sheet-file.ts'
 import { earlierShape, layoutShape } from './layout-shape.ts'
@@ -16,7 +17,7 @@ const end = z
         standingSplice: z.strictObject({ at: railLength, position: z.enum(['post', 'midspan']) }),
       }),
     ],
-    { error: 'an object with "sheet", or one with "standingSplice"' },
+    form('sheet or standing splice'),
   )
   .check(
     z.meta({

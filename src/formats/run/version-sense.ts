@@ -9,11 +9,11 @@ export function contradictionsInVersion(run: RunShape): readonly Contradiction[]
   if (format === 'lapwise-run/1') {
     return (['version', 'earlier', 'layout'] as const)
       .filter((field) => run[field] !== undefined)
-      .map((field) => ({ path: [field], expected: `nothing in ${format}, which only asks` }))
+      .map((field) => ({ path: [field], expected: { kind: 'nothing where asked', format } }))
   }
   const missing = (['version', 'earlier', 'layout'] as const).filter((field) => run[field] === undefined)
   if (layout === undefined || version === undefined || earlier === undefined)
-    return missing.map((field) => ({ path: [field], expected: `"${field}" in ${format}` }))
+    return missing.map((field) => ({ path: [field], expected: { kind: 'field of format', field, format } }))
   const sheets = inSheets(run)
   if (sheets.length > 0) return sheets
   return [
@@ -37,12 +37,14 @@ function inSheets(run: RunShape): Contradiction[] {
     const sheet = sheetNamed(run, id)
     return sheet !== undefined && (sheet.kind === 'longitudinal') === isSystem
       ? []
-      : [{ path, expected: `the id of ${isSystem ? "a system's sheet" : "an end's sheet"} in "sheets"` }]
+      : [{ path, expected: { kind: isSystem ? "id of a system's sheet" : "id of an end's sheet" } }]
   })
   const ids = new Set(used.map(({ id }) => id))
   return [
     ...found,
-    ...run.sheets.flatMap(({ id }, i) => (ids.has(id) ? [] : [{ path: ['sheets', i], expected: 'a sheet in use' }])),
+    ...run.sheets.flatMap(({ id }, i) =>
+      ids.has(id) ? [] : [{ path: ['sheets', i], expected: { kind: 'sheet in use' } as const }],
+    ),
   ]
 }
 
@@ -59,7 +61,9 @@ function inIds(layout: LayoutShape, { version, earlier = [] }: RunShape): Contra
   const gone = new Set(earlier.flatMap((one) => one.gone))
   return [
     ...repeated(here),
-    ...here.flatMap(([id, path]) => (gone.has(id) ? [{ path, expected: 'an id of no place that is gone' }] : [])),
+    ...here.flatMap(([id, path]) =>
+      gone.has(id) ? [{ path, expected: { kind: 'id of no gone place' } as const }] : [],
+    ),
     ...repeated([
       ...earlier.map(({ id }, i): [string, Contradiction['path']] => [id, ['earlier', i, 'id']]),
       [version!, ['version']],
@@ -71,26 +75,27 @@ const ranks = { first: 0, run: 1, second: 2 } as const
 
 function inPosts({ posts, spaces, omitted }: LayoutShape): Contradiction[] {
   const found: Contradiction[] = []
-  if (posts[0]!.along !== 0) found.push({ path: ['layout', 'posts', 0, 'along'], expected: '0, as of post 1' })
+  if (posts[0]!.along !== 0)
+    found.push({ path: ['layout', 'posts', 0, 'along'], expected: { kind: 'origin of layout' } })
   for (const [i, post] of posts.entries()) {
     const before = posts[i - 1]
     if (before === undefined) continue
     if (post.along <= before.along)
       found.push({
         path: ['layout', 'posts', i, 'along'],
-        expected: `more than ${before.along} in, where the post before stands`,
+        expected: { kind: 'beyond post in layout', inches: before.along },
       })
     if (ranks[post.unit] < ranks[before.unit])
-      found.push({ path: ['layout', 'posts', i, 'unit'], expected: `nothing before ${JSON.stringify(before.unit)}` })
+      found.push({ path: ['layout', 'posts', i, 'unit'], expected: { kind: 'nothing before', unit: before.unit } })
   }
   if (spaces.length !== posts.length - 1)
-    found.push({ path: ['layout', 'spaces'], expected: `${posts.length - 1} in the list, one between each two posts` })
+    found.push({ path: ['layout', 'spaces'], expected: { kind: 'one between posts', count: posts.length - 1 } })
   const standing = new Set(posts.map(({ along }) => along))
   return [
     ...found,
     ...omitted.flatMap(({ along }, i) =>
       standing.has(along)
-        ? [{ path: ['layout', 'omitted', i, 'along'], expected: 'a place where no post stands' }]
+        ? [{ path: ['layout', 'omitted', i, 'along'], expected: { kind: 'place of no post' } as const }]
         : [],
     ),
   ]
@@ -102,26 +107,29 @@ function inPanels({ posts, panels, splices }: LayoutShape): Contradiction[] {
     const before = panels[i - 1]
     const at = (field: string): Contradiction['path'] => ['layout', 'panels', i, field]
     return [
-      ...(to > from ? [] : [{ path: at('to'), expected: `more than ${from} in, where it begins` }]),
+      ...(to > from ? [] : [{ path: at('to'), expected: { kind: 'beyond start', inches: from } as const }]),
       ...(before === undefined || from === before.to
         ? []
-        : [{ path: at('from'), expected: `${before.to} in, where the panel before ends` }]),
+        : [{ path: at('from'), expected: { kind: 'end of panel before', inches: before.to } as const }]),
       ...(before === undefined || ranks[unit] >= ranks[before.unit]
         ? []
-        : [{ path: at('unit'), expected: `nothing before ${JSON.stringify(before.unit)}` }]),
+        : [{ path: at('unit'), expected: { kind: 'nothing before', unit: before.unit } as const }]),
     ]
   })
   if (splices.length !== panels.length - 1)
     found.push({
       path: ['layout', 'splices'],
-      expected: `${panels.length - 1} in the list, one between each two panels`,
+      expected: { kind: 'one between panels', count: panels.length - 1 },
     })
   for (const [i, { at, position }] of splices.entries()) {
     const panel = panels[i]
     if (panel !== undefined && at !== panel.to)
-      found.push({ path: ['layout', 'splices', i, 'at'], expected: `${panel.to} in, where the panel before it ends` })
+      found.push({
+        path: ['layout', 'splices', i, 'at'],
+        expected: { kind: 'end of panel at splice', inches: panel.to },
+      })
     if (standing.has(at) && position !== 'post')
-      found.push({ path: ['layout', 'splices', i, 'position'], expected: '"post", as one stands there' })
+      found.push({ path: ['layout', 'splices', i, 'position'], expected: { kind: 'splice at post' } })
   }
   return found
 }
@@ -134,22 +142,27 @@ function inUnit(layout: LayoutShape, run: RunShape, unit: 'first' | 'second'): C
     return posts.flatMap(({ state, i }) =>
       state === 'standing'
         ? []
-        : [{ path: ['layout', 'posts', i, 'state'], expected: '"standing", as the run goes on' }],
+        : [{ path: ['layout', 'posts', i, 'state'], expected: { kind: 'standing post' } as const }],
     )
   const sheet = sheetNamed(run, end.sheet) as EndSheet
   const found: Contradiction[] = []
   if (posts.length !== sheet.posts.length)
     found.push({
       path: ['layout', 'posts'],
-      expected: `${sheet.posts.length} posts of the ${unit} end, as its sheet has`,
+      expected: { kind: 'posts of end', posts: sheet.posts.length, end: unit },
     })
   for (const { i, kind, block, ownNumber } of posts) {
     const own = sheet.posts.find(({ number }) => number === ownNumber)
     if (own === undefined)
-      found.push({ path: ['layout', 'posts', i, 'ownNumber'], expected: `the number of a post of ${sheet.id}` })
+      found.push({ path: ['layout', 'posts', i, 'ownNumber'], expected: { kind: 'post of sheet', sheet: sheet.id } })
     else {
-      if (kind !== own.kind) found.push({ path: ['layout', 'posts', i, 'kind'], expected: JSON.stringify(own.kind) })
-      if (block !== own.block) found.push({ path: ['layout', 'posts', i, 'block'], expected: `${own.block}` })
+      if (kind !== own.kind)
+        found.push({
+          path: ['layout', 'posts', i, 'kind'],
+          expected: { kind: 'this value', value: JSON.stringify(own.kind) },
+        })
+      if (block !== own.block)
+        found.push({ path: ['layout', 'posts', i, 'block'], expected: { kind: 'this value', value: `${own.block}` } })
     }
   }
   for (const [i, panel] of layout.panels.entries()) {
@@ -157,7 +170,7 @@ function inUnit(layout: LayoutShape, run: RunShape, unit: 'first' | 'second'): C
     if (sheet.panels.own[(panel.ownNumber ?? 0) - 1]?.inches !== panel.to - panel.from)
       found.push({
         path: ['layout', 'panels', i, 'ownNumber'],
-        expected: `the number of a panel of ${sheet.id} of this length`,
+        expected: { kind: 'panel of sheet', sheet: sheet.id },
       })
   }
   return found

@@ -3,6 +3,7 @@ import { describe, expect, expectTypeOf, test } from 'vitest'
 import type { z } from 'zod'
 import { brokenSheets, validSheets } from '../../../test/fixtures/sheet-files.ts'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { english } from '../../words/english.ts'
 import { printProblem } from '../input-problem.ts'
 import { readSheet, writeSheet } from './sheet-file.ts'
 import type { sheetShape } from './sheet-shape.ts'
@@ -25,7 +26,9 @@ describe('readSheet', () => {
 
   test.each(brokenSheets.map((broken) => [broken.title, broken] as const))('refuses %s', (_, { raw, problems }) => {
     const read = readSheet('sheet.json', JSON.stringify(raw))
-    expect(read.ok ? [] : read.error.map(printProblem)).toEqual(problems.map((problem) => `sheet.json: ${problem}`))
+    expect(read.ok ? [] : read.error.map((one) => printProblem(one, english(null)))).toEqual(
+      problems.map((problem) => `sheet.json: ${problem}`),
+    )
   })
 
   const sheets = new URL('../../sheets/', import.meta.url)

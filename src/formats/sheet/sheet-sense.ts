@@ -37,7 +37,7 @@ function contradictionsBelow(value: unknown, path: Path, sources: readonly strin
   const own: Contradiction[] =
     source === null || sources.includes(source)
       ? []
-      : [{ path: [...path, 'source'], expected: `a key of sources (${sources.join(', ')})` }]
+      : [{ path: [...path, 'source'], expected: { kind: 'key of sources', sources } }]
   if ('role' in value && 'measured' in value) own.push(...inDimension(value as Dimension<Unit>, path))
   const below = Object.entries(value).flatMap(([key, inner]) =>
     contradictionsBelow(inner, [...path, Array.isArray(value) ? Number(key) : key], sources),
@@ -59,14 +59,15 @@ function inDimension(dimension: Dimension<Unit>, path: Path): Contradiction[] {
     return expected === null ? [] : [{ path: [...path, limit], expected }]
   })
   if (dimension[decisive[role]] === 'notStated')
-    found.push({ path: [...path, decisive[role]], expected: `a number, because the role is ${role}` })
-  if (isAbove(low, nominal)) found.push({ path: [...path, 'nominal'], expected: `at least the low limit, ${low}` })
-  if (isAbove(nominal, high)) found.push({ path: [...path, 'high'], expected: `at least the nominal, ${nominal}` })
-  if (isAbove(low, high)) found.push({ path: [...path, 'high'], expected: `at least the low limit, ${low}` })
+    found.push({ path: [...path, decisive[role]], expected: { kind: 'number for role', role } })
+  if (isAbove(low, nominal)) found.push({ path: [...path, 'nominal'], expected: { kind: 'at least low', value: low } })
+  if (isAbove(nominal, high))
+    found.push({ path: [...path, 'high'], expected: { kind: 'at least nominal', value: nominal } })
+  if (isAbove(low, high)) found.push({ path: [...path, 'high'], expected: { kind: 'at least low', value: low } })
   return found
 }
 
-const isAbove = (a: Stated<number>, b: Stated<number>): boolean => a !== 'notStated' && b !== 'notStated' && a > b
+const isAbove = (a: Stated<number>, b: Stated<number>): a is number => a !== 'notStated' && b !== 'notStated' && a > b
 
 function inRule(sheet: HardwareSheet, part: number, index: number): Contradiction[] {
   const rule = sheet.parts[part]?.rules[index]
@@ -74,16 +75,17 @@ function inRule(sheet: HardwareSheet, part: number, index: number): Contradictio
   const path: Path = ['parts', part, 'rules', index]
   const found: Contradiction[] = []
   const { id, at, look } = rule
-  if (reservedTopics.includes(id))
-    found.push({ path: [...path, 'id'], expected: 'an id of its own, not one that is derived from layout and sheet' })
+  if (reservedTopics.includes(id)) found.push({ path: [...path, 'id'], expected: { kind: 'own rule id' } })
   if (at.kind === 'posts' || at.kind === 'panels') {
     const last = lastNumber(sheet, at.kind)
-    if (last === null)
-      found.push({ path: [...path, 'at', 'kind'], expected: '"each post", "each splice" or "unit" for a run' })
+    if (last === null) found.push({ path: [...path, 'at', 'kind'], expected: { kind: 'place of a run' } })
     else
       for (const [i, number] of at.numbers.entries())
         if (number > last)
-          found.push({ path: [...path, 'at', 'numbers', i], expected: `one of the ${last} ${at.kind} of the sheet` })
+          found.push({
+            path: [...path, 'at', 'numbers', i],
+            expected: { kind: 'piece of sheet', pieces: at.kind, last },
+          })
     found.push(...repeated(at.numbers.map((number, i) => [`${number}`, [...path, 'at', 'numbers', i]])))
   }
   if (look.kind === 'choose') {
@@ -91,7 +93,7 @@ function inRule(sheet: HardwareSheet, part: number, index: number): Contradictio
     found.push(...repeated(look.choices.map(({ id }, i) => [id, [...choices, i, 'id']])))
     for (const right of [true, false])
       if (!look.choices.some((choice) => choice.right === right))
-        found.push({ path: choices, expected: `at least one ${right ? 'right' : 'wrong'} choice` })
+        found.push({ path: choices, expected: { kind: right ? 'right choice' : 'wrong choice' } })
   }
   return found
 }
@@ -101,10 +103,9 @@ function inSetAside({ parts, maySetAside = [] }: HardwareSheet): Contradiction[]
   const required: readonly string[] = [...derivedTopics, ...parts.flatMap(({ rules }) => rules.map(({ id }) => id))]
   return maySetAside.flatMap(({ topic }, i): Contradiction[] => {
     const path = ['maySetAside', i, 'topic']
-    if (!required.includes(topic))
-      return [{ path, expected: 'a derived topic that is read, or the id of a rule of this sheet' }]
+    if (!required.includes(topic)) return [{ path, expected: { kind: 'topic or rule' } }]
     return maySetAside.slice(0, i).some((one) => one.topic === topic)
-      ? [{ path, expected: 'something not listed before' }]
+      ? [{ path, expected: { kind: 'not listed before' } }]
       : []
   })
 }
@@ -134,14 +135,20 @@ function inLongitudinal(sheet: LongitudinalSheet): Contradiction[] {
     ),
   ]
   if (spacings.half.inches >= spacings.full.inches)
-    found.push({ path: ['spacings', 'half', 'inches'], expected: `less than full spacing, ${spacings.full.inches}` })
+    found.push({
+      path: ['spacings', 'half', 'inches'],
+      expected: { kind: 'less than full', inches: spacings.full.inches },
+    })
   if (spacings.quarter.inches >= spacings.half.inches)
-    found.push({ path: ['spacings', 'quarter', 'inches'], expected: `less than half spacing, ${spacings.half.inches}` })
+    found.push({
+      path: ['spacings', 'quarter', 'inches'],
+      expected: { kind: 'less than half', inches: spacings.half.inches },
+    })
   for (const [i, { specialPostsEachSide, specialPostKind }] of omissions.entries())
     if (specialPostsEachSide > 0 !== (specialPostKind !== null))
       found.push({
         path: ['omissions', i, 'specialPostKind'],
-        expected: specialPostsEachSide > 0 ? 'what the special posts are' : 'null, because there are no special posts',
+        expected: { kind: specialPostsEachSide > 0 ? 'special posts' : 'no special posts' },
       })
   return found
 }
@@ -156,11 +163,11 @@ function inEnd(sheet: EndSheet): Contradiction[] {
   for (const [i, { number, along }] of sheet.posts.entries()) {
     const before = sheet.posts[i - 1]?.along
     if (number !== i + 1)
-      found.push({ path: ['posts', i, 'number'], expected: `${i + 1}, posts are listed in order from 1` })
+      found.push({ path: ['posts', i, 'number'], expected: { kind: 'post in order', number: i + 1 } })
     if (before !== undefined && along <= before)
-      found.push({ path: ['posts', i, 'along'], expected: `more than ${before}, where the post before stands` })
+      found.push({ path: ['posts', i, 'along'], expected: { kind: 'beyond post before', inches: before } })
     if (i === 0 && along !== 0 && sheet.kind !== 'bridge end')
-      found.push({ path: ['posts', 0, 'along'], expected: '0, because post 1 is the origin' })
+      found.push({ path: ['posts', 0, 'along'], expected: { kind: 'origin post' } })
   }
   return found
 }

@@ -3,6 +3,7 @@ import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
 import { lengthUnits, units } from '../../core/units/quantity-kinds.ts'
 import { sheetInchNumber } from '../length-field.ts'
 import { once } from '../once.ts'
+import { form } from '../range/form.ts'
 import { listOf, ranged, rangedWhole } from '../range/ranged.ts'
 
 /**
@@ -14,7 +15,7 @@ export const sheetShape = once(() => {
   const slug = z
     .string()
     .check(
-      z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'lower-case letters and digits, joined by hyphens' }),
+      z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, form('slug')),
       z.meta({ description: 'Lower-case letters and digits, joined by hyphens.' }),
     )
   const whole = rangedWhole('sheetNumber')

@@ -2,6 +2,7 @@ import { type ElementShape, endStation, layAlignment } from '../../core/alignmen
 import type { StationEquation } from '../../core/alignment/station-equations.ts'
 import type { SiteAlignment, UnitSystem } from '../../core/site/site.ts'
 import { degrees, feet, type Metres, metres } from '../../core/units/quantity.ts'
+import { written } from '../input-problem.ts'
 import { lengthFault } from '../range/range-faults.ts'
 import type { ElementsFile } from './site-file.ts'
 import { type Fault, writtenStation } from './station-text.ts'
@@ -22,8 +23,8 @@ export function readElements(
   if (beyond !== null)
     faults.push({
       place: `${place}.elements`,
-      expected: `an alignment that ends at ${beyond}`,
-      found: `${from.elements.length} elements`,
+      expected: { kind: 'alignment to', end: beyond },
+      found: { kind: 'elements', count: from.elements.length },
     })
   const equations = equationsOf(from, units, place, station, endStation(horizontal), faults)
   return { kind: 'elements', line: from.line, horizontal, equations }
@@ -50,16 +51,16 @@ function equationsOf(
   const equations: StationEquation[] = []
   from.stationEquations.forEach(({ back, ahead }, i) => {
     const here = `${place}.stationEquations[${i}]`
-    const written = writtenStation(back, units, `${here}.back`, faults)
+    const stated = writtenStation(back, units, `${here}.back`, faults)
     const before = equations.at(-1)
-    const internal = before === undefined ? written : before.internal + (written - before.ahead)
+    const internal = before === undefined ? stated : before.internal + (stated - before.ahead)
     if (internal < (before?.internal ?? start) || internal > end)
       faults.push({
         place: `${here}.back`,
-        expected: 'a station further along the alignment than the equation before it, and on the alignment',
-        found: JSON.stringify(back),
+        expected: { kind: 'station beyond equation' },
+        found: written(back),
       })
-    equations.push({ internal, back: written, ahead: writtenStation(ahead, units, `${here}.ahead`, faults) })
+    equations.push({ internal, back: stated, ahead: writtenStation(ahead, units, `${here}.ahead`, faults) })
   })
   return equations
 }

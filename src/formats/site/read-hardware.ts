@@ -1,6 +1,7 @@
 import type { SiteHardware } from '../../core/site/site.ts'
 import { toMetres } from '../../core/units/exact-length.ts'
 import type { Metres } from '../../core/units/quantity.ts'
+import { written } from '../input-problem.ts'
 import { lengthFault } from '../range/range-faults.ts'
 import type { LengthRangeName } from '../range/ranges.ts'
 import { writtenLength } from '../written-length.ts'
@@ -11,11 +12,11 @@ import type { Fault } from './station-text.ts'
 export function hardwareOf(from: SiteFile, long: (n: number) => Metres, faults: Fault[]): SiteHardware {
   const { hardware } = from
   const { ground, adjoining, curb } = hardware
-  const small = (written: number | string, place: string, range: LengthRangeName): Metres => {
-    const length = writtenLength(written, from.units === 'us' ? 'in' : 'mm')
+  const small = (stated: number | string, place: string, range: LengthRangeName): Metres => {
+    const length = writtenLength(stated, from.units === 'us' ? 'in' : 'mm')
     const expected = length.ok ? lengthFault(range, toMetres(length.value.nanometres)) : length.error
     if (length.ok && expected === null) return toMetres(length.value.nanometres)
-    faults.push({ place: `hardware.${place}`, expected: expected!, found: JSON.stringify(written) })
+    faults.push({ place: `hardware.${place}`, expected: expected!, found: written(stated) })
     return 0
   }
   const orNull = (value: number | null): Metres | null => (value === null ? null : long(value))

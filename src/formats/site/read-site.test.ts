@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { endStation, layAlignment, pointAt } from '../../core/alignment/horizontal-alignment.ts'
 import { distance } from '../../core/geometry/point.ts'
+import { english } from '../../words/english.ts'
 import { printProblem } from '../input-problem.ts'
 import { readSite } from './read-site.ts'
 import { writeElements } from './write-elements.ts'
@@ -33,13 +34,13 @@ const problems = (spoil: (site: Loose) => void): readonly string[] => {
   const site = structuredClone(good)
   spoil(site)
   const read = readSite('site.json', JSON.stringify(site))
-  return read.ok ? [] : read.error.map(printProblem)
+  return read.ok ? [] : read.error.map((one) => printProblem(one, english(null)))
 }
 
 describe('a site file', () => {
   test('is read in metres, with stations and rates as numbers or as text', () => {
     const read = readSite('site.json', JSON.stringify(good))
-    if (!read.ok) throw new Error(read.error.map(printProblem).join())
+    if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join())
     expect(read.value.hazards[0]).toEqual({
       name: 'culvert',
       from: 304.8,
@@ -172,7 +173,7 @@ test('the short form of an alignment reads back as the same line', () => {
     site.hazards[0].to = 1010
     if (units === 'metric') Object.assign(site.hazards[0], { from: 400, to: 410 })
     const read = readSite('site.json', JSON.stringify(site))
-    if (!read.ok) throw new Error(read.error.map(printProblem).join())
+    if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join())
     const { alignment } = read.value.road
     if (alignment.kind !== 'elements') throw new Error('not elements')
     expect(alignment.line).toBe('centreline')

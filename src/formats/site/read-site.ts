@@ -1,7 +1,7 @@
 import { err, ok, type Result } from '../../core/result.ts'
 import type { ClearZone, Hazard, Site, SiteAlignment } from '../../core/site/site.ts'
 import { feet, type Metres, metres } from '../../core/units/quantity.ts'
-import type { InputProblem } from '../input-problem.ts'
+import { type InputProblem, written } from '../input-problem.ts'
 import { numberFault } from '../range/range-faults.ts'
 import { checkShape, readJson } from '../read-json.ts'
 import { checkSite } from './check-site.ts'
@@ -113,24 +113,24 @@ function clearZoneOf(from: SiteFile, long: (n: number) => Metres, faults: Fault[
   const { clearZone } = from
   if (typeof clearZone === 'number') return { kind: 'width', width: long(clearZone) }
   const slope = 'foreslope' in clearZone ? 'foreslope' : 'backslope'
-  const written = 'foreslope' in clearZone ? clearZone.foreslope : clearZone.backslope
-  const run = rateOf(written, 'slopeRun', `clearZone.${slope}`, faults)
+  const stated = 'foreslope' in clearZone ? clearZone.foreslope : clearZone.backslope
+  const run = rateOf(stated, 'slopeRun', `clearZone.${slope}`, faults)
   return { kind: 'slope', slope, run, take: clearZone.take }
 }
 
 /** How rates are written as texts. */
 const rateTexts = {
-  flareRate: { form: /^\s*(\d+(?:\.\d+)?)\s*:\s*1\s*$/, expected: '14 or "14:1"' },
-  slopeRun: { form: /^\s*1\s*V?\s*:\s*(\d+(?:\.\d+)?)\s*H?\s*$/i, expected: '6 or "1V:6H"' },
+  flareRate: { form: /^\s*(\d+(?:\.\d+)?)\s*:\s*1\s*$/, expected: { kind: 'flare rate' } },
+  slopeRun: { form: /^\s*1\s*V?\s*:\s*(\d+(?:\.\d+)?)\s*H?\s*$/i, expected: { kind: 'slope' } },
 } as const
 
-function rateOf(written: number | string, rate: keyof typeof rateTexts, place: string, faults: Fault[]): number {
-  if (typeof written === 'number') return written
+function rateOf(stated: number | string, rate: keyof typeof rateTexts, place: string, faults: Fault[]): number {
+  if (typeof stated === 'number') return stated
   const { form, expected } = rateTexts[rate]
-  const found = form.exec(written)?.[1]
+  const found = form.exec(stated)?.[1]
   const problem = found === undefined ? expected : numberFault(rate, Number(found))
   if (problem === null) return Number(found)
-  faults.push({ place, expected: problem, found: JSON.stringify(written) })
+  faults.push({ place, expected: problem, found: written(stated) })
   return 1
 }
 
@@ -146,8 +146,8 @@ function stretchOf(
   if (to < from && faults.length === before)
     faults.push({
       place: `${place}.to`,
-      expected: `a station at or after \`from\`, ${JSON.stringify(stretch.from)}: stations rise along the road`,
-      found: JSON.stringify(stretch.to),
+      expected: { kind: 'station after', from: JSON.stringify(stretch.from) },
+      found: written(stretch.to),
     })
   return { from, to }
 }

@@ -3,8 +3,9 @@ import { meaningsOf } from '../../core/alignment/station-equations.ts'
 import type { SiteAlignment, UnitSystem } from '../../core/site/site.ts'
 import { toMetres } from '../../core/units/exact-length.ts'
 import { feet, type Metres, metres } from '../../core/units/quantity.ts'
-import { describeStationProblem, parseStation } from '../../core/units/station.ts'
-import type { InputProblem } from '../input-problem.ts'
+import { parseStation } from '../../core/units/station.ts'
+import type { ProblemSaying } from '../../words/problems/problem-saying.ts'
+import { type InputProblem, written } from '../input-problem.ts'
 import { lengthFault } from '../range/range-faults.ts'
 
 /** A problem whose file is named by the caller. */
@@ -14,39 +15,37 @@ export type Fault = Omit<InputProblem, 'file'>
 export type StationText = number | string
 
 /** What a station text says in m, before station equations; a text that is none is reported, and 0 returned. */
-export function writtenStation(written: StationText, units: UnitSystem, place: string, faults: Fault[]): Metres {
-  if (typeof written === 'number') return units === 'us' ? feet(written) : metres(written)
-  const parsed = parseStation(written, units)
+export function writtenStation(stated: StationText, units: UnitSystem, place: string, faults: Fault[]): Metres {
+  if (typeof stated === 'number') return units === 'us' ? feet(stated) : metres(stated)
+  const parsed = parseStation(stated, units)
   const beyond = parsed.ok ? lengthFault('station', toMetres(parsed.value)) : null
   if (parsed.ok && beyond === null) return toMetres(parsed.value)
-  if (parsed.ok) {
-    faults.push({ place, expected: beyond!, found: JSON.stringify(written) })
-    return 0
-  }
-  const expected = `a station (${units === 'us' ? '12+37.50' : '1+237.500'}). ${describeStationProblem(parsed.error)}`
-  faults.push({ place, expected: expected.replace(/\.$/, ''), found: JSON.stringify(written) })
+  const expected: ProblemSaying = parsed.ok
+    ? beyond!
+    : { kind: 'a station as', as: units === 'us' ? '12+37.50' : '1+237.500', not: parsed.error }
+  faults.push({ place, expected, found: written(stated) })
   return 0
 }
 
 /** Reads stations on `alignment`: the one continuous station that a text means, or a fault that says why there is none. */
 export function stationReader(units: UnitSystem, alignment: SiteAlignment, faults: Fault[]) {
-  return (written: StationText, place: string): Metres => {
+  return (stated: StationText, place: string): Metres => {
     const before = faults.length
-    const value = writtenStation(written, units, place, faults)
+    const value = writtenStation(stated, units, place, faults)
     if (alignment.kind !== 'elements' || faults.length > before) return value
     const { horizontal, equations } = alignment
     const reaches = (station: Metres) =>
       station >= horizontal.startStation - 1e-6 && station <= endStation(horizontal) + 1e-6
     const meanings =
-      typeof written === 'number' ? [value] : meaningsOf(equations, value).map((meaning) => meaning.internal)
+      typeof stated === 'number' ? [value] : meaningsOf(equations, value).map((meaning) => meaning.internal)
     const places = meanings.filter(reaches)
     if (places.length === 1) return places[0]!
     const long = (station: Metres) => Number((units === 'us' ? station / 0.3048 : station).toFixed(3))
-    const expected =
+    const expected: ProblemSaying =
       places.length === 0
-        ? `a station on the alignment, which runs from ${long(horizontal.startStation)} to ${long(endStation(horizontal))} without station equations`
-        : `one place: this station comes twice, write the distance along the alignment instead (${places.map(long).join(' or ')})`
-    faults.push({ place, expected, found: JSON.stringify(written) })
+        ? { kind: 'station on alignment', from: long(horizontal.startStation), to: long(endStation(horizontal)) }
+        : { kind: 'one place', places: places.map(long) }
+    faults.push({ place, expected, found: written(stated) })
     return value
   }
 }

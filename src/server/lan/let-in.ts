@@ -1,6 +1,7 @@
 import type { FastifyPluginAsync, FastifyRequest } from 'fastify'
 import { z } from 'zod'
 import { errorAnswer } from '../../protocol/error-answer.ts'
+import { told } from '../refusal.ts'
 import type { DeviceList } from './device-list.ts'
 import type { EntryCode } from './entry-code.ts'
 import { letInPage, letInScript } from './let-in-page.ts'
@@ -38,9 +39,9 @@ export const letInRoutes: FastifyPluginAsync<LetInParts> = async (app, { devices
     const sent = body.parse(request.body)
     switch (code.use(sent.code, now().getTime())) {
       case 'too many tries':
-        return reply.code(429).send({ error: { message: 'Too many wrong codes. Wait a minute, then try again.' } })
+        return reply.code(429).send({ error: told({ kind: 'too many codes' }) })
       case 'wrong':
-        return reply.code(403).send({ error: { message: 'This is not the code that the server shows now.' } })
+        return reply.code(403).send({ error: told({ kind: 'wrong code' }) })
       case 'right': {
         const token = await devices.add(sent.device, now())
         cameIn(sent.device)

@@ -1,5 +1,6 @@
 import fastify, { type FastifyInstance } from 'fastify'
 import { type Doors, guardDoors } from '../own-names.ts'
+import { told } from '../refusal.ts'
 import { derOf, type KeyPair } from './authority.ts'
 import { pickLanguage, plainStyle } from './plain-page.ts'
 import { checkScript, type TrustFacts, trustPage } from './trust-page.ts'
@@ -40,7 +41,7 @@ export function createTrustServer(authority: KeyPair, facts: TrustFacts, doors: 
   app.setNotFoundHandler((request, reply) =>
     request.method === 'GET'
       ? reply.redirect('/trust')
-      : reply.code(404).send({ error: { message: 'This address only shows how to trust the encrypted one.' } }),
+      : reply.code(404).send({ error: told({ kind: 'only trust here' }) }),
   )
   return app
 }

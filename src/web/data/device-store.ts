@@ -1,9 +1,16 @@
 import { err, ok, type Result } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
-import type { EntryAnswer } from '../../protocol/entries.ts'
 import { type DeviceTables, type EntryRow, type Kept, openTables, type PhotoRow } from './device-tables.ts'
-import { cursorAfter, type DeviceEntry, type Page, start, withAnswer, withArrived } from './merge-entries.ts'
+import {
+  cursorAfter,
+  type DeviceEntry,
+  type HeardAnswer,
+  type Page,
+  start,
+  withAnswer,
+  withArrived,
+} from './merge-entries.ts'
 
 /** Why the store of this device did not do what it was asked. Nothing of what was asked is then kept. */
 export interface StoreTrouble {
@@ -42,7 +49,7 @@ export interface DeviceStore {
   everything(): Answered<readonly DeviceEntry[]>
   /** The first of what has to be sent, in the order of keeping. */
   unsent(limit: number): Answered<readonly DeviceEntry[]>
-  takeAnswers(answers: readonly EntryAnswer[]): Answered<void>
+  takeAnswers(answers: readonly HeardAnswer[]): Answered<void>
   /** Takes in what the server stored, moves the cursor, and says which runs have something new. */
   takePage(page: Page): Answered<readonly string[]>
   /** Another server, or one put back to an earlier state, is there: all is to be fetched and sent anew. */

@@ -49,8 +49,8 @@ describe('a file from another device', () => {
       error: {
         kind: 'refused',
         problems: [
-          { place: 'entries[2].body.corrects', expected: 'the id of an earlier reading of the same thing' },
-          { place: 'entries[3].body.rechecks', found: '"splice-2/lap"' },
+          { place: 'entries[2].body.corrects', expected: { kind: 'earlier reading' } },
+          { place: 'entries[3].body.rechecks', found: { text: '"splice-2/lap"' } },
         ],
       },
     })

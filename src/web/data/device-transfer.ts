@@ -1,9 +1,11 @@
 import type { Reading } from '../../core/measurement/reading.ts'
 import { err, ok, type Result } from '../../core/result.ts'
+import { theirs } from '../../core/theirs.ts'
 import { type PhotoInFile, readDeviceFile, writeDeviceFile } from '../../formats/entry/device-file.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { readPicture, wholePicture } from '../../formats/picture/read-picture.ts'
+import type { PictureFault } from '../../words/problems/file.ts'
 import { type FileReading, problemsOfFileReadings } from './check-file-readings.ts'
 import { now } from './device.ts'
 import { withoutPlace } from './device-entry.ts'
@@ -73,7 +75,8 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
     const found = await sha256Of(content)
     photos.push({ sha256, type, content })
     const place = `photos[${i}].base64`
-    if (found !== sha256) problems.push({ file, place, expected: `bytes with the sha256 ${sha256}`, found })
+    if (found !== sha256)
+      problems.push({ file, place, expected: { kind: 'bytes with hash', sha256 }, found: theirs(found) })
     const fault = await pictureFault(content, type)
     if (fault !== null) problems.push({ file, place, expected: wholePicture, found: fault })
   }
@@ -98,7 +101,7 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
 }
 
 /** Why bytes are no picture that can be read: by their structure, and then as the browser reads it. */
-async function pictureFault(content: ArrayBuffer, type: string): Promise<string | null> {
+async function pictureFault(content: ArrayBuffer, type: string): Promise<PictureFault | null> {
   const picture = readPicture(new Uint8Array(content))
   if (!picture.ok) return picture.error
   try {
@@ -106,7 +109,7 @@ async function pictureFault(content: ArrayBuffer, type: string): Promise<string 
     shown.close()
     return null
   } catch {
-    return 'a picture that cannot be read'
+    return { kind: 'unreadable picture', reason: null }
   }
 }
 

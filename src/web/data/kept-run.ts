@@ -17,8 +17,7 @@ import { readingCheck } from '../../operations/reading-problems.ts'
 import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
 import { type RunHistory, runHistory, versionsOf } from '../../operations/run-history.ts'
 import { stripInput } from '../../operations/strip-input.ts'
-import { summariseRun } from '../../operations/summarise-run.ts'
-import type { RunSummary } from '../../protocol/runs.ts'
+import { type SummarisedRun, summariseRun } from '../../operations/summarise-run.ts'
 import { english } from '../../words/english.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
@@ -133,7 +132,7 @@ export function openedRun(kept: KeptRun): OpenedRun {
 }
 
 /** The run in the list: its verdicts in numbers, or why it can no longer be laid out. */
-export function summaryOf(kept: KeptRun, project: string): RunSummary {
+export function summaryOf(kept: KeptRun, project: string): SummarisedRun {
   const required = requiredOf(kept)
   const judged = required.ok ? ok(judgeKnown(required.value, kept.readings, kept.versions)) : required
   return summariseRun({ id: kept.id, project, run: kept.run }, judged)

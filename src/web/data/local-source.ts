@@ -190,7 +190,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
         readings.map(({ id }, i) => {
           const problems = faults[i]!
           if (problems.length === 0) return { id, outcome: outcomes.next().value! }
-          return { id, outcome: 'rejected', reason: d.trouble.noReading, problems }
+          return { id, outcome: 'rejected', reason: { kind: 'no reading of run' }, problems }
         }),
       )
     },

@@ -2,11 +2,11 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { ModelServer, type Written } from '../../../test/fixtures/model-server.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
-import type { EntryAnswer } from '../../protocol/entries.ts'
 import {
   type Cursor,
   cursorAfter,
   type DeviceEntry,
+  type HeardAnswer,
   type Page,
   rivalsAmong,
   start,
@@ -20,7 +20,7 @@ class ModelDevice {
   readonly acknowledged: string[] = []
   cursor: Cursor = start
   toServer: Written[][] = []
-  answers: EntryAnswer[][] = []
+  answers: HeardAnswer[][] = []
   pages: Page[] = []
   private kept = 0
 
@@ -36,7 +36,7 @@ class ModelDevice {
     this.acknowledged.push(id)
   }
 
-  takeAnswers(answers: readonly EntryAnswer[]): void {
+  takeAnswers(answers: readonly HeardAnswer[]): void {
     for (const answer of answers) {
       const known = this.disk.get(answer.id)
       if (known !== undefined) this.disk.set(answer.id, withAnswer(known, answer))

@@ -1,6 +1,7 @@
 import { canonicalJson } from '../../formats/canonical-json.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { EntryAnswer, KeptEntry } from '../../protocol/entries.ts'
+import type { Saying } from '../../words/saying.ts'
 
 /** An entry as the server keeps it; when that was is not asked. */
 export interface ServerEntry extends Entry, Pick<KeptEntry, 'seq' | 'project'> {}
@@ -15,9 +16,14 @@ export interface DeviceEntry extends Entry {
   readonly project: string
   /** `here`: to be sent. `sent`: the server has it. `refused`: the server will not have it, and it stays here. */
   readonly state: 'here' | 'sent' | 'refused'
-  /** Why the server refused it; null unless it did. */
-  readonly reason: string | null
+  /** Why the server refused it; null unless it did. A text is what an earlier version of the page was told. */
+  readonly reason: Saying | string | null
 }
+
+/** What the server said of one entry that it was sent, as this page says it. */
+export type HeardAnswer =
+  | Exclude<EntryAnswer, { readonly outcome: 'rejected' }>
+  | { readonly id: string; readonly outcome: 'rejected'; readonly reason: Saying }
 
 /** Where in the server's order a device has read to, and which entry is there; null before the first. */
 export interface Cursor {
@@ -34,10 +40,13 @@ export interface Page {
   readonly entries: readonly ServerEntry[]
 }
 
+/** Named apart: the type of every saying, spread into an entry of any kind, is more than the compiler holds. */
+const refusedFor = (reason: Saying): Pick<DeviceEntry, 'state' | 'reason'> => ({ state: 'refused', reason })
+
 /** The entry after the server's answer to it. An answer that comes late or twice changes nothing more. */
-export function withAnswer<E extends DeviceEntry>(entry: E, answer: EntryAnswer): E {
+export function withAnswer<E extends DeviceEntry>(entry: E, answer: HeardAnswer): E {
   if (entry.state === 'sent') return entry
-  if (answer.outcome === 'rejected') return { ...entry, state: 'refused', reason: answer.reason }
+  if (answer.outcome === 'rejected') return { ...entry, ...refusedFor(answer.reason) }
   return { ...entry, state: 'sent', seq: answer.seq, reason: null }
 }
 
@@ -54,7 +63,7 @@ export function withArrived(
   const taken = { ...arrived, state: 'sent', reason: null } as const
   if (known === undefined) return taken
   if (known.state === 'sent' || isSameFact(known, arrived)) return { ...taken, local: known.local }
-  return { ...known, state: 'refused', reason: 'something else is stored under its id' }
+  return { ...known, state: 'refused', reason: { kind: 'same id stored' } }
 }
 
 /** How far this device has read the server's order. A page that begins beyond what is known would leave a gap. */

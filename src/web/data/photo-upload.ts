@@ -1,10 +1,12 @@
 import { DetailedError, Upload } from 'tus-js-client'
 import { err, ok } from '../../core/result.ts'
 import { uploadsPath } from '../../protocol/addresses.ts'
+import type { ErrorAnswer } from '../../protocol/error-answer.ts'
 import type { DeviceStore } from './device-store.ts'
 import type { PhotoRow } from './device-tables.ts'
+import { heardError } from './heard.ts'
 import { d } from './messages.ts'
-import type { Answer } from './run-source.ts'
+import type { Answer, Trouble } from './run-source.ts'
 import { hasPhoto } from './server-peer.ts'
 import { fromStore } from './store-trouble.ts'
 
@@ -59,6 +61,7 @@ async function upload(store: DeviceStore, sha256: string, photo: Blob, uploadUrl
       endpoint: uploadsPath,
       uploadUrl,
       metadata: { sha256 },
+      headers: { accept: 'application/json' },
       chunkSize: pieceSize,
       retryDelays: pauses,
       // Which upload goes on is told by the hash, in the device's own store.
@@ -80,6 +83,11 @@ function troubleOf(error: Error): Awaited<Answer<void>> {
   if (response === null || response === undefined)
     return err({ kind: 'unreachable', message: d.trouble.unreachable, problems: [] })
   const status = response.getStatus()
-  const message = response.getBody() || d.trouble.answered(status)
-  return err({ kind: status >= 500 ? 'fault' : 'refused', message, problems: [] })
+  return err({ kind: status >= 500 ? 'fault' : 'refused', ...heardBody(response.getBody(), status) })
+}
+
+/** The server says it as data; one of an earlier version, and what stands between, in words. */
+function heardBody(body: string, status: number): Pick<Trouble, 'message' | 'problems'> {
+  if (!body.startsWith('{')) return { message: body || d.trouble.answered(status), problems: [] }
+  return heardError((JSON.parse(body) as ErrorAnswer).error)
 }

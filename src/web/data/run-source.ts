@@ -7,8 +7,9 @@ import type { SignOff } from '../../formats/entry/sign-off.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
+import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import type { PacketStep, PacketWish } from '../../protocol/packets.ts'
-import type { RunSummary } from '../../protocol/runs.ts'
+import type { Saying } from '../../words/saying.ts'
 import type { Language } from '../language.ts'
 
 /** Why something was not answered, in words to show. */
@@ -23,7 +24,8 @@ export interface Trouble {
     | 'no room'
     /** The store of this device, or the server, did not do as it should. Never to be shown as "nothing there". */
     | 'fault'
-  readonly message: string
+  /** A text is in the words of the page already. */
+  readonly message: Saying | string
   readonly problems: readonly InputProblem[]
 }
 
@@ -62,7 +64,7 @@ export type ReadingAnswer =
   | {
       readonly id: string
       readonly outcome: 'rejected'
-      readonly reason: string
+      readonly reason: Saying
       readonly problems: readonly InputProblem[]
     }
 
@@ -120,7 +122,7 @@ export interface DeviceStatus {
   /** Photos that the server has, and whose bytes this device can let go of. */
   readonly freeable: PhotoSum
   /** Entries that the server refused; they stay here. */
-  readonly refused: readonly { readonly id: string; readonly kind: string; readonly reason: string }[]
+  readonly refused: readonly { readonly id: string; readonly kind: string; readonly reason: Saying | string }[]
   /** ISO 8601 of the last time at which everything was sent and fetched; null for never. */
   readonly lastSync: string | null
   readonly isSyncing: boolean
@@ -149,7 +151,7 @@ export interface Imported {
  * The server is a peer that is told later, and the page computes all else itself.
  */
 export interface RunSource {
-  runs(): Answer<readonly RunSummary[]>
+  runs(): Answer<readonly SummarisedRun[]>
   run(id: string): Answer<OpenedRun>
   /** Takes in a run file; the id is the page's, so that trying again cannot make a second run. */
   addRun(id: string, file: string, text: string, author: string): Answer<'stored' | 'already'>

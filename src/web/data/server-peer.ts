@@ -1,10 +1,11 @@
 import { err, ok } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import { entriesPath, packetOfRunPath, packetPath, photoPath, recordPath } from '../../protocol/addresses.ts'
-import type { EntryAnswer, EntryAnswers, EntryPage } from '../../protocol/entries.ts'
+import type { EntryAnswers, EntryPage } from '../../protocol/entries.ts'
 import type { ErrorAnswer } from '../../protocol/error-answer.ts'
 import type { PacketLine, PacketStep, PacketWish } from '../../protocol/packets.ts'
-import type { Page, ServerEntry } from './merge-entries.ts'
+import { heardAnswer, heardError } from './heard.ts'
+import type { HeardAnswer, Page, ServerEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
 import type { Answer, Trouble } from './run-source.ts'
 
@@ -25,18 +26,12 @@ export interface FetchedPage extends Page {
 }
 
 /** Hands entries in; one answer for each. */
-export async function sendEntries(entries: readonly Entry[]): Answer<readonly EntryAnswer[]> {
+export async function sendEntries(entries: readonly Entry[]): Answer<readonly HeardAnswer[]> {
   const answer = await ask(entriesPath, { method: 'POST', json: { entries } })
   if (!answer.ok) return answer
   const said = await json<EntryAnswers>(answer.value)
   if (!said.ok) return said
-  return ok(
-    said.value.answers.map((one) => {
-      if (one.outcome !== 'rejected') return one
-      const [first] = one.problems
-      return { ...one, reason: first === undefined ? one.reason : `${one.reason} (${first.place}: ${first.expected})` }
-    }),
-  )
+  return ok(said.value.answers.map(heardAnswer))
 }
 
 export async function fetchEntries(after: number): Answer<FetchedPage> {
@@ -82,10 +77,7 @@ export async function fetchPacket(run: string, wish: PacketWish, making: (step: 
     if ('making' in line) making(line.making)
   })
   if (!told.ok) return told
-  if ('error' in told.value) {
-    const { message, problems = [] } = told.value.error
-    return err({ kind: 'refused', message, problems })
-  }
+  if ('error' in told.value) return err({ kind: 'refused', ...heardError(told.value.error) })
   if (!('packet' in told.value)) return err(unreachable)
   const file = await ask(packetPath(told.value.packet))
   return file.ok ? blob(file.value) : file
@@ -166,6 +158,6 @@ async function troubleOf(response: Response): Promise<Trouble> {
   if (response.status === 401) return { kind: 'not let in', message: d.trouble.notLetIn, problems: [] }
   const kind = response.status >= 500 ? 'fault' : 'refused'
   const said = (await response.json().catch(() => null)) as Partial<ErrorAnswer> | null
-  const { message = d.trouble.answered(response.status), problems = [] } = said?.error ?? {}
-  return { kind, message, problems }
+  const error = said?.error
+  return { kind, ...(error ? heardError(error) : { message: d.trouble.answered(response.status), problems: [] }) }
 }

@@ -88,7 +88,7 @@ function FreeRoom({ source, freeable }: { readonly source: RunSource; readonly f
   const [said, setSaid] = useState('')
   const free = async (): Promise<void> => {
     const answer = await source.freePhotos()
-    setSaid(answer.ok ? d.status.freed(answer.value.photos, megabytes(answer.value.bytes)) : answer.error.message)
+    setSaid(answer.ok ? d.status.freed(answer.value.photos, megabytes(answer.value.bytes)) : say(answer.error.message))
   }
   return (
     <div class="device-room">
@@ -141,7 +141,9 @@ function Transfer({ source }: { readonly source: RunSource }) {
           </p>
           <ul>
             {trouble.problems.map(({ place, expected, found }) => (
-              <li key={`${place} ${expected}`}>{d.status.problem(place, say(expected), say(found))}</li>
+              <li key={`${place} ${say(expected)}`}>
+                {d.status.problem(place, say(expected), found === null ? '' : say(found))}
+              </li>
             ))}
           </ul>
         </div>

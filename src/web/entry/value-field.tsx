@@ -1,7 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { kindOf, type Unit } from '../../core/units/quantity-kinds.ts'
-import { describeValueProblem } from '../../core/units/value-problem.ts'
 import { parseValue } from '../../core/units/value-text.ts'
 import { m, say } from '../messages.ts'
 import { echoValue } from './echo-value.ts'
@@ -87,7 +86,7 @@ export function ValueField({ text, unit, units, after, change, children }: Props
         {text.trim() === ''
           ? ' '
           : !parsed.ok
-            ? `${m.entry.notUnderstood}. ${say(describeValueProblem(parsed.error))}`
+            ? `${m.entry.notUnderstood}. ${say({ kind: 'no value', problem: parsed.error })}`
             : isRight
               ? `${m.entry.understood}: ${echoValue(parsed.value.value, parsed.value.unit)}${after === null ? '' : `, ${after}`}`
               : m.entry.otherKind(m.entry.kinds[kind], unit)}

@@ -1,6 +1,5 @@
 import { useMemo, useState } from 'preact/hooks'
 import { lengthIn } from '../../core/units/exact-length.ts'
-import { describeLengthProblem } from '../../core/units/length-problem.ts'
 import { parseLength } from '../../core/units/length-text.ts'
 import type { LocateTicketBody } from '../../formats/entry/entry-kinds.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
@@ -9,7 +8,7 @@ import { postsNearMarks, ticketOn } from '../../operations/locate-warnings.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { KeptEntry, RunSource, Trouble } from '../data/run-source.ts'
 import { alongWords } from '../entry/reading-words.ts'
-import { m } from '../messages.ts'
+import { m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { NearMarks, TicketNote } from './locate-notes.tsx'
 
@@ -111,7 +110,7 @@ function TicketForm({ source, run, units, day, before, leave, saved }: FormProps
       if (name.trim() === '' && along.trim() === '') continue
       const length = parseLength(along, units === 'us' ? 'ft' : 'm')
       if (name.trim() === '') return complain(m.day.markNameMissing)
-      if (!length.ok) return complain(`${name}: ${describeLengthProblem(length.error)}`)
+      if (!length.ok) return complain(`${name}: ${say({ kind: 'no length', problem: length.error })}`)
       read.push({ name: name.trim(), alongInches: lengthIn(length.value.nanometres, 'in') })
     }
     const body = { number: number.trim(), calledOn, validFrom: from, validThrough: through, marks: read }

@@ -27,7 +27,9 @@ export const ProblemList = ({ problems }: { readonly problems: readonly InputPro
   problems.length === 0 ? null : (
     <ul class="problems">
       {problems.map(({ place, expected, found }) => (
-        <li key={`${place} ${expected}`}>{m.trouble.problem(place, say(expected), say(found))}</li>
+        <li key={`${place} ${say(expected)}`}>
+          {m.trouble.problem(place, say(expected), found === null ? '' : say(found))}
+        </li>
       ))}
     </ul>
   )

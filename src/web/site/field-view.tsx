@@ -51,7 +51,7 @@ export function FieldView({ field, problems, change }: Props) {
       {problems.length > 0 && (
         <div class="field-wrong" id={`${id}-wrong`}>
           {problems.map(({ expected, found }) => (
-            <p key={expected}>{words().form.wrong(say(expected), say(found))}</p>
+            <p key={say(expected)}>{words().form.wrong(say(expected), found === null ? '' : say(found))}</p>
           ))}
         </div>
       )}

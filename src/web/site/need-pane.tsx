@@ -3,7 +3,6 @@ import type { Need } from '../../core/need/need.ts'
 import type { TableValue } from '../../core/need/tables/table.ts'
 import type { Site } from '../../core/site/site.ts'
 import { stationWords } from '../../drawing/views/plan/site-words.ts'
-import { describeUnusual } from '../../formats/range/unusual.ts'
 import type { DirectionReport, Installed } from '../../operations/compute-need.ts'
 import { say } from '../messages.ts'
 import { ProblemList } from '../parts/trouble-note.tsx'
@@ -62,7 +61,7 @@ export function NeedPane({ site, need, results }: Props) {
           <h3>{s.unusual}</h3>
           <ul class="site-notes">
             {report.unusual.map((one) => (
-              <li key={one.place}>{say(describeUnusual(one))}</li>
+              <li key={one.place}>{say({ kind: 'unusual', ...one })}</li>
             ))}
           </ul>
         </>

@@ -3,7 +3,7 @@ import type { Site } from '../../core/site/site.ts'
 import '../style/site.css'
 import type { RunSource } from '../data/run-source.ts'
 import { language } from '../language.ts'
-import { m } from '../messages.ts'
+import { m, say } from '../messages.ts'
 import { ProblemList } from '../parts/trouble-note.tsx'
 import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { runsPath } from '../route.ts'
@@ -153,7 +153,7 @@ function Attention({ problems, fields, isRefused }: AttentionProps) {
       </p>
       <ul class="problems">
         {placed.map(({ field, problem }) => (
-          <li key={`${field.place} ${problem.expected}`}>
+          <li key={`${field.place} ${say(problem.expected)}`}>
             <a
               href={`#${fieldId(field.place)}`}
               onClick={(event) => {
@@ -163,7 +163,7 @@ function Attention({ problems, fields, isRefused }: AttentionProps) {
             >
               {field.label}
             </a>
-            : {form.wrong(problem.expected, problem.found)}
+            : {form.wrong(say(problem.expected), problem.found === null ? '' : say(problem.found))}
           </li>
         ))}
       </ul>

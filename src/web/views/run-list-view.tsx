@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
-import type { RunSummary } from '../../protocol/runs.ts'
+import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import { newId, rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
@@ -36,7 +36,7 @@ export function RunListView({ source }: { readonly source: RunSource }) {
   )
 }
 
-const RunTable = ({ runs }: { readonly runs: readonly RunSummary[] }) => (
+const RunTable = ({ runs }: { readonly runs: readonly SummarisedRun[] }) => (
   <table class="runs">
     <thead>
       <tr>

@@ -1,4 +1,3 @@
-import { describeUnusual } from '../../formats/range/unusual.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { placeWords, unprovenWords } from '../entry/reading-words.ts'
 import { m, say } from '../messages.ts'
@@ -49,7 +48,7 @@ export function UnprovenPane({ judged, run }: { readonly judged: JudgedRun; read
           <p>{m.unproven.unusualHow}</p>
           <ul class="plain">
             {judged.unusual.map((one) => (
-              <li key={one.place}>{say(describeUnusual(one), judged.run.units)}</li>
+              <li key={one.place}>{say({ kind: 'unusual', ...one }, judged.run.units)}</li>
             ))}
           </ul>
         </>

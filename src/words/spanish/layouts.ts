@@ -16,12 +16,6 @@ export const layoutWords: SpanishWords = {
     none: 'ninguno',
     'the rail that counts covers the need': 'la baranda que cuenta cubre la necesidad',
     'standing run': 'tramo existente',
-    'a run that can be laid out lawfully': 'un tramo que se pueda disponer según las fichas',
-    'one of the lawful layouts (see the layout command)': 'una de las disposiciones válidas (vea la orden layout)',
-    'the stretch to shield, as both ends are not fixed':
-      'el trecho que hay que proteger, porque los dos extremos no están fijos',
-    'from before to': 'un principio antes que su final',
-    'where the bridge connection is': 'dónde está la conexión con el puente',
   },
   patterns: [
     ['the $ end goes on from the standing splice', 'el $ extremo sigue desde el empalme existente'],
@@ -163,12 +157,5 @@ export const layoutWords: SpanishWords = {
       '$: the # of doubled rail round the gap would reach into the $',
       '$: los # de baranda doble alrededor del hueco entrarían en: $',
     ],
-    // Problems of a run file that cannot be laid out.
-    ['none: $', 'ninguno: $'],
-    ['panels # from # in', 'paneles # desde # in'],
-    ['panels # from # in ($)', 'paneles # desde # in ($)'],
-    ['the id of a sheet: _', 'el id de una ficha: _'],
-    ['a system that the $ joins: _', 'un sistema al que se una: $ (_)'],
-    ['# in to # in', '# in a # in'],
   ],
 }

@@ -2,10 +2,7 @@ import { crewSheetWords } from './crew-sheets.ts'
 import { figureWords } from './figures.ts'
 import { layoutWords } from './layouts.ts'
 import { nameWords } from './names.ts'
-import { needWords } from './needs.ts'
-import { problemWords } from './problems.ts'
 import { requirementWords } from './requirements.ts'
-import { serverAnswerWords } from './server-answers.ts'
 import { shippedSheetWords } from './shipped-sheets.ts'
 import { sitePictureWords } from './site-pictures.ts'
 import type { SpanishWords } from './spanish-words.ts'
@@ -31,10 +28,7 @@ export const tables: readonly SpanishWords[] = [
   shippedSheetWords,
   nameWords,
   layoutWords,
-  needWords,
   testAndEndWords,
-  problemWords,
-  serverAnswerWords,
   stripWords,
   figureWords,
   sitePictureWords,

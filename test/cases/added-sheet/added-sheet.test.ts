@@ -5,6 +5,7 @@ import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
+import { english } from '../../../src/words/english.ts'
 
 // An invented terminal that no code knows of: other post places, a 18 ft 9 in panel, a parabola, another lap, a part in millimetres.
 const sheet: unknown = JSON.parse(readFileSync(new URL('invented-terminal-31.json', import.meta.url), 'utf8'))
@@ -21,7 +22,7 @@ const run = {
 function required() {
   const read = readRun('run.json', JSON.stringify(run))
   const result = read.ok ? requireRun('run.json', read.value) : read
-  if (!result.ok) throw new Error(result.error.map(printProblem).join('\n'))
+  if (!result.ok) throw new Error(result.error.map((one) => printProblem(one, english(null))).join('\n'))
   return result.value
 }
 
@@ -57,7 +58,7 @@ describe('a terminal added by a data file alone', () => {
       readings: [{ of, value: '30.5 mm', uncertainty: '0.1 mm' }],
     }
     const readings = readReadings('readings.json', JSON.stringify(file))
-    if (!readings.ok) throw new Error(readings.error.map(printProblem).join('\n'))
+    if (!readings.ok) throw new Error(readings.error.map((one) => printProblem(one, english(null))).join('\n'))
     const judged = judgeReadings('readings.json', one, readings.value.readings)
     const verdict = judged.ok
       ? judged.value.judgement.verdicts.find(({ requirement }) => requirement === of)

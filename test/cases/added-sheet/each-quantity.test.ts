@@ -31,7 +31,7 @@ const runWith = (more: object): RequiredRun => {
   }
   const read = readRun('run.json', JSON.stringify(run))
   const result = read.ok ? requireRun('run.json', read.value) : read
-  if (!result.ok) throw new Error(result.error.map(printProblem).join('\n'))
+  if (!result.ok) throw new Error(result.error.map((one) => printProblem(one, english(null))).join('\n'))
   return result.value
 }
 
@@ -49,11 +49,11 @@ function judge(required: RequiredRun, ...given: readonly Given[]): JudgedRun | r
     readings: given.map(({ topic, ...rest }) => ({ of: idOf(required, topic), ...rest })),
   }
   const read = readReadings('readings.json', JSON.stringify(file))
-  if (!read.ok) return read.error.map(printProblem)
+  if (!read.ok) return read.error.map((one) => printProblem(one, english(null)))
   const again = readReadings('readings.json', writeReadings(read.value))
   expect(again).toEqual(read)
   const judged = judgeReadings('readings.json', required, read.value.readings)
-  return judged.ok ? judged.value : judged.error.map(printProblem)
+  return judged.ok ? judged.value : judged.error.map((one) => printProblem(one, english(null)))
 }
 
 const idOf = ({ requirements }: RequiredRun, topic: unknown): string =>

@@ -133,7 +133,7 @@ describe('the demo project', () => {
     expect(verdict([...readings, wrong, mended]).verdict).toBe('meets')
     expect(verdict([...readings, wrong, mended]).readings).toEqual(['mended'])
     // What a reading corrects stands before it.
-    expect(() => verdict([...readings, mended, wrong])).toThrow('the id of an earlier reading')
+    expect(() => verdict([...readings, mended, wrong])).toThrow('.corrects","expected":{"kind":"earlier reading"}')
   })
 })
 

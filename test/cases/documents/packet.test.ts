@@ -7,6 +7,7 @@ import { recordHash } from '../../../src/documents/record-hash.ts'
 import { signatureDrawing } from '../../../src/documents/signature-lines.ts'
 import { noEntries } from '../../../src/formats/entry/run-entries.ts'
 import type { InputProblem } from '../../../src/formats/input-problem.ts'
+import { problemInWords } from '../../../src/formats/input-problem.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { deviceRun } from '../../../src/operations/device-run.ts'
@@ -344,7 +345,9 @@ describe('photos of a packet', { timeout: 60_000 }, () => {
       const photos = given.map(([name, bytes]) => photo(name, bytes))
       const refused = await writePacket(judged, { ...options, photos })
       const problems: readonly InputProblem[] = refused.ok ? [] : refused.error
-      return problems.map(({ file, place, found }) => [file, place, found])
+      return problems
+        .map((one) => problemInWords(one, english(null)))
+        .map(({ file, place, found }) => [file, place, found])
     }
     expect(
       await refusedOf([
@@ -371,7 +374,9 @@ describe('photos of a packet', { timeout: 60_000 }, () => {
   test('that are hostile are named before they are read', async () => {
     const huge = pngOf(2, 2).with(18, 0xc3).with(22, 0xc3)
     const refused = await writePacket(judged, { ...options, photos: [photo('covered-1', huge)] })
-    expect(refused.ok ? [] : refused.error.map(({ found }) => found)).toContain('a picture of 49922 x 49922 pixels')
+    expect(refused.ok ? [] : refused.error.map((one) => problemInWords(one, english(null)).found)).toContain(
+      'a picture of 49922 x 49922 pixels',
+    )
   })
 
   test('that are there already and cannot be read are named in a packet that is made all the same', async () => {

@@ -8,6 +8,7 @@ import { computeNeed } from '../../../src/operations/compute-need.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+import { english } from '../../../src/words/english.ts'
 import { soundReadings } from '../../fixtures/record-inputs.ts'
 
 const run = {
@@ -26,11 +27,11 @@ const road = (changes: object) => ({ road: { ...run.road, ...changes } })
 /** The run with everything on it read and right, judged. */
 function judged(changes: object) {
   const read = readRun('run', JSON.stringify({ ...run, ...changes }))
-  if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
+  if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const required = requireRun('run', read.value)
-  if (!required.ok) throw new Error(required.error.map(printProblem).join('\n'))
+  if (!required.ok) throw new Error(required.error.map((one) => printProblem(one, english(null))).join('\n'))
   const found = judgeReadings('readings', required.value, soundReadings(required.value.requirements))
-  if (!found.ok) throw new Error(found.error.map(printProblem).join('\n'))
+  if (!found.ok) throw new Error(found.error.map((one) => printProblem(one, english(null))).join('\n'))
   const { judgement } = found.value
   const verdictOf = (id: string) => judgement.verdicts.find(({ requirement }) => requirement === id)?.verdict
   return { ...judgement, acceptance: judgement.acceptance.kind, verdictOf }
@@ -125,7 +126,7 @@ function fitOf(changes: object, roadChanges: object, barrier: object = {}) {
     ...changes,
   }
   const read = readSite('site', JSON.stringify(site))
-  if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
+  if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const need = computeNeed(read.value)
   if (!need.ok) throw new Error(need.error.kind)
   const verdictOf = (wanted: Partial<FitTopic>) =>

@@ -11,9 +11,10 @@ import { type JudgedRun, judgeReadings } from '../../../src/operations/judge-rea
 import { type PlacedRun, placeRun, type RoadPlace } from '../../../src/operations/place-run.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
 import type { Stamp } from '../../../src/operations/write-exports.ts'
+import { english } from '../../../src/words/english.ts'
 
 export function sound<T>(result: Result<T, readonly InputProblem[]>): T {
-  if (!result.ok) throw new Error(result.error.map(printProblem).join('\n'))
+  if (!result.ok) throw new Error(result.error.map((one) => printProblem(one, english(null))).join('\n'))
   return result.value
 }
 

@@ -79,7 +79,7 @@ describe('placing', () => {
   it('refuses coordinates that do not lie in the reference system', async () => {
     const placed = sound(placeRun('run.json', judged, { offset: 3.6, road: null, unit: 'foot' }))
     const written = writeRunGeoJson('run.json', judged, placed, await newYorkEast(), english(null))
-    expect(written.ok ? 'written' : written.error[0]!.expected).toContain('EPSG:2260')
+    expect(written.ok ? 'written' : english(null).say(written.error[0]!.expected)).toContain('EPSG:2260')
   })
 })
 

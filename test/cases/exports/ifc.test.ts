@@ -228,5 +228,5 @@ it('refuses coordinates that do not lie in the reference system', async () => {
   const system = await newYorkEast()
   const options = { system, unit: system.unit, sha256, stamp, print: english(null) }
   const refused = writeRunIfc('run.json', demo, place(demo, null, 'foot'), options)
-  expect(refused.ok ? 'written' : refused.error[0]!.expected).toContain('EPSG:2260')
+  expect(refused.ok ? 'written' : english(null).say(refused.error[0]!.expected)).toContain('EPSG:2260')
 })

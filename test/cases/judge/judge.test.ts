@@ -6,6 +6,7 @@ import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
+import { english } from '../../../src/words/english.ts'
 import { readBoundaries } from './read-boundaries.ts'
 
 /** What stands in an expected.json, as README.md here explains. */
@@ -28,7 +29,7 @@ function judge(run: string, readings: string): Judgement {
     : !list.ok
       ? list
       : judgeReadings('readings.json', required.value, list.value.readings)
-  if (!judged.ok) throw new Error(judged.error.map(printProblem).join('\n'))
+  if (!judged.ok) throw new Error(judged.error.map((one) => printProblem(one, english(null))).join('\n'))
   return judged.value.judgement
 }
 

@@ -49,7 +49,7 @@ function siteF1(changes: object = {}, units: 'us' | 'metric' = 'us') {
 
 function runFor(site: object) {
   const read = readSite('site', JSON.stringify(site))
-  if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
+  if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const need = computeNeed(read.value)
   if (!need.ok) throw new Error(need.error.kind)
   return {
@@ -64,9 +64,9 @@ function runFor(site: object) {
 
 function required(run: object): RequiredRun {
   const read = readRun('run', JSON.stringify(run))
-  if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
+  if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const found = requireRun('run', read.value)
-  if (!found.ok) throw new Error(found.error.map(printProblem).join('\n'))
+  if (!found.ok) throw new Error(found.error.map((one) => printProblem(one, english(null))).join('\n'))
   return found.value
 }
 
@@ -74,13 +74,13 @@ const straight = { offset: 10 * foot, road: null, unit: 'foot' } as const
 
 function placed(run: RequiredRun, road: RoadPlace | null = null): PlacedRun {
   const found = placeRun('run', run, { ...straight, road })
-  if (!found.ok) throw new Error(found.error.map(printProblem).join('\n'))
+  if (!found.ok) throw new Error(found.error.map((one) => printProblem(one, english(null))).join('\n'))
   return found.value
 }
 
 const refusal = (run: RequiredRun, road: RoadPlace | null = null): string => {
   const found = placeRun('run', run, { ...straight, road })
-  return found.ok ? 'staked' : found.error.map(printProblem).join('\n')
+  return found.ok ? 'staked' : found.error.map((one) => printProblem(one, english(null))).join('\n')
 }
 
 // By hand, with a tape along the rail: nothing leaves the line for the 25 ft before the hazard (the datum); each foot of

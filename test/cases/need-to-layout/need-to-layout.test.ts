@@ -4,6 +4,7 @@ import { printProblem } from '../../../src/formats/input-problem.ts'
 import { readSite } from '../../../src/formats/site/read-site.ts'
 import { computeNeed } from '../../../src/operations/compute-need.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+import { english } from '../../../src/words/english.ts'
 
 const shipped = (id: string) => shippedSheets.find((sheet) => sheet.id === id) as EndSheet
 
@@ -46,7 +47,7 @@ function needOf(changes: object) {
     ...changes,
   }
   const read = readSite('site.json', JSON.stringify(site))
-  if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
+  if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const need = computeNeed(read.value)
   if (!need.ok) throw new Error(need.error.kind)
   return need.value

@@ -30,10 +30,11 @@ describe('a need', () => {
     ['metric', 16_093.44 - upstream + 0.01, false],
   ] as const)('of a %s site with hazards over %f is computed: %s', (units, to, expected) => {
     const read = readSite('site.json', JSON.stringify(site(units, to)))
-    if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
+    if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
     const need = computeNeed(read.value)
     expect(need.ok).toBe(expected)
-    if (!need.ok) expect(printProblem(needProblem('site.json', need.error, units))).toContain('split the site')
+    if (!need.ok)
+      expect(printProblem(needProblem('site.json', need.error, units), english(null))).toContain('split the site')
   })
 })
 
@@ -45,7 +46,7 @@ test.each(['us', 'metric'] as const)(
       hazards: [{ name: 'river', from: -5_000_000, to: 5_000_000, near: 5, far: 8 }],
     }
     const read = readSite('site.json', JSON.stringify(file))
-    if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
+    if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
     expect(computeNeed(read.value)).toMatchObject({ ok: false, error: { kind: 'longer-than-one-run' } })
     expect(writePlan(read.value, null, 'web', english(null))).toContain(units === 'us' ? '50000+00' : '5000+000')
   },

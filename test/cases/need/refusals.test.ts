@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { printProblem } from '../../../src/formats/input-problem.ts'
 import { readSite } from '../../../src/formats/site/read-site.ts'
 import { computeNeed, needProblem } from '../../../src/operations/compute-need.ts'
+import { english } from '../../../src/words/english.ts'
 
 const good = {
   format: 'lapwise-site/1',
@@ -86,9 +87,9 @@ test.each<[string, Loose, string]>([
   const site = readSite('site.json', JSON.stringify({ ...good, ...spoil }))
   const need = site.ok ? computeNeed(site.value) : null
   const found = !site.ok
-    ? site.error.map(printProblem)
+    ? site.error.map((one) => printProblem(one, english(null)))
     : need !== null && !need.ok
-      ? [printProblem(needProblem('site.json', need.error, 'us'))]
+      ? [printProblem(needProblem('site.json', need.error, 'us'), english(null))]
       : []
   expect(found).toEqual([expect.stringContaining(`site.json: ${expected}`)])
 })

@@ -1,7 +1,6 @@
 // What is read and seldom right: said at just outside what is usual, not at its limit, in both unit systems.
 import { describe, expect, test } from 'vitest'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { describeUnusual } from '../../../src/formats/range/unusual.ts'
 import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { readSite } from '../../../src/formats/site/read-site.ts'
@@ -26,10 +25,10 @@ const metricSite = {
 
 function unusualOf(file: object): readonly string[] {
   const read = readSite('site.json', JSON.stringify(file))
-  if (!read.ok) throw new Error(read.error.map(printProblem).join('\n'))
+  if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const need = computeNeed(read.value)
   if (!need.ok) throw new Error(need.error.kind)
-  return need.value.unusual.map(describeUnusual)
+  return need.value.unusual.map((one) => english(null).say({ kind: 'unusual', ...one }))
 }
 
 describe('a site', () => {
@@ -96,7 +95,7 @@ describe('a reading', () => {
     [{ of: 'post-1/stub-height', value: '-121 in' }, 'a length of -120 in to 120 in'],
   ])('%j is refused where it can be none: %s', (reading, expected) => {
     const judged = judgedWith({}, reading)
-    expect(judged.ok ? null : judged.error.map((one) => one.expected).join()).toBe(expected)
+    expect(judged.ok ? null : judged.error.map((one) => english(null).say(one.expected)).join()).toBe(expected)
   })
 
   // Half of 32 in and 4 in beyond the limits: 10 in to 52 in.
@@ -111,8 +110,8 @@ describe('a reading', () => {
     ],
   ])('%j is kept, and unusual: %s', (reading, expected) => {
     const judged = judgedWith({}, reading)
-    if (!judged.ok) throw new Error(judged.error.map(printProblem).join('\n'))
-    expect(judged.value.unusual.map(describeUnusual)).toEqual(expected)
+    if (!judged.ok) throw new Error(judged.error.map((one) => printProblem(one, english(null))).join('\n'))
+    expect(judged.value.unusual.map((one) => english(null).say({ kind: 'unusual', ...one }))).toEqual(expected)
     expect(judgeOutput(judged.value, english(null)).unusual).toHaveLength(expected.length)
   })
 
@@ -120,7 +119,7 @@ describe('a reading', () => {
     const plain = judgedWith({}, rail('31 in'))
     const unusual = judgedWith({ decisionRule: { kind: 'guard band', multiple: 4 } }, rail('31 in'))
     if (!plain.ok || !unusual.ok) throw new Error('not judged')
-    expect(unusual.value.unusual.map(describeUnusual)).toEqual([
+    expect(unusual.value.unusual.map((one) => english(null).say({ kind: 'unusual', ...one }))).toEqual([
       '"decisionRule.multiple": 4 is unusual, usual is 0.5 to 3',
     ])
     expect(plain.value.unusual).toEqual([])

@@ -27,7 +27,7 @@ function runWith(sheet: string, end: End, side: 'left' | 'right', simple = false
   }
   const read = readRun('run.json', JSON.stringify(run))
   const required = read.ok ? requireRun('run.json', read.value) : read
-  if (!required.ok) throw new Error(required.error.map(printProblem).join('\n'))
+  if (!required.ok) throw new Error(required.error.map((one) => printProblem(one, english(null))).join('\n'))
   return required.value
 }
 
@@ -42,7 +42,7 @@ const fileOf = (readings: readonly object[], version: 1 | 2, units: Units = 'us'
 function judged(required: RequiredRun, readings: readonly object[], version: 1 | 2 = 2, units: Units = 'us') {
   const read = readReadings('readings.json', JSON.stringify(fileOf(readings, version, units)))
   const result = read.ok ? judgeReadings('readings.json', required, read.value.readings) : read
-  if (!result.ok) throw new Error(result.error.map(printProblem).join('\n'))
+  if (!result.ok) throw new Error(result.error.map((one) => printProblem(one, english(null))).join('\n'))
   return result.value.judgement
 }
 
@@ -159,7 +159,7 @@ describe('readings that do not say their side', () => {
     const of = flareOf(flared).id
     const readings = [{ of, value: '48 in' }, ...withoutSides(offsets(flared, 48, 1)).slice(0, 2)]
     const read = readReadings('readings.json', JSON.stringify(fileOf(readings, 2)))
-    expect(read.ok ? [] : read.error.map(printProblem)).toEqual(
+    expect(read.ok ? [] : read.error.map((one) => printProblem(one, english(null)))).toEqual(
       [0, 1, 2].map(
         (i) =>
           `readings.json: readings[${i}].side: expected on which side of the line: "away" (from traffic), "toward" (traffic), or "not stated", found nothing`,

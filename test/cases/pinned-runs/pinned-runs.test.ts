@@ -8,6 +8,7 @@ import { writeRun } from '../../../src/formats/run/write-run.ts'
 import { pinnedTo, pinRun } from '../../../src/operations/pin-run.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+import { english } from '../../../src/words/english.ts'
 import { changed } from '../../fixtures/broken-files.ts'
 import { mulberry32, randomReducedRun, randomRun, randomStandingRun } from '../../referee/random-runs.ts'
 import { requiredRun, runFile, runFiles } from '../spanish/gather-runs.ts'
@@ -15,14 +16,14 @@ import { requiredRun, runFile, runFiles } from '../spanish/gather-runs.ts'
 const pinned = (changes: object): RunFile => {
   const run = readRun('run', runFile(changes))
   const pin = run.ok ? pinRun('run', run.value, 'v1') : run
-  if (!pin.ok) throw new Error(pin.error.map(printProblem).join('\n'))
+  if (!pin.ok) throw new Error(pin.error.map((one) => printProblem(one, english(null))).join('\n'))
   return pin.value
 }
 const demo = pinned({})
 const raw = JSON.parse(writeRun(demo))
 const problemsOf = (file: unknown): readonly string[] => {
   const read = readRun('run', JSON.stringify(file))
-  return read.ok ? [] : read.error.map(printProblem)
+  return read.ok ? [] : read.error.map((one) => printProblem(one, english(null)))
 }
 
 describe('a pinned run', () => {

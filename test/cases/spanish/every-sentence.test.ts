@@ -11,7 +11,7 @@ import { touchingTexts } from '../drawing/site-text-boxes.ts'
 import { drawingTexts } from './drawing-texts.ts'
 import { englishIn, sharedWords } from './english-left.ts'
 import { sayingsOfAstrayReadings } from './gather-astray.ts'
-import { textsOfProblems } from './gather-problems.ts'
+import { textsOfRefusals } from './gather-problems.ts'
 import { sayingsOfRecords } from './gather-records.ts'
 import {
   everywhere,
@@ -26,7 +26,6 @@ import {
   textsOfLayout,
   textsOfRequirements,
 } from './gather-runs.ts'
-import { textsOfServer } from './gather-server.ts'
 import { drawingsOfSite, sayingsOfChecks, sayingsOfNotes, sayingsOfSite, sites } from './gather-sites.ts'
 import { isSame } from './same-in-both.ts'
 
@@ -38,18 +37,16 @@ const judged = runs.map(judgedRuns)
 /** What the page shows of the model, by where it comes from, and the least number of different sentences expected. */
 const gathered: readonly (readonly [from: string, least: number, said: readonly (Saying | string)[]])[] = [
   ['requirements', 400, once(runs.flatMap(textsOfRequirements))],
-  ['layouts and refusals', 65, once(runs.flatMap(textsOfLayout))],
+  ['layouts and refusals', 65, once([...runs.flatMap(textsOfLayout), ...textsOfRefusals()])],
   ['verdicts and findings', 600, judged.flat().flatMap(sayingsOfJudgement)],
   ['readings that are not taken in, or count for less', 20, sayingsOfAstrayReadings()],
   ['cautions and instruments', 13, once(everywhere)],
   ['sites', 120, sites.flatMap(sayingsOfSite)],
-  ['notes and refusals of a need', 100, sayingsOfNotes()],
+  ['notes of a need', 65, sayingsOfNotes()],
   ['checks of hardware', 145, sayingsOfChecks()],
   ['what the run file decides', 60, sayingsOfRecords()],
-  ['problems of what is typed and of files', 270, once(textsOfProblems())],
   ['crew sheets', 200, once(judged.flatMap(([first]) => textsOfCrewSheet(first!)))],
   ['headings of a crew sheet', 30, once(headingsOf())],
-  ['answers of the server', 15, once(textsOfServer())],
 ]
 
 const drawn: readonly (readonly [what: string, least: number, draw: (print: Print) => readonly Drawing[]])[] = [

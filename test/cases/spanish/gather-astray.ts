@@ -1,3 +1,4 @@
+import type { InputProblem } from '../../../src/formats/input-problem.ts'
 import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { judgeKnown, judgeReadings } from '../../../src/operations/judge-readings.ts'
 import type { Saying } from '../../../src/words/saying.ts'
@@ -20,18 +21,26 @@ const astray: readonly object[] = [
   { of: 'post-9/block', doesNotApply: 'it is another kind' },
 ]
 
-/** Why readings are not taken in, and what of them counts for nothing in a log that holds them. */
-export function sayingsOfAstrayReadings(): (Saying | string)[] {
+function readAstray() {
   const required = requiredRun({})
   const visit = { by: 'J. Okafor', at: '2016-05-12T10:05:00-06:00' }
   const file = { format: 'lapwise-readings/1', run: required.run.name, visit, readings: astray }
   const read = readReadings('readings', JSON.stringify(file))
   if (!read.ok) throw new Error(JSON.stringify(read.error))
-  const refused = judgeReadings('readings', required, read.value.readings)
-  const { withoutEffect, verdicts } = judgeKnown(required, read.value.readings).judgement
-  return [
-    ...(refused.ok ? [] : refused.error.flatMap(({ expected, found }) => [expected, found])),
-    ...withoutEffect,
-    ...verdicts.map(({ because }) => because),
-  ]
+  return { required, readings: read.value.readings }
+}
+
+/** Why readings are not taken in. */
+export function astrayReadings(): readonly InputProblem[] {
+  const { required, readings } = readAstray()
+  const judged = judgeReadings('readings', required, readings)
+  if (judged.ok) throw new Error('readings that say what they may not say were taken in')
+  return judged.error
+}
+
+/** What of them counts for nothing in a log that holds them. */
+export function sayingsOfAstrayReadings(): (Saying | string)[] {
+  const { required, readings } = readAstray()
+  const { withoutEffect, verdicts } = judgeKnown(required, readings).judgement
+  return [...withoutEffect, ...verdicts.map(({ because }) => because)]
 }

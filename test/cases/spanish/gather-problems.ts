@@ -1,19 +1,24 @@
 import { layAlignment } from '../../../src/core/alignment/horizontal-alignment.ts'
-import { describeLengthProblem } from '../../../src/core/units/length-problem.ts'
+import type { Result } from '../../../src/core/result.ts'
 import { parseLength } from '../../../src/core/units/length-text.ts'
-import { describeStationProblem, parseStation } from '../../../src/core/units/station.ts'
+import { parseStation } from '../../../src/core/units/station.ts'
+import type { InputProblem } from '../../../src/formats/input-problem.ts'
 import { findJsonFault } from '../../../src/formats/json-fault.ts'
-import { describeUnusual } from '../../../src/formats/range/unusual.ts'
+import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
-import { expectedLength } from '../../../src/formats/written-length.ts'
+import { readSheet } from '../../../src/formats/sheet/sheet-file.ts'
+import { readSiteValue } from '../../../src/formats/site/read-site.ts'
 import { layOutRun } from '../../../src/operations/lay-out-run.ts'
 import { placeRun } from '../../../src/operations/place-run.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
+import type { Saying } from '../../../src/words/saying.ts'
 import { brokenReadings } from '../../fixtures/readings-files.ts'
 import { brokenRuns } from '../../fixtures/run-files.ts'
 import { brokenSheets } from '../../fixtures/sheet-files.ts'
 import { brokenSites } from '../../fixtures/site-files.ts'
+import { astrayReadings } from './gather-astray.ts'
 import { requiredRun, runFile, runFiles } from './gather-runs.ts'
+import { noNeeds } from './gather-sites.ts'
 
 /** What is typed as a length and is none, one text for every reason. */
 const noLengths = [
@@ -48,34 +53,71 @@ const noJson = [
   '{"a":1;}',
 ]
 
-/** Whole files that are refused, with what they expected and what they found. */
-export function textsOfProblems(): string[] {
+/** What is wrong with what is typed, with whole files, with runs that cannot be laid out or staked, with sites and readings. */
+export function sayingsOfProblems(): readonly Saying[] {
   const lengths = [null, 'in', 'mm'].flatMap((unit) =>
-    noLengths.flatMap((text) => {
+    noLengths.flatMap((text): readonly Saying[] => {
       const parsed = parseLength(text, unit as 'in' | null)
-      return parsed.ok ? [] : [describeLengthProblem(parsed.error), expectedLength(parsed.error)]
+      if (parsed.ok) return []
+      return [
+        { kind: 'no length', problem: parsed.error },
+        { kind: 'a length', not: parsed.error },
+      ]
     }),
   )
   const stations = noStations.flatMap((text) =>
-    (['us', 'metric'] as const).flatMap((system) => {
+    (['us', 'metric'] as const).flatMap((system): readonly Saying[] => {
       const parsed = parseStation(text, system)
-      return parsed.ok ? [] : [describeStationProblem(parsed.error)]
+      if (parsed.ok) return []
+      return [
+        { kind: 'no station', problem: parsed.error },
+        { kind: 'a station', not: parsed.error },
+      ]
     }),
   )
   const faults = [...noJson, '['.repeat(200)].flatMap((text) => {
     const fault = findJsonFault(text)
     return fault === null ? [] : [fault.expected, fault.found]
   })
-  const files = [...brokenReadings, ...brokenRuns, ...brokenSheets, ...brokenSites].flatMap(({ problems }) =>
-    problems.flatMap((text) => /expected (.*), found (.*)$/s.exec(text)?.slice(1) ?? []),
-  )
-  const unusual = [
-    describeUnusual({ place: 'road.speed', value: 95, unit: 'mi/h', low: 25, high: 80 }),
-    describeUnusual({ place: 'r1 (post-3/rail-height)', value: 9.9375, unit: 'in', low: 10, high: 52 }),
-    describeUnusual({ place: 'road.lanes', value: 14, unit: '', low: 1, high: 12 }),
+  const files = [
+    ...brokenReadings.map(({ raw }) => readReadings('readings', JSON.stringify(raw))),
+    ...brokenRuns.map(({ raw }) => readRun('run', JSON.stringify(raw))),
+    ...brokenSheets.map(({ raw }) => readSheet('sheet', JSON.stringify(raw))),
+    ...brokenSites.map(({ raw }) => readSiteValue('site', raw)),
   ]
-  return [...lengths, ...stations, ...faults, ...files, ...unusual, ...textsOfRefusedRuns(), ...textsOfUnstakedRuns()]
+  const unusual = [
+    { place: 'road.speed', value: 95, unit: 'mi/h', low: 25, high: 80 },
+    { place: 'r1 (post-3/rail-height)', value: 9.9375, unit: 'in', low: 10, high: 52 },
+    { place: 'road.lanes', value: 14, unit: '', low: 1, high: 12 },
+  ].map((one): Saying => ({ kind: 'unusual', ...one }))
+  return [
+    ...[...lengths, ...stations, ...faults, ...unusual],
+    ...files.flatMap(saidOf),
+    ...noRuns.flatMap((changes) => [requiredOf(changes), laidOutOf(changes)]).flatMap(saidOf),
+    ...unstakedRuns().flatMap(saidOf),
+    ...[astrayReadings(), noNeeds()].flatMap((error) => saidOf({ ok: false, error })),
+  ]
 }
+
+/** Why other layouts are refused, in prose. */
+export const textsOfRefusals = (): string[] =>
+  noRuns.flatMap((changes) => {
+    const laid = laidOutOf(changes)
+    return laid.ok ? laid.value.refused : []
+  })
+
+const requiredOf = (changes: object) => {
+  const read = readRun('run', runFile(changes))
+  return read.ok ? requireRun('run', read.value) : read
+}
+
+const laidOutOf = (changes: object) => {
+  const read = readRun('run', runFile(changes))
+  return read.ok ? layOutRun('run', read.value, 3) : read
+}
+
+const saidOf = (read: Result<unknown, readonly InputProblem[]>): readonly Saying[] =>
+  read.ok ? [] : read.error.flatMap(({ expected, found }) => (found === null ? [expected] : [expected, found]))
 
 const noRuns: readonly object[] = [
   { system: 'no-such' },
@@ -126,26 +168,13 @@ const unstaked = [
   'flared',
 ] as const
 
-function textsOfUnstakedRuns(): string[] {
+function unstakedRuns() {
   const curve = [{ length: 1000, curvatureStart: 1 / 500, curvatureEnd: 1 / 500 }]
   const origin = { point: { easting: 0, northing: 0 }, azimuth: 0, station: 6200 }
-  return unstaked.flatMap((name) => {
+  return unstaked.map((name) => {
     const road = { horizontal: layAlignment(origin, curve), equations: [], surface: null }
     const found = placeRun('run', requiredRun(runFiles[name]!), { offset: 3, road, unit: 'foot' })
     if (found.ok) throw new Error(`${name} was staked`)
-    return found.error.flatMap(({ expected, found }) => [expected, found])
-  })
-}
-
-function textsOfRefusedRuns(): string[] {
-  return noRuns.flatMap((changes) => {
-    const read = readRun('run', runFile(changes))
-    if (!read.ok) return read.error.flatMap(({ expected, found }) => [expected, found])
-    const required = requireRun('run', read.value)
-    const laid = layOutRun('run', read.value, 3)
-    return [
-      ...(required.ok ? [] : required.error.flatMap(({ expected, found }) => [expected, found])),
-      ...(laid.ok ? laid.value.refused : laid.error.flatMap(({ expected, found }) => [expected, found])),
-    ]
+    return found
   })
 }

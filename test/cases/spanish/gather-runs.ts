@@ -128,7 +128,7 @@ export function textsOfLayout({ run, request, model }: RequiredRun): string[] {
   return [
     ...explainLayout(model.layout, request),
     ...model.layout.posts.map(({ kind }) => kind),
-    ...(laid.ok ? laid.value.refused : laid.error.flatMap(({ expected, found }) => [expected, found])),
+    ...(laid.ok ? laid.value.refused : []),
   ]
 }
 

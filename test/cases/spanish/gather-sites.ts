@@ -12,6 +12,7 @@ import { exactLength } from '../../../src/core/units/exact-length.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
 import { planDrawing, planHandles } from '../../../src/drawing/views/plan.ts'
 import { sectionDrawing } from '../../../src/drawing/views/section.ts'
+import type { InputProblem } from '../../../src/formats/input-problem.ts'
 import { readSite } from '../../../src/formats/site/read-site.ts'
 import { computeNeed, needProblem } from '../../../src/operations/compute-need.ts'
 import { planInput } from '../../../src/operations/write-site-drawings.ts'
@@ -140,13 +141,13 @@ const refusals: readonly NeedRefusal[] = [
 ]
 
 export const sayingsOfNotes = (): (Saying | string)[] =>
-  (['us', 'metric'] as const).flatMap((units) => [
-    ...notes.map((note): Saying => ({ kind: 'note on need', note, units, direction: null })),
-    ...refusals.flatMap((refusal) => {
-      const { expected, found } = needProblem('site', refusal, units)
-      return [expected, found]
-    }),
-  ])
+  (['us', 'metric'] as const).flatMap((units) =>
+    notes.map((note): Saying => ({ kind: 'note on need', note, units, direction: null })),
+  )
+
+/** Why a need cannot be computed. */
+export const noNeeds = (): readonly InputProblem[] =>
+  (['us', 'metric'] as const).flatMap((units) => refusals.map((refusal) => needProblem('site', refusal, units)))
 
 const inches = (value: number) => exactLength(value, 'in')
 const feet = (value: number) => exactLength(value, 'ft')

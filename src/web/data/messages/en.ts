@@ -18,7 +18,6 @@ export const en = {
       `The store of this device cannot be used: ${reason}. What was saved before is still there.`,
     madeByServer: 'Documents are made by the server, which did not answer. They can be made later; nothing is lost.',
     needsSending: 'Some entries of this run have not reached the server yet, so the documents would lack them.',
-    noReading: 'it is not a reading of this run',
     notDeviceFile: (file: string) => `${file} is no file from a device that can be used.`,
     notRunFile: (file: string) => `${file} is not a run file that can be used.`,
     cannotLayOut: (file: string) => `The run in ${file} cannot be laid out.`,

@@ -20,7 +20,6 @@ export const es: DeviceMessages = {
     store: (reason) => `No se puede usar el almacén de este dispositivo: ${reason}. Lo guardado antes sigue ahí.`,
     madeByServer: 'Los documentos los hace el servidor, que no respondió. Se pueden hacer después; no se pierde nada.',
     needsSending: 'Algunos registros de este tramo aún no llegaron al servidor; faltarían en los documentos.',
-    noReading: 'no es una lectura de este tramo',
     notDeviceFile: (file) => `${file} no es un archivo de dispositivo que se pueda usar.`,
     notRunFile: (file) => `${file} no es un archivo de tramo que se pueda usar.`,
     cannotLayOut: (file) => `El tramo de ${file} no se puede disponer.`,

@@ -1,0 +1,26 @@
+import type { Kinds } from '../kinds.ts'
+
+/** Why bytes are no picture that is read. */
+export type PictureFault =
+  | Kinds<'empty file' | 'no picture' | 'picture cut short' | 'picture without size' | 'picture too costly'>
+  | { readonly kind: 'picture of pixels'; readonly width: number; readonly height: number }
+  /** @property reason  what the typesetter says; null where the browser says nothing */
+  | { readonly kind: 'unreadable picture'; readonly reason: string | null }
+
+/** What a file or folder has to be or hold as a whole. */
+export type FileProblem =
+  | PictureFault
+  | { readonly kind: 'whole picture'; readonly megapixels: number }
+  | Kinds<
+      'picture of that name' | 'one picture of that name' | 'no such file' | 'a folder' | 'a file' | 'no permission'
+    >
+  | Kinds<'readable file' | 'writable file' | 'readable folder' | 'writable folder' | 'free folder'>
+  | { readonly kind: 'folder with files'; readonly files: number }
+  | { readonly kind: 'bytes with hash'; readonly sha256: string }
+  // Entries of a device and of a store.
+  | Kinds<'counted on id' | 'run id in time' | 'own id of entry' | 'as in the reading' | 'time of the reading'>
+  | Kinds<'run named' | 'run of a device', { readonly name: string }>
+  | { readonly kind: 'several runs'; readonly count: number }
+  | { readonly kind: 'other runs'; readonly names: readonly string[] }
+  | Kinds<'finite number' | 'JSON value'>
+  | { readonly kind: 'levels at most'; readonly most: number }

@@ -1,0 +1,40 @@
+import type { Metres } from '../../core/units/quantity.ts'
+import type { Kinds } from '../kinds.ts'
+
+/** What a run has to be so that it can be read, laid out and placed on its road. */
+export type RunProblem =
+  | Kinds<'no opposing traffic' | 'start of flare' | 'stretch to shield' | 'from before to' | 'place of bridge'>
+  | Kinds<'beyond start' | 'beyond first flare' | 'beyond first end', { readonly inches: number }>
+  | Kinds<'at most inches' | 'longest run' | 'inches', { readonly inches: number }>
+  | { readonly kind: 'stretch'; readonly fromInches: number; readonly toInches: number }
+  | Kinds<'posts at most' | 'posts', { readonly posts: number }>
+  | { readonly kind: 'sheet id'; readonly ids: readonly string[] }
+  /** @property unit  name of the end unit by its sheet; @property systems  ids of the sheets that it joins */
+  | { readonly kind: 'joined system'; readonly unit: string; readonly systems: readonly string[] }
+  | { readonly kind: 'system named'; readonly name: string }
+  // The layout. Reasons are prose of the layout's refusals.
+  | Kinds<'lawful run' | 'lawful layout'>
+  | { readonly kind: 'no lawful run'; readonly reasons: readonly string[] }
+  | {
+      readonly kind: 'decided layout'
+      readonly panels: readonly number[]
+      readonly fromInches: number
+      readonly reasons: readonly string[]
+    }
+  // Its place on the road.
+  | Kinds<'side of road' | 'traffic of left side' | 'station of alignment' | 'station with one meaning'>
+  | { readonly kind: 'run within stations'; readonly from: Metres; readonly to: Metres }
+  | { readonly kind: 'rail beyond stations'; readonly along: Metres }
+  | Kinds<'radius beyond offset' | 'radius in metres', { readonly metres: Metres }>
+  | Kinds<
+      'stated flare offset' | 'flare to free end' | 'flare to bridge' | 'flare to standing run' | 'flare on straight'
+    >
+  | { readonly kind: 'flare clear of unit'; readonly sheet: string }
+  | { readonly kind: 'bend inside unit'; readonly flareInches: number; readonly unitInches: number }
+  | { readonly kind: 'area of reference'; readonly name: string; readonly code: number }
+  | { readonly kind: 'outside area'; readonly of: string; readonly easting: number; readonly northing: number }
+  // Where it begins and ends for pay.
+  | Kinds<'run between boundaries'>
+  | { readonly kind: 'boundary at post'; readonly end: 'first' | 'second'; readonly posts: number }
+  | { readonly kind: 'post'; readonly number: number }
+  | { readonly kind: 'crossed boundaries'; readonly inches: number }

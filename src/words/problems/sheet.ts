@@ -1,0 +1,13 @@
+import type { Kinds } from '../kinds.ts'
+
+/** What a hardware sheet has to say so that it goes with the rest of it. */
+export type SheetProblem =
+  | Kinds<'own rule id' | 'place of a run' | 'topic or rule' | 'special posts' | 'no special posts' | 'origin post'>
+  | { readonly kind: 'key of sources'; readonly sources: readonly string[] }
+  | { readonly kind: 'number for role'; readonly role: 'floor' | 'ceiling' | 'centre' }
+  | Kinds<'at least low' | 'at least nominal', { readonly value: number }>
+  | { readonly kind: 'piece of sheet'; readonly pieces: 'posts' | 'panels'; readonly last: number }
+  | Kinds<'right choice' | 'wrong choice'>
+  | Kinds<'less than full' | 'less than half', { readonly inches: number }>
+  | { readonly kind: 'post in order'; readonly number: number }
+  | { readonly kind: 'beyond post before'; readonly inches: number }
