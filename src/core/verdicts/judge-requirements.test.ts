@@ -185,7 +185,7 @@ describe('an offset', () => {
       ...{ verdict: 'unread', because: { kind: 'side not stated' }, readings: ['r1', 'r7', 'r8'] },
     })
     expect(judge(one, [read(1, length(48, 'away')), read(7, length(0))])).toMatchObject({
-      because: { kind: 'readings missing', missing: ['post-8/lateral-offset'] },
+      because: { kind: 'readings missing', missing: [{ of: 'post-8/lateral-offset', what: 'offset' }] },
     })
     // Measured directly besides: that counts.
     expect(
