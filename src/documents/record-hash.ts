@@ -18,6 +18,24 @@ export function recordHash(
   )
 }
 
+/**
+ * The same as the program made it before runs held their layout and readings named a version: what signatures given then
+ * name. Readings of then are all lengths, choices and confirmations.
+ * @param asked  the run as it was recorded then
+ */
+export function firstRecordHash(
+  { model, log }: Pick<RecordInput, 'model' | 'log'>,
+  asked: RunFile,
+  sha256: (text: string) => string,
+): string {
+  const readings = log.map(({ version: _, ...reading }) =>
+    reading.answer.kind === 'measured' ? { ...reading, answer: { ...reading.answer, kind: 'length' } } : reading,
+  )
+  return sha256(
+    canonicalJson({ decisionRule: asked.decisionRule, readings, run: saidBy(asked), sheets: sheetsInUse(model) }),
+  )
+}
+
 /** Fields that the format did not have at first are left out while they say nothing: an older record keeps its hash. */
 function saidBy(run: RunFile): unknown {
   const { opposingReaches, ...road } = run.road

@@ -20,6 +20,8 @@ export interface JudgedRun extends RequiredRun {
   readonly readings: readonly Reading[]
   /** The others, which an earlier version asked: kept and shown, never judged. */
   readonly askedEarlier: readonly AskedEarlier[]
+  /** The run as it was recorded before runs held their layout, while no version but that of the migration followed. */
+  readonly firstAsked: RunFile | null
   readonly judgement: Judgement
   /** Requirements judged by a limit that nobody confirmed against a document. */
   readonly unconfirmed: readonly Requirement[]
@@ -64,12 +66,14 @@ function askedBy({ version }: RunFile, reading: Reading): 'in force' | 'earlier'
 
 /**
  * The same for readings that were checked when they were taken in.
+ * @param asked   the run as it was recorded before runs held their layout, where only the migration's version followed
  * @param others  versions of the run that are at hand and that the one in force did not come from, by id
  */
 export function judgeKnown(
   required: RequiredRun,
   log: readonly Reading[],
   others: ReadonlyMap<string, RunVersion> = new Map(),
+  asked: RunFile | null = null,
 ): JudgedRun {
   const { run, model, requirements } = required
   const { judged: readings, askedEarlier } =
@@ -85,6 +89,7 @@ export function judgeKnown(
     log,
     readings,
     askedEarlier,
+    firstAsked: run.version === undefined ? run : asked,
     judgement,
     unconfirmed: requirements.filter(({ confirmation }) => confirmation === 'from memory'),
     unusual: [...unusualInRun(run), ...unusualInReadings(readings, requirements)],

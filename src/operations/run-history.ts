@@ -15,6 +15,8 @@ export interface RunHistory<E = VersionEntry> extends RunVersions<E> {
   readonly files: ReadonlyMap<string, RunFile>
   /** What was added, where that was without a layout; null where the run was pinned from the first. */
   readonly asked: RunFile | null
+  /** The same while no version but that of the migration followed: what was signed before it is still what stands. */
+  readonly firstAsked: RunFile | null
 }
 
 /** The run that `entries` are of, in its version in force; null while its first entry is not there. */
@@ -33,11 +35,13 @@ export function runHistory<E extends VersionEntry>(
   const first = files.get(run)!
   const pinned = versions.chain[1]
   if (first.version === undefined && pinned !== undefined) files.set(run, files.get(pinned.id)!)
+  const asked = first.version === undefined ? first : null
   return ok({
     ...versions,
     files,
     run: files.get(versions.inForce.id)!,
-    asked: first.version === undefined ? first : null,
+    asked,
+    firstAsked: versions.chain.length <= 2 ? asked : null,
   })
 }
 

@@ -55,12 +55,12 @@ describe('signedVersions', () => {
   test('stay when something is read later, and are no longer current', () => {
     const signed = [entryOf('s1', body({}))]
     const before = demoJudged()
-    expect(signedVersions(signed, before, sha256(recordText(before)))).toMatchObject([
+    expect(signedVersions(signed, before, [sha256(recordText(before))])).toMatchObject([
       { version: 1, isCurrent: true, readingsSince: 0 },
     ])
     const after = demoJudged([{ ...before.readings[0]!, id: 'later' }])
     const both = [...signed, entryOf('s2', body({ recordHash: sha256(recordText(after)), readings: idsOf(after) }))]
-    expect(signedVersions(both, after, sha256(recordText(after)))).toMatchObject([
+    expect(signedVersions(both, after, [sha256(recordText(after))])).toMatchObject([
       { version: 2, isCurrent: true, readingsSince: 0 },
       { version: 1, isCurrent: false, readingsSince: 1 },
     ])
@@ -70,10 +70,10 @@ describe('signedVersions', () => {
     const before = demoJudged()
     const { required, readings } = demoRun()
     const late = judgeKnown(required, [{ ...readings[0]!, id: 'late' }, ...readings])
-    expect(signedVersions([entryOf('s1', body({}))], late, sha256(recordText(late)))).toMatchObject([
+    expect(signedVersions([entryOf('s1', body({}))], late, [sha256(recordText(late))])).toMatchObject([
       { isCurrent: false, readingsSince: 1 },
     ])
-    expect(signedVersions([entryOf('s1', body({ readings: idsOf(late) }))], before, '')).toMatchObject([
+    expect(signedVersions([entryOf('s1', body({ readings: idsOf(late) }))], before, [])).toMatchObject([
       { readingsSince: null },
     ])
   })
@@ -99,14 +99,14 @@ describe('signedVersions', () => {
     for (const opened of [signOffOf(1, { ...first, ...rest, strokes: line }), signOffOf(2, second)])
       expect(opened.acceptance).toEqual({ kind: 'acceptable' })
     const signed = [entryOf('s1', signOffOf(1, { ...first, ...rest, strokes: line }))]
-    expect(signedVersions(signed, demoJudged(), '0'.repeat(64))).toMatchObject([
+    expect(signedVersions(signed, demoJudged(), ['0'.repeat(64)])).toMatchObject([
       { isCurrent: true, readingsSince: null },
     ])
   })
 
   test('do not guess what was read since, when a reading signed is not at hand', () => {
     const judged = demoJudged()
-    expect(signedVersions([entryOf('s1', body({ readings: ['elsewhere'] }))], judged, '')).toMatchObject([
+    expect(signedVersions([entryOf('s1', body({ readings: ['elsewhere'] }))], judged, [])).toMatchObject([
       { readingsSince: null },
     ])
   })

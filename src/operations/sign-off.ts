@@ -1,7 +1,7 @@
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import { setAsideIn } from '../core/verdicts/set-aside.ts'
-import { recordHash } from '../documents/record-hash.ts'
+import { firstRecordHash, recordHash } from '../documents/record-hash.ts'
 import type { SignedVersion } from '../documents/signature-lines.ts'
 import type { EntryOf } from '../formats/entry/entry-kinds.ts'
 import type { SignOff } from '../formats/entry/sign-off.ts'
@@ -12,6 +12,10 @@ import type { JudgedRun } from './judge-readings.ts'
  * of this text.
  */
 export const recordText = (judged: JudgedRun): string => recordHash(judged, (text) => text)
+
+/** The same as signatures name it that were given before runs held their layout; null where there can be none. */
+export const firstRecordText = (judged: JudgedRun): string | null =>
+  judged.firstAsked === null ? null : firstRecordHash(judged, judged.firstAsked, (text) => text)
 
 /**
  * Hold points that were read and not set aside, and of which there is no photo. They keep a run from being signed, not
@@ -27,11 +31,14 @@ export function holdsWithoutPhoto(judged: JudgedRun, photographed: ReadonlySet<s
   })
 }
 
-/** Every signature under the run, the latest first. A signed version stays, whatever is read later. */
+/**
+ * Every signature under the run, the latest first. A signed version stays, whatever is read later.
+ * @param hashes  the names of the record as it stands: today's, and that of before runs held their layout
+ */
 export function signedVersions(
   signatures: readonly EntryOf<SignOff>[],
   judged: JudgedRun,
-  hash: string,
+  hashes: readonly string[],
 ): readonly SignedVersion[] {
   const here = new Set(judged.log.map(({ id }) => id))
   return signatures
@@ -42,7 +49,7 @@ export function signedVersions(
         version: i + 1,
         signed,
         readingsSince: readings !== null && isAtHand ? here.size - readings.length : null,
-        isCurrent: recordHash === hash,
+        isCurrent: hashes.includes(recordHash),
       }
     })
     .toReversed()

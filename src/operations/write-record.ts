@@ -13,7 +13,7 @@ import { entriesInForce } from './entries-in-force.ts'
 import { instrumentsOf } from './instruments-of.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { type NamedPhoto, pictureOf } from './packet-photos.ts'
-import { signedVersions } from './sign-off.ts'
+import { firstRecordText, signedVersions } from './sign-off.ts'
 import { stripInput } from './strip-input.ts'
 
 export interface RecordOptions {
@@ -41,7 +41,8 @@ export async function writeRecord(judged: JudgedRun, options: RecordOptions): Pr
   const { page, lie, printedAt, author, sha256, entries, photos, print } = options
   const input = recordInput(judged, print)
   const hash = recordHash(input, sha256)
-  const signed = signedVersions(entries.signatures, judged, hash)
+  const first = firstRecordText(judged)
+  const signed = signedVersions(entries.signatures, judged, first === null ? [hash] : [hash, sha256(first)])
   const given = new Map((photos ?? []).map((one) => [one.photo, pictureOf(one)]))
   const side = { signed, photos: entriesInForce(entries.photos), photosHere: new Set(given.keys()) }
   const contents = recordContents(input, { printedAt, author, hash }, side)

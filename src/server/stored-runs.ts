@@ -115,7 +115,7 @@ export async function sideEntries(store: Store, id: string): Answer<RunEntries> 
 }
 
 export const judgeStored = ({ history }: StoredRun, required: RequiredRun, log: readonly Reading[]): JudgedRun =>
-  judgeKnown(required, log, versionsOf(history))
+  judgeKnown(required, log, versionsOf(history), history.firstAsked)
 
 export function requiredRun({ id, run }: StoredRun): Result<RequiredRun, readonly InputProblem[]> {
   return requireRun(`run ${id}`, run)

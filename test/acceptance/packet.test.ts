@@ -111,7 +111,8 @@ describe('lapwise packet', () => {
 
   it('takes logs, ticket, signatures, photos and readings from the file of a device', async () => {
     const judged = onDevice(judgedDemo())
-    const asShown = { ...judged, readings: judged.readings.map((one) => ({ ...one, photos: [] })) }
+    const readings = judged.readings.map((one) => ({ ...one, photos: [] }))
+    const asShown = { ...judged, readings, log: readings }
     writeFileSync(file('device.json'), JSON.stringify(deviceOf(asShown, demoProject().run, [picture])))
     const end = await call(folder, ['packet', 'run.json', '--device', 'device.json', '-o', 'OUT/'])
     expect([end.code, end.said]).toEqual([0, expect.stringContaining('making crew-sheet.pdf, 1 of 20')])

@@ -27,3 +27,7 @@ export const placeIdsIn = ({ posts, spaces, panels, splices, endIds }: Layout): 
 
 /** The id of the version that a reading means which names none: the first. */
 export const firstVersionOf = ({ id, earlier }: RunVersion): string => earlier[0]?.id ?? id
+
+/** What a reading says of the version that its person sees: its id, and nothing where it is the first or there is none. */
+export const seenVersion = (version: RunVersion | undefined): { readonly version?: string } =>
+  version === undefined || version.earlier.length === 0 ? {} : { version: version.id }

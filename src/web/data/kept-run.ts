@@ -42,9 +42,9 @@ export function readKeptRun(
   const list = checkShape(d.files.readings, entryReadings(history.value.run.name, readings), readingsSchema)
   if (!list.ok) return err({ kind: 'fault', message: d.trouble.readingsUnreadable, problems: list.error })
   const rivals = new Map([...correctionsIn(list.value.readings)].filter(([, by]) => by.length > 1))
-  const { run: inForce, inForce: version } = history.value
+  const { run: inForce, inForce: version, firstAsked } = history.value
   return ok({
-    ...{ id: run, version: version.id, run: inForce, versions: versionsOf(history.value) },
+    ...{ id: run, version: version.id, run: inForce, versions: versionsOf(history.value), firstAsked },
     ...{ readings: list.value.readings, rivals },
   })
 }
@@ -127,14 +127,14 @@ function problemsAfter(required: RequiredRun, before: readonly DeviceEntry[], re
 export function openedRun(kept: KeptRun): OpenedRun {
   const required = requiredOf(kept)
   if (!required.ok) return { kept, drawn: required }
-  const judged = judgeKnown(required.value, kept.readings, kept.versions)
+  const judged = judgeKnown(required.value, kept.readings, kept.versions, kept.firstAsked)
   return { kept, drawn: ok({ judged, stripSvg: writeSvg(stripDrawing(stripInput(judged, english(null)))) }) }
 }
 
 /** The run in the list: its verdicts in numbers, or why it can no longer be laid out. */
 export function summaryOf(kept: KeptRun, project: string): SummarisedRun {
   const required = requiredOf(kept)
-  const judged = required.ok ? ok(judgeKnown(required.value, kept.readings, kept.versions)) : required
+  const judged = required.ok ? ok(judgeKnown(required.value, kept.readings, kept.versions, kept.firstAsked)) : required
   return summariseRun({ id: kept.id, project, run: kept.run }, judged)
 }
 

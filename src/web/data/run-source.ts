@@ -38,6 +38,8 @@ export interface KeptRun {
   readonly version: string
   /** In the version in force. */
   readonly run: RunFile
+  /** What was recorded before runs held their layout, while no version but that of the migration followed; else null. */
+  readonly firstAsked: RunFile | null
   /** Every version at hand that has a layout, by id. */
   readonly versions: ReadonlyMap<string, RunVersion>
   readonly readings: readonly Reading[]

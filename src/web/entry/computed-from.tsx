@@ -33,7 +33,7 @@ export function ComputedFrom({ judged, requirement, of, run }: Props) {
               href={requirementPath(run, requirement.id, id === requirement.id ? null : id)}
               aria-current={id === of ? 'true' : undefined}
             >
-              <span>{id === requirement.id ? m.entry.direct : measurableWords(id)}</span>
+              <span>{id === requirement.id ? m.entry.direct : measurableWords(id, judged.model.layout)}</span>
               <b>{wordsOf(id)}</b>
             </a>
           </li>

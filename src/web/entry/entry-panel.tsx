@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { instrumentsReading } from '../../core/measurement/instruments.ts'
 import { isOffset } from '../../core/measurement/offset-side.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
+import { seenVersion } from '../../core/record/version.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import { isLengthUnit, kindOf } from '../../core/units/quantity-kinds.ts'
 import type { NearMark } from '../../documents/day-report.ts'
@@ -113,6 +114,7 @@ export function EntryPanel(props: Props) {
         corrects: draft.corrects,
         rechecks: findingOf(requirement.id),
         together: span?.together ?? null,
+        ...seenVersion(kept.run.version),
       }
     : null
 
@@ -164,7 +166,7 @@ export function EntryPanel(props: Props) {
     }
     const first = taken[0]
     if (first === undefined) return
-    const place = isDirect ? placeWords(requirement.place) : measurableWords(of)
+    const place = isDirect ? placeWords(requirement.place) : measurableWords(of, judged.model.layout)
     const words = answerWords(first.answer, requirement)
     took(taken, span === null ? `${place}, ${words}` : m.entry.savedSame(taken.length, words))
     if (next !== null && isDone && panel.current !== null) goTo(next)
@@ -274,7 +276,7 @@ export function EntryPanel(props: Props) {
             </div>
           )}
           {computedPart}
-          {!isDirect && <p class="entry-of">{measurableWords(of)}</p>}
+          {!isDirect && <p class="entry-of">{measurableWords(of, judged.model.layout)}</p>}
           <AnswerFields
             look={requirement.look}
             kind={kind}

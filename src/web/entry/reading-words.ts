@@ -1,5 +1,6 @@
 import { lengthText, limitsText } from '../../core/hardware/dimension-text.ts'
 import type { Dimension } from '../../core/hardware/hardware-sheet.ts'
+import type { Layout } from '../../core/layout/layout.ts'
 import { lacksSide } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Place, Requirement } from '../../core/requirements/requirement.ts'
@@ -37,9 +38,9 @@ export function answerWords(answer: Answer, { look }: Pick<Requirement, 'look'>)
 }
 
 /** `post-3/lateral-offset` and `post-3/along`, from which other values are computed, in words. */
-export function measurableWords(id: string): string {
-  const [place = '', what] = id.split('/')
-  const post = m.entry.post(place.replace(/^\D*/, ''))
+export function measurableWords(id: string, { posts }: Pick<Layout, 'posts'>): string {
+  const [place, what] = id.split('/')
+  const post = m.entry.post(`${posts.find((one) => one.id === place)?.number ?? place}`)
   return what === 'along' ? m.entry.along(post) : m.entry.offset(post)
 }
 

@@ -120,7 +120,11 @@ function OpenRun({ source, route, ...first }: OpenProps) {
     setLog(({ opened, kept, judged }) => {
       const ids = new Set(kept.readings.map(({ id }) => id))
       const all = [...kept.readings, ...readings.filter(({ id }) => !ids.has(id))]
-      return { opened, kept: { ...kept, readings: all }, judged: judgeKnown(judged, all) }
+      return {
+        opened,
+        kept: { ...kept, readings: all },
+        judged: judgeKnown(judged, all, kept.versions, kept.firstAsked),
+      }
     })
   }, [])
   const parts = { source, judged, punch, side, sideAgain, run: route.run }

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Strokes } from '../../formats/entry/signature.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
-import { holdsWithoutPhoto, recordText, signedVersions } from '../../operations/sign-off.ts'
+import { firstRecordText, holdsWithoutPhoto, recordText, signedVersions } from '../../operations/sign-off.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { sha256Of } from '../data/sha256.ts'
@@ -25,12 +25,21 @@ interface Props {
 
 /** What a signature would stand under, the signature, and every one that was given. */
 export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Props) {
-  const hash = useRecordHash(judged)
+  const hash = useHash(judged, recordText)
+  const first = useHash(judged, firstRecordText)
   const missing = useMemo(() => {
     const photographed = new Set(side.photos.flatMap(({ body }) => (body.of === null ? [] : [body.of])))
     return holdsWithoutPhoto(judged, photographed)
   }, [judged, side.photos])
-  const versions = useMemo(() => signedVersions(side.signatures, judged, hash ?? ''), [side.signatures, judged, hash])
+  const versions = useMemo(
+    () =>
+      signedVersions(
+        side.signatures,
+        judged,
+        [hash, first].filter((one) => one !== null),
+      ),
+    [side.signatures, judged, hash, first],
+  )
   return (
     <section class="sheet">
       <h2>{m.sign.title}</h2>
@@ -238,18 +247,20 @@ function SignForm({ source, judged, hash, run, signed }: FormProps) {
   )
 }
 
-/** The hash of the record as it stands; null while it is being made. */
-function useRecordHash(judged: JudgedRun): string | null {
+/** The hash of that text of the record as it stands; null while it is being made, or where there is no such text. */
+function useHash(judged: JudgedRun, textOf: (judged: JudgedRun) => string | null): string | null {
   const [hash, setHash] = useState<string | null>(null)
   useEffect(() => {
     let isWanted = true
     setHash(null)
-    void sha256Of(new TextEncoder().encode(recordText(judged)).buffer).then((made) => {
-      if (isWanted) setHash(made)
-    })
+    const text = textOf(judged)
+    if (text !== null)
+      void sha256Of(new TextEncoder().encode(text).buffer).then((made) => {
+        if (isWanted) setHash(made)
+      })
     return () => {
       isWanted = false
     }
-  }, [judged])
+  }, [judged, textOf])
   return hash
 }

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
+import { seenVersion } from '../../core/record/version.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import type { NearMark } from '../../documents/day-report.ts'
@@ -63,9 +64,10 @@ export function WalkPane(props: Props) {
   const undo = async (undone: readonly Reading[]): Promise<void> => {
     const by = rememberedVisit().by.trim()
     const seen = kept.readings.map(({ id }) => id)
-    const corrections = undone.map((reading) =>
-      undoing(reading, judged.readings, nextId(kept.id, seen), now(), by === '' ? reading.by : by),
-    )
+    const corrections = undone.map((reading) => ({
+      ...undoing(reading, judged.readings, nextId(kept.id, seen), now(), by === '' ? reading.by : by),
+      ...seenVersion(kept.run.version),
+    }))
     const answered = await source.append(kept.id, corrections)
     const taken = answered.ok ? corrections.filter((_, i) => answered.value[i]?.outcome !== 'rejected') : []
     took(taken)

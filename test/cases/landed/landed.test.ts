@@ -6,6 +6,7 @@ import { solveLayout } from '../../../src/core/layout/solve-layout.ts'
 import { readDeviceFile } from '../../../src/formats/entry/device-file.ts'
 import type { Entry } from '../../../src/formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../../../src/formats/entry/log-order.ts'
+import { runEntries } from '../../../src/formats/entry/run-entries.ts'
 import { entryReadings } from '../../../src/formats/readings/entry-readings.ts'
 import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import type { RunFile } from '../../../src/formats/run/run-file.ts'
@@ -14,6 +15,7 @@ import type { LayoutMeans } from '../../../src/operations/lay-out-run.ts'
 import { pinEntry } from '../../../src/operations/pin-entry.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { runHistory, versionsOf } from '../../../src/operations/run-history.ts'
+import { firstRecordText, recordText, signedVersions } from '../../../src/operations/sign-off.ts'
 import { landedSheets } from '../../../src/sheets/landed-sheets.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
 
@@ -44,7 +46,8 @@ function judged(run: RunFile, held: readonly Entry[], means?: LayoutMeans): Judg
   const bodies = inLogOrder(held.filter(({ kind }) => kind === 'reading'))
   const read = readReadings('readings', JSON.stringify(entryReadings(run.name, bodies)))
   if (!required.ok || !read.ok) throw new Error('the run cannot be judged')
-  return judgeKnown(required.value, read.value.readings, versionsOf(historyOf(held)))
+  const history = historyOf(held)
+  return judgeKnown(required.value, read.value.readings, versionsOf(history), history.firstAsked)
 }
 
 const compact = ({ judgement, askedEarlier }: JudgedRun) => ({
@@ -58,7 +61,7 @@ const compact = ({ judgement, askedEarlier }: JudgedRun) => ({
   failures: [...judgement.failures.keys()],
   askedEarlier,
 })
-const { recordHash: _, ...then } = expected
+const { recordHash, ...then } = expected
 const asThen = { ...then, askedEarlier: [] }
 
 /** The shelf of a later day: every height a little higher, and an edition of everything. */
@@ -85,6 +88,17 @@ describe('the landed demo store', () => {
   test('is judged as before once it is migrated: every verdict, finding and acceptance', async () => {
     const held = await migrated()
     expect(compact(judged(historyOf(held).run, held))).toEqual(asThen)
+  })
+
+  test('stands under the signature that was given before it was migrated, and no longer once something is read', async () => {
+    const held = await migrated()
+    const { signatures } = runEntries(held)
+    const whole = judged(historyOf(held).run, held)
+    expect(sha256(firstRecordText(whole)!)).toBe(recordHash)
+    const isCurrent = (run: JudgedRun): readonly boolean[] =>
+      signedVersions(signatures, run, [recordText(run), firstRecordText(run)!].map(sha256)).map((one) => one.isCurrent)
+    expect(isCurrent(whole)).toEqual([true])
+    expect(isCurrent(judgeKnown(whole, whole.log.slice(1), new Map(), whole.firstAsked))).toEqual([false])
   })
 
   test('is migrated to one and the same entry by whoever does it', async () => {
