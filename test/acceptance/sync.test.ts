@@ -175,7 +175,12 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       const id = newId()
       await send(readingEntry(id, demo))
       const { body } = await send(readingEntry(id, demo, { value: '30 in' }))
-      expect(body.answers).toMatchObject([{ id, outcome: 'rejected', reason: 'something else is stored under its id' }])
+      expect(body.answers).toMatchObject([
+        {
+          ...{ id, outcome: 'rejected', reason: 'something else is stored under its id' },
+          saying: { kind: 'same id stored' },
+        },
+      ])
       const run = newId()
       await send(runEntry(run))
       const { runs } = (await ask('/api/runs')).body
