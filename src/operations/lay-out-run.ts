@@ -1,7 +1,7 @@
 import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { runPanelRole } from '../core/layout/build-layout.ts'
 import type { Layout, LayoutRequest, RunEnd } from '../core/layout/layout.ts'
-import { describeRefusal } from '../core/layout/refusal.ts'
+import type { Refusal } from '../core/layout/refusal.ts'
 import { type LayoutProblem, solveLayout } from '../core/layout/solve-layout.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
@@ -15,7 +15,7 @@ export interface LaidOut {
   readonly layouts: readonly Layout[]
   /** True when there are more lawful runs than were asked for. */
   readonly more: boolean
-  readonly refused: readonly string[]
+  readonly refused: readonly Refusal[]
 }
 
 type Problems = readonly InputProblem[]
@@ -40,7 +40,7 @@ export function layOutRun(file: string, run: RunFile, most: number): Result<Laid
     }
     layouts.push(layout)
   }
-  return ok({ request: request.value, layouts, more, refused: solved.value.refused().map(describeRefusal) })
+  return ok({ request: request.value, layouts, more, refused: solved.value.refused() })
 }
 
 /** What an unpinned run is laid out by. */
@@ -68,7 +68,7 @@ export function chooseLayout(
     if (layout.panels.length > decision.panels.length) break
     if (matches(layout, decision)) return ok({ request: request.value, layout: withoutHung(layout, request.value) })
   }
-  const reasons = solved.value.refused().map(describeRefusal)
+  const reasons = solved.value.refused()
   if (decision === null)
     return err([{ file, place: '', expected: { kind: 'lawful run' }, found: { kind: 'no lawful run', reasons } }])
   const { panels, postOneAtInches: fromInches } = decision

@@ -2,6 +2,7 @@ import { answers } from './en/answers.ts'
 import { common } from './en/common.ts'
 import { fit } from './en/fit.ts'
 import { hardware } from './en/hardware.ts'
+import { layout } from './en/layout.ts'
 import { need } from './en/need.ts'
 import { problems } from './en/problems.ts'
 import { quantities } from './en/quantities.ts'
@@ -18,6 +19,7 @@ const words: Words = {
     ...common,
     ...fit,
     ...hardware,
+    ...layout,
     ...need,
     ...problems,
     ...quantities,

@@ -1,5 +1,6 @@
 import type { FitSaying } from '../core/fit/fit-saying.ts'
 import type { HardwareSaying } from '../core/hardware/hardware-saying.ts'
+import type { LayoutSaying } from '../core/layout/layout-saying.ts'
 import type { NeedSaying } from '../core/need/need-saying.ts'
 import type { QuantitySaying } from '../core/quantities/quantity-saying.ts'
 import type { StakeSaying } from '../core/staking/stake-saying.ts'
@@ -12,6 +13,7 @@ import type { ProblemSaying } from './problems/problem-saying.ts'
 export type Saying =
   | FitSaying
   | HardwareSaying
+  | LayoutSaying
   | NeedSaying
   | QuantitySaying
   | StakeSaying

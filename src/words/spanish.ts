@@ -2,6 +2,7 @@ import { answers } from './es/answers.ts'
 import { common } from './es/common.ts'
 import { fit } from './es/fit.ts'
 import { hardware } from './es/hardware.ts'
+import { layout } from './es/layout.ts'
 import { need } from './es/need.ts'
 import { problems } from './es/problems.ts'
 import { quantities } from './es/quantities.ts'
@@ -19,6 +20,7 @@ const words: Words = {
     ...common,
     ...fit,
     ...hardware,
+    ...layout,
     ...need,
     ...problems,
     ...quantities,

@@ -9,7 +9,8 @@ import { type Sixteenths, sixteenths } from './sixteenths.ts'
  */
 export interface EndSide {
   readonly end: RunEnd
-  readonly name: string
+  /** Of the sheet; null for a run that stands. */
+  readonly name: string | null
   /** The unit's own panels from the origin on, and the adapter after them. */
   readonly own: readonly Sixteenths[]
   readonly adapter: Sixteenths | null
@@ -33,7 +34,7 @@ export function endSides(end: RunEnd, system: LongitudinalSheet): EndSides {
 
 function standingSide(end: Extract<RunEnd, { kind: 'standing splice' }>, system: LongitudinalSheet): EndSide {
   const back = end.position === 'post' ? 0 : sixteenths(system.spacings.full.inches) / 2
-  return { end, name: 'standing run', own: [], adapter: null, joint: 0, posts: [-back], countsFrom: null }
+  return { end, name: null, own: [], adapter: null, joint: 0, posts: [-back], countsFrom: null }
 }
 
 function unitSides(end: RunEnd, sheet: EndSheet, system: LongitudinalSheet): EndSides {
@@ -53,8 +54,8 @@ function unitSides(end: RunEnd, sheet: EndSheet, system: LongitudinalSheet): End
     if (splice.position !== system.splice.position) {
       refused.push({
         kind: 'splice position',
-        panel: adapter === null ? 0 : adapter / 16,
-        afterEnd: adapter === null ? `${sheet.name} joined as it is` : `${sheet.name} joined`,
+        panel: adapter === null ? null : adapter / 16,
+        unit: sheet.name,
         at: splice.position ?? 'midspan',
         post: splice.post,
         wanted: system.splice.position,

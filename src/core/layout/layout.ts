@@ -1,4 +1,4 @@
-import type { EndSheet, LongitudinalSheet, SplicePosition } from '../hardware/hardware-sheet.ts'
+import type { EndSheet, LongitudinalSheet, OmissionRule, SplicePosition } from '../hardware/hardware-sheet.ts'
 
 /** Which part of the run a piece belongs to. */
 export type Unit = 'first' | 'run' | 'second'
@@ -52,7 +52,7 @@ export interface LayoutSplice {
 export interface OmittedPost {
   readonly alongInches: number
   readonly obstruction: string
-  readonly rule: string
+  readonly rule: OmissionRule['kind']
 }
 
 /** The run piece by piece. */

@@ -15,7 +15,11 @@ interface Doubled {
 
 /** How the posts of the run stand; all distances from the first end's origin. */
 export interface PostPlan {
-  readonly omitted: readonly { readonly at: Sixteenths; readonly obstruction: string; readonly rule: string }[]
+  readonly omitted: readonly {
+    readonly at: Sixteenths
+    readonly obstruction: string
+    readonly rule: OmissionRule['kind']
+  }[]
   readonly moved: readonly { readonly from: Sixteenths; readonly to: Sixteenths }[]
   readonly special: readonly { readonly at: Sixteenths; readonly kind: string }[]
   /** Parts of the run whose full spaces are divided. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { Layout, LayoutRequest, ReducedPart, RunEnd } from './layout.ts'
-import { describeRefusal } from './refusal.ts'
+import type { Refusal } from './refusal.ts'
 import { solveLayout } from './solve-layout.ts'
 
 const sheetOf = <T>(id: string): T => shippedSheets.find((one) => one.id === id) as T
@@ -31,11 +31,11 @@ function asked(changes: Partial<LayoutRequest>): LayoutRequest {
   }
 }
 
-function solve(request: LayoutRequest): { layout: Layout | undefined; refused: readonly string[] } {
+function solve(request: LayoutRequest): { layout: Layout | undefined; refused: readonly Refusal[] } {
   const solved = solveLayout(request)
   if (!solved.ok) throw new Error(solved.error.kind)
   const [layout] = solved.value.runs
-  return { layout, refused: solved.value.refused().map(describeRefusal) }
+  return { layout, refused: solved.value.refused() }
 }
 
 /** Places of the posts from the datum on. */
@@ -111,7 +111,7 @@ describe('which spaces are divided', () => {
   ])('none beyond the ends: $from to $to in is refused', ({ from, to }) => {
     const { layout, refused } = solve(asked({ reduced: [part(from, to, 'half')] }))
     expect(layout).toBeUndefined()
-    expect(refused).toContain('half spacing would fall within the standing run, whose posts stand as tested')
+    expect(refused).toContainEqual({ kind: 'reduced part in unit', unit: null, spacing: 'half' })
   })
 })
 
@@ -128,9 +128,10 @@ describe('doubled rail that was asked for', () => {
       asked({ first: terminal, second: standingAt(1762.5), reduced: [part(562.5 - 1 / 16, 600, 'full', true)] }),
     )
     expect(within.layout).toBeUndefined()
-    expect(within.refused).toContain(
-      'the doubled rail that was asked for would reach into the Tangent energy-absorbing terminal, 31 in, whose panels hang as tested',
-    )
+    expect(within.refused).toContainEqual({
+      kind: 'doubled part in unit',
+      unit: 'Tangent energy-absorbing terminal, 31 in',
+    })
   })
 })
 
@@ -143,6 +144,9 @@ describe('posts that are driven', () => {
     expect(solve(asked({ ...run, obstructions: pipe(262.5) })).layout).toBeDefined()
     const next = solve(asked({ ...run, obstructions: pipe(300) }))
     expect(next.layout).toBeUndefined()
-    expect(next.refused).toContain('a pipe: no post may be left out where half spacing rules')
+    expect(next.refused).toContainEqual({
+      kind: 'post at reduced spacing obstructed',
+      ...{ obstruction: 'a pipe', spacing: 'half' },
+    })
   })
 })

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { Layout, LayoutRequest, Obstruction, RunEnd } from './layout.ts'
-import { describeRefusal } from './refusal.ts'
+import type { Refusal } from './refusal.ts'
 import { solveLayout } from './solve-layout.ts'
 
 const sheet = (id: string) => shippedSheets.find((one) => one.id === id)!
@@ -35,12 +35,12 @@ function request(
   }
 }
 
-function solve(asked: LayoutRequest, most = 1): { layouts: Layout[]; refused: string[] } {
+function solve(asked: LayoutRequest, most = 1): { layouts: Layout[]; refused: readonly Refusal[] } {
   const solved = solveLayout(asked)
   if (!solved.ok) throw new Error(solved.error.kind)
   const layouts: Layout[] = []
   for (const layout of solved.value.runs) if (layouts.push(layout) === most) break
-  return { layouts, refused: solved.value.refused().map(describeRefusal) }
+  return { layouts, refused: solved.value.refused() }
 }
 
 const best = (asked: LayoutRequest): Layout => solve(asked).layouts[0]!
@@ -54,7 +54,7 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
 
   it('says on which post the splice would fall when the run is joined by a standard panel', () => {
     expect(solve(request(at31, [0, 1000])).refused).toContainEqual(
-      expect.stringContaining('joined by a 12 ft 6 in panel: splice would fall on post 7'),
+      expect.objectContaining({ kind: 'splice position', panel: 150, at: 'post', post: 7, wanted: 'midspan' }),
     )
   })
 
@@ -99,7 +99,7 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
     expect(gap(2, 'none').layouts).toHaveLength(1)
     expect(gap(2, 'present').layouts).toEqual([])
     expect(gap(2, 'present').refused).toContainEqual(
-      expect.stringContaining('does not say that posts may be left out by its rule for a long span gap where a curb'),
+      expect.objectContaining({ kind: 'not stated at a curb', rule: 'long span' }),
     )
   })
 
@@ -114,9 +114,7 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
     const { layouts, refused } = solve(request(at31, [0, 1500], { obstructions: [culvert(600, 1000)] }))
     expect(layouts).toEqual([])
     expect(refused).toContainEqual(
-      expect.stringMatching(
-        /the culvert: 5 posts from post \d+ on cannot stand, and the sheet lets at most 3 in a row/,
-      ),
+      expect.objectContaining({ kind: 'too many posts obstructed', obstruction: 'the culvert', posts: 5, most: 3 }),
     )
   })
 
@@ -165,16 +163,15 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
 
   it('says which panel hangs wrong when the terminal was begun with another', () => {
     const standing = { postOneAtInches: -150, panels: [150, 150, 150], postsDriven: 0 }
-    expect(solve(request(at31, [0, 1000], { standing })).refused).toContainEqual(
-      'panel 3 as hung is 12 ft 6 in, the Flared cable-anchored terminal, 31 in has 9 ft 4 1/2 in there',
-    )
+    expect(solve(request(at31, [0, 1000], { standing })).refused).toContainEqual({
+      kind: 'hung panel differs',
+      ...{ panel: 3, hung: 150, expected: 112.5, unit: 'Flared cable-anchored terminal, 31 in' },
+    })
   })
 
   it('says which panel of the run hangs with its splice on a post', () => {
     const standing = { postOneAtInches: -150, panels: [150, 150, 112.5, 112.5], postsDriven: 0 }
-    expect(solve(request(at31, [0, 1000], { standing })).refused).toContainEqual(
-      'panel 4 as hung ends where no splice may lie',
-    )
+    expect(solve(request(at31, [0, 1000], { standing })).refused).toContainEqual({ kind: 'hung splice', panel: 4 })
   })
 
   it('converts a standing post splice to midspan by one odd panel', () => {
@@ -191,7 +188,7 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
       request(at31, [0, 1000], { first, second: { kind: 'standing splice', atInches: 1010, position: 'midspan' } }),
     )
     expect(layouts).toEqual([])
-    expect(refused).toContainEqual(expect.stringContaining('the fixed ends lie 84 ft 2 in apart'))
+    expect(refused).toContainEqual(expect.objectContaining({ kind: 'ends do not meet', between: 1010 }))
   })
 })
 
@@ -206,7 +203,7 @@ describe('solveLayout at 27 3/4 in, splices at posts', () => {
       expect(layout.splices.every(({ position }) => position === 'post')).toBe(true)
     }
     expect(refused).toContainEqual(
-      expect.stringContaining('joined by a 9 ft 4 1/2 in panel: splice would fall midway between posts 8 and 9'),
+      expect.objectContaining({ kind: 'splice position', panel: 112.5, at: 'midspan', post: 8, wanted: 'post' }),
     )
   })
 

@@ -9,7 +9,7 @@ import { adapterToHang, hungPrefix, misplacedLength, panelKinds } from './panel-
 import { type PanelKind, type PanelOrder, panelOrders } from './panel-orders.ts'
 import { type Frame, postLattice } from './post-lattice.ts'
 import { changedPosts, leastChanged, type PostPlan, postPlans } from './post-plan.ts'
-import { describeRefusal, type Refusal } from './refusal.ts'
+import type { Refusal } from './refusal.ts'
 import { greatestCommonDivisor, inchesOf, type Sixteenths, sixteenths } from './sixteenths.ts'
 import { type SizeProblem, sizeProblem } from './size-problem.ts'
 
@@ -46,8 +46,8 @@ export function solveLayout(request: LayoutRequest): Result<LayoutSearch, Layout
   if (problem !== null) return err(problem)
   const reasons = new Map<string, Refusal>()
   const refuse = (refusal: Refusal): void => {
-    const text = describeRefusal(refusal)
-    if (!reasons.has(text)) reasons.set(text, refusal)
+    const key = JSON.stringify(refusal)
+    if (!reasons.has(key)) reasons.set(key, refusal)
   }
   return ok({ runs: { [Symbol.iterator]: () => search(request, refuse) }, refused: () => [...reasons.values()] })
 }

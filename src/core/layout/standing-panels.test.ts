@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { Layout, LayoutRequest, RunEnd } from './layout.ts'
-import { describeRefusal } from './refusal.ts'
+import type { Refusal } from './refusal.ts'
 import { solveLayout } from './solve-layout.ts'
 
 const sheetOf = <T>(id: string): T => shippedSheets.find((one) => one.id === id) as T
@@ -13,7 +13,7 @@ const unit = (id: string, atInches: number | null = null): RunEnd => ({
 })
 
 /** The flared terminal's own panels are 150 and 150 in, its adapter 112.5 or 187.5 in; the run begins 412.5 or 487.5 in on. */
-function solve(changes: Partial<LayoutRequest>): { layout: Layout | undefined; refused: readonly string[] } {
+function solve(changes: Partial<LayoutRequest>): { layout: Layout | undefined; refused: readonly Refusal[] } {
   const solved = solveLayout({
     system: sheetOf<LongitudinalSheet>('w-beam-midspan-31'),
     first: unit('flared-terminal-31'),
@@ -28,7 +28,7 @@ function solve(changes: Partial<LayoutRequest>): { layout: Layout | undefined; r
   })
   if (!solved.ok) throw new Error(solved.error.kind)
   const [layout] = solved.value.runs
-  return { layout, refused: solved.value.refused().map(describeRefusal) }
+  return { layout, refused: solved.value.refused() }
 }
 
 const hung = (...panels: number[]) => ({ postOneAtInches: 0, panels, postsDriven: 0 })
@@ -59,7 +59,7 @@ describe('panels that hang', () => {
     const { layout, refused } = solve({ standing: hung(150, 150, 112.5, 300, 75) })
     // Only where the run ends after it: 412.5 + 375 = 787.5 is too short for the need.
     expect(layout).toBeUndefined()
-    expect(refused).toContain('panel 5 as hung is 6 ft 3 in, which may only be the first or the last panel of the run')
+    expect(refused).toContainEqual({ kind: 'hung length', panel: 5, hung: 75, endOnly: true })
     // With the anchor's 112.5 in the run is 900 in long, of which the last 450 in do not count.
     const last = solve({ need: { fromInches: 300, toInches: 450 }, standing: hung(150, 150, 112.5, 300, 75) })
     expect(lengths(last.layout)).toEqual([150, 150, 112.5, 300, 75, 112.5])
@@ -77,13 +77,13 @@ describe('panels that hang', () => {
     const asked = { second, need: { fromInches: 300, toInches: 700 } }
     const { layout, refused } = solve({ ...asked, standing: hung(150, 150, 112.5, 300, 150) })
     expect(layout).toBeUndefined()
-    expect(refused).toContain('what hangs reaches 9 ft 4 1/2 in into the second end, or beyond it')
+    expect(refused).toContainEqual({ kind: 'hung too long', by: 112.5 })
   })
 
   it('have a length of the system, though splices would fall right with another', () => {
     const { layout, refused } = solve({ standing: hung(150, 150, 112.5, 225) })
     expect(layout).toBeUndefined()
-    expect(refused).toContain('panel 4 as hung is 18 ft 9 in, which is no panel of this system')
+    expect(refused).toContainEqual({ kind: 'hung length', panel: 4, hung: 225, endOnly: false })
   })
 })
 
@@ -106,18 +106,15 @@ describe('post 1 that stands', () => {
   const second = unit('flared-terminal-31')
   // The first post of the bridge end is 18.75 in from the connection.
   it.each([
-    { postOneAtInches: 18.75, refusal: null },
-    {
-      postOneAtInches: 18.75 + 1 / 16,
-      refusal: 'post 1 as it stands puts the first end 1/16 in away from where it is fixed',
-    },
-    { postOneAtInches: 0, refusal: 'post 1 as it stands puts the first end 1 ft 6 3/4 in away from where it is fixed' },
-  ])('at $postOneAtInches in belongs to a bridge at 0, or is refused', ({ postOneAtInches, refusal }) => {
+    { postOneAtInches: 18.75, by: null },
+    { postOneAtInches: 18.75 + 1 / 16, by: 1 / 16 },
+    { postOneAtInches: 0, by: 18.75 },
+  ])('at $postOneAtInches in belongs to a bridge at 0, or is refused', ({ postOneAtInches, by }) => {
     const { layout, refused } = solve({ first, second, standing: { postOneAtInches, panels: [], postsDriven: 0 } })
-    if (refusal === null) expect(layout?.postOneAtInches).toBe(postOneAtInches)
+    if (by === null) expect(layout?.postOneAtInches).toBe(postOneAtInches)
     else {
       expect(layout).toBeUndefined()
-      expect(refused).toContain(refusal)
+      expect(refused).toContainEqual({ kind: 'stands elsewhere', by })
     }
   })
 })

@@ -5,6 +5,7 @@ import { listOf, rangedWhole } from '../range/ranged.ts'
 
 const text = z.string().check(z.minLength(1))
 const unit = z.enum(['first', 'run', 'second'])
+const omissionRule = z.enum(['single', 'long span', 'nested span'])
 
 /** The id of a place: kind and number of the version that first had it, and after a tilde the mark of a later version. */
 const placeId = (kind: string) =>
@@ -54,7 +55,7 @@ export const layoutShape = z.strictObject({
     z.strictObject({ id: piece('splice'), at: railLength, position: z.enum(['post', 'midspan']), unit }),
     'panels',
   ),
-  omitted: listOf(z.strictObject({ along: railLength, obstruction: text, rule: text }), 'posts'),
+  omitted: listOf(z.strictObject({ along: railLength, obstruction: text, rule: omissionRule }), 'posts'),
 })
 
 export type LayoutShape = z.output<typeof layoutShape>

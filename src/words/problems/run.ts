@@ -1,3 +1,4 @@
+import type { Refusal } from '../../core/layout/refusal.ts'
 import type { Metres } from '../../core/units/quantity.ts'
 import type { Kinds } from '../kinds.ts'
 
@@ -12,14 +13,14 @@ export type RunProblem =
   /** @property unit  name of the end unit by its sheet; @property systems  ids of the sheets that it joins */
   | { readonly kind: 'joined system'; readonly unit: string; readonly systems: readonly string[] }
   | { readonly kind: 'system named'; readonly name: string }
-  // The layout. Reasons are prose of the layout's refusals.
+  // The layout.
   | Kinds<'lawful run' | 'lawful layout'>
-  | { readonly kind: 'no lawful run'; readonly reasons: readonly string[] }
+  | { readonly kind: 'no lawful run'; readonly reasons: readonly Refusal[] }
   | {
       readonly kind: 'decided layout'
       readonly panels: readonly number[]
       readonly fromInches: number
-      readonly reasons: readonly string[]
+      readonly reasons: readonly Refusal[]
     }
   // Its place on the road.
   | Kinds<'side of road' | 'traffic of left side' | 'station of alignment' | 'station with one meaning'>

@@ -120,7 +120,7 @@ export function culvertRun(standardPanels: number): StripInput {
     Object.fromEntries(
       [10, 11, 12, 13, 14, 15].map((number) => [number, { state: 'special', kind: 'breakaway wood post' }]),
     ),
-    [{ alongInches: 900, obstruction: 'pipe culvert', rule: 'one post left out' }],
+    [{ alongInches: 900, obstruction: 'pipe culvert', rule: 'single' }],
   )
   return {
     layout,

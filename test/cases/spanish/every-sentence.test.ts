@@ -11,7 +11,7 @@ import { touchingTexts } from '../drawing/site-text-boxes.ts'
 import { drawingTexts } from './drawing-texts.ts'
 import { englishIn, sharedWords } from './english-left.ts'
 import { sayingsOfAstrayReadings } from './gather-astray.ts'
-import { textsOfRefusals } from './gather-problems.ts'
+import { sayingsOfRefusals } from './gather-problems.ts'
 import { sayingsOfRecords } from './gather-records.ts'
 import {
   everywhere,
@@ -20,10 +20,10 @@ import {
   requiredRun,
   runFiles,
   sayingsOfJudgement,
+  sayingsOfLayout,
   sourcesOf,
   stripOf,
   textsOfCrewSheet,
-  textsOfLayout,
   textsOfRequirements,
 } from './gather-runs.ts'
 import { drawingsOfSite, sayingsOfChecks, sayingsOfNotes, sayingsOfSite, sites } from './gather-sites.ts'
@@ -37,7 +37,7 @@ const judged = runs.map(judgedRuns)
 /** What the page shows of the model, by where it comes from, and the least number of different sentences expected. */
 const gathered: readonly (readonly [from: string, least: number, said: readonly (Saying | string)[]])[] = [
   ['requirements', 400, once(runs.flatMap(textsOfRequirements))],
-  ['layouts and refusals', 65, once([...runs.flatMap(textsOfLayout), ...textsOfRefusals()])],
+  ['layouts and refusals', 65, [...runs.flatMap(sayingsOfLayout), ...sayingsOfRefusals()]],
   ['verdicts and findings', 600, judged.flat().flatMap(sayingsOfJudgement)],
   ['readings that are not taken in, or count for less', 20, sayingsOfAstrayReadings()],
   ['cautions and instruments', 13, once(everywhere)],

@@ -99,8 +99,8 @@ export function sayingsOfProblems(): readonly Saying[] {
   ]
 }
 
-/** Why other layouts are refused, in prose. */
-export const textsOfRefusals = (): string[] =>
+/** Why other layouts are refused. */
+export const sayingsOfRefusals = (): readonly Saying[] =>
   noRuns.flatMap((changes) => {
     const laid = laidOutOf(changes)
     return laid.ok ? laid.value.refused : []

@@ -123,7 +123,7 @@ export function figuresOf({ requirements, run }: RequiredRun, print: Print): Dra
   })
 }
 
-export function textsOfLayout({ run, request, model }: RequiredRun): string[] {
+export function sayingsOfLayout({ run, request, model }: RequiredRun): (Saying | string)[] {
   const laid = layOutRun(run.name, run, 5)
   return [
     ...explainLayout(model.layout, request),

@@ -1,0 +1,101 @@
+import type { OmissionRule, SplicePosition } from '../../core/hardware/hardware-sheet.ts'
+import type { LayoutSaying } from '../../core/layout/layout-saying.ts'
+import type { Print, Printers } from '../print.ts'
+
+export const layout: Printers<LayoutSaying> = {
+  'goes on from standing splice': ({ end }) => `el ${endWord[end]} extremo sigue desde el empalme existente`,
+  'sheet joins run': ({ sheet, adapterInches }, print) =>
+    adapterInches === null
+      ? `${print.say(sheet)}: se une al tramo sin panel adaptador`
+      : `${print.say(sheet)}: se une al tramo con un panel de ${print.feetInches(adapterInches)}`,
+  'need covered': ({ atBegin, atEnd }, print) => {
+    const spare = [
+      ...(atBegin === null ? [] : [`${print.feetInches(atBegin)} en su principio`]),
+      ...(atEnd === null ? [] : [`${print.feetInches(atEnd)} en su final`]),
+    ]
+    return `la baranda que cuenta cubre la necesidad${spare.length > 0 ? ` y sobran ${spare.join(' y ')}` : ''}`
+  },
+  'post left out': ({ alongInches, obstruction, rule }, print) =>
+    `se omite el poste a ${print.feetInches(alongInches)} por ${print.theirs(obstruction)}, según la regla de la ficha para un hueco ${gapWords[rule]}`,
+  'gap as without curb': ({ obstruction, doubledInches }, print) =>
+    `${print.theirs(obstruction)}: dispuesto como sin bordillo, el tramo no dice si hay uno delante de la baranda; junto a un bordillo ${
+      doubledInches === null
+        ? 'la ficha no permite este hueco'
+        : `hay que doblar ${print.feetInches(doubledInches)} de baranda`
+    }`,
+  'post moved along rail': ({ post }) => `el poste ${post} está movido a lo largo de la baranda`,
+  'post of special kind': ({ post, of }, print) => `el poste ${post} es un ${print.say(of)}`,
+  'pieces of run': ({ changedPosts, oddPanels, railInches, pieces }, print) =>
+    `${count(changedPosts, 'poste', 'postes')} que se omiten, mueven o cambian; ${count(oddPanels, 'panel', 'paneles')} de longitud no estándar; ${print.feetInches(railInches)} de baranda en ${count(pieces, 'pieza', 'piezas')}`,
+
+  'splice position': ({ panel, unit, at, post, wanted }, print) => {
+    const joined = panel === null ? 'unido como está' : `unido con un panel de ${print.feetInches(panel)}`
+    const where = at === 'post' ? `en el poste ${post}` : `a media distancia entre los postes ${post} y ${post + 1}`
+    return `${print.say(unit)} ${joined}: el empalme caería ${where}, y los de este sistema están ${positionWords[wanted]}`
+  },
+  'panel not of this unit': ({ panel, unit }, print) =>
+    `un panel de ${print.feetInches(panel)} no es de los que la ficha permite antes del tramo: ${print.say(unit)}`,
+  'unit post obstructed': ({ post, unit, obstruction }, print) =>
+    `el poste ${post} de: ${unitText(unit, print)}, quedaría en ${print.theirs(obstruction)}`,
+  'too many posts obstructed': ({ obstruction, posts, firstPost, most }, print) =>
+    `${print.theirs(obstruction)}: ${count(posts, 'poste', 'postes')} desde el poste ${firstPost} no ${posts === 1 ? 'puede' : 'pueden'} estar, y la ficha deja omitir o mover ${most === 0 ? 'ninguno' : `a lo más ${most} seguidos`}`,
+  'special posts do not fit': ({ obstruction, rule, each }, print) =>
+    `${print.theirs(obstruction)}: el hueco ${gapWords[rule]} necesita ${each} postes especiales a cada lado, y no caben junto a la unidad de extremo, otro hueco o postes que ya están`,
+  'too near the end unit': ({ obstruction, rule, least, have }, print) =>
+    `${print.theirs(obstruction)}: el hueco ${gapWords[rule]} necesita ${print.feetInches(least)} hasta la unidad de extremo, y solo hay ${print.feetInches(have)}`,
+  'gaps too near': ({ first, second, have, least }, print) =>
+    `${print.theirs(first)} y ${print.theirs(second)}: ${print.feetInches(have)} entre los huecos, hacen falta al menos ${print.feetInches(least)}`,
+  'not stated at a curb': ({ obstruction, rule }, print) =>
+    `${print.theirs(obstruction)}: la ficha no dice que se puedan omitir postes por su regla para un hueco ${gapWords[rule]} donde hay un bordillo delante de la baranda`,
+  'too many posts moved': ({ obstruction, most }, print) =>
+    `${print.theirs(obstruction)}: la ficha deja mover a lo más ${count(most, 'poste', 'postes')} de un tramo`,
+  'reduced part in unit': ({ spacing, unit }, print) =>
+    `la separación reducida (${spacingWord[spacing]}) caería dentro de: ${unitText(unit, print)}, cuyos postes están como en el ensayo`,
+  'post at reduced spacing obstructed': ({ obstruction, spacing }, print) =>
+    `${print.theirs(obstruction)}: no se puede omitir ningún poste donde rige la separación reducida (${spacingWord[spacing]})`,
+  'doubled part in unit': ({ unit }, print) =>
+    `la baranda doble pedida entraría en: ${unitText(unit, print)}, cuyos paneles están como en el ensayo`,
+  'no panels fit': ({ lengths, between }, print) =>
+    `ningún orden de paneles de ${lengths.map((one) => print.feetInches(one)).join(', ')} llena ${print.feetInches(between)} con cada empalme en su sitio`,
+  'splice on omitted post': ({ obstruction }, print) =>
+    `${print.theirs(obstruction)}: un empalme caería en un poste que se omite o se mueve`,
+  'ends do not meet': ({ between, nearestShorter, nearestLonger }, print) => {
+    const nearest = [nearestShorter, nearestLonger].flatMap((one) => (one === null ? [] : [print.feetInches(one)]))
+    const named = nearest.length === 1 ? 'la más cercana' : 'las más cercanas'
+    return `los extremos fijos están a ${print.feetInches(between)} uno de otro, y ningún tramo válido tiene esa longitud${nearest.length === 0 ? '' : ` (${named}: ${nearest.join(' y ')})`}`
+  },
+  'does not cover': ({ end, shortBy }, print) =>
+    `el ${endWord[end]} extremo está ${print.feetInches(shortBy)} demasiado cerca: la baranda no contaría para toda la necesidad`,
+  'hung panel differs': ({ panel, hung, unit, expected }, print) =>
+    `el panel ${panel} colgado mide ${print.feetInches(hung)}; ahí corresponde uno de ${print.feetInches(expected)}: ${unitText(unit, print)}`,
+  'hung splice': ({ panel }) => `el panel ${panel} colgado termina donde no puede haber un empalme`,
+  'hung length': ({ panel, hung, endOnly }, print) =>
+    `el panel ${panel} colgado mide ${print.feetInches(hung)}, que ${endOnly ? 'solo puede ser el primero o el último del tramo' : 'no es de este sistema'}`,
+  'hung too long': ({ by }, print) =>
+    `lo que ya está colgado entra ${print.feetInches(by)} en el segundo extremo, o lo sobrepasa`,
+  'stands elsewhere': ({ by }, print) =>
+    `el poste 1, tal como está, deja el primer extremo a ${print.feetInches(by)} de donde está fijado`,
+  'not in stock': ({ panel }, print) => `no hay panel de ${print.feetInches(panel)} en existencia`,
+  'posts do not meet': ({ remainder, spacing }, print) =>
+    `los postes de los dos extremos no coinciden: falta ${print.feetInches(remainder)} de un espacio de ${print.feetInches(spacing)}`,
+  'nested rail in unit': ({ obstruction, nested, unit }, print) =>
+    `${print.theirs(obstruction)}: los ${print.feetInches(nested)} de baranda doble alrededor del hueco entrarían en: ${unitText(unit, print)}`,
+}
+
+const count = (n: number, one: string, several: string): string => `${n} ${n === 1 ? one : several}`
+
+const endWord = { first: 'primer', second: 'segundo' } as const
+const spacingWord = { half: 'mitad', quarter: 'cuarta parte' } as const
+
+const positionWords: Readonly<Record<SplicePosition, string>> = {
+  post: 'en los postes',
+  midspan: 'a media distancia entre postes',
+}
+
+const gapWords: Readonly<Record<OmissionRule['kind'], string>> = {
+  single: 'de un poste',
+  'long span': 'de vano largo',
+  'nested span': 'de vano con baranda doble',
+}
+
+const unitText = (unit: string | null, print: Print): string => (unit === null ? 'tramo existente' : print.say(unit))
