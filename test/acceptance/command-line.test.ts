@@ -110,6 +110,30 @@ describe('lapwise on the command line', () => {
     expect(JSON.parse(out).requirements.length).toBeGreaterThan(100)
   })
 
+  it('pins a run, makes its next version, and names every reading that this no longer asks', async () => {
+    const asked = { ...JSON.parse(readFileSync(file('run.json'), 'utf8')), need: { from: '-75 ft', to: '25 ft' } }
+    writeFileSync(file('longer.json'), JSON.stringify(asked))
+    expect((await lapwise(['pin', 'run.json', '-o', 'pinned.json'])).code).toBe(0)
+    const revised = await lapwise(['revise', 'pinned.json', 'longer.json', '-o', 'next.json'])
+    expect(revised.code).toBe(0)
+    const listed = (what: string): readonly string[] =>
+      new RegExp(`^${what}: (.*)$`, 'm').exec(revised.out)![1]!.split(', ')
+    const [gone, otherwise] = [listed('gone'), listed('keeps its place, asked otherwise')]
+    const read: readonly { of: string }[] = JSON.parse(readFileSync(file('readings.json'), 'utf8')).readings
+    const asks = JSON.parse((await lapwise(['requirements', 'next.json', '--json'])).out).requirements
+    const required = new Set(asks.map(({ id }: { id: string }) => id))
+    const isEarlier = (of: string): boolean =>
+      gone.includes(of.split('/')[0]!) ||
+      otherwise.includes(of) ||
+      (!required.has(of) && !/\/(along|lateral-offset)$/.test(of))
+    const earlier = read.map(({ of }) => of).filter(isEarlier)
+    expect(earlier.length).toBeGreaterThan(20)
+    const { out } = await lapwise(['judge', 'next.json', 'readings.json'])
+    const named = [...out.matchAll(/^asked by an earlier version, kept and not judged, (\S+):/gm)].map(([, of]) => of)
+    expect(named).toEqual(earlier)
+    expect((await lapwise(['judge', 'pinned.json', 'readings.json'])).out).not.toContain('earlier version')
+  })
+
   it('judges: 1 and four findings as read, 0 once every one is rechecked and right, in the agreed shape', async () => {
     const { code, out } = await lapwise(['judge', 'run.json', 'readings.json', '--json'])
     expect(code).toBe(1)

@@ -32,6 +32,8 @@ export const judgeCommand: Command = {
         print(
           `finding ${i + 1}, ${words.place(finding.place)}: ${words.say(finding.what)}\n  remedy: ${words.say(remedyOf(finding))}`,
         )
+      for (const { reading, because } of judged.askedEarlier)
+        print(`asked by an earlier version, kept and not judged, ${reading.of}: ${because}`)
       for (const { requirement, because } of unproven) print(`not proven, ${requirement}: ${words.say(because)}`)
       for (const { requirement, because } of verdicts.filter(({ verdict }) => verdict === 'fails'))
         print(`fails, ${requirement}: ${words.say(because)}`)
