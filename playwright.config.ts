@@ -16,8 +16,8 @@ export default defineConfig({
   timeout: 180_000,
   // What is waited for comes or does not; a busy machine is no fault of the page.
   expect: { timeout: 20_000 },
-  // Each file has a server and a folder of its own.
-  workers: 2,
+  // One at a time: beside another browser the test that kills one has once in three runs waited for it in vain.
+  workers: 1,
   reporter: 'list',
   // A trace of every test takes a good part of its time; `--trace retain-on-failure` keeps those of what fails.
   use: { launchOptions: { executablePath, args }, acceptDownloads: true },
