@@ -14,7 +14,7 @@ import type { Store } from '../store/store.ts'
 import { entryRoutes } from './entry-routes.ts'
 import { NoJson, readJsonSafely } from './json-body.ts'
 import type { KeyPair } from './lan/authority.ts'
-import { isLetIn, type LetInParts, letInRoutes } from './lan/let-in.ts'
+import { isLetIn, type LetInParts, letInPath, letInRoutes } from './lan/let-in.ts'
 import { plainStyle } from './lan/plain-page.ts'
 import { type Doors, guardDoors } from './own-names.ts'
 import type { PacketFolder } from './packet-folder.ts'
@@ -69,7 +69,7 @@ export async function createApp({
   await app.register(compress, { globalDecompression: false })
   app.addHook('onSend', async (request, reply) => {
     reply.header('x-content-type-options', 'nosniff').header('referrer-policy', 'no-referrer')
-    if (request.url.startsWith('/api/')) reply.header('cache-control', 'no-store')
+    if (request.routeOptions.url?.startsWith('/api/')) reply.header('cache-control', 'no-store')
   })
   app.setNotFoundHandler((request, reply) =>
     reply.code(404).send({ error: told({ kind: 'nothing at', request: `${request.method} ${request.url}` }) }),
@@ -103,14 +103,14 @@ export async function createApp({
   return app
 }
 
-/** What needs no leave: the page itself, which holds no data, and the way in. */
-const openPaths = ['/api/let-in', '/lan-check', '/healthz', '/readyz']
-
-/** Data goes only to devices that were let in; `/lan-check` tells any page of the local network that the line is trusted. */
+/**
+ * Data goes only to devices that were let in; `/lan-check` tells any page of the local network that the line is trusted.
+ * The route that was found decides, not the address as it was written: `/%61pi/runs` leads to the runs too.
+ */
 async function letDevicesIn(app: FastifyInstance, letIn: LetInParts): Promise<void> {
   app.addHook('onRequest', async (request, reply) => {
-    const path = request.url.split('?')[0]!
-    if (!path.startsWith('/api/') || openPaths.includes(path) || (await isLetIn(request, letIn.devices))) return
+    const route = request.routeOptions.url ?? ''
+    if (!route.startsWith('/api/') || route === letInPath || (await isLetIn(request, letIn.devices))) return
     return reply.code(401).send({ error: told({ kind: 'device not let in' }) })
   })
   app.get('/lan-check', (_request, reply) => reply.header('access-control-allow-origin', '*').send({ trusted: true }))

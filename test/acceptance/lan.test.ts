@@ -68,9 +68,12 @@ test('the keys can be read by their owner alone', async () => {
 })
 
 describe('without having been let in', () => {
-  test.each(['/api/runs', '/api/entries', '/api/photos/abc'])('a device gets nothing of %s', async (path) => {
-    expect((await ask(server.port, path)).status).toBe(401)
-  })
+  test.each(['/api/runs', '/api/entries', '/api/photos/abc', '/%61pi/runs', '/ap%69/entries'])(
+    'a device gets nothing of %s',
+    async (path) => {
+      expect((await ask(server.port, path)).status).toBe(401)
+    },
+  )
 
   test('it gives nothing either', async () => {
     expect((await ask(server.port, '/api/entries', { json: { entries: [] } })).status).toBe(401)

@@ -18,6 +18,9 @@ export interface LetInParts {
 const cookieName = '__Host-lapwise-device'
 const cookieDays = 400
 
+/** Where a device gives the code: the one question of the API that needs no leave. */
+export const letInPath = '/api/let-in'
+
 /** Every device is let in once, by a code that the console shows; without, nothing of the data is given or taken. */
 export const letInRoutes: FastifyPluginAsync<LetInParts> = async (app, { devices, code, now, cameIn }) => {
   app.get('/let-in', (request, reply) =>
@@ -35,7 +38,7 @@ export const letInRoutes: FastifyPluginAsync<LetInParts> = async (app, { devices
   )
   const body = z.strictObject({ code: z.string().max(40), device: z.string().trim().min(1).max(80) })
   const answers = { 200: z.object({ device: z.string() }), 400: errorAnswer, 403: errorAnswer, 429: errorAnswer }
-  app.post('/api/let-in', { schema: { body, response: answers } }, async (request, reply) => {
+  app.post(letInPath, { schema: { body, response: answers } }, async (request, reply) => {
     const sent = body.parse(request.body)
     switch (code.use(sent.code, now().getTime())) {
       case 'too many tries':
