@@ -65,18 +65,20 @@ async function serve(store: Store, settings: Settings, isLan: boolean): Promise<
   const doors = doorsOf(host, origin, () => machineNames().all)
   const app = await createApp({ store, photos, packets, pageFolder, now, version, doors, lan })
   let address: string
+  let trust: { close(): Promise<void> } | undefined
+  let opening = { setting: 'LAPWISE_PORT', port, host }
   try {
     address = await app.listen({ port, host })
+    opening = { setting: 'LAPWISE_TRUST_PORT', port: trustPort, host }
+    trust = await lan?.start(app, Number(new URL(address).port), trustPort)
   } catch (cause) {
-    const words = listenWords(cause as NodeJS.ErrnoException, settings)
+    const words = listenWords(cause as NodeJS.ErrnoException, opening)
     if (words === null) throw cause
     say(words)
     await app.close()
     await store.close()
     process.exit(2)
   }
-  const own = Number(new URL(address).port)
-  const trust = await lan?.start(app, own, trustPort)
   let isEnding = false
   const end = (): void => {
     if (isEnding) return
@@ -92,7 +94,7 @@ async function serve(store: Store, settings: Settings, isLan: boolean): Promise<
   }
   process.on('SIGTERM', end)
   process.on('SIGINT', end)
-  const shown = lan === null ? address : `https://${machineNames().stable}:${own}`
+  const shown = lan === null ? address : `https://${machineNames().stable}:${new URL(address).port}`
   process.stdout.write(`Lapwise is ready at ${shown}/\n`)
 }
 
@@ -121,12 +123,16 @@ async function tendDevices(dataFolder: string, { revoke }: { readonly revoke: st
   process.exitCode = 1
 }
 
-function listenWords({ code }: NodeJS.ErrnoException, { port, host }: Settings): string | null {
+/** Why a port could not be opened, with the setting that names it; null where the fault is of another kind. */
+function listenWords(
+  { code }: NodeJS.ErrnoException,
+  { setting, port, host }: { readonly setting: string; readonly port: number; readonly host: string },
+): string | null {
   switch (code) {
     case 'EADDRINUSE':
-      return `LAPWISE_PORT: port ${port} of ${host} is taken by another program; set another, or 0 for any free one`
+      return `${setting}: port ${port} of ${host} is taken by another program; set another, or 0 for any free one`
     case 'EACCES':
-      return `LAPWISE_PORT: this user may not open port ${port}; set one above 1023`
+      return `${setting}: this user may not open port ${port}; set one above 1023`
     case 'EADDRNOTAVAIL':
     case 'ENOTFOUND':
       return `LAPWISE_HOST: this machine has no address ${host}`

@@ -176,6 +176,15 @@ describe('the plain address', () => {
   })
 })
 
+test('a port for the plain address that is taken is named by its setting', async () => {
+  const own = await temporaryFolder()
+  const env = { ...process.env, LAPWISE_DATA: own, LAPWISE_PORT: '0', LAPWISE_TRUST_PORT: `${server.trustPort}` }
+  const { status, stderr } = spawnSync(process.execPath, [serverProgram, '--lan'], { env, encoding: 'utf8' })
+  expect(stderr).toContain(`LAPWISE_TRUST_PORT: port ${server.trustPort} of 0.0.0.0 is taken by another program`)
+  expect(status).toBe(2)
+  await dropFolder(own)
+})
+
 test('the authority stays when the server starts again, and so does who was let in', async () => {
   const own = await temporaryFolder()
   const first = await startLanServer(own)

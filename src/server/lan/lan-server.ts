@@ -1,3 +1,4 @@
+import type { Server } from 'node:https'
 import { isIPv6 } from 'node:net'
 import { join } from 'node:path'
 import type { FastifyInstance } from 'fastify'
@@ -65,7 +66,16 @@ export async function openLanServer(
       if (byAddress.length > 0) say(`If a device does not find that name: ${byAddress.join(' or ')}`)
       say(`Fingerprint of the authority (SHA-256): ${fingerprint}`)
       showCode()
-      const look = setInterval(() => void renew(app, folder, now), lookEvery)
+      let shown = keys.server.certificate
+      const look = setInterval(() => {
+        // What cannot be written or read now is tried again: the certificate in use is good for weeks yet.
+        renew(app, folder, shown, now()).then(
+          (certificate) => {
+            shown = certificate
+          },
+          (cause: unknown) => say(`The certificate could not be looked after: ${String(cause)}`),
+        )
+      }, lookEvery)
       return {
         close: async () => {
           clearInterval(look)
@@ -76,12 +86,13 @@ export async function openLanServer(
   }
 }
 
-/** Another address or an end in sight: the same authority signs a new certificate, and who is connected stays. */
-async function renew(app: FastifyInstance, folder: string, now: () => Date): Promise<void> {
-  const { server } = await openLanKeys(folder, machineNames(), now())
-  if ('setSecureContext' in app.server)
-    (app.server as unknown as { setSecureContext(parts: { cert: string; key: string }): void }).setSecureContext({
-      cert: server.certificate,
-      key: server.key,
-    })
+/**
+ * Another address or an end in sight: the same authority signs a new certificate, and who is connected stays.
+ * @param shown  the certificate in use
+ * @returns the one in use from now on
+ */
+async function renew(app: FastifyInstance, folder: string, shown: string, now: Date): Promise<string> {
+  const { certificate, key } = (await openLanKeys(folder, machineNames(), now)).server
+  if (certificate !== shown) (app.server as unknown as Server).setSecureContext({ cert: certificate, key })
+  return certificate
 }
