@@ -123,7 +123,9 @@ function browser() {
   count(stats.expected, stats.unexpected + stats.flaky, ended.status)
 }
 
-const specsOf = ({ specs = [], suites = [] }) => [...specs, ...suites.flatMap(specsOf)]
+function specsOf({ specs = [], suites = [] }) {
+  return [...specs, ...suites.flatMap(specsOf)]
+}
 
 /** A round that ends badly without a failed test has failed all the same. */
 function count(good, bad, status) {
