@@ -16,7 +16,7 @@ export default defineConfig({
   timeout: 180_000,
   // What is waited for comes or does not; a busy machine is no fault of the page.
   expect: { timeout: 20_000 },
-  // One at a time: beside another browser the test that kills one has once in three runs waited for it in vain.
+  // One at a time: beside another browser on two processors frames come late, and what is dragged is looked at in each.
   workers: 1,
   reporter: 'list',
   // A trace of every test takes a good part of its time; `--trace retain-on-failure` keeps those of what fails.

@@ -1,5 +1,5 @@
 import { proxy, type Remote, wrap } from 'comlink'
-import { err } from '../../core/result.ts'
+import { err, type Result } from '../../core/result.ts'
 import { language } from '../language.ts'
 import { whenShown } from '../parts/when-shown.ts'
 import { onChange, tellChange } from './changes.ts'
@@ -12,6 +12,8 @@ import type { RunSource, Trouble } from './run-source.ts'
 interface Connection {
   readonly worker: Remote<DeviceWorker>
   readonly source: Remote<LocalSource>
+  /** Resolves when the page is left, and the worker with all its answers that were still to come is gone. */
+  readonly gone: Promise<Result<never, Trouble>>
 }
 
 /**
@@ -19,9 +21,10 @@ interface Connection {
  * @param isNeeded  whether what is shown first comes from it; else its status waits until that is shown
  */
 export function deviceSource(isNeeded: boolean): RunSource {
-  let connecting = isNeeded ? connect() : null
+  let leaving = new AbortController()
+  let connecting = isNeeded ? connect(leaving.signal) : null
   const connected = async (): Promise<Connection | null> => {
-    connecting ??= connect()
+    connecting ??= connect(leaving.signal)
     const connection = await connecting
     if (connection === null) connecting = null
     return connection
@@ -32,7 +35,8 @@ export function deviceSource(isNeeded: boolean): RunSource {
     const call = async (...words: unknown[]) => {
       const connection = await connected()
       if (connection === null) return err<Trouble>({ kind: 'unreachable', message: d.trouble.part, problems: [] })
-      return (connection.source[name] as unknown as (...words: unknown[]) => Promise<unknown>)(...words)
+      const answer = connection.source[name] as unknown as (...words: unknown[]) => Promise<unknown>
+      return Promise.race([answer(...words), connection.gone])
     }
     return call as LocalSource[N]
   }
@@ -44,6 +48,16 @@ export function deviceSource(isNeeded: boolean): RunSource {
       err<Trouble>({ kind: 'refused', message: d.trouble.plainLine, problems: [] })) as unknown as LocalSource[N]
   }
 
+  // A browser may keep a page that is left, to go back to. Its worker ends all the same: stopped in the middle of its
+  // work it would hold what other tabs wait for, and Chromium crashes on it, together with the page that came next.
+  addEventListener('pagehide', () => {
+    leaving.abort()
+    leaving = new AbortController()
+    connecting = null
+  })
+  addEventListener('pageshow', ({ persisted }) => {
+    if (persisted) void connected()
+  })
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void connecting?.then((connection) => connection?.source.cameToFront())
   })
@@ -74,17 +88,30 @@ export function deviceSource(isNeeded: boolean): RunSource {
 
 const page: PageEnd = { changed: tellChange, keepStorage }
 
-/** Null when the worker's file cannot be fetched. */
-async function connect(): Promise<Connection | null> {
+/**
+ * Null when the worker's file cannot be fetched, or the page is left before.
+ * @param leaving  aborted when the page is left
+ */
+async function connect(leaving: AbortSignal): Promise<Connection | null> {
   const thread = new Worker(new URL('./device-worker.ts', import.meta.url), { type: 'module', name: 'device' })
+  const left = new Promise<null>((resolve) => {
+    leaving.addEventListener('abort', () => {
+      thread.terminate()
+      resolve(null)
+    })
+  })
   const failed = new Promise<null>((resolve) => {
     thread.addEventListener('error', () => resolve(null), { once: true })
   })
   const worker = wrap<DeviceWorker>(thread)
-  const source = await Promise.race([failed, worker.open(proxy(page), language())])
+  const source = await Promise.race([failed, left, worker.open(proxy(page), language())])
   if (source === null) {
     thread.terminate()
     return null
   }
-  return { worker, source: source as unknown as Remote<LocalSource> }
+  return {
+    worker,
+    source: source as unknown as Remote<LocalSource>,
+    gone: left.then(() => err({ kind: 'unreachable', message: d.trouble.left, problems: [] })),
+  }
 }

@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn } from 'node:child_process'
+import { spawn } from 'node:child_process'
 import { createServer, type IncomingMessage, request, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { type Browser, chromium, expect, type Page } from '@playwright/test'
@@ -164,11 +164,17 @@ export const keptPictures = (page: Page): Promise<number> =>
       }),
   )
 
-/** A browser of its own process and folder, which can be killed. */
-export async function startBrowser(folder: string): Promise<{ browser: Browser; child: ChildProcess }> {
+export interface KillableBrowser {
+  readonly browser: Browser
+  /** Kills it with all its processes at once, and resolves when they are gone. */
+  kill(): Promise<void>
+}
+
+/** A browser of its own processes and folder, which can be killed; it keeps pages that are left, to go back to. */
+export async function startBrowser(folder: string): Promise<KillableBrowser> {
   const { executablePath, args } = JSON.parse(process.env.LAPWISE_TEST_BROWSER!)
   const words = [...args, '--headless', `--user-data-dir=${folder}`, '--remote-debugging-port=0', 'about:blank']
-  const child = spawn(executablePath, words, { stdio: ['ignore', 'ignore', 'pipe'] })
+  const child = spawn(executablePath, words, { stdio: ['ignore', 'ignore', 'pipe'], detached: true })
   const address = await new Promise<string>((resolve, reject) => {
     let said = ''
     child.stderr.on('data', (bytes: Buffer) => {
@@ -178,7 +184,14 @@ export async function startBrowser(folder: string): Promise<{ browser: Browser; 
     })
     child.on('exit', (code) => reject(new Error(`the browser ended with ${code}:\n${said}`)))
   })
-  return { browser: await chromium.connectOverCDP(address), child }
+  return {
+    browser: await chromium.connectOverCDP(address),
+    async kill() {
+      const ended = new Promise((resolve) => child.once('close', resolve))
+      process.kill(-child.pid!, 'SIGKILL')
+      await ended
+    },
+  }
 }
 
 /** The server with a newer build of the page from the moment on that `release` is called. */

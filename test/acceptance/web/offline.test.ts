@@ -126,7 +126,7 @@ test('nothing that was acknowledged is gone after the browser is killed in the m
   tag: '@phone',
 }, async () => {
   const profile = await temporaryFolder()
-  let { browser, child } = await startBrowser(profile)
+  let { browser, kill } = await startBrowser(profile)
   let page = await browser.contexts()[0]!.newPage()
   await openPage(page, server.address)
   await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
@@ -141,9 +141,8 @@ test('nothing that was acknowledged is gone after the browser is killed in the m
     }
     // The last one is only just on screen, and another one half typed.
     await page.getByLabel(/^Length/).fill('2')
-    child.kill('SIGKILL')
-    await new Promise((resolve) => child.once('close', resolve))
-    ;({ browser, child } = await startBrowser(profile))
+    await kill()
+    ;({ browser, kill } = await startBrowser(profile))
     page = await browser.contexts()[0]!.newPage()
     await page.goto(server.address)
     const kept = (await keptReadings(page)).filter(({ body }) => body.by === 'R. Quist')
@@ -151,10 +150,27 @@ test('nothing that was acknowledged is gone after the browser is killed in the m
   }
   await openReading(page, server.address, run, 'post-6/rail-height')
   await expect(newest(page)).toContainText('R. Quist')
-  const ended = new Promise((resolve) => child.once('close', resolve))
-  child.kill('SIGKILL')
-  await ended
+  await kill()
   await dropFolder(profile)
+  server = await startServer(folder, port())
+})
+
+test('a page that the browser kept while it was left goes on when it is gone back to', {
+  tag: '@phone',
+}, async ({ page }) => {
+  await openPage(page, server.address)
+  await openReading(page, server.address, run, 'post-3/rail-height')
+  await readLength(page, 'R. Quist', '31 in')
+  await server.stop()
+  await page.evaluate(() => {
+    for (const type of ['pagehide', 'pageshow'])
+      window.dispatchEvent(new PageTransitionEvent(type, { persisted: true }))
+  })
+  await readLength(page, 'R. Quist', '30 in')
+  const kept = (await keptReadings(page)).filter(({ body }) => body.by === 'R. Quist')
+  expect(kept).toHaveLength(2)
+  await page.reload()
+  await expect(newest(page)).toContainText('30 in')
   server = await startServer(folder, port())
 })
 

@@ -22,6 +22,7 @@ export const en = {
     notRunFile: (file: string) => `${file} is not a run file that can be used.`,
     cannotLayOut: (file: string) => `The run in ${file} cannot be laid out.`,
     part: 'A part of this page is not on this device yet, and the server did not answer.',
+    left: 'The page was left before this was done. Try again.',
   },
   status: {
     label: 'This device',

@@ -24,6 +24,7 @@ export const es: DeviceMessages = {
     notRunFile: (file) => `${file} no es un archivo de tramo que se pueda usar.`,
     cannotLayOut: (file) => `El tramo de ${file} no se puede disponer.`,
     part: 'Una parte de esta página aún no está en el dispositivo, y el servidor no respondió.',
+    left: 'Se salió de la página antes de que esto terminara. Inténtelo de nuevo.',
   },
   status: {
     label: 'Este dispositivo',
