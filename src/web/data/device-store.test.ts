@@ -1,8 +1,16 @@
 import 'fake-indexeddb/auto'
 import { describe, expect, test } from 'vitest'
+import type { Reading } from '../../core/measurement/reading.ts'
+import { emptyDraft } from '../entry/draft.ts'
+import type { Begun } from './begun.ts'
 import { type DeviceStore, type FreshEntry, openDeviceStore } from './device-store.ts'
 import { type DeviceTables, openTables } from './device-tables.ts'
 import { start } from './merge-entries.ts'
+
+const reading: Reading = {
+  ...{ id: 'a', of: 'post-3/rail-height', answer: { kind: 'cannot see' }, instrument: null, uncertainty: null },
+  ...{ by: 'R. Quist', at: '', where: null, photos: [], corrects: null, rechecks: null, together: null },
+}
 
 let made = 0
 const freshName = (): string => `device-${++made}`
@@ -53,6 +61,30 @@ describe('the store of a device', () => {
     expect(await must(before.add([entry('a'), entry('b')]))).toEqual(['already', 'stored'])
     before.close()
     expect(await ids(openDeviceStore(() => openTables(name)))).toEqual(['a', 'b'])
+  })
+
+  test('keeps what was begun until it is saved or dropped, and what was typed while it was saved', async () => {
+    const store = openDeviceStore(() => openTables(freshName()))
+    const draft = { ...emptyDraft, text: '31 in' }
+    const begun = (of: string, at: string, corrects: string | null = null): Begun => ({
+      ...{ run: 'run-1', of, requirement: of, version: 'version-1', at },
+      draft: { ...draft, corrects },
+    })
+    const keys: readonly Begun[] = [
+      begun('post-3/rail-height', '2026-05-04T13:20:00.000Z'),
+      begun('post-4/rail-height', '2026-05-04T13:20:00.001Z'),
+      begun('post-5/rail-height', '2026-05-04T13:19:00.000Z', 'a'),
+      begun('post-6/rail-height', '2026-05-04T13:19:00.000Z'),
+    ]
+    for (const one of keys) await must(store.keepBegun(one))
+    const saved = keys.slice(0, 3).map(({ of }) => ({ ...reading, of, at: '2026-05-04T13:20:00.000Z' }))
+    await must(store.addReadings([entry('a'), entry('b'), entry('c')], saved))
+    expect(await ids(store)).toEqual(['a', 'b', 'c'])
+    // One was typed on after Save was pressed, one corrects what the saved one does not, one was not saved at all.
+    expect(await must(store.begun('run-1'))).toEqual(keys.slice(1))
+    expect(await must(store.begun('run-2'))).toEqual([])
+    await must(store.dropBegun('run-1', 'post-6/rail-height'))
+    expect(await must(store.begun('run-1'))).toEqual(keys.slice(1, 3))
   })
 
   test('asks that a transaction is on the disk before it counts as complete', async () => {

@@ -1,6 +1,8 @@
+import type { Reading } from '../../core/measurement/reading.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
+import { type Begun, isSavedBy } from './begun.ts'
 import { type DeviceTables, type EntryRow, type Kept, openTables, type PhotoRow } from './device-tables.ts'
 import {
   cursorAfter,
@@ -41,6 +43,12 @@ export interface DeviceCounts {
 export interface DeviceStore {
   /** Keeps the entries, with a photo's bytes: all of it or nothing. What is here already stays as it is. */
   add(entries: readonly FreshEntry[], photo?: PhotoFile): Answered<readonly ('stored' | 'already')[]>
+  /** The same of readings; what was begun of them and is saved by them is then no longer kept as begun. */
+  addReadings(entries: readonly FreshEntry[], readings: readonly Reading[]): Answered<readonly ('stored' | 'already')[]>
+  /** What was begun at a run and not saved. */
+  begun(run: string): Answered<readonly Begun[]>
+  keepBegun(begun: Begun): Answered<void>
+  dropBegun(run: string, of: string): Answered<void>
   /** All of one kind, of one run or of every run, in the order that counts: the same wherever they are kept. */
   entries(kind: string, run?: string): Answered<readonly DeviceEntry[]>
   /** How many there are of one kind at a run. Entries are only ever added, so the same number means the same entries. */
@@ -93,15 +101,28 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
     add: (entries, photo) =>
       using((db) =>
         db.transaction('rw', db.entries, db.photos, db.photoBytes, async () => {
-          const known = await knownUnder(db, entries)
-          const fresh = [...new Map(entries.map((entry) => [entry.id, entry])).values()].filter(
-            ({ id }) => !known.has(id),
-          )
-          await db.entries.bulkAdd(fresh.map((entry) => ({ ...entry, seq: null, state: 'here', reason: null })))
+          const outcomes = await addEntries(db, entries)
           if (photo !== undefined) await addPhoto(db, photo)
-          return entries.map(({ id }) => (known.has(id) ? 'already' : 'stored'))
+          return outcomes
         }),
       ),
+    addReadings: (entries, readings) =>
+      using((db) =>
+        db.transaction('rw', db.entries, db.begun, async () => {
+          const outcomes = await addEntries(db, entries)
+          for (const [i, reading] of readings.entries()) {
+            const kept = await db.begun.get([entries[i]!.run, reading.of])
+            if (kept !== undefined && isSavedBy(kept, reading)) await db.begun.delete([kept.run, kept.of])
+          }
+          return outcomes
+        }),
+      ),
+    begun: (run) => using((db) => db.begun.where({ run }).toArray()),
+    keepBegun: (begun) =>
+      using(async (db) => {
+        await db.begun.put(begun)
+      }),
+    dropBegun: (run, of) => using((db) => db.begun.delete([run, of])),
     entries: (kind, run) =>
       using(async (db) =>
         inLogOrder(
@@ -204,6 +225,16 @@ async function knownUnder(
     .anyOf(wanted.map(({ id }) => id))
     .toArray()
   return new Map(rows.map((row) => [row.id, row]))
+}
+
+async function addEntries(
+  db: DeviceTables,
+  entries: readonly FreshEntry[],
+): Promise<readonly ('stored' | 'already')[]> {
+  const known = await knownUnder(db, entries)
+  const fresh = [...new Map(entries.map((entry) => [entry.id, entry])).values()].filter(({ id }) => !known.has(id))
+  await db.entries.bulkAdd(fresh.map((entry) => ({ ...entry, seq: null, state: 'here', reason: null })))
+  return entries.map(({ id }) => (known.has(id) ? 'already' : 'stored'))
 }
 
 async function addPhoto(db: DeviceTables, { sha256, type, content }: PhotoFile): Promise<void> {

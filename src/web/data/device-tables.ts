@@ -1,4 +1,5 @@
 import { Dexie, type EntityTable, type Table } from 'dexie'
+import type { Begun } from './begun.ts'
 import type { Cursor, DeviceEntry } from './merge-entries.ts'
 
 /** An entry as it is kept; `local` is given by the table, in the order of keeping. */
@@ -33,6 +34,7 @@ export interface DeviceTables extends Dexie {
   readonly entries: EntityTable<EntryRow, 'local'>
   readonly photos: EntityTable<PhotoRow, 'sha256'>
   readonly photoBytes: EntityTable<PhotoBytes, 'sha256'>
+  readonly begun: Table<Begun, [run: string, of: string]>
   readonly kept: Table<{ readonly name: string; readonly value: unknown }, string>
 }
 
@@ -48,5 +50,6 @@ export function openTables(name: string): DeviceTables {
     photoBytes: 'sha256',
     kept: 'name',
   })
+  db.version(2).stores({ begun: '[run+of], run' })
   return db
 }

@@ -1,7 +1,7 @@
-import { err, ok } from '../../core/result.ts'
+import { err, ok, type Result } from '../../core/result.ts'
 import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
 import { newId, nextId, now } from './device.ts'
-import type { DeviceStore, FreshEntry, PhotoFile } from './device-store.ts'
+import type { DeviceStore, FreshEntry, PhotoFile, StoreTrouble } from './device-store.ts'
 import { freeablePhotos, freePhotos, sumOf } from './free-photos.ts'
 import { later } from './later.ts'
 import type { DeviceEntry } from './merge-entries.ts'
@@ -54,14 +54,17 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   }
 
   /** What has to be on the disk before anything is answered, and who is told of it afterwards. */
-  async function keep(fresh: Omit<FreshEntry, 'device' | 'schemaVersion' | 'project'>[], photo?: PhotoFile) {
+  async function keep(
+    fresh: Omit<FreshEntry, 'device' | 'schemaVersion' | 'project'>[],
+    add: (entries: readonly FreshEntry[]) => ReturnType<DeviceStore['add']> = (entries) => store.add(entries),
+  ) {
     const device = await store.device(newId())
     if (!device.ok) return fromStore(device.error)
     const entries = fresh.map((entry) => ({
       ...entry,
       ...{ device: device.value, schemaVersion: schemaVersions[entry.kind], project: ownProject },
     }))
-    const added = await store.add(entries, photo)
+    const added = await add(entries)
     if (!added.ok) return fromStore(added.error)
     page.changed({ runs: [...new Set(fresh.map(({ run }) => run))], isOwn: true })
     void askToKeep().then(loop.soon)
@@ -183,6 +186,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
           supersedes: reading.corrects,
           body: model.value.readingBody(kept.run, reading),
         })),
+        (entries) => store.addReadings(entries, sound),
       )
       if (!added.ok) return added
       const outcomes = added.value.outcomes[Symbol.iterator]()
@@ -194,6 +198,10 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
         }),
       )
     },
+
+    begun: async (run) => orTrouble(await store.begun(run)),
+    keepBegun: async (begun) => orTrouble(await store.keepBegun(begun)),
+    dropBegun: async (run, of) => orTrouble(await store.dropBegun(run, of)),
 
     record: (id, page, author) => fromServer(id, () => fetchRecord(id, page, author)),
     packet: (id, wish, making) => fromServer(id, () => fetchPacket(id, wish, making)),
@@ -279,7 +287,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     if (!seen.ok) return fromStore(seen.error)
     const ids = seen.value.map(({ id }) => id)
     const fresh = { id: nextId(run, ids), run, kind, author, capturedAt: now(), supersedes, body }
-    const kept = await keep([fresh], photo)
+    const kept = await keep([fresh], (entries) => store.add(entries, photo))
     if (!kept.ok) return kept
     const all = await source.entries(run, kind)
     return all.ok ? ok(all.value.find(({ id }) => id === fresh.id)!) : all
@@ -309,6 +317,9 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     })
   }
 }
+
+const orTrouble = <T>(answer: Result<T, StoreTrouble>): Result<T, Trouble> =>
+  answer.ok ? answer : fromStore(answer.error)
 
 const noRun = (id: string): Trouble => ({ kind: 'refused', message: d.trouble.noSuchRun(id), problems: [] })
 

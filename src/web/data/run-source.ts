@@ -11,6 +11,7 @@ import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import type { PacketStep, PacketWish } from '../../protocol/packets.ts'
 import type { Saying } from '../../words/saying.ts'
 import type { Language } from '../language.ts'
+import type { Begun } from './begun.ts'
 
 /** Why something was not answered, in words to show. */
 export interface Trouble {
@@ -159,6 +160,10 @@ export interface RunSource {
   addRun(id: string, file: string, text: string, author: string): Answer<'stored' | 'already'>
   /** Appends readings, whose ids are the page's; one answer for each. */
   append(run: string, readings: readonly Reading[]): Answer<readonly ReadingAnswer[]>
+  /** What was entered at a run on this device and not saved. Saving it ends it; nothing else does but `dropBegun`. */
+  begun(run: string): Answer<readonly Begun[]>
+  keepBegun(begun: Begun): Answer<void>
+  dropBegun(run: string, of: string): Answer<void>
   /** The inspection record as PDF, from the server: without it the record has to wait. */
   record(id: string, page: PaperName, author: string): Answer<Blob>
   /** All documents and drawings of the run as a ZIP file, from the server. */

@@ -1,6 +1,8 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
-import type { Trouble } from '../data/run-source.ts'
+import type { Begun } from '../data/begun.ts'
+import { now } from '../data/device.ts'
+import type { RunSource, Trouble } from '../data/run-source.ts'
 import { type Draft, isEmpty } from './draft.ts'
 
 interface FailedSave {
@@ -10,10 +12,18 @@ interface FailedSave {
   readonly trouble: Pick<Trouble, 'message' | 'problems'>
 }
 
-/** What is entered and not yet saved, by what is read: it outlives the panel it was entered in. */
+/**
+ * What is entered and not yet saved, by what is read: it outlives the panel it was entered in, and at each key it goes to
+ * this device's disk, where it outlives the page too.
+ */
 export interface Drafts {
   get(of: string): Draft | undefined
-  set(of: string, draft: Draft): void
+  set(of: string, requirement: string, draft: Draft): void
+  /** What was begun before this page was opened, and is neither taken up nor dropped: nothing of it is applied by itself. */
+  readonly begun: readonly Begun[]
+  /** Takes up what was begun. */
+  takeUp(begun: Begun): void
+  drop(begun: Begun): void
   /**
    * The reading to send for `of`. The same reading keeps its id and time when it is sent again: should it have arrived
    * the first time, it is not stored twice.
@@ -25,10 +35,17 @@ export interface Drafts {
   settle(of: string, what: 'all' | 'failure'): void
 }
 
-export function useDrafts(): Drafts {
+export function useDrafts(source: RunSource, run: string, version: string): Drafts {
+  const [begun, setBegun] = useState<readonly Begun[]>([])
   const [kept] = useState(() => new Map<string, Draft>())
   const [sent] = useState(() => new Map<string, { readonly as: string; readonly reading: Reading }>())
   const [failed, setFailed] = useState<readonly FailedSave[]>([])
+  useEffect(() => {
+    void source.begun(run).then((answer) => {
+      // What is entered here already is of this page.
+      if (answer.ok) setBegun(answer.value.filter(({ of }) => !kept.has(of)))
+    })
+  }, [source, run, kept])
   useEffect(() => {
     const warn = (event: BeforeUnloadEvent): void => {
       if (kept.size > 0) event.preventDefault()
@@ -39,9 +56,24 @@ export function useDrafts(): Drafts {
   return useMemo(
     () => ({
       get: (of) => kept.get(of),
-      set: (of, draft) => {
-        if (isEmpty(draft)) kept.delete(of)
-        else kept.set(of, draft)
+      set: (of, requirement, draft) => {
+        // Where the disk takes none it is still on the screen, as before; what is saved says so itself when it is not kept.
+        if (isEmpty(draft)) {
+          kept.delete(of)
+          void source.dropBegun(run, of)
+        } else {
+          kept.set(of, draft)
+          void source.keepBegun({ run, of, requirement, version, at: now(), draft })
+        }
+      },
+      begun,
+      takeUp: (taken) => {
+        kept.set(taken.of, taken.draft)
+        setBegun((before) => before.filter((one) => one !== taken))
+      },
+      drop: (dropped) => {
+        setBegun((before) => before.filter((one) => one !== dropped))
+        if (!kept.has(dropped.of)) void source.dropBegun(run, dropped.of)
       },
       toSend: (unsent, id, at) => {
         const as = JSON.stringify(unsent)
@@ -61,6 +93,6 @@ export function useDrafts(): Drafts {
         setFailed((before) => (before.some((one) => one.of === of) ? before.filter((one) => one.of !== of) : before))
       },
     }),
-    [kept, sent, failed],
+    [source, run, version, kept, sent, failed, begun],
   )
 }

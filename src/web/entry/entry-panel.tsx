@@ -17,6 +17,7 @@ import { m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { goTo, panePath } from '../route.ts'
 import { AnswerFields } from './answer-fields.tsx'
+import { BegunHere } from './begun.tsx'
 import { ComputedFrom } from './computed-from.tsx'
 import { type Draft, type DraftProblem, draftAnswer, emptyDraft } from './draft.ts'
 import type { Drafts } from './drafts.ts'
@@ -122,7 +123,7 @@ export function EntryPanel(props: Props) {
     const next = { ...latest.current, ...changes }
     latest.current = next
     setDraft(next)
-    drafts.set(of, next)
+    drafts.set(of, requirement.id, next)
     drafts.settle(of, 'failure')
     setComplaint(null)
     touched()
@@ -277,6 +278,17 @@ export function EntryPanel(props: Props) {
           )}
           {computedPart}
           {!isDirect && <p class="entry-of">{measurableWords(of, judged.model.layout)}</p>}
+          <BegunHere
+            begun={drafts.begun.find((one) => one.of === of)}
+            version={kept.version}
+            requirement={requirement}
+            takeUp={(begun) => {
+              drafts.takeUp(begun)
+              latest.current = begun.draft
+              setDraft(begun.draft)
+            }}
+            drop={drafts.drop}
+          />
           <AnswerFields
             look={requirement.look}
             kind={kind}

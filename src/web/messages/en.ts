@@ -93,6 +93,13 @@ export const en = {
     pick: 'Choose a requirement in the list or a place on the strip.',
     requirements: 'Requirements',
   },
+  begun: {
+    at: (when: string) => `Begun ${when}, not saved:`,
+    goOn: 'Go on with it',
+    drop: 'Drop it',
+    otherVersion: 'It was begun on an earlier version of this run and is not taken over.',
+    elsewhere: 'Begun and not saved:',
+  },
   entry: {
     close: 'List',
     previous: 'Previous',

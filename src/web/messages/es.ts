@@ -94,6 +94,13 @@ export const es: Messages = {
     pick: 'Elija un requisito de la lista o un lugar de la franja.',
     requirements: 'Requisitos',
   },
+  begun: {
+    at: (when) => `Empezado el ${when}, sin guardar:`,
+    goOn: 'Seguir con esto',
+    drop: 'Descartarlo',
+    otherVersion: 'Se empezó en una versión anterior de este tramo y no se traslada.',
+    elsewhere: 'Empezado y sin guardar:',
+  },
   entry: {
     close: 'Lista',
     previous: 'Anterior',

@@ -94,7 +94,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
   const built = useFrameByFrame(3, 1)
   const isBuilt = built === 3
   const [side, sideAgain] = useSideEntries(source, route.run, isBuilt)
-  const drafts = useDrafts()
+  const drafts = useDrafts(source, route.run, kept.version)
   const { posts } = judged.model.layout
   const punch = useMemo(() => punchList(judged), [judged])
   const nearMarks = useMemo(() => {

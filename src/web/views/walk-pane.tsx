@@ -8,6 +8,7 @@ import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
 import { nextId, now, rememberedVisit } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
+import { BegunElsewhere } from '../entry/begun.tsx'
 import type { Drafts } from '../entry/drafts.ts'
 import { EntryPanel } from '../entry/entry-panel.tsx'
 import { placeWords } from '../entry/reading-words.ts'
@@ -107,6 +108,12 @@ export function WalkPane(props: Props) {
             <a href={requirementPath(route.run, requirement, of === requirement ? null : of)}>{of}</a>
           </p>
         ))}
+        <BegunElsewhere
+          begun={drafts.begun.filter(({ of }) => of !== (route.reading ?? route.open))}
+          judged={judged}
+          run={route.run}
+          drop={drafts.drop}
+        />
         {route.open === null ? (
           <p class="pick">{m.walk.pick}</p>
         ) : at === -1 ? (

@@ -146,6 +146,24 @@ export const backdatePhotos = (page: Page, by: number): Promise<void> =>
     by,
   )
 
+/** What is on the device's disk as begun: what is read, and the text that was typed. */
+export const keptBegun = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(
+    () =>
+      new Promise<readonly string[]>((resolve, reject) => {
+        const opening = indexedDB.open('lapwise')
+        opening.onerror = () => reject(opening.error)
+        opening.onsuccess = () => {
+          const asking = opening.result.transaction('begun').objectStore('begun').getAll()
+          asking.onerror = () => reject(asking.error)
+          asking.onsuccess = () => {
+            opening.result.close()
+            resolve(asking.result.map(({ of, draft }) => `${of} ${draft.text}`))
+          }
+        }
+      }),
+  )
+
 /** How many pictures have their bytes on the device's disk. */
 export const keptPictures = (page: Page): Promise<number> =>
   page.evaluate(

@@ -6,6 +6,7 @@ import {
   backdatePhotos,
   expectRoom,
   expectUnsent,
+  keptBegun,
   keptPictures,
   keptReadings,
   noise,
@@ -150,6 +151,45 @@ test('nothing that was acknowledged is gone after the browser is killed in the m
   }
   await openReading(page, server.address, run, 'post-6/rail-height')
   await expect(newest(page)).toContainText('R. Quist')
+  await kill()
+  await dropFolder(profile)
+  server = await startServer(folder, port())
+})
+
+test('what is typed and not saved is still there after the browser is killed, is not applied by itself, and ends when saved', {
+  tag: '@phone',
+}, async () => {
+  const profile = await temporaryFolder()
+  let { browser, kill } = await startBrowser(profile)
+  let page = await browser.contexts()[0]!.newPage()
+  await openPage(page, server.address)
+  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await server.stop()
+  const again = async (requirement: string): Promise<void> => {
+    await kill()
+    ;({ browser, kill } = await startBrowser(profile))
+    page = await browser.contexts()[0]!.newPage()
+    await openReading(page, server.address, run, requirement)
+  }
+  await openReading(page, server.address, run, 'post-3/rail-height')
+  await page.getByLabel(/^Length/).pressSequentially('30 1/2')
+  await expect.poll(() => keptBegun(page)).toEqual(['post-3/rail-height 30 1/2'])
+
+  await again('post-4/rail-height')
+  await page.locator('.begun a').click()
+  await expect(page.locator('.begun')).toContainText('30 1/2')
+  await expect(page.getByLabel(/^Length/)).toHaveValue('')
+  await page.getByRole('button', { name: 'Go on with it' }).click()
+  await expect(page.getByLabel(/^Length/)).toHaveValue('30 1/2')
+  await readLength(page, 'R. Quist', '30 1/4 in')
+  expect(await keptBegun(page)).toEqual([])
+
+  await page.getByLabel(/^Length/).pressSequentially('2')
+  await expect.poll(() => keptBegun(page)).toEqual(['post-3/rail-height 2'])
+  await again('post-3/rail-height')
+  await page.getByRole('button', { name: 'Drop it' }).click()
+  await expect(page.locator('.begun')).toHaveCount(0)
+  await expect.poll(() => keptBegun(page)).toEqual([])
   await kill()
   await dropFolder(profile)
   server = await startServer(folder, port())

@@ -1,0 +1,95 @@
+import type { Requirement } from '../../core/requirements/requirement.ts'
+import type { JudgedRun } from '../../operations/judge-readings.ts'
+import type { Begun } from '../data/begun.ts'
+import { m, say } from '../messages.ts'
+import { requirementPath } from '../route.ts'
+import type { Draft } from './draft.ts'
+import { measurableWords, momentWords, placeWords } from './reading-words.ts'
+
+interface HereProps {
+  readonly begun: Begun | undefined
+  /** Id of the version in force. */
+  readonly version: string
+  readonly requirement: Requirement
+  readonly takeUp: (begun: Begun) => void
+  readonly drop: (begun: Begun) => void
+}
+
+/** What was begun at this place when the page was closed: taken up or dropped by hand; of another version dropped only. */
+export function BegunHere({ begun, version, requirement, takeUp, drop }: HereProps) {
+  if (begun === undefined) return null
+  const isOfThis = begun.version === version
+  return (
+    <div class="begun">
+      <p>
+        {m.begun.at(momentWords(begun.at))} <b>{draftWords(begun.draft, requirement)}</b>
+        {!isOfThis && ` ${m.begun.otherVersion}`}
+      </p>
+      <div class="begun-buttons">
+        {isOfThis && (
+          <button type="button" class="button" onClick={() => takeUp(begun)}>
+            {m.begun.goOn}
+          </button>
+        )}
+        <button type="button" class="button" onClick={() => drop(begun)}>
+          {m.begun.drop}
+        </button>
+      </div>
+    </div>
+  )
+}
+
+interface ListProps {
+  readonly begun: readonly Begun[]
+  readonly judged: JudgedRun
+  readonly run: string
+  readonly drop: (begun: Begun) => void
+}
+
+/** Where something was begun and not saved; the way there, or what was entered where nothing is asked any more. */
+export function BegunElsewhere({ begun, judged, run, drop }: ListProps) {
+  if (begun.length === 0) return null
+  return (
+    <div class="begun">
+      <p>{m.begun.elsewhere}</p>
+      <ul class="plain">
+        {begun.map((one) => {
+          const requirement = judged.requirements.find(({ id }) => id === one.requirement)
+          return (
+            <li key={one.of}>
+              {requirement === undefined ? (
+                <>
+                  {one.of}, {m.begun.at(momentWords(one.at))} <b>{draftWords(one.draft)}</b> {m.begun.otherVersion}{' '}
+                  <button type="button" class="button small" onClick={() => drop(one)}>
+                    {m.begun.drop}
+                  </button>
+                </>
+              ) : (
+                <a href={requirementPath(run, requirement.id, one.of === requirement.id ? null : one.of)}>
+                  {one.of === requirement.id
+                    ? `${placeWords(requirement.place)}: ${say(requirement.must, judged.run.units)}`
+                    : measurableWords(one.of, judged.model.layout)}
+                </a>
+              )}
+            </li>
+          )
+        })}
+      </ul>
+    </div>
+  )
+}
+
+/** What a draft says so far. */
+function draftWords({ mode, text, side, choice, yes, because }: Draft, asked?: Pick<Requirement, 'look'>): string {
+  if (mode === 'cannot see') return m.entry.cannotSeeSaid
+  const label =
+    asked?.look.kind === 'choose' ? asked.look.choices.find(({ id }) => id === choice)?.label : (choice ?? undefined)
+  const parts = [
+    ...(mode === 'does not apply' ? [`${m.entry.because} ${because}`] : []),
+    text,
+    ...(side === null ? [] : [m.entry.sides[side].toLowerCase()]),
+    ...(label === undefined ? [] : [say(label)]),
+    ...(yes === null ? [] : [yes ? m.entry.yes : m.entry.no]),
+  ]
+  return parts.filter((part) => part !== '').join(' ')
+}
