@@ -5,6 +5,7 @@ import { setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
 import { verdictOrder } from '../drawing/verdict-signs.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
+import { type AskedEarlierLines, askedEarlierLines } from './asked-earlier.ts'
 import { cautions } from './cautions.ts'
 import { groupBy } from './group-by.ts'
 import { type PhotoLine, photoLines } from './photo-lines.ts'
@@ -45,6 +46,7 @@ export interface RecordContents {
   readonly measured: readonly ReadingLine[]
   readonly replaced: readonly ReplacedLine[]
   readonly withoutEffect: readonly WithoutEffectLine[]
+  readonly askedEarlier: AskedEarlierLines
   readonly unconfirmed: readonly UnconfirmedLine[]
   readonly sources: readonly SourceLine[]
   /** What of run file and readings is seldom right, in sentences. */
@@ -165,11 +167,12 @@ export function recordContents(
     requirements: lines.filter(({ id }) => !covered.has(id)),
     ...otherReadings(input, lines),
     withoutEffect: withoutEffectLines(input),
+    askedEarlier: askedEarlierLines(input, photos),
     unconfirmed: unconfirmedLines(input, sources),
     sources,
     unusual: input.unusual.map((one) => print.say({ kind: 'unusual', ...one })),
     cautions: cautions.map(print.say),
-    photos: photoLines(lines, input.readings, photos, photosHere),
+    photos: photoLines(lines, input.log, photos, photosHere),
     signed: signed.map((one) => signatureLine(one, print)),
     signatures: ['Contractor', 'Inspector', 'Engineer'],
     hash: printing.hash,

@@ -1,6 +1,7 @@
 import type { Reading } from '../core/measurement/reading.ts'
 import { type AskedEarlier, readingsInForce } from '../core/record/readings-in-force.ts'
 import { firstVersionOf, type RunVersion } from '../core/record/version.ts'
+import { readableIn } from '../core/requirements/readable-in.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { judgeRun } from '../core/verdicts/judge-run.ts'
@@ -10,7 +11,7 @@ import { type Unusual, unusualInReadings, unusualInRun } from '../formats/range/
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { VersionProblem } from '../words/problems/version.ts'
 import { instrumentsOf } from './instruments-of.ts'
-import { readableIn, readingCheck } from './reading-problems.ts'
+import { readingCheck } from './reading-problems.ts'
 import type { RequiredRun } from './require-run.ts'
 
 export interface JudgedRun extends RequiredRun {

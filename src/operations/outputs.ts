@@ -1,5 +1,6 @@
 import { limitsText } from '../core/hardware/dimension-text.ts'
 import type { Layout } from '../core/layout/layout.ts'
+import { askedEarlierReason } from '../core/record/record-saying.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { remedyOf } from '../core/verdicts/saying.ts'
 import { setAsideIn } from '../core/verdicts/set-aside.ts'
@@ -104,6 +105,9 @@ export function judgeOutput(judged: JudgedRun, print: Print) {
       requirement,
       place: print.place(place),
       why: print.say(because),
+    })),
+    askedEarlier: judged.askedEarlier.map(({ reading: { id, of, by, at }, version, because }) => ({
+      ...{ reading: id, of, by, at, version, because, why: print.say(askedEarlierReason({ because })) },
     })),
     unusual: judged.unusual,
     unconfirmed: judged.unconfirmed.map(({ id, sheet }) => ({ requirement: id, sheet })),

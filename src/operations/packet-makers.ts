@@ -85,7 +85,14 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     sure('as-built.pdf', () => writeAsBuilt(asBuiltContents(input), strip, printing)),
     sure('quantities.pdf', () => writeQuantities(quantities, printing)),
     sure('quantities.xlsx', () =>
-      writeRunWorkbook(judged, place && stakes && stakeList(judged, stakes, unit, print), quantities, stamp, print),
+      writeRunWorkbook(
+        judged,
+        place && stakes && stakeList(judged, stakes, unit, print),
+        quantities,
+        material.entries.photos,
+        stamp,
+        print,
+      ),
     ),
     sure('material-list.pdf', () => writeMaterialList(materialListContents(quantities), printing)),
     ...dailyReports(judged, material).map(({ day, contents }) =>

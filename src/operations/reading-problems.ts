@@ -1,8 +1,7 @@
 import { instrumentsReading } from '../core/measurement/instruments.ts'
 import type { Reading } from '../core/measurement/reading.ts'
-import { measurableTopics } from '../core/requirements/derived-topics.ts'
+import { readableIn } from '../core/requirements/readable-in.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
-import type { RunModel } from '../core/requirements/run-model.ts'
 import { isLengthUnit, kindOf } from '../core/units/quantity-kinds.ts'
 import { recheckedFinding } from '../core/verdicts/rechecks.ts'
 import { provenBy } from '../core/verdicts/without-effect.ts'
@@ -109,11 +108,3 @@ const recheckable = (of: string, provable: readonly Requirement[]): ProblemSayin
   provable.length === 0
     ? { kind: 'no recheck', of }
     : { kind: 'finding to recheck', of, findings: provable.map(({ id }) => id) }
-
-/** Ids of everything of a run that can be read. */
-export const readableIn = ({ model, requirements }: Pick<RequiredRun, 'model' | 'requirements'>): ReadonlySet<string> =>
-  new Set([...requirements.map(({ id }) => id), ...measurables(model)])
-
-/** What can be read besides the requirements themselves: where each post stands, from which spacing, flare and straightness are computed. */
-const measurables = ({ layout }: RunModel): readonly string[] =>
-  layout.posts.flatMap(({ id }) => measurableTopics.map((topic) => `${id}/${topic}`))

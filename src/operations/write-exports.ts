@@ -14,6 +14,7 @@ import { writeDxf } from '../drawing/dxf/write-dxf.ts'
 import { stakePlan } from '../drawing/views/stake-plan.ts'
 import { surveyPointOf } from '../formats/csv/survey-point.ts'
 import { type PointColumns, writePoints } from '../formats/csv/write-points.ts'
+import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import { writeGeoJson } from '../formats/geojson/write-geojson.ts'
 import { writeGeoPackage } from '../formats/geopackage/write-geopackage.ts'
 import { writeIfc } from '../formats/ifc/write-ifc.ts'
@@ -22,6 +23,7 @@ import { writePointsXml } from '../formats/landxml/write-points.ts'
 import { firstOutside, type MapLayer } from '../formats/map/map-layer.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
 import type { Print } from '../words/print.ts'
+import { entriesInForce } from './entries-in-force.ts'
 import { ifcRun } from './ifc-run.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { mapLayers } from './map-layers.ts'
@@ -184,15 +186,17 @@ export function quantityList(
 /**
  * The run as a workbook: facts, pieces, stakes, quantities, requirements, readings and findings.
  * @param stakes  null where the run was not placed on its road
+ * @param photos  what was entered of them, of which those stand in it that show what an earlier version asked
  */
 export function writeRunWorkbook(
   judged: JudgedRun,
   stakes: StakeListContents | null,
   quantities: QuantitiesContents,
+  photos: readonly EntryOf<PhotoBody>[],
   { at, author }: Stamp,
   print: Print,
 ): Promise<Uint8Array> {
-  const sheets = runSheets(recordInput(judged, print), stakes, quantities)
+  const sheets = runSheets(recordInput(judged, print), stakes, quantities, entriesInForce(photos))
   return writeWorkbook(sheets, { title: judged.run.name, author, writtenAt: at })
 }
 

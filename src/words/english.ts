@@ -6,6 +6,7 @@ import { layout } from './en/layout.ts'
 import { need } from './en/need.ts'
 import { problems } from './en/problems.ts'
 import { quantities } from './en/quantities.ts'
+import { record } from './en/record.ts'
 import { remedies } from './en/remedies.ts'
 import { staking } from './en/staking.ts'
 import { verdicts } from './en/verdicts.ts'
@@ -23,6 +24,7 @@ const words: Words = {
     ...need,
     ...problems,
     ...quantities,
+    ...record,
     ...remedies,
     ...staking,
     ...verdicts,

@@ -6,6 +6,7 @@ import { layout } from './es/layout.ts'
 import { need } from './es/need.ts'
 import { problems } from './es/problems.ts'
 import { quantities } from './es/quantities.ts'
+import { record } from './es/record.ts'
 import { remedies } from './es/remedies.ts'
 import { staking } from './es/staking.ts'
 import { verdicts } from './es/verdicts.ts'
@@ -24,6 +25,7 @@ const words: Words = {
     ...need,
     ...problems,
     ...quantities,
+    ...record,
     ...remedies,
     ...staking,
     ...verdicts,

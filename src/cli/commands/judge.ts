@@ -1,3 +1,4 @@
+import { askedEarlierReason } from '../../core/record/record-saying.ts'
 import { remedyOf } from '../../core/verdicts/saying.ts'
 import { setAsideIn } from '../../core/verdicts/set-aside.ts'
 import { judgeOutput } from '../../operations/outputs.ts'
@@ -33,7 +34,9 @@ export const judgeCommand: Command = {
           `finding ${i + 1}, ${words.place(finding.place)}: ${words.say(finding.what)}\n  remedy: ${words.say(remedyOf(finding))}`,
         )
       for (const { reading, because } of judged.askedEarlier)
-        print(`asked by an earlier version, kept and not judged, ${reading.of}: ${because}`)
+        print(
+          `asked by an earlier version, kept and not judged, ${reading.of}: ${words.say(askedEarlierReason({ because }))}`,
+        )
       for (const { requirement, because } of unproven) print(`not proven, ${requirement}: ${words.say(because)}`)
       for (const { requirement, because } of verdicts.filter(({ verdict }) => verdict === 'fails'))
         print(`fails, ${requirement}: ${words.say(because)}`)

@@ -38,11 +38,10 @@ export function readingsInForce(
   const askedEarlier: AskedEarlier[] = []
   for (const reading of readings) {
     const version = reading.version ?? firstVersionOf(inForce)
-    const [place = ''] = reading.of.split('/')
     const changed = changedSince(version)
     if (version === inForce.id) judged.push(reading)
     else if (changed === null) askedEarlier.push({ reading, version, because: 'no version in common' })
-    else if (!places.has(place)) askedEarlier.push({ reading, version, because: 'place gone' })
+    else if (!places.has(placeOf(reading.of))) askedEarlier.push({ reading, version, because: 'place gone' })
     else if (changed.has(reading.of)) askedEarlier.push({ reading, version, because: 'asked otherwise' })
     else if (!asked.has(reading.of)) askedEarlier.push({ reading, version, because: 'no longer asked' })
     else judged.push(reading)
@@ -70,3 +69,21 @@ const chainOf = ({ id, earlier }: Pick<RunVersion, 'id' | 'earlier'>): readonly 
   ...earlier.map((one) => one.id),
   id,
 ]
+
+/**
+ * Why the version in force no longer asks what a photo shows, which names no version; null where it asks it, and for
+ * the run as a whole.
+ *
+ * @param asked  ids of all that can be read in the version in force
+ * @param of     what the photo shows
+ */
+export function photoAskedEarlier(
+  inForce: RunVersion,
+  asked: ReadonlySet<string>,
+  of: string | null,
+): AskedEarlier['because'] | null {
+  if (of === null || asked.has(of)) return null
+  return placeIdsIn(inForce.layout).includes(placeOf(of)) ? 'no longer asked' : 'place gone'
+}
+
+const placeOf = (of: string): string => of.split('/')[0]!

@@ -227,8 +227,8 @@ export const recordTemplate = String.raw`${pageFrame}
   requirement-table(doc.requirements)
 }
 
-#let reading-table(lines, last-head, last) = table(
-  columns: (40pt, 1.1fr, 0.8fr, 1.6fr, 1.5fr, 0.7fr),
+#let reading-table(lines, last-head, last, last-width: 0.7fr) = table(
+  columns: (40pt, 1.1fr, 0.8fr, 1.6fr, 1.5fr, last-width),
   heads[Reading][Of][Value][Instrument, where][By, at][#last-head],
   ..lines.map(line => (
     line.id,
@@ -277,6 +277,29 @@ export const recordTemplate = String.raw`${pageFrame}
   [What stands in the last column counts for nothing; all else that these readings say counts.]
   set text(size: 8pt)
   reading-table(doc.withoutEffect.map(one => one.reading), [], line => line.withoutEffect.join("; "))
+}
+
+#if doc.askedEarlier.readings.len() + doc.askedEarlier.photos.len() > 0 {
+  heading(level: 1)[Asked by an earlier version]
+  [What an earlier version of the run asked and this one does not. It is kept as it was recorded, and judged by nothing.]
+  set text(size: 8pt)
+  if doc.askedEarlier.readings.len() > 0 {
+    let earlier = (:)
+    for one in doc.askedEarlier.readings { earlier.insert(one.reading.id, [#one.why (version #one.version)]) }
+    reading-table(doc.askedEarlier.readings.map(one => one.reading), [Why], line => earlier.at(line.id), last-width: 1.6fr)
+  }
+  if doc.askedEarlier.photos.len() > 0 {
+    table(
+      columns: (60pt, 1fr, 1fr, 1fr),
+      heads[Photo][Of][By, at][Why],
+      ..doc.askedEarlier.photos.map(one => (
+        photo-words((one.photo,)),
+        [#one.of #if one.note != none { linebreak(); one.note }],
+        (one.by, one.at).filter(part => part != none).join(", "),
+        one.why,
+      )).flatten(),
+    )
+  }
 }
 
 = Limits that nobody has confirmed

@@ -6,7 +6,9 @@ import { valueIn } from '../../core/units/quantity-kinds.ts'
 import { remedyOf } from '../../core/verdicts/saying.ts'
 import { setAsideIn } from '../../core/verdicts/set-aside.ts'
 import type { Verdict } from '../../core/verdicts/verdict.ts'
+import type { EntryOf, PhotoBody } from '../../formats/entry/entry-kinds.ts'
 import type { Print } from '../../words/print.ts'
+import { askedEarlierLines } from '../asked-earlier.ts'
 import type { QuantitiesContents } from '../quantities-contents.ts'
 import { readingLine } from '../reading-lines.ts'
 import type { RecordInput } from '../record-input.ts'
@@ -15,12 +17,17 @@ import { runFacts, sheetLines } from '../run-facts.ts'
 import type { StakeListContents } from '../stake-list-contents.ts'
 import { type Cell, type Column, cellName, type Sheet } from './sheet.ts'
 
-/** Everything of a run as sheets of a workbook; stakes only where the run was placed on its road. */
+/**
+ * Everything of a run as sheets of a workbook; stakes only where the run was placed on its road, what an earlier version
+ * asked only where there is any.
+ */
 export function runSheets(
   input: RecordInput,
   stakes: StakeListContents | null,
   quantities: QuantitiesContents,
+  photos: readonly EntryOf<PhotoBody>[],
 ): readonly Sheet[] {
+  const earlier = askedEarlierSheet(input, photos)
   return [
     factsSheet(input),
     postsSheet(input),
@@ -30,6 +37,7 @@ export function runSheets(
     materialsSheet(quantities),
     requirementsSheet(input),
     readingsSheet(input),
+    ...(earlier.rows.length === 0 ? [] : [earlier]),
     findingsSheet(input),
   ]
 }
@@ -271,50 +279,71 @@ function measuredCells(verdict: Verdict | undefined): readonly [Cell, Cell, Cell
 }
 
 function readingsSheet(input: RecordInput): Sheet {
-  const { readings, requirements } = input
-  const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
+  const byId = new Map(input.requirements.map((requirement) => [requirement.id, requirement]))
   return {
     name: 'Readings',
     page: 'landscape',
-    columns: [
-      column('Reading', 12),
-      column('Of', 30),
-      column('Answer', 24),
-      column('Length, in the unit beside it', 14),
-      column('Unit', 8),
-      column('Side', 20),
-      column('Instrument', 24),
-      column('Uncertainty', 24),
-      column('By', 20),
-      column('At', 24),
-      column('Where', 30),
-      column('Photos', 30),
-      column('Corrects', 12),
-      column('Rechecks', 24),
-      column('Without effect', 44),
+    columns: readingColumns,
+    rows: input.readings.map((reading) => readingCells(reading, byId.get(reading.of), input)),
+  }
+}
+
+const readingColumns: readonly Column[] = [
+  column('Reading', 12),
+  column('Of', 30),
+  column('Answer', 24),
+  column('Length, in the unit beside it', 14),
+  column('Unit', 8),
+  column('Side', 20),
+  column('Instrument', 24),
+  column('Uncertainty', 24),
+  column('By', 20),
+  column('At', 24),
+  column('Where', 30),
+  column('Photos', 30),
+  column('Corrects', 12),
+  column('Rechecks', 24),
+  column('Without effect', 44),
+]
+
+function readingCells(reading: Reading, requirement: Requirement | undefined, input: RecordInput): readonly Cell[] {
+  const line = readingLine(reading, requirement, input)
+  const { answer } = reading
+  return [
+    line.id,
+    line.of,
+    line.answer,
+    answer.kind === 'measured' ? valueIn(answer.value, answer.unit) : null,
+    answer.kind === 'measured' ? answer.unit : null,
+    sideOf(reading, input.print),
+    line.instrument,
+    line.uncertainty,
+    line.by,
+    line.at,
+    line.where,
+    line.photos.join(', '),
+    line.corrects,
+    line.rechecks,
+    line.withoutEffect.join('; '),
+  ]
+}
+
+/** What an earlier version asked and this one does not: readings first, then photos of it. */
+function askedEarlierSheet(input: RecordInput, photos: readonly EntryOf<PhotoBody>[]): Sheet {
+  const lines = askedEarlierLines(input, photos)
+  return {
+    name: 'Asked earlier',
+    page: 'landscape',
+    columns: [...readingColumns, column('Version', 38), column('Why it is not judged', 44)],
+    rows: [
+      ...input.askedEarlier.map(({ reading }, i) => {
+        const { version, why } = lines.readings[i]!
+        return [...readingCells(reading, undefined, input), version, why]
+      }),
+      ...lines.photos.map(({ photo, of, by, at, note, why }): Cell[] => [
+        ...[null, of, note, null, null, null, null, null, by, at, null, photo, null, null, null, null, why],
+      ]),
     ],
-    rows: readings.map((reading): Cell[] => {
-      const line = readingLine(reading, byId.get(reading.of), input)
-      const { answer } = reading
-      const value = answer.kind === 'measured' ? valueIn(answer.value, answer.unit) : null
-      return [
-        line.id,
-        line.of,
-        line.answer,
-        value,
-        answer.kind === 'measured' ? answer.unit : null,
-        sideOf(reading, input.print),
-        line.instrument,
-        line.uncertainty,
-        line.by,
-        line.at,
-        line.where,
-        line.photos.join(', '),
-        line.corrects,
-        line.rechecks,
-        line.withoutEffect.join('; '),
-      ]
-    }),
   }
 }
 

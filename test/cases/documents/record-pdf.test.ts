@@ -9,7 +9,9 @@ import { type JudgedRun, judgeKnown, judgeReadings } from '../../../src/operatio
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { recordInput, writeRecord } from '../../../src/operations/write-record.ts'
 import { english } from '../../../src/words/english.ts'
+import { inches, sampleReading } from '../../fixtures/record-inputs.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
+import { demoVersions } from '../../fixtures/three-versions.ts'
 import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
 
 const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
@@ -220,3 +222,33 @@ describe('the record of a run with awkward texts', { timeout: 30_000 }, () => {
     expect(textOf(path)).toContain('NOT YET KNOWN')
   })
 })
+
+test.skipIf(!isInstalled('pdftotext'))(
+  'names what an earlier version asked, with its reading and its photo',
+  async () => {
+    const [, second] = demoVersions(['v1', 'v2'])
+    const required = requireRun('run.json', second!)
+    if (!required.ok) throw new Error('the run cannot be laid out')
+    const gone = sampleReading('r-gone', 'post-19/rail-height', inches(30.5), {
+      version: 'v1',
+      photos: ['of the anchor'],
+    })
+    const photo = {
+      ...{ id: 'p1', author: 'J. Okafor', capturedAt: '2026-05-04T15:30:00.000Z', supersedes: null },
+      body: {
+        ...({ sha256: 'b'.repeat(64), type: 'image/jpeg', bytes: 1, width: 1, height: 1 } as const),
+        ...{ takenAt: null, position: null, of: 'second/cable-tight', drawnOn: null, note: 'hangs loose' },
+      },
+    }
+    const entries = { ...noEntries, photos: [photo] }
+    const text = textOf(
+      fileOf(await writeRecord(judgeKnown(required.value, [gone]), { ...options, entries }), 'v2.pdf'),
+    )
+    const at = text.indexOf('Asked by an earlier version')
+    expect(at).toBeGreaterThan(0)
+    const part = text.slice(at, text.indexOf('Limits that nobody has confirmed', at))
+    for (const words of ['r-gone', 'post-19/rail-height', '30 1/2 in', 'no longer has this place', 'version v1'])
+      expect(part).toContain(words)
+    for (const words of ['second/cable-tight', 'hangs loose', 'photo 2']) expect(part).toContain(words)
+  },
+)

@@ -100,6 +100,7 @@ describe('every export', () => {
         run,
         stakeList(run, placed, system.unit, english(null)),
         quantities,
+        [],
         stamp,
         english(null),
       )
