@@ -10,22 +10,24 @@ import type { Unproven, VerdictReason } from '../../core/verdicts/verdict.ts'
 import { language } from '../language.ts'
 import { m, printIn, say } from '../messages.ts'
 
-/** What a reading of `requirement`, or of what it is computed from, says. */
-export const readWords = (reading: Pick<Reading, 'of' | 'answer'>, requirement: Pick<Requirement, 'look'>): string =>
-  `${answerWords(reading.answer, requirement)}${lacksSide(reading) ? `, ${m.entry.sideNotStated}` : ''}`
+/** What a reading of `requirement`, or of what it is computed from, says; null where what was asked is not at hand. */
+export const readWords = (
+  reading: Pick<Reading, 'of' | 'answer'>,
+  requirement: Pick<Requirement, 'look'> | null,
+): string => `${answerWords(reading.answer, requirement)}${lacksSide(reading) ? `, ${m.entry.sideNotStated}` : ''}`
 
 /** What an answer to `requirement` says. */
-export function answerWords(answer: Answer, { look }: Pick<Requirement, 'look'>): string {
+export function answerWords(answer: Answer, requirement: Pick<Requirement, 'look'> | null): string {
   switch (answer.kind) {
     case 'measured':
       return [
         printIn(null).measured(valueIn(answer.value, answer.unit), answer.unit),
         ...(answer.side === undefined ? [] : [m.entry.sides[answer.side].toLowerCase()]),
       ].join(' ')
-    case 'choice':
-      return say(
-        (look.kind === 'choose' && look.choices.find(({ id }) => id === answer.choice)?.label) || answer.choice,
-      )
+    case 'choice': {
+      const choices = requirement?.look.kind === 'choose' ? requirement.look.choices : []
+      return say(choices.find(({ id }) => id === answer.choice)?.label ?? answer.choice)
+    }
     case 'confirmed':
       return answer.yes ? m.entry.yes : m.entry.no
     case 'cannot see':

@@ -390,6 +390,13 @@ export const en = {
     unusual: 'Unusual values',
     unusualHow: 'These were read as they stand and are seldom right. Look at each again.',
   },
+  earlier: {
+    title: 'Asked by an earlier version',
+    how: 'An earlier version of this run asked this, and the one in force does not. It stays as it was recorded, and is judged by nothing.',
+    photo: 'Photo',
+    version: (n: number) => `version ${n}`,
+    otherVersion: (mark: string) => `version …${mark}`,
+  },
   layout: {
     why: 'Why so',
     pieces: 'Pieces in order',

@@ -391,6 +391,13 @@ export const es: Messages = {
     unusual: 'Valores no habituales',
     unusualHow: 'Se leyeron como están y rara vez son correctos. Mire cada uno otra vez.',
   },
+  earlier: {
+    title: 'Pedido por una versión anterior',
+    how: 'Una versión anterior de este tramo lo pedía, y la vigente no. Queda como se registró, y no se juzga.',
+    photo: 'Foto',
+    version: (n) => `versión ${n}`,
+    otherVersion: (mark) => `versión …${mark}`,
+  },
   layout: {
     why: 'Por qué así',
     pieces: 'Piezas en orden',

@@ -17,6 +17,7 @@ import { TroubleNote } from '../parts/trouble-note.tsx'
 import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { type Pane, panePath, panes, type Route, runsPath } from '../route.ts'
+import { AskedEarlierFold } from './asked-earlier.tsx'
 import { StripView } from './strip-view.tsx'
 import { WalkPane } from './walk-pane.tsx'
 
@@ -178,6 +179,9 @@ function OpenRun({ source, route, ...first }: OpenProps) {
         <LaterPart part={recordPane} title={m.run.pane.record}>
           {({ RecordPane }) => <RecordPane source={source} judged={judged} run={route.run} />}
         </LaterPart>
+      )}
+      {isBuilt && (route.pane === 'record' || (route.pane === 'walk' && route.open === null)) && (
+        <AskedEarlierFold source={source} judged={judged} photos={side.photos} />
       )}
       {isBuilt && route.pane === 'layout' && (
         <LaterPart part={layoutPane} title={m.run.pane.layout}>
