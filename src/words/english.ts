@@ -13,7 +13,8 @@ import { verdicts } from './en/verdicts.ts'
 import type { Print } from './print.ts'
 import { printIn, type Words } from './print-in.ts'
 
-const words: Words = {
+/** All that English brings along; another language is made of it to find what is said in none. */
+export const englishWords: Words = {
   language: 'en',
   printers: {
     ...answers,
@@ -33,7 +34,11 @@ const words: Words = {
   prose: (text) => ({ text, left: [text] }),
 }
 
-const prints = { published: printIn(words, null), us: printIn(words, 'us'), metric: printIn(words, 'metric') }
+const prints = {
+  published: printIn(englishWords, null),
+  us: printIn(englishWords, 'us'),
+  metric: printIn(englishWords, 'metric'),
+}
 
 /** English; the same for the same units. */
 export const english = (units: Print['units']): Print => prints[units ?? 'published']

@@ -1,0 +1,46 @@
+/** The stretches of a text in the pseudo-language that were not said: prose, and what stands in no brackets. */
+export function unsaidIn(text: string): readonly string[] {
+  const prose: string[] = []
+  const rest = withoutInner(
+    withoutInner(text, /‹[^‹›]*›/g, () => {}),
+    /⟨[^⟦⟧⟨⟩]*⟩/g,
+    (one) => prose.push(one.slice(1, -1)),
+  )
+  // A text that was cut short has lost the bracket at its end.
+  const unmarked = withoutInner(rest, /⟦[^⟦⟧]*(?:⟧|…)/g, () => {}).split('\0')
+  return [...prose, ...unmarked].map(bare).filter((one) => /\p{L}{2,}/u.test(one.replaceAll(measures, '')))
+}
+
+/** The text with a gap for all that fits, the innermost first. */
+function withoutInner(text: string, expression: RegExp, found: (one: string) => void): string {
+  let rest = text
+  for (;;) {
+    const next = rest.replaceAll(expression, (one) => {
+      found(one)
+      return '\0'
+    })
+    if (next === rest) return rest
+    rest = next
+  }
+}
+
+const bare = (text: string): string => text.replaceAll('\0', ' ').replace(/\s+/g, ' ').trim()
+
+/** Units, stations, dates, hashes and ids are the same in every language. */
+const measures =
+  /\b(?:mi\/h|km\/h|in|ft|mm|m|km|lbf·ft|N·m|lbf|kN)\b|\b\d+V:[\d.]+H\b|\d[\d:+./T-]*Z?\b|\bUTC\b|\b[0-9a-f]{8,}\b|\b[a-z0-9]+(?:-[a-z0-9]+)*\/[a-z0-9-]+\b|\b[a-z]+(?:-[a-z0-9]+)+\b/g
+
+/** Texts one after the other; where one that was said is broken into lines, these are one again. */
+export function rejoined(texts: readonly string[]): readonly string[] {
+  const whole: string[] = []
+  let depth = 0
+  for (const text of texts) {
+    if (depth > 0) whole[whole.length - 1] += ` ${text}`
+    else whole.push(text)
+    depth += depthOf(text)
+  }
+  return whole
+}
+
+const depthOf = (text: string): number =>
+  (text.match(/[⟦‹⟨]/g) ?? []).length - (text.match(/[⟧›⟩]/g) ?? []).length - (text.endsWith('…') ? 1 : 0)

@@ -1,0 +1,49 @@
+import { englishWords } from '../../src/words/english.ts'
+import type { Print } from '../../src/words/print.ts'
+import { printIn, type Words } from '../../src/words/print-in.ts'
+
+/**
+ * A language that nobody speaks: English in longer words, each text that is said in `⟦ ⟧`. Numbers stay as they are, what
+ * a person wrote stands in `‹ ›`, and prose of a part that returns no sayings yet in `⟨ ⟩`. What stands in no brackets was
+ * not said at all.
+ */
+export const pseudo = (units: Print['units']): Print => ({ ...printIn(words, units), theirs: asTheirs })
+
+/** The text as it would be, had it been said. */
+export const said = (text: string): string => `⟦${longer(text)}⟧`
+
+const asTheirs = (text: string): string => `‹${text}›`
+
+const words: Words = {
+  language: 'en',
+  printers: Object.fromEntries(
+    Object.entries(englishWords.printers as Record<string, (saying: never, print: Print) => string>).map(
+      ([kind, printer]) => [kind, inBrackets(kind, printer)],
+    ),
+  ) as unknown as Words['printers'],
+  joints: { and: said('and'), or: said('or') },
+  prose: (text) => ({ text: `⟨${text}⟩`, left: [text] }),
+}
+
+/** What a person wrote is not a text of ours, and stands in its own brackets alone. */
+function inBrackets(kind: string, printer: (saying: never, print: Print) => string) {
+  return (saying: never, print: Print): string => {
+    const text = printer(saying, { ...print, theirs: asTheirs })
+    return kind === 'theirs' ? text : said(text)
+  }
+}
+
+/** Words of more than two letters by two fifths longer, outside of brackets that stand in the text already. */
+function longer(text: string): string {
+  let depth = 0
+  return text
+    .split(/([⟦⟧‹›⟨⟩])/)
+    .map((part) => {
+      if (/^[⟦‹⟨]$/.test(part)) depth++
+      else if (/^[⟧›⟩]$/.test(part)) depth--
+      else if (depth === 0)
+        return part.replace(/\p{L}{3,}/gu, (word) => word + '~'.repeat(Math.ceil(word.length * 0.4)))
+      return part
+    })
+    .join('')
+}
