@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { encode } from 'jpeg-js'
 import { noEntries } from '../src/formats/entry/run-entries.ts'
-import { readRun } from '../src/formats/run/run-file.ts'
+import { runFromValue } from '../src/formats/run/run-file.ts'
 import { type JudgedRun, judgeKnown } from '../src/operations/judge-readings.ts'
 import type { PacketOptions } from '../src/operations/packet-options.ts'
 import type { NamedPhoto } from '../src/operations/packet-photos.ts'
@@ -52,7 +52,7 @@ function readRunOf60(): JudgedRun {
     ...{ system: 'w-beam-midspan-31', first: { sheet: 'flared-terminal-31' }, second: { sheet: 'trailing-anchor-31' } },
     need: { from: '-50 ft', to: '275 ft' },
   }
-  const run = readRun('run.json', JSON.stringify(file))
+  const run = runFromValue('run.json', file)
   const required = run.ok ? requireRun('run.json', run.value) : run
   if (!required.ok) throw new Error(JSON.stringify(required.error))
   const readings = required.value.requirements

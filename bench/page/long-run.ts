@@ -1,8 +1,8 @@
 import type { Reading } from '../../src/core/measurement/reading.ts'
 import { entryId } from '../../src/formats/entry-id.ts'
-import { writeReadings } from '../../src/formats/readings/readings-file.ts'
-import { readRun } from '../../src/formats/run/run-file.ts'
-import { writeRun } from '../../src/formats/run/write-run.ts'
+import { readingToValue } from '../../src/formats/readings/readings-file.ts'
+import { runFromValue } from '../../src/formats/run/run-file.ts'
+import { runToValue } from '../../src/formats/run/write-run.ts'
 import { type RequiredRun, requireRun } from '../../src/operations/require-run.ts'
 import { readEverything } from '../verdicts.ts'
 
@@ -23,15 +23,14 @@ export async function addLongRun(address: string, least: number, count: number):
   const newId = (): string => entryId(1_700_000_000_000 + ++made, new Uint8Array(10).fill(least % 256))
   const id = newId()
   const envelope = { run: id, schemaVersion: 1, author: 'bench', device: 'bench', supersedes: null }
-  const runBody: unknown = JSON.parse(writeRun(required.run))
-  await post(address, [{ ...envelope, id, kind: 'run', capturedAt: '2024-01-01T08:00:00Z', body: runBody }])
+  await post(address, [
+    { ...envelope, id, kind: 'run', capturedAt: '2024-01-01T08:00:00Z', body: runToValue(required.run) },
+  ])
   const good = readEverything(required.model, required.requirements)
   const readings = Array.from({ length: count }, (_, i): Reading => ({ ...good[i % good.length]!, id: newId() }))
-  const { readings: bodies } = JSON.parse(writeReadings({ run: required.run.name, readings })) as {
-    readonly readings: readonly unknown[]
-  }
-  const entries = readings.map((reading, i) => ({
-    ...{ ...envelope, id: reading.id, kind: 'reading', author: reading.by, capturedAt: reading.at, body: bodies[i] },
+  const entries = readings.map((reading) => ({
+    ...{ ...envelope, id: reading.id, kind: 'reading', author: reading.by, capturedAt: reading.at },
+    body: readingToValue(reading),
   }))
   for (let from = 0; from < entries.length; from += batch) await post(address, entries.slice(from, from + batch))
   return { id, requirements: required.requirements.map((requirement) => requirement.id), readings: count }
@@ -50,7 +49,7 @@ function longRun(least: number): RequiredRun {
       work: 'new',
       letting: '2016-03-15',
     }
-    const read = readRun('long.json', JSON.stringify(file))
+    const read = runFromValue('long.json', file)
     const required = read.ok ? requireRun('long.json', read.value) : read
     if (!required.ok) throw new Error(`not a run: ${JSON.stringify(required.error)}`)
     if (required.value.requirements.length >= least) return required.value

@@ -5,8 +5,9 @@ import type { Result } from '../core/result.ts'
 import { theirs } from '../core/theirs.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
 import { type Unusual, unusualInReadings, unusualInRun } from '../formats/range/unusual.ts'
+import { parseJson } from '../formats/read-json.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
-import { type RunFile, readRun } from '../formats/run/run-file.ts'
+import { type RunFile, runFromValue } from '../formats/run/run-file.ts'
 import { type JudgedRun, judgeReadings } from '../operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../operations/require-run.ts'
 import { english } from '../words/english.ts'
@@ -54,7 +55,7 @@ export const shownName = (file: string): string => (file === '-' ? 'standard inp
 export const loadRun = async (file: string): Promise<RunFile> => runIn(shownName(file), await readText(file))
 
 export function runIn(name: string, text: string): RunFile {
-  const run = soundValue(readRun(name, runWithin(text) ?? text))
+  const run = soundValue(runFromValue(name, runWithin(soundValue(parseJson(name, text)))))
   warn(name, unusualInRun(run))
   return run
 }
@@ -64,14 +65,10 @@ export function warn(name: string, unusual: readonly Unusual[]): void {
   for (const one of unusual) say(`${name}: ${words.say({ kind: 'unusual', ...one })}`)
 }
 
-function runWithin(text: string): string | null {
-  try {
-    const { format, run } = JSON.parse(text) as { readonly format?: unknown; readonly run?: unknown }
-    return format === 'lapwise-need/1' && run != null ? JSON.stringify(run) : null
-  } catch (cause) {
-    if (cause instanceof SyntaxError || cause instanceof TypeError) return null
-    throw cause
-  }
+/** @param raw  a run, or the result of the need command */
+function runWithin(raw: unknown): unknown {
+  if (typeof raw !== 'object' || raw === null || !('format' in raw && 'run' in raw)) return raw
+  return raw.format === 'lapwise-need/1' && raw.run !== null ? raw.run : raw
 }
 
 export const loadRequired = async (file: string): Promise<RequiredRun> =>

@@ -15,13 +15,19 @@ export function readJson<T>(
   text: string,
   schema: z.core.$ZodType<T>,
 ): Result<T, readonly InputProblem[]> {
+  const parsed = parseJson(file, text)
+  return parsed.ok ? checkShape(file, parsed.value, schema) : parsed
+}
+
+/** The value that `text` is the JSON of, or where it is none. */
+export function parseJson(file: string, text: string): Result<unknown, readonly InputProblem[]> {
   const json = text.replace(/^\uFEFF/, '')
   const fault = findJsonFault(json)
   if (fault) {
     const { line, column, expected, found } = fault
     return err([{ file, place: `line ${line}, column ${column}`, expected, found }])
   }
-  return checkShape(file, JSON.parse(json), schema)
+  return ok(JSON.parse(json))
 }
 
 /** `raw` as a value that fits `schema`, or every problem found in it. */

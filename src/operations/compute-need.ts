@@ -11,7 +11,7 @@ import { ok, type Result } from '../core/result.ts'
 import type { Site, UnitSystem } from '../core/site/site.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { type Unusual, unusualInSite } from '../formats/range/unusual.ts'
-import { writeRun } from '../formats/run/write-run.ts'
+import { runToValue } from '../formats/run/write-run.ts'
 import { fitFacts } from './fit-facts.ts'
 import { layOutRun } from './lay-out-run.ts'
 import { runForNeed } from './run-for-need.ts'
@@ -84,7 +84,7 @@ export function reportNeed(site: Site, need: Need): NeedReport {
     unit: site.units === 'us' ? 'ft' : 'm',
     checks: checkFit(fitFacts(site, need, layout)),
     unusual: unusualInSite(site),
-    run: run === null ? null : (JSON.parse(writeRun(run)) as unknown),
+    run: run === null ? null : runToValue(run),
     installed: layout === null ? null : installedOf(layout, site.units),
   }
 }

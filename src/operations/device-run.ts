@@ -6,8 +6,8 @@ import { inLogOrder } from '../formats/entry/log-order.ts'
 import { type RunEntries, runEntries } from '../formats/entry/run-entries.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { entryReadings } from '../formats/readings/entry-readings.ts'
-import { readReadings } from '../formats/readings/readings-file.ts'
-import { type RunFile, readRun } from '../formats/run/run-file.ts'
+import { readingsFromValue } from '../formats/readings/readings-file.ts'
+import { type RunFile, runFromValue } from '../formats/run/run-file.ts'
 
 /** What a device recorded at one run. */
 export interface DeviceRun {
@@ -24,7 +24,7 @@ export function deviceRun(
   const wanted = canonicalJson(run)
   const runs = entries.filter(({ kind }) => kind === 'run')
   const same = runs.filter(({ body }) => {
-    const read = readRun(file, JSON.stringify(body))
+    const read = runFromValue(file, body)
     return read.ok && canonicalJson(read.value) === wanted
   })
   if (same.length !== 1) {
@@ -37,6 +37,6 @@ export function deviceRun(
   }
   const own = inLogOrder(entries.filter((entry) => entry.run === same[0]!.id))
   const readings = own.filter(({ kind }) => kind === 'reading')
-  const read = readReadings(file, JSON.stringify(entryReadings(run.name, readings)))
+  const read = readingsFromValue(file, entryReadings(run.name, readings))
   return read.ok ? ok({ entries: runEntries(own), readings: read.value.readings }) : read
 }

@@ -5,7 +5,7 @@ import type { FitCheck } from '../core/fit/fit-check.ts'
 import type { FitTopic } from '../core/fit/fit-saying.ts'
 import { findNeed } from '../core/need/need.ts'
 import { exactLength } from '../core/units/exact-length.ts'
-import { readSiteValue } from '../formats/site/read-site.ts'
+import { siteFromValue } from '../formats/site/read-site.ts'
 import { fitFacts } from './fit-facts.ts'
 
 /** Every length below is written in decimals, as in a file; `plus` adds them without the noise of doubles. */
@@ -25,7 +25,7 @@ interface Parts {
 }
 
 function checksOf({ units }: Units, { offset = 2, near = 30, hardware }: Parts): readonly FitCheck[] {
-  const read = readSiteValue('site', {
+  const read = siteFromValue('site', {
     format: 'lapwise-site/1',
     units,
     road: {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { problemInWords } from '../formats/input-problem.ts'
-import { readRun } from '../formats/run/run-file.ts'
+import { runFromValue } from '../formats/run/run-file.ts'
 import { english } from '../words/english.ts'
 import { chooseLayout, layOutRun } from './lay-out-run.ts'
 
@@ -14,7 +14,7 @@ const file = {
 }
 
 function run(changes: object = {}) {
-  const read = readRun('run.json', JSON.stringify({ ...file, ...changes }))
+  const read = runFromValue('run.json', { ...file, ...changes })
   if (!read.ok) throw new Error(JSON.stringify(read.error))
   return read.value
 }

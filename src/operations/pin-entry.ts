@@ -6,8 +6,8 @@ import type { Entry } from '../formats/entry/entry-kinds.ts'
 import { schemaVersions } from '../formats/entry/sign-off.ts'
 import { entryIdAfter } from '../formats/entry-id.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
-import { readRun } from '../formats/run/run-file.ts'
-import { writeRun } from '../formats/run/write-run.ts'
+import { runFromValue } from '../formats/run/run-file.ts'
+import { runToValue } from '../formats/run/write-run.ts'
 import { pinRun } from './pin-run.ts'
 
 /** The device of the entries by which runs recorded without a layout were pinned. */
@@ -26,7 +26,7 @@ export async function pinEntry(
   sha256: (text: string) => string | Promise<string>,
 ): Promise<Result<Entry, readonly InputProblem[]>> {
   const file = `run ${entry.id}`
-  const read = readRun(file, JSON.stringify(entry.body))
+  const read = runFromValue(file, entry.body)
   if (!read.ok) return read
   const shelf = new Map(landed.map((sheet) => [sheet.id, sheet]))
   const pinned = pinRun(file, read.value, '-', { shelf, solve: solveLayout })
@@ -38,6 +38,6 @@ export async function pinEntry(
   return ok({
     ...{ id, run, kind: 'run', schemaVersion: schemaVersions.run, author, device: migrationDevice, capturedAt },
     supersedes: entry.id,
-    body: JSON.parse(writeRun({ ...pinned.value, version: { ...pinned.value.version!, id } })),
+    body: runToValue({ ...pinned.value, version: { ...pinned.value.version!, id } }),
   })
 }

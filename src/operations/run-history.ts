@@ -3,7 +3,7 @@ import { err, ok, type Result } from '../core/result.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
 import { type RunVersions, runVersions } from '../formats/entry/run-versions.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
-import { type RunFile, readRun } from '../formats/run/run-file.ts'
+import { type RunFile, runFromValue } from '../formats/run/run-file.ts'
 
 export type VersionEntry = Pick<Entry, 'id' | 'run' | 'kind' | 'schemaVersion' | 'supersedes' | 'body'>
 
@@ -28,7 +28,7 @@ export function runHistory<E extends VersionEntry>(
   if (versions === null) return null
   const files = new Map<string, RunFile>()
   for (const { id, body } of [...versions.chain, ...versions.forks]) {
-    const read = readRun(`run ${id}`, JSON.stringify(body))
+    const read = runFromValue(`run ${id}`, body)
     if (!read.ok) return err(read.error)
     files.set(id, read.value)
   }

@@ -2,9 +2,9 @@ import { randomBytes } from 'node:crypto'
 import type { Reading } from '../core/measurement/reading.ts'
 import { schemaVersions } from '../formats/entry/sign-off.ts'
 import { entryId, entryIdAfter } from '../formats/entry-id.ts'
-import { readReadings, writeReadings } from '../formats/readings/readings-file.ts'
+import { readingToValue, readReadings } from '../formats/readings/readings-file.ts'
 import { readRun } from '../formats/run/run-file.ts'
-import { writeRun } from '../formats/run/write-run.ts'
+import { runToValue } from '../formats/run/write-run.ts'
 import { demoProject } from '../operations/demo-project.ts'
 import { pinRun } from '../operations/pin-run.ts'
 import type { NewEntry } from '../store/entry.ts'
@@ -36,11 +36,10 @@ export async function createDemo(store: Store, now: Date): Promise<void> {
     author: 'Lapwise',
     capturedAt: now.toISOString(),
     supersedes: null,
-    body: JSON.parse(writeRun(run)),
+    body: runToValue(run),
   }
-  const readingEntries = withOwnIds(readings, runId).map((reading): NewEntry => {
-    const file = JSON.parse(writeReadings({ run: run.name, readings: [{ ...reading, corrects: null }] }))
-    return {
+  const readingEntries = withOwnIds(readings, runId).map(
+    (reading): NewEntry => ({
       ...common,
       id: reading.id,
       kind: 'reading',
@@ -48,9 +47,9 @@ export async function createDemo(store: Store, now: Date): Promise<void> {
       author: reading.by,
       capturedAt: reading.at,
       supersedes: reading.corrects,
-      body: { ...file.readings[0], corrects: reading.corrects },
-    }
-  })
+      body: readingToValue(reading),
+    }),
+  )
   answered(await store.createProject(project))
   const answers = answered(await store.append([runEntry, ...readingEntries]))
   const refused = answers.find(({ outcome }) => outcome === 'rejected')

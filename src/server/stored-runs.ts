@@ -6,7 +6,7 @@ import { inLogOrder } from '../formats/entry/log-order.ts'
 import { type RunEntries, runEntries } from '../formats/entry/run-entries.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { entryReadings } from '../formats/readings/entry-readings.ts'
-import { readReadings } from '../formats/readings/readings-file.ts'
+import { readingsFromValue } from '../formats/readings/readings-file.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import { shapeProblems } from '../formats/shape-problems.ts'
 import { type JudgedRun, judgeKnown } from '../operations/judge-readings.ts'
@@ -82,7 +82,7 @@ export async function readingsOfRuns(
   return ok(({ id, run: { name } }) => {
     const ofRun = byRun.get(id)!
     const file = entryReadings(name, inLogOrder(ofRun))
-    const read = readReadings('stored readings', JSON.stringify(file))
+    const read = readingsFromValue('stored readings', file)
     if (!read.ok) return read
     return ok({ readings: read.value.readings, bodies: file.readings, cursor: ofRun.at(-1)?.seq ?? 0 })
   })

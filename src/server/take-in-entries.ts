@@ -4,7 +4,7 @@ import { type Entry, entryShape } from '../formats/entry/entry-kinds.ts'
 import { isRunIdTooLate, isTooFarAhead } from '../formats/entry-id.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
 import { checkShape } from '../formats/read-json.ts'
-import { readRun } from '../formats/run/run-file.ts'
+import { runFromValue } from '../formats/run/run-file.ts'
 import { type ReadingCheck, readingCheck } from '../operations/reading-problems.ts'
 import { requireRun } from '../operations/require-run.ts'
 import { runHistory } from '../operations/run-history.ts'
@@ -133,7 +133,7 @@ const aheadProblem = ({ id }: Entry): InputProblem => problem('entry', 'id', { k
 function readNewRun(entry: Entry): Result<StoredRun, readonly InputProblem[]> {
   if (entry.run !== entry.id) return err([problem('entry', 'run', { kind: 'own id of entry' }, written(entry.run))])
   if (isRunIdTooLate(entry.id)) return err([problem('entry', 'id', { kind: 'run id in time' }, written(entry.id))])
-  const read = readRun('run', JSON.stringify(entry.body))
+  const read = runFromValue('run', entry.body)
   if (!read.ok) return read
   const required = requireRun('run', read.value)
   if (!required.ok) return required
@@ -145,7 +145,7 @@ function readNewRun(entry: Entry): Result<StoredRun, readonly InputProblem[]> {
 }
 
 function draftOfRun(entry: Entry, { project }: StoredRun): Draft {
-  const read = readRun('run', JSON.stringify(entry.body))
+  const read = runFromValue('run', entry.body)
   if (!read.ok) return rejected(entry.id, { kind: 'no run to lay out' }, read.error)
   return { entry: { ...entry, project } }
 }

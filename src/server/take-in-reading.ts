@@ -4,7 +4,7 @@ import { theirs } from '../core/theirs.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
 import { readingsFormat } from '../formats/readings/entry-readings.ts'
-import { readReadings } from '../formats/readings/readings-file.ts'
+import { readingsFromValue } from '../formats/readings/readings-file.ts'
 import type { ReadingCheck } from '../operations/reading-problems.ts'
 import { type Draft, problem, rejected } from './entry-answer.ts'
 import type { StoredRun } from './stored-runs.ts'
@@ -24,7 +24,7 @@ export function draftOfReading(
 ): Draft {
   const refused = (problems: readonly InputProblem[]) => rejected(entry.id, { kind: 'no reading of run' }, problems)
   const alone = { format: readingsFormat(entry.schemaVersion), run: name, units, readings: [entry.body] }
-  const read = readReadings('reading', JSON.stringify(alone))
+  const read = readingsFromValue('reading', alone)
   if (!read.ok) return refused(read.error)
   const reading = read.value.readings[0]!
   const check = checkIn(reading.version)

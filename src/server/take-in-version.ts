@@ -1,6 +1,6 @@
 import type { Entry } from '../formats/entry/entry-kinds.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
-import { type RunFile, readRun } from '../formats/run/run-file.ts'
+import { type RunFile, runFromValue } from '../formats/run/run-file.ts'
 import { versionProblems } from '../operations/version-problems.ts'
 import { type Draft, problem, rejected } from './entry-answer.ts'
 import type { StoredRun } from './stored-runs.ts'
@@ -15,7 +15,7 @@ export function draftOfVersion(entry: Entry, { id, project, history }: StoredRun
   const from = before === id && history.asked !== null ? history.asked : files.get(before)
   if (from === undefined)
     return refused([problem('entry', 'supersedes', { kind: 'version of run' }, written(entry.supersedes))])
-  const read = readRun('run', JSON.stringify(entry.body))
+  const read = runFromValue('run', entry.body)
   if (!read.ok) return refused(read.error)
   const problems = versionProblems('run', read.value, entry.id, from)
   if (problems.length > 0) return refused(problems)

@@ -5,7 +5,7 @@ import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import { nanometresPer } from '../../core/units/exact-length.ts'
 import { english } from '../../words/english.ts'
 import { printProblem } from '../input-problem.ts'
-import { type ReadingsFile, readReadings, writeReadings } from './readings-file.ts'
+import { type ReadingsFile, readingToValue, readReadings, writeReadings } from './readings-file.ts'
 
 const readingsOf = (raw: unknown): readonly Reading[] => {
   const read = readReadings('readings.json', JSON.stringify(raw))
@@ -170,6 +170,16 @@ test('readings written and read again are the same readings', () => {
       expect(readReadings('readings.json', writeReadings(written))).toEqual({ ok: true, value: written })
     }),
     { seed: 2, numRuns: 300 },
+  )
+})
+
+test('a reading as a value is what the file says of it, nothing more', () => {
+  fc.assert(
+    fc.property(file, (written) => {
+      const { readings } = JSON.parse(writeReadings(written))
+      expect(structuredClone(written.readings.map(readingToValue))).toStrictEqual(readings)
+    }),
+    { seed: 3, numRuns: 300 },
   )
 })
 

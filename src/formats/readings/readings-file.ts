@@ -2,7 +2,7 @@ import { lacksSide } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Result } from '../../core/result.ts'
 import type { InputProblem } from '../input-problem.ts'
-import { readJson } from '../read-json.ts'
+import { checkShape, parseJson } from '../read-json.ts'
 import { valueToText } from '../written-value.ts'
 import { readingsSchema } from './readings-schema.ts'
 
@@ -14,15 +14,23 @@ export interface ReadingsFile {
 }
 
 /** The readings in `text`, in the order listed, or every problem found; `file` is the name that the problems carry. */
-export const readReadings = (file: string, text: string): Result<ReadingsFile, readonly InputProblem[]> =>
-  readJson(file, text, readingsSchema)
+export function readReadings(file: string, text: string): Result<ReadingsFile, readonly InputProblem[]> {
+  const parsed = parseJson(file, text)
+  return parsed.ok ? readingsFromValue(file, parsed.value) : parsed
+}
+
+/** The same of a readings file that is a value already. */
+export const readingsFromValue = (file: string, raw: unknown): Result<ReadingsFile, readonly InputProblem[]> =>
+  checkShape(file, raw, readingsSchema)
 
 /** The readings as the text that `readReadings` reads back, nothing left to a default. */
 export function writeReadings({ run, readings }: ReadingsFile): string {
-  return `${JSON.stringify({ format: 'lapwise-readings/3', run, readings: readings.map(toShape) }, null, 2)}\n`
+  const value = { format: 'lapwise-readings/3', run, readings: readings.map(readingToValue) }
+  return `${JSON.stringify(value, null, 2)}\n`
 }
 
-function toShape(reading: Reading): unknown {
+/** One reading as such a file lists it, and as the body of its entry. */
+export function readingToValue(reading: Reading): object {
   const { id, of, answer, ...rest } = reading
   const side = lacksSide(reading) ? { side: 'not stated' } : {}
   return { id, of, ...answerToShape(answer), ...side, ...rest }

@@ -4,8 +4,8 @@ import { brokenRuns, fullRun, shortRun } from '../../../test/fixtures/run-files.
 import { inventedEnd, inventedSystem } from '../../../test/fixtures/sheet-files.ts'
 import { english } from '../../words/english.ts'
 import { printProblem } from '../input-problem.ts'
-import { type RunFile, readRun } from './run-file.ts'
-import { writeRun } from './write-run.ts'
+import { type RunFile, readRun, runFromValue } from './run-file.ts'
+import { runToValue, writeRun } from './write-run.ts'
 
 const readsAs = (raw: unknown, run: RunFile) =>
   expect(readRun('run.json', JSON.stringify(raw))).toEqual({ ok: true, value: run })
@@ -181,5 +181,15 @@ test('a run written and read again is the same run', () => {
       expect(readRun('run.json', writeRun(written))).toEqual({ ok: true, value: written })
     }),
     { seed: 2, numRuns: 300 },
+  )
+})
+
+test('a run as a value is what the file says of it, nothing more', () => {
+  fc.assert(
+    fc.property(run, (written) => {
+      expect(structuredClone(runToValue(written))).toStrictEqual(JSON.parse(writeRun(written)))
+      expect(runFromValue('run.json', runToValue(written))).toEqual({ ok: true, value: written })
+    }),
+    { seed: 4, numRuns: 100 },
   )
 })

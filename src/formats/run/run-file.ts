@@ -7,7 +7,7 @@ import { ok, type Result } from '../../core/result.ts'
 import type { DecisionRule } from '../../core/verdicts/verdict.ts'
 import { reportContradictions } from '../contradiction.ts'
 import type { InputProblem } from '../input-problem.ts'
-import { readJson } from '../read-json.ts'
+import { checkShape, parseJson } from '../read-json.ts'
 import { contradictionsIn } from './run-sense.ts'
 import { type RunShape, runShape } from './run-shape.ts'
 import { layoutFromShape } from './run-version.ts'
@@ -80,7 +80,13 @@ const runSchema = runShape.check((context) => reportContradictions(context, cont
 
 /** The run in `text`, or every problem found in it; `file` is the name that the problems carry. */
 export function readRun(file: string, text: string): Result<RunFile, readonly InputProblem[]> {
-  const read = readJson(file, text, runSchema)
+  const parsed = parseJson(file, text)
+  return parsed.ok ? runFromValue(file, parsed.value) : parsed
+}
+
+/** The same of a run file that is a value already, as the body of an entry is. */
+export function runFromValue(file: string, raw: unknown): Result<RunFile, readonly InputProblem[]> {
+  const read = checkShape(file, raw, runSchema)
   return read.ok ? ok(fromShape(read.value)) : read
 }
 

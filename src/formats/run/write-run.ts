@@ -2,9 +2,10 @@ import type { RunFile, RunFileEnd } from './run-file.ts'
 import { versionToShape } from './run-version.ts'
 
 /** The run as the text that `readRun` reads back, nothing left to a default; what it does not say stays unsaid. */
-export const writeRun = (run: RunFile): string => `${JSON.stringify(toShape(run), null, 2)}\n`
+export const writeRun = (run: RunFile): string => `${JSON.stringify(runToValue(run), null, 2)}\n`
 
-function toShape(run: RunFile): unknown {
+/** The run as such a file has it, and as the body of its entry. */
+export function runToValue(run: RunFile): object {
   const { need, flare, standing, decision } = run
   return {
     ...(run.version === undefined

@@ -3,7 +3,7 @@ import type { ClearZone, Hazard, Site, SiteAlignment } from '../../core/site/sit
 import { feet, type Metres, metres } from '../../core/units/quantity.ts'
 import { type InputProblem, written } from '../input-problem.ts'
 import { numberFault } from '../range/range-faults.ts'
-import { checkShape, readJson } from '../read-json.ts'
+import { checkShape, parseJson } from '../read-json.ts'
 import { checkSite } from './check-site.ts'
 import { readElements } from './read-elements.ts'
 import { hardwareOf } from './read-hardware.ts'
@@ -15,12 +15,12 @@ import { type Fault, type StationText, stationReader } from './station-text.ts'
  * @param file  name shown in the problems
  */
 export function readSite(file: string, text: string): Result<Site, readonly InputProblem[]> {
-  const shape = readJson(file, text, siteSchema)
-  return shape.ok ? senseOf(file, shape.value) : shape
+  const parsed = parseJson(file, text)
+  return parsed.ok ? siteFromValue(file, parsed.value) : parsed
 }
 
-/** The same of a site file whose text was read before; `raw` is what it says. */
-export function readSiteValue(file: string, raw: unknown): Result<Site, readonly InputProblem[]> {
+/** The same of a site file that is a value already. */
+export function siteFromValue(file: string, raw: unknown): Result<Site, readonly InputProblem[]> {
   const shape = checkShape(file, raw, siteSchema)
   return shape.ok ? senseOf(file, shape.value) : shape
 }

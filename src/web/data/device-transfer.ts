@@ -123,7 +123,7 @@ function bodyOf(
     return read.ok ? ok({ body: sameReadingBody(schemaVersion, read.value), reading: read.value }) : read
   }
   if (kind !== 'run') return ok({ body, reading: null })
-  const run = runBody(file, JSON.stringify(body))
+  const run = runBody(file, body)
   return run.ok ? ok({ body: run.value, reading: null }) : err(run.error.problems)
 }
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { schemaVersions } from '../../formats/entry/sign-off.ts'
-import { readReadings } from '../../formats/readings/readings-file.ts'
+import { readingToValue, readReadings } from '../../formats/readings/readings-file.ts'
 import { readRun } from '../../formats/run/run-file.ts'
 import { demoProject } from '../../operations/demo-project.ts'
-import { openedRun, problemsOfReadings, readAlone, readingBody, readKeptRun, sameReadingBody } from './kept-run.ts'
+import { openedRun, problemsOfReadings, readAlone, readKeptRun, sameReadingBody } from './kept-run.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 
 const entry = (id: string, kind: 'run' | 'reading', body: unknown, schemaVersion = schemaVersions[kind]) =>
@@ -15,7 +15,7 @@ test('a reading may correct only what is here of the same thing, and recheck onl
   const kept = readKeptRun('run', [entry('run', 'run', JSON.parse(demo.run))], [])
   if (!kept?.ok || !taken.ok) throw new Error('the demo is not sound')
   const stub = taken.value.readings.find(({ of }) => of === 'post-1/stub-height')!
-  const here = [entry(stub.id, 'reading', readingBody(kept.value.run, stub))]
+  const here = [entry(stub.id, 'reading', readingToValue(stub))]
   const places = (...readings: readonly (typeof stub)[]) =>
     problemsOfReadings(kept.value, here, readings).map((problems) => problems.map(({ place }) => place))
   const fresh = { ...stub, id: 'fresh', corrects: stub.id }
@@ -38,7 +38,7 @@ test('a run that is opened crosses from the worker to the page whole: there is n
   const kept = readKeptRun(
     'run',
     [entry('run', 'run', JSON.parse(demo.run))],
-    readings.map((reading) => entry(reading.id, 'reading', readingBody(run.value, reading))),
+    readings.map((reading) => entry(reading.id, 'reading', readingToValue(reading))),
   )
   if (!kept?.ok) throw new Error('the demo cannot be read', { cause: kept?.error })
   const opened = openedRun(kept.value)

@@ -5,12 +5,10 @@ import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
-import { checkShape } from '../../formats/read-json.ts'
 import { entryReadings, readingsFormat } from '../../formats/readings/entry-readings.ts'
-import { readReadings, writeReadings } from '../../formats/readings/readings-file.ts'
-import { readingsSchema } from '../../formats/readings/readings-schema.ts'
-import { type RunFile, readRun } from '../../formats/run/run-file.ts'
-import { writeRun } from '../../formats/run/write-run.ts'
+import { readingsFromValue, readingToValue } from '../../formats/readings/readings-file.ts'
+import { readRun, runFromValue } from '../../formats/run/run-file.ts'
+import { runToValue } from '../../formats/run/write-run.ts'
 import { judgeKnown } from '../../operations/judge-readings.ts'
 import { pinRun } from '../../operations/pin-run.ts'
 import { readingCheck } from '../../operations/reading-problems.ts'
@@ -22,6 +20,8 @@ import { english } from '../../words/english.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
 import type { Answer, KeptRun, OpenedRun } from './run-source.ts'
+
+export { readingToValue }
 
 type Now<T> = Awaited<Answer<T>>
 
@@ -39,7 +39,7 @@ export function readKeptRun(
   if (history === null) return null
   if (!history.ok) return err({ kind: 'fault', message: d.trouble.runUnreadable, problems: history.error })
   histories.set(key, history)
-  const list = checkShape(d.files.readings, entryReadings(history.value.run.name, readings), readingsSchema)
+  const list = readingsFromValue(d.files.readings, entryReadings(history.value.run.name, readings))
   if (!list.ok) return err({ kind: 'fault', message: d.trouble.readingsUnreadable, problems: list.error })
   const rivals = new Map([...correctionsIn(list.value.readings)].filter(([, by]) => by.length > 1))
   const { run: inForce, inForce: version, firstAsked } = history.value
@@ -58,22 +58,17 @@ export function newRunBody(id: string, file: string, text: string): Now<unknown>
   const pinned =
     known === undefined ? pinRun(file, read.value, id) : ok({ ...read.value, version: { ...known, id, earlier: [] } })
   if (!pinned.ok) return err({ kind: 'refused', message: d.trouble.cannotLayOut(file), problems: pinned.error })
-  return ok(JSON.parse(writeRun(pinned.value)))
+  return ok(runToValue(pinned.value))
 }
 
-/** The body of a run's entry as this page would write it; or what is wrong with the file, or why it cannot be laid out. */
-export function runBody(file: string, text: string): Now<unknown> {
-  const read = readRun(file, text)
+/** The body of a run's entry in a file as this page would write it; or what is wrong with it, or why it cannot be laid out. */
+export function runBody(file: string, body: unknown): Now<unknown> {
+  const read = runFromValue(file, body)
   if (!read.ok) return err({ kind: 'refused', message: d.trouble.notRunFile(file), problems: read.error })
   const required = requireRun(file, read.value)
   if (!required.ok) return err({ kind: 'refused', message: d.trouble.cannotLayOut(file), problems: required.error })
-  return ok(JSON.parse(writeRun(read.value)))
+  return ok(runToValue(read.value))
 }
-
-/** The body of a reading's entry. */
-export const readingBody = (run: Pick<RunFile, 'name'>, reading: Reading): unknown =>
-  (JSON.parse(writeReadings({ run: run.name, readings: [reading] })) as { readonly readings: readonly unknown[] })
-    .readings[0]
 
 /** The reading in the body of one entry. */
 export function readAlone(
@@ -81,13 +76,13 @@ export function readAlone(
   { schemaVersion, body }: Pick<DeviceEntry, 'schemaVersion' | 'body'>,
 ): Result<Reading, readonly InputProblem[]> {
   const alone = { format: readingsFormat(schemaVersion), run: '-', readings: [body] }
-  const read = readReadings(file, JSON.stringify(alone))
+  const read = readingsFromValue(file, alone)
   return read.ok ? ok(read.value.readings[0]!) : read
 }
 
 /** The body of a reading's entry as a page of its version writes it; the first version knows no side. */
 export function sameReadingBody(schemaVersion: number, reading: Reading): unknown {
-  const { side, ...first } = readingBody({ name: '-' }, reading) as { readonly side?: string }
+  const { side, ...first } = readingToValue(reading) as { readonly side?: string }
   return schemaVersion === 1 || side === undefined ? first : { ...first, side }
 }
 
@@ -108,7 +103,7 @@ export function problemsOfReadingsIn(
   before: readonly DeviceEntry[],
   readings: readonly Reading[],
 ): readonly (readonly InputProblem[])[] {
-  const read = readRun(file, JSON.stringify(run.body))
+  const read = runFromValue(file, run.body)
   const required = read.ok ? requireRun(file, read.value) : read
   return required.ok ? problemsAfter(required.value, before, readings) : readings.map(() => [])
 }

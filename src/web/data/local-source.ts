@@ -184,7 +184,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
         sound.map((reading) => ({
           ...({ id: reading.id, run: kept.id, kind: 'reading', author: reading.by, capturedAt: reading.at } as const),
           supersedes: reading.corrects,
-          body: model.value.readingBody(kept.run, reading),
+          body: model.value.readingToValue(reading),
         })),
         (entries) => store.addReadings(entries, sound),
       )

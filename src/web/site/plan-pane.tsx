@@ -6,7 +6,7 @@ import type { PlanHandle } from '../../drawing/views/plan/handles.ts'
 import type { PlanFrame } from '../../drawing/views/plan/plan-frame.ts'
 import type { PlanInput, SitePage, Stretch } from '../../drawing/views/plan/site-view.ts'
 import { planDrawing, planFrame, planHandles } from '../../drawing/views/plan.ts'
-import { readSiteValue } from '../../formats/site/read-site.ts'
+import { siteFromValue } from '../../formats/site/read-site.ts'
 import { planInput } from '../../operations/write-site-drawings.ts'
 import { m, printIn, say } from '../messages.ts'
 import { Picture } from '../parts/picture.tsx'
@@ -203,7 +203,7 @@ const isIn = ({ from, to }: Stretch, station: number): boolean => station >= fro
 
 /** Keys may come faster than pictures, so the handle is looked up in what is written now. */
 function nudged(now: Draft, place: string, step: Parameters<typeof nudgedHandle>[3]): Draft {
-  const read = readSiteValue('site', now)
+  const read = siteFromValue('site', now)
   if (!read.ok) return now
   const need = findNeed(read.value)
   const handles = planHandles(planInput(read.value, need.ok ? need.value : null, 'web', printIn(read.value.units)))

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'preact/hooks'
-import { readJson } from '../../formats/read-json.ts'
-import { readSite } from '../../formats/site/read-site.ts'
+import { checkShape, parseJson } from '../../formats/read-json.ts'
+import { siteFromValue } from '../../formats/site/read-site.ts'
 import { siteSchema } from '../../formats/site/site-file.ts'
 import { newId, rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
@@ -86,9 +86,11 @@ export function SiteActions({ source, draft, results, sweep }: Props) {
 
 /** The site file with everything in it that it left out; only a file without problems is opened. */
 function readDraft(file: string, text: string) {
-  const read = readSite(file, text)
+  const parsed = parseJson(file, text)
+  if (!parsed.ok) return parsed
+  const read = siteFromValue(file, parsed.value)
   if (!read.ok) return read
-  return readJson(file, text, siteSchema) as { readonly ok: true; readonly value: Draft & object }
+  return checkShape(file, parsed.value, siteSchema) as { readonly ok: true; readonly value: Draft & object }
 }
 
 interface MakeRunProps extends Omit<Props, 'sweep'> {

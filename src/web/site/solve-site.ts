@@ -3,7 +3,7 @@ import { findNeed, type Need } from '../../core/need/need.ts'
 import type { Site } from '../../core/site/site.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { once } from '../../formats/once.ts'
-import { readSiteValue } from '../../formats/site/read-site.ts'
+import { siteFromValue } from '../../formats/site/read-site.ts'
 import { type NeedReport, needProblem, reportNeed } from '../../operations/compute-need.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
 import { runForNeed } from '../../operations/run-for-need.ts'
@@ -33,7 +33,7 @@ export interface SiteResults {
 const file = 'site'
 
 export function solveSite(draft: Draft): SolvedSite {
-  const read = readSiteValue(file, draft)
+  const read = siteFromValue(file, draft)
   if (!read.ok) return { site: null, need: null, results: null, problems: read.error }
   const site = read.value
   const need = findNeed(site)

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { readReadings } from '../../../src/formats/readings/readings-file.ts'
-import { readRun } from '../../../src/formats/run/run-file.ts'
+import { readingsFromValue } from '../../../src/formats/readings/readings-file.ts'
+import { runFromValue } from '../../../src/formats/run/run-file.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { english } from '../../../src/words/english.ts'
@@ -20,7 +20,7 @@ const run = {
 }
 
 function required() {
-  const read = readRun('run.json', JSON.stringify(run))
+  const read = runFromValue('run.json', run)
   const result = read.ok ? requireRun('run.json', read.value) : read
   if (!result.ok) throw new Error(result.error.map((one) => printProblem(one, english(null))).join('\n'))
   return result.value
@@ -57,7 +57,7 @@ describe('a terminal added by a data file alone', () => {
       visit: { by: 'x', at: '2026-01-01T10:00' },
       readings: [{ of, value: '30.5 mm', uncertainty: '0.1 mm' }],
     }
-    const readings = readReadings('readings.json', JSON.stringify(file))
+    const readings = readingsFromValue('readings.json', file)
     if (!readings.ok) throw new Error(readings.error.map((one) => printProblem(one, english(null))).join('\n'))
     const judged = judgeReadings('readings.json', one, readings.value.readings)
     const verdict = judged.ok

@@ -4,8 +4,8 @@ import { remedyOf } from '../../../src/core/verdicts/saying.ts'
 import { secondReading } from '../../../src/core/verdicts/second-reading.ts'
 import { recordContents } from '../../../src/documents/record-contents.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { readReadings, writeReadings } from '../../../src/formats/readings/readings-file.ts'
-import { readRun } from '../../../src/formats/run/run-file.ts'
+import { readingsFromValue, readReadings, writeReadings } from '../../../src/formats/readings/readings-file.ts'
+import { runFromValue } from '../../../src/formats/run/run-file.ts'
 import { type JudgedRun, judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../../../src/operations/require-run.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
@@ -29,7 +29,7 @@ const runWith = (more: object): RequiredRun => {
     sheets: [sheet],
     ...more,
   }
-  const read = readRun('run.json', JSON.stringify(run))
+  const read = runFromValue('run.json', run)
   const result = read.ok ? requireRun('run.json', read.value) : read
   if (!result.ok) throw new Error(result.error.map((one) => printProblem(one, english(null))).join('\n'))
   return result.value
@@ -48,7 +48,7 @@ function judge(required: RequiredRun, ...given: readonly Given[]): JudgedRun | r
     visit: { by: 'R. Quist', at: '2026-01-01T10:00' },
     readings: given.map(({ topic, ...rest }) => ({ of: idOf(required, topic), ...rest })),
   }
-  const read = readReadings('readings.json', JSON.stringify(file))
+  const read = readingsFromValue('readings.json', file)
   if (!read.ok) return read.error.map((one) => printProblem(one, english(null)))
   const again = readReadings('readings.json', writeReadings(read.value))
   expect(again).toEqual(read)

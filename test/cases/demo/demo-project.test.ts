@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Reading } from '../../../src/core/measurement/reading.ts'
 import { remedyOf } from '../../../src/core/verdicts/saying.ts'
 import { readReadings } from '../../../src/formats/readings/readings-file.ts'
-import { readRun } from '../../../src/formats/run/run-file.ts'
+import { readRun, runFromValue } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
@@ -139,7 +139,7 @@ describe('the demo project', () => {
 
 describe('criteria and letting date (joint implementation agreement, W-beam terminals: 30 June 2018)', () => {
   const terminal = (changes: object) => {
-    const run = sound(readRun('run', JSON.stringify({ ...JSON.parse(demo.run), ...changes })))
+    const run = sound(runFromValue('run', { ...JSON.parse(demo.run), ...changes }))
     const judged = sound(judgeReadings('readings', sound(requireRun('run', run)), readings)).judgement
     return {
       verdict: judged.verdicts.find(({ requirement }) => requirement === 'first/criteria')!.verdict,

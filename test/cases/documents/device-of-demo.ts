@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import type { DeviceFile } from '../../../src/formats/entry/device-file.ts'
 import type { Entry, EntryKind } from '../../../src/formats/entry/entry-kinds.ts'
 import { schemaVersions } from '../../../src/formats/entry/sign-off.ts'
-import { writeReadings } from '../../../src/formats/readings/readings-file.ts'
+import { readingToValue } from '../../../src/formats/readings/readings-file.ts'
 import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
 import { recordText } from '../../../src/operations/sign-off.ts'
 
@@ -44,9 +44,7 @@ export const onDevice = (judged: JudgedRun): JudgedRun =>
 
 /** What a phone would export of a run and its readings, with a log, a ticket, two signatures and `photos` of post 1. */
 export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Uint8Array[]): DeviceFile {
-  const { readings } = JSON.parse(writeReadings({ run: judged.run.name, readings: judged.readings })) as {
-    readings: { id: string; at: string; by: string }[]
-  }
+  const { readings } = judged
   const signed = {
     ...{
       name: 'J. Okafor',
@@ -63,8 +61,10 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
     writtenAt: '2016-05-13T15:00:00.000Z',
     entries: [
       entry('run', 'run', JSON.parse(runFile)),
-      ...readings.map((body) =>
-        entry('', 'reading', body, { id: body.id, author: body.by, capturedAt: new Date(body.at).toISOString() }),
+      ...readings.map((reading) =>
+        entry('', 'reading', readingToValue(reading), {
+          ...{ id: reading.id, author: reading.by, capturedAt: new Date(reading.at).toISOString() },
+        }),
       ),
       entry('log-1', 'day-log', dayLog('Drove posts 1 to 3')),
       entry('log-2', 'day-log', dayLog('Drove posts 1 to 4, all to depth.\nHung panel 1.'), {

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { findNeed } from '../../../src/core/need/need.ts'
-import { readSite } from '../../../src/formats/site/read-site.ts'
+import { siteFromValue } from '../../../src/formats/site/read-site.ts'
 import { writePlan, writeSection } from '../../../src/operations/write-site-drawings.ts'
 import { english } from '../../../src/words/english.ts'
 
@@ -14,7 +14,7 @@ it('plan and section are written from a site file, also where its need is refuse
   const hazards = [{ name: 'river', from: '1+00', to: '2+00', near: 20, beyondClearZone: true }]
   const siteAt = (speed: number) => {
     const road = { speed, adt: 4750, traffic: 'two-way', lanes: 2, laneWidth: 12, shoulderWidth: 8 }
-    const site = readSite('site.json', JSON.stringify({ ...file, hazards, road }))
+    const site = siteFromValue('site.json', { ...file, hazards, road })
     if (!site.ok) throw new Error(JSON.stringify(site.error))
     return site.value
   }

@@ -3,8 +3,8 @@ import type { FitTopic } from '../../../src/core/fit/fit-saying.ts'
 import type { Criteria, EndSheet, LongitudinalSheet } from '../../../src/core/hardware/hardware-sheet.ts'
 import { remedyOf } from '../../../src/core/verdicts/saying.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { readRun } from '../../../src/formats/run/run-file.ts'
-import { readSite } from '../../../src/formats/site/read-site.ts'
+import { runFromValue } from '../../../src/formats/run/run-file.ts'
+import { siteFromValue } from '../../../src/formats/site/read-site.ts'
 import { computeNeed } from '../../../src/operations/compute-need.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
@@ -27,7 +27,7 @@ const road = (changes: object) => ({ road: { ...run.road, ...changes } })
 
 /** The run with everything on it read and right, judged. */
 function judged(changes: object) {
-  const read = readRun('run', JSON.stringify({ ...run, ...changes }))
+  const read = runFromValue('run', { ...run, ...changes })
   if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const required = requireRun('run', read.value)
   if (!required.ok) throw new Error(required.error.map((one) => printProblem(one, english(null))).join('\n'))
@@ -126,7 +126,7 @@ function fitOf(changes: object, roadChanges: object, barrier: object = {}) {
     hardware: { system: 'w-beam-midspan-31', work: 'new', letting: '2024-03-15' },
     ...changes,
   }
-  const read = readSite('site', JSON.stringify(site))
+  const read = siteFromValue('site', site)
   if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const need = computeNeed(read.value)
   if (!need.ok) throw new Error(need.error.kind)

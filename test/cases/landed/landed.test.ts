@@ -8,7 +8,7 @@ import type { Entry } from '../../../src/formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../../../src/formats/entry/log-order.ts'
 import { runEntries } from '../../../src/formats/entry/run-entries.ts'
 import { entryReadings } from '../../../src/formats/readings/entry-readings.ts'
-import { readReadings } from '../../../src/formats/readings/readings-file.ts'
+import { readingsFromValue } from '../../../src/formats/readings/readings-file.ts'
 import type { RunFile } from '../../../src/formats/run/run-file.ts'
 import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
 import type { LayoutMeans } from '../../../src/operations/lay-out-run.ts'
@@ -44,7 +44,7 @@ function historyOf(held: readonly Entry[]) {
 function judged(run: RunFile, held: readonly Entry[], means?: LayoutMeans): JudgedRun {
   const required = requireRun('run', run, means)
   const bodies = inLogOrder(held.filter(({ kind }) => kind === 'reading'))
-  const read = readReadings('readings', JSON.stringify(entryReadings(run.name, bodies)))
+  const read = readingsFromValue('readings', entryReadings(run.name, bodies))
   if (!required.ok || !read.ok) throw new Error('the run cannot be judged')
   const history = historyOf(held)
   return judgeKnown(required.value, read.value.readings, versionsOf(history), history.firstAsked)

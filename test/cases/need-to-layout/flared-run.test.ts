@@ -4,8 +4,8 @@ import type { EndSheet } from '../../../src/core/hardware/hardware-sheet.ts'
 import { crewSheetContents } from '../../../src/documents/crew-sheet-contents.ts'
 import { stripDrawing } from '../../../src/drawing/views/strip.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { readRun } from '../../../src/formats/run/run-file.ts'
-import { readSite } from '../../../src/formats/site/read-site.ts'
+import { runFromValue } from '../../../src/formats/run/run-file.ts'
+import { siteFromValue } from '../../../src/formats/site/read-site.ts'
 import { computeNeed } from '../../../src/operations/compute-need.ts'
 import { judgeKnown } from '../../../src/operations/judge-readings.ts'
 import { type PlacedRun, placeRun, type RoadPlace } from '../../../src/operations/place-run.ts'
@@ -48,7 +48,7 @@ function siteF1(changes: object = {}, units: 'us' | 'metric' = 'us') {
 }
 
 function runFor(site: object) {
-  const read = readSite('site', JSON.stringify(site))
+  const read = siteFromValue('site', site)
   if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const need = computeNeed(read.value)
   if (!need.ok) throw new Error(need.error.kind)
@@ -63,7 +63,7 @@ function runFor(site: object) {
 }
 
 function required(run: object): RequiredRun {
-  const read = readRun('run', JSON.stringify(run))
+  const read = runFromValue('run', run)
   if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const found = requireRun('run', read.value)
   if (!found.ok) throw new Error(found.error.map((one) => printProblem(one, english(null))).join('\n'))

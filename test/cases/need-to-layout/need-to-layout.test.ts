@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { EndSheet } from '../../../src/core/hardware/hardware-sheet.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { readSite } from '../../../src/formats/site/read-site.ts'
+import { siteFromValue } from '../../../src/formats/site/read-site.ts'
 import { computeNeed } from '../../../src/operations/compute-need.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
 import { english } from '../../../src/words/english.ts'
@@ -46,7 +46,7 @@ function needOf(changes: object) {
     sheets: sheetsOfB1(),
     ...changes,
   }
-  const read = readSite('site.json', JSON.stringify(site))
+  const read = siteFromValue('site.json', site)
   if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const need = computeNeed(read.value)
   if (!need.ok) throw new Error(need.error.kind)

@@ -1,8 +1,8 @@
 // The longest run, 10 miles (52,800 ft, 16 093.44 m), at its limit and just beyond, in both unit systems.
 import { describe, expect, test } from 'vitest'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { readRun } from '../../../src/formats/run/run-file.ts'
-import { readSite } from '../../../src/formats/site/read-site.ts'
+import { runFromValue } from '../../../src/formats/run/run-file.ts'
+import { siteFromValue } from '../../../src/formats/site/read-site.ts'
 import { computeNeed, needProblem } from '../../../src/operations/compute-need.ts'
 import { layOutRun } from '../../../src/operations/lay-out-run.ts'
 import { writePlan } from '../../../src/operations/write-site-drawings.ts'
@@ -29,7 +29,7 @@ describe('a need', () => {
     ['metric', 16_093.44 - upstream, true],
     ['metric', 16_093.44 - upstream + 0.01, false],
   ] as const)('of a %s site with hazards over %f is computed: %s', (units, to, expected) => {
-    const read = readSite('site.json', JSON.stringify(site(units, to)))
+    const read = siteFromValue('site.json', site(units, to))
     if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
     const need = computeNeed(read.value)
     expect(need.ok).toBe(expected)
@@ -45,7 +45,7 @@ test.each(['us', 'metric'] as const)(
       ...site(units, 5_000_000),
       hazards: [{ name: 'river', from: -5_000_000, to: 5_000_000, near: 5, far: 8 }],
     }
-    const read = readSite('site.json', JSON.stringify(file))
+    const read = siteFromValue('site.json', file)
     if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
     expect(computeNeed(read.value)).toMatchObject({ ok: false, error: { kind: 'longer-than-one-run' } })
     expect(writePlan(read.value, null, 'web', english(null))).toContain(units === 'us' ? '50000+00' : '5000+000')
@@ -69,7 +69,7 @@ describe('a run', () => {
     // 750 000 in at full spacing would be 10 000 posts; 400 000 in at half spacing are 10 667.
     [{ need: { from: 0, to: 400_000 }, reduced: [{ from: 0, to: 400_000, spacing: 'half' }] }, 'reduced'],
   ])('%j is refused at %s', (changes, place) => {
-    const read = readRun('run.json', JSON.stringify(run(changes)))
+    const read = runFromValue('run.json', run(changes))
     const laid = read.ok ? layOutRun('run.json', read.value, 1) : read
     expect(laid.ok ? null : laid.error[0]?.place).toBe(place)
   })

@@ -1,7 +1,7 @@
 // Sites that are well formed but for which no need can be computed: the field to change and what it would have to be.
 import { expect, test } from 'vitest'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { readSite } from '../../../src/formats/site/read-site.ts'
+import { siteFromValue } from '../../../src/formats/site/read-site.ts'
 import { computeNeed, needProblem } from '../../../src/operations/compute-need.ts'
 import { english } from '../../../src/words/english.ts'
 
@@ -84,7 +84,7 @@ test.each<[string, Loose, string]>([
     'road.alignment: expected a curve around which a runout length of 210 ft turns by less than half a circle',
   ],
 ])('%s', (_, spoil, expected) => {
-  const site = readSite('site.json', JSON.stringify({ ...good, ...spoil }))
+  const site = siteFromValue('site.json', { ...good, ...spoil })
   const need = site.ok ? computeNeed(site.value) : null
   const found = !site.ok
     ? site.error.map((one) => printProblem(one, english(null)))

@@ -1,9 +1,9 @@
 // What is read and seldom right: said at just outside what is usual, not at its limit, in both unit systems.
 import { describe, expect, test } from 'vitest'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { readReadings } from '../../../src/formats/readings/readings-file.ts'
-import { readRun } from '../../../src/formats/run/run-file.ts'
-import { readSite } from '../../../src/formats/site/read-site.ts'
+import { readingsFromValue } from '../../../src/formats/readings/readings-file.ts'
+import { runFromValue } from '../../../src/formats/run/run-file.ts'
+import { siteFromValue } from '../../../src/formats/site/read-site.ts'
 import { computeNeed } from '../../../src/operations/compute-need.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
@@ -24,7 +24,7 @@ const metricSite = {
 }
 
 function unusualOf(file: object): readonly string[] {
-  const read = readSite('site.json', JSON.stringify(file))
+  const read = siteFromValue('site.json', file)
   if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join('\n'))
   const need = computeNeed(read.value)
   if (!need.ok) throw new Error(need.error.kind)
@@ -66,14 +66,14 @@ describe('a site', () => {
 const demo = demoProject()
 
 function judgedWith(changes: object, reading: object) {
-  const run = readRun('run.json', JSON.stringify({ ...JSON.parse(demo.run), ...changes }))
+  const run = runFromValue('run.json', { ...JSON.parse(demo.run), ...changes })
   const required = run.ok ? requireRun('run.json', run.value) : run
   const file = {
     format: 'lapwise-readings/1',
     run: 'x',
     readings: [{ by: 'J. Doe', at: '2016-05-09T08:20', ...reading }],
   }
-  const readings = readReadings('readings.json', JSON.stringify(file))
+  const readings = readingsFromValue('readings.json', file)
   if (!required.ok || !readings.ok) throw new Error(JSON.stringify([required, readings]))
   return judgeReadings('readings.json', required.value, readings.value.readings)
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it, test } from 'vitest'
 import { remedyOf } from '../../../src/core/verdicts/saying.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { readReadings } from '../../../src/formats/readings/readings-file.ts'
-import { readRun } from '../../../src/formats/run/run-file.ts'
+import { readingsFromValue } from '../../../src/formats/readings/readings-file.ts'
+import { runFromValue } from '../../../src/formats/run/run-file.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../../../src/operations/require-run.ts'
 import { english } from '../../../src/words/english.ts'
@@ -25,7 +25,7 @@ function runWith(sheet: string, end: End, side: 'left' | 'right', simple = false
     need: { from: 0, to: 1200 },
     ...(simple ? { decisionRule: { kind: 'simple' } } : {}),
   }
-  const read = readRun('run.json', JSON.stringify(run))
+  const read = runFromValue('run.json', run)
   const required = read.ok ? requireRun('run.json', read.value) : read
   if (!required.ok) throw new Error(required.error.map((one) => printProblem(one, english(null))).join('\n'))
   return required.value
@@ -40,7 +40,7 @@ const fileOf = (readings: readonly object[], version: 1 | 2, units: Units = 'us'
 })
 
 function judged(required: RequiredRun, readings: readonly object[], version: 1 | 2 = 2, units: Units = 'us') {
-  const read = readReadings('readings.json', JSON.stringify(fileOf(readings, version, units)))
+  const read = readingsFromValue('readings.json', fileOf(readings, version, units))
   const result = read.ok ? judgeReadings('readings.json', required, read.value.readings) : read
   if (!result.ok) throw new Error(result.error.map((one) => printProblem(one, english(null))).join('\n'))
   return result.value.judgement
@@ -158,7 +158,7 @@ describe('readings that do not say their side', () => {
   it('are refused in a file of the version of today, each at its place', () => {
     const of = flareOf(flared).id
     const readings = [{ of, value: '48 in' }, ...withoutSides(offsets(flared, 48, 1)).slice(0, 2)]
-    const read = readReadings('readings.json', JSON.stringify(fileOf(readings, 2)))
+    const read = readingsFromValue('readings.json', fileOf(readings, 2))
     expect(read.ok ? [] : read.error.map((one) => printProblem(one, english(null)))).toEqual(
       [0, 1, 2].map(
         (i) =>

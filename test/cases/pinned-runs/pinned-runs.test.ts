@@ -3,8 +3,8 @@ import type { HardwareSheet } from '../../../src/core/hardware/hardware-sheet.ts
 import type { LayoutRequest, RunEnd } from '../../../src/core/layout/layout.ts'
 import { solveLayout } from '../../../src/core/layout/solve-layout.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
-import { type RunFile, readRun } from '../../../src/formats/run/run-file.ts'
-import { writeRun } from '../../../src/formats/run/write-run.ts'
+import { type RunFile, readRun, runFromValue } from '../../../src/formats/run/run-file.ts'
+import { runToValue, writeRun } from '../../../src/formats/run/write-run.ts'
 import { pinnedTo, pinRun } from '../../../src/operations/pin-run.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
@@ -22,7 +22,7 @@ const pinned = (changes: object): RunFile => {
 const demo = pinned({})
 const raw = JSON.parse(writeRun(demo))
 const problemsOf = (file: unknown): readonly string[] => {
-  const read = readRun('run', JSON.stringify(file))
+  const read = runFromValue('run', file)
   return read.ok ? [] : read.error.map((one) => printProblem(one, english(null)))
 }
 
@@ -30,6 +30,7 @@ describe('a pinned run', () => {
   test.each(Object.entries(runFiles))('%s is read back as it was written, and asks the same', (_, changes) => {
     const run = pinned(changes)
     expect(readRun('run', writeRun(run))).toEqual({ ok: true, value: run })
+    expect(structuredClone(runToValue(run))).toStrictEqual(JSON.parse(writeRun(run)))
     const required = requireRun('run', run)
     expect(required.ok && required.value.model).toEqual(requiredRun(changes).model)
     expect(required.ok && required.value.requirements).toEqual(requiredRun(changes).requirements)
@@ -64,7 +65,7 @@ describe('a pinned run', () => {
     )
     expect(problemsOf(renamed)).toEqual([])
     const lower = changed(raw, ['sheets', 0, 'railHeight', 'low'], 29)
-    const read = readRun('run', JSON.stringify(lower))
+    const read = runFromValue('run', lower)
     const required = read.ok ? requireRun('run', read.value) : read
     const limits = required.ok && required.value.requirements.find(({ id }) => id === 'post-9/rail-height')!.look
     expect(limits).toMatchObject({ limits: { low: 29 } })

@@ -1,5 +1,5 @@
 import type { InputProblem } from '../../../src/formats/input-problem.ts'
-import { readReadings } from '../../../src/formats/readings/readings-file.ts'
+import { readingsFromValue } from '../../../src/formats/readings/readings-file.ts'
 import { judgeKnown, judgeReadings } from '../../../src/operations/judge-readings.ts'
 import type { Saying } from '../../../src/words/saying.ts'
 import { requiredRun } from './gather-runs.ts'
@@ -25,7 +25,7 @@ function readAstray() {
   const required = requiredRun({})
   const visit = { by: 'J. Okafor', at: '2016-05-12T10:05:00-06:00' }
   const file = { format: 'lapwise-readings/1', run: required.run.name, visit, readings: astray }
-  const read = readReadings('readings', JSON.stringify(file))
+  const read = readingsFromValue('readings', file)
   if (!read.ok) throw new Error(JSON.stringify(read.error))
   return { required, readings: read.value.readings }
 }

@@ -4,10 +4,10 @@ import { parseLength } from '../../../src/core/units/length-text.ts'
 import { parseStation } from '../../../src/core/units/station.ts'
 import type { InputProblem } from '../../../src/formats/input-problem.ts'
 import { findJsonFault } from '../../../src/formats/json-fault.ts'
-import { readReadings } from '../../../src/formats/readings/readings-file.ts'
-import { readRun } from '../../../src/formats/run/run-file.ts'
+import { readingsFromValue } from '../../../src/formats/readings/readings-file.ts'
+import { readRun, runFromValue } from '../../../src/formats/run/run-file.ts'
 import { readSheet } from '../../../src/formats/sheet/sheet-file.ts'
-import { readSiteValue } from '../../../src/formats/site/read-site.ts'
+import { siteFromValue } from '../../../src/formats/site/read-site.ts'
 import { layOutRun } from '../../../src/operations/lay-out-run.ts'
 import { placeRun } from '../../../src/operations/place-run.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
@@ -80,10 +80,10 @@ export function sayingsOfProblems(): readonly Saying[] {
     return fault === null ? [] : [fault.expected, fault.found]
   })
   const files = [
-    ...brokenReadings.map(({ raw }) => readReadings('readings', JSON.stringify(raw))),
-    ...brokenRuns.map(({ raw }) => readRun('run', JSON.stringify(raw))),
+    ...brokenReadings.map(({ raw }) => readingsFromValue('readings', raw)),
+    ...brokenRuns.map(({ raw }) => runFromValue('run', raw)),
     ...brokenSheets.map(({ raw }) => readSheet('sheet', JSON.stringify(raw))),
-    ...brokenSites.map(({ raw }) => readSiteValue('site', raw)),
+    ...brokenSites.map(({ raw }) => siteFromValue('site', raw)),
   ]
   const unusual = [
     { place: 'road.speed', value: 95, unit: 'mi/h', low: 25, high: 80 },
