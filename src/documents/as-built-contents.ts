@@ -116,7 +116,7 @@ function readTexts(input: RecordInput): (of: string) => string | null {
 function differenceOf(requirement: Requirement, { place, verdict, because }: Verdict, print: Print): Difference | null {
   const { must, look } = requirement
   const difference = (laid: string, read: string, apart: string | null): Difference => ({
-    place: print.place(place),
+    place: print.say(place),
     must: print.say(must),
     laid,
     read,

@@ -67,7 +67,7 @@ export function dailyReportContents(
     ticket: postsDriven.length === 0 && ticket.kind === 'none' ? null : ticketOnDayText(day, ticket),
     nearMarks: nearMarkTexts(run, report),
     findings: report.findings.map((finding) => ({
-      place: print.place(finding.place),
+      place: print.say(finding.place),
       what: print.say(finding.what),
       remedy: print.say(remedyOf(finding)),
     })),

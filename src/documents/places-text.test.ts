@@ -3,24 +3,16 @@ import type { Place } from '../core/requirements/requirement.ts'
 import { english } from '../words/english.ts'
 import { numberedText, placesText, stationOf } from './places-text.ts'
 
-const place = (kind: Place['kind'], number: number, name = `${kind} ${number}`): Place => ({
-  id: `${kind}-${number}`,
+const place = (kind: 'post' | 'space' | 'panel' | 'splice', number: number): Place => ({
+  ...{ id: `${kind}-${number}`, number, alongInches: 0, own: null },
   kind,
-  number,
-  alongInches: 0,
-  name,
 })
+const unit: Place = { id: 'first', kind: 'unit', number: 1, alongInches: 0, sheet: 'Terminal of ours' }
 
 describe('placesText', () => {
   test('joins neighbours of one kind and keeps whole units by name', () => {
-    const places = [
-      place('post', 4),
-      place('post', 3),
-      place('unit', 1, 'first end'),
-      place('post', 5),
-      place('panel', 2),
-    ]
-    expect(placesText(places, english(null))).toBe('first end; posts 3 to 5; panel 2')
+    const places = [place('post', 4), place('post', 3), unit, place('post', 5), place('panel', 2)]
+    expect(placesText(places, english(null))).toBe('first end, terminal of ours; posts 3 to 5; panel 2')
     expect(placesText([place('space', 7), place('splice', 1), place('splice', 3)], english(null))).toBe(
       'space after post 7; splices 1 and 3',
     )

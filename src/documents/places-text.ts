@@ -30,7 +30,7 @@ export function stationOf({ units, road }: Pick<RunFile, 'units' | 'road'>, inch
 export function placesText(places: readonly Place[], print: Print): string {
   const numbersOf = (kind: Place['kind']): number[] =>
     places.filter((place) => place.kind === kind).map(({ number }) => number)
-  const wholes = places.filter(({ kind }) => kind === 'unit' || kind === 'run').map(print.place)
+  const wholes = places.filter(({ kind }) => kind === 'unit' || kind === 'run').map(print.say)
   return [
     ...new Set(wholes),
     numberedText('post', 'posts', numbersOf('post')),

@@ -130,7 +130,7 @@ function measuredPlaces(measured: readonly string[], posts: readonly LayoutPost[
 }
 
 export const placeLine = ({ run, model, print }: RecordInput, place: Place): PlaceLine => ({
-  name: print.place(place),
+  name: print.say(place),
   along: alongText(run, place.alongInches),
   station: stationOf(run, model.layout.postOneAtInches + place.alongInches),
 })

@@ -210,7 +210,7 @@ function panels(source: Source): readonly IfcPanel[] {
 function findings(source: Source): readonly IfcFinding[] {
   return source.placed.findings.map(({ finding, at }) => ({
     id: `finding-${finding.id}`,
-    name: source.print.place(finding.place),
+    name: source.print.say(finding.place),
     description: source.print.say(finding.what),
     at: onGround(source.placed, at),
     properties: [

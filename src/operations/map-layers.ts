@@ -105,7 +105,7 @@ function findingLayer(placed: PlacedRun, unit: GroundUnit, print: Print): MapLay
       id: `finding-${finding.id}`,
       points: [at.position],
       values: [
-        print.place(finding.place),
+        print.say(finding.place),
         print.say(finding.what),
         print.say(remedyOf(finding)),
         ...placeValues(at, placed, unit),

@@ -64,7 +64,7 @@ function requirementOutput(requirement: Requirement, print: Print) {
   const { look } = requirement
   return {
     id: requirement.id,
-    place: print.place(requirement.place),
+    place: print.say(requirement.place),
     alongInches: requirement.place.alongInches,
     must: print.say(requirement.must),
     look: look.kind,
@@ -90,11 +90,11 @@ export function judgeOutput(judged: JudgedRun, print: Print) {
   const { acceptance, verdicts, findings, unproven } = judged.judgement
   return {
     acceptance: print.say(acceptance),
-    setAside: setAsideIn(verdicts).map(({ place, ...aside }) => ({ ...aside, place: print.place(place) })),
+    setAside: setAsideIn(verdicts).map(({ place, ...aside }) => ({ ...aside, place: print.say(place) })),
     rule: judged.run.decisionRule,
     verdicts: verdicts.map((one) => verdictOutput(one, print)),
     findings: findings.map(({ place, id, what, ...finding }) => ({
-      place: print.place(place),
+      place: print.say(place),
       alongInches: place.alongInches,
       id,
       what: print.say(what),
@@ -103,7 +103,7 @@ export function judgeOutput(judged: JudgedRun, print: Print) {
     })),
     unproven: unproven.map(({ requirement, place, because }) => ({
       requirement,
-      place: print.place(place),
+      place: print.say(place),
       why: print.say(because),
     })),
     askedEarlier: judged.askedEarlier.map(({ reading: { id, of, by, at }, version, because }) => ({
@@ -118,7 +118,7 @@ function verdictOutput({ requirement, place, verdict, because, readings, sheet, 
   const measured = because.kind === 'measured' ? because : null
   return {
     requirement,
-    place: print.place(place),
+    place: print.say(place),
     verdict,
     margin: measured?.margin ?? null,
     unit: measured?.unit ?? null,

@@ -82,7 +82,7 @@ function inAnswer({ answer }: Reading, requirement: Requirement, problem: Proble
   if (quantity !== kindOf(look.limits.unit)) return [problem('value', answerTo(look), { kind: 'quantity', quantity })]
   const beyond = readingFault(requirement, answer.value)
   const { value, unit } = answer
-  return beyond === null ? [] : [problem('value', beyond, { kind: 'measured value', value, unit })]
+  return beyond === null ? [] : [problem('value', beyond, { kind: 'value read', value, unit })]
 }
 
 /** What an answer gives, and to what it can be one; null for one that is none of what is asked. */

@@ -82,7 +82,7 @@ export function writeStakeDxf(
     alignment: beside.ok ? beside.value : [],
     findings: placed.findings.map(({ finding, at }, i) => ({
       number: i + 1,
-      place: print.place(finding.place),
+      place: print.say(finding.place),
       what: print.say(finding.what),
       position: at.position,
     })),
@@ -207,7 +207,7 @@ function boundaryProblem(file: string, problem: BoundaryProblem): InputProblem {
         file,
         place: problem.end,
         expected: { kind: 'boundary at post', end: problem.end, posts: problem.posts },
-        found: { kind: 'post', number: problem.number },
+        found: { kind: 'post numbered', number: problem.number },
       }
     case 'boundaries-cross':
       return {

@@ -4,6 +4,7 @@ import { fit } from './en/fit.ts'
 import { hardware } from './en/hardware.ts'
 import { layout } from './en/layout.ts'
 import { need } from './en/need.ts'
+import { places } from './en/places.ts'
 import { problems } from './en/problems.ts'
 import { quantities } from './en/quantities.ts'
 import { record } from './en/record.ts'
@@ -12,24 +13,26 @@ import { staking } from './en/staking.ts'
 import { verdicts } from './en/verdicts.ts'
 import type { Print } from './print.ts'
 import { printIn, type Words } from './print-in.ts'
+import { together } from './together.ts'
 
 /** All that English brings along; another language is made of it to find what is said in none. */
 export const englishWords: Words = {
   language: 'en',
-  printers: {
-    ...answers,
-    ...common,
-    ...fit,
-    ...hardware,
-    ...layout,
-    ...need,
-    ...problems,
-    ...quantities,
-    ...record,
-    ...remedies,
-    ...staking,
-    ...verdicts,
-  },
+  printers: together(
+    answers,
+    common,
+    fit,
+    hardware,
+    layout,
+    need,
+    places,
+    problems,
+    quantities,
+    record,
+    remedies,
+    staking,
+    verdicts,
+  ),
   joints: { and: 'and', or: 'or' },
   prose: (text) => ({ text, left: [text] }),
 }

@@ -26,7 +26,6 @@ export function printIn({ language, printers, joints, prose }: Words, units: Pri
           ? prose(said).text
           : inBothUnits(prose(said).text, units)
         : (printers[said.kind] as (saying: Saying, print: Print) => string)(said, print),
-    place: ({ name }) => print.say(name),
     theirs: (text) => text,
     list: (parts, joint) =>
       parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${joints[joint]} ${parts.at(-1)}`,

@@ -1,4 +1,3 @@
-import type { Place } from '../core/requirements/requirement.ts'
 import type { LengthUnit } from '../core/units/exact-length.ts'
 import type { Unit } from '../core/units/quantity-kinds.ts'
 import type { Said } from './said.ts'
@@ -11,7 +10,6 @@ export interface Print extends Lengths {
   readonly units: 'us' | 'metric' | null
   /** @param said  a string is prose of a part that does not return sayings yet */
   readonly say: (said: Saying | string) => string
-  readonly place: (place: Place) => string
   /** What a person wrote, as it was written. */
   readonly theirs: (text: string) => string
   /** `a, b and c` */
@@ -45,5 +43,5 @@ export type Printers<S extends { readonly kind: string }> = {
 /** For a drawing that is said once more as a whole: its typed words are said, and its prose is left for then. */
 export function leavingProse(print: Print): Print {
   const say: Print['say'] = (said) => (typeof said === 'string' ? said : print.say(said))
-  return { ...print, say, place: ({ name }) => say(name) }
+  return { ...print, say }
 }

@@ -4,6 +4,7 @@ import type { LayoutSaying } from '../core/layout/layout-saying.ts'
 import type { NeedSaying } from '../core/need/need-saying.ts'
 import type { QuantitySaying } from '../core/quantities/quantity-saying.ts'
 import type { RecordSaying } from '../core/record/record-saying.ts'
+import type { Place } from '../core/requirements/requirement.ts'
 import type { StakeSaying } from '../core/staking/stake-saying.ts'
 import type { Theirs } from '../core/theirs.ts'
 import type { VerdictSaying } from '../core/verdicts/saying.ts'
@@ -16,6 +17,7 @@ export type Saying =
   | HardwareSaying
   | LayoutSaying
   | NeedSaying
+  | Place
   | QuantitySaying
   | RecordSaying
   | StakeSaying

@@ -4,6 +4,7 @@ import { fit } from './es/fit.ts'
 import { hardware } from './es/hardware.ts'
 import { layout } from './es/layout.ts'
 import { need } from './es/need.ts'
+import { places } from './es/places.ts'
 import { problems } from './es/problems.ts'
 import { quantities } from './es/quantities.ts'
 import { record } from './es/record.ts'
@@ -13,23 +14,25 @@ import { verdicts } from './es/verdicts.ts'
 import type { Print } from './print.ts'
 import { printIn, type Words } from './print-in.ts'
 import { sayWithRest } from './spanish/say-in-spanish.ts'
+import { together } from './together.ts'
 
 const words: Words = {
   language: 'es',
-  printers: {
-    ...answers,
-    ...common,
-    ...fit,
-    ...hardware,
-    ...layout,
-    ...need,
-    ...problems,
-    ...quantities,
-    ...record,
-    ...remedies,
-    ...staking,
-    ...verdicts,
-  },
+  printers: together(
+    answers,
+    common,
+    fit,
+    hardware,
+    layout,
+    need,
+    places,
+    problems,
+    quantities,
+    record,
+    remedies,
+    staking,
+    verdicts,
+  ),
   joints: { and: 'y', or: 'o' },
   prose: sayWithRest,
 }

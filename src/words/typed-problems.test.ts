@@ -85,3 +85,12 @@ test.each([
   expect(said[2]).toBe(whole)
   expect(new Set(said.map((text) => text.replace(/^.*?: /, ''))).size).toBe(noValues.length)
 })
+
+test('what a reading gave is a problem’s own words, not those of a verdict', () => {
+  const parsed = parseValue('31 in', null)
+  if (!parsed.ok) throw new Error('31 in is a value')
+  const found: Saying = { kind: 'value read', value: parsed.value.value, unit: 'in' }
+  expect([english(null).say(found), spanish(null).say(found)]).toEqual(['31.000 in', '31.000 in'])
+  expect(english(null).say({ kind: 'run not laid out' })).toBe('The run cannot be laid out.')
+  expect(english(null).say({ kind: 'length not laid out' })).toBe('run not laid out')
+})

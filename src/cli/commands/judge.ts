@@ -31,7 +31,7 @@ export const judgeCommand: Command = {
       }
       for (const [i, finding] of findings.entries())
         print(
-          `finding ${i + 1}, ${words.place(finding.place)}: ${words.say(finding.what)}\n  remedy: ${words.say(remedyOf(finding))}`,
+          `finding ${i + 1}, ${words.say(finding.place)}: ${words.say(finding.what)}\n  remedy: ${words.say(remedyOf(finding))}`,
         )
       for (const { reading, because } of judged.askedEarlier)
         print(

@@ -156,7 +156,7 @@ function checkShortestRun({ system, runLength }: FitFacts): FitCheck[] {
 }
 
 const laidLength = (have: Nanometres | null): FitValue =>
-  have === null ? { kind: 'run not laid out' } : { kind: 'length there is', length: have }
+  have === null ? { kind: 'length not laid out' } : { kind: 'length there is', length: have }
 
 /** As many 12 ft 6 in panels as make up for `short`, inches. */
 const wholePanels = (short: Nanometres): number => Math.ceil(short / exactLength(150, 'in')) * 150

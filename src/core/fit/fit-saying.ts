@@ -87,7 +87,7 @@ type OwnValue =
     }
   | { readonly kind: 'chosen system'; readonly id: string | null }
   | { readonly kind: 'adjoining rail'; readonly height: Nanometres; readonly splices: SplicePosition | null }
-  | { readonly kind: 'run not laid out' }
+  | { readonly kind: 'length not laid out' }
   | { readonly kind: 'site does not say' }
   | { readonly kind: 'length there is'; readonly length: Nanometres }
   | { readonly kind: 'slope there is'; readonly run: number }

@@ -1,19 +1,33 @@
 import type { CrashworthyEnd, EndExposure } from '../hardware/crashworthy-end.ts'
-import type { Choice, Confirmation, Dimension, FigureKind, Source } from '../hardware/hardware-sheet.ts'
+import type { Choice, Confirmation, Dimension, EndSheet, FigureKind, Source } from '../hardware/hardware-sheet.ts'
 import type { TestedHardware, WorkAtHand } from '../hardware/tested-criteria.ts'
 import type { Unit } from '../units/quantity-kinds.ts'
 
 /** A place of the run. */
-export interface Place {
+export type Place = PlaceAt &
+  (
+    | { readonly kind: 'post'; readonly own: OwnNumber | null }
+    | { readonly kind: 'panel'; readonly own: OwnNumber | null }
+    | { readonly kind: 'space' }
+    | { readonly kind: 'splice' }
+    /** An end unit, with the name of its sheet. */
+    | { readonly kind: 'unit'; readonly sheet: string }
+    | { readonly kind: 'run' }
+  )
+
+/** The number of a piece in the end unit that it belongs to. */
+export interface OwnNumber {
+  readonly number: number
+  readonly of: EndSheet['kind']
+}
+
+interface PlaceAt {
   /** Outlives the layout, as `post-9`: whatever stands at this place in a later version has it too. */
   readonly id: string
-  readonly kind: 'post' | 'space' | 'panel' | 'splice' | 'unit' | 'run'
-  /** For showing only: of the post, panel or splice from the first end; of a space that of its upstream post; 0 of the run. */
+  /** For showing only: of the post, panel or splice from the first end; of a space that of its upstream post; 1 or 2 of a unit; 0 of the run. */
   readonly number: number
   /** Inches along the rail from the centre of post 1. */
   readonly alongInches: number
-  /** In words, as `post 9 (post 2 of the flared terminal)`. */
-  readonly name: string
 }
 
 /** How a requirement is decided. */

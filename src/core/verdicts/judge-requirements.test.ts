@@ -20,7 +20,7 @@ const choose = {
 
 const requirement = (look: RequirementLook, changes: Partial<Requirement> = {}): Requirement => ({
   ...{ id: 'post-1/thing', topic: 'thing', must: '', how: '', why: '', remedy: '', hold: false, figure: null },
-  place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, name: 'post 1' },
+  place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
   ...{ look, maySetAside: false, sheet: 'test', sheetVersion: '1', source: { title: '', edition: '' } },
   ...{ confirmation: 'published', ...changes },
 })

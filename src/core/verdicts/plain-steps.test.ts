@@ -22,7 +22,7 @@ const length = (inches: number, side?: 'away' | 'toward'): Answer => ({
 function steps(topic: string, look: RequirementLook, answer: Answer, instrument = 'tape') {
   const requirement: Requirement = {
     ...{ id: `post-1/${topic}`, topic, must: '', how: '', why: '', remedy: 'Tighten it.', hold: false, figure: null },
-    place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, name: 'post 1' },
+    place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
     ...{ look, maySetAside: false, sheet: 'test', sheetVersion: '1', source: { title: '', edition: '' } },
     confirmation: 'published',
   }

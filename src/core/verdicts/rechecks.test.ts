@@ -3,7 +3,7 @@ import type { Computation, Place, Requirement } from '../requirements/requiremen
 import { recheckedFinding } from './rechecks.ts'
 
 function requirement(kind: Place['kind'], number: number, topic: string, orFrom: Computation | null = null) {
-  const place: Place = { id: `${kind}-${number}`, kind, number, alongInches: 0, name: '' }
+  const place = { id: `${kind}-${number}`, kind, number, alongInches: 0 }
   const look = { kind: 'measure', limits: {}, orFrom }
   return { id: `${kind}-${number}/${topic}`, topic, place, look } as unknown as Requirement
 }

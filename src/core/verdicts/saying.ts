@@ -1,4 +1,5 @@
 import type { Side } from '../measurement/reading.ts'
+import type { Place } from '../requirements/requirement.ts'
 import type { RemedyStep } from './remedy.ts'
 import type {
   Acceptance,
@@ -8,6 +9,7 @@ import type {
   Measured,
   NotRechecked,
   VerdictReason,
+  VerdictWord,
   WithoutEffect,
 } from './verdict.ts'
 
@@ -23,6 +25,17 @@ export type VerdictSaying =
   | RemedyStep
   | MeasuredValue
   | { readonly kind: 'side'; readonly side: Side }
+  | VerdictsAtPlace
+  | { readonly kind: 'fails at'; readonly places: readonly Place[] }
+
+/** What came out at one place: the worst, how many are as bad, and of how many that apply at all. */
+interface VerdictsAtPlace {
+  readonly kind: 'verdicts at place'
+  readonly place: Place
+  readonly worst: VerdictWord
+  readonly count: number
+  readonly applying: number
+}
 
 /** The steps of a remedy, in their order. */
 export interface Remedy {

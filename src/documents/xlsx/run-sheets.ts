@@ -359,7 +359,7 @@ function findingsSheet({ judgement, print }: RecordInput): Sheet {
     page: 'landscape',
     columns: [column('Place', 36), column('What', 44), column('Remedy', 60), column('Requirements', 40)],
     rows: judgement.findings.map((finding) => [
-      print.place(finding.place),
+      print.say(finding.place),
       print.say(finding.what),
       print.say(remedyOf(finding)),
       finding.requirements.join(', '),

@@ -24,7 +24,7 @@ function stripView(input: StripInput): RunView {
       ? 'Nothing is judged yet.'
       : failing.length === 0
         ? 'No place fails.'
-        : `Fails at: ${failing.map((one) => print.place(one.place)).join('; ')}.`
+        : print.say({ kind: 'fails at', places: failing.map(({ place }) => place) })
   return {
     title: [`Strip of ${titles.run}`, titles.route, titles.stations].filter((part) => part).join(', '),
     description: `Plan of the run from its upstream end at the left to its downstream end at the right: ${[first, system, second].map(({ name }) => print.say(name)).join(', then ')}; ${count(layout.posts.length, 'post')}, ${count(layout.panels.length, 'panel')}, ${count(layout.splices.length, 'splice')}. ${verdictWords}`,

@@ -47,7 +47,7 @@ export function measurableWords(id: string, { posts }: Pick<Layout, 'posts'>): s
 }
 
 /** The name of a place in the language in force. */
-export const placeWords = ({ name }: Place): string => say(name)
+export const placeWords = (place: Place): string => say(place)
 
 /** The limits as published, and beside them the same in the units of the run. */
 export const limitsWords = (limits: Dimension<Unit>, units: 'us' | 'metric'): string => say(limitsText(limits), units)

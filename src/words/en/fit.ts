@@ -70,7 +70,7 @@ export const fit: Printers<FitSaying> = {
   'chosen system': ({ id }) => id ?? 'no system chosen',
   'adjoining rail': ({ height, splices }, print) =>
     [print.length(lengthIn(height, 'in'), 'in'), ...(splices === null ? [] : [splicesText(splices)])].join(', '),
-  'run not laid out': () => 'run not laid out',
+  'length not laid out': () => 'run not laid out',
   'site does not say': () => 'not said',
   'length there is': ({ length }, print) => print.feetInches(reachingInches(length)),
   'slope there is': ({ run }) => `1V:${run}H`,

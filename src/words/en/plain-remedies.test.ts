@@ -17,7 +17,7 @@ const play: Dimension = { nominal: 'notStated', low: 'notStated', high: 1, role:
 function remedy(topic: string, limits: Dimension, inches: number, instrument = 'tape'): string {
   const requirement: Requirement = {
     ...{ id: `post-1/${topic}`, topic, must: '', how: '', why: '', remedy: 'Tighten it.', hold: false, figure: null },
-    place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, name: 'post 1' },
+    place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
     look: { kind: 'measure', limits, orFrom: null },
     ...{
       maySetAside: false,

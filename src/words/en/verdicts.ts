@@ -12,6 +12,9 @@ export const verdicts: Printers<Sayings> = {
   measured: measuredReason,
   'measured value': valueText,
   side: ({ side }) => (side === 'away' ? 'away from traffic' : 'toward traffic'),
+  'verdicts at place': ({ place, worst, count, applying }, print) =>
+    `${print.say(place)}: ${worst === 'does not apply' ? worst : `${worst}, ${count} of ${applying}`}`,
+  'fails at': ({ places }, print) => `Fails at: ${places.map(print.say).join('; ')}.`,
   chosen: ({ label }, print) => print.say(label),
   confirmed: ({ yes }) => (yes ? 'confirmed' : 'not confirmed'),
   'nobody looked': () => 'no reading',
@@ -45,7 +48,7 @@ export const verdicts: Printers<Sayings> = {
     return `${posts} ${print.measured(by, unit)} out of place: ${because.map(print.say).join(', then ')}.`
   },
   'panels and splices': ({ panels, splices }, print) => {
-    const said = panels.map(({ place, because }) => `${print.place(place)}: ${print.say(because)}`)
+    const said = panels.map(({ place, because }) => `${print.say(place)}: ${print.say(because)}`)
     if (splices.length > 0) said.push(`splice${splices.length > 1 ? 's' : ''} ${splices.join(', ')} out of place`)
     return `${said.join('; ')}.`
   },

@@ -73,7 +73,7 @@ export const fit: Printers<FitSaying> = {
   'chosen system': ({ id }) => id ?? 'sin sistema elegido',
   'adjoining rail': ({ height, splices }, print) =>
     [print.length(lengthIn(height, 'in'), 'in'), ...(splices === null ? [] : [splicesText(splices)])].join(', '),
-  'run not laid out': () => 'tramo sin disponer',
+  'length not laid out': () => 'tramo sin disponer',
   'site does not say': () => 'no se dice',
   'length there is': ({ length }, print) => print.feetInches(reachingInches(length)),
   'slope there is': ({ run }) => `1V:${run}H`,

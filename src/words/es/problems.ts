@@ -1,6 +1,7 @@
 import type { Printers } from '../print.ts'
 import { amountText } from '../problems/amount-text.ts'
-import type { ProblemSaying } from '../problems/problem-saying.ts'
+import type { ProblemSaying, UnusualValue, WholeProblem, WithinProblem } from '../problems/problem-saying.ts'
+import { together } from '../together.ts'
 import { fileProblems } from './problems/file.ts'
 import { needProblems } from './problems/need.ts'
 import { readingProblems } from './problems/reading.ts'
@@ -12,18 +13,7 @@ import { siteProblems } from './problems/site.ts'
 import { typedProblems } from './problems/typed.ts'
 import { versionProblems } from './problems/version.ts'
 
-/** What is wrong with what somebody handed in: what was expected, and what stood there. */
-export const problems: Printers<ProblemSaying> = {
-  ...typedProblems,
-  ...shapeProblems,
-  ...fileProblems,
-  ...roadProblems,
-  ...sheetProblems,
-  ...runProblems,
-  ...siteProblems,
-  ...needProblems,
-  ...readingProblems,
-  ...versionProblems,
+const within: Printers<WithinProblem | WholeProblem | UnusualValue> = {
   'in these words': ({ words }) => words,
   'field name': ({ that }, print) => `${print.say(that)} como nombre de campo`,
   either: ({ ways }, print) =>
@@ -35,3 +25,18 @@ export const problems: Printers<ProblemSaying> = {
   problem: ({ file, place, expected, found }, print) =>
     `${file}: ${place === '' ? '' : `${place}: `}se esperaba ${print.say(expected)}${found === null ? '' : `, se encontró ${print.say(found)}`}`,
 }
+
+/** What is wrong with what somebody handed in: what was expected, and what stood there. */
+export const problems: Printers<ProblemSaying> = together(
+  typedProblems,
+  shapeProblems,
+  fileProblems,
+  roadProblems,
+  sheetProblems,
+  runProblems,
+  siteProblems,
+  needProblems,
+  readingProblems,
+  versionProblems,
+  within,
+)

@@ -2,7 +2,7 @@ import { exposureText } from '../../core/hardware/crashworthy-end.ts'
 import { testReason } from '../../core/hardware/test-text.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
-import type { Measured, MissingReading } from '../../core/verdicts/verdict.ts'
+import type { Measured, MissingReading, VerdictWord } from '../../core/verdicts/verdict.ts'
 import type { Print, Printers } from '../print.ts'
 
 type Sayings = Exclude<VerdictSaying, RemedyStep | { readonly kind: 'remedy' }>
@@ -12,6 +12,9 @@ export const verdicts: Printers<Sayings> = {
   measured: measuredReason,
   'measured value': valueText,
   side: ({ side }) => (side === 'away' ? 'del lado opuesto al tránsito' : 'hacia el tránsito'),
+  'verdicts at place': ({ place, worst, count, applying }, print) =>
+    `${print.say(place)}: ${verdictNames[worst]}${worst === 'does not apply' ? '' : `, ${count} de ${applying}`}`,
+  'fails at': ({ places }, print) => `No cumple en: ${places.map(print.say).join('; ')}.`,
   chosen: ({ label }, print) => print.say(label),
   confirmed: ({ yes }) => (yes ? 'confirmado' : 'no confirmado'),
   'nobody looked': () => 'sin lectura',
@@ -49,11 +52,19 @@ export const verdicts: Printers<Sayings> = {
     return `${posts} ${far} ${place}: ${because.map(print.say).join('; después ')}.`
   },
   'panels and splices': ({ panels, splices }, print) => {
-    const said = panels.map(({ place, because }) => `${print.place(place)}: ${print.say(because)}`)
+    const said = panels.map(({ place, because }) => `${print.say(place)}: ${print.say(because)}`)
     if (splices.length > 0)
       said.push(`${splices.length > 1 ? 'empalmes' : 'empalme'} ${splices.join(', ')} fuera de sitio`)
     return `${said.join('; ')}.`
   },
+}
+
+const verdictNames: Readonly<Record<VerdictWord, string>> = {
+  meets: 'cumple',
+  fails: 'no cumple',
+  'too close': 'dudoso',
+  unread: 'sin leer',
+  'does not apply': 'no aplica',
 }
 
 const expectedNames = {

@@ -27,7 +27,7 @@ export type ProblemSaying =
   | UnusualValue
 
 /** A value that is read and is seldom right: somebody should look at it again. It stands in the record. */
-interface UnusualValue {
+export interface UnusualValue {
   readonly kind: 'unusual'
   /** Path of the field, or the reading and what it is of. */
   readonly place: string
@@ -39,7 +39,7 @@ interface UnusualValue {
 }
 
 /** Told of a part by what is told of others. */
-type WithinProblem =
+export type WithinProblem =
   | { readonly kind: 'field name'; readonly that: ProblemSaying }
   /** @property at  path of the field inside the place; empty for the place itself */
   | { readonly kind: 'either'; readonly ways: readonly { readonly that: ProblemSaying; readonly at: string }[] }
@@ -47,7 +47,7 @@ type WithinProblem =
   | { readonly kind: 'in these words'; readonly words: string }
 
 /** One thing wrong with what somebody handed in: `site.json: road.speed: expected a number above 0, found -5`. */
-interface WholeProblem {
+export interface WholeProblem {
   readonly kind: 'problem'
   readonly file: string
   /** Line, column, row or path inside the file, as `road.speed`; empty for the file as a whole. */

@@ -12,7 +12,7 @@ export type ReadingProblem =
   | { readonly kind: 'measured answer'; readonly quantity: QuantityKind }
   | { readonly kind: 'quantity'; readonly quantity: QuantityKind }
   | Kinds<'choice given' | 'confirmation given'>
-  | { readonly kind: 'measured value'; readonly value: Steps; readonly unit: Unit }
+  | { readonly kind: 'value read'; readonly value: Steps; readonly unit: Unit }
   | { readonly kind: 'no recheck'; readonly of: string }
   | { readonly kind: 'finding to recheck'; readonly of: string; readonly findings: readonly string[] }
   | { readonly kind: 'one of names'; readonly names: readonly string[] }

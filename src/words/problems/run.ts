@@ -37,5 +37,5 @@ export type RunProblem =
   // Where it begins and ends for pay.
   | Kinds<'run between boundaries'>
   | { readonly kind: 'boundary at post'; readonly end: 'first' | 'second'; readonly posts: number }
-  | { readonly kind: 'post'; readonly number: number }
+  | { readonly kind: 'post numbered'; readonly number: number }
   | { readonly kind: 'crossed boundaries'; readonly inches: number }

@@ -124,7 +124,6 @@ export const requirementWords: SpanishWords = {
       'Mire la cara y la espalda de la baranda en el poste movido y donde habría estado el poste.',
     'A rough or enlarged slot is where the rail tears under load; bare steel rusts there.':
       'Por una ranura áspera o agrandada se rasga la baranda bajo carga; ahí se oxida el acero sin zinc.',
-    'the run': 'el tramo',
     'limits not stated': 'sin límites indicados',
     'steel tape': 'cinta de acero',
     'digital level': 'nivel digital',
@@ -159,12 +158,6 @@ export const requirementWords: SpanishWords = {
     'bridge end': 'extremo de puente',
   },
   patterns: [
-    ['post # (post # of the $)', 'poste # (poste # del $)'],
-    ['panel # (panel # of the $)', 'panel # (panel # del $)'],
-    ['splice #, between panels # and #', 'empalme #, entre los paneles # y #'],
-    ['between posts # and #', 'entre los postes # y #'],
-    ['first end, $', 'primer extremo, $'],
-    ['second end, $', 'segundo extremo, $'],
     ['post #', 'poste #'],
     ['panel #', 'panel #'],
     ['splice #', 'empalme #'],

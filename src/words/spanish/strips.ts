@@ -66,7 +66,6 @@ export const stripWords: SpanishWords = {
     'Traffic side up.': 'Lado del tránsito arriba.',
   },
   patterns: [
-    ['$, # of #', '$, # de #'],
     ['meets #', 'cumple #'],
     ['fails #', 'no cumple #'],
     ['too close #', 'dudoso #'],
@@ -75,8 +74,6 @@ export const stripWords: SpanishWords = {
     ['to be shielded, #', 'por proteger, #'],
     ['counts for length of need, #', 'cuenta para la necesidad, #'],
     ['$, from left to right', '$, de izquierda a derecha'],
-    ['$: $, # of #', '$: $, # de #'],
-    ['$: does not apply', '$: no aplica'],
     ['post #, $', 'poste #, $'],
     ['post # (post # of $), $', 'poste # (poste # de: $), $'],
     ['panel #, $', 'panel #, $'],
@@ -95,6 +92,5 @@ export const stripWords: SpanishWords = {
       'Plan of the run from its upstream end at the left to its downstream end at the right: $, then $, then $; $, $, $.',
       'Planta del tramo desde su extremo de aguas arriba, a la izquierda, hasta el de aguas abajo, a la derecha: $; después $; después $; $, $, $.',
     ],
-    ['Fails at: $.', 'No cumple en: $.'],
   ],
 }

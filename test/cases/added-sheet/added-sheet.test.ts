@@ -40,7 +40,7 @@ describe('a terminal added by a data file alone', () => {
     const last = model.layout.posts.length
     const gap = requirements.find(({ topic }) => topic === 'tell-tale-gap')
     expect(gap?.id).toBe(`post-${last - 2}/tell-tale-gap`)
-    expect(gap?.place.name).toBe(`post ${last - 2} (post 3 of the terminal)`)
+    expect(english(null).say(gap!.place)).toBe(`post ${last - 2} (post 3 of the terminal)`)
     expect(requirements.filter(({ topic }) => topic === 'hinge-side').map(({ id }) => id)).toEqual([
       `post-${last - 1}/hinge-side`,
       `post-${last}/hinge-side`,

@@ -34,7 +34,7 @@ const requirement = (name: string, figure: FigureKind, must: string, look: Requi
   {
     id: `post-1/${name}`,
     topic: name,
-    place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, name: 'post 1' },
+    place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
     must,
     look,
     how: '',

@@ -263,7 +263,7 @@ export function mixedVerdicts(layout: Layout): Verdict[] {
       kind: 'post',
       number: post.number,
       alongInches: post.alongInches,
-      name: `post ${post.number}`,
+      own: null,
     }
     add(post.id, 'rail-height', place, words[post.number % 7]!)
     add(post.id, 'block', place, words[(post.number * 3) % 7]!)
@@ -275,7 +275,6 @@ export function mixedVerdicts(layout: Layout): Verdict[] {
       kind: 'splice',
       number: splice.number,
       alongInches: splice.alongInches,
-      name: `splice ${splice.number}`,
     }
     add(splice.id, 'lap', place, splice.number === 3 ? 'fails' : 'meets')
     add(splice.id, 'bolts', place, splice.number % 4 === 0 ? 'unread' : 'meets')
@@ -287,13 +286,13 @@ export function mixedVerdicts(layout: Layout): Verdict[] {
       kind: 'panel',
       number: panel.number,
       alongInches: middle,
-      name: `panel ${panel.number}`,
+      own: null,
     }
     add(panel.id, 'length', place, panel.number === 2 ? 'too close' : 'meets')
   }
-  const unit: Place = { id: 'first', kind: 'unit', number: 0, alongInches: 0, name: 'first end' }
+  const unit: Place = { id: 'first', kind: 'unit', number: 1, alongInches: 0, sheet: 'Terminal drawn by hand' }
   add('first', 'manual', unit, 'unread')
-  const run: Place = { id: 'run', kind: 'run', number: 0, alongInches: 0, name: 'whole run' }
+  const run: Place = { id: 'run', kind: 'run', number: 0, alongInches: 0 }
   add('run', 'criteria', run, 'fails')
   return verdicts
 }

@@ -21,10 +21,10 @@ import {
   runFiles,
   sayingsOfJudgement,
   sayingsOfLayout,
+  sayingsOfRequirements,
   sourcesOf,
   stripOf,
   textsOfCrewSheet,
-  textsOfRequirements,
 } from './gather-runs.ts'
 import { drawingsOfSite, sayingsOfChecks, sayingsOfNotes, sayingsOfSite, sites } from './gather-sites.ts'
 import { isSame } from './same-in-both.ts'
@@ -36,7 +36,7 @@ const judged = runs.map(judgedRuns)
 
 /** What the page shows of the model, by where it comes from, and the least number of different sentences expected. */
 const gathered: readonly (readonly [from: string, least: number, said: readonly (Saying | string)[]])[] = [
-  ['requirements', 400, once(runs.flatMap(textsOfRequirements))],
+  ['requirements', 400, runs.flatMap(sayingsOfRequirements)],
   ['layouts and refusals', 65, [...runs.flatMap(sayingsOfLayout), ...sayingsOfRefusals()]],
   ['verdicts and findings', 600, judged.flat().flatMap(sayingsOfJudgement)],
   ['readings that are not taken in, or count for less', 20, sayingsOfAstrayReadings()],

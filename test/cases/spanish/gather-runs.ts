@@ -103,9 +103,9 @@ export function requiredRun(changes: object): RequiredRun {
   return required.value
 }
 
-export const textsOfRequirements = ({ requirements }: RequiredRun): string[] =>
+export const sayingsOfRequirements = ({ requirements }: RequiredRun): (Saying | string)[] =>
   requirements.flatMap(({ must, how, why, remedy, place, look }) => [
-    ...[must, how, why, remedy, place.name],
+    ...[must, how, why, remedy, place],
     ...(look.kind === 'choose' ? look.choices.map(({ label }) => label) : []),
     ...(look.kind === 'measure' ? [limitsText(look.limits)] : []),
   ])

@@ -159,11 +159,8 @@ function signAbove(frame: Frame, verdict: PlaceVerdict, x: number, y: number): I
 const signGroup = (frame: Frame, verdict: PlaceVerdict, box: Box, items: readonly Item[]): Item =>
   group(verdict.id, placeWords(frame, verdict), [rectangle('text', box, 'blank', false), ...items])
 
-const placeWords = ({ input }: Frame, verdict: PlaceVerdict): string =>
-  `${input.print.place(verdict.place)}: ${longWords(verdict)}`
-
-const longWords = ({ worst, count, applying }: PlaceVerdict): string =>
-  worst === 'does not apply' ? worst : `${worst}, ${count} of ${applying}`
+const placeWords = ({ input }: Frame, { place, worst, count, applying }: PlaceVerdict): string =>
+  input.print.say({ kind: 'verdicts at place', place, worst, count, applying })
 
 /** Nothing where the sign says all. */
 const countWords = ({ worst, count, applying }: PlaceVerdict): string =>

@@ -23,7 +23,7 @@ export const readingProblems: Printers<ReadingProblem> = {
   quantity: ({ quantity }) => aQuantity[quantity],
   'choice given': () => 'a choice',
   'confirmation given': () => 'a confirmation',
-  'measured value': ({ value, unit }) =>
+  'value read': ({ value, unit }) =>
     `${isLengthUnit(unit) ? printDecimal(value, unit, 3) : valueIn(value, unit)} ${unit}`,
   'no recheck': ({ of }) => `null, because a reading of ${of} proves no finding put right`,
   'finding to recheck': ({ of, findings }) =>

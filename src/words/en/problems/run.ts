@@ -52,6 +52,6 @@ export const runProblems: Printers<RunProblem> = {
     `${of} at easting ${easting.toFixed(1)} m, northing ${northing.toFixed(1)} m`,
   'run between boundaries': () => 'a run between its two boundaries',
   'boundary at post': ({ end, posts }) => `a boundary at one of the ${posts} posts of the ${end} end`,
-  post: ({ number }) => `post ${number}`,
+  'post numbered': ({ number }) => `post ${number}`,
   'crossed boundaries': ({ inches }) => `a first boundary ${inches} in beyond the second`,
 }

@@ -24,7 +24,7 @@ export const readingProblems: Printers<ReadingProblem> = {
   quantity: ({ quantity }) => aQuantity[quantity],
   'choice given': () => 'una opción',
   'confirmation given': () => 'una confirmación',
-  'measured value': ({ value, unit }) =>
+  'value read': ({ value, unit }) =>
     `${isLengthUnit(unit) ? printDecimal(value, unit, 3) : valueIn(value, unit)} ${unit}`,
   'no recheck': ({ of }) => `null, porque una lectura de ${of} no prueba que ningún hallazgo esté corregido`,
   'finding to recheck': ({ of, findings }) =>

@@ -56,6 +56,6 @@ export const runProblems: Printers<RunProblem> = {
   'run between boundaries': () => 'un tramo entre sus dos límites',
   'boundary at post': ({ end, posts }) =>
     `un límite en uno de los ${posts} postes del ${end === 'first' ? 'primer' : 'segundo'} extremo`,
-  post: ({ number }) => `poste ${number}`,
+  'post numbered': ({ number }) => `poste ${number}`,
   'crossed boundaries': ({ inches }) => `un primer límite ${inches} in más allá del segundo`,
 }
