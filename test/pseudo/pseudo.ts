@@ -47,3 +47,12 @@ function longer(text: string): string {
     })
     .join('')
 }
+
+/** Words of the page, each said; what is given to one stays as it was said. */
+export function saidMessages<T>(messages: T): T {
+  if (typeof messages === 'string') return said(messages) as T
+  if (typeof messages === 'function') return ((...given: unknown[]) => saidMessages(messages(...given))) as T
+  if (Array.isArray(messages)) return messages.map(saidMessages) as T
+  if (typeof messages !== 'object' || messages === null) return messages
+  return Object.fromEntries(Object.entries(messages).map(([name, one]) => [name, saidMessages(one)])) as T
+}

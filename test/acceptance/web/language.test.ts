@@ -1,6 +1,7 @@
-import { expect, type Page, test } from '@playwright/test'
+import { expect, test } from '@playwright/test'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { englishIn } from '../../cases/spanish/english-left.ts'
+import { pathsOf, textsOn } from './page-texts.ts'
 import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
 // The whole page in Spanish, and a run in metres: what a unit test of the sentences cannot see is what a view forgot to say.
@@ -18,42 +19,12 @@ test.afterAll(async () => {
   await dropFolder(folder)
 })
 
-const panes = ['', '/findings', '/not-proven', '/day', '/sign-off', '/record', '/layout']
-const entries = [
-  'post-1/stub-height',
-  'post-1/bearing-plate',
-  'splice-2/lap',
-  'panel-3/panel-length',
-  'space-3/spacing',
-]
-
-/** Addresses of every pane of the run and of some of its requirements. */
-async function pathsOf(page: Page, name: string): Promise<readonly string[]> {
-  await page.goto(server.address)
-  const run = await page.getByRole('link', { name }).first().getAttribute('href')
-  return [...panes.map((pane) => run + pane), ...entries.map((id) => `${run}/walk/${id}`)]
-}
-
-/** What is seen and what is read out, text by text. */
-const textsOn = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(() => {
-    for (const one of document.querySelectorAll('details')) one.open = true
-    const texts: string[] = []
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
-    for (let node = walker.nextNode(); node !== null; node = walker.nextNode())
-      if (node.parentElement?.closest('noscript, script, style') === null) texts.push(node.textContent ?? '')
-    for (const one of document.querySelectorAll('[aria-label], [title], [placeholder], [aria-valuetext]'))
-      for (const name of ['aria-label', 'title', 'placeholder', 'aria-valuetext'])
-        texts.push(one.getAttribute(name) ?? '')
-    return texts.map((text) => text.trim()).filter((text) => text !== '')
-  })
-
 /** Names of people, programs and languages, and titles of documents. */
 const names =
   /\d+ may \d+|Lapwise|English|Roadside Design Guide|Auto|JPEG|[\w.]+ Okafor|[\w.]+ Alvarez|finish grade at the post|the culvert|.*(FHWA|Midwest|Wisconsin|AASHTO|Kentucky|handbook|RDG|Texas).*|from a string along the line of the run/g
 
 test('nothing is left in English when the page is in Spanish', async ({ page }) => {
-  const paths = await pathsOf(page, 'Alder Creek culvert')
+  const paths = await pathsOf(page, server.address, 'Alder Creek culvert')
   await page.getByLabel('Language').selectOption('es')
   await expect(page.locator('html')).toHaveAttribute('lang', 'es')
   for (const path of [...paths, '/', '/need']) {
@@ -77,7 +48,7 @@ test('a run in metres shows metres wherever a length is published in feet or inc
     buffer: Buffer.from(JSON.stringify(metric)),
   })
   await expect(page.getByText('Metric run').first()).toBeVisible()
-  const paths = await pathsOf(page, 'Metric run')
+  const paths = await pathsOf(page, server.address, 'Metric run')
   let both = 0
   for (const path of paths.filter((one) => !one.endsWith('/day'))) {
     await page.goto(server.address + path)

@@ -1,0 +1,35 @@
+import { fileURLToPath } from 'node:url'
+import { build, type Plugin } from 'vite'
+
+const path = (file: string): string => fileURLToPath(new URL(file, import.meta.url))
+
+/** Words of the page in Spanish, by the file that holds them, and what stands in their place. */
+const replaced: Readonly<Record<string, string>> = {
+  'src/web/messages/es.ts': `import { en } from './en.ts'; export const es = saidMessages(en)`,
+  'src/web/messages/site-es.ts': `import { siteEn } from './site-en.ts'; export const siteEs = saidMessages(siteEn)`,
+  'src/web/data/messages/es.ts': `import { en } from './en.ts'; export const es = saidMessages(en)`,
+  // The page keeps what it drew in English at first, so that it must not be told that this is English.
+  'src/words/spanish.ts': `export const spanish = (units) => ({ ...pseudo(units), language: 'es' })`,
+}
+
+const imports = `import { pseudo, saidMessages } from ${JSON.stringify(path('./pseudo.ts'))};`
+
+const inPlaceOfSpanish: Plugin = {
+  name: 'in-place-of-spanish',
+  enforce: 'pre',
+  load(id) {
+    const file = Object.keys(replaced).find((one) => id.endsWith(`/${one}`))
+    return file === undefined ? null : { code: `${imports} ${replaced[file]}`, moduleType: 'js' }
+  },
+}
+
+/** Builds the page into `folder`, with the pseudo-language where Spanish is chosen. */
+export async function buildPseudoPage(folder: string): Promise<void> {
+  await build({
+    configFile: path('../../vite.config.ts'),
+    root: path('../../src/web'),
+    logLevel: 'warn',
+    plugins: [inPlaceOfSpanish],
+    build: { outDir: folder, emptyOutDir: true },
+  })
+}
