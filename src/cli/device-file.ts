@@ -1,7 +1,7 @@
 import { theirs } from '../core/theirs.ts'
 import { type DeviceFile, readDeviceFile } from '../formats/entry/device-file.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
-import type { NamedPhoto } from '../operations/packet-photos.ts'
+import type { NamedPhoto } from '../operations/record-photos.ts'
 import { sha256 } from '../store/sha256.ts'
 import { BadInput } from './command.ts'
 import { readText, shownName, soundValue } from './io.ts'

@@ -22,7 +22,7 @@ export const words: Print = english(null)
 export const readText = async (file: string): Promise<string> =>
   file === '-' ? readStandardInput() : (await readBytes(file)).toString('utf8')
 
-export async function readBytes(file: string): Promise<Buffer> {
+async function readBytes(file: string): Promise<Buffer> {
   try {
     return await readFile(file)
   } catch (cause) {
@@ -54,7 +54,7 @@ export const shownName = (file: string): string => (file === '-' ? 'standard inp
 /** A run file, or the result of the need command, which holds one. */
 export const loadRun = async (file: string): Promise<RunFile> => runIn(shownName(file), await readText(file))
 
-export function runIn(name: string, text: string): RunFile {
+function runIn(name: string, text: string): RunFile {
   const run = soundValue(runFromValue(name, runWithin(soundValue(parseJson(name, text)))))
   warn(name, unusualInRun(run))
   return run

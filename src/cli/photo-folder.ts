@@ -1,7 +1,8 @@
 import { readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { theirs } from '../core/theirs.ts'
-import { filesOfPhoto, type NamedPhoto } from '../operations/packet-photos.ts'
+import { filesOfPhoto } from '../operations/packet-photos.ts'
+import type { NamedPhoto } from '../operations/record-photos.ts'
 import { BadInput } from './command.ts'
 
 /** The photos of `names` that are in the folder; which are missing, the packet says. */

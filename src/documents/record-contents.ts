@@ -176,7 +176,7 @@ export function recordContents(
     signed: signed.map((one) => signatureLine(one, print)),
     signatures: ['Contractor', 'Inspector', 'Engineer'],
     hash: printing.hash,
-    hashOf: 'SHA-256 of run file, sheets in use, readings and decision rule as canonical JSON',
+    hashOf: 'SHA-256, by rule 2, of run, layout, sheets in use, readings, photos and decision rule as canonical JSON',
     printed: `${timeText(printing.printedAt)}${printing.author === '' ? '' : ` by ${printing.author}`}`,
     printedAt: printing.printedAt,
     author: printing.author,

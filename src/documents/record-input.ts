@@ -35,6 +35,6 @@ export interface Printing {
   readonly printedAt: string
   /** Who printed it; empty when not said. */
   readonly author: string
-  /** SHA-256 of what the document is printed from, as `recordHash` gives it. */
+  /** SHA-256 of what the document is printed from, as docs/record-hash.md says. */
   readonly hash: string
 }

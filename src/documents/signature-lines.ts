@@ -55,7 +55,7 @@ function otherRecord(readingsSince: number | null): string {
   if (readingsSince === null)
     return 'The record that was signed is ANOTHER ONE: not all that it took in is known to be in this one.'
   if (readingsSince === 0)
-    return 'The record that was signed is ANOTHER ONE: run file, sheets, readings or decision rule were others.'
+    return 'The record that was signed is ANOTHER ONE: run, layout, sheets, readings, photos or decision rule were others.'
   return `The record that was signed is AN EARLIER ONE: ${readingsSince} reading${readingsSince === 1 ? ' was' : 's were'} added since.`
 }
 

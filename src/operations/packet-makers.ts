@@ -19,6 +19,8 @@ import { figureFacts } from '../drawing/views/figures/figure-facts.ts'
 import { figureDrawing } from '../drawing/views/figures.ts'
 import type { StripInput } from '../drawing/views/strip/strip-input.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { writeReadings } from '../formats/readings/readings-file.ts'
+import { writeRun } from '../formats/run/write-run.ts'
 import { english } from '../words/english.ts'
 import type { Print } from '../words/print.ts'
 import { spanish } from '../words/spanish.ts'
@@ -28,8 +30,8 @@ import { entriesInForce } from './entries-in-force.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { postsNearMarks } from './locate-warnings.ts'
 import type { PacketOptions } from './packet-options.ts'
-import type { NamedPhoto } from './packet-photos.ts'
 import type { PlacedRun } from './place-run.ts'
+import type { NamedPhoto } from './record-photos.ts'
 import { stripInput } from './strip-input.ts'
 import {
   type Stamp,
@@ -64,7 +66,7 @@ interface Material extends PacketOptions {
 
 /** Every file that is made of the run, in the order of the packet. */
 export function packetMakers(judged: JudgedRun, material: Material): readonly PacketMaker[] {
-  const { page, lie, printedAt, author, hash, quantities, placed: stakes, place, sources, print } = material
+  const { page, lie, printedAt, author, hash, quantities, placed: stakes, place, print } = material
   const input = recordInput(judged, print)
   const strip = stripInput(judged, print)
   const printing = { page, lie, printedAt, author, hash, print }
@@ -81,7 +83,7 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     // Crews on this work read both languages.
     sure('crew-sheet.pdf', () => crewSheet(english(null))),
     sure('crew-sheet-es.pdf', () => crewSheet(spanish(null))),
-    sure('record.pdf', () => writeRecord(judged, material)),
+    sure('record.pdf', async () => (await writeRecord(judged, material)).pdf),
     sure('as-built.pdf', () => writeAsBuilt(asBuiltContents(input), strip, printing)),
     sure('quantities.pdf', () => writeQuantities(quantities, printing)),
     sure('quantities.xlsx', () =>
@@ -102,8 +104,8 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     ...viewFiles(judged, strip, author, print),
     ...(stakes === null ? [] : stakeFiles(judged, stakes, material, stamp)),
     ...(stakes === null ? [] : mapFiles(judged, stakes, material, stamp)),
-    sure('run.json', () => sources.run.bytes),
-    sure('readings.json', () => sources.readings.bytes),
+    sure('run.json', () => writeRun(judged.run)),
+    sure('readings.json', () => writeReadings({ run: judged.run.name, readings: judged.log })),
     ...photoFiles(material.photos ?? []),
   ]
 }
@@ -163,7 +165,7 @@ function stakeFiles(
           sure('stakes.xml', () => writeStakeXml(stakes, unit, stamp, print)),
           sure('stakes.dxf', () => writeStakeDxf(judged, stakes, unit, stamp, print)),
         ]),
-    { name: 'run.ifc', make: () => writeRunIfc(sources.run.name, judged, stakes, model) },
+    { name: 'run.ifc', make: () => writeRunIfc(sources.run, judged, stakes, model) },
   ]
 }
 
@@ -181,7 +183,7 @@ function mapFiles(
 ): readonly PacketMaker[] {
   const { system = null, sqliteAt = null } = place ?? {}
   if (system === null) return []
-  const file = sources.run.name
+  const file = sources.run
   return [
     { name: 'run.geojson', make: () => writeRunGeoJson(file, judged, stakes, system, print) },
     {

@@ -5,8 +5,9 @@ import type { RunEntries } from '../formats/entry/run-entries.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
 import type { PacketStep } from '../protocol/packets.ts'
 import type { Print } from '../words/print.ts'
-import type { AbsentPhotos, NamedPhoto } from './packet-photos.ts'
+import type { AbsentPhotos } from './packet-photos.ts'
 import type { RunPlace } from './place-run.ts'
+import type { NamedPhoto } from './record-photos.ts'
 import type { PayRule } from './write-exports.ts'
 
 export interface PacketOptions {
@@ -21,8 +22,8 @@ export interface PacketOptions {
   readonly version: string
   /** Hexadecimal SHA-256 of bytes, or of a text in UTF-8. */
   readonly sha256: (content: string | Uint8Array) => string
-  /** The files that the run was read from, taken into the packet as they are. */
-  readonly sources: { readonly run: PacketSource; readonly readings: PacketSource }
+  /** What run and readings were read from, as problems name it. */
+  readonly sources: { readonly run: string; readonly readings: string }
   readonly pay: PayRule
   /** Columns of the stakes. */
   readonly stakes: Pick<PointColumns, 'order' | 'header'>
@@ -41,12 +42,6 @@ export interface PacketOptions {
   readonly print: Print
   /** Told of each file before it is made; the making goes on when it is done. */
   readonly progress: (step: PacketStep) => void | Promise<void>
-}
-
-export interface PacketSource {
-  /** As problems name it. */
-  readonly name: string
-  readonly bytes: Uint8Array
 }
 
 export interface PacketPlace {

@@ -1,17 +1,9 @@
-import type { Reading } from '../core/measurement/reading.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { pictureTrouble } from '../documents/pdf/typeset.ts'
-import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { readPicture, wholePicture } from '../formats/picture/read-picture.ts'
 import type { PictureFault } from '../words/problems/file.ts'
-
-/** A photo as the readings name it, with the file that holds it. */
-export interface NamedPhoto {
-  readonly photo: string
-  readonly file: string
-  readonly bytes: Uint8Array
-}
+import type { NamedPhoto } from './record-photos.ts'
 
 /** What a photo is that is named and was not handed in, or cannot be read: a problem, or left out and named as such. */
 export type AbsentPhotos = 'problem' | 'left out'
@@ -22,14 +14,6 @@ export interface SoundPhotos {
   readonly photos: readonly NamedPhoto[] | null
   readonly unread: readonly { readonly photo: string; readonly why: PictureFault }[]
 }
-
-/** Every photo that the readings name or that was entered, once, in their order. */
-export const photosNamed = (
-  readings: readonly Reading[],
-  entered: readonly EntryOf<PhotoBody>[],
-): readonly string[] => [
-  ...new Set([...readings.flatMap(({ photos }) => photos), ...entered.map(({ body }) => body.sha256)]),
-]
 
 /** The files of a folder that may hold `photo`: of its very name, or else its name with the ending of a picture. */
 export function filesOfPhoto(photo: string, folder: readonly string[]): readonly string[] {

@@ -2,6 +2,7 @@ import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import { contentId } from './content-id.ts'
 import type { LayoutMeans } from './lay-out-run.ts'
 import { type RequiredRun, requireRun } from './require-run.ts'
 
@@ -21,6 +22,16 @@ export function pinRun(
   return required.ok ? ok(pinnedTo(required.value, { id: version, earlier: [] })) : required
 }
 
+/**
+ * The same with its run pinned as its first version, under an id made from its content; one that is pinned stays as it is.
+ * @param sha256 hexadecimal SHA-256 of a text in UTF-8
+ */
+export function pinned<R extends Pick<RequiredRun, 'run' | 'model'>>(required: R, sha256: (text: string) => string): R {
+  if (required.run.version !== undefined) return required
+  const id = contentId(pinnedTo(required, { id: '-', earlier: [] }), sha256)
+  return { ...required, run: pinnedTo(required, { id, earlier: [] }) }
+}
+
 /** The run as its file pins it: what was asked, its layout and its sheets. */
 export const pinnedTo = (
   { run, model }: Pick<RequiredRun, 'run' | 'model'>,
@@ -28,7 +39,7 @@ export const pinnedTo = (
 ): RunFile => ({ ...run, sheets: sheetsInUse(model), version: { id, earlier, layout: model.layout } })
 
 /** The system's sheet and those of both ends, each once. */
-function sheetsInUse({ system, first, second }: RequiredRun['model']): readonly HardwareSheet[] {
+export function sheetsInUse({ system, first, second }: RequiredRun['model']): readonly HardwareSheet[] {
   const ends = [first, second].flatMap((end) => (end.kind === 'unit' ? [end.sheet] : []))
   return [...new Map([system, ...ends].map((sheet) => [sheet.id, sheet])).values()]
 }

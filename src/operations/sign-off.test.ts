@@ -1,12 +1,9 @@
-import { createHash } from 'node:crypto'
 import { describe, expect, test } from 'vitest'
+import { recordTextOf, sha256 } from '../../test/fixtures/record-text-of.ts'
 import { demoJudged, demoRun, entryOf } from '../../test/fixtures/roadside.ts'
-import { recordHash } from '../documents/record-hash.ts'
 import { type SignOff, signOffOf } from '../formats/entry/sign-off.ts'
 import { type JudgedRun, judgeKnown } from './judge-readings.ts'
-import { holdsWithoutPhoto, recordText, signedVersions } from './sign-off.ts'
-
-const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
+import { holdsWithoutPhoto, signedVersions } from './sign-off.ts'
 
 const idsOf = ({ readings }: JudgedRun): readonly string[] => readings.map(({ id }) => id)
 
@@ -40,7 +37,10 @@ describe('signedVersions', () => {
     name: 'J. Okafor',
     role: 'inspector',
     signature: { kind: 'drawn', strokes: [[[0, 0]]] },
-    recordHash: sha256(recordText(demoJudged())),
+    recordHash: hashOf(demoJudged()),
+    hashRule: 2,
+    version: 'v1',
+    photos: [],
     readings: idsOf(demoJudged()),
     acceptance: { kind: 'not acceptable' },
     unproven: [],
@@ -48,19 +48,30 @@ describe('signedVersions', () => {
     ...changes,
   })
 
-  test('name the record as the record itself does', () => {
-    expect(sha256(recordText(demoJudged()))).toBe(recordHash(demoJudged(), sha256))
+  const hashOf = (judged: JudgedRun): string => sha256(recordTextOf(judged))
+  const none = { 1: null, 2: null }
+  const hashesOf = (judged: JudgedRun) => ({ ...none, 2: hashOf(judged) })
+
+  test('stand by the rule that each names, and by no other', () => {
+    const judged = demoJudged()
+    const hash = hashOf(judged)
+    const [second, first] = [entryOf('s1', body({})), entryOf('s2', body({ hashRule: 1 }))]
+    const current = (hashes: { readonly 1: string | null; readonly 2: string | null }) =>
+      signedVersions([second, first], judged, hashes).map(({ isCurrent }) => isCurrent)
+    expect(current({ 1: null, 2: hash })).toEqual([false, true])
+    expect(current({ 1: hash, 2: null })).toEqual([true, false])
+    expect(current({ 1: hash, 2: hash })).toEqual([true, true])
   })
 
   test('stay when something is read later, and are no longer current', () => {
     const signed = [entryOf('s1', body({}))]
     const before = demoJudged()
-    expect(signedVersions(signed, before, [sha256(recordText(before))])).toMatchObject([
+    expect(signedVersions(signed, before, hashesOf(before))).toMatchObject([
       { version: 1, isCurrent: true, readingsSince: 0 },
     ])
     const after = demoJudged([{ ...before.readings[0]!, id: 'later' }])
-    const both = [...signed, entryOf('s2', body({ recordHash: sha256(recordText(after)), readings: idsOf(after) }))]
-    expect(signedVersions(both, after, [sha256(recordText(after))])).toMatchObject([
+    const both = [...signed, entryOf('s2', body({ recordHash: hashOf(after), readings: idsOf(after) }))]
+    expect(signedVersions(both, after, hashesOf(after))).toMatchObject([
       { version: 2, isCurrent: true, readingsSince: 0 },
       { version: 1, isCurrent: false, readingsSince: 1 },
     ])
@@ -70,15 +81,15 @@ describe('signedVersions', () => {
     const before = demoJudged()
     const { required, readings } = demoRun()
     const late = judgeKnown(required, [{ ...readings[0]!, id: 'late' }, ...readings])
-    expect(signedVersions([entryOf('s1', body({}))], late, [sha256(recordText(late))])).toMatchObject([
+    expect(signedVersions([entryOf('s1', body({}))], late, hashesOf(late))).toMatchObject([
       { isCurrent: false, readingsSince: 1 },
     ])
-    expect(signedVersions([entryOf('s1', body({ readings: idsOf(late) }))], before, [])).toMatchObject([
+    expect(signedVersions([entryOf('s1', body({ readings: idsOf(late) }))], before, none)).toMatchObject([
       { readingsSince: null },
     ])
   })
 
-  test('open in their first two versions, a typed name as what it was', () => {
+  test('open in their first versions, a typed name as what it was, their hash by the first rule', () => {
     const first = { name: 'J. Okafor', role: 'inspector', recordHash: '0'.repeat(64), upTo: 'r7' }
     const rest = { acceptance: 'acceptable', unproven: [], statement: null }
     const line = [
@@ -95,18 +106,20 @@ describe('signedVersions', () => {
       kind: 'drawn',
       strokes: [[[0, 0]]],
     })
+    const third = { ...first, ...rest, acceptance: { kind: 'acceptable' }, signature: { kind: 'typed' }, readings: [] }
+    expect(signOffOf(3, third)).toMatchObject({ hashRule: 1, version: null, photos: null, readings: [] })
     const second = { ...first, ...rest, signature: { kind: 'typed' }, readings: ['r7'] }
     for (const opened of [signOffOf(1, { ...first, ...rest, strokes: line }), signOffOf(2, second)])
-      expect(opened.acceptance).toEqual({ kind: 'acceptable' })
+      expect(opened).toMatchObject({ acceptance: { kind: 'acceptable' }, hashRule: 1, version: null, photos: null })
     const signed = [entryOf('s1', signOffOf(1, { ...first, ...rest, strokes: line }))]
-    expect(signedVersions(signed, demoJudged(), ['0'.repeat(64)])).toMatchObject([
+    expect(signedVersions(signed, demoJudged(), { 1: '0'.repeat(64), 2: null })).toMatchObject([
       { isCurrent: true, readingsSince: null },
     ])
   })
 
   test('do not guess what was read since, when a reading signed is not at hand', () => {
     const judged = demoJudged()
-    expect(signedVersions([entryOf('s1', body({ readings: ['elsewhere'] }))], judged, [])).toMatchObject([
+    expect(signedVersions([entryOf('s1', body({ readings: ['elsewhere'] }))], judged, none)).toMatchObject([
       { readingsSince: null },
     ])
   })

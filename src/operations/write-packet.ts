@@ -1,11 +1,13 @@
 import { err, ok, type Result } from '../core/result.ts'
-import { recordHash } from '../documents/record-hash.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { lineUnit, packetMakers } from './packet-makers.ts'
 import type { PacketOptions } from './packet-options.ts'
-import { photosNamed, type SoundPhotos, soundPhotos } from './packet-photos.ts'
+import { type SoundPhotos, soundPhotos } from './packet-photos.ts'
+import { pinned } from './pin-run.ts'
 import { placeRun, type RunPlace } from './place-run.ts'
+import { hashRule, recordText } from './record-hash.ts'
+import { type NamedPhoto, type PhotoHashes, photoHashes, photosNamed } from './record-photos.ts'
 import { quantityList } from './write-exports.ts'
 
 export interface PacketFile {
@@ -22,22 +24,19 @@ interface LeftOut {
 type Problems = readonly InputProblem[]
 
 /**
- * Every document of a run, with the files it was made from and a manifest that names each by its SHA-256. The same run,
- * readings and options give the same bytes, workbook and GeoPackage too.
+ * Every document of a run, with run and readings as the record's hash takes them and a manifest that names each file by
+ * its SHA-256. The same run, readings and options give the same bytes, workbook and GeoPackage too.
  */
 export async function writePacket(
-  judged: JudgedRun,
+  given: JudgedRun,
   options: PacketOptions,
 ): Promise<Result<readonly PacketFile[], Problems>> {
   const { printedAt, author, sha256, sources, place, entries } = options
-  const quantities = quantityList(sources.run.name, judged, options.pay, options.print)
-  const staked = placeRun(sources.run.name, judged, place?.run ?? ownLine(judged))
-  const looked = soundPhotos(
-    photosNamed(judged.log, entries.photos),
-    options.photos,
-    options.absentPhotos,
-    sources.readings.name,
-  )
+  const judged = pinned(given, sha256)
+  const named = photosNamed(judged.log, entries.photos)
+  const quantities = quantityList(sources.run, judged, options.pay, options.print)
+  const staked = placeRun(sources.run, judged, place?.run ?? ownLine(judged))
+  const looked = soundPhotos(named, options.photos, options.absentPhotos, sources.readings)
   const problems = [
     ...(quantities.ok ? [] : quantities.error),
     ...(staked.ok || place === null ? [] : staked.error),
@@ -46,7 +45,9 @@ export async function writePacket(
   if (!quantities.ok || !looked.ok || problems.length > 0) return err(problems)
 
   const stakes = staked.ok ? staked.value : null
-  const hash = recordHash(judged, sha256)
+  const photos = looked.value.photos ?? []
+  const hashes = photoHashes(named, new Map(photos.map(({ photo, bytes }) => [photo, sha256(bytes)])))
+  const hash = sha256(recordText(judged, hashes))
   const makers = packetMakers(judged, {
     ...options,
     photos: looked.value.photos,
@@ -67,6 +68,8 @@ export async function writePacket(
     run: judged.run.name,
     acceptance: options.print.say(judged.judgement.acceptance),
     recordHash: hash,
+    hashRule,
+    photos: photosOf(hashes, photos),
     printedAt,
     author,
     program: { name: 'Lapwise', version: options.version },
@@ -77,6 +80,12 @@ export async function writePacket(
   }
   await options.progress({ file: 'manifest.json', number: of, of })
   return ok([...files, { name: 'manifest.json', bytes: bytesOf(`${JSON.stringify(manifest, null, 2)}\n`) }])
+}
+
+/** What the hash takes in of each photo, and where the packet has it. */
+function photosOf(hashes: PhotoHashes, photos: readonly NamedPhoto[]) {
+  const files = new Map(photos.map(({ photo, file }) => [photo, `photos/${file}`]))
+  return Object.entries(hashes).map(([name, sha256]) => ({ name, sha256, file: files.get(name) ?? null }))
 }
 
 const bytesOf = (content: string | Uint8Array): Uint8Array =>

@@ -1,7 +1,6 @@
 import type { PaperName } from '../core/units/paper-names.ts'
 import { writeRecordPdf } from '../documents/pdf/write-record-pdf.ts'
 import { recordContents } from '../documents/record-contents.ts'
-import { recordHash } from '../documents/record-hash.ts'
 import type { RecordInput } from '../documents/record-input.ts'
 import { signatureDrawing } from '../documents/signature-lines.ts'
 import type { PageLie } from '../drawing/paper.ts'
@@ -12,8 +11,11 @@ import type { Print } from '../words/print.ts'
 import { entriesInForce } from './entries-in-force.ts'
 import { instrumentsOf } from './instruments-of.ts'
 import type { JudgedRun } from './judge-readings.ts'
-import { type NamedPhoto, pictureOf } from './packet-photos.ts'
-import { firstRecordText, signedVersions } from './sign-off.ts'
+import { pictureOf } from './packet-photos.ts'
+import { pinned } from './pin-run.ts'
+import { firstRecordText, recordText } from './record-hash.ts'
+import { type NamedPhoto, photoHashes, photosNamed } from './record-photos.ts'
+import { signedVersions } from './sign-off.ts'
 import { stripInput } from './strip-input.ts'
 
 export interface RecordOptions {
@@ -24,8 +26,8 @@ export interface RecordOptions {
   readonly printedAt: string
   /** Who prints it; empty when not said. */
   readonly author: string
-  /** Hexadecimal SHA-256 of a text in UTF-8. */
-  readonly sha256: (text: string) => string
+  /** Hexadecimal SHA-256 of bytes, or of a text in UTF-8. */
+  readonly sha256: (content: string | Uint8Array) => string
   /** What was recorded at the run besides readings. */
   readonly entries: RunEntries
   /** The photos that are at hand; null where they are left out. They have to be whole pictures. */
@@ -33,27 +35,35 @@ export interface RecordOptions {
   readonly print: Print
 }
 
+/** A record with the hash that it prints. */
+export interface WrittenRecord {
+  readonly pdf: Uint8Array
+  readonly hash: string
+}
+
 /**
  * The inspection record of a judged run as PDF. It needs the typesetter's native library, so that a page asks the
  * server for it.
  */
-export async function writeRecord(judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> {
+export async function writeRecord(given: JudgedRun, options: RecordOptions): Promise<WrittenRecord> {
   const { page, lie, printedAt, author, sha256, entries, photos, print } = options
+  const judged = pinned(given, sha256)
   const input = recordInput(judged, print)
-  const hash = recordHash(input, sha256)
+  const atHand = new Map((photos ?? []).map((one) => [one.photo, sha256(one.bytes)]))
+  const hash = sha256(recordText(judged, photoHashes(photosNamed(judged.log, entries.photos), atHand)))
   const first = firstRecordText(judged)
-  const signed = signedVersions(entries.signatures, judged, first === null ? [hash] : [hash, sha256(first)])
-  const given = new Map((photos ?? []).map((one) => [one.photo, pictureOf(one)]))
-  const side = { signed, photos: entriesInForce(entries.photos), photosHere: new Set(given.keys()) }
+  const signed = signedVersions(entries.signatures, judged, { 1: first === null ? null : sha256(first), 2: hash })
+  const pictures = new Map((photos ?? []).map((one) => [one.photo, pictureOf(one)]))
+  const side = { signed, photos: entriesInForce(entries.photos), photosHere: new Set(pictures.keys()) }
   const contents = recordContents(input, { printedAt, author, hash }, side)
-  const pictures = {
+  const drawn = {
     pages: stripPages(stripInput(judged, print), page).map((one) => sayDrawing(one, print)),
     signatures: signed.map((version) => signatureDrawing(version.signed)),
     photos: new Map(
-      contents.photos.flatMap(({ number, photo, isHere }) => (isHere ? [[number, given.get(photo)!] as const] : [])),
+      contents.photos.flatMap(({ number, photo, isHere }) => (isHere ? [[number, pictures.get(photo)!] as const] : [])),
     ),
   }
-  return writeRecordPdf(contents, pictures, { page, lie }, print)
+  return { pdf: await writeRecordPdf(contents, drawn, { page, lie }, print), hash }
 }
 
 export const recordInput = (judged: JudgedRun, print: Print): RecordInput => ({

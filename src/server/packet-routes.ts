@@ -5,12 +5,9 @@ import { setImmediate as nextTurn } from 'node:timers/promises'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import { pointOrders } from '../formats/csv/write-points.ts'
-import { writeReadings } from '../formats/readings/readings-file.ts'
-import { writeRun } from '../formats/run/write-run.ts'
 import { writeZip } from '../formats/zip/write-zip.ts'
 import type { JudgedRun } from '../operations/judge-readings.ts'
-import type { PacketOptions } from '../operations/packet-options.ts'
-import { type NamedPhoto, photosNamed } from '../operations/packet-photos.ts'
+import { type NamedPhoto, photosNamed } from '../operations/record-photos.ts'
 import { writePacket } from '../operations/write-packet.ts'
 import { packetOfRunPath, packetPath } from '../protocol/addresses.ts'
 import { type PacketLine, packetWish } from '../protocol/packets.ts'
@@ -62,7 +59,7 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
           printedAt: now().toISOString(),
           version,
           sha256,
-          sources: sourcesOf(judged.value),
+          sources: { run: 'run.json', readings: 'readings.json' },
           pay: { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding },
           lie: 'portrait',
           stakes: { order: pointOrders[0], header: true },
@@ -102,15 +99,6 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
         .send(createReadStream(found.path))
     },
   )
-}
-
-/** The run and what was read at it as files that the command line reads. */
-function sourcesOf({ run, log }: JudgedRun): PacketOptions['sources'] {
-  const bytes = (text: string): Uint8Array => new TextEncoder().encode(text)
-  return {
-    run: { name: 'run.json', bytes: bytes(writeRun(run)) },
-    readings: { name: 'readings.json', bytes: bytes(writeReadings({ run: run.name, readings: log })) },
-  }
 }
 
 /** Of the photos `names` those that have arrived. */

@@ -74,7 +74,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
         photos: null,
         print: english(null),
       }
-      const pdf = await writeRecord(judged.value, printing)
+      const { pdf } = await writeRecord(judged.value, printing)
       return reply.type('application/pdf').send(Buffer.from(pdf))
     },
   )

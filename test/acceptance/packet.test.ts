@@ -1,5 +1,4 @@
 import { execFileSync, spawn, spawnSync } from 'node:child_process'
-import { createHash } from 'node:crypto'
 import { once } from 'node:events'
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -9,10 +8,11 @@ import { afterAll, beforeEach, describe, expect, it } from 'vitest'
 import { BadInput } from '../../src/cli/command.ts'
 import { writeFolder } from '../../src/cli/write-folder.ts'
 import { writeLandXml } from '../../src/formats/landxml/write-landxml.ts'
+import { readReadings } from '../../src/formats/readings/readings-file.ts'
 import { demoProject } from '../../src/operations/demo-project.ts'
-import { recordText } from '../../src/operations/sign-off.ts'
 import { deviceOf, onDevice } from '../cases/documents/device-of-demo.ts'
 import { inventedRoad, judgedDemo } from '../cases/exports/export-project.ts'
+import { recordTextOf, sha256 } from '../fixtures/record-text-of.ts'
 import { lapwise as call, program, startLapwise } from './lapwise.ts'
 
 const top = mkdtempSync(join(tmpdir(), 'lapwise-packet-'))
@@ -104,9 +104,10 @@ describe('lapwise packet', () => {
     ])
     expect(readdirSync(file('OUT/photos')).sort()).toEqual(['covered-1.jpg', 'covered-2.jpg', 'covered-20.jpg'])
     expect(manifestFaults()).toEqual([])
-    expect(readFileSync(file('OUT/readings.json'))).toEqual(readFileSync(file('readings.json')))
+    const readingsIn = (name: string) => readReadings(name, readFileSync(file(name), 'utf8'))
+    expect(readingsIn('OUT/readings.json')).toEqual(readingsIn('readings.json'))
     writeFileSync(file('OUT/stakes.csv'), 'changed')
-    expect(manifestFaults()).toEqual([`${createHash('sha256').update('changed').digest('hex')}  stakes.csv`])
+    expect(manifestFaults()).toEqual([`${sha256('changed')}  stakes.csv`])
   })
 
   it('takes logs, ticket, signatures, photos and readings from the file of a device', async () => {
@@ -116,10 +117,10 @@ describe('lapwise packet', () => {
     writeFileSync(file('device.json'), JSON.stringify(deviceOf(asShown, demoProject().run, [picture])))
     const end = await call(folder, ['packet', 'run.json', '--device', 'device.json', '-o', 'OUT/'])
     expect([end.code, end.said]).toEqual([0, expect.stringContaining('making crew-sheet.pdf, 1 of 20')])
-    expect(readFileSync(file(`OUT/photos/${createHash('sha256').update(picture).digest('hex')}.jpg`))).toEqual(picture)
+    expect(readFileSync(file(`OUT/photos/${sha256(picture)}.jpg`))).toEqual(picture)
     expect(manifestFaults()).toEqual([])
     const { recordHash } = JSON.parse(readFileSync(file('OUT/manifest.json'), 'utf8')) as { recordHash: string }
-    expect(recordHash).toBe(createHash('sha256').update(recordText(asShown)).digest('hex'))
+    expect(recordHash).toBe(sha256(recordTextOf(asShown, [sha256(picture)])))
   })
 
   it('refuses a device whose photo is not the one that its hash names, and a zone that there is none of', async () => {
@@ -317,8 +318,10 @@ describe('lapwise packet', () => {
     expect(written()).toEqual([])
   })
 
-  it('refuses standard input, since the packet holds the files themselves, and a page that it does not know', async () => {
-    expect((await call(folder, ['packet', '-', 'readings.json', '-o', 'OUT'])).code).toBe(2)
+  it('takes a run from standard input, and refuses a page that it does not know', async () => {
+    expect((await call(folder, ['packet', '-', 'readings.json', '-o', 'OUT'], demoProject().run)).code).toBe(0)
+    expect(manifestFaults()).toEqual([])
+    rmSync(file('OUT'), { recursive: true })
     expect((await lapwise('--page', 'A5')).said).toMatch(/expected --page letter, tabloid, A4, A3, found A5/)
     expect(written()).toEqual([])
   })

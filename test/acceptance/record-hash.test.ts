@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto'
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
@@ -8,8 +7,8 @@ import { readRun } from '../../src/formats/run/run-file.ts'
 import { demoProject } from '../../src/operations/demo-project.ts'
 import { judgeReadings } from '../../src/operations/judge-readings.ts'
 import { requireRun } from '../../src/operations/require-run.ts'
-import { recordText } from '../../src/operations/sign-off.ts'
 import { fileOf, isInstalled, textOf } from '../cases/documents/outside-programs.ts'
+import { recordTextOf, sha256 } from '../fixtures/record-text-of.ts'
 import { lapwise } from './lapwise.ts'
 import { dropFolder, preparedFolder, type RunningServer, startServer } from './web/serve.ts'
 
@@ -74,7 +73,7 @@ test('the page, the record from the server and the command line give one hash, w
   const judged = judgeReadings('r', required.value, readFile.value.readings)
   if (!judged.ok) throw new Error('the readings cannot be judged')
   expect(judged.value.readings.map(({ id }) => id)).toEqual([first!.id, second!.id, third!.id])
-  const hash = createHash('sha256').update(recordText(judged.value)).digest('hex')
+  const hash = sha256(recordTextOf(judged.value))
 
   const [runPath, readingsPath, recordPath] = ['run.json', 'readings.json', 'record.pdf'].map((name) =>
     join(folder, name),

@@ -201,17 +201,20 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
         schemaVersion,
       })
       const third = { ...second, acceptance: { kind: 'acceptable except', setAside: 1, by: ['M. Reyes'] } }
-      const sound = [signOff(1, first), signOff(2, second), signOff(3, third)]
+      const fourth = { ...third, hashRule: 2, version: demo, photos: [] }
+      const sound = [signOff(1, first), signOff(2, second), signOff(3, third), signOff(4, fourth)]
       const { body } = await send(
         ...sound,
         signOff(1, second),
         signOff(2, third),
         signOff(3, second),
         signOff(4, third),
+        signOff(4, { ...fourth, hashRule: 1 }),
+        signOff(5, fourth),
       )
       const outcomes = body.answers.map(({ outcome }: { outcome: string }) => outcome)
-      const rejected = Array.from({ length: 4 }, () => 'rejected')
-      expect(outcomes).toEqual(['stored', 'stored', 'stored', ...rejected])
+      const rejected = Array.from({ length: 6 }, () => 'rejected')
+      expect(outcomes).toEqual(['stored', 'stored', 'stored', 'stored', ...rejected])
     })
 
     test('need a time with its zone, an answer that is on offer and a correction of the same thing', async () => {

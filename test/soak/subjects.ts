@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto'
 import { layAlignment } from '../../src/core/alignment/horizontal-alignment.ts'
 import { findNeed } from '../../src/core/need/need.ts'
 import type { Result } from '../../src/core/result.ts'
@@ -27,7 +26,6 @@ import { lineUnit } from '../../src/operations/packet-makers.ts'
 import { pictureFault } from '../../src/operations/packet-photos.ts'
 import { placeRun, type RoadPlace } from '../../src/operations/place-run.ts'
 import { requireRun } from '../../src/operations/require-run.ts'
-import { recordText } from '../../src/operations/sign-off.ts'
 import {
   quantityList,
   writeRunIfc,
@@ -43,6 +41,7 @@ import { english } from '../../src/words/english.ts'
 import { pngOf } from '../cases/documents/png-of.ts'
 import { validDeviceFiles } from '../fixtures/device-files.ts'
 import { validReadings } from '../fixtures/readings-files.ts'
+import { recordTextOf, sha256 } from '../fixtures/record-text-of.ts'
 import { validRuns } from '../fixtures/run-files.ts'
 import { validSites } from '../fixtures/site-files.ts'
 import { findNotFinite } from './find-not-finite.ts'
@@ -60,7 +59,6 @@ export interface Subject {
 const encode = (text: string): Uint8Array => new TextEncoder().encode(text)
 const decode = (bytes: Uint8Array): string => new TextDecoder().decode(bytes)
 const json = (value: unknown): Uint8Array => encode(JSON.stringify(value))
-const sha256 = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
 const stamp = { at: '2026-05-12T10:05:00.000Z', author: 'J. Okafor' }
 const pay = { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding: '0.1 ft' } as const
 
@@ -176,7 +174,7 @@ function judged(run: RunFile, readings: Parameters<typeof judgeReadings>[2]): Ju
   if (!result.ok) return null
   expectFinite('requirements', requirementsOutput(required.value, english(null)))
   expectFinite('judgement', judgeOutput(result.value, english(null)))
-  expectSound('record', recordText(result.value))
+  expectSound('record', recordTextOf(result.value))
   // A long run is drawn and written in full by the packet; each way is tried on what is drawn quickly.
   if (result.value.model.layout.posts.length < 300) exports(result.value)
   return result.value
@@ -303,7 +301,7 @@ async function exercisePacket(input: Uint8Array): Promise<Outcome> {
       progress: () => {},
       print: english(null),
     },
-    sources: { run: { name: 'run.json', bytes: input }, readings: { name: 'readings.json', bytes: input } },
+    sources: { run: 'run.json', readings: 'readings.json' },
     stakes: { order: 'point, northing, easting, elevation, code', header: true },
     place: { run: { offset: 3.6, road, unit: 'foot' }, system: null, sqliteAt: null },
   })

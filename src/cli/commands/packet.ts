@@ -3,13 +3,12 @@ import { noEntries } from '../../formats/entry/run-entries.ts'
 import { writeReadings } from '../../formats/readings/readings-file.ts'
 import { isZone } from '../../formats/zone-name.ts'
 import { deviceRun } from '../../operations/device-run.ts'
-import { type NamedPhoto, photosNamed } from '../../operations/packet-photos.ts'
-import { requireRun } from '../../operations/require-run.ts'
+import { type NamedPhoto, photosNamed } from '../../operations/record-photos.ts'
 import { writePacket } from '../../operations/write-packet.ts'
 import { sha256 } from '../../store/sha256.ts'
 import { badWords, type Command, type CommandOptions } from '../command.ts'
 import { loadDevice, photosOfDevice } from '../device-file.ts'
-import { judgedBy, readBytes, runIn, say, soundValue, words } from '../io.ts'
+import { judgedBy, loadRequired, readText, say, shownName, soundValue, words } from '../io.ts'
 import { paperOf, payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
 import { placeOf } from '../road-place.ts'
@@ -78,30 +77,28 @@ export const packetCommand: Command = {
   },
 }
 
-/** Run, readings and what a device recorded. The packet takes run and readings in as they are. */
+/** Run, readings and what a device recorded. */
 async function readInput(args: readonly string[], options: CommandOptions) {
   const [runName, readingsName, ...rest] = args
-  // The packet holds the files themselves, so that they have to be files.
   const asked = 'packet RUN.json READINGS.json -o OUT/, or RUN.json --device FILE'
-  if (runName === undefined || rest.length > 0 || args.includes('-')) throw badWords(asked, args.join(' '))
+  if (runName === undefined || rest.length > 0) throw badWords(asked, args.join(' '))
   if (readingsName === undefined && options.device === null) throw badWords(asked, args.join(' '))
-  const runBytes = await readBytes(runName)
-  const required = soundValue(requireRun(runName, runIn(runName, runBytes.toString('utf8'))))
+  const required = await loadRequired(runName)
   const file = options.device === null ? null : await loadDevice(options.device)
   const device = file && soundValue(deviceRun(options.device!, file, required.run))
-  const readingsBytes =
+  const readings =
     readingsName === undefined
-      ? Buffer.from(writeReadings({ run: required.run.name, readings: device!.readings }))
-      : await readBytes(readingsName)
-  const readings = { name: readingsName ?? options.device!, bytes: readingsBytes }
-  const judged = judgedBy(required, readings.name, readingsBytes.toString('utf8'))
+      ? writeReadings({ run: required.run.name, readings: device!.readings })
+      : await readText(readingsName)
+  const name = shownName(readingsName ?? options.device!)
+  const judged = judgedBy(required, name, readings)
   const entries = device?.entries ?? noEntries
   const unread = device?.readings.filter(({ id }) => !judged.log.some((one) => one.id === id)) ?? []
-  if (unread.length > 0) say(`${options.device}: ${unread.length} readings of it are not in ${readings.name}`)
+  if (unread.length > 0) say(`${options.device}: ${unread.length} readings of it are not in ${name}`)
   return {
     judged,
     entries,
-    sources: { run: { name: runName, bytes: runBytes }, readings },
+    sources: { run: shownName(runName), readings: name },
     photos: await findPhotos(
       photosNamed(judged.log, entries.photos),
       file === null ? [] : photosOfDevice(options.device!, file),

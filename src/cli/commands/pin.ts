@@ -1,9 +1,8 @@
 import { writeRun } from '../../formats/run/write-run.ts'
-import { contentId } from '../../operations/content-id.ts'
-import { pinRun } from '../../operations/pin-run.ts'
+import { pinned } from '../../operations/pin-run.ts'
 import { sha256 } from '../../store/sha256.ts'
 import { badWords, type Command } from '../command.ts'
-import { loadRun, print, say, shownName, soundValue, writeWhole } from '../io.ts'
+import { loadRequired, print, say, writeWhole } from '../io.ts'
 
 export const pinCommand: Command = {
   name: 'pin',
@@ -13,11 +12,7 @@ export const pinCommand: Command = {
   run: async (words, { output }) => {
     const [file, ...rest] = words
     if (file === undefined || rest.length > 0) throw badWords('pin RUN.json [-o PINNED.json]', words.join(' '))
-    const pinned = soundValue(pinRun(shownName(file), await loadRun(file), '-'))
-    const { version } = pinned
-    const text = writeRun(
-      version?.id === '-' ? { ...pinned, version: { ...version, id: contentId(pinned, sha256) } } : pinned,
-    )
+    const text = writeRun(pinned(await loadRequired(file), sha256).run)
     if (output === null) print(text.trimEnd())
     else {
       await writeWhole(output, text)

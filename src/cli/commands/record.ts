@@ -1,5 +1,4 @@
 import { noEntries } from '../../formats/entry/run-entries.ts'
-import { recordText } from '../../operations/sign-off.ts'
 import { writeRecord } from '../../operations/write-record.ts'
 import { sha256 } from '../../store/sha256.ts'
 import { badWords, type Command } from '../command.ts'
@@ -25,7 +24,7 @@ export const recordCommand: Command = {
     }
     const page = paperOf(options)
     const judged = await loadJudged(run, readings)
-    const pdf = await writeRecord(judged, {
+    const { pdf, hash } = await writeRecord(judged, {
       page,
       lie: options.landscape ? 'landscape' : 'portrait',
       ...printingOf(options),
@@ -35,7 +34,7 @@ export const recordCommand: Command = {
       print: words,
     })
     await writeWhole(output, pdf)
-    say(`wrote ${output}, record hash ${sha256(recordText(judged))}`)
+    say(`wrote ${output}, record hash ${hash}`)
     return 0
   },
 }

@@ -73,18 +73,24 @@ const signOffBody = z.strictObject({
     z.strictObject({ kind: z.literal('drawn'), strokes }),
     z.strictObject({ kind: z.literal('typed') }),
   ]),
-  /** Hash of the record signed. */
+  /** Hash of the record signed, and the rule by which it was computed. */
   recordHash: sha256Text,
-  /** Ids of the readings that the record took in, so that it can be made again. */
+  hashRule: z.literal(2),
+  /** Id of the run's version, ids of the readings and names of the photos that the record took in: it can be made again. */
+  version: text,
   readings: listOf(text, 'readings'),
+  photos: listOf(text, 'names'),
   acceptance,
   /** Requirements that were not proven when it was signed. */
   unproven: listOf(text, 'names'),
   statement: z.nullable(text),
 })
 
+/** The third version: the hash was computed by the first rule, and the record did not count the photos. */
+export const thirdSignOffBody = z.omit(signOffBody, { hashRule: true, version: true, photos: true })
+
 /** The second version: what was set aside did not show in the acceptance. */
-export const secondSignOffBody = z.extend(signOffBody, { acceptance: acceptanceWord })
+export const secondSignOffBody = z.extend(thirdSignOffBody, { acceptance: acceptanceWord })
 
 /** The first version: a typed name stood there as a plain line, and of the readings only the last was named. */
 export const firstSignOffBody = z.strictObject({
@@ -134,6 +140,7 @@ export type PhotoBody = z.output<typeof photoBody>
 export type SignOffBody = z.output<typeof signOffBody>
 export type FirstSignOffBody = z.output<typeof firstSignOffBody>
 export type SecondSignOffBody = z.output<typeof secondSignOffBody>
+export type ThirdSignOffBody = z.output<typeof thirdSignOffBody>
 export type DayLogBody = z.output<typeof dayLogBody>
 export type LocateTicketBody = z.output<typeof locateTicketBody>
 
@@ -189,7 +196,8 @@ export const entryShape = z.discriminatedUnion('kind', [
   z.discriminatedUnion('schemaVersion', [
     shapeOf('sign-off', 1, firstSignOffBody),
     shapeOf('sign-off', 2, secondSignOffBody),
-    shapeOf('sign-off', 3, entryBodies['sign-off']),
+    shapeOf('sign-off', 3, thirdSignOffBody),
+    shapeOf('sign-off', 4, entryBodies['sign-off']),
   ]),
   shapeOf('day-log', 1, entryBodies['day-log']),
   shapeOf('locate-ticket', 1, entryBodies['locate-ticket']),

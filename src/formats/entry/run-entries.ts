@@ -7,6 +7,7 @@ import {
   type LocateTicketBody,
   type PhotoBody,
   secondSignOffBody,
+  thirdSignOffBody,
 } from './entry-kinds.ts'
 import { type SignOff, signOffOf } from './sign-off.ts'
 
@@ -23,6 +24,7 @@ export const noEntries: RunEntries = { photos: [], signatures: [], logs: [], tic
 const olderSignOffBodies = new Map<number, { parse(body: unknown): unknown }>([
   [1, firstSignOffBody],
   [2, secondSignOffBody],
+  [3, thirdSignOffBody],
 ])
 
 /**

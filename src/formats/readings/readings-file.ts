@@ -24,10 +24,14 @@ export const readingsFromValue = (file: string, raw: unknown): Result<ReadingsFi
   checkShape(file, raw, readingsSchema)
 
 /** The readings as the text that `readReadings` reads back, nothing left to a default. */
-export function writeReadings({ run, readings }: ReadingsFile): string {
-  const value = { format: 'lapwise-readings/3', run, readings: readings.map(readingToValue) }
-  return `${JSON.stringify(value, null, 2)}\n`
-}
+export const writeReadings = (file: ReadingsFile): string => `${JSON.stringify(readingsToValue(file), null, 2)}\n`
+
+/** The readings as such a file has them. */
+export const readingsToValue = ({ run, readings }: ReadingsFile): object => ({
+  format: 'lapwise-readings/3',
+  run,
+  readings: readings.map(readingToValue),
+})
 
 /** One reading as such a file lists it, and as the body of its entry. */
 export function readingToValue(reading: Reading): object {

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { ModelServer } from '../../../test/fixtures/model-server.ts'
+import { recordTextOf } from '../../../test/fixtures/record-text-of.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { entryId, entryIdAfter } from '../../formats/entry-id.ts'
 import { readRun } from '../../formats/run/run-file.ts'
@@ -8,7 +9,6 @@ import { writeRun } from '../../formats/run/write-run.ts'
 import { demoProject } from '../../operations/demo-project.ts'
 import { judgeKnown } from '../../operations/judge-readings.ts'
 import { requireRun } from '../../operations/require-run.ts'
-import { recordText } from '../../operations/sign-off.ts'
 import { readKeptRun } from './kept-run.ts'
 import { type DeviceEntry, withArrived } from './merge-entries.ts'
 
@@ -84,7 +84,7 @@ function recordOf(entries: readonly DeviceEntry[]) {
   const judged = judgeKnown(required.value, kept.value.readings)
   const { acceptance, verdicts, findings, unproven } = judged.judgement
   const said = { acceptance, verdicts, findings, unproven }
-  return { text: recordText(judged), judgement: said, ids: judged.readings.map(({ id }) => id) }
+  return { text: recordTextOf(judged), judgement: said, ids: judged.readings.map(({ id }) => id) }
 }
 
 const hours = fc.integer({ min: -26, max: 26 })

@@ -2,7 +2,9 @@ import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Strokes } from '../../formats/entry/signature.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
-import { firstRecordText, holdsWithoutPhoto, recordText, signedVersions } from '../../operations/sign-off.ts'
+import { firstRecordText, hashRule, recordText } from '../../operations/record-hash.ts'
+import { photoHashes, photosNamed } from '../../operations/record-photos.ts'
+import { holdsWithoutPhoto, signedVersions } from '../../operations/sign-off.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { sha256Of } from '../data/sha256.ts'
@@ -25,19 +27,21 @@ interface Props {
 
 /** What a signature would stand under, the signature, and every one that was given. */
 export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Props) {
-  const hash = useHash(judged, recordText)
-  const first = useHash(judged, firstRecordText)
+  const photos = useMemo(() => photosNamed(judged.log, side.photos), [judged, side.photos])
+  const hash = useHash(
+    useMemo(
+      () =>
+        side.isLoaded && judged.run.version !== undefined ? recordText(judged, photoHashes(photos, new Map())) : null,
+      [judged, side.isLoaded, photos],
+    ),
+  )
+  const first = useHash(useMemo(() => firstRecordText(judged), [judged]))
   const missing = useMemo(() => {
     const photographed = new Set(side.photos.flatMap(({ body }) => (body.of === null ? [] : [body.of])))
     return holdsWithoutPhoto(judged, photographed)
   }, [judged, side.photos])
   const versions = useMemo(
-    () =>
-      signedVersions(
-        side.signatures,
-        judged,
-        [hash, first].filter((one) => one !== null),
-      ),
+    () => signedVersions(side.signatures, judged, { 1: first, 2: hash }),
     [side.signatures, judged, hash, first],
   )
   return (
@@ -67,8 +71,9 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
           </ul>
         </div>
       ) : (
-        hash !== null &&
-        side.isLoaded && <SignForm source={source} judged={judged} hash={hash} run={run} signed={sideAgain} />
+        hash !== null && (
+          <SignForm source={source} judged={judged} hash={hash} photos={photos} run={run} signed={sideAgain} />
+        )
       )}
       <p class="hash">
         <span class="label">{m.sign.hash}</span> <code>{hash ?? m.page.loading}</code>
@@ -143,11 +148,12 @@ interface FormProps {
   readonly source: RunSource
   readonly judged: JudgedRun
   readonly hash: string
+  readonly photos: readonly string[]
   readonly run: string
   readonly signed: () => Promise<void>
 }
 
-function SignForm({ source, judged, hash, run, signed }: FormProps) {
+function SignForm({ source, judged, hash, photos, run, signed }: FormProps) {
   const [name, setName] = useState(rememberedVisit().by)
   const [role, setRole] = useState('')
   const [statement, setStatement] = useState('')
@@ -167,7 +173,10 @@ function SignForm({ source, judged, hash, run, signed }: FormProps) {
         role: role.trim(),
         signature: types ? { kind: 'typed' } : { kind: 'drawn', strokes },
         recordHash: hash,
+        hashRule,
+        version: judged.run.version!.id,
         readings: judged.log.map(({ id }) => id),
+        photos: [...photos],
         acceptance,
         unproven: unproven.map(({ requirement }) => requirement),
         statement: statement.trim() === '' ? null : statement.trim(),
@@ -247,13 +256,12 @@ function SignForm({ source, judged, hash, run, signed }: FormProps) {
   )
 }
 
-/** The hash of that text of the record as it stands; null while it is being made, or where there is no such text. */
-function useHash(judged: JudgedRun, textOf: (judged: JudgedRun) => string | null): string | null {
+/** The hash of that text; null while it is being made, or where there is no text. */
+function useHash(text: string | null): string | null {
   const [hash, setHash] = useState<string | null>(null)
   useEffect(() => {
     let isWanted = true
     setHash(null)
-    const text = textOf(judged)
     if (text !== null)
       void sha256Of(new TextEncoder().encode(text).buffer).then((made) => {
         if (isWanted) setHash(made)
@@ -261,6 +269,6 @@ function useHash(judged: JudgedRun, textOf: (judged: JudgedRun) => string | null
     return () => {
       isWanted = false
     }
-  }, [judged, textOf])
+  }, [text])
   return hash
 }

@@ -1,12 +1,12 @@
-import { createHash } from 'node:crypto'
 import type { DeviceFile } from '../../../src/formats/entry/device-file.ts'
 import type { Entry, EntryKind } from '../../../src/formats/entry/entry-kinds.ts'
 import { schemaVersions } from '../../../src/formats/entry/sign-off.ts'
 import { readingToValue } from '../../../src/formats/readings/readings-file.ts'
 import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
-import { recordText } from '../../../src/operations/sign-off.ts'
-
-const sha256 = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
+import { pinned } from '../../../src/operations/pin-run.ts'
+import { hashRule } from '../../../src/operations/record-hash.ts'
+import { photosNamed } from '../../../src/operations/record-photos.ts'
+import { recordTextOf, sha256 } from '../../fixtures/record-text-of.ts'
 
 /** A hand's two strokes in a box 1 wide. */
 const strokes: [number, number][][] = [
@@ -45,14 +45,16 @@ export const onDevice = (judged: JudgedRun): JudgedRun =>
 /** What a phone would export of a run and its readings, with a log, a ticket, two signatures and `photos` of post 1. */
 export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Uint8Array[]): DeviceFile {
   const { readings } = judged
+  const entered = photos.map(sha256)
+  const named = photosNamed(
+    judged.log,
+    entered.map((sha256) => ({ body: { sha256 } })),
+  )
   const signed = {
-    ...{
-      name: 'J. Okafor',
-      role: 'Inspector',
-      signature: { kind: 'drawn', strokes },
-      recordHash: sha256(recordText(judged)),
-    },
-    ...{ readings: readings.map(({ id }) => id), acceptance: judged.judgement.acceptance },
+    ...{ name: 'J. Okafor', role: 'Inspector', signature: { kind: 'drawn', strokes } },
+    ...{ recordHash: sha256(recordTextOf(judged, entered)), hashRule },
+    ...{ version: pinned(judged, sha256).run.version!.id, readings: readings.map(({ id }) => id), photos: named },
+    acceptance: judged.judgement.acceptance,
     ...{ unproven: judged.judgement.unproven.map(({ requirement }) => requirement), statement: 'Seen on site.' },
   }
   return {
@@ -82,23 +84,13 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
         }),
       ),
       entry('sign-1', 'sign-off', signed, {
-        ...{ schemaVersion: 3, author: 'J. Okafor', capturedAt: '2016-05-12T17:00:00.000Z' },
+        ...{ author: 'J. Okafor', capturedAt: '2016-05-12T17:00:00.000Z' },
       }),
-      entry(
-        'sign-2',
-        'sign-off',
-        {
-          ...signed,
-          ...{
-            name: 'M. Reyes',
-            role: 'Engineer',
-            signature: { kind: 'typed' },
-            recordHash: '0'.repeat(64),
-            statement: null,
-          },
-        },
-        { schemaVersion: 3 },
-      ),
+      entry('sign-2', 'sign-off', {
+        ...signed,
+        ...{ name: 'M. Reyes', role: 'Engineer', signature: { kind: 'typed' } },
+        ...{ recordHash: '0'.repeat(64), statement: null },
+      }),
     ],
     photos: photos.map((bytes) => ({
       ...{ sha256: sha256(bytes), type: 'image/jpeg', base64: Buffer.from(bytes).toString('base64') },

@@ -4,12 +4,13 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll } from 'vitest'
 
-/** Programs that nobody here wrote, from Debian's packages poppler-utils and qpdf. */
-export type OutsideProgram = 'pdftotext' | 'pdffonts' | 'pdfimages' | 'pdfinfo' | 'qpdf'
+/** Programs that nobody here wrote, from Debian's packages poppler-utils, qpdf and python3. */
+export type OutsideProgram = 'pdftotext' | 'pdffonts' | 'pdfimages' | 'pdfinfo' | 'qpdf' | 'python3'
 
 /** Whether `program` is installed; says so where it is not, so that a skipped check is seen. */
 export function isInstalled(program: OutsideProgram): boolean {
-  const found = spawnSync(program, [program === 'qpdf' ? '--version' : '-v']).error === undefined
+  const found =
+    spawnSync(program, [program === 'qpdf' || program === 'python3' ? '--version' : '-v']).error === undefined
   if (!found) console.warn(`${program} is not installed: the checks that it makes are skipped`)
   return found
 }

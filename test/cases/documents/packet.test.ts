@@ -1,13 +1,12 @@
-import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { setTimeout as wait } from 'node:timers/promises'
 import { describe, expect, test } from 'vitest'
 import { crewSheetContents } from '../../../src/documents/crew-sheet-contents.ts'
-import { recordHash } from '../../../src/documents/record-hash.ts'
 import { signatureDrawing } from '../../../src/documents/signature-lines.ts'
 import { noEntries } from '../../../src/formats/entry/run-entries.ts'
 import type { InputProblem } from '../../../src/formats/input-problem.ts'
 import { problemInWords } from '../../../src/formats/input-problem.ts'
+import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { deviceRun } from '../../../src/operations/device-run.ts'
@@ -17,6 +16,7 @@ import { requireRun } from '../../../src/operations/require-run.ts'
 import { type PacketFile, writePacket } from '../../../src/operations/write-packet.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
 import { english } from '../../../src/words/english.ts'
+import { recordTextOf, sha256 } from '../../fixtures/record-text-of.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
 import { atSplices, inventedRoad, judgedDemo, newYorkEast, sound } from '../exports/export-project.ts'
 import { deviceOf, onDevice } from './device-of-demo.ts'
@@ -24,7 +24,6 @@ import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-prog
 import { pngOf } from './png-of.ts'
 
 const text = new TextEncoder()
-const sha256 = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
 
 const options: PacketOptions = {
   page: 'letter',
@@ -34,10 +33,7 @@ const options: PacketOptions = {
   author: 'M. Reyes',
   version: '0.1.0',
   sha256,
-  sources: {
-    run: { name: 'run.json', bytes: text.encode('the run file') },
-    readings: { name: 'readings.json', bytes: text.encode('the readings file') },
-  },
+  sources: { run: 'run.json', readings: 'readings.json' },
   pay: atSplices,
   ticket: null,
   place: null,
@@ -132,7 +128,13 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
         .filter(({ name }) => name !== 'manifest.json')
         .map(({ name, bytes }) => ({ name, bytes: bytes.length, sha256: sha256(bytes) })),
     )
-    expect(named(files, 'run.json')).toEqual(options.sources.run.bytes)
+    const run = sound(readRun('run.json', new TextDecoder().decode(named(files, 'run.json'))))
+    expect({ ...run, sheets: [], version: undefined }).toEqual({ ...judged.run, version: undefined })
+    expect(run.version!.layout).toEqual(judged.model.layout)
+    expect(run.sheets.map(({ id }) => id)).toEqual(['w-beam-midspan-31', 'flared-terminal-31', 'trailing-anchor-31'])
+    expect(run.sheets[0]).toEqual(judged.model.system)
+    const read = sound(readReadings('readings.json', new TextDecoder().decode(named(files, 'readings.json'))))
+    expect(read.readings).toEqual(judged.log)
     expect(manifest.leftOut.map(({ what }) => what)).toEqual([
       'stakes.xml, stakes.dxf',
       'run.geojson, run.gpkg',
@@ -242,7 +244,7 @@ describe('what a device recorded', { timeout: 60_000 }, () => {
   test('comes with the readings of the device, in their order, and gives the hash that was signed', () => {
     const device = sound(deviceRun('device.json', deviceOf(signed, demoProject().run, []), judged.run))
     expect(device.readings).toEqual(signed.readings)
-    expect(recordHash(judgeKnown(judged, device.readings), sha256)).toBe(entries.signatures[0]!.body.recordHash)
+    expect(sha256(recordTextOf(judgeKnown(judged, device.readings)))).toBe(entries.signatures[0]!.body.recordHash)
   })
 
   test('is refused where the device holds another run of that name', () => {
@@ -288,7 +290,7 @@ describe('what a device recorded', { timeout: 60_000 }, () => {
     'prints each signature with what was signed, and says whether that is this record',
     async () => {
       const record = textIn(await packetOf(signed, { entries }), 'record.pdf')
-      const hash = recordHash(signed, sha256)
+      const hash = sha256(recordTextOf(signed))
       expect(record).toMatch(
         new RegExp(`J. Okafor, Inspector, 2016-05-12 17:00 UTC .*The record that was signed is this one.*${hash}`),
       )

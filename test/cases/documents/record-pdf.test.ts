@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto'
 import { beforeAll, describe, expect, test } from 'vitest'
 import { type RecordContents, recordContents } from '../../../src/documents/record-contents.ts'
 import { noEntries } from '../../../src/formats/entry/run-entries.ts'
@@ -7,14 +6,14 @@ import { readRun } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { type JudgedRun, judgeKnown, judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
-import { recordInput, writeRecord } from '../../../src/operations/write-record.ts'
+import { type RecordOptions, recordInput, writeRecord } from '../../../src/operations/write-record.ts'
 import { english } from '../../../src/words/english.ts'
 import { inches, sampleReading } from '../../fixtures/record-inputs.ts'
+import { sha256 } from '../../fixtures/record-text-of.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
 import { demoVersions } from '../../fixtures/three-versions.ts'
 import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
 
-const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
 const options = {
   page: 'letter',
   lie: 'portrait',
@@ -25,6 +24,9 @@ const options = {
   photos: null,
   print: english(null),
 } as const
+
+const pdfOf = async (judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> =>
+  (await writeRecord(judged, options)).pdf
 
 const noSide = { signed: [], photos: [], photosHere: new Set<string>() }
 
@@ -53,13 +55,13 @@ describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
   let pdf: Uint8Array
   let path: string
   beforeAll(async () => {
-    pdf = await writeRecord(judged, options)
+    pdf = await pdfOf(judged, options)
     path = fileOf(pdf, 'record.pdf')
   })
 
   test('the same input gives the same bytes, another time of printing gives others', async () => {
-    expect(Buffer.compare(await writeRecord(judged, options), pdf)).toBe(0)
-    const later = await writeRecord(judged, { ...options, printedAt: '2016-05-14T09:00:00-06:00' })
+    expect(Buffer.compare(await pdfOf(judged, options), pdf)).toBe(0)
+    const later = await pdfOf(judged, { ...options, printedAt: '2016-05-14T09:00:00-06:00' })
     expect(Buffer.compare(later, pdf)).not.toBe(0)
   })
 
@@ -111,7 +113,7 @@ describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
       const [hash] = /[0-9a-f]{64}/.exec(text) ?? []
       expect(hash).toBeDefined()
       const fewer = judgeKnown(judged, judged.readings.slice(1))
-      expect(textOf(fileOf(await writeRecord(fewer, options), 'fewer.pdf'))).not.toContain(hash)
+      expect(textOf(fileOf(await pdfOf(fewer, options), 'fewer.pdf'))).not.toContain(hash)
     },
   )
 
@@ -139,7 +141,7 @@ describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
       // Letter and tabloid are 8 1/2 x 11 in and 11 x 17 in; A4 and A3 are 210 x 297 mm and 297 x 420 mm (ISO 216).
       const sizes = { letter: [612, 792], tabloid: [792, 1224], A4: [595.28, 841.89], A3: [841.89, 1190.55] } as const
       for (const page of ['letter', 'tabloid', 'A4', 'A3'] as const) {
-        const paged = fileOf(await writeRecord(judged, { ...options, page }), `${page}.pdf`)
+        const paged = fileOf(await pdfOf(judged, { ...options, page }), `${page}.pdf`)
         const [, width, height] = /^Page size: +([\d.]+) x ([\d.]+) pts/m.exec(outputOf('pdfinfo', paged)) ?? []
         expect(Number(width)).toBeCloseTo(sizes[page][0], 0)
         expect(Number(height)).toBeCloseTo(sizes[page][1], 0)
@@ -179,7 +181,7 @@ describe('the record of a run of which something is set aside', { timeout: 30_00
           : reading
     })
     const again = judgeKnown(judged, [...sound, ...aside])
-    const path = fileOf(await writeRecord(again, options), 'aside.pdf')
+    const path = fileOf(await pdfOf(again, options), 'aside.pdf')
     const first = outputOf('pdftotext', '-raw', '-f', '1', '-l', '1', path, '-').replace(/\s+/g, ' ')
     expect(first).toContain('ACCEPTABLE EXCEPT FOR 4 SET ASIDE BY R. QUIST, M. REYES')
     expect(first).toMatch(/posts 9, 10 and 12 .*3 requirements wood blocks are left out here R[.] Quist/)
@@ -201,10 +203,7 @@ describe('the record of a run with awkward texts', { timeout: 30_000 }, () => {
           return { ...reading, answer: { kind: 'does not apply', because: long } as const, by: foreign }
         return i % 10 === 0 ? { ...reading, where: 'x'.repeat(4_000), by: hostile } : reading
       })
-      const path = fileOf(
-        await writeRecord(judgeKnown(judged, readings), { ...options, author: foreign }),
-        'awkward.pdf',
-      )
+      const path = fileOf(await pdfOf(judgeKnown(judged, readings), { ...options, author: foreign }), 'awkward.pdf')
       expect(qpdfCheck(path)).toBe(0)
       const text = textOf(path)
       expect(text).toContain(hostile)
@@ -217,7 +216,7 @@ describe('the record of a run with awkward texts', { timeout: 30_000 }, () => {
   )
 
   test.skipIf(!isInstalled('pdftotext') || !isInstalled('qpdf'))('is whole with no reading at all', async () => {
-    const path = fileOf(await writeRecord(judgeKnown(demoJudged(), []), options), 'unread.pdf')
+    const path = fileOf(await pdfOf(judgeKnown(demoJudged(), []), options), 'unread.pdf')
     expect(qpdfCheck(path)).toBe(0)
     expect(textOf(path)).toContain('NOT YET KNOWN')
   })
@@ -241,9 +240,7 @@ test.skipIf(!isInstalled('pdftotext'))(
       },
     }
     const entries = { ...noEntries, photos: [photo] }
-    const text = textOf(
-      fileOf(await writeRecord(judgeKnown(required.value, [gone]), { ...options, entries }), 'v2.pdf'),
-    )
+    const text = textOf(fileOf(await pdfOf(judgeKnown(required.value, [gone]), { ...options, entries }), 'v2.pdf'))
     const at = text.indexOf('Asked by an earlier version')
     expect(at).toBeGreaterThan(0)
     const part = text.slice(at, text.indexOf('Limits that nobody has confirmed', at))

@@ -26,13 +26,12 @@ async function documents(): Promise<ReadonlyMap<string, Uint8Array>> {
     ...({ page: 'letter', lie: 'portrait' } as const),
     ...{ printedAt: '2016-05-13T09:00:00-06:00', author: 'M. Reyes', print },
   }
-  const bytes = new Uint8Array()
   const files = sound(
     await writePacket(judged, {
       ...printing,
       ...{ version: '0.1.0', sha256, zone: 'America/Denver', progress: () => {} },
       stakes: { order: 'point, northing, easting, elevation, code', header: true } as const,
-      sources: { run: { name: 'run.json', bytes }, readings: { name: 'readings.json', bytes } },
+      sources: { run: 'run.json', readings: 'readings.json' },
       ...{ pay: atSplices, ticket: null, place: null, photos: null, absentPhotos: 'problem' as const, entries },
     }),
   )

@@ -9,7 +9,7 @@ import { fileOf, isInstalled, textOf } from './outside-programs.ts'
 
 test.skipIf(!isInstalled('pdftotext'))('a record says what is unusual, where anything is', async () => {
   const textFor = async (name: string, changes: object): Promise<string> => {
-    const pdf = await writeRecord(judgedDemo(changes), {
+    const { pdf } = await writeRecord(judgedDemo(changes), {
       ...{ page: 'letter', lie: 'portrait', printedAt: '2016-05-13T09:00:00Z', author: '', sha256 },
       ...{ entries: noEntries, photos: null, print: english(null) },
     })

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import type { HardwareSheet } from '../../../src/core/hardware/hardware-sheet.ts'
@@ -13,11 +12,13 @@ import type { RunFile } from '../../../src/formats/run/run-file.ts'
 import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
 import type { LayoutMeans } from '../../../src/operations/lay-out-run.ts'
 import { pinEntry } from '../../../src/operations/pin-entry.ts'
+import { firstRecordText } from '../../../src/operations/record-hash.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { runHistory, versionsOf } from '../../../src/operations/run-history.ts'
-import { firstRecordText, recordText, signedVersions } from '../../../src/operations/sign-off.ts'
+import { signedVersions } from '../../../src/operations/sign-off.ts'
 import { landedSheets } from '../../../src/sheets/landed-sheets.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+import { recordTextOf, sha256 } from '../../fixtures/record-text-of.ts'
 
 // The demo store as the program before versions wrote it, with a correction, a recheck and a signature, and what that
 // program made of it. Neither is ever written anew.
@@ -27,7 +28,6 @@ if (!device.ok) throw new Error('the landed entries cannot be read', { cause: de
 const { entries } = device.value
 const expected = JSON.parse(text('expected.json'))
 const [first] = entries.filter(({ kind }) => kind === 'run') as [Entry]
-const sha256 = (content: string): string => createHash('sha256').update(content).digest('hex')
 
 async function migrated(): Promise<readonly Entry[]> {
   const pin = await pinEntry(first, landedSheets, sha256)
@@ -96,7 +96,9 @@ describe('the landed demo store', () => {
     const whole = judged(historyOf(held).run, held)
     expect(sha256(firstRecordText(whole)!)).toBe(recordHash)
     const isCurrent = (run: JudgedRun): readonly boolean[] =>
-      signedVersions(signatures, run, [recordText(run), firstRecordText(run)!].map(sha256)).map((one) => one.isCurrent)
+      signedVersions(signatures, run, { 1: sha256(firstRecordText(run)!), 2: sha256(recordTextOf(run)) }).map(
+        (one) => one.isCurrent,
+      )
     expect(isCurrent(whole)).toEqual([true])
     expect(isCurrent(judgeKnown(whole, whole.log.slice(1), new Map(), whole.firstAsked))).toEqual([false])
   })

@@ -9,8 +9,8 @@ import { demoProject } from '../../../src/operations/demo-project.ts'
 import { judgeReadings } from '../../../src/operations/judge-readings.ts'
 import { judgeOutput } from '../../../src/operations/outputs.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
-import { recordText } from '../../../src/operations/sign-off.ts'
 import { english } from '../../../src/words/english.ts'
+import { recordTextOf } from '../../fixtures/record-text-of.ts'
 
 const road = { speed: 55, adt: 4750, traffic: 'one-way', lanes: 1, laneWidth: 12, shoulderWidth: 8 }
 const site = {
@@ -123,6 +123,6 @@ describe('a reading', () => {
       '"decisionRule.multiple": 4 is unusual, usual is 0.5 to 3',
     ])
     expect(plain.value.unusual).toEqual([])
-    expect(recordText(plain.value)).not.toContain('unusual')
+    expect(recordTextOf(plain.value)).not.toContain('unusual')
   })
 })
