@@ -12,6 +12,7 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     rolldownOptions: {
+      input: ['src/web/index.html', 'src/web/rescue.html'],
       output: {
         // A few files instead of many small ones: each costs a phone a request.
         codeSplitting: {

@@ -3,6 +3,7 @@ import type { RunSource } from './data/run-source.ts'
 import { StatusLine } from './data/status-line.tsx'
 import { useLanguage } from './fieldwork/preferences.ts'
 import { m } from './messages.ts'
+import { BrokenPage } from './parts/broken-page.tsx'
 import { Foot } from './parts/foot.tsx'
 import { LaterPart, partOf } from './parts/later-part.tsx'
 import { PreferencesBar } from './parts/preferences-bar.tsx'
@@ -39,32 +40,34 @@ export function App({ source }: { readonly source: RunSource }) {
           <PreferencesBar language={language} choose={chooseLanguage} />
         </header>
         <main id="content" tabIndex={-1}>
-          {route.view === 'runs' && (
-            <>
-              <a class="button to-need" href={needPath}>
-                {m.page.toNeed}
-              </a>
-              <RunListView source={source} />
-            </>
-          )}
-          {route.view === 'need' && (
-            <LaterPart part={siteView} title={m.trouble.site}>
-              {({ SiteView }) => <SiteView source={source} />}
-            </LaterPart>
-          )}
-          {route.view === 'run' && (
-            <LaterPart part={runView} title={m.trouble.run}>
-              {({ RunView }) => <RunView key={route.run} source={source} route={route} />}
-            </LaterPart>
-          )}
-          {route.view === 'nothing' && (
-            <section class="sheet">
-              <h1>{m.page.nothingHere}</h1>
-              <p>
-                <a href={runsPath}>{m.page.toRuns}</a>
-              </p>
-            </section>
-          )}
+          <BrokenPage key={route.view === 'run' ? route.run : route.view}>
+            {route.view === 'runs' && (
+              <>
+                <a class="button to-need" href={needPath}>
+                  {m.page.toNeed}
+                </a>
+                <RunListView source={source} />
+              </>
+            )}
+            {route.view === 'need' && (
+              <LaterPart part={siteView} title={m.trouble.site}>
+                {({ SiteView }) => <SiteView source={source} />}
+              </LaterPart>
+            )}
+            {route.view === 'run' && (
+              <LaterPart part={runView} title={m.trouble.run}>
+                {({ RunView }) => <RunView key={route.run} source={source} route={route} />}
+              </LaterPart>
+            )}
+            {route.view === 'nothing' && (
+              <section class="sheet">
+                <h1>{m.page.nothingHere}</h1>
+                <p>
+                  <a href={runsPath}>{m.page.toRuns}</a>
+                </p>
+              </section>
+            )}
+          </BrokenPage>
         </main>
         <Foot />
       </div>

@@ -32,6 +32,8 @@ export function parseRoute(path: string, search: string): Route {
 
 export const runsPath = '/'
 export const needPath = '/need'
+/** Of the page of last resort, which is loaded by itself: its links name a target. */
+export const rescuePath = '/rescue'
 
 export const panePath = (run: string, pane: Pane): string =>
   `/runs/${encodeURIComponent(run)}${pane === 'walk' ? '' : `/${pane}`}`

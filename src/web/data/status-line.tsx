@@ -3,6 +3,7 @@ import { say } from '../messages.ts'
 import { d } from './messages.ts'
 import type { DeviceStatus, PhotoSum, RunSource, Trouble } from './run-source.ts'
 import './status-line.css'
+import { rescuePath } from '../route.ts'
 import { useUpdate } from './use-update.ts'
 
 /** What is only on this device, whether it is safe there, and the way to send it; also that a new version waits. */
@@ -133,6 +134,9 @@ function Transfer({ source }: { readonly source: RunSource }) {
           }}
         />
       </label>
+      <a href={rescuePath} target="_top">
+        {d.status.rescue}
+      </a>
       <p role="status">{said}</p>
       {trouble !== null && (
         <div class="trouble" role="alert">

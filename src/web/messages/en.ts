@@ -93,6 +93,13 @@ export const en = {
     pick: 'Choose a requirement in the list or a place on the strip.',
     requirements: 'Requirements',
   },
+  broken: {
+    title: 'This page broke',
+    kept: 'What was saved is still on this device, and what was typed too.',
+    again: 'Try again',
+    rescue: 'Save a rescue file',
+    help: 'If it breaks again: save a rescue file and send it to whoever runs the server, with the words above.',
+  },
   begun: {
     at: (when: string) => `Begun ${when}, not saved:`,
     goOn: 'Go on with it',

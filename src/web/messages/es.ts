@@ -94,6 +94,13 @@ export const es: Messages = {
     pick: 'Elija un requisito de la lista o un lugar de la franja.',
     requirements: 'Requisitos',
   },
+  broken: {
+    title: 'Esta página falló',
+    kept: 'Lo guardado sigue en este dispositivo, y lo tecleado también.',
+    again: 'Intentar de nuevo',
+    rescue: 'Guardar un archivo de rescate',
+    help: 'Si falla otra vez: guarde un archivo de rescate y envíelo a quien administra el servidor, con el texto de arriba.',
+  },
   begun: {
     at: (when) => `Empezado el ${when}, sin guardar:`,
     goOn: 'Seguir con esto',

@@ -33,6 +33,9 @@ const keyOf = new Map(files.map(({ path, key }) => [path, key]))
 /** Pages that the server writes itself. */
 const serverPages = ['/let-in']
 
+/** The page of last resort is one of its own; every other address is a view of the one page. */
+const pageAt = (path: string): string => (path === '/rescue' ? 'rescue' : 'index')
+
 /** Of which files the version before consists. */
 const listKey = '/files-of-the-version-in-use'
 
@@ -51,7 +54,7 @@ worker.addEventListener('fetch', (event) => {
   // The way in is the server's own page: a device that is not let in yet has no use for what is kept.
   if (serverPages.includes(pathname)) return
   if (request.method !== 'GET' || origin !== worker.location.origin || pathname.startsWith('/api/')) return
-  if (request.mode === 'navigate') event.respondWith(keptOrFetched('/index.html', request))
+  if (request.mode === 'navigate') event.respondWith(keptOrFetched(`/${pageAt(pathname)}.html`, request))
   else if (keyOf.has(pathname) || pathname.startsWith('/assets/')) event.respondWith(keptOrFetched(pathname, request))
 })
 

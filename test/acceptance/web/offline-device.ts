@@ -164,6 +164,26 @@ export const keptBegun = (page: Page): Promise<readonly string[]> =>
       }),
   )
 
+/** Puts a piece of an entry where whole ones lie, as a disk that failed may leave it. */
+export const tearEntry = (page: Page, run: string): Promise<void> =>
+  page.evaluate(
+    (of) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('lapwise')
+        opening.onerror = () => reject(opening.error)
+        opening.onsuccess = () => {
+          const adding = opening.result.transaction('entries', 'readwrite')
+          adding.objectStore('entries').add({ id: 'torn', run: of, kind: 'reading', state: 'sent' })
+          adding.onabort = () => reject(adding.error)
+          adding.oncomplete = () => {
+            opening.result.close()
+            resolve()
+          }
+        }
+      }),
+    run,
+  )
+
 /** How many pictures have their bytes on the device's disk. */
 export const keptPictures = (page: Page): Promise<number> =>
   page.evaluate(

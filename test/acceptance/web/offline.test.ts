@@ -17,6 +17,7 @@ import {
   startBrowser,
   startWithBuilds,
   syncNow,
+  tearEntry,
 } from './offline-device.ts'
 import { dropFolder, preparedFolder, type RunningServer, startServer, temporaryFolder } from './serve.ts'
 
@@ -456,6 +457,56 @@ test('everything on a device goes to another one as a file, without a server', {
   }
   expect(await onServer('R. Quist')).toHaveLength(1)
   await second.close()
+})
+
+test('a view that breaks says what can be done, and can be tried again', { tag: '@phone' }, async ({ page }) => {
+  await openPage(page, server.address)
+  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await page.evaluate(() => {
+    const kept = Intl.DateTimeFormat
+    Object.assign(Intl, { DateTimeFormat: () => undefined })
+    Object.assign(window, { mend: () => Object.assign(Intl, { DateTimeFormat: kept }) })
+  })
+  await page.getByRole('link', { name: /Alder Creek/ }).click()
+  await page.locator('.walk-list a[href$="post-3/rail-height"]').click()
+  await expect(page.getByRole('alert')).toContainText('DateTimeFormat is not a constructor')
+  await expect(page.getByRole('link', { name: 'Save a rescue file' })).toHaveAttribute('href', '/rescue')
+  await page.evaluate(() => (window as unknown as { mend(): void }).mend())
+  await page.getByRole('button', { name: 'Try again' }).click()
+  await expect(page.getByLabel(/^Length/)).toBeVisible()
+})
+
+test('what lies on a device is saved without its page and without a server, and another device takes it in', {
+  tag: '@phone',
+}, async ({ page, browser }) => {
+  await openPage(page, server.address)
+  await openReading(page, server.address, run, 'post-3/rail-height')
+  await readLength(page, 'R. Quist', '30 1/4 in')
+  await server.stop()
+  await tearEntry(page, 'run-torn')
+  await page.goto(`${server.address}/rescue`)
+  await expect(page.getByRole('status')).toContainText('can be saved')
+  await expect(page.getByRole('listitem')).toContainText('not whole')
+  const coming = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save the rescue file' }).click()
+  const file = await (await coming).path()
+  expect(JSON.parse(await readFile(file, 'utf8')).entries.map(({ run }: { run: string }) => run)).not.toContain(
+    'run-torn',
+  )
+  server = await startServer(folder, port())
+
+  const other = await browser.newContext()
+  const second = await other.newPage()
+  await openPage(second, server.address)
+  await expect(second.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await server.stop()
+  await second.getByText('More about this device').click()
+  await second.getByLabel('Take in a file from a device').setInputFiles(file)
+  await expect
+    .poll(async () => (await keptReadings(second)).filter(({ body }) => body.by === 'R. Quist').length)
+    .toBe(1)
+  await other.close()
+  server = await startServer(folder, port())
 })
 
 test('a new version waits for what is entered, in this tab and in others, and then takes over in all', {

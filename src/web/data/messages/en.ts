@@ -47,6 +47,7 @@ export const en = {
     import: 'Take in a file from a device',
     imported: (entries: number, photos: number, already: number) =>
       `Taken in: ${entries} entries, ${photos} photos; ${already} were here already.`,
+    rescue: 'If that does not work: save what can be read',
     failed: 'The file was not taken in.',
     problem: (place: string, expected: string, found: string) => `${place}: expected ${expected}, found ${found}`,
     more: 'More about this device',

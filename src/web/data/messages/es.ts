@@ -50,6 +50,7 @@ export const es: DeviceMessages = {
     import: 'Incorporar un archivo de otro dispositivo',
     imported: (entries, photos, already) =>
       `Incorporado: ${entries} registros, ${photos} fotos; ${already} ya estaban aquí.`,
+    rescue: 'Si eso no funciona: guardar lo que se pueda leer',
     failed: 'El archivo no se incorporó.',
     problem: (place, expected, found) => `${place}: se esperaba ${expected}, hay ${found}`,
     more: 'Más sobre este dispositivo',

@@ -1,0 +1,90 @@
+import 'fake-indexeddb/auto'
+import { createHash } from 'node:crypto'
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
+import { openDeviceStore } from '../data/device-store.ts'
+import { openTables } from '../data/device-tables.ts'
+import { openStore } from './read-store.ts'
+import { rescue } from './rescue-files.ts'
+
+/** Of the browser's reader only what is used. */
+class Reader {
+  result = ''
+  onload = (): void => undefined
+  readAsDataURL(blob: Blob): void {
+    void blob.arrayBuffer().then((bytes) => {
+      this.result = `data:;base64,${Buffer.from(bytes).toString('base64')}`
+      this.onload()
+    })
+  }
+}
+beforeEach(() => void vi.stubGlobal('FileReader', Reader))
+afterEach(() => vi.restoreAllMocks())
+
+const entry = (id: string) => ({
+  ...{ id, run: 'run-1', kind: 'reading', schemaVersion: 1, author: 'R. Quist', device: 'phone', project: 'own' },
+  ...{ capturedAt: '2026-05-04T13:20:00.000Z', supersedes: null, body: { of: 'post-3/rail-height' } },
+})
+const bytes = (fill: number) => new Uint8Array(5000).fill(fill)
+const hashOf = (content: Uint8Array): string => createHash('sha256').update(content).digest('hex')
+const photo = (fill: number) => ({ sha256: hashOf(bytes(fill)), type: 'image/png', content: bytes(fill).buffer })
+
+let made = 0
+
+async function storeWith(ids: readonly string[], fills: readonly number[]): Promise<string> {
+  const name = `rescue-${++made}`
+  const store = openDeviceStore(() => openTables(name))
+  await store.add(ids.map(entry))
+  for (const fill of fills) await store.add([], photo(fill))
+  store.close()
+  return name
+}
+
+const rescued = async (name: string) => {
+  const found = await rescue((await openStore(name))!, '2026-05-04T14:00:00.000Z')
+  return { ...found, written: JSON.parse(await found.file.text()) }
+}
+
+describe('what lies on a device', () => {
+  test('is saved as a file of a device', async () => {
+    const { written, left, rest } = await rescued(await storeWith(['a', 'b'], [1, 2]))
+    const { project: _, ...fact } = entry('a')
+    expect(written).toMatchObject({ format: 'lapwise-device/1', writtenAt: '2026-05-04T14:00:00.000Z' })
+    expect(written.entries).toEqual([fact, { ...fact, id: 'b' }])
+    expect(
+      written.photos.map(({ base64 }: { base64: string }) => hashOf(Buffer.from(base64, 'base64'))).sort(),
+    ).toEqual([1, 2].map((fill) => hashOf(bytes(fill))).sort())
+    expect([left, rest]).toEqual([[], null])
+  })
+
+  test('is saved but for what cannot be read or is not whole, which is named', async () => {
+    const name = await storeWith(['a', 'b', 'c'], [1, 2, 3])
+    const tables = openTables(name)
+    await tables.entries.where({ id: 'b' }).modify({ body: 'torn' })
+    await tables.photoBytes.put({ sha256: hashOf(bytes(2)), content: bytes(9).buffer })
+    tables.close()
+    const get = IDBObjectStore.prototype.get
+    vi.spyOn(IDBObjectStore.prototype, 'get').mockImplementation(function (this: IDBObjectStore, key) {
+      if (this.name === 'photoBytes' && key === hashOf(bytes(3))) throw new DOMException('the disk', 'UnknownError')
+      return get.call(this, key)
+    })
+    const { written, left, rest } = await rescued(name)
+    expect(written.entries.map(({ id }: { id: string }) => id)).toEqual(['a', 'c'])
+    expect(written.photos.map(({ sha256 }: { sha256: string }) => sha256)).toEqual([hashOf(bytes(1))])
+    expect(left.map(({ table, key }) => [table, key]).sort()).toEqual(
+      [
+        ['entries', '2'],
+        ['photoBytes', hashOf(bytes(2))],
+        ['photoBytes', hashOf(bytes(3))],
+      ].sort(),
+    )
+    // What was read and is not whole is not thrown away.
+    const torn = JSON.parse(await rest!.text())
+    expect(torn[0].value.body).toBe('torn')
+    expect(hashOf(Buffer.from(torn[1].value.base64, 'base64'))).toBe(hashOf(bytes(9)))
+  })
+
+  test('is nothing where nothing is stored, and looking makes no store', async () => {
+    expect(await openStore('never')).toBeNull()
+    expect((await indexedDB.databases()).map(({ name }) => name)).not.toContain('never')
+  })
+})
