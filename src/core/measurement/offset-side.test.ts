@@ -5,7 +5,8 @@ const length = { kind: 'measured', unit: 'mm', resolution: null } as const
 
 describe('the side of an offset', () => {
   it('is asked of a flare and of a lateral offset of a post, and of nothing else', () => {
-    for (const of of ['post-1/flare-offset', 'post-12/lateral-offset']) expect(isOffset(of)).toBe(true)
+    for (const of of ['post-1/flare-offset', 'post-12/lateral-offset', 'post-1~v2/flare-offset'])
+      expect(isOffset(of)).toBe(true)
     for (const of of ['run/lateral-offset', 'post-1/rail-height', 'post-1/flare-offset/more', 'a-post-1/flare-offset'])
       expect(isOffset(of)).toBe(false)
   })

@@ -3,9 +3,9 @@ import type { Reading, Side } from './reading.ts'
 
 /**
  * Whether what is read is an offset from a line, which means nothing without its side: that of an end post from the line
- * of the run, that of any post from a string.
+ * of the run, that of any post from a string. A post that a later version of the run added is named by that version too.
  */
-export const isOffset = (of: string): boolean => /^post-\d+\/(flare|lateral)-offset$/.test(of)
+export const isOffset = (of: string): boolean => /^post-\d+(~[0-9a-z]+)?\/(flare|lateral)-offset$/.test(of)
 
 /**
  * The value with its sign: away from traffic is positive, toward traffic negative, on either side of the road and at

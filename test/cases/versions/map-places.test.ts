@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { placesIn } from '../../../src/core/record/places-in.ts'
 import { placeIdsIn } from '../../../src/core/record/version.ts'
+import { readingsFromValue } from '../../../src/formats/readings/readings-file.ts'
 import { type RunFile, readRun } from '../../../src/formats/run/run-file.ts'
 import { judgeKnown } from '../../../src/operations/judge-readings.ts'
 import { pinRun } from '../../../src/operations/pin-run.ts'
@@ -141,6 +142,27 @@ describe('the next version of a run', () => {
         .verdict
     expect([verdict(first), verdict(run)]).toEqual(['meets', 'fails'])
   })
+})
+
+test('an offset at a post that a later version added has a side, as at any other', () => {
+  // The flared terminal stands 45 to 51 in off the line of the run, away from traffic.
+  const straight = pinned({ first: { sheet: 'tangent-terminal-31' } })
+  const { run } = next(straight, {})
+  const required = modelOf(run)
+  const of = required.requirements.find(({ topic, place }) => topic === 'flare-offset' && place.number === 1)!.id
+  expect(of).not.toBe('post-1/flare-offset')
+  const read = (said: object) => {
+    const reading = { of, value: '48 in', by: 'R. Quist', at: '2026-05-04T15:30Z', version: 'v2', ...said }
+    return readingsFromValue('readings', { format: 'lapwise-readings/3', run: run.name, readings: [reading] })
+  }
+  expect(read({})).toMatchObject({ ok: false, error: [{ place: 'readings[0].side' }] })
+  const verdict = (side: string) => {
+    const list = read({ side })
+    if (!list.ok) throw new Error('the reading cannot be read', { cause: list.error })
+    const { verdicts } = judgeKnown(required, list.value.readings).judgement
+    return verdicts.find(({ requirement }) => requirement === of)!.verdict
+  }
+  expect([verdict('away'), verdict('toward'), verdict('not stated')]).toEqual(['meets', 'fails', 'unread'])
 })
 
 describe('a version that somebody hands in', () => {
