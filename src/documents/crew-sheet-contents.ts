@@ -1,5 +1,6 @@
 import { feetInchesText, lengthText } from '../core/hardware/dimension-text.ts'
 import type { FigureKind } from '../core/hardware/hardware-sheet.ts'
+import { contentOf } from '../core/hardware/sheet-text.ts'
 import type { LayoutPost } from '../core/layout/layout.ts'
 import { flareBends } from '../core/layout/run-flare.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
@@ -109,7 +110,7 @@ const holeFigures: readonly FigureKind[] = [
 ]
 
 const crewRules = (requirements: readonly Requirement[], print: Print): readonly CrewRule[] =>
-  groupBy(requirements, (one) => `${one.must}\n${isConfirmed(one)}`).map((group) => ({
+  groupBy(requirements, (one) => `${contentOf(one.must)}\n${isConfirmed(one)}`).map((group) => ({
     places: print.say(
       placesText(
         group.map(({ place }) => place),

@@ -1,3 +1,4 @@
+import { contentOf } from '../core/hardware/sheet-text.ts'
 import { correctionsIn } from '../core/measurement/corrections.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import { remedyOf } from '../core/verdicts/saying.ts'
@@ -304,17 +305,19 @@ function unconfirmedLines(
   sources: readonly SourceLine[],
 ): readonly UnconfirmedLine[] {
   const unconfirmed = requirements.filter(({ confirmation }) => confirmation === 'from memory')
-  return groupBy(unconfirmed, ({ must, sheet, source }) => [must, sheet, source.title].join('\n')).map((group) => {
-    const { must, sheet, sheetVersion, source } = group[0]
-    return {
-      must: print.say(must),
-      places: placesText(
-        group.map(({ place }) => place),
-        print,
-      ),
-      sheet: `${sheet} ${sheetVersion}`,
-      source: sources.find(({ title, edition }) => title === source.title && edition === source.edition)!.number,
-      requirements: group.map(({ id }) => id),
-    }
-  })
+  return groupBy(unconfirmed, ({ must, sheet, source }) => [contentOf(must), sheet, source.title].join('\n')).map(
+    (group) => {
+      const { must, sheet, sheetVersion, source } = group[0]
+      return {
+        must: print.say(must),
+        places: placesText(
+          group.map(({ place }) => place),
+          print,
+        ),
+        sheet: `${sheet} ${sheetVersion}`,
+        source: sources.find(({ title, edition }) => title === source.title && edition === source.edition)!.number,
+        requirements: group.map(({ id }) => id),
+      }
+    },
+  )
 }

@@ -1,6 +1,6 @@
 import { neededEndText } from '../core/hardware/crashworthy-end.ts'
-import { limitsText } from '../core/hardware/dimension-text.ts'
 import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
+import { limitsOf } from '../core/hardware/limits-saying.ts'
 import { neededTestText } from '../core/hardware/test-text.ts'
 import type { LayoutPost } from '../core/layout/layout.ts'
 import type { Reading } from '../core/measurement/reading.ts'
@@ -149,7 +149,7 @@ function recordText(rule: RecordRule): string {
 function limitText({ look }: Requirement, print: Print): string {
   switch (look.kind) {
     case 'measure':
-      return print.say(limitsText(look.limits))
+      return print.say(limitsOf(look.limits))
     case 'choose':
       return look.choices
         .filter(({ right }) => right)

@@ -1,7 +1,8 @@
-import { limitsText } from '../core/hardware/dimension-text.ts'
+import { limitsOf } from '../core/hardware/limits-saying.ts'
 import type { Layout } from '../core/layout/layout.ts'
 import { askedEarlierReason } from '../core/record/record-saying.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
+import type { RemedyStep } from '../core/verdicts/remedy.ts'
 import { remedyOf } from '../core/verdicts/saying.ts'
 import { setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Verdict } from '../core/verdicts/verdict.ts'
@@ -68,7 +69,7 @@ function requirementOutput(requirement: Requirement, print: Print) {
     alongInches: requirement.place.alongInches,
     must: print.say(requirement.must),
     look: look.kind,
-    limits: look.kind === 'measure' ? { ...look.limits, text: print.say(limitsText(look.limits)) } : null,
+    limits: look.kind === 'measure' ? { ...look.limits, text: print.say(limitsOf(look.limits)) } : null,
     choices:
       look.kind === 'choose' ? look.choices.map((choice) => ({ ...choice, label: print.say(choice.label) })) : null,
     computedFrom: look.kind === 'measure' ? look.orFrom : null,
@@ -93,12 +94,13 @@ export function judgeOutput(judged: JudgedRun, print: Print) {
     setAside: setAsideIn(verdicts).map(({ place, ...aside }) => ({ ...aside, place: print.say(place) })),
     rule: judged.run.decisionRule,
     verdicts: verdicts.map((one) => verdictOutput(one, print)),
-    findings: findings.map(({ place, id, what, ...finding }) => ({
+    findings: findings.map(({ place, id, what, steps, ...finding }) => ({
       place: print.say(place),
       alongInches: place.alongInches,
       id,
       what: print.say(what),
-      remedy: print.say(remedyOf(finding)),
+      remedy: print.say(remedyOf({ steps })),
+      steps: steps.map((step) => stepOutput(step, print)),
       ...finding,
     })),
     unproven: unproven.map(({ requirement, place, because }) => ({
@@ -112,6 +114,12 @@ export function judgeOutput(judged: JudgedRun, print: Print) {
     unusual: judged.unusual,
     unconfirmed: judged.unconfirmed.map(({ id, sheet }) => ({ requirement: id, sheet })),
   }
+}
+
+/** What of a step is a saying stands there as text. */
+function stepOutput(step: RemedyStep, print: Print) {
+  if ('how' in step) return { ...step, how: print.say(step.how) }
+  return step.kind === 'exchange panel' && step.name !== null ? { ...step, name: print.say(step.name) } : step
 }
 
 function verdictOutput({ requirement, place, verdict, because, readings, sheet, sheetVersion }: Verdict, print: Print) {

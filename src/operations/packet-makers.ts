@@ -1,3 +1,4 @@
+import { contentOf } from '../core/hardware/sheet-text.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import { ok, type Result } from '../core/result.ts'
 import type { GroundUnit } from '../core/staking/ground-unit.ts'
@@ -196,7 +197,7 @@ function mapFiles(
 /** One picture for each way in which the run's panels lap. */
 function lapFigures({ requirements, model }: JudgedRun, print: Print): readonly Drawing[] {
   const laps = requirements.filter(({ figure }) => figure === 'lap')
-  return groupBy(laps, ({ must }) => must).map(([lap]) =>
+  return groupBy(laps, ({ must }) => contentOf(must)).map(([lap]) =>
     figureDrawing('lap', figureFacts(lap, sheetNamed(model, lap.sheet), print)),
   )
 }

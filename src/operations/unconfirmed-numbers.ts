@@ -1,9 +1,11 @@
-import { limitsText, quantityText } from '../core/hardware/dimension-text.ts'
+import { quantityText } from '../core/hardware/dimension-text.ts'
 import type { Dimension } from '../core/hardware/hardware-sheet.ts'
+import { limitsOf } from '../core/hardware/limits-saying.ts'
 import { type Instrument, instruments } from '../core/measurement/instruments.ts'
 import { designTables } from '../core/need/tables/design-tables.ts'
 import type { TableSource } from '../core/need/tables/table.ts'
 import { shippedSheets } from '../sheets/shipped-sheets.ts'
+import { english } from '../words/english.ts'
 import type { Print } from '../words/print.ts'
 
 /** The page that lists every number of the shipped data marked `from memory`, with where it is replaced. */
@@ -57,7 +59,7 @@ function numbersIn(value: unknown, path: string): string[] {
 }
 
 function textOf(own: Record<string, unknown>): string {
-  if ('role' in own) return limitsText(own as unknown as Dimension)
+  if ('role' in own) return english(null).say(limitsOf(own as unknown as Dimension))
   if ('inches' in own) return `${own.inches} in`
   if ('must' in own) return String(own.must)
   const plain = Object.entries(own).filter(

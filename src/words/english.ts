@@ -9,6 +9,8 @@ import { problems } from './en/problems.ts'
 import { quantities } from './en/quantities.ts'
 import { record } from './en/record.ts'
 import { remedies } from './en/remedies.ts'
+import { requirements } from './en/requirements.ts'
+import { sheets } from './en/sheets.ts'
 import { staking } from './en/staking.ts'
 import { verdicts } from './en/verdicts.ts'
 import type { Print } from './print.ts'
@@ -30,6 +32,8 @@ export const englishWords: Words = {
     quantities,
     record,
     remedies,
+    requirements,
+    sheets,
     staking,
     verdicts,
   ),

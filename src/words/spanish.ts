@@ -9,6 +9,8 @@ import { problems } from './es/problems.ts'
 import { quantities } from './es/quantities.ts'
 import { record } from './es/record.ts'
 import { remedies } from './es/remedies.ts'
+import { requirements } from './es/requirements.ts'
+import { sheets } from './es/sheets.ts'
 import { staking } from './es/staking.ts'
 import { verdicts } from './es/verdicts.ts'
 import type { Print } from './print.ts'
@@ -30,6 +32,8 @@ const words: Words = {
     quantities,
     record,
     remedies,
+    requirements,
+    sheets,
     staking,
     verdicts,
   ),

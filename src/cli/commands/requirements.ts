@@ -1,4 +1,4 @@
-import { limitsText } from '../../core/hardware/dimension-text.ts'
+import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { requirementsOutput } from '../../operations/outputs.ts'
 import { badWords, type Command } from '../command.ts'
 import { loadRequired, print, printJson, words } from '../io.ts'
@@ -18,7 +18,7 @@ export const requirementsCommand: Command = {
     if (options.json) printJson(requirementsOutput(required, words))
     else {
       for (const { id, must, look, hold, confirmation } of required.requirements) {
-        const limits = look.kind === 'measure' ? ` [${words.say(limitsText(look.limits))}]` : ''
+        const limits = look.kind === 'measure' ? ` [${words.say(limitsOf(look.limits))}]` : ''
         print(
           `${hold ? 'HOLD ' : ''}${id}: ${words.say(must)}${limits}${confirmation === 'from memory' ? ' (limit from memory, unconfirmed)' : ''}`,
         )

@@ -2,7 +2,6 @@ import { exactLength, type LengthUnit } from '../units/exact-length.ts'
 import { printLength } from '../units/print-length.ts'
 import { printValue } from '../units/print-value.ts'
 import { isLengthUnit, type Unit } from '../units/quantity-kinds.ts'
-import type { Dimension } from './hardware-sheet.ts'
 
 /** `27 3/4 in`, `4 ft`, `787 mm`: a length in its own unit, fractions where the trade writes them. */
 export function lengthText(value: number, unit: LengthUnit): string {
@@ -22,22 +21,6 @@ export function lengthText(value: number, unit: LengthUnit): string {
 /** A value of any kind in its own unit. */
 export const quantityText = (value: number, unit: Unit): string =>
   isLengthUnit(unit) ? lengthText(value, unit) : printValue(value, unit)
-
-/** The limits in words: `at least 27 3/4 in`, `30 in to 32 in, 31 in nominal`, `exactly 8`. */
-export function limitsText(limits: Dimension<Unit>): string {
-  const { low, high, nominal, unit } = limits
-  const text = (value: number): string => quantityText(value, unit)
-  if (low !== 'notStated' && low === high) return `exactly ${text(low)}`
-  const range =
-    low !== 'notStated' && high !== 'notStated'
-      ? `${text(low)} to ${text(high)}`
-      : low !== 'notStated'
-        ? `at least ${text(low)}`
-        : high !== 'notStated'
-          ? `at most ${text(high)}`
-          : 'limits not stated'
-  return nominal === 'notStated' ? range : `${range}, ${text(nominal)} nominal`
-}
 
 /** `9 ft 4 1/2 in`: a length along the rail as the trade says it. */
 export const feetInchesText = (inches: number): string => printLength(exactLength(inches, 'in'), 'feet-inches')

@@ -29,9 +29,6 @@ function levelText(needed: NeededTest, { speed }: WorkAtHand): string {
 }
 
 /** `one test to MASH 2016 or later at level 3 or higher` */
-export const neededTestName = (hardware: TestedHardware, at: WorkAtHand): string =>
-  nameOf(neededTest(hardware.category, at))
-
 const nameOf = ({ mash, testLevel }: NeededTest): string =>
   `one test ${mash === true ? 'to MASH 2016 or later ' : ''}at ${testLevel === null ? 'the level for the speed of the road' : `level ${testLevel} or higher`}`
 

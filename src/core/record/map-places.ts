@@ -1,3 +1,4 @@
+import { contentOf } from '../hardware/sheet-text.ts'
 import type { Layout } from '../layout/layout.ts'
 import type { Requirement } from '../requirements/requirement.ts'
 import type { RunModel } from '../requirements/run-model.ts'
@@ -69,15 +70,15 @@ export function askedOtherwise(
   return [...changed, ...along]
 }
 
-/** What somebody is asked; the same text where the answer to the one answers the other. */
+/** What somebody is asked; the same where the answer to the one answers the other. */
 function questionOf({ look, must }: Requirement): string {
   switch (look.kind) {
     case 'measure':
       return JSON.stringify([look.kind, look.limits.measured])
     case 'choose':
-      return JSON.stringify([look.kind, look.choices.map(({ id, label }) => [id, label])])
+      return contentOf([look.kind, look.choices.map(({ id, label }) => [id, label])])
     case 'confirm':
-      return JSON.stringify([look.kind, must])
+      return contentOf([look.kind, must])
     case 'record':
       return look.kind
   }

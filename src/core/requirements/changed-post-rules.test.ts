@@ -46,7 +46,7 @@ describe('a post that the layout moves', () => {
 
   it('is required to have a new slot, and no other post is', () => {
     expect(moved).toHaveLength(1)
-    expect(moved[0]!.must).toContain('new slot of 3/4 x 2 1/2 in, cut smooth and sprayed with zinc; the old slot stays')
+    expect(moved[0]!.must).toEqual({ kind: 'must', of: 'new-slot', slot: { widthInches: 0.75, lengthInches: 2.5 } })
     expect(moved[0]!.confirmation).toBe('common practice')
     expect(requirementsOf('w-beam-post-splice-27-3-4', 'post', []).some(({ topic }) => topic === 'new-slot')).toBe(
       false,
@@ -58,12 +58,13 @@ describe('a post that the layout moves', () => {
     const spaces = requirements.filter(({ topic }) => topic === 'spacing')
     for (const { place, remedy } of spaces) {
       const isBeside = place.number === number || place.number === number - 1
-      expect(remedy.includes(`post ${number}, which is moved by the layout, gets a new one`)).toBe(isBeside)
-      expect(remedy).toContain('enlarged in the field')
+      const slots = { kind: 'rail slots', newSlotAt: isBeside ? number : null }
+      expect(remedy).toEqual({ kind: 'if it fails', of: 'spacing', slots })
     }
     const sound = requirements.filter(({ topic }) => topic === 'rail-sound')
     expect(sound.length).toBeGreaterThan(0)
-    for (const { must } of sound) expect(must).toContain('and the new slot of a moved post')
+    for (const { must } of sound)
+      expect(must).toMatchObject({ own: expect.stringContaining('and the new slot of a moved post') })
   })
 })
 
@@ -76,7 +77,7 @@ describe('a post left out', () => {
     const curb = topicsWith().filter(({ topic }) => topic === 'curb')
     expect(curb).toHaveLength(1)
     expect(curb[0]).toMatchObject({ confirmation: 'published', place: { kind: 'space' } })
-    expect(curb[0]!.remedy).toContain('37 ft 6 in of rail')
+    expect(curb[0]!.remedy).toMatchObject({ doubledInches: 37.5 * 12 })
     expect(topicsWith().some(({ topic }) => topic === 'nested')).toBe(false)
   })
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { byHand } from '../../../test/fixtures/by-hand.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { CurbBefore, LayoutRequest, RunEnd } from '../layout/layout.ts'
@@ -113,7 +114,7 @@ describe('of what is looked at one answer is right, and only one', () => {
   it.each<[DerivedRule, string, string, string[]]>([
     [blockRule(true, cited), 'block', 'block', ['block', 'no-block']],
     [nestedRule(cited), 'nested', 'nested', ['nested', 'single']],
-    [slottedPanelRule(false, '', '', cited), 'slotted-panel', 'plain', ['slotted', 'plain']],
+    [slottedPanelRule(150, byHand(''), cited), 'slotted-panel', 'slotted', ['slotted', 'plain']],
     [noCurbRule({ rule: single, obstruction: '', omitted: [], doubled: 450 }), 'curb', 'none', ['none', 'curb']],
   ])('of a rule by itself: $topic', ({ topic, look, hold }, wanted, right, choices) => {
     expect(topic).toBe(wanted)

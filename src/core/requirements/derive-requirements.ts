@@ -1,5 +1,5 @@
-import { feetInchesText } from '../hardware/dimension-text.ts'
 import type { Cited, EndSheet, HardwareSheet, SheetRule } from '../hardware/hardware-sheet.ts'
+import { sheetText } from '../hardware/sheet-text.ts'
 import { doubledRail, gapsThatDependOnCurb } from '../layout/gaps-at-curb.ts'
 import type { LayoutPanel, LayoutPost, LayoutSplice, Unit } from '../layout/layout.ts'
 import { newSlotRule, noCurbRule } from './changed-post-rules.ts'
@@ -19,7 +19,7 @@ import {
 import { flareOffsetRule, railHeightRule, spacingRule, straightnessRule, stubRule } from './measured-rules.ts'
 import { panelPlace, postPlace, runPlace, spacePlace, splicePlace, unitPlace } from './places.ts'
 import { crashworthyRequirement, criteriaRequirement } from './record-requirements.ts'
-import type { Place, Requirement } from './requirement.ts'
+import type { Place, Requirement, RequirementLook } from './requirement.ts'
 import { runLineAt } from './run-line.ts'
 import { endSheetOf, type RunModel, sheetOf } from './run-model.ts'
 
@@ -71,26 +71,38 @@ function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet): Requ
   }
 }
 
-const ruleOf = (rule: SheetRule): RuleText => ({
+const ruleOf = (sheet: HardwareSheet, rule: SheetRule): RuleText => ({
   topic: rule.id,
-  must: rule.must,
-  look: rule.look.kind === 'measure' ? { ...rule.look, orFrom: null } : rule.look,
-  how: rule.how,
-  why: rule.why,
-  remedy: rule.remedy,
+  must: sheetText(sheet, rule.must),
+  look: lookOf(sheet, rule),
+  how: sheetText(sheet, rule.how),
+  why: sheetText(sheet, rule.why),
+  remedy: sheetText(sheet, rule.remedy),
   hold: rule.hold,
   figure: rule.figure,
   cited: { source: rule.source, confirmation: rule.confirmation },
 })
 
+function lookOf(sheet: HardwareSheet, { look }: SheetRule): RequirementLook {
+  switch (look.kind) {
+    case 'measure':
+      return { ...look, orFrom: null }
+    case 'choose':
+      return { ...look, choices: look.choices.map((one) => ({ ...one, label: sheetText(sheet, one.label) })) }
+    case 'confirm':
+      return look
+  }
+}
+
 function postRequirements(model: RunModel, post: LayoutPost): Requirement[] {
   if (post.state === 'standing') return []
   const sheet = sheetOf(model, post.unit)
   const place = postPlace(model, post)
-  const rules: RuleText[] = [railHeightRule(sheet.railHeight)]
+  const rules: RuleText[] = [railHeightRule(sheet.railHeight, sheet)]
   if (sheet.kind === 'longitudinal') {
     const cited = post.state === 'special' ? specialCited(model, post) : sheet.post
-    rules.push(postKindRule(post.kind, cited), blockRule(post.block, sheet.post), railBoltRule(true, sheet.post))
+    rules.push(postKindRule(sheetText(sheet, post.kind), cited))
+    rules.push(blockRule(post.block, sheet.post), railBoltRule(true, sheet.post))
     rules.push(...slotRules(model, post))
   } else {
     rules.push(...unitPostRules(model, post, sheet))
@@ -115,18 +127,20 @@ const specialCited = (model: RunModel, post: LayoutPost): Cited =>
 
 function unitPostRules(model: RunModel, post: LayoutPost, sheet: EndSheet): RuleText[] {
   const own = sheet.posts[post.ownNumber! - 1]!
-  const rules = [postKindRule(own.kind, own), blockRule(own.block, own)]
+  const rules = [postKindRule(sheetText(sheet, own.kind), own), blockRule(own.block, own)]
   if (own.railBolted !== 'notStated') rules.push(railBoltRule(own.railBolted, own))
   if (own.hingeSide === 'upstream' || own.hingeSide === 'downstream') rules.push(hingeRule(own.hingeSide, own))
-  if (own.slots !== 'notStated' && own.slots !== 'none') rules.push(slotRule(own.slots.set, own.slots.side, own))
-  if (own.stub !== 'none') rules.push(stubRule(own.stub))
+  if (own.slots !== 'notStated' && own.slots !== 'none') rules.push(slotRule(own.slots, own))
+  if (own.stub !== 'none') rules.push(stubRule(own.stub, sheet))
   if (own.number === 1 && sheet.flare !== 'none')
-    rules.push(flareOffsetRule(sheet.flare.offset, post, runLineAt(model, post.unit === 'second' ? 'second' : 'first')))
+    rules.push(
+      flareOffsetRule(sheet.flare.offset, sheet, post, runLineAt(model, post.unit === 'second' ? 'second' : 'first')),
+    )
   return rules
 }
 
 function sheetRules(sheet: HardwareSheet, applies: (rule: SheetRule) => boolean): RuleText[] {
-  return sheet.parts.flatMap((part) => part.rules.filter(applies).map(ruleOf))
+  return sheet.parts.flatMap((part) => part.rules.filter(applies).map((rule) => ruleOf(sheet, rule)))
 }
 
 function spaceRequirements(model: RunModel): Requirement[] {
@@ -136,7 +150,7 @@ function spaceRequirements(model: RunModel): Requirement[] {
     const before = posts[i]!
     const sheet = before.unit === after.unit ? sheetOf(model, before.unit) : model.system
     const gap = omitted.filter(({ alongInches }) => alongInches > before.alongInches && alongInches < after.alongInches)
-    const rules = [spacingRule(sheet.postSpacing, before, after, gap)]
+    const rules = [spacingRule(sheet, before, after, gap)]
     const byCurb = dependOnCurb.find((one) => gap.includes(one.omitted[0]!))
     if (byCurb !== undefined) rules.push(noCurbRule(byCurb))
     return rules.map((rule) => requirementOf(rule, spacePlace(spaces[i]!), sheet))
@@ -146,18 +160,21 @@ function spaceRequirements(model: RunModel): Requirement[] {
 function panelRequirements(model: RunModel, panel: LayoutPanel): Requirement[] {
   const sheet = sheetOf(model, panel.unit)
   const place = panelPlace(model, panel)
-  const text = feetInchesText(panel.inches)
   const cited = panelCited(sheet, panel)
-  const rules: RuleText[] = [panelLengthRule(text, lengthChoices(model, panel.inches), panel.role === 'adapter', cited)]
+  const rules: RuleText[] = [
+    panelLengthRule(panel.inches, lengthChoices(model, panel.inches), panel.role === 'adapter', cited),
+  ]
   if (sheet.kind !== 'longitudinal') {
     const own = [...sheet.panels.own, ...sheet.panels.adapters][panel.ownNumber! - 1]
-    if (panel.role === 'own' && own?.slotted) rules.push(slottedPanelRule(true, text, own.name, own))
+    if (panel.role === 'own' && own?.slotted)
+      rules.push(slottedPanelRule(panel.inches, sheetText(sheet, own.name), own))
     rules.push(
       ...sheetRules(sheet, (rule) => rule.at.kind === 'panels' && rule.at.numbers.includes(panel.ownNumber ?? 0)),
     )
   }
   if (panel.nested) rules.push(nestedRule(nestedCited(model) ?? cited))
-  if (sheet.straightness !== 'notStated') rules.push(straightnessRule(sheet.straightness, panel, model.layout.posts))
+  if (sheet.straightness !== 'notStated')
+    rules.push(straightnessRule(sheet.straightness, sheet, panel, model.layout.posts))
   return rules.map((rule) => requirementOf(rule, place, sheet))
 }
 
@@ -179,12 +196,10 @@ function panelCited(sheet: HardwareSheet, panel: LayoutPanel): Cited {
   )
 }
 
-function lengthChoices(model: RunModel, right: number): (readonly [string, string, boolean])[] {
+function lengthChoices(model: RunModel, right: number): readonly number[] {
   const { standard, converting, endOnly } = model.system.panels
   const lengths = new Set([...standard, ...converting, ...endOnly].map(({ inches }) => inches).concat(right))
-  return [...lengths]
-    .sort((a, b) => a - b)
-    .map((inches) => [`in-${inches}`, feetInchesText(inches), inches === right] as const)
+  return [...lengths].sort((a, b) => a - b)
 }
 
 function spliceRequirements(model: RunModel, splice: LayoutSplice): Requirement[] {

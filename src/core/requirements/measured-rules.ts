@@ -1,106 +1,110 @@
-import { feetInchesText, lengthText, limitsText } from '../hardware/dimension-text.ts'
-import type { Dimension } from '../hardware/hardware-sheet.ts'
+import type { Dimension, HardwareSheet } from '../hardware/hardware-sheet.ts'
+import { limitsOf } from '../hardware/limits-saying.ts'
+import { sheetText } from '../hardware/sheet-text.ts'
 import type { LayoutPanel, LayoutPost, OmittedPost } from '../layout/layout.ts'
 import { exactLength, lengthIn } from '../units/exact-length.ts'
 import type { DerivedRule } from './common-rules.ts'
 import type { LinePoint } from './requirement.ts'
+import type { RailSlots } from './requirement-saying.ts'
 import type { RunLine } from './run-line.ts'
 
-export const railHeightRule = (limits: Dimension): DerivedRule => ({
+export const railHeightRule = (limits: Dimension, sheet: HardwareSheet): DerivedRule => ({
   topic: 'rail-height',
   figure: 'rail-height',
   cited: limits,
-  must: `The top of the rail stands ${limitsText(limits)} above finish grade.`,
+  must: { kind: 'must', of: 'rail-height', limits: limitsOf(limits) },
   look: { kind: 'measure', limits, orFrom: null },
-  how: limits.measured,
-  why: 'Too low, a vehicle goes over the rail; too high, it goes under or snags.',
-  remedy: 'Raise or lower the rail within its limits.',
+  how: sheetText(sheet, limits.measured),
+  why: { kind: 'why it matters', of: 'rail-height' },
+  remedy: { kind: 'if it fails', of: 'rail-height' },
   hold: false,
 })
 
-export const stubRule = (limits: Dimension): DerivedRule => ({
+export const stubRule = (limits: Dimension, sheet: HardwareSheet): DerivedRule => ({
   topic: 'stub-height',
   figure: 'stub-height',
   cited: limits,
-  must: `The lower post (stub) stands ${limitsText(limits)} above finish grade.`,
+  must: { kind: 'must', of: 'stub-height', limits: limitsOf(limits) },
   look: { kind: 'measure', limits, orFrom: null },
-  how: limits.measured,
-  why: 'A vehicle passes over the stub after the post breaks away; a taller one snags its floor.',
-  remedy: 'Lower the post or reset it.',
+  how: sheetText(sheet, limits.measured),
+  why: { kind: 'why it matters', of: 'stub-height' },
+  remedy: { kind: 'if it fails', of: 'stub-height' },
   hold: false,
 })
 
 /** Post spacing between two neighbours: the sheet's tolerance round the distance that the layout gives. */
 export function spacingRule(
-  tolerance: Dimension,
+  sheet: HardwareSheet,
   before: LayoutPost,
   after: LayoutPost,
   omitted: readonly OmittedPost[],
 ): DerivedRule {
+  const tolerance = sheet.postSpacing
   const apart = after.alongInches - before.alongInches
   const nominal = lengthIn(exactLength(apart, 'in'), tolerance.unit)
   const shift = (limit: number | 'notStated') =>
     limit === 'notStated' || tolerance.nominal === 'notStated' ? limit : nominal + limit - tolerance.nominal
   const limits = { ...tolerance, nominal, low: shift(tolerance.low), high: shift(tolerance.high) }
-  const because =
-    omitted.length === 0
-      ? ''
-      : ` (${omitted.length === 1 ? 'a post is' : `${omitted.length} posts are`} left out for ${omitted[0]!.obstruction})`
+  const [first] = omitted
   return {
     topic: 'spacing',
-    figure: omitted.length === 0 ? 'post-spacing' : 'omitted-post',
+    figure: first === undefined ? 'post-spacing' : 'omitted-post',
     cited: tolerance,
-    must: `The posts stand ${feetInchesText(apart)} apart, centre to centre${because}.`,
+    must: {
+      kind: 'must',
+      of: 'spacing',
+      inches: apart,
+      omitted: first === undefined ? null : { posts: omitted.length, obstruction: first.obstruction },
+    },
     look: {
       kind: 'measure',
       limits,
       orFrom: { kind: 'difference', from: `${before.id}/along`, to: `${after.id}/along` },
     },
-    how: `${tolerance.measured}; or pull one tape from post 1 and read every post on it.`,
-    why: 'Wider, the rail pockets; and the bolts no longer meet the slots.',
-    remedy: `Move the post. ${slotSentence([before, after])}`,
+    how: { kind: 'how to look', of: 'spacing', measured: sheetText(sheet, tolerance.measured) },
+    why: { kind: 'why it matters', of: 'spacing' },
+    remedy: { kind: 'if it fails', of: 'spacing', slots: railSlots([before, after]) },
     hold: false,
   }
 }
 
-/**
- * What of the slots in the rail when one of these posts is set right: a post of the run comes back to its own slot, a
- * moved one has no slot of its own yet.
- */
-export const slotSentence = (posts: readonly Pick<LayoutPost, 'number' | 'state'>[]): string => {
-  const moved = posts.find(({ state }) => state === 'moved')
-  return moved === undefined
-    ? 'The rail slot may not be enlarged in the field.'
-    : `No slot may be enlarged in the field: post ${moved.number}, which is moved by the layout, gets a new one, as its own requirement says.`
-}
+const railSlots = (posts: readonly LayoutPost[]): RailSlots => ({
+  kind: 'rail slots',
+  newSlotAt: posts.find(({ state }) => state === 'moved')?.number ?? null,
+})
 
 /** How far the middle of a panel lies from the chord between its ends: measured, or from offsets of its posts. */
-export function straightnessRule(limits: Dimension, panel: LayoutPanel, posts: readonly LayoutPost[]): DerivedRule {
+export function straightnessRule(
+  limits: Dimension,
+  sheet: HardwareSheet,
+  panel: LayoutPanel,
+  posts: readonly LayoutPost[],
+): DerivedRule {
   const on = posts.filter((post) => post.alongInches >= panel.fromInches && post.alongInches <= panel.toInches)
   return {
     topic: 'straightness',
     figure: 'straightness',
     cited: limits,
-    must: `The panel is straight: its middle lies ${limitsText(limits)} from the line between its ends.`,
+    must: { kind: 'must', of: 'straightness', limits: limitsOf(limits) },
     look: {
       kind: 'measure',
       limits,
       orFrom: on.length < 3 ? null : { kind: 'middle ordinate', points: on.map(offsetAt) },
     },
-    how: `${limits.measured}; or read the lateral offset of every post from one string, and say the side of each.`,
-    why: 'The terminal was tested with straight panels; a curved one buckles out of line when the head is struck.',
-    remedy: 'Bring the posts into a straight line between the ends of the panel.',
+    how: { kind: 'how to look', of: 'straightness', measured: sheetText(sheet, limits.measured) },
+    why: { kind: 'why it matters', of: 'straightness' },
+    remedy: { kind: 'if it fails', of: 'straightness' },
     hold: false,
   }
 }
 
 /** The offset of the end post from the line of the run, extended, away from traffic: measured, or from offsets of posts. */
-export function flareOffsetRule(limits: Dimension, post: LayoutPost, line: RunLine): DerivedRule {
+export function flareOffsetRule(limits: Dimension, sheet: HardwareSheet, post: LayoutPost, line: RunLine): DerivedRule {
   return {
     topic: 'flare-offset',
     figure: 'flare-offset',
     cited: limits,
-    must: `Post 1 stands ${limitsText(limits)} off ${line.isFlared ? 'the flared line of the run before the end, carried on' : 'the line of the run'}, away from traffic.`,
+    must: { kind: 'must', of: 'flare-offset', limits: limitsOf(limits), isFlared: line.isFlared },
     look: {
       kind: 'measure',
       limits,
@@ -109,9 +113,9 @@ export function flareOffsetRule(limits: Dimension, post: LayoutPost, line: RunLi
           ? null
           : { kind: 'offset from line', point: offsetAt(post), line: line.posts.map(offsetAt) },
     },
-    how: `${limits.measured}; sight along the run or stretch a string past at least two of its posts, and say the side.`,
-    why: 'The flare takes the head away from traffic and was tested at this offset.',
-    remedy: `Move the end so that it stands ${limits.nominal === 'notStated' ? limitsText(limits) : lengthText(limits.nominal, limits.unit)} off the line, away from traffic.`,
+    how: { kind: 'how to look', of: 'flare-offset', measured: sheetText(sheet, limits.measured) },
+    why: { kind: 'why it matters', of: 'flare-offset' },
+    remedy: { kind: 'if it fails', of: 'flare-offset', limits: limitsOf(limits) },
     hold: false,
   }
 }

@@ -1,7 +1,6 @@
 import { crashworthySource } from '../hardware/crashworthy-end.ts'
 import type { EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
-import { neededTestName } from '../hardware/test-text.ts'
-import { findTest, testConfirmation, testSource } from '../hardware/tested-criteria.ts'
+import { findTest, neededTest, testConfirmation, testSource } from '../hardware/tested-criteria.ts'
 import type { Place, Requirement } from './requirement.ts'
 import type { RunModel } from './run-model.ts'
 
@@ -13,11 +12,11 @@ export function criteriaRequirement(model: RunModel, sheet: HardwareSheet, place
     ...fromRecord(sheet, place),
     id: `${place.id}/criteria`,
     topic: 'criteria',
-    must: 'One crash test of the hardware covers the criteria in force for the work and the speed of the road.',
+    must: { kind: 'must', of: 'criteria' },
     look: { kind: 'record', rule: { kind: 'criteria', hardware, at } },
-    how: 'Compare letting date, kind of work and speed with the tests on the sheet; nothing has to be measured.',
-    why: 'A level reached under older criteria says nothing of the newer ones. Standing hardware may serve out its life, at the speed that its test covers.',
-    remedy: `Choose hardware with ${neededTestName(hardware, at)}.`,
+    how: { kind: 'how to look', of: 'criteria' },
+    why: { kind: 'why it matters', of: 'criteria' },
+    remedy: { kind: 'if it fails', of: 'criteria', needed: neededTest(sheet.category, at) },
     source: testSource,
     confirmation: testConfirmation(hardware, at, findTest(hardware, at)),
   }
@@ -39,10 +38,7 @@ export function crashworthyRequirement(
     ...fromRecord(sheet, place),
     id: `${place.id}/crashworthy`,
     topic: 'crashworthy',
-    must:
-      end === 'approach'
-        ? 'The end that adjacent traffic meets first is crashworthy.'
-        : 'The end is crashworthy, or opposing traffic cannot reach it.',
+    must: { kind: 'must', of: 'crashworthy', end },
     look: {
       kind: 'record',
       rule: {
@@ -51,9 +47,9 @@ export function crashworthyRequirement(
         exposure: { end, opposingReaches: model.opposingReaches },
       },
     },
-    how: 'Compare the sheet of the end with the traffic that can reach it; nothing has to be measured.',
-    why: 'An end that is not made to be struck stops a vehicle, spears it or throws it over.',
-    remedy: 'Put a crashworthy terminal at this end.',
+    how: { kind: 'how to look', of: 'crashworthy' },
+    why: { kind: 'why it matters', of: 'crashworthy' },
+    remedy: { kind: 'if it fails', of: 'crashworthy' },
     source: crashworthySource,
     confirmation: 'published',
   }

@@ -1,7 +1,9 @@
 import type { CrashworthyEnd, EndExposure } from '../hardware/crashworthy-end.ts'
 import type { Choice, Confirmation, Dimension, EndSheet, FigureKind, Source } from '../hardware/hardware-sheet.ts'
+import type { SheetText } from '../hardware/sheet-text.ts'
 import type { TestedHardware, WorkAtHand } from '../hardware/tested-criteria.ts'
 import type { Unit } from '../units/quantity-kinds.ts'
+import type { ChoiceSaying, RequirementText } from './requirement-saying.ts'
 
 /** A place of the run. */
 export type Place = PlaceAt &
@@ -33,9 +35,14 @@ interface PlaceAt {
 /** How a requirement is decided. */
 export type RequirementLook =
   | { readonly kind: 'measure'; readonly limits: Dimension<Unit>; readonly orFrom: Computation | null }
-  | { readonly kind: 'choose'; readonly choices: readonly Choice[] }
+  | { readonly kind: 'choose'; readonly choices: readonly RequirementChoice[] }
   | { readonly kind: 'confirm' }
   | { readonly kind: 'record'; readonly rule: RecordRule }
+
+/** An answer to choose, to be said. */
+export interface RequirementChoice extends Omit<Choice, 'label'> {
+  readonly label: ChoiceSaying | SheetText
+}
 
 /** A length computed from the readings at several posts, when nobody measured it directly. */
 export type Computation =
@@ -61,11 +68,11 @@ export interface Requirement {
   readonly topic: string
   readonly place: Place
   /** What must be true, in one sentence. */
-  readonly must: string
+  readonly must: RequirementText
   readonly look: RequirementLook
-  readonly how: string
-  readonly why: string
-  readonly remedy: string
+  readonly how: RequirementText
+  readonly why: RequirementText
+  readonly remedy: RequirementText
   readonly hold: boolean
   /** Whether the sheet lets a named person take it out of judging with a reason. */
   readonly maySetAside: boolean

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { byHand } from '../../../test/fixtures/by-hand.ts'
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { type Instrument, instruments } from '../measurement/instruments.ts'
 import type { Answer, Reading } from '../measurement/reading.ts'
@@ -13,13 +14,22 @@ const measure = { kind: 'measure', limits: rail, orFrom: null } as const
 const choose = {
   kind: 'choose',
   choices: [
-    { id: 'in-front', label: 'in front', right: true },
-    { id: 'behind', label: 'behind', right: false },
+    { id: 'in-front', label: byHand('in front'), right: true },
+    { id: 'behind', label: byHand('behind'), right: false },
   ],
 } as const
 
 const requirement = (look: RequirementLook, changes: Partial<Requirement> = {}): Requirement => ({
-  ...{ id: 'post-1/thing', topic: 'thing', must: '', how: '', why: '', remedy: '', hold: false, figure: null },
+  ...{
+    id: 'post-1/thing',
+    topic: 'thing',
+    must: byHand(''),
+    how: byHand(''),
+    why: byHand(''),
+    remedy: byHand(''),
+    hold: false,
+    figure: null,
+  },
   place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
   ...{ look, maySetAside: false, sheet: 'test', sheetVersion: '1', source: { title: '', edition: '' } },
   ...{ confirmation: 'published', ...changes },
@@ -90,8 +100,8 @@ describe('a requirement without an answer is unread', () => {
 describe('a requirement with an answer', () => {
   it('that is chosen meets only by the right choice', () => {
     const chosen = (choice: string) => judge(requirement(choose), [reading('r', { kind: 'choice', choice })])
-    expect(chosen('in-front')).toMatchObject({ verdict: 'meets', because: { label: 'in front', right: true } })
-    expect(chosen('behind')).toMatchObject({ verdict: 'fails', because: { label: 'behind', right: false } })
+    expect(chosen('in-front')).toMatchObject({ verdict: 'meets', because: { label: byHand('in front'), right: true } })
+    expect(chosen('behind')).toMatchObject({ verdict: 'fails', because: { label: byHand('behind'), right: false } })
   })
 
   it('that is confirmed meets only by yes', () => {

@@ -1,3 +1,4 @@
+import { sheetText } from '../hardware/sheet-text.ts'
 import { type RunModel, sheetOf } from '../requirements/run-model.ts'
 import { findingOf, type Judged, type JudgedById } from './judged.ts'
 import type { ExchangePanel, RemedyStep } from './remedy.ts'
@@ -95,7 +96,7 @@ function exchangeStep(panel: Judged, model: RunModel): ExchangePanel {
   const { inches, unit, role, ownNumber } = model.layout.panels[number - 1]!
   const sheet = sheetOf(model, unit)
   const own = sheet.kind === 'longitudinal' || role !== 'own' ? null : sheet.panels.own[ownNumber! - 1]!
-  const name = own?.slotted ? own.name : null
+  const name = own?.slotted ? sheetText(sheet, own.name) : null
   return { kind: 'exchange panel', panel: number, from: hangingInches(panel), to: inches, name }
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { byHand } from '../../../test/fixtures/by-hand.ts'
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { instruments } from '../measurement/instruments.ts'
 import type { Answer, Reading } from '../measurement/reading.ts'
@@ -21,7 +22,16 @@ const length = (inches: number, side?: 'away' | 'toward'): Answer => ({
 
 function steps(topic: string, look: RequirementLook, answer: Answer, instrument = 'tape') {
   const requirement: Requirement = {
-    ...{ id: `post-1/${topic}`, topic, must: '', how: '', why: '', remedy: 'Tighten it.', hold: false, figure: null },
+    ...{
+      id: `post-1/${topic}`,
+      topic,
+      must: byHand(''),
+      how: byHand(''),
+      why: byHand(''),
+      remedy: byHand('Tighten it.'),
+      hold: false,
+      figure: null,
+    },
     place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
     ...{ look, maySetAside: false, sheet: 'test', sheetVersion: '1', source: { title: '', edition: '' } },
     confirmation: 'published',
@@ -65,7 +75,7 @@ describe('an end post that stands off at the wrong distance', () => {
 })
 
 describe('what is put right as its rule says', () => {
-  const right = { kind: 'set right', requirement: 'post-1/cable-play', how: 'Tighten it.' }
+  const right = { kind: 'set right', requirement: 'post-1/cable-play', how: byHand('Tighten it.') }
 
   it('is then read within what a reading like the one at hand proves', () => {
     expect(steps('cable-play', measure(limits(null, null, 1)), length(2))).toEqual([
@@ -91,8 +101,8 @@ describe('what is put right as its rule says', () => {
 
   it('is chosen right or confirmed', () => {
     const choices = [
-      { id: 'behind', label: 'behind', right: false },
-      { id: 'in-front', label: 'in front', right: true },
+      { id: 'behind', label: byHand('behind'), right: false },
+      { id: 'in-front', label: byHand('in front'), right: true },
     ]
     expect(steps('lap', { kind: 'choose', choices }, { kind: 'choice', choice: 'behind' })).toEqual([
       { ...right, requirement: 'post-1/lap', to: { kind: 'choice', choice: 'in-front' } },

@@ -1,3 +1,5 @@
+import type { SheetText } from '../hardware/sheet-text.ts'
+import type { RequirementText } from '../requirements/requirement-saying.ts'
 import type { LengthUnit } from '../units/exact-length.ts'
 import type { Unit } from '../units/quantity-kinds.ts'
 
@@ -12,7 +14,7 @@ export type RemedyStep =
   | SetRight
   | NotProvable
   | { readonly kind: 'lay out again' }
-  | { readonly kind: 'as the rule says'; readonly how: string }
+  | { readonly kind: 'as the rule says'; readonly how: RequirementText }
 
 /** Without these readings nobody can say what has to be done, or whether it is all. */
 export interface MeasureFirst {
@@ -78,7 +80,7 @@ export interface ExchangePanel {
   readonly from: number | null
   readonly to: number
   /** What the panel is called where it has to be a particular one; null for any of the length. */
-  readonly name: string | null
+  readonly name: SheetText | null
 }
 
 /** The end post, across the line of the run. */
@@ -96,7 +98,7 @@ export interface MoveEnd {
 export interface SetRight {
   readonly kind: 'set right'
   readonly requirement: string
-  readonly how: string
+  readonly how: RequirementText
   readonly to:
     | { readonly kind: 'choice'; readonly choice: string }
     | { readonly kind: 'confirmed' }

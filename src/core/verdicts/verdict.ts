@@ -1,7 +1,8 @@
 import type { TestAnswer } from '../hardware/tested-criteria.ts'
 import type { Doubt } from '../measurement/doubt.ts'
 import type { Reading } from '../measurement/reading.ts'
-import type { Place, RecordRule } from '../requirements/requirement.ts'
+import type { Place, RecordRule, RequirementChoice } from '../requirements/requirement.ts'
+import type { RequirementText } from '../requirements/requirement-saying.ts'
 import type { LengthUnit } from '../units/exact-length.ts'
 import type { QuantityKind, Unit } from '../units/quantity-kinds.ts'
 import type { RemedyStep } from './remedy.ts'
@@ -26,7 +27,7 @@ export type Decided = Pick<Verdict, 'verdict' | 'because' | 'readings'>
 /** Why; numbers in the limit's own unit. */
 export type VerdictReason =
   | Measured
-  | { readonly kind: 'chosen'; readonly choice: string; readonly label: string; readonly right: boolean }
+  | ({ readonly kind: 'chosen'; readonly choice: string } & Pick<RequirementChoice, 'label' | 'right'>)
   | { readonly kind: 'confirmed'; readonly yes: boolean }
   | { readonly kind: 'nobody looked' }
   | { readonly kind: 'could not be seen' }
@@ -92,7 +93,7 @@ export interface Found {
 
 export type FoundPart =
   /** A rule that is not met, and what was read. */
-  | { readonly kind: 'against a rule'; readonly because: VerdictReason; readonly must: string }
+  | { readonly kind: 'against a rule'; readonly because: VerdictReason; readonly must: RequirementText }
   | {
       readonly kind: 'posts out of place'
       readonly from: number

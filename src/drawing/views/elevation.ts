@@ -1,4 +1,4 @@
-import { limitsText } from '../../core/hardware/dimension-text.ts'
+import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
 import { point, text } from '../draw.ts'
 import type { Drawing } from '../drawing.ts'
@@ -46,7 +46,7 @@ function notesOf(input: StripInput): string[] {
   const units = (['first', 'run', 'second'] as const).filter((unit) => unit === 'run' || input[unit].sheet !== null)
   const names = units.map((unit) => ({
     name: input.print.say(unit === 'run' ? input.system.name : input[unit].name),
-    limits: input.print.say(limitsText(railHeightOf(input, unit))),
+    limits: input.print.say(limitsOf(railHeightOf(input, unit))),
   }))
   const isSame = names.every(({ limits }) => limits === names[0]!.limits)
   const heights = isSame ? names[0]!.limits : names.map(({ name, limits }) => `${name} ${limits}`).join('; ')

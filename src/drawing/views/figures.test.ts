@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { boxOf, drawnItems, drawnWords } from '../../../test/cases/drawing/drawn.ts'
 import { figureRequirements } from '../../../test/cases/drawing/figure-requirements.ts'
 import { culvertRun, shippedSheet } from '../../../test/cases/drawing/hand-layouts.ts'
+import { byHand } from '../../../test/fixtures/by-hand.ts'
 import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
 import { deriveRequirements } from '../../core/requirements/derive-requirements.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
@@ -98,7 +99,11 @@ describe('figures', () => {
 
   it('call neither half right when the words of a sheet do not tell which is', () => {
     const base = figureRequirements.get('hinge-side')!
-    const silent: Requirement = { ...base, must: 'The hinge is as the manual shows.', look: { kind: 'confirm' } }
+    const silent: Requirement = {
+      ...base,
+      must: byHand('The hinge is as the manual shows.'),
+      look: { kind: 'confirm' },
+    }
     expect(drawnWords(drawn(silent))).not.toContain('right')
     expect(drawn(silent).description).toContain('the two ways it can be')
   })

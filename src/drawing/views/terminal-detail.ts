@@ -1,7 +1,8 @@
-import { limitsText } from '../../core/hardware/dimension-text.ts'
 import type { EndSheet } from '../../core/hardware/hardware-sheet.ts'
+import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { unitFlare } from '../../core/staking/unit-flare.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
+import { english } from '../../words/english.ts'
 import { circle, dimension, group, line, moved, point, polyline, text } from '../draw.ts'
 import type { Drawing, Item } from '../drawing.ts'
 import { type PlainScale, papers } from '../paper.ts'
@@ -114,7 +115,7 @@ function planItems(frame: Frame, sheet: EndSheet, which: 'first' | 'second'): It
   const limits =
     sheet.flare === 'none'
       ? 'No flare.'
-      : `Flare: ${limitsText(sheet.flare.offset)} at post 1, ${sheet.flare.shape}, over ${lengthLabel(input, unitFlare(input.layout, which, sheet)?.overInches ?? sheet.flare.overInches)}.`
+      : `Flare: ${english(null).say(limitsOf(sheet.flare.offset))} at post 1, ${sheet.flare.shape}, over ${lengthLabel(input, unitFlare(input.layout, which, sheet)?.overInches ?? sheet.flare.overInches)}.`
   return [
     line('line of the run', frame.level(range.from, 0), frame.level(range.to, 0)),
     text(

@@ -258,7 +258,7 @@ export function EntryPanel(props: Props) {
       <div class="entry-body">
         <div class="entry-main">
           <h2 id="must">{must}</h2>
-          {limits !== null && !must.includes(limits) && (
+          {limits !== null && !('limits' in requirement.must) && (
             <p class="limits">
               <span class="label">{m.entry.limits}</span> <b>{limits}</b>
             </p>

@@ -1,5 +1,6 @@
-import { lengthText, limitsText } from '../../core/hardware/dimension-text.ts'
+import { lengthText } from '../../core/hardware/dimension-text.ts'
 import type { Dimension } from '../../core/hardware/hardware-sheet.ts'
+import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import type { Layout } from '../../core/layout/layout.ts'
 import { lacksSide } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
@@ -50,7 +51,7 @@ export function measurableWords(id: string, { posts }: Pick<Layout, 'posts'>): s
 export const placeWords = (place: Place): string => say(place)
 
 /** The limits as published, and beside them the same in the units of the run. */
-export const limitsWords = (limits: Dimension<Unit>, units: 'us' | 'metric'): string => say(limitsText(limits), units)
+export const limitsWords = (limits: Dimension<Unit>, units: 'us' | 'metric'): string => say(limitsOf(limits), units)
 
 /** Why a verdict is what it is. */
 export const reasonWords = (because: VerdictReason, units: 'us' | 'metric'): string => say(because, units)

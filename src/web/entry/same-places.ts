@@ -1,3 +1,4 @@
+import { contentOf } from '../../core/hardware/sheet-text.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 
 /**
@@ -14,7 +15,7 @@ export function samePlaces(requirement: Requirement, requirements: readonly Requ
     .sort((a, b) => a.place.number - b.place.number)
 }
 
-const askedOf = (one: Requirement): string => JSON.stringify([one.must, lookAsked(one), one.maySetAside])
+const askedOf = (one: Requirement): string => contentOf([one.must, lookAsked(one), one.maySetAside])
 
 /** What a look asks for, less the readings it may be computed from, which are others at every place. */
 const lookAsked = ({ look }: Requirement): unknown => (look.kind === 'measure' ? look.limits : look)

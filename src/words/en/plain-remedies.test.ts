@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { byHand } from '../../../test/fixtures/by-hand.ts'
 import type { Dimension } from '../../core/hardware/hardware-sheet.ts'
 import { instruments } from '../../core/measurement/instruments.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
@@ -16,7 +17,16 @@ const play: Dimension = { nominal: 'notStated', low: 'notStated', high: 1, role:
 
 function remedy(topic: string, limits: Dimension, inches: number, instrument = 'tape'): string {
   const requirement: Requirement = {
-    ...{ id: `post-1/${topic}`, topic, must: '', how: '', why: '', remedy: 'Tighten it.', hold: false, figure: null },
+    ...{
+      id: `post-1/${topic}`,
+      topic,
+      must: byHand(''),
+      how: byHand(''),
+      why: byHand(''),
+      remedy: byHand('Tighten it.'),
+      hold: false,
+      figure: null,
+    },
     place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
     look: { kind: 'measure', limits, orFrom: null },
     ...{

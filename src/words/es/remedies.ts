@@ -1,4 +1,3 @@
-import { slotSentence } from '../../core/requirements/measured-rules.ts'
 import type { Unit } from '../../core/units/quantity-kinds.ts'
 import type {
   ExchangePanel,
@@ -72,7 +71,7 @@ function measureText({ what, requirements, from, to, using }: MeasureFirst, prin
 }
 
 function moveText({ from, to, by, unit, reaches, with: others, newSlotAt }: MovePosts, print: Print): string {
-  const slots = print.say(slotSentence(newSlotAt === null ? [] : [{ number: newSlotAt, state: 'moved' }]))
+  const slots = print.say({ kind: 'rail slots', newSlotAt })
   const far = print.measured(Math.abs(by), unit)
   const way = by > 0 ? 'aguas abajo' : 'aguas arriba'
   const also =

@@ -32,6 +32,8 @@ export const figureWords: SpanishWords = {
     'splice to splice': 'de empalme a empalme',
     slots: 'ranuras',
     'no slots': 'sin ranuras',
+    upper: 'superiores',
+    lower: 'inferiores',
     splice: 'empalme',
   },
   patterns: [

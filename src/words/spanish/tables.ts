@@ -1,9 +1,9 @@
+import { landedTexts } from '../es/landed-sheets.ts'
 import { crewSheetWords } from './crew-sheets.ts'
 import { figureWords } from './figures.ts'
 import { layoutWords } from './layouts.ts'
 import { nameWords } from './names.ts'
 import { requirementWords } from './requirements.ts'
-import { shippedSheetWords } from './shipped-sheets.ts'
 import { sitePictureWords } from './site-pictures.ts'
 import type { SpanishWords } from './spanish-words.ts'
 import { stripWords } from './strips.ts'
@@ -25,7 +25,7 @@ import { testAndEndWords } from './tests-and-ends.ts'
  */
 export const tables: readonly SpanishWords[] = [
   requirementWords,
-  shippedSheetWords,
+  { sentences: landedTexts, patterns: [] },
   nameWords,
   layoutWords,
   testAndEndWords,

@@ -17,27 +17,12 @@ export const testAndEndWords: SpanishWords = {
     'whether the work is new': 'si la obra es nueva',
     'when it was let': 'cuándo se adjudicó',
     'the speed of the road': 'la velocidad de la vía',
-    'Compare letting date, kind of work and speed with the tests on the sheet; nothing has to be measured.':
-      'Compare la fecha de adjudicación, la clase de obra y la velocidad con los ensayos de la ficha; no hay nada que medir.',
-    'A level reached under older criteria says nothing of the newer ones. Standing hardware may serve out its life, at the speed that its test covers.':
-      'Un nivel alcanzado con criterios anteriores no dice nada de los nuevos. Los herrajes existentes pueden cumplir su vida útil, a la velocidad que cubre su ensayo.',
-    'One crash test of the hardware covers the criteria in force for the work and the speed of the road.':
-      'Un ensayo de choque de los herrajes cubre los criterios vigentes para la obra y la velocidad de la vía.',
     'W-beam barrier': 'baranda de doble onda',
     'W-beam terminal': 'terminal de baranda de doble onda',
     transition: 'transición',
     'other longitudinal barrier': 'otra barrera longitudinal',
     system: 'sistema',
     // Ends.
-    'The end that adjacent traffic meets first is crashworthy.':
-      'El extremo que el tránsito contiguo encuentra primero está ensayado a choque.',
-    'The end is crashworthy, or opposing traffic cannot reach it.':
-      'El extremo está ensayado a choque, o el tránsito contrario no puede alcanzarlo.',
-    'Compare the sheet of the end with the traffic that can reach it; nothing has to be measured.':
-      'Compare la ficha del extremo con el tránsito que puede alcanzarlo; no hay nada que medir.',
-    'An end that is not made to be struck stops a vehicle, spears it or throws it over.':
-      'Un extremo que no está hecho para ser golpeado detiene un vehículo de golpe, lo atraviesa o lo vuelca.',
-    'Put a crashworthy terminal at this end.': 'Ponga en este extremo un terminal ensayado a choque.',
     'crashworthy: adjacent traffic meets it first': 'ensayado a choque: el tránsito contiguo lo encuentra primero',
     'crashworthy where opposing traffic can reach it': 'ensayado a choque donde el tránsito contrario puede alcanzarlo',
     crashworthy: 'ensayado a choque',
@@ -76,7 +61,6 @@ export const testAndEndWords: SpanishWords = {
     ['needed is $', 'hace falta $'],
     ['not said: $', 'no se dice: $'],
     ['a $ with $', 'un $ con $'],
-    ['Choose hardware with $.', 'Elija herrajes con $.'],
     ['$ at the approach end', '$: en el extremo de llegada'],
     ['$ at the departure end', '$: en el extremo de salida'],
   ],

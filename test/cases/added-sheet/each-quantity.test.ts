@@ -270,9 +270,9 @@ describe('what is measured, in the record', () => {
       'Set the missing nuts. A reading of 6 then proves it.',
     ])
     expect(said(spanish(null))).toEqual([
-      'Tighten the nut. Una lectura de 27 lbf·ft como mínimo lo demuestra entonces.',
-      'Grade the ground. Una lectura de 9.7 % como máximo lo demuestra entonces.',
-      'Set the missing nuts. Una lectura de 6 lo demuestra entonces.',
+      'Tighten the nut. (en) Una lectura de 27 lbf·ft como mínimo lo demuestra entonces.',
+      'Grade the ground. (en) Una lectura de 9.7 % como máximo lo demuestra entonces.',
+      'Set the missing nuts. (en) Una lectura de 6 lo demuestra entonces.',
     ])
   })
 })

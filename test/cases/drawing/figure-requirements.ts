@@ -1,5 +1,6 @@
 import type { Dimension, FigureKind } from '../../../src/core/hardware/hardware-sheet.ts'
 import type { Requirement, RequirementLook } from '../../../src/core/requirements/requirement.ts'
+import { byHand } from '../../fixtures/by-hand.ts'
 
 /** One requirement for each kind of figure, worded by hand as the shipped rules and sheets word theirs. */
 
@@ -24,8 +25,8 @@ const measure = (change: Partial<Dimension>): RequirementLook => ({
 const choose = (right: readonly [string, string], wrong: readonly [string, string]): RequirementLook => ({
   kind: 'choose',
   choices: [
-    { id: right[0], label: right[1], right: true },
-    { id: wrong[0], label: wrong[1], right: false },
+    { id: right[0], label: byHand(right[1]), right: true },
+    { id: wrong[0], label: byHand(wrong[1]), right: false },
   ],
 })
 
@@ -35,11 +36,11 @@ const requirement = (name: string, figure: FigureKind, must: string, look: Requi
     id: `post-1/${name}`,
     topic: name,
     place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
-    must,
+    must: byHand(must),
     look,
-    how: '',
-    why: '',
-    remedy: '',
+    how: byHand(''),
+    why: byHand(''),
+    remedy: byHand(''),
     maySetAside: false,
     hold: false,
     figure,

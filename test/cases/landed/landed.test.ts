@@ -18,6 +18,7 @@ import { runHistory, versionsOf } from '../../../src/operations/run-history.ts'
 import { signedVersions } from '../../../src/operations/sign-off.ts'
 import { landedSheets } from '../../../src/sheets/landed-sheets.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
+import { english } from '../../../src/words/english.ts'
 import { recordTextOf, sha256 } from '../../fixtures/record-text-of.ts'
 
 // The demo store as the program before versions wrote it, with a correction, a recheck and a signature, and what that
@@ -56,7 +57,11 @@ const compact = ({ judgement, askedEarlier }: JudgedRun) => ({
     const measured = because.kind === 'measured' ? because : { value: null, margin: null }
     return { requirement, verdict, value: measured.value, margin: measured.margin, readings }
   }),
-  findings: judgement.findings.map(({ id, requirements, steps }) => ({ id, requirements, steps })),
+  findings: judgement.findings.map(({ id, requirements, steps }) => ({
+    id,
+    requirements,
+    steps: steps.map((step) => ('how' in step ? { ...step, how: english(null).say(step.how) } : step)),
+  })),
   unproven: judgement.unproven.map(({ requirement }) => requirement),
   failures: [...judgement.failures.keys()],
   askedEarlier,

@@ -20,6 +20,7 @@ const englishWords = new Set(
 /** Words that both languages spell alike. */
 const cognates = new Set([
   'cable',
+  'compare',
   'factor',
   'lateral',
   'manual',

@@ -1,6 +1,5 @@
 import { endExposure, neededTestSaying, testAnswerSaying } from '../../../src/core/hardware/hardware-saying.ts'
-import { neededTestName } from '../../../src/core/hardware/test-text.ts'
-import { findTest, type Speed, type WorkAtHand } from '../../../src/core/hardware/tested-criteria.ts'
+import { findTest, neededTest, type Speed, type WorkAtHand } from '../../../src/core/hardware/tested-criteria.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
 import type { Saying } from '../../../src/words/saying.ts'
 
@@ -11,7 +10,7 @@ const works: readonly WorkAtHand[] = ([null, 'new', 'standing'] as const).flatMa
 )
 
 /** What the run file and the sheets decide, with each of its answers. */
-export function sayingsOfRecords(): (Saying | string)[] {
+export function sayingsOfRecords(): Saying[] {
   const tests = shippedSheets.flatMap((sheet) =>
     [sheet.criteria, sheet.criteria.map((one) => ({ ...one, testLevel: 2 })), []].flatMap((criteria) =>
       works.flatMap((at) => {
@@ -19,7 +18,7 @@ export function sayingsOfRecords(): (Saying | string)[] {
         return [
           testAnswerSaying(hardware, at, findTest(hardware, at)),
           neededTestSaying(hardware, at),
-          `Choose hardware with ${neededTestName(hardware, at)}.`,
+          { kind: 'if it fails', of: 'criteria', needed: neededTest(sheet.category, at) } as const,
         ]
       }),
     ),

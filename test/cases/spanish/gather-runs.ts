@@ -1,4 +1,5 @@
-import { limitsText } from '../../../src/core/hardware/dimension-text.ts'
+import { limitsOf } from '../../../src/core/hardware/limits-saying.ts'
+import { contentOf } from '../../../src/core/hardware/sheet-text.ts'
 import { instruments } from '../../../src/core/measurement/instruments.ts'
 import type { Requirement } from '../../../src/core/requirements/requirement.ts'
 import { remedyOf } from '../../../src/core/verdicts/saying.ts'
@@ -107,7 +108,7 @@ export const sayingsOfRequirements = ({ requirements }: RequiredRun): (Saying | 
   requirements.flatMap(({ must, how, why, remedy, place, look }) => [
     ...[must, how, why, remedy, place],
     ...(look.kind === 'choose' ? look.choices.map(({ label }) => label) : []),
-    ...(look.kind === 'measure' ? [limitsText(look.limits)] : []),
+    ...(look.kind === 'measure' ? [limitsOf(look.limits)] : []),
   ])
 
 export const sourcesOf = ({ requirements }: RequiredRun): string[] =>
@@ -116,7 +117,7 @@ export const sourcesOf = ({ requirements }: RequiredRun): string[] =>
 /** A figure for each thing that is required with one, alike ones once. */
 export function figuresOf({ requirements, run }: RequiredRun, print: Print): Drawing[] {
   const shelf = sheetShelf(run.sheets)
-  const alike = new Map(requirements.map((one) => [`${one.figure} ${one.must}`, one]))
+  const alike = new Map(requirements.map((one) => [`${one.figure} ${contentOf(one.must)}`, one]))
   return [...alike.values()].flatMap((requirement) => {
     const { figure, sheet } = requirement
     return figure === null ? [] : [figureDrawing(figure, figureFacts(requirement, shelf.get(sheet)!, print))]
@@ -261,7 +262,7 @@ export const stripOf = (run: RequiredRun | JudgedRun, print: Print): Drawing => 
 
 export const everywhere: readonly string[] = [...cautions, ...instruments.map(({ name }) => name)]
 
-/** What a crew sheet says, without the names and tickets that a person wrote. */
+/** What a crew sheet says besides its requirements, without the names and tickets that a person wrote. */
 export function textsOfCrewSheet(judged: JudgedRun): string[] {
   const { title, facts, posts, flare, panels, departures, ...rules } = crewSheetContents(
     recordInput(judged, english(null)),
@@ -273,6 +274,6 @@ export function textsOfCrewSheet(judged: JudgedRun): string[] {
     ...facts.filter(({ name }) => name !== 'Route').flatMap(({ name, value }) => [name, value]),
     ...posts.map(({ kind }) => kind),
     ...panels.flatMap(({ numbers, name }) => [numbers, name]),
-    ...told.flatMap(({ places, must }) => [places, must]),
+    ...told.map(({ places }) => places),
   ]
 }

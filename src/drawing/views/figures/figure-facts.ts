@@ -1,9 +1,11 @@
-import { feetInchesText, lengthText, limitsText, quantityText } from '../../../core/hardware/dimension-text.ts'
-import type { Choice, Dimension, FigureKind, HardwareSheet } from '../../../core/hardware/hardware-sheet.ts'
+import { feetInchesText, lengthText, quantityText } from '../../../core/hardware/dimension-text.ts'
+import type { Dimension, FigureKind, HardwareSheet } from '../../../core/hardware/hardware-sheet.ts'
+import { limitsOf } from '../../../core/hardware/limits-saying.ts'
 import { measuresLength } from '../../../core/hardware/measures-length.ts'
-import type { Requirement } from '../../../core/requirements/requirement.ts'
+import type { Requirement, RequirementChoice } from '../../../core/requirements/requirement.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import type { Unit } from '../../../core/units/quantity-kinds.ts'
+import { english } from '../../../words/english.ts'
 import { leavingProse, type Print } from '../../../words/print.ts'
 
 /** One limit, as it is written and in inches. */
@@ -41,21 +43,22 @@ export interface FigureFacts {
 /** The facts that `requirement`, of `sheet`, gives to its figure, in the words of `whole`. */
 export function figureFacts(requirement: Requirement, sheet: HardwareSheet, whole: Print): FigureFacts {
   const print = leavingProse(whole)
-  const { look, must } = requirement
+  const { look } = requirement
+  const must = words.say(requirement.must)
   const limits = look.kind === 'measure' ? look.limits : null
   const right = look.kind === 'choose' ? (look.choices.find((choice) => choice.right) ?? null) : null
   const wrong = look.kind === 'choose' ? (look.choices.find((choice) => !choice.right) ?? null) : null
   const said = right === null ? must : choiceWords(right)
   const splice = wordOf(said, must, ['midspan', 'midway', 'post'])
   return {
-    must: print.say(must),
-    right: print.say(right?.label ?? (limits ? limitsText(limits) : must)),
+    must: print.say(requirement.must),
+    right: print.say(right?.label ?? (limits ? limitsOf(limits) : requirement.must)),
     wrong: print.say(wrong?.label ?? (limits ? beyondText(limits) : 'not so')),
     ...figureLimits(limits !== null && measuresLength(limits) ? limits : null, isAlongRail(requirement.figure)),
     lengths: panelLengths(right, wrong),
     flareShape: sheet.kind !== 'longitudinal' && sheet.flare !== 'none' ? sheet.flare.shape : 'straight',
     present: right === null ? null : !/\b(no|not|without|missing|plain)\b(?! washer)/i.test(said),
-    hasWasher: wrong !== null && /\bwasher\b/i.test(wrong.label),
+    hasWasher: wrong !== null && /\bwasher\b/i.test(words.say(wrong.label)),
     set: wordOf(said, must, ['upper', 'lower']),
     toward: wordOf(said, must, ['away', 'head']),
     over: wordOf(said, must, ['upstream', 'downstream']),
@@ -65,7 +68,9 @@ export function figureFacts(requirement: Requirement, sheet: HardwareSheet, whol
   }
 }
 
-const choiceWords = (choice: Choice): string => `${choice.id} ${choice.label}`
+const words = english(null)
+
+const choiceWords = ({ id, label }: RequirementChoice): string => `${id} ${words.say(label)}`
 
 /** The first of `words` that stands in what the right choice says; if none, in the rule. */
 function wordOf<W extends string>(said: string, must: string, words: readonly W[]): W | null {
@@ -97,8 +102,9 @@ function beyondText(limits: Dimension<Unit>): string {
 }
 
 /** The choices of a panel's length are named by it, as `in-112.5`. */
-function panelLengths(right: Choice | null, wrong: Choice | null): FigureFacts['lengths'] {
-  const inchesOf = (choice: Choice | null): number => Number(/^in-(\d+(?:\.\d+)?)$/.exec(choice?.id ?? '')?.[1])
+function panelLengths(right: RequirementChoice | null, wrong: RequirementChoice | null): FigureFacts['lengths'] {
+  const inchesOf = (choice: RequirementChoice | null): number =>
+    Number(/^in-(\d+(?:\.\d+)?)$/.exec(choice?.id ?? '')?.[1])
   const lengths = { right: inchesOf(right), wrong: inchesOf(wrong) }
   return Number.isNaN(lengths.right) || Number.isNaN(lengths.wrong) ? null : lengths
 }

@@ -1,0 +1,2 @@
+/** In which something is written or said. */
+export type Language = 'en' | 'es'
