@@ -27,7 +27,7 @@ export function runHistory<E extends VersionEntry>(
   const versions = runVersions(run, entries)
   if (versions === null) return null
   const files = new Map<string, RunFile>()
-  for (const { id, body } of [...versions.chain, ...versions.forks]) {
+  for (const { id, body } of versions.all) {
     const read = runFromValue(`run ${id}`, body)
     if (!read.ok) return err(read.error)
     files.set(id, read.value)

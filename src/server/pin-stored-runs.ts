@@ -1,6 +1,6 @@
 import { ok, type Result } from '../core/result.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
-import { pinEntry } from '../operations/pin-entry.ts'
+import { pinsOf } from '../operations/pin-entry.ts'
 import { landedSheets } from '../sheets/landed-sheets.ts'
 import type { NewEntry, StoredEntry } from '../store/entry.ts'
 import { sha256 } from '../store/sha256.ts'
@@ -22,15 +22,12 @@ export async function pinRuns(
   store: Store,
   entries: readonly (NewEntry | StoredEntry)[],
 ): Promise<Result<void, Refusal>> {
-  const superseded = new Set(entries.map(({ supersedes }) => supersedes))
-  const bare = entries.filter(({ id, run, schemaVersion }) => id === run && schemaVersion === 1 && !superseded.has(id))
-  const drafts: NewEntry[] = []
-  for (const { id, kind, schemaVersion, author, device, capturedAt, supersedes, body, project } of bare) {
-    const entry = { id, run: id, kind, schemaVersion, author, device, capturedAt, supersedes, body } as Entry
-    const pinned = await pinEntry(entry, landedSheets, sha256)
-    if (pinned.ok) drafts.push({ ...pinned.value, project })
-  }
-  const appended = await store.append(drafts)
+  const known = entries.map(({ id, run, kind, schemaVersion, author, device, capturedAt, supersedes, body }) => {
+    return { id, run, kind, schemaVersion, author, device, capturedAt, supersedes, body } as Entry
+  })
+  const projects = new Map(entries.map(({ id, project }) => [id, project]))
+  const pins = await pinsOf(known, landedSheets, sha256)
+  const appended = await store.append(pins.map((pin) => ({ ...pin, project: projects.get(pin.run)! })))
   if (!appended.ok) return { ok: false, error: unavailable(appended.error.reason) }
   return ok(undefined)
 }

@@ -5,16 +5,16 @@ import { isRunIdTooLate, isTooFarAhead } from '../formats/entry-id.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
 import { checkShape } from '../formats/read-json.ts'
 import { runFromValue } from '../formats/run/run-file.ts'
-import { type ReadingCheck, readingCheck } from '../operations/reading-problems.ts'
 import { requireRun } from '../operations/require-run.ts'
 import { runHistory } from '../operations/run-history.ts'
+import { checksIn } from '../operations/version-checks.ts'
 import type { EntryAnswer } from '../protocol/entries.ts'
 import type { Store } from '../store/store.ts'
 import { answerOf, type Draft, problem, rejected } from './entry-answer.ts'
 import { pinRuns } from './pin-stored-runs.ts'
 import { type Refusal, unavailable } from './refusal.ts'
 import { isRead, readingsOfRuns, type StoredRun, storedRuns } from './stored-runs.ts'
-import { type CheckIn, draftOfReading } from './take-in-reading.ts'
+import { draftOfReading } from './take-in-reading.ts'
 import { draftOfVersion } from './take-in-version.ts'
 
 /** Where runs go that somebody adds. */
@@ -94,15 +94,7 @@ async function takersOfStored(
 
 function takerInto(run: StoredRun, readings: readonly Reading[]): Taker {
   const files = new Map(run.history.files)
-  const checks = new Map<string, Result<ReadingCheck, readonly InputProblem[]>>()
-  const checkIn: CheckIn = (version) => {
-    const id = version ?? run.id
-    const file = files.get(id)
-    if (file === undefined) return null
-    const required = checks.has(id) ? null : requireRun(`run ${id}`, file)
-    if (required !== null) checks.set(id, required.ok ? ok(readingCheck(required.value)) : required)
-    return checks.get(id)!
-  }
+  const checkIn = checksIn(run.id, files)
   const known = new Map(readings.map(({ id, of }) => [id, of]))
   const ids = [run.id, ...known.keys()]
   return (entry) => {

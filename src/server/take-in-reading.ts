@@ -1,16 +1,12 @@
 import type { Reading } from '../core/measurement/reading.ts'
-import type { Result } from '../core/result.ts'
 import { theirs } from '../core/theirs.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
 import { readingsFormat } from '../formats/readings/entry-readings.ts'
 import { readingsFromValue } from '../formats/readings/readings-file.ts'
-import type { ReadingCheck } from '../operations/reading-problems.ts'
+import type { CheckIn } from '../operations/version-checks.ts'
 import { type Draft, problem, rejected } from './entry-answer.ts'
 import type { StoredRun } from './stored-runs.ts'
-
-/** The check of readings taken at a version of the run, or why it cannot be laid out; null when there is no such version. */
-export type CheckIn = (version: string | undefined) => Result<ReadingCheck, readonly InputProblem[]> | null
 
 /**
  * What is to be stored of a reading's entry; or why not. An accepted one is added to `known`, what each reading of the

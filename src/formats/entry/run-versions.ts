@@ -13,6 +13,8 @@ export interface RunVersions<E> {
   readonly chain: readonly E[]
   /** Those that the one in force did not come from: two people made one each from the same. None is dropped. */
   readonly forks: readonly E[]
+  /** Every version whose predecessor is there: also one that holds what another holds, and so is no fork. */
+  readonly all: readonly E[]
 }
 
 /**
@@ -36,7 +38,17 @@ export function runVersions<E extends VersionEntry>(run: string, entries: readon
     inForce,
     chain,
     forks: versions.filter((one) => !chain.includes(one) && !contents.has(contentOf(one))),
+    all: versions,
   }
+}
+
+/** The entries that brought a run without a layout and that no version of it follows. */
+export function bareRuns<E extends Pick<Entry, 'id' | 'run' | 'kind' | 'schemaVersion' | 'supersedes'>>(
+  entries: readonly E[],
+): readonly E[] {
+  const versions = entries.filter(({ kind }) => kind === 'run')
+  const superseded = new Set(versions.map(({ supersedes }) => supersedes))
+  return versions.filter(({ id, run, schemaVersion }) => id === run && schemaVersion === 1 && !superseded.has(id))
 }
 
 /** What a version holds, whoever wrote it down. */

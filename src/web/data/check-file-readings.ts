@@ -2,8 +2,10 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import { ok } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
+import { withoutPlace } from './device-entry.ts'
 import type { DeviceStore } from './device-store.ts'
 import { problemsOfReadingsIn } from './kept-run.ts'
+import { pinsHere } from './pinned-versions.ts'
 import type { Answer } from './run-source.ts'
 import { fromStore } from './store-trouble.ts'
 
@@ -29,15 +31,15 @@ export async function problemsOfFileReadings(
     const [runs, before] = await Promise.all([store.entries('run', run), store.entries('reading', run)])
     if (!runs.ok) return fromStore(runs.error)
     if (!before.ok) return fromStore(before.error)
-    const entry =
-      runs.value.find(({ id }) => id === run) ?? entries.find(({ kind, id }) => kind === 'run' && id === run)
-    // Its run may still come; what counts for nothing counts for nothing then too.
-    if (entry === undefined) continue
+    const known = new Set(runs.value.map(({ id }) => id))
+    const brought = entries.filter((one) => one.kind === 'run' && one.run === run && !known.has(one.id))
+    const versions = [...runs.value.map(withoutPlace), ...brought]
     const here = new Set(before.value.map(({ id }) => id))
     const fresh = readings.filter((one) => one.run === run && !here.has(one.reading.id))
     const found = problemsOfReadingsIn(
-      file,
-      entry,
+      run,
+      // As it will be pinned once it is opened here.
+      [...versions, ...(await pinsHere(versions))],
       before.value,
       fresh.map(({ reading }) => reading),
     )

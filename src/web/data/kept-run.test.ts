@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest'
+import { inches, sampleReading } from '../../../test/fixtures/record-inputs.ts'
+import { demoVersions } from '../../../test/fixtures/three-versions.ts'
+import type { Reading } from '../../core/measurement/reading.ts'
 import { schemaVersions } from '../../formats/entry/sign-off.ts'
 import { readingToValue, readReadings } from '../../formats/readings/readings-file.ts'
 import { readRun } from '../../formats/run/run-file.ts'
+import { writeRun } from '../../formats/run/write-run.ts'
 import { demoProject } from '../../operations/demo-project.ts'
 import { openedRun, problemsOfReadings, readAlone, readKeptRun, sameReadingBody } from './kept-run.ts'
 import type { DeviceEntry } from './merge-entries.ts'
@@ -12,12 +16,13 @@ const entry = (id: string, kind: 'run' | 'reading', body: unknown, schemaVersion
 test('a reading may correct only what is here of the same thing, and recheck only what it can prove', () => {
   const demo = demoProject()
   const taken = readReadings('readings', demo.readings)
-  const kept = readKeptRun('run', [entry('run', 'run', JSON.parse(demo.run))], [])
+  const versions = [entry('run', 'run', JSON.parse(demo.run))]
+  const kept = readKeptRun('run', versions, [])
   if (!kept?.ok || !taken.ok) throw new Error('the demo is not sound')
   const stub = taken.value.readings.find(({ of }) => of === 'post-1/stub-height')!
   const here = [entry(stub.id, 'reading', readingToValue(stub))]
   const places = (...readings: readonly (typeof stub)[]) =>
-    problemsOfReadings(kept.value, here, readings).map((problems) => problems.map(({ place }) => place))
+    problemsOfReadings('run', versions, here, readings).map((problems) => problems.map(({ place }) => place))
   const fresh = { ...stub, id: 'fresh', corrects: stub.id }
   expect(places(fresh, { ...fresh, id: 'next', corrects: 'fresh' })).toEqual([[], []])
   expect(places({ ...fresh, of: 'post-2/stub-height' })).toEqual([['corrects']])
@@ -27,6 +32,37 @@ test('a reading may correct only what is here of the same thing, and recheck onl
     ['corrects'],
   ])
   expect(places({ ...stub, id: 'again', rechecks: 'splice-2/lap' })).toEqual([['rechecks']])
+})
+
+test('a reading is looked at by the version of the run that its person saw', () => {
+  const [first, second] = demoVersions(['run', 'v2'])
+  const versions = [
+    entry('run', 'run', JSON.parse(writeRun(first!))),
+    { ...entry('v2', 'run', JSON.parse(writeRun(second!))), supersedes: 'run' },
+  ]
+  // Post 19 is of the second end, which the second version has farther on and under another id.
+  const added = second!.version!.layout.posts.find(({ id }) => id.endsWith('~v2'))!.id
+  const read = (place: string, version?: string) =>
+    sampleReading(
+      `${place} at ${version}`,
+      `${place}/rail-height`,
+      inches(31),
+      version === undefined ? {} : { version },
+    )
+  const problems = (...readings: readonly Reading[]) =>
+    problemsOfReadings('run', versions, [], readings).map((each) => each.map(({ place }) => place))
+  expect(problems(read('post-19'), read('post-19', 'run'), read('post-9', 'v2'), read(added, 'v2'))).toEqual([
+    [],
+    [],
+    [],
+    [],
+  ])
+  expect(problems(read('post-19', 'v2'), read(added), read(added, 'run'), read('post-9', 'v3'))).toEqual([
+    ['of'],
+    ['of'],
+    ['of'],
+    ['version'],
+  ])
 })
 
 test('a run that is opened crosses from the worker to the page whole: there is nothing in it but data', () => {

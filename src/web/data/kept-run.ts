@@ -4,18 +4,18 @@ import { err, ok, type Result } from '../../core/result.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
-import type { InputProblem } from '../../formats/input-problem.ts'
+import { type InputProblem, written } from '../../formats/input-problem.ts'
 import { entryReadings, readingsFormat } from '../../formats/readings/entry-readings.ts'
 import { readingsFromValue, readingToValue } from '../../formats/readings/readings-file.ts'
 import { readRun, runFromValue } from '../../formats/run/run-file.ts'
 import { runToValue } from '../../formats/run/write-run.ts'
 import { judgeKnown } from '../../operations/judge-readings.ts'
 import { pinRun } from '../../operations/pin-run.ts'
-import { readingCheck } from '../../operations/reading-problems.ts'
 import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
 import { type RunHistory, runHistory, versionsOf } from '../../operations/run-history.ts'
 import { stripInput } from '../../operations/strip-input.ts'
 import { type SummarisedRun, summariseRun } from '../../operations/summarise-run.ts'
+import { type CheckIn, checksIn } from '../../operations/version-checks.ts'
 import { english } from '../../words/english.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
@@ -34,11 +34,9 @@ export function readKeptRun(
   versions: readonly DeviceEntry[],
   readings: readonly DeviceEntry[],
 ): Now<KeptRun> | null {
-  const key = [run, ...versions.map(({ id }) => id)].join(' ')
-  const history = histories.get(key) ?? runHistory(run, versions)
+  const history = historyOf(run, versions)
   if (history === null) return null
   if (!history.ok) return err({ kind: 'fault', message: d.trouble.runUnreadable, problems: history.error })
-  histories.set(key, history)
   const list = readingsFromValue(d.files.readings, entryReadings(history.value.run.name, readings))
   if (!list.ok) return err({ kind: 'fault', message: d.trouble.readingsUnreadable, problems: list.error })
   const rivals = new Map([...correctionsIn(list.value.readings)].filter(([, by]) => by.length > 1))
@@ -86,33 +84,54 @@ export function sameReadingBody(schemaVersion: number, reading: Reading): unknow
   return schemaVersion === 1 || side === undefined ? first : { ...first, side }
 }
 
-/** What the server would refuse of each of `readings`, which come one after the other. */
+/**
+ * What the server would refuse of each of `readings`, which come one after the other: each is looked at by the version
+ * of the run that its person saw.
+ * @param versions  of the run, as they are kept here
+ */
 export function problemsOfReadings(
-  { version, run }: KeptRun,
+  run: string,
+  versions: readonly DeviceEntry[],
   before: readonly DeviceEntry[],
   readings: readonly Reading[],
 ): readonly (readonly InputProblem[])[] {
-  const required = requiredOf({ version, run })
-  return required.ok ? problemsAfter(required.value, before, readings) : readings.map(() => required.error)
+  const history = historyOf(run, versions)
+  if (!history?.ok) throw new Error('readings of a run that cannot be read')
+  const key = keyOf(run, versions)
+  const checkIn = checks.get(key) ?? checksIn(run, history.value.files)
+  checks.set(key, checkIn)
+  return problemsAfter(checkIn, before, readings, (problems) => problems)
 }
 
 /** The same for a run that is here or in a file; nothing where it cannot be laid out, and so not be judged. */
 export function problemsOfReadingsIn(
-  file: string,
-  run: Pick<Entry, 'body'>,
+  run: string,
+  versions: readonly Entry[],
   before: readonly DeviceEntry[],
   readings: readonly Reading[],
 ): readonly (readonly InputProblem[])[] {
-  const read = runFromValue(file, run.body)
-  const required = read.ok ? requireRun(file, read.value) : read
-  return required.ok ? problemsAfter(required.value, before, readings) : readings.map(() => [])
+  const history = runHistory(run, versions)
+  // Its run may still come; what counts for nothing counts for nothing then too.
+  if (!history?.ok) return readings.map(() => [])
+  return problemsAfter(checksIn(run, history.value.files), before, readings, () => [])
 }
 
-function problemsAfter(required: RequiredRun, before: readonly DeviceEntry[], readings: readonly Reading[]) {
-  const check = readingCheck(required)
+function problemsAfter(
+  checkIn: CheckIn,
+  before: readonly DeviceEntry[],
+  readings: readonly Reading[],
+  notLaidOut: (problems: readonly InputProblem[]) => readonly InputProblem[],
+) {
   const earlier = new Map(before.map(({ id, body }) => [id, (body as Pick<Reading, 'of'>).of]))
+  const file = d.files.readings
+  const problemsOf = (reading: Reading): readonly InputProblem[] => {
+    const check = checkIn(reading.version)
+    if (check === null)
+      return [{ file, place: 'version', expected: { kind: 'version of run' }, found: written(reading.version) }]
+    return check.ok ? check.value(file, '', reading, earlier) : notLaidOut(check.error)
+  }
   return readings.map((reading) => {
-    const problems = check(d.files.readings, '', reading, earlier)
+    const problems = problemsOf(reading)
     if (problems.length === 0) earlier.set(reading.id, reading.of)
     return problems
   })
@@ -135,7 +154,18 @@ export function summaryOf(kept: KeptRun, project: string): SummarisedRun {
 
 // A version never changes, and to read it is work: once for each while the page is open.
 const histories = new Map<string, Result<RunHistory<DeviceEntry>, readonly InputProblem[]>>()
+const checks = new Map<string, CheckIn>()
 const required = new Map<string, Result<RequiredRun, readonly InputProblem[]>>()
+
+const keyOf = (run: string, versions: readonly DeviceEntry[]): string =>
+  [run, ...versions.map(({ id }) => id)].join(' ')
+
+function historyOf(run: string, versions: readonly DeviceEntry[]) {
+  const key = keyOf(run, versions)
+  const history = histories.get(key) ?? runHistory(run, versions)
+  if (history?.ok) histories.set(key, history)
+  return history
+}
 
 /** The run laid out, with all that must be true of it; or why it cannot be. */
 function requiredOf({ version, run }: Pick<KeptRun, 'version' | 'run'>): Result<RequiredRun, readonly InputProblem[]> {

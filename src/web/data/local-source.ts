@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../../core/result.ts'
+import { bareRuns } from '../../formats/entry/run-versions.ts'
 import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
 import { newId, nextId, now } from './device.ts'
 import type { DeviceStore, FreshEntry, PhotoFile, StoreTrouble } from './device-store.ts'
@@ -85,6 +86,19 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     return err(trouble.kind === 'unreachable' ? { ...trouble, message: d.trouble.neverSynced } : trouble)
   }
 
+  /** The versions of a run; one that was recorded without a layout is pinned before anything is judged. */
+  async function versionsOf(run: string): Answer<readonly DeviceEntry[]> {
+    const kept = await store.entries('run', run)
+    if (!kept.ok) return fromStore(kept.error)
+    // A page that came unencrypted can neither hash nor keep: it waits for the version that the server made.
+    if (bareRuns(kept.value).length === 0 || !isSecureContext) return kept
+    const pinning = await later(() => import('./pinned-versions.ts'))
+    if (!pinning.ok) return pinning
+    const pinned = await pinning.value.pinnedVersions(store, run, kept.value)
+    void loop.soon()
+    return pinned
+  }
+
   /** Runs as they were read last: from the list a run is opened at once. */
   const read = new Map<string, { readonly count: number; readonly kept: KeptRun }>()
 
@@ -96,8 +110,8 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     const known = read.get(id)
     const counted = versions.value + count.value
     if (known?.count === counted) return ok(known.kept)
-    const [runs, readings] = await Promise.all([store.entries('run', id), store.entries('reading', id)])
-    if (!runs.ok) return fromStore(runs.error)
+    const [runs, readings] = await Promise.all([versionsOf(id), store.entries('reading', id)])
+    if (!runs.ok) return runs
     if (!readings.ok) return fromStore(readings.error)
     const kept = model.value.readKeptRun(id, runs.value, readings.value)
     if (kept === null) return ok(null)
@@ -169,16 +183,16 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     },
 
     async append(run, readings) {
-      const [model, entry] = await Promise.all([keptRuns(), store.entries('run', run)])
+      const [model, versions] = await Promise.all([keptRuns(), versionsOf(run)])
       if (!model.ok) return model
-      if (!entry.ok) return fromStore(entry.error)
-      const alone = model.value.readKeptRun(run, entry.value, [])
+      if (!versions.ok) return versions
+      const alone = model.value.readKeptRun(run, versions.value, [])
       if (alone === null) return err(noRun(run))
       if (!alone.ok) return alone
       const kept = alone.value
       const before = readings.some(({ corrects }) => corrects !== null) ? await store.entries('reading', run) : ok([])
       if (!before.ok) return fromStore(before.error)
-      const faults = model.value.problemsOfReadings(kept, before.value, readings)
+      const faults = model.value.problemsOfReadings(run, versions.value, before.value, readings)
       const sound = readings.filter((_, i) => faults[i]!.length === 0)
       const added = await keep(
         sound.map((reading) => ({

@@ -11,7 +11,7 @@ import { readingsFromValue } from '../../../src/formats/readings/readings-file.t
 import type { RunFile } from '../../../src/formats/run/run-file.ts'
 import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
 import type { LayoutMeans } from '../../../src/operations/lay-out-run.ts'
-import { pinEntry } from '../../../src/operations/pin-entry.ts'
+import { pinsOf } from '../../../src/operations/pin-entry.ts'
 import { firstRecordText } from '../../../src/operations/record-hash.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { runHistory, versionsOf } from '../../../src/operations/run-history.ts'
@@ -31,9 +31,9 @@ const expected = JSON.parse(text('expected.json'))
 const [first] = entries.filter(({ kind }) => kind === 'run') as [Entry]
 
 async function migrated(): Promise<readonly Entry[]> {
-  const pin = await pinEntry(first, landedSheets, sha256)
-  if (!pin.ok) throw new Error('the landed run cannot be pinned', { cause: pin.error })
-  return [...entries, pin.value]
+  const pins = await pinsOf(entries, landedSheets, sha256)
+  if (pins.length !== 1) throw new Error('the landed run cannot be pinned')
+  return [...entries, ...pins]
 }
 
 function historyOf(held: readonly Entry[]) {
