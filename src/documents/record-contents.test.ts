@@ -207,7 +207,7 @@ describe('recordContents', () => {
       'trailing-anchor-27-3-4',
     ])
     for (const sheet of contents.sheets)
-      expect(sheet).toMatchObject({ version: '1.1.0', notice: expect.stringContaining('Example') })
+      expect(sheet).toMatchObject({ version: '1.2.0', notice: expect.stringContaining('Example') })
     expect(contents.sheets[0]!.criteria).toContain('NCHRP 350, test level 3')
     expect(contents.decisionRule).toMatch(/^Simple acceptance/)
   })

@@ -15,7 +15,7 @@ it.each<[QuantitySaying, string, string]>([
     'Poste estándar del tramo, ya en el terreno',
   ],
   [
-    { kind: 'panels of kind', of: null, inches: 112.5, gauge: '12 gauge', hang: false },
+    { kind: 'panels of kind', of: null, inches: 112.5, gauge: 12, hang: false },
     'Panel, 9 ft 4 1/2 in, 12 gauge',
     'Panel, 9 ft 4 1/2 in, calibre 12',
   ],
@@ -39,7 +39,7 @@ it('a panel whose name says its gauge is not given it twice', () => {
     kind: 'panels of kind',
     of: 'W-to-thrie piece, 10 gauge',
     inches: 75,
-    gauge: '10 gauge',
+    gauge: 10,
     hang: true,
   } as const
   expect(english(null).say(piece)).toBe('W-to-thrie piece, 10 gauge, 6 ft 3 in, hangs already')

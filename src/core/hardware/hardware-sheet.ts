@@ -118,11 +118,27 @@ export interface Part {
   readonly rules: readonly SheetRule[]
 }
 
+/** What a post is made of, and what lets it break away when it is hit; another way than a hinge is holes, a notch or slots. */
+export interface PostMake {
+  readonly material: Stated<'steel' | 'wood'>
+  readonly breakaway: 'hinge' | 'other' | 'none'
+}
+
+/** The rail of a panel: its profile, thickness, and layers, which are 2 where it is nested. */
+export interface Beam {
+  readonly profile: 'W' | 'thrie' | 'W to thrie'
+  readonly gauge: 10 | 12
+  readonly layers: 1 | 2
+}
+
 /** One post of an end unit. `along` is inches along the rail from the unit's origin. */
 export interface SheetPost extends Cited {
   readonly number: number
   readonly along: number
+  /** What it is called. */
   readonly kind: string
+  /** Left out by older sheets. */
+  readonly make?: PostMake | undefined
   readonly block: boolean
   readonly railBolted: Stated<boolean>
   readonly hingeSide: Stated<'upstream' | 'downstream' | 'none'>
@@ -141,6 +157,8 @@ export interface SlotSet {
 export interface SheetPanel extends Cited {
   readonly inches: number
   readonly name: string
+  /** Left out by older sheets. */
+  readonly beam?: Beam | undefined
   /** True when the panel has the terminal's own row of slots. */
   readonly slotted: boolean
 }
@@ -197,6 +215,8 @@ export interface OmissionRule extends Cited {
   /** Special posts needed on each side of the gap, and what they are. */
   readonly specialPostsEachSide: number
   readonly specialPostKind: string | null
+  /** Left out by older sheets, and where there are no special posts. */
+  readonly specialPostMake?: PostMake | undefined
   /** Least distance along the rail from the gap's outermost changed post to the end unit's last post. */
   readonly leastToEndUnit: Stated<number>
   /** Least clear distance to the next gap; a bare number comes from the rule's own source. */
@@ -226,7 +246,7 @@ export interface MovedPostRule extends Cited {
 export interface LongitudinalSheet extends SheetCommon {
   readonly kind: 'longitudinal'
   readonly splice: { readonly position: SplicePosition } & Cited
-  readonly post: { readonly kind: string; readonly block: boolean } & Cited
+  readonly post: { readonly kind: string; readonly make?: PostMake | undefined; readonly block: boolean } & Cited
   readonly panels: {
     readonly standard: readonly CitedInches[]
     /** Odd lengths that shift the splices by half a post space. */

@@ -1,7 +1,9 @@
-import type { Stated } from '../hardware/hardware-sheet.ts'
+import type { PostMake, Stated } from '../hardware/hardware-sheet.ts'
 import type { LayoutPost } from '../layout/layout.ts'
+import { makeOfPost } from '../layout/make-of-post.ts'
 import type { Barrier } from '../staking/barrier.ts'
 import { isThrieSplice, panelKind } from './count-panels.ts'
+import type { LaidRun } from './laid-run.ts'
 import { numbered, type Quantity, type QuantityPiece, repairGuide, sumOf } from './quantity.ts'
 import type { QuantityName, QuantityNote } from './quantity-saying.ts'
 
@@ -37,12 +39,12 @@ export function spliceBolts(barrier: Barrier): readonly Quantity[] {
 }
 
 /** Post bolts, one to each post that the rail is bolted to, by length where post and block decide it. */
-export function postBolts(barrier: Barrier): readonly Quantity[] {
+export function postBolts(barrier: LaidRun): readonly Quantity[] {
   const groups = new Map<string, { name: QuantityName; note: QuantityNote | null; pieces: QuantityPiece[] }>()
   for (const post of barrier.layout.posts) {
     const bolted = isBolted(post, barrier)
     if (bolted === false || post.state === 'standing') continue
-    const kind = bolted === 'notStated' ? unsaid : boltFor(post)
+    const kind = bolted === 'notStated' ? unsaid : boltFor(post, makeOfPost(post, barrier))
     const group = groups.get(kind.id) ?? { name: kind.name, note: kind.note, pieces: [] }
     group.pieces.push({ what: numbered('post', post.number), amount: 1 })
     groups.set(kind.id, group)
@@ -62,12 +64,15 @@ const unsaid = {
  * 18 in through a wood block on a wood post; 10 in through a wood or approved block on a steel post; 2 in through a
  * steel block on a steel post. What the sheet does not say of post or block is not guessed.
  */
-function boltFor({ kind, block }: LayoutPost): {
+function boltFor(
+  { block }: LayoutPost,
+  { material }: PostMake,
+): {
   readonly id: string
   readonly name: QuantityName
   readonly note: QuantityNote | null
 } {
-  if (block && /\bwood\b/.test(kind))
+  if (block && material === 'wood')
     return { id: 'bolts/post/18', name: { kind: 'post bolts', through: 'wood block and post' }, note: null }
   return block
     ? {

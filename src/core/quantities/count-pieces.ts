@@ -53,7 +53,7 @@ export function countPanels(barrier: Barrier): readonly Quantity[] {
     kind: panelKind(barrier.layout.panels[i]!, barrier),
   }))
   const key = ({ kind }: { kind: PanelKind }): string =>
-    [kind.hung ? 'hung' : 'new', kind.name ?? 'panel', kind.inches, kind.gauge].join('/')
+    [kind.hung ? 'hung' : 'new', kind.name ?? 'panel', kind.inches, `${kind.gauge} gauge`].join('/')
   return grouped(all, key).map(([id, same]) =>
     sumOf(
       `panels/${id}`,

@@ -1,6 +1,5 @@
 import type { SourceSaying } from '../hardware/hardware-saying.ts'
-import type { EndSheet } from '../hardware/hardware-sheet.ts'
-import type { Gauge } from './count-panels.ts'
+import type { Beam, EndSheet } from '../hardware/hardware-sheet.ts'
 
 /** What quantities say of their own. Names of posts, panels and units are their sheet's. */
 export type QuantitySaying =
@@ -18,7 +17,7 @@ export type QuantitySource = SourceSaying | OwnSource
 export type PanelSaying =
   /** `of` null for a plain panel of the run. */
   | { readonly kind: 'panel as named'; readonly of: string | null }
-  | { readonly kind: 'gauge of panel'; readonly gauge: Gauge }
+  | { readonly kind: 'gauge of panel'; readonly gauge: Beam['gauge'] }
 
 export type QuantityName =
   | { readonly kind: 'rail of run' }
@@ -37,7 +36,7 @@ export type QuantityName =
       readonly kind: 'panels of kind'
       readonly of: string | null
       readonly inches: number
-      readonly gauge: Gauge
+      readonly gauge: Beam['gauge']
       readonly hang: boolean
     }
   | { readonly kind: 'splice bolts'; readonly at: 'single rail' | 'nested rail' }

@@ -94,11 +94,34 @@ export const sheetShape = once(() => {
     })
     .check(z.meta({ id: 'SheetRule' }))
 
+  const make = z
+    .strictObject({ material: z.enum(['steel', 'wood', 'notStated']), breakaway: z.enum(['hinge', 'other', 'none']) })
+    .check(
+      z.meta({
+        id: 'PostMake',
+        description:
+          'What a post is made of, and what lets it break away. Older sheets leave it out; it is then read from the kind.',
+      }),
+    )
+  const beam = z
+    .strictObject({
+      profile: z.enum(['W', 'thrie', 'W to thrie']),
+      gauge: z.literal([10, 12]),
+      layers: z.literal([1, 2]).check(z.meta({ description: '2 where the rail is nested.' })),
+    })
+    .check(
+      z.meta({
+        id: 'Beam',
+        description: 'The rail of a panel. Older sheets leave it out; it is then read from the name.',
+      }),
+    )
+
   const post = z
     .strictObject({
       number: whole,
       along: inchesFromZero.check(z.meta({ description: "Inches along the rail from the unit's origin." })),
       kind: text,
+      make: z.optional(make),
       block: z.boolean(),
       railBolted: z.union([z.boolean(), notStated]),
       hingeSide: z.enum(['upstream', 'downstream', 'none', 'notStated']),
@@ -113,7 +136,7 @@ export const sheetShape = once(() => {
     .check(z.meta({ id: 'SheetPost' }))
 
   const panel = z
-    .strictObject({ inches: someInches, name: text, slotted: z.boolean(), ...cited })
+    .strictObject({ inches: someInches, name: text, beam: z.optional(beam), slotted: z.boolean(), ...cited })
     .check(z.meta({ id: 'SheetPanel' }))
 
   const common = {
@@ -151,6 +174,7 @@ export const sheetShape = once(() => {
       most: whole,
       specialPostsEachSide: rangedWhole('sheetCount'),
       specialPostKind: z.nullable(text),
+      specialPostMake: z.optional(make),
       leastToEndUnit: z.union([inchesFromZero, notStated]),
       leastToNextGap: z
         .union([inchesFromZero, citedInchesFromZero, notStated])
@@ -172,7 +196,7 @@ export const sheetShape = once(() => {
       ...common,
       kind: z.literal('longitudinal'),
       splice: z.strictObject({ position: z.enum(['post', 'midspan']), ...cited }),
-      post: z.strictObject({ kind: text, block: z.boolean(), ...cited }),
+      post: z.strictObject({ kind: text, make: z.optional(make), block: z.boolean(), ...cited }),
       panels: z.strictObject({
         standard: listOf(citedInches, 'sheetParts').check(z.minLength(1)),
         converting: listOf(citedInches, 'sheetParts'),

@@ -5,7 +5,7 @@ import type { Printers } from '../print.ts'
 
 export const quantities: Printers<QuantitySaying> = {
   'panel as named': ({ of }, print) => (of === null ? 'panel' : print.say(of)),
-  'gauge of panel': ({ gauge }) => gauge,
+  'gauge of panel': ({ gauge }) => `${gauge} gauge`,
   'rail of run': () => 'Rail of the run',
   'rail from end to end': () => 'Rail from end to end',
   'end units': ({ sheet }, print) => print.say(sheet),
@@ -15,7 +15,7 @@ export const quantities: Printers<QuantitySaying> = {
   'panels of kind': ({ of, inches, gauge, hang }, print) => {
     const name = print.say({ kind: 'panel as named', of })
     // a name that says the gauge needs it no second time
-    return `${capital(name)}, ${print.feetInches(inches)}${name.includes(gauge) ? '' : `, ${gauge}`}${hang ? ', hangs already' : ''}`
+    return `${capital(name)}, ${print.feetInches(inches)}${name.includes(`${gauge} gauge`) ? '' : `, ${gauge} gauge`}${hang ? ', hangs already' : ''}`
   },
   'splice bolts': ({ at }) =>
     `Splice bolts with recessed nuts, ${at === 'single rail' ? '5/8 in x 1 1/4 in' : '5/8 in, at nested rail'}`,

@@ -6,7 +6,7 @@ import { sheetKind } from './fit-changes.ts'
 
 export const quantities: Printers<QuantitySaying> = {
   'panel as named': ({ of }, print) => (of === null ? 'panel' : print.say(of)),
-  'gauge of panel': ({ gauge }) => (gauge === '10 gauge' ? 'calibre 10' : 'calibre 12'),
+  'gauge of panel': ({ gauge }) => `calibre ${gauge}`,
   'rail of run': () => 'Baranda del tramo',
   'rail from end to end': () => 'Baranda de extremo a extremo',
   'end units': ({ sheet }, print) => print.say(sheet),
