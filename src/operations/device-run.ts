@@ -37,6 +37,6 @@ export function deviceRun(
   }
   const own = inLogOrder(entries.filter((entry) => entry.run === same[0]!.id))
   const readings = own.filter(({ kind }) => kind === 'reading')
-  const read = readingsFromValue(file, entryReadings(run.name, readings))
+  const read = readingsFromValue(file, entryReadings(run, readings))
   return read.ok ? ok({ entries: runEntries(own), readings: read.value.readings }) : read
 }

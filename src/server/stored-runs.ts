@@ -79,9 +79,9 @@ export async function readingsOfRuns(
   if (!entries.ok) return entries
   const byRun = new Map<string | null, StoredEntry[]>(runs.map(({ id }) => [id, []]))
   for (const entry of entries.value) byRun.get(entry.run)!.push(entry)
-  return ok(({ id, run: { name } }) => {
+  return ok(({ id, run }) => {
     const ofRun = byRun.get(id)!
-    const file = entryReadings(name, inLogOrder(ofRun))
+    const file = entryReadings(run, inLogOrder(ofRun))
     const read = readingsFromValue('stored readings', file)
     if (!read.ok) return read
     return ok({ readings: read.value.readings, bodies: file.readings, cursor: ofRun.at(-1)?.seq ?? 0 })

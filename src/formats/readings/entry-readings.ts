@@ -1,4 +1,5 @@
 import { isOffset } from '../../core/measurement/offset-side.ts'
+import type { RunFile } from '../run/run-file.ts'
 
 interface ReadingEntry {
   readonly schemaVersion: number
@@ -8,10 +9,14 @@ interface ReadingEntry {
 /** The version of the readings format in which the body of a reading's entry of that version is written. */
 export const readingsFormat = (schemaVersion: number): string => `lapwise-readings/${schemaVersion}`
 
-/** The readings of entries, whichever version each was written in, as one file in the version of today. */
-export const entryReadings = (run: string, entries: readonly ReadingEntry[]) => ({
+/**
+ * The readings of entries, whichever version each was written in, as one file in the version of today. A value without
+ * a unit has that of its run, as when it was taken in.
+ */
+export const entryReadings = ({ name, units }: Pick<RunFile, 'name' | 'units'>, entries: readonly ReadingEntry[]) => ({
   format: readingsFormat(3),
-  run,
+  run: name,
+  units,
   readings: entries.map(bodyNow),
 })
 

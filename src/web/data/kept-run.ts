@@ -37,7 +37,7 @@ export function readKeptRun(
   const history = historyOf(run, versions)
   if (history === null) return null
   if (!history.ok) return err({ kind: 'fault', message: d.trouble.runUnreadable, problems: history.error })
-  const list = readingsFromValue(d.files.readings, entryReadings(history.value.run.name, readings))
+  const list = readingsFromValue(d.files.readings, entryReadings(history.value.run, readings))
   if (!list.ok) return err({ kind: 'fault', message: d.trouble.readingsUnreadable, problems: list.error })
   const rivals = new Map([...correctionsIn(list.value.readings)].filter(([, by]) => by.length > 1))
   const { run: inForce, inForce: version, firstAsked } = history.value

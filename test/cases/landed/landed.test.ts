@@ -45,7 +45,7 @@ function historyOf(held: readonly Entry[]) {
 function judged(run: RunFile, held: readonly Entry[], means?: LayoutMeans): JudgedRun {
   const required = requireRun('run', run, means)
   const bodies = inLogOrder(held.filter(({ kind }) => kind === 'reading'))
-  const read = readingsFromValue('readings', entryReadings(run.name, bodies))
+  const read = readingsFromValue('readings', entryReadings(run, bodies))
   if (!required.ok || !read.ok) throw new Error('the run cannot be judged')
   const history = historyOf(held)
   return judgeKnown(required.value, read.value.readings, versionsOf(history), history.firstAsked)
