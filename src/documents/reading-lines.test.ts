@@ -1,24 +1,13 @@
 import { describe, expect, test } from 'vitest'
+import { sampleReading } from '../../test/fixtures/record-inputs.ts'
 import { instruments } from '../core/measurement/instruments.ts'
 import type { Answer, Reading } from '../core/measurement/reading.ts'
 import { exactLength } from '../core/units/exact-length.ts'
 import { english } from '../words/english.ts'
 import { readingLine } from './reading-lines.ts'
 
-const reading = (answer: Answer): Reading => ({
-  id: 'r1',
-  of: 'post-3/rail-height',
-  answer,
-  instrument: 'tape',
-  uncertainty: { value: 0.125, unit: 'in' },
-  by: 'J. Okafor',
-  at: '2016-05-12T10:05:00-06:00',
-  where: null,
-  photos: [],
-  corrects: null,
-  rechecks: null,
-  together: null,
-})
+const reading = (answer: Answer, of = 'post-3/rail-height'): Reading =>
+  sampleReading('r1', of, answer, { instrument: 'tape', uncertainty: { value: 0.125, unit: 'in' } })
 
 const length = (value: number, unit: 'in' | 'mm' | 'ft', resolution: number | null): Answer => ({
   kind: 'measured',
@@ -42,7 +31,7 @@ describe('readingLine', () => {
   test('says on which side an offset lies, or that nobody said it', () => {
     const offset = (side?: 'away' | 'toward', value = 48): string => {
       const answer = { ...length(value, 'in', null), ...(side === undefined ? {} : { side }) } as Answer
-      return readingLine({ ...reading(answer), of: 'post-1/flare-offset' }, undefined, input).answer
+      return readingLine(reading(answer, 'post-1/flare-offset'), undefined, input).answer
     }
     expect(offset('away')).toBe('48 in away from traffic')
     expect(offset('toward')).toBe('48 in toward traffic')

@@ -5,12 +5,14 @@ import { get } from 'node:http'
 import { connect, createServer } from 'node:net'
 import { brotliDecompressSync, gunzipSync } from 'node:zlib'
 import { unzipSync } from 'fflate'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { entryId } from '../../src/formats/entry-id.ts'
 import { openStore } from '../../src/store/store.ts'
-import { type Databases, kindsOfDatabase } from '../store/databases.ts'
-import { newServerPlace, type ServerPlace } from './server-place.ts'
-import { type RunningServer, serverProgram, spawnServer } from './web/serve.ts'
+import { ditchRun } from '../fixtures/run-files.ts'
+import { kindsOfDatabase } from '../store/databases.ts'
+import { servedOn } from './served.ts'
+import { newServerPlace } from './server-place.ts'
+import { serverProgram, spawnServer } from './web/serve.ts'
 
 const run = entryId(Date.now(), randomBytes(10))
 
@@ -18,43 +20,12 @@ const run = entryId(Date.now(), randomBytes(10))
 const runEntry = {
   ...{ id: run, run, kind: 'run', schemaVersion: 1, author: 'R. Quist', device: 'phone', supersedes: null },
   capturedAt: '2026-05-04T15:30:00.000Z',
-  body: {
-    format: 'lapwise-run/1',
-    name: 'Ditch at mile 3',
-    system: 'w-beam-post-splice-27-3-4',
-    first: { sheet: 'flared-terminal-27-3-4' },
-    second: { sheet: 'trailing-anchor-27-3-4' },
-    need: { from: 0, to: '50 ft' },
-  },
+  body: ditchRun,
 }
 
 describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
-  let databases: Databases
-  let place: ServerPlace
-  let server: RunningServer
-  let demo: string
-
-  beforeAll(async () => {
-    databases = await start()
-    place = await newServerPlace(databases)
-    server = await place.start()
-    demo = (await ask('/api/runs')).body.runs[0].id
-  })
-
-  afterAll(async () => {
-    await server.stop()
-    await place.drop()
-    await databases.stop()
-  })
-
-  // biome-ignore lint/suspicious/noExplicitAny: answers are looked at as they come
-  async function ask(path: string, body?: unknown): Promise<{ status: number; body: any; headers: Headers }> {
-    const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
-    const response = await fetch(server.address + path, body === undefined ? {} : sent)
-    const text = await response.text()
-    const isJson = response.headers.get('content-type')?.startsWith('application/json') ?? false
-    return { status: response.status, body: isJson ? JSON.parse(text) : text, headers: response.headers }
-  }
+  const served = servedOn(start)
+  const { ask } = served
 
   describe('the list of runs', () => {
     test('shows the demo run of a new store, not acceptable with four findings and nothing unread', async () => {
@@ -70,7 +41,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
   })
 
   test('a run stored by other rules than those of today is listed with what is wrong, and holds up no other', async () => {
-    const own = await newServerPlace(databases)
+    const own = await newServerPlace(served.databases)
     const first = await own.start()
     await first.stop()
     const opened = await openStore(own.config)
@@ -151,17 +122,17 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
 
   describe('documents', () => {
     test('are the record as PDF and the strip as SVG', async () => {
-      const record = await ask(`/api/runs/${demo}/record.pdf?page=A4`)
+      const record = await ask(`/api/runs/${served.demo}/record.pdf?page=A4`)
       expect(record.headers.get('content-type')).toBe('application/pdf')
       expect(record.body.slice(0, 5)).toBe('%PDF-')
-      const strip = await ask(`/api/runs/${demo}/strip.svg?page=letter`)
+      const strip = await ask(`/api/runs/${served.demo}/strip.svg?page=letter`)
       expect(strip.headers.get('content-type')).toContain('image/svg+xml')
       // Letter paper, landscape: 11 in are 279.4 mm.
       expect(strip.body).toContain('width="279.4mm"')
     })
 
     test('of an unknown paper are refused, and of an unknown run not found', async () => {
-      const paper = await ask(`/api/runs/${demo}/record.pdf?page=A5`)
+      const paper = await ask(`/api/runs/${served.demo}/record.pdf?page=A5`)
       expect(paper.status).toBe(400)
       expect(paper.body.error.problems[0]).toMatchObject({ place: 'page' })
       expect((await ask('/api/runs/nowhere/record.pdf')).status).toBe(404)
@@ -173,7 +144,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     const wish = { page: 'letter', author: 'R. Quist', rounding: '1 ft', photos: true, zone: 'America/Denver' }
 
     test('is told of file by file, and comes as a ZIP whose files are those of its manifest', async () => {
-      const { status, body, headers } = await ask(`/api/runs/${demo}/packet`, wish)
+      const { status, body, headers } = await ask(`/api/runs/${served.demo}/packet`, wish)
       expect(status).toBe(200)
       expect(headers.get('content-type')).toBe('application/x-ndjson')
       const lines = (body as string)
@@ -184,7 +155,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1))
       expect(steps.every(({ of }) => of === steps.length)).toBe(true)
 
-      const response = await fetch(`${server.address}/api/packets/${lines.at(-1).packet}`)
+      const response = await fetch(`${served.address}/api/packets/${lines.at(-1).packet}`)
       expect(response.headers.get('content-type')).toBe('application/zip')
       const files = unzipSync(new Uint8Array(await response.arrayBuffer()))
       const top = 'Alder-Creek-culvert-right-side-packet/'
@@ -204,10 +175,10 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
 
     test('of an unknown run, with an unknown rounding or not kept any longer is refused', async () => {
       expect((await ask('/api/runs/nowhere/packet', wish)).status).toBe(404)
-      const { status, body } = await ask(`/api/runs/${demo}/packet`, { ...wish, rounding: '2 ft' })
+      const { status, body } = await ask(`/api/runs/${served.demo}/packet`, { ...wish, rounding: '2 ft' })
       expect(status).toBe(400)
       expect(body.error.problems[0]).toMatchObject({ place: 'rounding' })
-      const nowhere = await ask(`/api/runs/${demo}/packet`, { ...wish, zone: 'Moon/Tycho' })
+      const nowhere = await ask(`/api/runs/${served.demo}/packet`, { ...wish, zone: 'Moon/Tycho' })
       expect(nowhere.body.error.problems[0]).toMatchObject({ place: 'zone' })
       expect((await ask('/api/packets/00000000-0000-4000-8000-000000000000')).status).toBe(404)
     })
@@ -215,7 +186,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
 
   describe('the page', () => {
     test('comes for the addresses of its views, and says what may run in it', async () => {
-      for (const path of ['/', `/runs/${demo}`, `/runs/${demo}/walk/post-1/stub-height`]) {
+      for (const path of ['/', `/runs/${served.demo}`, `/runs/${served.demo}/walk/post-1/stub-height`]) {
         const { status, body, headers } = await ask(path)
         expect(status).toBe(200)
         expect(body).toContain('<div id="page">')
@@ -242,7 +213,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       'is sent packed as %s, and so are answers, to whoever says that it can unpack',
       async (kind) => {
         const script = /assets\/index-[\w-]+\.js/.exec((await ask('/')).body)![0]
-        for (const path of [`/${script}`, '/api/entries', `/api/runs/${demo}`]) {
+        for (const path of [`/${script}`, '/api/entries', `/api/runs/${served.demo}`]) {
           const plain = await sent(path, 'identity')
           const packed = await sent(path, kind)
           expect(plain.kind).toBeUndefined()
@@ -258,7 +229,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
   /** An answer as it comes over the line; `fetch` would unpack it. */
   const sent = (path: string, encoding: string): Promise<{ kind: string | undefined; bytes: Buffer }> =>
     new Promise((resolve, reject) => {
-      get(server.address + path, { headers: { 'accept-encoding': encoding } }, (answer) => {
+      get(served.address + path, { headers: { 'accept-encoding': encoding } }, (answer) => {
         const pieces: Buffer[] = []
         answer.on('data', (piece: Buffer) => pieces.push(piece))
         answer.on('end', () => resolve({ kind: answer.headers['content-encoding'], bytes: Buffer.concat(pieces) }))
@@ -276,7 +247,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       const port = await new Promise<number>((resolve) =>
         other.listen(0, '127.0.0.1', () => resolve((other.address() as { port: number }).port)),
       )
-      const own = await newServerPlace(databases)
+      const own = await newServerPlace(served.databases)
       const { code, messages } = await spawnServer({ ...own.settings, LAPWISE_PORT: String(port) }).ended
       expect(code).toBe(2)
       expect(messages).toContain(`LAPWISE_PORT: port ${port} of 127.0.0.1 is taken`)
@@ -287,7 +258,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     })
 
     test('ends when it is told to, also while requests are begun and never ended', async () => {
-      const own = await newServerPlace(databases)
+      const own = await newServerPlace(served.databases)
       const waiting = await own.start()
       const { port } = new URL(waiting.address)
       const silent = connect(Number(port), '127.0.0.1')
@@ -305,7 +276,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     })
 
     test('keeps what was acknowledged when it is killed', async () => {
-      const own = await newServerPlace(databases)
+      const own = await newServerPlace(served.databases)
       const first = await own.start()
       const sent = await fetch(`${first.address}/api/entries`, {
         method: 'POST',
@@ -323,7 +294,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     })
 
     test('keeps what was stored, and makes the demo run only once', async () => {
-      const own = await newServerPlace(databases, 'empty')
+      const own = await newServerPlace(served.databases, 'empty')
       const first = await own.start()
       const list = async (address: string) => (await (await fetch(`${address}/api/runs`)).json()) as { runs: unknown[] }
       const before = await list(first.address)

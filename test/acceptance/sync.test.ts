@@ -5,50 +5,19 @@ import { type AddressInfo, connect, createServer, type Server } from 'node:net'
 import { join } from 'node:path'
 import { encode } from 'jpeg-js'
 import { Upload } from 'tus-js-client'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { entryId } from '../../src/formats/entry-id.ts'
 import { pngOf } from '../cases/documents/png-of.ts'
 import { runAllowing } from '../fixtures/roadside.ts'
-import { type Databases, kindsOfDatabase } from '../store/databases.ts'
-import { newServerPlace, type ServerPlace } from './server-place.ts'
-import type { RunningServer } from './web/serve.ts'
+import { ditchRun } from '../fixtures/run-files.ts'
+import { kindsOfDatabase } from '../store/databases.ts'
+import { servedOn } from './served.ts'
 
 describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
-  let databases: Databases
-  let place: ServerPlace
-  let server: RunningServer
-  let demo: string
-
-  beforeAll(async () => {
-    databases = await start()
-    place = await newServerPlace(databases)
-    server = await place.start()
-    demo = (await ask('/api/runs')).body.runs[0].id
-  })
-
-  afterAll(async () => {
-    await server.stop()
-    await place.drop()
-    await databases.stop()
-  })
-
-  // biome-ignore lint/suspicious/noExplicitAny: answers are looked at as they come
-  async function ask(path: string, body?: unknown): Promise<{ status: number; body: any }> {
-    const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
-    const response = await fetch(server.address + path, body === undefined ? {} : sent)
-    return { status: response.status, body: await response.json() }
-  }
+  const served = servedOn(start)
+  const { ask } = served
 
   const newId = (): string => entryId(Date.now(), randomBytes(10))
-
-  const runFile = {
-    format: 'lapwise-run/1',
-    name: 'Ditch at mile 3',
-    system: 'w-beam-post-splice-27-3-4',
-    first: { sheet: 'flared-terminal-27-3-4' },
-    second: { sheet: 'trailing-anchor-27-3-4' },
-    need: { from: 0, to: '50 ft' },
-  }
 
   const at = '2026-05-04T15:30:00.000Z'
 
@@ -57,7 +26,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     ...changes,
   })
 
-  const runEntry = (id: string, body: object = runFile) => entry(id, id, { kind: 'run', body })
+  const runEntry = (id: string, body: object = ditchRun) => entry(id, id, { kind: 'run', body })
 
   const readingEntry = (id: string, run: string, more: object = { value: '31 in' }, corrects: string | null = null) =>
     entry(id, run, {
@@ -109,6 +78,16 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       expect(body.runs.at(-1)).toMatchObject({ id: run, name: 'Ditch at mile 3' })
     })
 
+    test('without a unit are millimetres of a metric run when they are taken in and ever after', async () => {
+      const run = newId()
+      const metric = runEntry(run, { ...ditchRun, units: 'metric' })
+      const { body } = await send(metric, readingEntry(newId(), run, { value: 730 }))
+      expect(body.answers).toMatchObject([{ outcome: 'stored' }, { outcome: 'stored' }])
+      // 730 mm lies between 27 3/4 in and 30 in, which are 704.85 mm and 762 mm.
+      const { runs } = (await ask('/api/runs')).body
+      expect(runs.find(({ id }: { id: string }) => id === run)).toMatchObject({ problems: [], judged: { findings: 0 } })
+    })
+
     test('of an offset are taken in from a device of before without a side, and from one of today only with it', async () => {
       const run = newId()
       const of = 'post-1/flare-offset'
@@ -134,9 +113,9 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       const before = (await ask('/api/runs')).body.runs.length
       const [one, other] = [newId(), newId()]
       const { body } = await send(
-        runEntry(one, { ...runFile, need: { from: '6-3', to: 'far' } }),
+        runEntry(one, { ...ditchRun, need: { from: '6-3', to: 'far' } }),
         readingEntry(newId(), one),
-        runEntry(other, { ...runFile, system: 'no-such-system' }),
+        runEntry(other, { ...ditchRun, system: 'no-such-system' }),
       )
       expect(body.answers).toMatchObject([{ outcome: 'rejected' }, { outcome: 'rejected' }, { outcome: 'rejected' }])
       expect(body.answers[0].problems.map(({ place }: { place: string }) => place)).toEqual(['need.from', 'need.to'])
@@ -149,12 +128,12 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       const [noRun, badLength, badChoice, badBody, otherAuthor] = [newId(), newId(), newId(), newId(), newId()]
       const { body } = await send(
         readingEntry(noRun, 'nowhere'),
-        readingEntry(badLength, demo, { value: '31 furlongs' }),
-        readingEntry(badChoice, demo, { of: 'post-3/no-such-thing', value: '31 in' }),
-        entry(badBody, demo, { kind: 'day-log', body: { ...dayLog, openEnds: 'perhaps' } }),
-        { ...readingEntry(otherAuthor, demo), author: 'Somebody else' },
+        readingEntry(badLength, served.demo, { value: '31 furlongs' }),
+        readingEntry(badChoice, served.demo, { of: 'post-3/no-such-thing', value: '31 in' }),
+        entry(badBody, served.demo, { kind: 'day-log', body: { ...dayLog, openEnds: 'perhaps' } }),
+        { ...readingEntry(otherAuthor, served.demo), author: 'Somebody else' },
         { id: 'no envelope' },
-        readingEntry(good, demo),
+        readingEntry(good, served.demo),
       )
       expect(body.answers.map(({ id, outcome }: { id: string; outcome: string }) => [id, outcome])).toEqual([
         [noRun, 'rejected'],
@@ -173,8 +152,8 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
 
     test('under the id of something else are refused', async () => {
       const id = newId()
-      await send(readingEntry(id, demo))
-      const { body } = await send(readingEntry(id, demo, { value: '30 in' }))
+      await send(readingEntry(id, served.demo))
+      const { body } = await send(readingEntry(id, served.demo, { value: '30 in' }))
       expect(body.answers).toMatchObject([
         {
           ...{ id, outcome: 'rejected', reason: 'something else is stored under its id' },
@@ -185,7 +164,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       await send(runEntry(run))
       const { runs } = (await ask('/api/runs')).body
       expect(runs.at(-1)).toMatchObject({ id: run, judged: { acceptance: { kind: 'not yet known' }, findings: 0 } })
-      const another = await send(runEntry(run, { ...runFile, name: 'Another ditch' }))
+      const another = await send(runEntry(run, { ...ditchRun, name: 'Another ditch' }))
       expect(another.body.answers).toMatchObject([
         { outcome: 'rejected', reason: 'something else is stored under its id' },
       ])
@@ -194,14 +173,14 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     test('open in every version of their kind that was ever written, and in no other', async () => {
       const common = { name: 'J. Okafor', role: 'inspector', recordHash: '0'.repeat(64), acceptance: 'acceptable' }
       const rest = { unproven: [], statement: null }
-      const first = { ...common, strokes: [[[0, 0.3]]], upTo: demo, ...rest }
+      const first = { ...common, strokes: [[[0, 0.3]]], upTo: served.demo, ...rest }
       const second = { ...common, signature: { kind: 'typed' }, readings: [], ...rest }
       const signOff = (schemaVersion: number, body: object) => ({
-        ...entry(newId(), demo, { kind: 'sign-off', body }),
+        ...entry(newId(), served.demo, { kind: 'sign-off', body }),
         schemaVersion,
       })
       const third = { ...second, acceptance: { kind: 'acceptable except', setAside: 1, by: ['M. Reyes'] } }
-      const fourth = { ...third, hashRule: 2, version: demo, photos: [] }
+      const fourth = { ...third, hashRule: 2, version: served.demo, photos: [] }
       const sound = [signOff(1, first), signOff(2, second), signOff(3, third), signOff(4, fourth)]
       const { body } = await send(
         ...sound,
@@ -221,10 +200,10 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       const [local, choice, wrong, stray] = [newId(), newId(), newId(), newId()]
       const at = '2026-05-04T10:30'
       const { body } = await send(
-        { ...readingEntry(local, demo, { value: '31 in', at }), capturedAt: at },
-        readingEntry(choice, demo, { of: 'post-2/block', choice: 'no-such-choice' }),
-        readingEntry(wrong, demo),
-        readingEntry(stray, demo, { of: 'post-6/rail-height', value: '31 in' }, wrong),
+        { ...readingEntry(local, served.demo, { value: '31 in', at }), capturedAt: at },
+        readingEntry(choice, served.demo, { of: 'post-2/block', choice: 'no-such-choice' }),
+        readingEntry(wrong, served.demo),
+        readingEntry(stray, served.demo, { of: 'post-6/rail-height', value: '31 in' }, wrong),
       )
       expect(body.answers).toMatchObject([
         { id: local, outcome: 'rejected', problems: [{ place: 'at' }] },
@@ -237,9 +216,9 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     test('recheck only a finding that they can prove put right', async () => {
       const [low, astray, right] = [newId(), newId(), newId()]
       const { body } = await send(
-        readingEntry(low, demo, { of: 'post-7/rail-height', value: '20 in' }),
-        readingEntry(astray, demo, { of: 'post-7/rail-height', value: '31 in', rechecks: 'splice-2/lap' }),
-        readingEntry(right, demo, { of: 'post-7/rail-height', value: '31 in', rechecks: 'post-7/rail-height' }),
+        readingEntry(low, served.demo, { of: 'post-7/rail-height', value: '20 in' }),
+        readingEntry(astray, served.demo, { of: 'post-7/rail-height', value: '31 in', rechecks: 'splice-2/lap' }),
+        readingEntry(right, served.demo, { of: 'post-7/rail-height', value: '31 in', rechecks: 'post-7/rail-height' }),
       )
       expect(body.answers).toMatchObject([
         { id: low, outcome: 'stored' },
@@ -258,14 +237,14 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       const answer = { doesNotApply: 'by order' }
       const [block, criteria, hold] = [newId(), newId(), newId()]
       const { body } = await send(
-        readingEntry(block, demo, { of: 'post-6/block', ...answer }),
-        readingEntry(criteria, demo, { of: 'first/criteria', ...answer }),
-        readingEntry(hold, demo, { of: 'post-1/lower-post-seen', ...answer }),
+        readingEntry(block, served.demo, { of: 'post-6/block', ...answer }),
+        readingEntry(criteria, served.demo, { of: 'first/criteria', ...answer }),
+        readingEntry(hold, served.demo, { of: 'post-1/lower-post-seen', ...answer }),
       )
       const refused = { outcome: 'rejected', problems: [{ place: 'doesNotApply' }] }
       expect(body.answers).toMatchObject([refused, refused, refused])
       const run = newId()
-      const file = JSON.parse(runAllowing(JSON.stringify(runFile), ['block']))
+      const file = JSON.parse(runAllowing(JSON.stringify(ditchRun), ['block']))
       const taken = await send(runEntry(run, file), readingEntry(newId(), run, { of: 'post-6/block', ...answer }))
       expect(taken.body.answers).toMatchObject([{ outcome: 'stored' }, { outcome: 'stored' }])
     })
@@ -273,18 +252,18 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     test('may correct the same reading twice: both corrections stay', async () => {
       const [wrong, one, other] = [newId(), newId(), newId()]
       const { body } = await send(
-        readingEntry(wrong, demo),
-        readingEntry(one, demo, { value: '30 in' }, wrong),
-        readingEntry(other, demo, { value: '30 1/2 in' }, wrong),
+        readingEntry(wrong, served.demo),
+        readingEntry(one, served.demo, { value: '30 in' }, wrong),
+        readingEntry(other, served.demo, { value: '30 1/2 in' }, wrong),
       )
       expect(body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual(['stored', 'stored', 'stored'])
       const stray = newId()
-      const refused = await send(readingEntry(stray, demo, { value: '30 in' }, newId()))
+      const refused = await send(readingEntry(stray, served.demo, { value: '30 in' }, newId()))
       expect(refused.body.answers).toMatchObject([{ id: stray, outcome: 'rejected' }])
     })
 
     test('that are too many for one request are refused as a whole', async () => {
-      const batch = Array.from({ length: 1001 }, () => readingEntry(newId(), demo))
+      const batch = Array.from({ length: 1001 }, () => readingEntry(newId(), served.demo))
       expect((await send(...batch)).status).toBe(400)
     })
   })
@@ -327,7 +306,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
 
   /** Uploads until it is done, or until the connection breaks; where it goes on, and the status that refused it. */
   function upload(content: Buffer, options: { sha256?: string; base?: string; uploadUrl?: string | null } = {}) {
-    const { sha256 = hashOf(content), base = server.address, uploadUrl = null } = options
+    const { sha256 = hashOf(content), base = served.address, uploadUrl = null } = options
     return new Promise<{ url: string | null; status: number | null; done: boolean }>((resolve) => {
       const sending = new Upload(content, {
         endpoint: `${base}/api/photos/uploads`,
@@ -344,7 +323,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
 
   /** Passes bytes on to the server until it saw so many from the client, then cuts every connection. */
   async function cuttingProxy(bytes: number): Promise<{ base: string; proxy: Server }> {
-    const target = new URL(server.address)
+    const target = new URL(served.address)
     let seen = 0
     const proxy = createServer((client) => {
       const upstream = connect(Number(target.port), target.hostname)
@@ -376,41 +355,41 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       const cut = await upload(content, { base })
       proxy.close()
       expect(cut).toMatchObject({ done: false, status: null })
-      expect((await fetch(`${server.address}/api/photos/${hashOf(content)}`)).status).toBe(404)
+      expect((await fetch(`${served.address}/api/photos/${hashOf(content)}`)).status).toBe(404)
 
-      const uploadUrl = server.address + new URL(cut.url!).pathname
+      const uploadUrl = served.address + new URL(cut.url!).pathname
       const head = await fetch(uploadUrl, { method: 'HEAD', headers: { 'tus-resumable': '1.0.0' } })
       const kept = Number(head.headers.get('upload-offset'))
       expect(kept).toBeGreaterThan(0)
       expect(kept).toBeLessThan(content.length)
 
       expect(await upload(content, { uploadUrl })).toMatchObject({ done: true })
-      const answer = await fetch(`${server.address}/api/photos/${hashOf(content)}`)
+      const answer = await fetch(`${served.address}/api/photos/${hashOf(content)}`)
       expect(Buffer.from(await answer.arrayBuffer()).equals(content)).toBe(true)
       expect(answer.headers.get('content-type')).toBe('image/jpeg')
       expect(answer.headers.get('content-disposition')).toBe(`attachment; filename="${hashOf(content)}.jpg"`)
       expect(answer.headers.get('x-content-type-options')).toBe('nosniff')
-      expect(hashOf(await readFile(join(place.folder, 'photos', hashOf(content))))).toBe(hashOf(content))
+      expect(hashOf(await readFile(join(served.folder, 'photos', hashOf(content))))).toBe(hashOf(content))
     })
 
     test('that the server no longer takes up begins anew', async () => {
       const content = picture(300_000)
-      const uploadUrl = `${server.address}/api/photos/uploads/0123456789abcdef0123456789abcdef`
+      const uploadUrl = `${served.address}/api/photos/uploads/0123456789abcdef0123456789abcdef`
       expect(await upload(content, { uploadUrl })).toMatchObject({ done: true })
-      expect((await fetch(`${server.address}/api/photos/${hashOf(content)}`, { method: 'HEAD' })).status).toBe(200)
+      expect((await fetch(`${served.address}/api/photos/${hashOf(content)}`, { method: 'HEAD' })).status).toBe(200)
     })
 
     test('that arrived with another hash than it should have is not kept', async () => {
       const [content, other] = [picture(5000), picture(5000)]
       expect(await upload(content, { sha256: hashOf(other) })).toMatchObject({ done: false, status: 422 })
-      expect((await fetch(`${server.address}/api/photos/${hashOf(other)}`)).status).toBe(404)
-      expect(await readdir(join(place.folder, 'photos', 'uploads'))).toEqual([])
+      expect((await fetch(`${served.address}/api/photos/${hashOf(other)}`)).status).toBe(404)
+      expect(await readdir(join(served.folder, 'photos', 'uploads'))).toEqual([])
     })
 
     test('that is none by its content is not kept, whatever it was called', async () => {
       const page = Buffer.from('<!doctype html><script>alert(1)</script>')
       expect(await upload(page)).toMatchObject({ done: false, status: 422 })
-      expect((await fetch(`${server.address}/api/photos/${hashOf(page)}`)).status).toBe(404)
+      expect((await fetch(`${served.address}/api/photos/${hashOf(page)}`)).status).toBe(404)
     })
 
     test.each<[string, Uint8Array]>([
@@ -421,7 +400,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     ])('%s is refused on arrival, in words', async (_, content) => {
       const sha256 = hashOf(Buffer.from(content))
       expect(await upload(Buffer.from(content))).toMatchObject({ done: false, status: 422 })
-      expect((await fetch(`${server.address}/api/photos/${sha256}`)).status).toBe(404)
+      expect((await fetch(`${served.address}/api/photos/${sha256}`)).status).toBe(404)
     })
 
     test('is looked at apart, so that others are answered meanwhile, and the next one is looked at too', async () => {
@@ -434,7 +413,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       })
       while (!isDone) {
         const before = performance.now()
-        await fetch(`${server.address}/healthz`)
+        await fetch(`${served.address}/healthz`)
         waited.push(performance.now() - before)
       }
       expect(await sending).toMatchObject({ done: true })
@@ -444,21 +423,21 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
 
     test('that is too large, or does not say its hash, is refused before it is sent', async () => {
       const create = (headers: Record<string, string>) =>
-        fetch(`${server.address}/api/photos/uploads`, {
+        fetch(`${served.address}/api/photos/uploads`, {
           method: 'POST',
           headers: { 'tus-resumable': '1.0.0', ...headers },
         })
       const metadata = `sha256 ${Buffer.from('0'.repeat(64)).toString('base64')}`
       expect((await create({ 'upload-length': `${26 * 1024 * 1024}`, 'upload-metadata': metadata })).status).toBe(413)
       expect((await create({ 'upload-length': '1000' })).status).toBe(400)
-      expect((await fetch(`${server.address}/api/photos/..%2fdatabase`)).status).toBe(400)
+      expect((await fetch(`${served.address}/api/photos/..%2fdatabase`)).status).toBe(400)
     })
   })
 
   describe('what no honest device sends', () => {
     const refusal = async (path: string, body?: string) => {
       const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: body ?? '' }
-      const response = await fetch(server.address + path, body === undefined ? {} : sent)
+      const response = await fetch(served.address + path, body === undefined ? {} : sent)
       return { status: response.status, answer: JSON.stringify(await response.json()) }
     }
 
@@ -501,9 +480,9 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     })
 
     test('a run of more than 10 miles is refused with what to do instead', async () => {
-      const { body } = await send(runEntry(newId(), { ...runFile, need: { from: 0, to: '47 ft' } }))
+      const { body } = await send(runEntry(newId(), { ...ditchRun, need: { from: 0, to: '47 ft' } }))
       expect(body.answers[0].outcome).toBe('stored')
-      const long = await send(runEntry(newId(), { ...runFile, need: { from: 0, to: '58080 ft' } }))
+      const long = await send(runEntry(newId(), { ...ditchRun, need: { from: 0, to: '58080 ft' } }))
       expect(long.body.answers[0]).toMatchObject({ outcome: 'rejected', problems: [{ place: 'need.to' }] })
       expect(long.body.answers[0].problems[0].expected).toContain('split a longer one')
     })

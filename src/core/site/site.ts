@@ -160,7 +160,7 @@ export interface SiteGround {
   readonly slopeBehind: number | null
 }
 
-export const hardwareNotSaid: SiteHardware = {
+export const hardwareNotSaid = {
   system: null,
   spacing: 'full',
   work: null,
@@ -176,4 +176,4 @@ export const hardwareNotSaid: SiteHardware = {
     slopeBehind: null,
   },
   curb: null,
-}
+} as const satisfies SiteHardware

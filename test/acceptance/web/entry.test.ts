@@ -3,6 +3,7 @@ import { expect, type Page, test } from '@playwright/test'
 import { entryId } from '../../../src/formats/entry-id.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
+import { ditchRun } from '../../fixtures/run-files.ts'
 import { expectUnsent, syncNow } from './offline-device.ts'
 import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
@@ -121,27 +122,19 @@ test('a run that cannot be read says so', async ({ page }) => {
 
 test('a run file is taken in, or every problem of it is listed', async ({ page }) => {
   await page.goto(server.address)
-  const file = {
-    format: 'lapwise-run/1',
-    name: 'Ditch at mile 3',
-    system: 'w-beam-post-splice-27-3-4',
-    first: { sheet: 'flared-terminal-27-3-4' },
-    second: { sheet: 'trailing-anchor-27-3-4' },
-    need: { from: 0, to: '50 ft' },
-  }
   const hand = (content: unknown) =>
     page.getByLabel('Add a run from a file').setInputFiles({
       name: 'ditch.json',
       mimeType: 'application/json',
       buffer: Buffer.from(JSON.stringify(content)),
     })
-  await hand({ ...file, name: '', need: { from: '6-3', to: '50 ft' } })
+  await hand({ ...ditchRun, name: '', need: { from: '6-3', to: '50 ft' } })
   const alert = page.getByRole('alert')
   await expect(alert).toContainText('ditch.json was not taken in.')
   await expect(alert.getByRole('listitem')).toHaveCount(2)
   await expect(alert).toContainText('name: expected a text that is not empty')
   await expect(alert).toContainText('need.from')
-  await hand(file)
+  await hand(ditchRun)
   await expect(page.getByRole('heading', { name: 'Ditch at mile 3' })).toBeVisible()
   await expect(page.locator('.title-verdict')).toHaveText('not yet known')
 })
