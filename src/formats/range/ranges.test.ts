@@ -47,7 +47,7 @@ test.each([
 function unbounded(schema: unknown, path: string): string[] {
   if (typeof schema !== 'object' || schema === null) return []
   const { type, minimum, maximum, exclusiveMinimum } = schema as Readonly<Record<string, unknown>>
-  if ('const' in schema) return []
+  if ('const' in schema || 'enum' in schema) return []
   const isNumber = type === 'number' || type === 'integer' || (Array.isArray(type) && type.includes('number'))
   const isOpen = isNumber && ((minimum ?? exclusiveMinimum) === undefined || maximum === undefined)
   // What zod gives every whole number is no range.
