@@ -39,12 +39,13 @@ export function dailyReportContents(
   report: DayReport,
   zone: string,
 ): DailyReportContents {
-  const { day, logs, crew, postsDriven, panelsHung, progress, readings, photos, openEnds, ticket } = report
+  const { day, logs, crew, postsDriven, panelsHung, gone, progress, readings, photos, openEnds, ticket } = report
   const facts: (readonly [string, string])[] = [
     ['Route', run.road.route ?? 'not said'],
     ['Crew', crew.join(', ') || 'not said'],
     ['Posts driven', numberedText('post', 'posts', postsDriven) || 'none'],
     ['Panels hung', numberedText('panel', 'panels', panelsHung) || 'none'],
+    ...(gone.length === 0 ? [] : [['No longer in the run', gone.join(', ')] as const]),
     [
       'Done so far',
       `${progress.posts.done} of ${progress.posts.of} posts, ${progress.panels.done} of ${progress.panels.of} panels`,

@@ -1,5 +1,5 @@
 import type { Finding } from '../core/verdicts/verdict.ts'
-import type { DayLogBody, EntryOf } from '../formats/entry/entry-kinds.ts'
+import type { DayLogBody, EntryOf, LocateTicketBody } from '../formats/entry/entry-kinds.ts'
 
 /** Everything that the entries of a run say of one day. */
 export interface DayReport {
@@ -9,6 +9,8 @@ export interface DayReport {
   readonly crew: readonly string[]
   readonly postsDriven: readonly number[]
   readonly panelsHung: readonly number[]
+  /** Ids of posts and panels that were driven or hung on this day and that the run no longer has. */
+  readonly gone: readonly string[]
   /** Up to and with this day, of all the run has. */
   readonly progress: { readonly posts: Count; readonly panels: Count }
   /** Not asked for, and so not known, while the day has no log. */
@@ -25,6 +27,15 @@ export interface DayReport {
 interface Count {
   readonly done: number
   readonly of: number
+}
+
+/** A utility-locate ticket with its marks along the run in force. */
+export interface PlacedTicket extends Omit<LocateTicketBody, 'version' | 'marks'> {
+  readonly marks: readonly {
+    readonly name: string
+    /** Inches along the rail from post 1; null where no version at hand has the post that it was measured from. */
+    readonly alongInches: number | null
+  }[]
 }
 
 /** A post near a mark of a utility-locate ticket. */

@@ -1,18 +1,21 @@
-import type { LocateTicketBody } from '../formats/entry/entry-kinds.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
-import type { NearMark, TicketOnDay } from './day-report.ts'
+import type { NearMark, PlacedTicket, TicketOnDay } from './day-report.ts'
 import { groupBy } from './group-by.ts'
 import { alongText, numberedText } from './places-text.ts'
 
 /** The utility-locate tickets with their dates and marks, and the posts near a mark, for the crew; null for none. */
 export function ticketsText(
   run: Pick<RunFile, 'units'>,
-  tickets: readonly LocateTicketBody[],
+  tickets: readonly PlacedTicket[],
   near: readonly NearMark[],
 ): string | null {
   if (tickets.length === 0) return null
   const each = tickets.map(({ number, calledOn, validFrom, validThrough, marks }) => {
-    const places = marks.map(({ name, alongInches }) => `${name} ${alongText(run, alongInches)} from post 1`)
+    const places = marks.map(({ name, alongInches }) =>
+      alongInches === null
+        ? `${name} WHERE IS NOT KNOWN (it was measured from a post of an earlier version)`
+        : `${name} ${alongText(run, alongInches)} from post 1`,
+    )
     const marked = places.length === 0 ? 'no marks entered' : `marks: ${places.join(', ')}`
     return `${number}, called on ${calledOn}, valid ${validFrom} through ${validThrough}; ${marked}.`
   })

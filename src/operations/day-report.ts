@@ -5,6 +5,8 @@ import type { DayLogBody, EntryOf, LocateTicketBody, PhotoBody } from '../format
 import { entriesInForce } from './entries-in-force.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { postsNearMarks, ticketOn } from './locate-warnings.ts'
+import { loggedPieces } from './logged-pieces.ts'
+import { placedTickets } from './placed-tickets.ts'
 
 export interface DayEntries {
   readonly logs: readonly EntryOf<DayLogBody>[]
@@ -26,20 +28,31 @@ export function dayReport(
   const inForce = entriesInForce(entries.logs)
   const logs = inForce.filter(({ body }) => body.day === day)
   const sofar = inForce.filter(({ body }) => body.day <= day)
-  const tickets = entriesInForce(entries.tickets).map(({ body }) => body)
+  const tickets = placedTickets(judged, entriesInForce(entries.tickets))
   const readings = judged.log.filter(({ at }) => dayOf(at) === day)
-  const postsDriven = numbersOf(logs, 'postsDriven')
   const { posts, panels } = judged.model.layout
+  const driven = (of: typeof logs) =>
+    loggedPieces(
+      posts,
+      of.flatMap(({ body }) => body.postsDriven),
+    )
+  const hung = (of: typeof logs) =>
+    loggedPieces(
+      panels,
+      of.flatMap(({ body }) => body.panelsHung),
+    )
+  const postsDriven = driven(logs).numbers
   const byId = new Map(judged.requirements.map((requirement) => [requirement.id, requirement]))
   return {
     day,
     logs,
     crew: [...new Set(logs.flatMap(({ body }) => body.crew))],
     postsDriven,
-    panelsHung: numbersOf(logs, 'panelsHung'),
+    panelsHung: hung(logs).numbers,
+    gone: [...driven(logs).gone, ...hung(logs).gone],
     progress: {
-      posts: { done: numbersOf(sofar, 'postsDriven').length, of: posts.length },
-      panels: { done: numbersOf(sofar, 'panelsHung').length, of: panels.length },
+      posts: { done: driven(sofar).numbers.length, of: posts.length },
+      panels: { done: hung(sofar).numbers.length, of: panels.length },
     },
     openEnds: worstEnds(logs),
     ticket: ticketOn(day, tickets),
@@ -56,10 +69,6 @@ export function dayReport(
       )
     }),
   }
-}
-
-function numbersOf(logs: readonly EntryOf<DayLogBody>[], what: 'postsDriven' | 'panelsHung'): readonly number[] {
-  return [...new Set(logs.flatMap(({ body }) => body[what]))].sort((a, b) => a - b)
 }
 
 /** Of several logs of one day, the one that says the worst. */

@@ -21,6 +21,8 @@ export interface JudgedRun extends RequiredRun {
   readonly readings: readonly Reading[]
   /** The others, which an earlier version asked: kept and shown, never judged. */
   readonly askedEarlier: readonly AskedEarlier[]
+  /** Versions of the run that are at hand, by id. */
+  readonly versions: ReadonlyMap<string, RunVersion>
   /** The run as it was recorded before runs held their layout, while no version but that of the migration followed. */
   readonly firstAsked: RunFile | null
   readonly judgement: Judgement
@@ -68,19 +70,19 @@ function askedBy({ version }: RunFile, reading: Reading): 'in force' | 'earlier'
 /**
  * The same for readings that were checked when they were taken in.
  * @param asked   the run as it was recorded before runs held their layout, where only the migration's version followed
- * @param others  versions of the run that are at hand and that the one in force did not come from, by id
+ * @param versions  versions of the run that are at hand, by id, also such as the one in force did not come from
  */
 export function judgeKnown(
   required: RequiredRun,
   log: readonly Reading[],
-  others: ReadonlyMap<string, RunVersion> = new Map(),
+  versions: ReadonlyMap<string, RunVersion> = new Map(),
   asked: RunFile | null = null,
 ): JudgedRun {
   const { run, model, requirements } = required
   const { judged: readings, askedEarlier } =
     run.version === undefined
       ? { judged: log, askedEarlier: [] }
-      : readingsInForce(run.version, readableIn(required), log, others)
+      : readingsInForce(run.version, readableIn(required), log, versions)
   const judgement = judgeRun(model, requirements, readings, {
     rule: run.decisionRule,
     instruments: instrumentsOf(run),
@@ -90,6 +92,7 @@ export function judgeKnown(
     log,
     readings,
     askedEarlier,
+    versions,
     firstAsked: run.version === undefined ? run : asked,
     judgement,
     unconfirmed: requirements.filter(({ confirmation }) => confirmation === 'from memory'),

@@ -1,5 +1,4 @@
-import type { NearMark, TicketOnDay } from '../documents/day-report.ts'
-import type { LocateTicketBody } from '../formats/entry/entry-kinds.ts'
+import type { NearMark, PlacedTicket, TicketOnDay } from '../documents/day-report.ts'
 
 /**
  * Inches along the rail within which a post is near a mark: 2 ft to either side.
@@ -12,24 +11,21 @@ interface PostPlace {
   readonly alongInches: number
 }
 
-/** Posts within `markWidth` of a mark of any ticket, in the order of the posts. */
-export function postsNearMarks(posts: readonly PostPlace[], tickets: readonly LocateTicketBody[]): readonly NearMark[] {
+/** Posts within `markWidth` of a mark of any ticket whose place is known, in the order of the posts. */
+export function postsNearMarks(posts: readonly PostPlace[], tickets: readonly PlacedTicket[]): readonly NearMark[] {
   return posts.flatMap(({ number, alongInches }) =>
     tickets.flatMap((ticket) =>
-      ticket.marks
-        .map((mark) => ({
-          post: number,
-          mark: mark.name,
-          ticket: ticket.number,
-          apart: mark.alongInches - alongInches,
-        }))
-        .filter(({ apart }) => Math.abs(apart) <= markWidth),
+      ticket.marks.flatMap((mark) => {
+        const apart = mark.alongInches === null ? null : mark.alongInches - alongInches
+        if (apart === null || Math.abs(apart) > markWidth) return []
+        return [{ post: number, mark: mark.name, ticket: ticket.number, apart }]
+      }),
     ),
   )
 }
 
 /** The ticket that covers `day` longest; or the nearest that does not; or that there is none. */
-export function ticketOn(day: string, tickets: readonly LocateTicketBody[]): TicketOnDay {
+export function ticketOn(day: string, tickets: readonly PlacedTicket[]): TicketOnDay {
   const byEnd = [...tickets].sort((a, b) => (a.validThrough < b.validThrough ? 1 : -1))
   const valid = byEnd.find(({ validFrom, validThrough }) => validFrom <= day && day <= validThrough)
   if (valid !== undefined) return { kind: 'valid', ticket: valid.number, through: valid.validThrough }

@@ -32,6 +32,7 @@ import type { JudgedRun } from './judge-readings.ts'
 import { postsNearMarks } from './locate-warnings.ts'
 import type { PacketOptions } from './packet-options.ts'
 import type { PlacedRun } from './place-run.ts'
+import { placedTickets } from './placed-tickets.ts'
 import type { NamedPhoto } from './record-photos.ts'
 import { stripInput } from './strip-input.ts'
 import {
@@ -119,9 +120,9 @@ const sure = (name: string, make: () => Made | Promise<Made>): PacketMaker => ({
 
 export const lineUnit = ({ run }: JudgedRun): GroundUnit => (run.units === 'metric' ? 'metre' : 'foot')
 
-function enteredTickets({ run, model }: JudgedRun, { entries }: PacketOptions): string | null {
-  const tickets = entriesInForce(entries.tickets).map(({ body }) => body)
-  return ticketsText(run, tickets, postsNearMarks(model.layout.posts, tickets))
+function enteredTickets(judged: JudgedRun, { entries }: PacketOptions): string | null {
+  const tickets = placedTickets(judged, entriesInForce(entries.tickets))
+  return ticketsText(judged.run, tickets, postsNearMarks(judged.model.layout.posts, tickets))
 }
 
 /** One for each day on which something was read or a log was written. */

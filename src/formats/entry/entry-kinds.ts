@@ -2,6 +2,7 @@ import * as z from 'zod/mini'
 import { entryIdForm } from '../entry-id.ts'
 import { form } from '../range/form.ts'
 import { day, listOf, moment, ranged, rangedWhole } from '../range/ranged.ts'
+import { pieceId } from '../run/layout-shape.ts'
 
 const text = z.string().check(z.minLength(1), z.maxLength(4000))
 /** What names something: no control characters, and nothing that no store can hold. */
@@ -9,7 +10,9 @@ const name = z
   .string()
   .check(z.minLength(1), z.maxLength(200), z.regex(/^[^\p{Cc}\p{Cs}]*$/u, form('name without controls')))
 export const sha256Text = z.string().check(z.regex(/^[0-9a-f]{64}$/, form('sha256')))
-const postNumbers = listOf(rangedWhole('pieceNumber'), 'names')
+const pieceNumbers = listOf(rangedWhole('pieceNumber'), 'names')
+/** Id of the version of the run that its person saw; left out where it was the first. */
+const seen = z.optional(text)
 
 /** Where a device thought it was: what the phone says, never survey grade. Degrees on WGS 84, accuracy in metres. */
 const position = z.strictObject({
@@ -108,12 +111,22 @@ export const firstSignOffBody = z.strictObject({
 const dayLogBody = z.strictObject({
   day,
   done: text,
-  postsDriven: postNumbers,
-  panelsHung: postNumbers,
+  version: seen,
+  /** Ids of places, which outlive a layout. */
+  postsDriven: listOf(pieceId('post'), 'names'),
+  panelsHung: listOf(pieceId('panel'), 'names'),
   crew: listOf(text, 'crew'),
   openEnds: z.enum(['none', 'protected', 'exposed']),
   openEndsNote: z.nullable(text),
 })
+
+/** The first version: posts and panels by their numbers in the run's first version. */
+export const firstDayLogBody = z.extend(z.omit(dayLogBody, { version: true }), {
+  postsDriven: pieceNumbers,
+  panelsHung: pieceNumbers,
+})
+
+const firstMark = z.strictObject({ name: text, alongInches: ranged('alongRail') })
 
 /** A utility-locate ticket: posts near a mark are warned of, and so is a day outside its dates. */
 const locateTicketBody = z.strictObject({
@@ -121,8 +134,14 @@ const locateTicketBody = z.strictObject({
   calledOn: day,
   validFrom: day,
   validThrough: day,
-  /** Marks on the ground, inches along the rail from post 1. */
-  marks: listOf(z.strictObject({ name: text, alongInches: ranged('alongRail') }), 'marks'),
+  version: seen,
+  /** Marks on the ground: the post from which each was measured, and the inches along the rail from there, positive downstream. */
+  marks: listOf(z.extend(firstMark, { from: pieceId('post') }), 'marks'),
+})
+
+/** The first version: every mark from post 1 of the run's first version. */
+export const firstLocateTicketBody = z.extend(z.omit(locateTicketBody, { version: true }), {
+  marks: listOf(firstMark, 'marks'),
 })
 
 /** What the body of a new entry of each kind is; readings and runs are checked by their own formats. */
@@ -142,7 +161,9 @@ export type FirstSignOffBody = z.output<typeof firstSignOffBody>
 export type SecondSignOffBody = z.output<typeof secondSignOffBody>
 export type ThirdSignOffBody = z.output<typeof thirdSignOffBody>
 export type DayLogBody = z.output<typeof dayLogBody>
+export type FirstDayLogBody = z.output<typeof firstDayLogBody>
 export type LocateTicketBody = z.output<typeof locateTicketBody>
+export type FirstLocateTicketBody = z.output<typeof firstLocateTicketBody>
 
 /**
  * One fact with an author and a time. Never changed: a correction is another entry that names it in `supersedes`. Ids
@@ -199,6 +220,12 @@ export const entryShape = z.discriminatedUnion('kind', [
     shapeOf('sign-off', 3, thirdSignOffBody),
     shapeOf('sign-off', 4, entryBodies['sign-off']),
   ]),
-  shapeOf('day-log', 1, entryBodies['day-log']),
-  shapeOf('locate-ticket', 1, entryBodies['locate-ticket']),
+  z.discriminatedUnion('schemaVersion', [
+    shapeOf('day-log', 1, firstDayLogBody),
+    shapeOf('day-log', 2, entryBodies['day-log']),
+  ]),
+  z.discriminatedUnion('schemaVersion', [
+    shapeOf('locate-ticket', 1, firstLocateTicketBody),
+    shapeOf('locate-ticket', 2, entryBodies['locate-ticket']),
+  ]),
 ])

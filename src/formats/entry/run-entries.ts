@@ -1,8 +1,11 @@
+import { dayLogOf, locateTicketOf } from './day-entries.ts'
 import {
   type DayLogBody,
   type EntryKind,
   type EntryOf,
   entryBodies,
+  firstDayLogBody,
+  firstLocateTicketBody,
   firstSignOffBody,
   type LocateTicketBody,
   type PhotoBody,
@@ -46,7 +49,11 @@ export function runEntries(
     signatures: of('sign-off', (body, version) =>
       signOffOf(version, (olderSignOffBodies.get(version) ?? entryBodies['sign-off']).parse(body)),
     ),
-    logs: of('day-log', (body) => entryBodies['day-log'].parse(body)),
-    tickets: of('locate-ticket', (body) => entryBodies['locate-ticket'].parse(body)),
+    logs: of('day-log', (body, version) =>
+      dayLogOf(version, (version === 1 ? firstDayLogBody : entryBodies['day-log']).parse(body)),
+    ),
+    tickets: of('locate-ticket', (body, version) =>
+      locateTicketOf(version, (version === 1 ? firstLocateTicketBody : entryBodies['locate-ticket']).parse(body)),
+    ),
   }
 }

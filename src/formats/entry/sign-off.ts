@@ -7,8 +7,8 @@ export const schemaVersions: Readonly<Record<EntryKind, number>> = {
   reading: 3,
   photo: 1,
   'sign-off': 4,
-  'day-log': 1,
-  'locate-ticket': 1,
+  'day-log': 2,
+  'locate-ticket': 2,
 }
 
 /** How the hash of a record is computed: 1 before runs held their layout, 2 as docs/record-hash.md says. */

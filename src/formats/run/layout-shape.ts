@@ -11,7 +11,8 @@ const omissionRule = z.enum(['single', 'long span', 'nested span'])
 const placeId = (kind: string) =>
   z.string().check(z.regex(new RegExp(`^${kind}(~[0-9a-z]+)?$`), placeIdForm(kind.replace('-\\d+', '-9'))))
 
-const piece = (kind: string) => placeId(`${kind}-\\d+`)
+/** The same of a post, space, panel or splice. */
+export const pieceId = (kind: string) => placeId(`${kind}-\\d+`)
 
 /** A chosen layout, complete. Lengths are inches along the rail from the centre of post 1. */
 export const layoutShape = z.strictObject({
@@ -26,7 +27,7 @@ export const layoutShape = z.strictObject({
   secondEnd: placeId('second'),
   posts: listOf(
     z.strictObject({
-      id: piece('post'),
+      id: pieceId('post'),
       along: railLength,
       kind: text,
       block: z.boolean(),
@@ -36,12 +37,12 @@ export const layoutShape = z.strictObject({
     }),
     'posts',
   ).check(z.minLength(2)),
-  spaces: listOf(piece('space'), 'posts').check(
+  spaces: listOf(pieceId('space'), 'posts').check(
     z.meta({ description: 'Ids of the spaces between the posts, from the first end on.' }),
   ),
   panels: listOf(
     z.strictObject({
-      id: piece('panel'),
+      id: pieceId('panel'),
       from: railLength,
       to: railLength,
       unit,
@@ -52,7 +53,7 @@ export const layoutShape = z.strictObject({
     'panels',
   ).check(z.minLength(1)),
   splices: listOf(
-    z.strictObject({ id: piece('splice'), at: railLength, position: z.enum(['post', 'midspan']), unit }),
+    z.strictObject({ id: pieceId('splice'), at: railLength, position: z.enum(['post', 'midspan']), unit }),
     'panels',
   ),
   omitted: listOf(z.strictObject({ along: railLength, obstruction: text, rule: omissionRule }), 'posts'),

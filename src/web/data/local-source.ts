@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../../core/result.ts'
+import { dayLogOf, locateTicketOf } from '../../formats/entry/day-entries.ts'
 import { bareRuns } from '../../formats/entry/run-versions.ts'
 import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
 import { newId, nextId, now } from './device.ts'
@@ -337,6 +338,14 @@ const orTrouble = <T>(answer: Result<T, StoreTrouble>): Result<T, Trouble> =>
 
 const noRun = (id: string): Trouble => ({ kind: 'refused', message: d.trouble.noSuchRun(id), problems: [] })
 
+/** The body of an entry of each kind, whichever version it was written in. */
+const bodiesNow: { readonly [K in SideKind]: (schemaVersion: number, body: unknown) => unknown } = {
+  photo: (_, body) => body,
+  'sign-off': signOffOf,
+  'day-log': dayLogOf,
+  'locate-ticket': locateTicketOf,
+}
+
 /** Entries of one kind as the page shows them: which are superseded, and which were superseded twice. */
 function asKept<K extends SideKind>(entries: readonly DeviceEntry[], kind: K): readonly KeptEntry<K>[] {
   const rivals = rivalsAmong(entries)
@@ -346,6 +355,6 @@ function asKept<K extends SideKind>(entries: readonly DeviceEntry[], kind: K): r
     rivals: (supersedes === null ? [] : (rivals.get(supersedes) ?? [])).filter((other) => other !== id),
     isSuperseded: superseded.has(id),
     state: state === 'sent' ? 'sent' : 'here',
-    body: (kind === 'sign-off' ? signOffOf(schemaVersion, body) : body) as KeptEntry<K>['body'],
+    body: bodiesNow[kind](schemaVersion, body) as KeptEntry<K>['body'],
   }))
 }

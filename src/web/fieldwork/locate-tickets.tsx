@@ -1,10 +1,13 @@
 import { useMemo, useState } from 'preact/hooks'
+import { seenVersion } from '../../core/record/version.ts'
 import { lengthIn } from '../../core/units/exact-length.ts'
 import { parseLength } from '../../core/units/length-text.ts'
+import type { PlacedTicket } from '../../documents/day-report.ts'
 import type { LocateTicketBody } from '../../formats/entry/entry-kinds.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { postsNearMarks, ticketOn } from '../../operations/locate-warnings.ts'
+import { placedTickets } from '../../operations/placed-tickets.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { KeptEntry, RunSource, Trouble } from '../data/run-source.ts'
 import { alongWords } from '../entry/reading-words.ts'
@@ -25,23 +28,21 @@ interface Props {
 export function LocateTickets({ source, judged, tickets, run, day, saved }: Props) {
   const [editing, setEditing] = useState<KeptEntry<'locate-ticket'> | 'new' | null>(null)
   const inForce = useMemo(() => entriesInForce(tickets) as readonly KeptEntry<'locate-ticket'>[], [tickets])
-  const bodies = inForce.map(({ body }) => body)
+  const placed = useMemo(() => placedTickets(judged, inForce), [judged, inForce])
   const { units } = judged.run
   return (
     <section class="tickets" aria-label={m.day.tickets}>
       <h3>{m.run.withCount(m.day.tickets, inForce.length)}</h3>
-      <TicketNote day={day} on={ticketOn(day, bodies)} />
-      <NearMarks marks={postsNearMarks(judged.model.layout.posts, bodies)} units={units} />
+      <TicketNote day={day} on={ticketOn(day, placed)} />
+      <NearMarks marks={postsNearMarks(judged.model.layout.posts, placed)} units={units} />
       <ul class="plain">
-        {inForce.map((ticket) => (
+        {inForce.map((ticket, i) => (
           <li key={ticket.id} class="ticket">
             <p>
               <b>{ticket.body.number}</b>: {m.day.ticketDates(ticket.body.validFrom, ticket.body.validThrough)}
             </p>
             <p class="hint">
-              {ticket.body.marks
-                .map(({ name, alongInches }) => `${name}: ${alongWords(alongInches, units)}`)
-                .join('; ')}
+              {placed[i]!.marks.map(({ name, alongInches }) => `${name}: ${markWords(alongInches, units)}`).join('; ')}
             </p>
             <button type="button" class="button small" onClick={() => setEditing(ticket)}>
               {m.day.changeTicket}
@@ -58,7 +59,7 @@ export function LocateTickets({ source, judged, tickets, run, day, saved }: Prop
           key={editing === 'new' ? 'new' : editing.id}
           source={source}
           run={run}
-          units={units}
+          judged={judged}
           day={day}
           before={editing === 'new' ? null : editing}
           leave={() => setEditing(null)}
@@ -72,10 +73,13 @@ export function LocateTickets({ source, judged, tickets, run, day, saved }: Prop
   )
 }
 
+const markWords = (alongInches: number | null, units: 'us' | 'metric'): string =>
+  alongInches === null ? m.day.markUnplaced : alongWords(alongInches, units)
+
 interface FormProps {
   readonly source: RunSource
   readonly run: string
-  readonly units: 'us' | 'metric'
+  readonly judged: JudgedRun
   readonly day: string
   readonly before: KeptEntry<'locate-ticket'> | null
   readonly leave: () => void
@@ -85,18 +89,31 @@ interface FormProps {
 interface TypedMark {
   readonly name: string
   readonly along: string
+  /** The mark as it was entered, until another place is typed. */
+  readonly before: Mark | null
 }
 
-function TicketForm({ source, run, units, day, before, leave, saved }: FormProps) {
+type Mark = LocateTicketBody['marks'][number]
+
+const emptyMark: TypedMark = { name: '', along: '', before: null }
+
+/** The marks of a ticket as they would be typed now, from post 1 of the run as it stands. */
+function typedMarks(judged: JudgedRun, ticket: KeptEntry<'locate-ticket'>): readonly TypedMark[] {
+  const [{ marks }] = placedTickets(judged, [ticket]) as readonly [PlacedTicket]
+  return marks.map(({ name, alongInches }, i) => ({
+    name,
+    along: alongInches === null ? '' : alongWords(alongInches, judged.run.units),
+    before: ticket.body.marks[i]!,
+  }))
+}
+
+function TicketForm({ source, run, judged, day, before, leave, saved }: FormProps) {
+  const { units } = judged.run
   const [number, setNumber] = useState(before?.body.number ?? '')
   const [calledOn, setCalledOn] = useState(before?.body.calledOn ?? day)
-  const [from, setFrom] = useState(before?.body.validFrom ?? day)
-  const [through, setThrough] = useState(before?.body.validThrough ?? day)
-  const [marks, setMarks] = useState<readonly TypedMark[]>(
-    before?.body.marks.map(({ name, alongInches }) => ({ name, along: alongWords(alongInches, units) })) ?? [
-      { name: '', along: '' },
-    ],
-  )
+  const [validFrom, setFrom] = useState(before?.body.validFrom ?? day)
+  const [validThrough, setThrough] = useState(before?.body.validThrough ?? day)
+  const [marks, setMarks] = useState<readonly TypedMark[]>(before === null ? [emptyMark] : typedMarks(judged, before))
   const [trouble, setTrouble] = useState<Pick<Trouble, 'message' | 'problems'> | null>(null)
   const complain = (message: string): void => setTrouble({ message, problems: [] })
   const change = (i: number, changes: Partial<TypedMark>): void =>
@@ -104,16 +121,26 @@ function TicketForm({ source, run, units, day, before, leave, saved }: FormProps
 
   const save = async (): Promise<void> => {
     if (number.trim() === '') return complain(m.day.numberMissing)
-    if (calledOn === '' || from === '' || through === '' || from > through) return complain(m.day.datesWrong)
-    const read: LocateTicketBody['marks'] = []
-    for (const { name, along } of marks) {
+    if (calledOn === '' || validFrom === '' || validThrough === '' || validFrom > validThrough)
+      return complain(m.day.datesWrong)
+    const from = judged.model.layout.posts[0]!.id
+    const read: Mark[] = []
+    for (const { name, along, before } of marks) {
       if (name.trim() === '' && along.trim() === '') continue
+      if (before !== null && name.trim() !== '') {
+        read.push({ ...before, name: name.trim() })
+        continue
+      }
       const length = parseLength(along, units === 'us' ? 'ft' : 'm')
       if (name.trim() === '') return complain(m.day.markNameMissing)
       if (!length.ok) return complain(`${name}: ${say({ kind: 'no length', problem: length.error })}`)
-      read.push({ name: name.trim(), alongInches: lengthIn(length.value.nanometres, 'in') })
+      read.push({ name: name.trim(), from, alongInches: lengthIn(length.value.nanometres, 'in') })
     }
-    const body = { number: number.trim(), calledOn, validFrom: from, validThrough: through, marks: read }
+    const body: LocateTicketBody = {
+      ...{ number: number.trim(), calledOn, validFrom, validThrough },
+      ...seenVersion(judged.run.version),
+      marks: read,
+    }
     const by = rememberedVisit().by.trim()
     const answer = await source.appendEntry(run, 'locate-ticket', body, by, before?.id ?? null)
     if (!answer.ok) return setTrouble(answer.error)
@@ -139,8 +166,8 @@ function TicketForm({ source, run, units, day, before, leave, saved }: FormProps
           <input value={number} onInput={({ currentTarget }) => setNumber(currentTarget.value)} />
         </label>
         {date(m.day.calledOn, calledOn, setCalledOn)}
-        {date(m.day.validFrom, from, setFrom)}
-        {date(m.day.validThrough, through, setThrough)}
+        {date(m.day.validFrom, validFrom, setFrom)}
+        {date(m.day.validThrough, validThrough, setThrough)}
       </div>
       <fieldset>
         <legend>{m.day.marks}</legend>
@@ -152,11 +179,14 @@ function TicketForm({ source, run, units, day, before, leave, saved }: FormProps
             </label>
             <label>
               <span>{m.day.markAlong[units]}</span>
-              <input value={mark.along} onInput={({ currentTarget }) => change(i, { along: currentTarget.value })} />
+              <input
+                value={mark.along}
+                onInput={({ currentTarget }) => change(i, { along: currentTarget.value, before: null })}
+              />
             </label>
           </div>
         ))}
-        <button type="button" class="button small" onClick={() => setMarks([...marks, { name: '', along: '' }])}>
+        <button type="button" class="button small" onClick={() => setMarks([...marks, emptyMark])}>
           {m.day.addMark}
         </button>
       </fieldset>

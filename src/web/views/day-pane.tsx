@@ -1,11 +1,14 @@
 import { useMemo, useState } from 'preact/hooks'
+import { seenVersion } from '../../core/record/version.ts'
 import type { DayReport } from '../../documents/day-report.ts'
 import type { DayLogBody } from '../../formats/entry/entry-kinds.ts'
 import { dayReport } from '../../operations/day-report.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { postsNearMarks, ticketOn } from '../../operations/locate-warnings.ts'
+import { loggedPieces } from '../../operations/logged-pieces.ts'
 import { parseNumbers, printNumbers } from '../../operations/number-list.ts'
+import { placedTickets } from '../../operations/placed-tickets.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { KeptEntry, RunSource, Trouble } from '../data/run-source.ts'
 import { dayWords } from '../entry/reading-words.ts'
@@ -98,21 +101,26 @@ interface FormProps {
   readonly saved: () => Promise<void>
 }
 
+const idsOf = (pieces: readonly { readonly id: string }[], numbers: readonly number[]): readonly string[] =>
+  numbers.map((number) => pieces[number - 1]!.id)
+
 /** What was done on that day; a log that is written anew takes the place of the one before. */
 function LogForm({ source, judged, side, run, day, report, saved }: FormProps) {
   const by = rememberedVisit().by.trim()
   const before = report.logs.at(-1) as KeptEntry<'day-log'> | undefined
   const [done, setDone] = useState(before?.body.done ?? '')
-  const [posts, setPosts] = useState(printNumbers(before?.body.postsDriven ?? []))
-  const [panels, setPanels] = useState(printNumbers(before?.body.panelsHung ?? []))
+  const { layout } = judged.model
+  const drivenBefore = loggedPieces(layout.posts, before?.body.postsDriven ?? [])
+  const hungBefore = loggedPieces(layout.panels, before?.body.panelsHung ?? [])
+  const [posts, setPosts] = useState(printNumbers(drivenBefore.numbers))
+  const [panels, setPanels] = useState(printNumbers(hungBefore.numbers))
   const [crew, setCrew] = useState((before?.body.crew ?? (by === '' ? [] : [by])).join(', '))
   const [ends, setEnds] = useState<DayLogBody['openEnds'] | null>(before?.body.openEnds ?? null)
   const [note, setNote] = useState(before?.body.openEndsNote ?? '')
   const [complaint, setComplaint] = useState<string | null>(null)
   const [trouble, setTrouble] = useState<Trouble | null>(null)
 
-  const { layout } = judged.model
-  const tickets = useMemo(() => entriesInForce(side.tickets).map(({ body }) => body), [side.tickets])
+  const tickets = useMemo(() => placedTickets(judged, entriesInForce(side.tickets)), [judged, side.tickets])
   const driven = parseNumbers(posts, layout.posts.length)
   const hung = parseNumbers(panels, layout.panels.length)
   const near = driven.ok
@@ -132,8 +140,9 @@ function LogForm({ source, judged, side, run, day, report, saved }: FormProps) {
     const body: DayLogBody = {
       day,
       done: done.trim(),
-      postsDriven: [...driven.value],
-      panelsHung: [...hung.value],
+      ...seenVersion(judged.run.version),
+      postsDriven: [...idsOf(layout.posts, driven.value), ...drivenBefore.gone],
+      panelsHung: [...idsOf(layout.panels, hung.value), ...hungBefore.gone],
       crew: names,
       openEnds: ends,
       openEndsNote: note.trim() === '' ? null : note.trim(),

@@ -6,6 +6,7 @@ import { verdictOrder } from '../../drawing/verdict-signs.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
 import { type JudgedRun, judgeKnown } from '../../operations/judge-readings.ts'
 import { postsNearMarks } from '../../operations/locate-warnings.ts'
+import { placedTickets } from '../../operations/placed-tickets.ts'
 import { type PunchItem, punchList } from '../../operations/punch-list.ts'
 import type { DrawnRun, KeptRun, RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
@@ -96,12 +97,12 @@ function OpenRun({ source, route, ...first }: OpenProps) {
   const isBuilt = built === 3
   const [side, sideAgain] = useSideEntries(source, route.run, isBuilt)
   const drafts = useDrafts(source, route.run, kept.version)
-  const { posts } = judged.model.layout
+  const { model, versions } = judged
   const punch = useMemo(() => punchList(judged), [judged])
   const nearMarks = useMemo(() => {
-    const tickets = entriesInForce(side.tickets).map(({ body }) => body)
-    return tickets.length === 0 ? noMarks : postsNearMarks(posts, tickets)
-  }, [posts, side.tickets])
+    const tickets = placedTickets({ model, versions }, entriesInForce(side.tickets))
+    return tickets.length === 0 ? noMarks : postsNearMarks(model.layout.posts, tickets)
+  }, [model, versions, side.tickets])
   useEffect(() => {
     document.title = `${kept.run.name}: ${m.run.pane[route.pane]} | ${m.page.name}`
   }, [kept.run, route.pane, m])

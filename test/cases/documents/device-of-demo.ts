@@ -74,7 +74,7 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
       }),
       entry('ticket', 'locate-ticket', {
         ...{ number: '2016-0512-77', calledOn: '2016-05-02', validFrom: '2016-05-05', validThrough: '2016-05-20' },
-        marks: [{ name: 'gas main', alongInches: 225 + 20 }],
+        marks: [{ name: 'gas main', from: 'post-1', alongInches: 225 + 20 }],
       }),
       ...photos.map((bytes, i) =>
         entry(`photo-${i + 1}`, 'photo', {
@@ -99,6 +99,7 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
 }
 
 const dayLog = (done: string) => ({
-  ...{ day: '2016-05-09', done, postsDriven: [1, 2, 3, 4], panelsHung: [1], crew: ['T. Alvarez', 'R. Quist'] },
+  ...{ day: '2016-05-09', done, crew: ['T. Alvarez', 'R. Quist'], panelsHung: ['panel-1'] },
+  postsDriven: ['post-1', 'post-2', 'post-3', 'post-4'],
   ...{ openEnds: 'protected', openEndsNote: 'Drums at post 4' },
 })
