@@ -5,7 +5,9 @@ import type { Need } from '../core/need/need.ts'
 import { firstFront } from '../core/need/reach.ts'
 import { adjacentView, barrierLength, frontOf, type TrafficView } from '../core/need/traffic-view.ts'
 import type { Site } from '../core/site/site.ts'
+import { exactLength } from '../core/units/exact-length.ts'
 import type { Metres } from '../core/units/quantity.ts'
+import { printStation } from '../core/units/station.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
 import { opposingReaches } from './fit-facts.ts'
 import { sheetShelf } from './sheet-shelf.ts'
@@ -38,7 +40,8 @@ export function runForNeed(site: Site, need: Need): RunFile | null {
     name: 'run for this need',
     units: site.units,
     road: {
-      ...{ route: null, side: site.side, datumStation: null, speed: road.speed, traffic: road.traffic },
+      ...{ route: null, side: site.side, speed: road.speed, traffic: road.traffic },
+      datumStation: datumStation(site, begin),
       opposingReaches: opposingReaches(need),
     },
     work: hardware.work,
@@ -70,6 +73,13 @@ export function runForNeed(site: Site, need: Need): RunFile | null {
     sheets: site.sheets,
   }
 }
+
+/**
+ * Where the hazards begin, on a straight road. On a curve a distance along the rail is no difference of stations, and a
+ * run, which knows no alignment, would print every other station wrong: there nothing is said.
+ */
+const datumStation = ({ road, units }: Site, begin: Metres): string | null =>
+  road.alignment.kind === 'straight' ? printStation(exactLength(begin, 'm'), units, units === 'us' ? 2 : 3) : null
 
 const endOf = (sheet: HardwareSheet, atInches: number): RunFileEnd => ({
   kind: 'unit',

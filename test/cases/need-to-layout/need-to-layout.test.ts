@@ -78,6 +78,24 @@ describe('from need to layout, case B1', () => {
   })
 })
 
+describe('the run that a need asks for', () => {
+  // A run's datum is where adjacent traffic first meets the hazards: the lower station on the right, the upper on the left.
+  it.each([
+    ['right', '12+34.56'],
+    ['left', '13+00.00'],
+  ])('of a straight road has the station of its datum from the site, on the %s', (side, station) => {
+    const hazards = [{ name: 'river', from: '12+34.56', to: '13+00', near: 8, side, beyondClearZone: true }]
+    const barrier = { offset: 8, approachEnd: 'terminal-50-ft', departureEnd: 'terminal-50-ft' }
+    expect(needOf({ hazards, barrier }).run).toMatchObject({ road: { datumStation: station, side } })
+  })
+
+  it('of a curve says none, as its rail is no difference of stations', () => {
+    const alignment = { kind: 'curve', radius: 2000, turn: 'right' }
+    const road = { speed: 55, adt: 4750, traffic: 'two-way', lanes: 2, laneWidth: 12, shoulderWidth: 8, alignment }
+    expect((needOf({ road }).run as { road: object }).road).not.toHaveProperty('datumStation', expect.any(String))
+  })
+})
+
 describe('the rail of a flare', () => {
   it('is longer than its length along the road by the slope', () => {
     // handbook F1: X = 113.8060 ft, L1 = 25 ft, 14:1, so 25 + 88.8060 sqrt(1 + 1/14^2) = 114.0323 ft of rail
