@@ -98,6 +98,24 @@ export const figureKinds = [
 ] as const
 export type FigureKind = (typeof figureKinds)[number]
 
+/** What the figure of a rule draws as right, each where the kind of figure asks for it; lengths come from the rule's limits. */
+export interface Shown {
+  /** Whether block, bolt or slots are there. */
+  readonly present?: boolean | undefined
+  /** Whether the wrong one is fixed with a washer. */
+  readonly wrongWasher?: boolean | undefined
+  readonly set?: SlotSet['set'] | undefined
+  readonly toward?: 'head' | 'away' | undefined
+  /** Which panel lies on the traffic side of a lap. */
+  readonly over?: 'upstream' | 'downstream' | undefined
+  readonly splice?: SplicePosition | undefined
+  /** Distances of a bearing plate's hole from its upper and lower edge. */
+  readonly plate?: { readonly upInches: number; readonly downInches: number } | undefined
+  /** What holds the part, where the rule is about that and not about which way it points. */
+  readonly fixing?: 'retainer' | 'seat' | undefined
+  readonly breakaway?: PostMake['breakaway'] | undefined
+}
+
 /** A rule stated in the sheet in so many words; the common ones (height, lap, blocks …) are derived instead. */
 export interface SheetRule extends Cited {
   readonly id: string
@@ -110,6 +128,8 @@ export interface SheetRule extends Cited {
   /** True when later work buries or covers it: it has to be looked at before. */
   readonly hold: boolean
   readonly figure: FigureKind | null
+  /** Left out by older sheets. */
+  readonly shows?: Shown | undefined
 }
 
 export interface Part {

@@ -1,4 +1,4 @@
-import type { Cited, FigureKind, SlotSet, SplicePosition } from '../hardware/hardware-sheet.ts'
+import type { Cited, FigureKind, PostMake, Shown, SlotSet, SplicePosition } from '../hardware/hardware-sheet.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
 import type { DerivedTopic } from './derived-topics.ts'
 import type { RequirementChoice, RequirementLook } from './requirement.ts'
@@ -15,6 +15,7 @@ export interface RuleText {
   readonly remedy: RequirementText
   readonly hold: boolean
   readonly figure: FigureKind | null
+  readonly shows?: Shown | undefined
   readonly cited: Cited
 }
 
@@ -54,9 +55,10 @@ export const blockRule = (block: boolean, cited: Cited): DerivedRule =>
     how: { kind: 'how to look', of: 'block' },
     why: { kind: 'why it matters', of: 'block', block },
     remedy: { kind: 'if it fails', of: 'block', block },
+    shows: { present: block },
   })
 
-export const postKindRule = (postKind: SheetText, cited: Cited): DerivedRule =>
+export const postKindRule = (postKind: SheetText, { breakaway }: PostMake, cited: Cited): DerivedRule =>
   rule('post-kind', 'post-kind', cited, {
     must: { kind: 'must', of: 'post-kind', postKind },
     look: choose(
@@ -67,6 +69,7 @@ export const postKindRule = (postKind: SheetText, cited: Cited): DerivedRule =>
     how: { kind: 'how to look', of: 'post-kind' },
     why: { kind: 'why it matters', of: 'post-kind' },
     remedy: { kind: 'if it fails', of: 'post-kind', postKind },
+    shows: { breakaway },
   })
 
 export const railBoltRule = (bolted: boolean, cited: Cited): DerivedRule =>
@@ -82,6 +85,7 @@ export const railBoltRule = (bolted: boolean, cited: Cited): DerivedRule =>
     how: { kind: 'how to look', of: 'rail-bolt' },
     why: { kind: 'why it matters', of: 'rail-bolt', bolted },
     remedy: { kind: 'if it fails', of: 'rail-bolt', bolted },
+    shows: { present: bolted, wrongWasher: bolted },
   })
 
 export const hingeRule = (side: 'upstream' | 'downstream', cited: Cited): DerivedRule =>
@@ -94,6 +98,7 @@ export const hingeRule = (side: 'upstream' | 'downstream', cited: Cited): Derive
     how: { kind: 'how to look', of: 'hinge-side' },
     why: { kind: 'why it matters', of: 'hinge-side' },
     remedy: { kind: 'if it fails', of: 'hinge-side', side },
+    shows: { toward: side === 'upstream' ? 'head' : 'away' },
   })
 
 export const slotRule = ({ set, side }: SlotSet, cited: Cited): DerivedRule =>
@@ -108,6 +113,7 @@ export const slotRule = ({ set, side }: SlotSet, cited: Cited): DerivedRule =>
     how: { kind: 'how to look', of: 'slot-set' },
     why: { kind: 'why it matters', of: 'slot-set' },
     remedy: { kind: 'if it fails', of: 'slot-set', set, side },
+    shows: { set, toward: side === 'upstream' ? 'head' : 'away' },
   })
 
 /** The terminal's own panel with its row of slots. */
@@ -118,6 +124,7 @@ export const slottedPanelRule = (inches: number, name: SheetText, cited: Cited):
     how: { kind: 'how to look', of: 'slotted-panel' },
     why: { kind: 'why it matters', of: 'slotted-panel' },
     remedy: { kind: 'if it fails', of: 'slotted-panel', name, inches },
+    shows: { present: true },
   })
 
 /** @param lengths  to choose from, of which the panel has `inches` */
@@ -158,6 +165,7 @@ export const spliceRule = (position: SplicePosition, cited: Cited): DerivedRule 
     how: { kind: 'how to look', of: 'splice-position' },
     why: { kind: 'why it matters', of: 'splice-position' },
     remedy: { kind: 'if it fails', of: 'splice-position' },
+    shows: { splice: position },
   })
 
 export const lapRule = (over: 'upstream' | 'downstream', cited: Cited): DerivedRule =>
@@ -170,4 +178,5 @@ export const lapRule = (over: 'upstream' | 'downstream', cited: Cited): DerivedR
     how: { kind: 'how to look', of: 'lap' },
     why: { kind: 'why it matters', of: 'lap' },
     remedy: { kind: 'if it fails', of: 'lap' },
+    shows: { over },
   })

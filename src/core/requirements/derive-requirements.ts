@@ -1,7 +1,10 @@
 import type { Cited, EndSheet, HardwareSheet, SheetRule } from '../hardware/hardware-sheet.ts'
+import { makeOf } from '../hardware/make.ts'
+import { shownByWords } from '../hardware/older-sheets.ts'
 import { sheetText } from '../hardware/sheet-text.ts'
 import { doubledRail, gapsThatDependOnCurb } from '../layout/gaps-at-curb.ts'
 import type { LayoutPanel, LayoutPost, LayoutSplice, Unit } from '../layout/layout.ts'
+import { makeOfPost } from '../layout/make-of-post.ts'
 import { newSlotRule, noCurbRule } from './changed-post-rules.ts'
 import {
   blockRule,
@@ -50,7 +53,7 @@ export function deriveRequirements(model: RunModel): readonly Requirement[] {
 }
 
 function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet): Requirement {
-  const { topic, must, look, how, why, remedy, hold, figure, cited } = rule
+  const { topic, must, look, how, why, remedy, hold, figure, shows, cited } = rule
   const source = sheet.sources[cited.source] ?? { title: cited.source, edition: '' }
   return {
     id: `${place.id}/${topic}`,
@@ -63,6 +66,7 @@ function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet): Requ
     remedy,
     hold,
     figure,
+    shows,
     maySetAside: (sheet.maySetAside ?? []).some((one) => one.topic === topic),
     sheet: sheet.id,
     sheetVersion: sheet.version,
@@ -80,6 +84,7 @@ const ruleOf = (sheet: HardwareSheet, rule: SheetRule): RuleText => ({
   remedy: sheetText(sheet, rule.remedy),
   hold: rule.hold,
   figure: rule.figure,
+  shows: rule.shows ?? shownByWords(rule),
   cited: { source: rule.source, confirmation: rule.confirmation },
 })
 
@@ -101,7 +106,7 @@ function postRequirements(model: RunModel, post: LayoutPost): Requirement[] {
   const rules: RuleText[] = [railHeightRule(sheet.railHeight, sheet)]
   if (sheet.kind === 'longitudinal') {
     const cited = post.state === 'special' ? specialCited(model, post) : sheet.post
-    rules.push(postKindRule(sheetText(sheet, post.kind), cited))
+    rules.push(postKindRule(sheetText(sheet, post.kind), makeOfPost(post, model), cited))
     rules.push(blockRule(post.block, sheet.post), railBoltRule(true, sheet.post))
     rules.push(...slotRules(model, post))
   } else {
@@ -127,7 +132,7 @@ const specialCited = (model: RunModel, post: LayoutPost): Cited =>
 
 function unitPostRules(model: RunModel, post: LayoutPost, sheet: EndSheet): RuleText[] {
   const own = sheet.posts[post.ownNumber! - 1]!
-  const rules = [postKindRule(sheetText(sheet, own.kind), own), blockRule(own.block, own)]
+  const rules = [postKindRule(sheetText(sheet, own.kind), makeOf(own), own), blockRule(own.block, own)]
   if (own.railBolted !== 'notStated') rules.push(railBoltRule(own.railBolted, own))
   if (own.hingeSide === 'upstream' || own.hingeSide === 'downstream') rules.push(hingeRule(own.hingeSide, own))
   if (own.slots !== 'notStated' && own.slots !== 'none') rules.push(slotRule(own.slots, own))

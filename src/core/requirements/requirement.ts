@@ -1,5 +1,13 @@
 import type { CrashworthyEnd, EndExposure } from '../hardware/crashworthy-end.ts'
-import type { Choice, Confirmation, Dimension, EndSheet, FigureKind, Source } from '../hardware/hardware-sheet.ts'
+import type {
+  Choice,
+  Confirmation,
+  Dimension,
+  EndSheet,
+  FigureKind,
+  Shown,
+  Source,
+} from '../hardware/hardware-sheet.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
 import type { TestedHardware, WorkAtHand } from '../hardware/tested-criteria.ts'
 import type { Unit } from '../units/quantity-kinds.ts'
@@ -77,6 +85,8 @@ export interface Requirement {
   /** Whether the sheet lets a named person take it out of judging with a reason. */
   readonly maySetAside: boolean
   readonly figure: FigureKind | null
+  /** What its figure draws as right, besides its limits. */
+  readonly shows?: Shown | undefined
   readonly sheet: string
   readonly sheetVersion: string
   readonly source: Source

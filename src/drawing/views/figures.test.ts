@@ -3,9 +3,16 @@ import { boxOf, drawnItems, drawnWords } from '../../../test/cases/drawing/drawn
 import { figureRequirements } from '../../../test/cases/drawing/figure-requirements.ts'
 import { culvertRun, shippedSheet } from '../../../test/cases/drawing/hand-layouts.ts'
 import { byHand } from '../../../test/fixtures/by-hand.ts'
-import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
+import {
+  type EndSheet,
+  figureKinds,
+  type HardwareSheet,
+  type LongitudinalSheet,
+} from '../../core/hardware/hardware-sheet.ts'
 import { deriveRequirements } from '../../core/requirements/derive-requirements.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
+import { landedSheets } from '../../sheets/landed-sheets.ts'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { english } from '../../words/english.ts'
 import { dimensionParts } from '../dimension-parts.ts'
 import type { Drawing } from '../drawing.ts'
@@ -91,24 +98,44 @@ describe('figures', () => {
       )!
     }
     const away = boltOf('hinge-side', (text) => text)
-    const toward = boltOf('hinge-side', (text) =>
-      text.replace(/"right":(true|false)/g, (_, is) => `"right":${is === 'false'}`),
-    )
+    const toward = boltOf('hinge-side', (text) => text.replace('"toward":"away"', '"toward":"head"'))
     expect(away.kind === 'circle' && toward.kind === 'circle' && away.centre.x > toward.centre.x).toBe(true)
   })
 
-  it('call neither half right when the words of a sheet do not tell which is', () => {
+  it('call neither half right when a sheet does not tell which is', () => {
     const base = figureRequirements.get('hinge-side')!
     const silent: Requirement = {
       ...base,
       must: byHand('The hinge is as the manual shows.'),
       look: { kind: 'confirm' },
+      shows: {},
     }
     expect(drawnWords(drawn(silent))).not.toContain('right')
     expect(drawn(silent).description).toContain('the two ways it can be')
   })
 
-  it('are told by the words of every rule that the shipped sheets give a figure', () => {
+  it('are drawn for the older edition of a sheet, which says it in words alone, as for the one on the shelf', () => {
+    const run = culvertRun(6)
+    const drawnWith = (sheets: readonly HardwareSheet[]) => {
+      const end = ({ sheet }: typeof run.first) => ({
+        kind: 'unit' as const,
+        sheet: sheets.find(({ id }) => id === sheet!.id) as EndSheet,
+        atInches: null,
+      })
+      return deriveRequirements({
+        ...{ layout: run.layout, system: sheets.find(({ id }) => id === run.system.id) as LongitudinalSheet },
+        ...{ first: end(run.first), second: end(run.second), flare: null, work: null, letting: null },
+        ...{ speed: null, opposingReaches: null },
+      })
+        .filter((requirement) => requirement.figure !== null)
+        .map((requirement) => [requirement.id, drawn(requirement)])
+    }
+    const older = drawnWith(landedSheets)
+    expect(older.length).toBeGreaterThan(100)
+    expect(older).toEqual(drawnWith(shippedSheets))
+  })
+
+  it('are told by every rule that the shipped sheets give a figure', () => {
     const run = culvertRun(6)
     const end = (one: typeof run.first) => ({ kind: 'unit' as const, sheet: one.sheet!, atInches: null })
     const requirements = deriveRequirements({

@@ -79,6 +79,26 @@ export const sheetShape = once(() => {
     ])
     .check(z.meta({ id: 'Look', description: 'How one finds out whether something is as it must be.' }))
 
+  const shows = z
+    .strictObject({
+      present: z.optional(z.boolean()),
+      wrongWasher: z.optional(z.boolean()),
+      set: z.optional(z.enum(['upper', 'lower'])),
+      toward: z.optional(z.enum(['head', 'away'])),
+      over: z.optional(z.enum(['upstream', 'downstream'])),
+      splice: z.optional(z.enum(['post', 'midspan'])),
+      plate: z.optional(z.strictObject({ upInches: someInches, downInches: someInches })),
+      fixing: z.optional(z.enum(['retainer', 'seat'])),
+      breakaway: z.optional(z.enum(['hinge', 'other', 'none'])),
+    })
+    .check(
+      z.meta({
+        id: 'Shown',
+        description:
+          'What the figure draws as right. Older sheets leave it out; it is then read from the words of the rule.',
+      }),
+    )
+
   const rule = z
     .strictObject({
       id: slug,
@@ -90,6 +110,7 @@ export const sheetShape = once(() => {
       remedy: text,
       hold: z.boolean().check(z.meta({ description: 'True when later work buries or covers it.' })),
       figure: z.nullable(z.enum(figureKinds)),
+      shows: z.optional(shows),
       ...cited,
     })
     .check(z.meta({ id: 'SheetRule' }))

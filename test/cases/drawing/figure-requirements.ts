@@ -1,4 +1,4 @@
-import type { Dimension, FigureKind } from '../../../src/core/hardware/hardware-sheet.ts'
+import type { Dimension, FigureKind, Shown } from '../../../src/core/hardware/hardware-sheet.ts'
 import type { Requirement, RequirementLook } from '../../../src/core/requirements/requirement.ts'
 import { byHand } from '../../fixtures/by-hand.ts'
 
@@ -30,7 +30,13 @@ const choose = (right: readonly [string, string], wrong: readonly [string, strin
   ],
 })
 
-const requirement = (name: string, figure: FigureKind, must: string, look: RequirementLook): [string, Requirement] => [
+const requirement = (
+  name: string,
+  figure: FigureKind,
+  must: string,
+  look: RequirementLook,
+  shows: Shown = {},
+): [string, Requirement] => [
   name,
   {
     id: `post-1/${name}`,
@@ -44,6 +50,7 @@ const requirement = (name: string, figure: FigureKind, must: string, look: Requi
     maySetAside: false,
     hold: false,
     figure,
+    shows,
     sheet: 'flared-terminal-31',
     sheetVersion: '1.0.0',
     source: { title: 'by hand', edition: '' },
@@ -78,17 +85,19 @@ export const figureRequirements: ReadonlyMap<string, Requirement> = new Map([
     'The posts stand 6 ft 3 in apart, centre to centre.',
     measure({ nominal: 75, low: 74, high: 76, role: 'centre' }),
   ),
-  requirement(
-    'panel-length',
-    'panel-length',
-    'The last panel before the run is 9 ft 4 1/2 in long.',
-    choose(['in-112.5', '9 ft 4 1/2 in'], ['in-150', '12 ft 6 in']),
-  ),
+  requirement('panel-length', 'panel-length', 'The last panel before the run is 9 ft 4 1/2 in long.', {
+    kind: 'choose',
+    choices: [
+      { id: 'in-112.5', label: { kind: 'choice of panel', inches: 112.5 }, right: true },
+      { id: 'in-150', label: { kind: 'choice of panel', inches: 150 }, right: false },
+    ],
+  }),
   requirement(
     'slotted-panel',
     'slotted-panel',
     'The panel is the slotted end panel.',
     choose(['slotted', 'Slotted'], ['plain', 'No slots']),
+    { present: true },
   ),
   requirement(
     'lap',
@@ -98,36 +107,42 @@ export const figureRequirements: ReadonlyMap<string, Requirement> = new Map([
       ['upstream-over', 'Upstream panel on the traffic side'],
       ['downstream-over', 'Downstream panel on the traffic side'],
     ),
+    { over: 'upstream' },
   ),
   requirement(
     'splice-position',
     'splice-position',
     'The splice lies midway between two posts.',
     choose(['midspan', 'Midway between posts'], ['post', 'At a post']),
+    { splice: 'midspan' },
   ),
   requirement(
     'rail-bolt',
     'rail-bolt',
     'The rail is bolted to the post, without a washer on its face.',
     choose(['bolted', 'Bolted, no washer on the face'], ['washer', 'Bolted with a washer on the face']),
+    { present: true, wrongWasher: true },
   ),
   requirement(
     'rail-not-bolted',
     'rail-bolt',
     'The rail is not bolted to the post.',
     choose(['not-bolted', 'Not bolted'], ['bolted', 'Bolted']),
+    { present: false },
   ),
   requirement(
     'no-block',
     'block',
     'The post carries no offset block.',
     choose(['no-block', 'No offset block'], ['block', 'An offset block']),
+    { present: false },
   ),
   requirement(
     'hinge-side',
     'hinge-side',
     'The hinge bolt is on the side away from the head.',
     choose(['away', 'Away from the head'], ['toward-head', 'Toward the head']),
+    { toward: 'away' },
   ),
   requirement(
     'stub-height',
@@ -140,24 +155,28 @@ export const figureRequirements: ReadonlyMap<string, Requirement> = new Map([
     'slot-set',
     'The rail is held in the open lower slots of the post, on its side toward the head.',
     choose(['right', 'In the lower slots, toward the head'], ['other-set', 'In the upper slots']),
+    { set: 'lower', toward: 'head' },
   ),
   requirement(
     'head-holes',
     'head-holes',
     'The impact head is fixed to post 1 in two places, snug, in the upper hole set.',
     choose(['upper-both', 'Both fasteners, upper hole set, snug'], ['lower-both', 'Both fasteners, lower hole set']),
+    { set: 'upper' },
   ),
   requirement(
     'bearing-plate',
     'bearing-plate',
     'The bearing plate stands with its 5-in side up and its 3-in side down.',
     choose(['five-up', '5-in side up'], ['three-up', '3-in side up']),
+    { plate: { upInches: 5, downInches: 3 } },
   ),
   requirement(
     'plate-retainer',
     'bearing-plate',
     'A retainer keeps the bearing plate from turning.',
     choose(['held', 'Retainer in place'], ['free', 'No retainer; the plate can turn']),
+    { fixing: 'retainer' },
   ),
   requirement('cable-play', 'cable-play', 'The anchor cable moves no more than 1 in.', measure({ high: 1 })),
   requirement(
@@ -165,18 +184,21 @@ export const figureRequirements: ReadonlyMap<string, Requirement> = new Map([
     'bracket-opening',
     'The opening of the cable anchor bracket is toward the head.',
     choose(['toward-head', 'Opening toward the head'], ['away', 'Opening away from the head']),
+    { toward: 'head' },
   ),
   requirement(
     'bracket-seat',
     'bracket-opening',
     'The bracket sits on the shoulders of the bolts.',
     choose(['seated', 'Seated on the shoulders, bolts secure'], ['proud', 'Not seated']),
+    { fixing: 'seat' },
   ),
   requirement(
     'post-kind',
     'post-kind',
     'The post is a hinged breakaway post.',
     choose(['right', 'A hinged breakaway post, sound'], ['other', 'Another kind of post']),
+    { breakaway: 'hinge' },
   ),
   requirement(
     'omitted-post',

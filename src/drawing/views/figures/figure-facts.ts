@@ -1,11 +1,10 @@
 import { feetInchesText, lengthText, quantityText } from '../../../core/hardware/dimension-text.ts'
-import type { Dimension, FigureKind, HardwareSheet } from '../../../core/hardware/hardware-sheet.ts'
+import type { Dimension, FigureKind, HardwareSheet, PostMake, Shown } from '../../../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../../../core/hardware/limits-saying.ts'
 import { measuresLength } from '../../../core/hardware/measures-length.ts'
 import type { Requirement, RequirementChoice } from '../../../core/requirements/requirement.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import type { Unit } from '../../../core/units/quantity-kinds.ts'
-import { english } from '../../../words/english.ts'
 import { leavingProse, type Print } from '../../../words/print.ts'
 
 /** One limit, as it is written and in inches. */
@@ -14,7 +13,7 @@ export interface FigureLimit {
   readonly inches: number
 }
 
-/** What a figure has to know of its requirement, in plain values. Null is "the sheet's words do not tell". */
+/** What a figure has to know of its requirement, in plain values. Null is "the sheet does not tell". */
 export interface FigureFacts {
   /** What must be true. */
   readonly must: string
@@ -38,18 +37,17 @@ export interface FigureFacts {
   readonly plate: { readonly up: FigureLimit; readonly down: FigureLimit } | null
   /** The rule is about how a part is fixed, not which way it points. */
   readonly fixing: 'retainer' | 'seat' | null
+  /** What lets the post break away. */
+  readonly breakaway: PostMake['breakaway'] | null
 }
 
 /** The facts that `requirement`, of `sheet`, gives to its figure, in the words of `whole`. */
 export function figureFacts(requirement: Requirement, sheet: HardwareSheet, whole: Print): FigureFacts {
   const print = leavingProse(whole)
-  const { look } = requirement
-  const must = words.say(requirement.must)
+  const { look, shows = {} } = requirement
   const limits = look.kind === 'measure' ? look.limits : null
   const right = look.kind === 'choose' ? (look.choices.find((choice) => choice.right) ?? null) : null
   const wrong = look.kind === 'choose' ? (look.choices.find((choice) => !choice.right) ?? null) : null
-  const said = right === null ? must : choiceWords(right)
-  const splice = wordOf(said, must, ['midspan', 'midway', 'post'])
   return {
     must: print.say(requirement.must),
     right: print.say(right?.label ?? (limits ? limitsOf(limits) : requirement.must)),
@@ -57,28 +55,16 @@ export function figureFacts(requirement: Requirement, sheet: HardwareSheet, whol
     ...figureLimits(limits !== null && measuresLength(limits) ? limits : null, isAlongRail(requirement.figure)),
     lengths: panelLengths(right, wrong),
     flareShape: sheet.kind !== 'longitudinal' && sheet.flare !== 'none' ? sheet.flare.shape : 'straight',
-    present: right === null ? null : !/\b(no|not|without|missing|plain)\b(?! washer)/i.test(said),
-    hasWasher: wrong !== null && /\bwasher\b/i.test(words.say(wrong.label)),
-    set: wordOf(said, must, ['upper', 'lower']),
-    toward: wordOf(said, must, ['away', 'head']),
-    over: wordOf(said, must, ['upstream', 'downstream']),
-    splice: splice === null ? null : splice === 'post' ? 'post' : 'midspan',
-    plate: plateOf(said, must),
-    fixing: /\bretainer\b/i.test(said) ? 'retainer' : /\b(seated|shoulders?)\b/i.test(said) ? 'seat' : null,
+    present: shows.present ?? null,
+    hasWasher: shows.wrongWasher ?? false,
+    set: shows.set ?? null,
+    toward: shows.toward ?? null,
+    over: shows.over ?? null,
+    splice: shows.splice ?? null,
+    plate: plateOf(shows),
+    fixing: shows.fixing ?? null,
+    breakaway: shows.breakaway ?? null,
   }
-}
-
-const words = english(null)
-
-const choiceWords = ({ id, label }: RequirementChoice): string => `${id} ${words.say(label)}`
-
-/** The first of `words` that stands in what the right choice says; if none, in the rule. */
-function wordOf<W extends string>(said: string, must: string, words: readonly W[]): W | null {
-  for (const where of [said, must]) {
-    const found = words.find((word) => new RegExp(`\\b${word}\\b`, 'i').test(where))
-    if (found !== undefined) return found
-  }
-  return null
 }
 
 /** Lengths along the rail are said in feet and inches, heights in inches. */
@@ -101,20 +87,14 @@ function beyondText(limits: Dimension<Unit>): string {
   return [...low, ...high].join(', or ')
 }
 
-/** The choices of a panel's length are named by it, as `in-112.5`. */
 function panelLengths(right: RequirementChoice | null, wrong: RequirementChoice | null): FigureFacts['lengths'] {
-  const inchesOf = (choice: RequirementChoice | null): number =>
-    Number(/^in-(\d+(?:\.\d+)?)$/.exec(choice?.id ?? '')?.[1])
+  const inchesOf = (choice: RequirementChoice | null): number | null =>
+    choice?.label.kind === 'choice of panel' ? choice.label.inches : null
   const lengths = { right: inchesOf(right), wrong: inchesOf(wrong) }
-  return Number.isNaN(lengths.right) || Number.isNaN(lengths.wrong) ? null : lengths
+  return lengths.right === null || lengths.wrong === null ? null : { right: lengths.right, wrong: lengths.wrong }
 }
 
-/** From words as `5-in side up and its 3-in side down`: the rule names both, the right choice the one that is up. */
-function plateOf(said: string, must: string): FigureFacts['plate'] {
-  const sides = [...must.matchAll(/(\d+(?:\.\d+)?)-in side/g)].map((match) => Number(match[1]))
-  const up = Number(/(\d+(?:\.\d+)?)-in side up/.exec(`${said} ${must}`)?.[1])
-  const down = sides.find((inches) => inches !== up)
-  if (Number.isNaN(up) || down === undefined) return null
+function plateOf({ plate }: Shown): FigureFacts['plate'] {
   const side = (inches: number): FigureLimit => ({ words: lengthText(inches, 'in'), inches })
-  return { up: side(up), down: side(down) }
+  return plate === undefined ? null : { up: side(plate.upInches), down: side(plate.downInches) }
 }

@@ -152,11 +152,10 @@ export function headHolesFigure(facts: FigureFacts): Twins {
   }
 }
 
-/** What breaks a post away is drawn as its kind's words say: a hinge, or holes through wood; else a plain post. */
+/** What lets the post break away is drawn: a hinge, or for any other way holes through it; else a plain post. */
 export function postKindFigure(facts: FigureFacts): Twins {
-  const kind = `${facts.right} ${facts.must}`
-  const isHinged = /\bhinged?\b/i.test(kind)
-  const breaks = isHinged || /\b(breakaway|weakened)\b/i.test(kind)
+  const isHinged = facts.breakaway === 'hinge'
+  const breaks = isHinged || facts.breakaway === 'other'
   const plain = (pane: Pane): Item[] => [
     ...ground(pane, groundLevel),
     postBody(pane.width / 2, 6, 0, pane.height - 6 * pane.perPoint),
@@ -171,7 +170,7 @@ export function postKindFigure(facts: FigureFacts): Twins {
   const breaking = isHinged ? (pane: Pane) => hingedPost(pane, 4, 'head') : holed
   return {
     width: 36,
-    isTold: facts.present !== null,
+    isTold: facts.breakaway !== null,
     right: breaks ? breaking : plain,
     wrong: breaks ? plain : holed,
   }
