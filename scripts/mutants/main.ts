@@ -17,9 +17,10 @@ const folders = ['measurement', 'layout', 'fit', 'requirements', 'verdicts']
 // Pictures, exports, typeset documents and translated sentences would notice much, but only that something is different.
 const testFolders = [
   ...folders.map((folder) => `src/core/${folder}`),
+  'src/words/en',
   'src/operations',
   'test/published',
-  ...['added-sheet', 'demo', 'ends-and-criteria', 'need', 'need-to-layout', 'offset-side', 'requirements'].map(
+  ...['added-sheet', 'demo', 'ends-and-criteria', 'judge', 'need', 'need-to-layout', 'offset-side', 'requirements'].map(
     (name) => `test/cases/${name}`,
   ),
 ]

@@ -1,4 +1,5 @@
 import ts from 'typescript'
+import type { RefusesWord } from './refused-words.ts'
 
 /** One small wrong in one module: the text from `start` to `end` replaced. */
 export interface Mutant {
@@ -16,23 +17,25 @@ export interface Mutant {
 type Change = Pick<Mutant, 'start' | 'end' | 'replacement' | 'node'>
 
 /**
- * The mutants of one module, in the order of its text. What only a type checker sees (types, imports), what only a
- * person reads (texts with a space, refusals that are thrown) and the names of keys are left alone.
+ * The mutants of one module, in the order of its text. What only a type checker sees (types, imports, another word where it
+ * takes none), what only a person reads (texts with a space, refusals that are thrown) and the names of keys are left alone.
  *
  * @param from  the id of the first
  */
-export function makeMutants(file: string, text: string, from: number): Mutant[] {
+export function makeMutants(file: string, text: string, from: number, refuses: RefusesWord): Mutant[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true)
   const changes: Change[] = []
   const visit = (node: ts.Node): void => {
     if (isBesideTheProgram(node)) return
-    for (const replacement of new Set(replacementsOf(node)))
+    for (const replacement of new Set(replacementsOf(node))) {
+      if (ts.isStringLiteral(node) && refuses(file, node.getStart(), replacement.slice(1, -1))) continue
       changes.push({
         start: node.getStart(),
         end: node.end,
         replacement,
         node: ts.isStatement(node) ? 'statement' : 'expression',
       })
+    }
     ts.forEachChild(node, visit)
   }
   visit(source)

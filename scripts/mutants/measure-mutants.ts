@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import { type Mutant, makeMutants } from './make-mutants.ts'
 import { plantMutants } from './plant-mutants.ts'
+import { refusedWords } from './refused-words.ts'
 import type { FileRun } from './warm-tests.ts'
 import { type WatchedTests, watchTests } from './watch-tests.ts'
 
@@ -45,9 +46,10 @@ export async function measureMutants(
 ): Promise<MeasuredMutant[]> {
   const mutants: Mutant[] = []
   const planted = new Map<string, string>()
+  const refuses = refusedWords(modules)
   for (const file of modules) {
     const text = readFileSync(file, 'utf8')
-    const own = makeMutants(file, text, mutants.length)
+    const own = makeMutants(file, text, mutants.length, refuses)
     planted.set(file, plantMutants(text, own))
     mutants.push(...own)
   }
