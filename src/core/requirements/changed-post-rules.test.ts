@@ -1,19 +1,20 @@
 import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
-import type { LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import type { LongitudinalSheet, MovedPostRule } from '../hardware/hardware-sheet.ts'
 import type { CurbBefore, Obstruction } from '../layout/layout.ts'
 import { solveLayout } from '../layout/solve-layout.ts'
 import { deriveRequirements } from './derive-requirements.ts'
 import type { Requirement } from './requirement.ts'
 
+const shipped = (id: string) => shippedSheets.find((one) => one.id === id) as LongitudinalSheet
+
 /** The requirements of a run between two standing splices 125 ft apart; at 27 3/4 in its posts stand at multiples of 75 in. */
 function requirementsOf(
-  id: string,
+  system: LongitudinalSheet,
   position: 'post' | 'midspan',
   obstructions: readonly Obstruction[],
   curb?: CurbBefore,
 ): readonly Requirement[] {
-  const system = shippedSheets.find((one) => one.id === id) as LongitudinalSheet
   const first = { kind: 'standing splice', atInches: 0, position } as const
   const second = { kind: 'standing splice', atInches: 1500, position } as const
   const solved = solveLayout({
@@ -41,16 +42,26 @@ const pipe = (at: number): Obstruction => ({ name: 'a pipe', fromInches: at - 5,
 
 /** Public answers 1028 and 1265: a new slot of 3/4 x 2 1/2 in, cut smoothly, spray galvanizing; the old one stays. */
 describe('a post that the layout moves', () => {
-  const requirements = requirementsOf('w-beam-post-splice-27-3-4', 'post', [pipe(450)])
+  const requirements = requirementsOf(shipped('w-beam-post-splice-27-3-4'), 'post', [pipe(450)])
   const moved = requirements.filter(({ topic }) => topic === 'new-slot')
 
   it('is required to have a new slot, and no other post is', () => {
     expect(moved).toHaveLength(1)
     expect(moved[0]!.must).toEqual({ kind: 'must', of: 'new-slot', slot: { widthInches: 0.75, lengthInches: 2.5 } })
     expect(moved[0]!.confirmation).toBe('common practice')
-    expect(requirementsOf('w-beam-post-splice-27-3-4', 'post', []).some(({ topic }) => topic === 'new-slot')).toBe(
-      false,
-    )
+    expect(
+      requirementsOf(shipped('w-beam-post-splice-27-3-4'), 'post', []).some(({ topic }) => topic === 'new-slot'),
+    ).toBe(false)
+  })
+
+  it('is asked for no slot where the sheet does not say how one is made', () => {
+    const system = shipped('w-beam-post-splice-27-3-4')
+    for (const newSlot of [undefined, 'notStated'] as const) {
+      const movedPost = { ...(system.movedPost as MovedPostRule), newSlot }
+      const asked = requirementsOf({ ...system, movedPost }, 'post', [pipe(450)])
+      expect(asked.some(({ topic }) => topic === 'new-slot')).toBe(false)
+      expect(asked.some(({ topic }) => topic === 'spacing')).toBe(true)
+    }
   })
 
   it('and neither of its spaces, nor the rail beside it, says otherwise', () => {
@@ -71,12 +82,14 @@ describe('a post that the layout moves', () => {
 /** Report results 357 and 395: behind a 6-in curb plain rail tore at the splice in the gap, 37 ft 6 in doubled passed. */
 describe('a post left out', () => {
   // at 31 in, from a midspan splice at 0, posts stand at 37.5 + 75 n: 712.5 is one
-  const topicsWith = (curb?: CurbBefore) => requirementsOf('w-beam-midspan-31', 'midspan', [pipe(712.5)], curb)
+  const topicsWith = (curb?: CurbBefore) => requirementsOf(shipped('w-beam-midspan-31'), 'midspan', [pipe(712.5)], curb)
 
   it('where nobody said whether there is a curb is required to be before none', () => {
     const curb = topicsWith().filter(({ topic }) => topic === 'curb')
     expect(curb).toHaveLength(1)
     expect(curb[0]).toMatchObject({ confirmation: 'published', place: { kind: 'space' } })
+    // What holds at a curb is from result 395, and not from where the gap itself is.
+    expect(curb[0]!.source.edition).toContain('395')
     expect(curb[0]!.remedy).toMatchObject({ doubledInches: 37.5 * 12 })
     expect(topicsWith().some(({ topic }) => topic === 'nested')).toBe(false)
   })

@@ -50,6 +50,9 @@ describe('a post that is raised or lowered', () => {
     const between: Dimension = { ...rail, nominal: 'notStated', low: 30, high: 33 }
     expect(steps(read(28, between), null)).toMatchObject([{ by: 3.5, railThen: 31.5 }])
     expect(steps(read(27, floor), null)).toMatchObject([{ by: 0.875, railThen: 27.875, holds: null }])
+    // 31.5 in, though the room that the stub leaves lies elsewhere; and a nominal height that is not the middle.
+    expect(steps(read(29, between), read(0.5, stub))).toMatchObject([{ by: 2.5, railThen: 31.5 }])
+    expect(steps(read(29, { ...between, nominal: 31 }), null)).toMatchObject([{ by: 2, railThen: 31 }])
     const under: Dimension = { ...rail, nominal: 'notStated', low: 'notStated', high: 32 }
     expect(steps(read(33, under), null)).toMatchObject([{ by: -1.125, railThen: 31.875, holds: null }])
     expect(steps(null, read(5, stub))).toEqual([
@@ -71,6 +74,10 @@ describe('a post that is raised or lowered', () => {
     expect(block(read(29, rail), null, 'stub')).toEqual([null])
     const metric: Dimension = { ...rail, nominal: 787, low: 762, high: 813, unit: 'mm' }
     expect(block(read(750, metric), null)).toEqual([null])
+    // Between 705 and 708 mm the middle is 3 1/2 mm up, and halves go toward nothing.
+    const narrow: Dimension = { ...floor, low: 705, high: 708, unit: 'mm' }
+    const low = { ...read(703, narrow), step: exactLength(1, 'mm') }
+    expect(steps(low, null)).toMatchObject([{ by: 3, railThen: 706, unit: 'mm', blockUpTo: null }])
   })
 
   it('is moved in the coarser of the two steps that its heights were read in', () => {
@@ -105,6 +112,18 @@ describe('a post that no move brings right', () => {
         ...{ kind: 'reset post', post: 9 },
         because: { unit: 'in', brings: 'stub', move: -1, railThen: 29, stubThen: 4, stubLimit: 4 },
       },
+    ])
+  })
+
+  it('is reset without a reason where a move brings both right and only no reading proves it', () => {
+    // Up 1 in brings the rail to 30 in and the stub to 4 in; with 1/4 in of doubt neither is proven.
+    expect(steps(read(29, rail, 1 / 4), read(3, stub, 1 / 4))).toEqual([{ kind: 'reset post', post: 9, because: null }])
+  })
+
+  it('is told of by its rail where that is too high as well', () => {
+    const held: Dimension = { ...stub, low: 3 }
+    expect(steps(read(33, rail), read(3, held))).toMatchObject([
+      { kind: 'reset post', because: { brings: 'rail', move: -1, railThen: 32, stubThen: 2, stubLimit: 4 } },
     ])
   })
 

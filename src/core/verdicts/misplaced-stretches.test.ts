@@ -79,6 +79,11 @@ describe('posts that are out of place', () => {
       [5, 5, 1250, null],
       [6, 6, 2625, null],
     ])
+    // In fortieths: 200 for the first, 400 over two for the second.
+    expect(moved({ 3: 1500, 4: 1500, 5: -2400 }, { setOut: [25] })).toEqual([
+      [5, 5, -1300, null],
+      [6, 6, -2600, null],
+    ])
     // 1450 over three that bear 500 each: none may take less than 450, so half inches are too coarse for the first.
     const wide = (excess: number): Space => ({ excess, limit: 2300 })
     for (const turn of [1, -1]) {
@@ -91,6 +96,11 @@ describe('posts that are out of place', () => {
     // The second pair is 400 too wide together: 200 for each, and 3000 - 2750 = 250 is the nearest eighth.
     expect(moved({ 1: 2000, 2: -2000, 6: 3000, 7: -2600 })).toEqual([
       [3, 3, -2000, null],
+      [8, 8, -2750, null],
+    ])
+    // 400 too wide in the first pair as well: 14 eighths are nearest to 2000 - 200. The second pair knows nothing of it.
+    expect(moved({ 1: 2000, 2: -1600, 6: 3000, 7: -2600 })).toEqual([
+      [3, 3, -1750, null],
       [8, 8, -2750, null],
     ])
   })
@@ -143,6 +153,7 @@ describe('posts that stay on both sides', () => {
       [7, 7, -4000, null],
       [8, 10, -2000, 'second end'],
     ])
+    expect(stretches({ 5: 4000, 6: -2000 })!.map((one) => one.with)).toEqual([[8], [7]])
   })
 
   it('leave no more between them than the rooms of both spaces bear together', () => {
@@ -150,11 +161,18 @@ describe('posts that stay on both sides', () => {
     // 400 is all that two rooms of 200 bear; 401 is more.
     expect(moved({ 3: within(2000), 4: within(-1600) })).toEqual([[5, 5, -1800, null]])
     expect(moved({ 3: within(-2000), 4: within(1600) })).toEqual([[5, 5, 1800, null]])
-    for (const turn of [1, -1])
+    for (const turn of [1, -1]) {
+      const second = { 6: within(turn * 2001), 7: within(turn * -1600) }
+      expect(moved({ 1: turn * 2000, 2: turn * -2000, ...second })!.map(([from, to]) => [from, to])).toEqual([
+        [3, 3],
+        [8, 8],
+        [9, 10],
+      ])
       expect(moved({ 3: within(turn * 2001), 4: within(turn * -1600) })!.map(([from, to]) => [from, to])).toEqual([
         [1, 4],
         [5, 5],
       ])
+    }
   })
 })
 

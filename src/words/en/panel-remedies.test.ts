@@ -10,21 +10,24 @@ import { english } from '../english.ts'
 const model = modelFrom('flared-terminal-31', 1000)
 const requirements = deriveRequirements(model)
 
-/** What is found of panels that hang as `hangs` says, and of splices that are read out of place. */
+/** What is found of panels that hang as `hangs` says, of splices read out of place, and of other answers; null for none. */
 function found(
   hangs: Readonly<Record<number, string>>,
   splices: readonly number[] = [],
   unread: readonly number[] = [],
+  others: Readonly<Record<string, string | null>> = {},
 ) {
   const readings = requirements.flatMap(({ id, topic, place, look }): Reading[] => {
     if (look.kind !== 'choose' || (topic === 'panel-length' && unread.includes(place.number))) return []
     const right = look.choices.find((choice) => choice.right)!.id
+    if (others[id] === null) return []
     const read =
-      topic === 'panel-length'
+      others[id] ??
+      (topic === 'panel-length'
         ? hangs[place.number]
         : topic === 'splice-position' && splices.includes(place.number)
           ? 'elsewhere'
-          : undefined
+          : undefined)
     const about = { uncertainty: null, by: 'J. Okafor', at: '2016-05-12T10:05:00Z', where: null, photos: [] }
     const later = { instrument: null, corrects: null, rechecks: null, together: null }
     return [{ id: `of ${id}`, of: id, answer: { kind: 'choice', choice: read ?? right }, ...about, ...later }]
@@ -105,6 +108,51 @@ describe('panels of another length', () => {
     expect(found({ 4: 'other' }, [4, 5])[0]!.steps).toEqual([
       { kind: 'exchange panel', panel: 4, from: null, to: 300, name: null },
     ])
+  })
+
+  // 112.5 for 150 in and then 150 for 112.5 in: only the splice between them lies half a space upstream.
+  it('stands on the splices that it shifts, and on none where nothing is shifted any more', () => {
+    const [panels, splice, ...rest] = found({ 2: 'in-112.5', 3: 'in-150' }, [2, 5])
+    expect(rest).toEqual([])
+    expect(panels!.requirements).toEqual(['panel-2/panel-length', 'panel-3/panel-length', 'splice-2/splice-position'])
+    expect(panels!.what).toMatchObject({
+      kind: 'found',
+      parts: [
+        {
+          kind: 'panels and splices',
+          panels: [
+            { place: { id: 'panel-2' }, because: { kind: 'chosen', choice: 'in-112.5' } },
+            { place: { id: 'panel-3' }, because: { kind: 'chosen', choice: 'in-150' } },
+          ],
+          splices: [2],
+        },
+      ],
+    })
+    expect(splice!.requirements).toEqual(['splice-5/splice-position'])
+  })
+
+  it('is by itself where nobody can say how long it is', () => {
+    expect(found({ 3: 'other', 5: 'in-150' }).map(({ requirements }) => requirements)).toEqual([
+      ['panel-3/panel-length'],
+      ['panel-5/panel-length'],
+    ])
+  })
+
+  it('takes the kind of its panel with it where that is wrong as well', () => {
+    const plain = { 'panel-1/slotted-panel': 'plain' }
+    expect(found({ 1: 'in-300' }, [], [], plain).map(({ requirements }) => requirements)).toEqual([
+      ['panel-1/panel-length', 'panel-1/slotted-panel'],
+    ])
+    expect(found({}, [], [], plain).map(({ requirements }) => requirements)).toEqual([['panel-1/slotted-panel']])
+  })
+
+  it('is one for splices between which none is right, and one for each where one is', () => {
+    const stands = (...of: Parameters<typeof found>) => found(...of).map(({ requirements }) => requirements)
+    expect(stands({}, [3, 6])).toEqual([['splice-3/splice-position'], ['splice-6/splice-position']])
+    expect(stands({}, [3, 5], [], { 'splice-4/splice-position': null })).toEqual([
+      ['splice-3/splice-position', 'splice-5/splice-position'],
+    ])
+    expect(found({}, [1])[0]!.steps).toMatchObject([{ kind: 'measure first', what: 'splice again', from: 1, to: 1 }])
   })
 
   // 150 for 112.5 in shifts by half a space, and 150 for 187.5 in shifts back: between them every splice is off.
