@@ -1,14 +1,18 @@
 import { theirs } from '../core/theirs.ts'
 import { type DeviceFile, readDeviceFile } from '../formats/entry/device-file.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { pinsOf } from '../operations/pin-entry.ts'
 import type { NamedPhoto } from '../operations/record-photos.ts'
+import { landedSheets } from '../sheets/landed-sheets.ts'
 import { sha256 } from '../store/sha256.ts'
 import { BadInput } from './command.ts'
 import { readText, shownName, soundValue } from './io.ts'
 
-/** The file that a device exports. */
-export const loadDevice = async (file: string): Promise<DeviceFile> =>
-  soundValue(readDeviceFile(shownName(file), await readText(file)))
+/** The file that a device exports; what is recorded in it without a layout is pinned, as everywhere. */
+export async function loadDevice(file: string): Promise<DeviceFile> {
+  const device = soundValue(readDeviceFile(shownName(file), await readText(file)))
+  return { ...device, entries: [...device.entries, ...(await pinsOf(device.entries, landedSheets, sha256))] }
+}
 
 const endings = { 'image/jpeg': 'jpg', 'image/png': 'png', 'image/webp': 'webp' } as const
 

@@ -10,6 +10,7 @@ import { readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, runFromValue } from '../formats/run/run-file.ts'
 import { type JudgedRun, judgeReadings } from '../operations/judge-readings.ts'
 import { type RequiredRun, requireRun } from '../operations/require-run.ts'
+import type { RunHistory } from '../operations/run-history.ts'
 import { english } from '../words/english.ts'
 import type { Print } from '../words/print.ts'
 import { BadInput } from './command.ts'
@@ -79,14 +80,22 @@ export async function loadJudged(runFile: string, readingsFile: string): Promise
   return judgedBy(required, shownName(readingsFile), await readText(readingsFile))
 }
 
-/** @param text  a readings file, which has to be of this run */
-export function judgedBy(required: RequiredRun, name: string, text: string): JudgedRun {
+/**
+ * @param text     a readings file, which has to be of this run
+ * @param history  all versions of the run, where a device brought them
+ */
+export function judgedBy(
+  required: RequiredRun,
+  name: string,
+  text: string,
+  history: RunHistory | null = null,
+): JudgedRun {
   const { run, readings } = soundValue(readReadings(name, text))
   if (run !== required.run.name)
     throw new BadInput([
       { file: name, place: 'run', expected: { kind: 'run named', name: required.run.name }, found: written(run) },
     ])
-  const judged = soundValue(judgeReadings(name, required, readings))
+  const judged = soundValue(judgeReadings(name, required, readings, history))
   warn(name, unusualInReadings(readings, required.requirements))
   return judged
 }

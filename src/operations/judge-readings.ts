@@ -11,8 +11,10 @@ import { type Unusual, unusualInReadings, unusualInRun } from '../formats/range/
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { VersionProblem } from '../words/problems/version.ts'
 import { instrumentsOf } from './instruments-of.ts'
-import { readingCheck } from './reading-problems.ts'
+import { type ReadingCheck, readingCheck } from './reading-problems.ts'
 import type { RequiredRun } from './require-run.ts'
+import { type RunHistory, versionsOf } from './run-history.ts'
+import { checksIn } from './version-checks.ts'
 
 export interface JudgedRun extends RequiredRun {
   /** Everything that was read, in the order that counts. */
@@ -35,29 +37,55 @@ export interface JudgedRun extends RequiredRun {
 /**
  * The judged run; or what is wrong with the readings: one that answers nothing of this run, a choice that is not on
  * offer, an instrument that nobody described, a correction or recheck of something else.
+ * @param history  the run with all its versions, where they are at hand: each reading is then looked at by the version
+ *                 that its person saw
  */
 export function judgeReadings(
   file: string,
   required: RequiredRun,
   readings: readonly Reading[],
+  history: RunHistory | null = null,
 ): Result<JudgedRun, readonly InputProblem[]> {
-  const check = readingCheck(required)
+  const check = history === null ? checkIn(required) : checkInVersions(history)
   const earlier = new Map<string, string>()
   const problems = readings.flatMap((reading, i): readonly InputProblem[] => {
-    const place = `readings[${i}]`
-    const asked = askedBy(required.run, reading)
-    // What an earlier version asked was checked when it was taken in; of a version that is not known nothing can be.
-    const found =
-      asked === 'in force'
-        ? check(file, place, reading, earlier)
-        : asked === 'earlier'
-          ? []
-          : [{ file, place: `${place}.version`, expected: asked, found: written(reading.version) }]
+    const found = check(file, `readings[${i}]`, reading, earlier)
     earlier.set(reading.id, reading.of)
     return found
   })
-  return problems.length > 0 ? err(problems) : ok(judgeKnown(required, readings))
+  if (problems.length > 0) return err(problems)
+  return ok(
+    history === null
+      ? judgeKnown(required, readings)
+      : judgeKnown(required, readings, versionsOf(history), history.firstAsked),
+  )
 }
+
+/** Where only the version in force is at hand: what an earlier one asked was checked when it was taken in. */
+function checkIn(required: RequiredRun): ReadingCheck {
+  const check = readingCheck(required)
+  return (file, place, reading, earlier) => {
+    const asked = askedBy(required.run, reading)
+    if (asked === 'in force') return check(file, place, reading, earlier)
+    return asked === 'earlier' ? [] : [versionProblem(file, place, reading, asked)]
+  }
+}
+
+function checkInVersions({ first, files }: RunHistory): ReadingCheck {
+  const checkOf = checksIn(first.id, files)
+  return (file, place, reading, earlier) => {
+    const check = checkOf(reading.version)
+    if (check === null) return [versionProblem(file, place, reading, { kind: 'version of run' })]
+    return check.ok ? check.value(file, place, reading, earlier) : check.error
+  }
+}
+
+const versionProblem = (file: string, place: string, { version }: Reading, expected: VersionProblem): InputProblem => ({
+  file,
+  place: `${place}.version`,
+  expected,
+  found: written(version),
+})
 
 /** Which version of the run asked for the reading; or what was expected instead of the one that it names. */
 function askedBy({ version }: RunFile, reading: Reading): 'in force' | 'earlier' | VersionProblem {

@@ -4,11 +4,12 @@ import { writeReadings } from '../../formats/readings/readings-file.ts'
 import { isZone } from '../../formats/zone-name.ts'
 import { deviceRun } from '../../operations/device-run.ts'
 import { type NamedPhoto, photosNamed } from '../../operations/record-photos.ts'
+import { requireRun } from '../../operations/require-run.ts'
 import { writePacket } from '../../operations/write-packet.ts'
 import { sha256 } from '../../store/sha256.ts'
 import { badWords, type Command, type CommandOptions } from '../command.ts'
 import { loadDevice, photosOfDevice } from '../device-file.ts'
-import { judgedBy, loadRequired, readText, say, shownName, soundValue, words } from '../io.ts'
+import { judgedBy, loadRun, readText, say, shownName, soundValue, words } from '../io.ts'
 import { paperOf, payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
 import { placeOf } from '../road-place.ts'
@@ -83,15 +84,16 @@ async function readInput(args: readonly string[], options: CommandOptions) {
   const asked = 'packet RUN.json READINGS.json -o OUT/, or RUN.json --device FILE'
   if (runName === undefined || rest.length > 0) throw badWords(asked, args.join(' '))
   if (readingsName === undefined && options.device === null) throw badWords(asked, args.join(' '))
-  const required = await loadRequired(runName)
+  const run = await loadRun(runName)
   const file = options.device === null ? null : await loadDevice(options.device)
-  const device = file && soundValue(deviceRun(options.device!, file, required.run))
+  const device = file && soundValue(deviceRun(options.device!, file, run))
+  const required = soundValue(requireRun(shownName(runName), device?.history.run ?? run))
   const readings =
     readingsName === undefined
       ? writeReadings({ run: required.run.name, readings: device!.readings })
       : await readText(readingsName)
   const name = shownName(readingsName ?? options.device!)
-  const judged = judgedBy(required, name, readings)
+  const judged = judgedBy(required, name, readings, device?.history)
   const entries = device?.entries ?? noEntries
   const unread = device?.readings.filter(({ id }) => !judged.log.some((one) => one.id === id)) ?? []
   if (unread.length > 0) say(`${options.device}: ${unread.length} readings of it are not in ${name}`)

@@ -29,5 +29,7 @@ export type VersionProblem =
     >
   | { readonly kind: 'no version yet'; readonly format: string }
   | { readonly kind: 'earlier versions'; readonly before: string }
+  | { readonly kind: 'version in force'; readonly version: string }
+  | { readonly kind: 'first version'; readonly run: string }
   | { readonly kind: 'version count'; readonly count: number }
   | { readonly kind: 'unlisted place'; readonly place: string }

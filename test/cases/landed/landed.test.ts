@@ -6,14 +6,18 @@ import { readDeviceFile } from '../../../src/formats/entry/device-file.ts'
 import type { Entry } from '../../../src/formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../../../src/formats/entry/log-order.ts'
 import { runEntries } from '../../../src/formats/entry/run-entries.ts'
+import { entryIdAfter } from '../../../src/formats/entry-id.ts'
 import { entryReadings } from '../../../src/formats/readings/entry-readings.ts'
 import { readingsFromValue } from '../../../src/formats/readings/readings-file.ts'
-import type { RunFile } from '../../../src/formats/run/run-file.ts'
-import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
+import { type RunFile, runFromValue } from '../../../src/formats/run/run-file.ts'
+import { writeRun } from '../../../src/formats/run/write-run.ts'
+import { deviceRun } from '../../../src/operations/device-run.ts'
+import { type JudgedRun, judgeKnown, judgeReadings } from '../../../src/operations/judge-readings.ts'
 import type { LayoutMeans } from '../../../src/operations/lay-out-run.ts'
 import { pinsOf } from '../../../src/operations/pin-entry.ts'
 import { firstRecordText } from '../../../src/operations/record-hash.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
+import { reviseRun } from '../../../src/operations/revise-run.ts'
 import { runHistory, versionsOf } from '../../../src/operations/run-history.ts'
 import { signedVersions } from '../../../src/operations/sign-off.ts'
 import { landedSheets } from '../../../src/sheets/landed-sheets.ts'
@@ -129,5 +133,54 @@ describe('the landed demo store', () => {
       solve: otherSolver,
     })
     expect(solved.ok && solved.value.model.layout).not.toEqual(run.version!.layout)
+  })
+})
+
+describe('a file of the device beside the run as it was recorded', () => {
+  const asked = runFromValue('run.json', first.body)
+  if (!asked.ok) throw new Error('the landed run cannot be read')
+  const reading = (version: string | undefined): Entry => {
+    const id = first.id.replace(/^(.{9})..../, '$10fff')
+    const { author: by, capturedAt: at } = first
+    const body = { id, of: 'post-1/stub-height', value: '3 in', by, at, corrects: null, version }
+    return { ...first, id, kind: 'reading', schemaVersion: 3, supersedes: null, body: JSON.parse(JSON.stringify(body)) }
+  }
+  const judgedWith = (held: readonly Entry[]) => {
+    const device = deviceRun('device.json', { entries: held }, asked.value)
+    if (!device.ok) return device
+    const { history, readings } = device.value
+    const required = requireRun('run.json', history.run)
+    return required.ok ? judgeReadings('device.json', required.value, readings, history) : required
+  }
+
+  test('is judged by the version that pins it, which its readings may name', async () => {
+    const held = await migrated()
+    const whole = judgedWith(held)
+    expect(whole.ok && compact(whole.value)).toEqual(asThen)
+    const pin = held.at(-1)!.id
+    for (const version of [pin, undefined]) {
+      const more = judgedWith([...held, reading(version)])
+      expect(more.ok && more.value.readings.map(({ id }) => id)).toContain(reading(version).id)
+      expect(more.ok && more.value.run.version!.id).toBe(pin)
+    }
+    const unknown = judgedWith([...held, reading('another version')])
+    expect(unknown.ok ? [] : unknown.error).toMatchObject([{ expected: { kind: 'version of run' } }])
+  })
+
+  test('is refused beside a version that is no longer in force', async () => {
+    const held = await migrated()
+    const pin = held.at(-1)!
+    const before = runFromValue('run', pin.body)
+    if (!before.ok) throw new Error('the landed run cannot be read')
+    const id = entryIdAfter([pin.id], new Uint8Array(10))
+    const next = reviseRun({ before: 'before', asked: 'asked' }, before.value, asked.value, id)
+    if (!next.ok) throw new Error('there is no next version')
+    const entry = { ...pin, id, supersedes: pin.id, body: JSON.parse(writeRun(next.value.run)) }
+    const beside = (run: RunFile) => deviceRun('device.json', { entries: [...held, entry] }, run)
+    for (const run of [asked.value, before.value]) {
+      const refused = beside(run)
+      expect(refused.ok ? [] : refused.error).toMatchObject([{ expected: { kind: 'version in force', version: id } }])
+    }
+    expect(beside(next.value.run)).toMatchObject({ ok: true })
   })
 })

@@ -34,6 +34,8 @@ export const versionProblems: Printers<VersionProblem> = {
   'gone places': () => 'every place that is gone',
   'no version yet': ({ format }) => `no version in ${format}, it begins with lapwise-readings/3`,
   'earlier versions': ({ before }) => `those of version ${before}, and that one`,
+  'version in force': ({ version }) => `the version in force, ${version}`,
+  'first version': ({ run }) => `the first version of run ${run}`,
   'version count': ({ count }) => `${count} of them`,
   'unlisted place': ({ place }) => `no ${place}`,
 }

@@ -35,6 +35,8 @@ export const versionProblems: Printers<VersionProblem> = {
   'gone places': () => 'cada lugar que ya no está',
   'no version yet': ({ format }) => `ninguna versión en ${format}, empieza con lapwise-readings/3`,
   'earlier versions': ({ before }) => `las de la versión ${before}, y esa`,
+  'version in force': ({ version }) => `la versión vigente, ${version}`,
+  'first version': ({ run }) => `la primera versión del tramo ${run}`,
   'version count': ({ count }) => `${count} de ellas`,
   'unlisted place': ({ place }) => `ningún ${place}`,
 }
