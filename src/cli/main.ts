@@ -12,6 +12,7 @@ import { recordCommand } from './commands/record.ts'
 import { requirementsCommand } from './commands/requirements.ts'
 import { reviseCommand } from './commands/revise.ts'
 import { sheetsCommand } from './commands/sheets.ts'
+import { shelfCommand } from './commands/shelf.ts'
 import { stripCommand } from './commands/strip.ts'
 import { words as inWords, print, printJson, say } from './io.ts'
 import { type Streams, withStreams } from './streams.ts'
@@ -24,6 +25,7 @@ const commands: readonly Command[] = [
   layoutCommand,
   pinCommand,
   reviseCommand,
+  shelfCommand,
   requirementsCommand,
   judgeCommand,
   stripCommand,
