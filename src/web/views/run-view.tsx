@@ -19,6 +19,7 @@ import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { type Pane, panePath, panes, type Route, runsPath } from '../route.ts'
 import { AskedEarlierFold } from './asked-earlier.tsx'
+import { ShelfNote } from './shelf-note.tsx'
 import { StripView } from './strip-view.tsx'
 import { WalkPane } from './walk-pane.tsx'
 
@@ -184,6 +185,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
       {isBuilt && (route.pane === 'record' || (route.pane === 'walk' && route.open === null)) && (
         <AskedEarlierFold source={source} judged={judged} photos={side.photos} />
       )}
+      {isBuilt && (route.pane === 'record' || route.pane === 'layout') && <ShelfNote judged={judged} />}
       {isBuilt && route.pane === 'layout' && (
         <LaterPart part={layoutPane} title={m.run.pane.layout}>
           {({ LayoutPane }) => <LayoutPane judged={judged} />}
