@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { recordTextOf, sha256 } from '../../test/fixtures/record-text-of.ts'
 import { demoJudged, demoRun, entryOf } from '../../test/fixtures/roadside.ts'
+import type { Reading } from '../core/measurement/reading.ts'
 import { type SignOff, signOffOf } from '../formats/entry/sign-off.ts'
 import { type JudgedRun, judgeKnown } from './judge-readings.ts'
 import { holdsWithoutPhoto, signedVersions } from './sign-off.ts'
@@ -29,6 +30,34 @@ describe('holdsWithoutPhoto', () => {
       holdsWithoutPhoto(judgeKnown(required, [aside]), new Set()).map(({ id }) => id)
     expect(idsOfHolds(demoRun([hold.topic]).required)).not.toContain(hold.id)
     expect(idsOfHolds(strict)).toContain(hold.id)
+  })
+})
+
+describe('a hold point that could not be seen', () => {
+  const required = demoRun().required
+  const hold = required.requirements.find((one) => one.hold)!
+  const reading = { ...demoRun().readings[0]!, of: hold.id, photos: [] }
+  const asked = (work: 'new' | 'standing', answer: Reading['answer']) =>
+    holdsWithoutPhoto(
+      judgeKnown({ ...required, run: { ...required.run, work } }, [{ ...reading, answer }]),
+      new Set(),
+    ).some(({ id }) => id === hold.id)
+
+  test('keeps new work from being signed, and standing work, whose ground was closed, not', () => {
+    expect(asked('new', { kind: 'cannot see' })).toBe(true)
+    expect(asked('standing', { kind: 'cannot see' })).toBe(false)
+  })
+
+  test('and one that was seen needs its photo in either', () => {
+    expect(asked('standing', { kind: 'confirmed', yes: true })).toBe(true)
+  })
+
+  test('stands among what is not proven', () => {
+    const judged = judgeKnown({ ...required, run: { ...required.run, work: 'standing' } }, [
+      { ...reading, answer: { kind: 'cannot see' } },
+    ])
+    const unproven = judged.judgement.unproven.find(({ requirement }) => requirement === hold.id)
+    expect(unproven?.because.kind).toBe('could not be seen')
   })
 })
 

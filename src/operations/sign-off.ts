@@ -7,8 +7,9 @@ import type { HashRule, SignOff } from '../formats/entry/sign-off.ts'
 import type { JudgedRun } from './judge-readings.ts'
 
 /**
- * Hold points that were read and not set aside, and of which there is no photo. They keep a run from being signed, not
- * from being built.
+ * Hold points of which there is no photo, and that were not set aside. They keep a run from being signed, not from being
+ * built. Of standing work, whose ground was closed before anybody looked, one that could not be seen is none of them: it
+ * stands among what is not proven.
  * @param photographed ids of the requirements that a photo shows
  */
 export function holdsWithoutPhoto(judged: JudgedRun, photographed: ReadonlySet<string>): readonly Requirement[] {
@@ -16,7 +17,9 @@ export function holdsWithoutPhoto(judged: JudgedRun, photographed: ReadonlySet<s
   const aside = new Set(setAsideIn(judged.judgement.verdicts).map(({ requirement }) => requirement))
   return judged.requirements.filter(({ id, hold }) => {
     if (!hold || photographed.has(id) || aside.has(id)) return false
-    return (current.get(id)?.photos.length ?? 0) === 0
+    const reading = current.get(id)
+    if (judged.run.work === 'standing' && reading?.answer.kind === 'cannot see') return false
+    return (reading?.photos.length ?? 0) === 0
   })
 }
 

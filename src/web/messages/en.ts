@@ -93,6 +93,12 @@ export const en = {
     pick: 'Choose a requirement in the list or a place on the strip.',
     requirements: 'Requirements',
   },
+  closed: {
+    why: (n: number) =>
+      `This run stood before anybody looked: ${n === 1 ? '1 hold point is' : `${n} hold points are`} below closed ground. What could not be seen stays not proven.`,
+    say: 'Closed ground: they cannot be seen',
+    said: (n: number) => `closed ground, ${n === 1 ? '1 hold point' : `${n} hold points`} could not be seen`,
+  },
   broken: {
     title: 'This page broke',
     kept: 'What was saved is still on this device, and what was typed too.',

@@ -94,6 +94,13 @@ export const es: Messages = {
     pick: 'Elija un requisito de la lista o un lugar de la franja.',
     requirements: 'Requisitos',
   },
+  closed: {
+    why: (n) =>
+      `Este tramo ya estaba en pie antes de que alguien mirara: ${n === 1 ? '1 punto de espera está' : `${n} puntos de espera están`} bajo terreno cerrado. Lo que no se pudo ver queda sin probar.`,
+    say: 'Terreno cerrado: no se pueden ver',
+    said: (n) =>
+      `terreno cerrado, ${n === 1 ? '1 punto de espera no se pudo' : `${n} puntos de espera no se pudieron`} ver`,
+  },
   broken: {
     title: 'Esta página falló',
     kept: 'Lo guardado sigue en este dispositivo, y lo tecleado también.',

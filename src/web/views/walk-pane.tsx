@@ -9,6 +9,7 @@ import type { PunchItem } from '../../operations/punch-list.ts'
 import { nextId, now, rememberedVisit } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { BegunElsewhere } from '../entry/begun.tsx'
+import { ClosedGround } from '../entry/closed-ground.tsx'
 import type { Drafts } from '../entry/drafts.ts'
 import { EntryPanel } from '../entry/entry-panel.tsx'
 import { placeWords } from '../entry/reading-words.ts'
@@ -114,6 +115,18 @@ export function WalkPane(props: Props) {
           run={route.run}
           drop={drafts.drop}
         />
+        {route.open === null && (
+          <ClosedGround
+            source={source}
+            kept={kept}
+            judged={judged}
+            took={(readings, words) => {
+              took(readings)
+              // There is nothing to undo: before it, nobody had looked either. Each is corrected where it can be seen.
+              setSaved({ words: m.entry.saved(words), undoable: null })
+            }}
+          />
+        )}
         {route.open === null ? (
           <p class="pick">{m.walk.pick}</p>
         ) : at === -1 ? (

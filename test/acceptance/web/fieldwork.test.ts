@@ -30,11 +30,12 @@ const save = (page: Page): Promise<void> => page.getByRole('button', { name: 'Sa
 const past = (page: Page) => page.locator('.past-reading')
 
 /** A run of its own, on which nothing was read. */
-async function addRun(page: Page, name: string): Promise<string> {
+async function addRun(page: Page, name: string, more: object = {}): Promise<string> {
   await page.goto(server.address)
   const file = {
     format: 'lapwise-run/1',
     name,
+    ...more,
     system: 'w-beam-midspan-31',
     first: { sheet: 'flared-terminal-31' },
     second: { sheet: 'trailing-anchor-31' },
@@ -287,6 +288,26 @@ async function drawSignature(page: Page): Promise<void> {
   await page.mouse.up()
   await expect(page.getByRole('img', { name: 'Field for the signature, signed' })).toBeVisible()
 }
+
+test('of standing work the ground is said to be closed by one touch, and stands among what is not proven', {
+  tag: '@phone',
+}, async ({ page }) => {
+  const run = await addRun(page, 'Standing', { work: 'standing' })
+  await open(page, '/sign-off', run)
+  await expect(page.getByText(/hold points have no photo/)).toBeVisible()
+  await open(page, '', run)
+  const say = page.getByRole('button', { name: 'Closed ground: they cannot be seen' })
+  await say.click()
+  await expect(page.getByRole('alert')).toContainText('Say who is reading')
+  await page.getByLabel('Read by').fill('R. Quist')
+  await expectAccessible(page)
+  await say.click()
+  await expect(saved(page)).toContainText('could not be seen')
+  await expect(say).toHaveCount(0)
+  await open(page, '/sign-off', run)
+  await expect(page.getByRole('button', { name: 'Sign this record' })).toBeVisible()
+  await expect(page.locator('.unproven')).toContainText('could not be seen')
+})
 
 test('a signature names the record by its hash, and stays when something is read later', { tag: '@both' }, async ({
   page,
