@@ -4,6 +4,9 @@ import { demoJudged, demoRun, entryOf } from '../../test/fixtures/roadside.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import { type SignOff, signOffOf } from '../formats/entry/sign-off.ts'
 import { type JudgedRun, judgeKnown } from './judge-readings.ts'
+import { pinned } from './pin-run.ts'
+import { recordText } from './record-hash.ts'
+import { photoHashes, photosNamed } from './record-photos.ts'
 import { holdsWithoutPhoto, signedVersions } from './sign-off.ts'
 
 const idsOf = ({ readings }: JudgedRun): readonly string[] => readings.map(({ id }) => id)
@@ -104,6 +107,23 @@ describe('signedVersions', () => {
       { version: 2, isCurrent: true, readingsSince: 0 },
       { version: 1, isCurrent: false, readingsSince: 1 },
     ])
+  })
+
+  test('name what the record took in, so that an earlier one can be made again', () => {
+    const before = pinned(demoJudged(), sha256)
+    const photos = photosNamed(before.log, [])
+    const signed = body({
+      version: before.run.version!.id,
+      readings: idsOf(before),
+      photos,
+      recordHash: hashOf(before),
+    })
+    const later = [{ ...before.log[0]!, id: 'later', photos: ['f'.repeat(64)] }]
+    const after = judgeKnown(before, [...later, ...before.log])
+    expect(hashOf(after)).not.toBe(signed.recordHash)
+    const log = after.log.filter(({ id }) => signed.readings!.includes(id))
+    expect(after.run.version!.id).toBe(signed.version)
+    expect(sha256(recordText({ run: after.run, log }, photoHashes(signed.photos!, new Map())))).toBe(signed.recordHash)
   })
 
   test('count also readings that arrived late and stand before what was signed', () => {

@@ -9,7 +9,9 @@ import { BadInput } from '../../src/cli/command.ts'
 import { writeFolder } from '../../src/cli/write-folder.ts'
 import { writeLandXml } from '../../src/formats/landxml/write-landxml.ts'
 import { readReadings } from '../../src/formats/readings/readings-file.ts'
+import { writeRun } from '../../src/formats/run/write-run.ts'
 import { demoProject } from '../../src/operations/demo-project.ts'
+import { pinned } from '../../src/operations/pin-run.ts'
 import { deviceOf, onDevice } from '../cases/documents/device-of-demo.ts'
 import { inventedRoad, judgedDemo } from '../cases/exports/export-project.ts'
 import { recordTextOf, sha256 } from '../fixtures/record-text-of.ts'
@@ -111,10 +113,12 @@ describe('lapwise packet', () => {
   })
 
   it('takes logs, ticket, signatures, photos and readings from the file of a device', async () => {
-    const judged = onDevice(judgedDemo())
+    const judged = pinned(onDevice(judgedDemo()), sha256)
+    const run = writeRun(judged.run)
+    writeFileSync(file('run.json'), run)
     const readings = judged.readings.map((one) => ({ ...one, photos: [] }))
     const asShown = { ...judged, readings, log: readings }
-    writeFileSync(file('device.json'), JSON.stringify(deviceOf(asShown, demoProject().run, [picture])))
+    writeFileSync(file('device.json'), JSON.stringify(deviceOf(asShown, run, [picture])))
     const end = await call(folder, ['packet', 'run.json', '--device', 'device.json', '-o', 'OUT/'])
     expect([end.code, end.said]).toEqual([0, expect.stringContaining('making crew-sheet.pdf, 1 of 20')])
     expect(readFileSync(file(`OUT/photos/${sha256(picture)}.jpg`))).toEqual(picture)

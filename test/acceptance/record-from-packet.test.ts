@@ -3,7 +3,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { canonicalJson } from '../../src/formats/canonical-json.ts'
+import { writeRun } from '../../src/formats/run/write-run.ts'
 import { demoProject } from '../../src/operations/demo-project.ts'
+import { pinned } from '../../src/operations/pin-run.ts'
 import { deviceOf, onDevice } from '../cases/documents/device-of-demo.ts'
 import { isInstalled, outputOf, textOf } from '../cases/documents/outside-programs.ts'
 import { pngOf } from '../cases/documents/png-of.ts'
@@ -97,9 +99,11 @@ describe.skipIf(!isInstalled('python3'))('somebody with the packet and a page of
   })
 
   test('computes the hash that a signature on a device names, whose photo the packet has or has not', async () => {
-    const judged = onDevice(judgedDemo())
+    const judged = pinned(onDevice(judgedDemo()), sha256)
+    const run = writeRun(judged.run)
+    writeFileSync(join(top, 'pinned.json'), run)
     const log = judged.log.map((one) => ({ ...one, photos: [] }))
-    const device = deviceOf({ ...judged, readings: log, log }, demoProject().run, [pngOf(7, 3)])
+    const device = deviceOf({ ...judged, readings: log, log }, run, [pngOf(7, 3)])
     const entries = device.entries.map((one) =>
       one.kind === 'photo' ? { ...one, body: { ...(one.body as object), type: 'image/png' } } : one,
     )
@@ -107,7 +111,7 @@ describe.skipIf(!isInstalled('python3'))('somebody with the packet and a page of
     writeFileSync(join(top, 'device.json'), JSON.stringify({ ...device, entries, photos }))
     const signed = device.entries.find(({ kind }) => kind === 'sign-off')!.body as { recordHash: string }
     for (const [name, ...more] of [['with'], ['without', '--no-photos']] as const) {
-      const words = ['packet', 'run.json', '--device', 'device.json', '-o', name, ...more]
+      const words = ['packet', 'pinned.json', '--device', 'device.json', '-o', name, ...more]
       expect((await lapwise(top, words)).code).toBe(0)
       expect(recomputed(join(top, name))).toBe(signed.recordHash)
     }
