@@ -196,6 +196,29 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       expect(outcomes).toEqual(['stored', 'stored', 'stored', 'stored', ...rejected])
     })
 
+    test('name posts and panels by number in the first version of a log, by place in the second', async () => {
+      const placed = { ...dayLog, version: 'v2', postsDriven: ['post-1', 'post-2~0a1b2c'], panelsHung: ['panel-1'] }
+      const dates = { calledOn: '2026-05-01', validFrom: '2026-05-04', validThrough: '2026-05-11' }
+      const ticketOf = (mark: object) => ({
+        number: 'A-100',
+        ...dates,
+        marks: [{ name: 'gas', alongInches: 3, ...mark }],
+      })
+      const of = (kind: string, schemaVersion: number, body: object) => ({
+        ...entry(newId(), served.demo, { kind, body }),
+        schemaVersion,
+      })
+      const { body } = await send(
+        ...[of('day-log', 1, dayLog), of('day-log', 2, placed)],
+        ...[of('locate-ticket', 1, ticketOf({})), of('locate-ticket', 2, ticketOf({ from: 'post-1' }))],
+        ...[of('day-log', 1, placed), of('day-log', 2, dayLog)],
+        of('day-log', 2, { ...placed, postsDriven: ['panel-1'] }),
+        ...[of('locate-ticket', 1, ticketOf({ from: 'post-1' })), of('locate-ticket', 2, ticketOf({}))],
+      )
+      const outcomes = body.answers.map(({ outcome }: { outcome: string }) => outcome)
+      expect(outcomes).toEqual([...Array(4).fill('stored'), ...Array(5).fill('rejected')])
+    })
+
     test('need a time with its zone, an answer that is on offer and a correction of the same thing', async () => {
       const [local, choice, wrong, stray] = [newId(), newId(), newId(), newId()]
       const at = '2026-05-04T10:30'
