@@ -1,2 +1,4 @@
+export const languages = ['en', 'es'] as const
+
 /** In which something is written or said. */
-export type Language = 'en' | 'es'
+export type Language = (typeof languages)[number]

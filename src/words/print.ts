@@ -1,3 +1,4 @@
+import type { Language } from '../core/language.ts'
 import type { LengthUnit } from '../core/units/exact-length.ts'
 import type { Unit } from '../core/units/quantity-kinds.ts'
 import type { Said } from './said.ts'
@@ -5,7 +6,7 @@ import type { Saying } from './saying.ts'
 
 /** The words of the model in one language, with lengths in the units asked for. */
 export interface Print extends Lengths {
-  readonly language: 'en' | 'es'
+  readonly language: Language
   /** In which lengths are said besides as they are published; null for as they are published alone. */
   readonly units: 'us' | 'metric' | null
   /** @param said  a string is prose of a part that does not return sayings yet */

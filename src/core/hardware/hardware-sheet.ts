@@ -1,3 +1,4 @@
+import type { Language } from '../language.ts'
 import type { LengthUnit } from '../units/exact-length.ts'
 import type { Unit } from '../units/quantity-kinds.ts'
 
@@ -207,10 +208,17 @@ export interface MaySetAside extends Cited {
   readonly topic: string
 }
 
+/** By language, then by the text that is said otherwise. */
+export type Translations = Readonly<Partial<Record<Language, Readonly<Record<string, string>>>>>
+
 interface SheetCommon {
   readonly format: 'lapwise-sheet/1'
   readonly id: string
   readonly version: string
+  /** In which its texts are written; left out, English. */
+  readonly language?: Language | undefined
+  /** Its texts in other languages, each by the text as it stands in the sheet. What is not here is shown as it stands. */
+  readonly translations?: Translations | undefined
   readonly name: string
   /** Shown wherever the sheet is used; the shipped ones say that they are examples. */
   readonly notice: string

@@ -1,4 +1,4 @@
-import type { Language } from '../language.ts'
+import { type Language, languages } from '../language.ts'
 import type { HardwareSheet } from './hardware-sheet.ts'
 
 /** A text of a hardware sheet, in every language in which the sheet has it. */
@@ -9,16 +9,19 @@ export interface SheetText {
   /** In the sheet's own language: what stands in the sheet, and tells one text from another. */
   readonly own: string
   readonly language: Language
+  readonly others: Readonly<Partial<Record<Language, string>>>
 }
 
+type Texts = Pick<HardwareSheet, 'id' | 'version' | 'language' | 'translations'>
+
 /** `own`, which stands in the sheet, to be said. */
-export const sheetText = ({ id, version }: Pick<HardwareSheet, 'id' | 'version'>, own: string): SheetText => ({
-  kind: 'sheet text',
-  sheet: id,
-  version,
-  own,
-  language: 'en',
-})
+export function sheetText({ id, version, language = 'en', translations = {} }: Texts, own: string): SheetText {
+  const others = languages.flatMap((one) => {
+    const text = translations[one]?.[own]
+    return text === undefined ? [] : [[one, text] as const]
+  })
+  return { kind: 'sheet text', sheet: id, version, own, language, others: Object.fromEntries(others) }
+}
 
 /**
  * The same for two sayings that say the same: texts of sheets by what stands in the sheet, whichever sheet or edition it

@@ -5,12 +5,14 @@ import type {
   LongitudinalSheet,
   Stated,
 } from '../../core/hardware/hardware-sheet.ts'
+import { languages } from '../../core/language.ts'
 import { derivedTopics, reservedTopics } from '../../core/requirements/derived-topics.ts'
 import { isLengthUnit, stepsPer, type Unit } from '../../core/units/quantity-kinds.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
 import { quantityFault } from '../range/quantity-range.ts'
 import { lengthFault, numberFault } from '../range/range-faults.ts'
 import type { RangeName } from '../range/ranges.ts'
+import { textsOf } from './sheet-texts.ts'
 
 type Path = Contradiction['path']
 
@@ -26,6 +28,7 @@ export function contradictionsIn(sheet: HardwareSheet): readonly Contradiction[]
     ),
     ...sheet.parts.flatMap(({ rules }, i) => rules.flatMap((_, j) => inRule(sheet, i, j))),
     ...inSetAside(sheet),
+    ...inTranslations(sheet),
     ...(sheet.kind === 'longitudinal' ? inLongitudinal(sheet) : inEnd(sheet)),
   ]
 }
@@ -96,6 +99,21 @@ function inRule(sheet: HardwareSheet, part: number, index: number): Contradictio
         found.push({ path: choices, expected: { kind: right ? 'right choice' : 'wrong choice' } })
   }
   return found
+}
+
+/** Another language's text of something that stands in the sheet: a text that was changed leaves none of the old behind. */
+function inTranslations(sheet: HardwareSheet): Contradiction[] {
+  const { language = 'en', translations = {} } = sheet
+  const texts = new Set(textsOf(sheet))
+  return languages.flatMap((one): Contradiction[] => {
+    const path = ['translations', one]
+    const keys = Object.keys(translations[one] ?? {})
+    if (one === language && translations[one] !== undefined)
+      return [{ path, expected: { kind: 'another language', language } }]
+    return keys.flatMap((key) =>
+      texts.has(key) ? [] : [{ path: [...path, key], expected: { kind: 'text of sheet' } }],
+    )
+  })
 }
 
 /** What a reading decides may be set aside, and nothing else: not what the run file decides, nor what is not required. */

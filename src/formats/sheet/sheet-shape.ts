@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
+import { languages } from '../../core/language.ts'
 import { lengthUnits, units } from '../../core/units/quantity-kinds.ts'
 import { sheetInchNumber } from '../length-field.ts'
 import { once } from '../once.ts'
@@ -164,6 +165,15 @@ export const sheetShape = once(() => {
     format: z.literal('lapwise-sheet/1'),
     id: slug,
     version: text,
+    language: z
+      .optional(z.enum(languages))
+      .check(z.meta({ description: 'In which its texts are written; English when left out.' })),
+    translations: z.optional(z.partialRecord(z.enum(languages), z.record(text, text))).check(
+      z.meta({
+        description:
+          'Its texts in other languages: by language, then by the text as it stands in the sheet. What is not here is shown as it stands, and marked.',
+      }),
+    ),
     name: text,
     notice: text.check(z.meta({ description: 'Shown wherever the sheet is used.' })),
     sources: z.record(text, z.strictObject({ title: text, edition: text })),

@@ -1,8 +1,18 @@
+import type { Language } from '../../core/language.ts'
 import type { Kinds } from '../kinds.ts'
 
 /** What a hardware sheet has to say so that it goes with the rest of it. */
 export type SheetProblem =
-  | Kinds<'own rule id' | 'place of a run' | 'topic or rule' | 'special posts' | 'no special posts' | 'origin post'>
+  | Kinds<
+      | 'own rule id'
+      | 'place of a run'
+      | 'topic or rule'
+      | 'text of sheet'
+      | 'special posts'
+      | 'no special posts'
+      | 'origin post'
+    >
+  | { readonly kind: 'another language'; readonly language: Language }
   | { readonly kind: 'key of sources'; readonly sources: readonly string[] }
   | { readonly kind: 'number for role'; readonly role: 'floor' | 'ceiling' | 'centre' }
   | Kinds<'at least low' | 'at least nominal', { readonly value: number }>

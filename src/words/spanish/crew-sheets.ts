@@ -54,7 +54,6 @@ export const crewSheetWords: SpanishWords = {
     'two-way': 'de dos sentidos',
     'one-way': 'de un sentido',
     divided: 'vía dividida',
-    'W-to-thrie piece': 'pieza de doble a triple onda',
     'thrie-beam panel': 'panel de triple onda',
     '12 gauge': 'calibre 12',
     '10 gauge': 'calibre 10',

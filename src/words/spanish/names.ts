@@ -3,14 +3,6 @@ import type { SpanishWords } from './spanish-words.ts'
 /** Names of the hardware sheets that ship, and of sources that are no document. Titles of documents stay as published. */
 export const nameWords: SpanishWords = {
   sentences: {
-    'W-beam, splices midway between posts, 31 in': 'Baranda de doble onda, empalmes a media distancia, 31 in',
-    'W-beam, splices at posts, 27 3/4 in': 'Baranda de doble onda, empalmes en los postes, 27 3/4 in',
-    'Flared cable-anchored terminal, 31 in': 'Terminal abocinado anclado con cable, 31 in',
-    'Flared cable-anchored terminal, 27 3/4 in': 'Terminal abocinado anclado con cable, 27 3/4 in',
-    'Tangent energy-absorbing terminal, 31 in': 'Terminal tangente que absorbe energía, 31 in',
-    'Trailing-end anchor, 31 in': 'Anclaje de salida, 31 in',
-    'Trailing-end anchor, 27 3/4 in': 'Anclaje de salida, 27 3/4 in',
-    'End buried in the backslope, 31 in': 'Extremo enterrado en el talud, 31 in',
     'W-to-thrie transition': 'Transición de doble a triple onda',
     'Facts of the trade on flared, cable-anchored terminals of the older generation':
       'Saber del oficio sobre terminales abocinados anclados con cable de la generación anterior',

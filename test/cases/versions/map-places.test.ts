@@ -99,6 +99,7 @@ describe('the next version of a run', () => {
       (sheet: { id: string; version: string; parts: { rules: { look: { kind: string }; must: string }[] }[] }) => ({
         ...sheet,
         version: '9.0.0',
+        translations: {},
         parts: sheet.parts.map((part) => ({
           ...part,
           rules: part.rules.map((rule) =>

@@ -4,6 +4,8 @@ import type { SheetProblem } from '../../problems/sheet.ts'
 export const sheetProblems: Printers<SheetProblem> = {
   'own rule id': () => 'an id of its own, not one that is derived from layout and sheet',
   'place of a run': () => '"each post", "each splice" or "unit" for a run',
+  'text of sheet': () => 'a text that stands in this sheet',
+  'another language': ({ language }) => `another language than ${language}, in which the sheet is written`,
   'topic or rule': () => 'a derived topic that is read, or the id of a rule of this sheet',
   'special posts': () => 'what the special posts are',
   'no special posts': () => 'null, because there are no special posts',

@@ -4,6 +4,8 @@ import type { SheetProblem } from '../../problems/sheet.ts'
 export const sheetProblems: Printers<SheetProblem> = {
   'own rule id': () => 'un id propio, no uno que se deriva de la disposición y de la ficha',
   'place of a run': () => '"each post", "each splice" o "unit" para un tramo',
+  'text of sheet': () => 'un texto que está en esta ficha',
+  'another language': ({ language }) => `otro idioma que ${language}, en que está escrita la ficha`,
   'topic or rule': () => 'un tema derivado que se lee, o el id de una regla de esta ficha',
   'special posts': () => 'qué son los postes especiales',
   'no special posts': () => 'null, porque no hay postes especiales',
