@@ -5,7 +5,7 @@ import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { CurbBefore, LayoutRequest, RunEnd } from '../layout/layout.ts'
 import { solveLayout } from '../layout/solve-layout.ts'
 import { noCurbRule } from './changed-post-rules.ts'
-import { blockRule, type DerivedRule, nestedRule, slottedPanelRule } from './common-rules.ts'
+import { blockRule, type DerivedRule, nestedRule, slotRule, slottedPanelRule } from './common-rules.ts'
 import { deriveRequirements } from './derive-requirements.ts'
 import type { Requirement, RequirementLook } from './requirement.ts'
 
@@ -203,6 +203,56 @@ describe('limits of what is measured', () => {
     })
     const one = requirementsOf(unit(flared, 0), standingSplice(487.5))
     expect(limits('post-1/flare-offset', one).orFrom).toBeNull()
+  })
+})
+
+describe('the order', () => {
+  it('is what later work covers, then the rest, each from the first end on, posts before what hangs on them', () => {
+    const list = [...all.values()]
+    const holds = list.filter(({ hold }) => hold)
+    expect(holds.length).toBeGreaterThan(1)
+    expect(list.slice(0, holds.length)).toEqual(holds)
+    const kinds = ['post', 'space', 'panel', 'splice', 'unit', 'run']
+    const places = (some: readonly Requirement[]) =>
+      some.map(({ place }) => place.alongInches * 10 + kinds.indexOf(place.kind))
+    for (const some of [holds, list.slice(holds.length)])
+      expect(places(some)).toEqual(places(some).toSorted((a, b) => a - b))
+  })
+})
+
+describe('whose sheet holds', () => {
+  it('is that of the end unit between two of its posts, and that of the system where the run begins', () => {
+    // Six posts of the terminal, six of the run, two of the anchor.
+    const sheets = [1, 5, 6, 7, 12, 13].map((n) => all.get(`space-${n}/spacing`)!.sheet)
+    expect(sheets).toEqual([flared.id, flared.id, system.id, system.id, system.id, anchor.id])
+  })
+
+  it('names the adapter panel of each unit as such, and no other', () => {
+    const named = [...all.values()].flatMap(({ place, must }) =>
+      must.kind === 'must' && must.of === 'panel-length' && must.isAdapter ? [place.number] : [],
+    )
+    expect(named).toEqual([3, 5])
+  })
+
+  it('asks nothing of slots that the sheet does not state', () => {
+    const without = (slots: 'none' | 'notStated') => {
+      const posts = flared.posts.map((post) => ({ ...post, slots }))
+      return [...requirementsOf(unit({ ...flared, posts }, 0), unit(anchor, 975)).values()]
+    }
+    for (const slots of ['none', 'notStated'] as const)
+      expect(without(slots).some(({ topic }) => topic === 'slot-set')).toBe(false)
+    expect([...all.values()].some(({ topic }) => topic === 'slot-set')).toBe(true)
+  })
+})
+
+describe('a choice that is wrong', () => {
+  it('is of slots the other set, whichever is right, either side', () => {
+    const other = (set: 'upper' | 'lower') => {
+      const { look } = slotRule({ set, side: 'upstream' }, { source: 'test', confirmation: 'published' })
+      return look.kind === 'choose' ? look.choices.find(({ id }) => id === 'other-set')?.label : null
+    }
+    expect(other('upper')).toEqual({ kind: 'choice of slots', set: 'lower', side: 'either' })
+    expect(other('lower')).toEqual({ kind: 'choice of slots', set: 'upper', side: 'either' })
   })
 })
 
