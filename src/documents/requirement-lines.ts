@@ -1,7 +1,6 @@
-import { neededEndText } from '../core/hardware/crashworthy-end.ts'
+import { neededTestSaying } from '../core/hardware/hardware-saying.ts'
 import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
-import { neededTestText } from '../core/hardware/test-text.ts'
 import type { LayoutPost } from '../core/layout/layout.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { Place, RecordRule, Requirement } from '../core/requirements/requirement.ts'
@@ -135,12 +134,12 @@ export const placeLine = ({ run, model, print }: RecordInput, place: Place): Pla
   station: stationOf(run, model.layout.postOneAtInches + place.alongInches),
 })
 
-function recordText(rule: RecordRule): string {
+function recordText(rule: RecordRule, print: Print): string {
   switch (rule.kind) {
     case 'criteria':
-      return neededTestText(rule.hardware, rule.at)
+      return print.say(neededTestSaying(rule.hardware, rule.at))
     case 'crashworthy':
-      return neededEndText(rule.exposure)
+      return print.say({ kind: 'needed end', end: rule.exposure.end })
     default:
       return rule satisfies never
   }
@@ -158,7 +157,7 @@ function limitText({ look }: Requirement, print: Print): string {
     case 'confirm':
       return 'confirmed on sight'
     case 'record':
-      return print.say(recordText(look.rule))
+      return recordText(look.rule, print)
     default:
       return look satisfies never
   }

@@ -1,5 +1,4 @@
 import type { EndSheet, HardwareSheet } from '../core/hardware/hardware-sheet.ts'
-import { testText } from '../core/hardware/test-text.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
 import type { DecisionRule } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
@@ -81,16 +80,16 @@ const sheetLine = (role: string, sheet: HardwareSheet | EndSheet, print: Print):
   name: print.say(sheet.name),
   id: sheet.id,
   version: sheet.version,
-  criteria: print.say(criteriaText(sheet)),
+  criteria: criteriaText(sheet, print),
   notice: print.say(sheet.notice),
 })
 
-function criteriaText({ criteria }: HardwareSheet): string {
-  if (criteria.length === 0) return 'no test criteria stated'
+function criteriaText({ criteria }: HardwareSheet, print: Print): string {
+  if (criteria.length === 0) return print.say('no test criteria stated')
   return criteria
     .map(
       (test) =>
-        `${testText(test)} (${test.confirmation === 'from memory' ? 'from memory, not confirmed' : test.confirmation})`,
+        `${print.say({ kind: 'crash tests', tests: [test] })} (${print.say(test.confirmation === 'from memory' ? 'from memory, not confirmed' : test.confirmation)})`,
     )
     .join('; ')
 }

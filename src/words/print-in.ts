@@ -1,7 +1,7 @@
 import { feetInchesText, lengthText, quantityText } from '../core/hardware/dimension-text.ts'
 import { printValue } from '../core/units/print-value.ts'
 import { isLengthUnit, type Unit } from '../core/units/quantity-kinds.ts'
-import { inBothUnits, inOneUnit } from './in-both-units.ts'
+import { inBothUnits } from './in-both-units.ts'
 import type { Lengths, Print, Printers } from './print.ts'
 import type { Said } from './said.ts'
 import type { Saying } from './saying.ts'
@@ -17,7 +17,7 @@ export interface Words {
 /** The words of one language with lengths in `units`. */
 export function printIn({ language, printers, joints, prose }: Words, units: Print['units']): Print {
   const print: Print = {
-    ...lengths(units, inBothUnits),
+    ...lengths(units),
     language,
     units,
     say: (said) =>
@@ -29,14 +29,13 @@ export function printIn({ language, printers, joints, prose }: Words, units: Pri
     theirs: (text) => text,
     list: (parts, joint) =>
       parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${joints[joint]} ${parts.at(-1)}`,
-    alone: lengths(units, inOneUnit),
     prose,
   }
   return print
 }
 
-function lengths(units: Print['units'], inUnits: typeof inBothUnits): Lengths {
-  const shown = (text: string): string => (units === null ? text : inUnits(text, units))
+function lengths(units: Print['units']): Lengths {
+  const shown = (text: string): string => (units === null ? text : inBothUnits(text, units))
   return {
     length: (value, unit) => shown(lengthText(value, unit)),
     quantity: (value, unit) => shown(quantityText(value, unit)),

@@ -15,8 +15,6 @@ export interface Print extends Lengths {
   readonly theirs: (text: string) => string
   /** `a, b and c` */
   readonly list: (parts: readonly string[], joint: 'and' | 'or') => string
-  /** Lengths for where there is room for one: in the units asked for, instead of as they are published. */
-  readonly alone: Lengths
   /** Prose in this language, lengths as they are published, with what of it there are no words for. */
   readonly prose: (text: string) => Said
 }

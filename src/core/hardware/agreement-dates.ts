@@ -26,11 +26,3 @@ const agreementDates: readonly AgreementDate[] = [
 
 export const agreementDateOf = (wanted: AgreementCategory): AgreementDate =>
   agreementDates.find(({ category }) => category === wanted)!
-
-/**
- * What a verdict that rests on one of the dates has to say with it.
- * @source list of FHWA policy memoranda on roadside hardware (exceptions for W-beam terminals and for cable in 2018; their
- * text was not read); Washington's tracking sheet of January 2018 counts by the day of advertisement
- */
-export const agreementConditions =
-  "the date binds contracts on the National Highway System; exceptions by memorandum exist; a state's own date may differ"

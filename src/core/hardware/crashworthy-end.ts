@@ -28,21 +28,3 @@ export const crashworthySource: Source = {
   title: 'Texas DOT Roadway Design Manual on turned-down ends; AASHTO Roadside Design Guide',
   edition: '2011, 5.6.4, three cases of opposing traffic',
 }
-
-/** `not crashworthy; opposing traffic can reach it` */
-export function exposureText({ crashworthy, kind }: CrashworthyEnd, { end, opposingReaches }: EndExposure): string {
-  const safe = crashworthy ? 'crashworthy' : 'not crashworthy'
-  return `${safe}; ${end === 'approach' ? 'adjacent traffic meets it first' : kind === 'bridge end' ? 'traffic passes along it' : opposingText(opposingReaches)}`
-}
-
-const opposingText = (reaches: boolean | null): string =>
-  reaches === null
-    ? 'not said whether opposing traffic can reach it'
-    : reaches
-      ? 'opposing traffic can reach it'
-      : 'opposing traffic cannot reach it'
-
-export const neededEndText = ({ end }: EndExposure): string =>
-  end === 'approach'
-    ? 'crashworthy: adjacent traffic meets it first'
-    : 'crashworthy where opposing traffic can reach it'

@@ -1,5 +1,4 @@
-import { exposureText } from '../../core/hardware/crashworthy-end.ts'
-import { testReason } from '../../core/hardware/test-text.ts'
+import { endExposure, testAnswerSaying } from '../../core/hardware/hardware-saying.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
 import type { Measured } from '../../core/verdicts/verdict.ts'
@@ -27,8 +26,8 @@ export const verdicts: Printers<Sayings> = {
   'answer of another kind': ({ expected }) => `the reading gives no ${expected}`,
   'no limit stated': () => 'the sheet states no limit',
   'side not stated': () => 'side not stated: whether it lies away from traffic or toward it',
-  criteria: ({ hardware, at, answer }, print) => print.say(testReason(hardware, at, answer)),
-  crashworthy: ({ sheet, exposure }, print) => print.say(exposureText(sheet, exposure)),
+  criteria: ({ hardware, at, answer }, print) => print.say(testAnswerSaying(hardware, at, answer)),
+  crashworthy: ({ sheet, exposure }, print) => print.say(endExposure(sheet, exposure)),
   'not rechecked': () => 'failed, and was read again, but not as a recheck of the finding that proves it put right',
 
   acceptable: () => 'acceptable',

@@ -1,5 +1,4 @@
-import { exposureText } from '../../core/hardware/crashworthy-end.ts'
-import { testReason } from '../../core/hardware/test-text.ts'
+import { endExposure, testAnswerSaying } from '../../core/hardware/hardware-saying.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
 import type { Measured, MissingReading, VerdictWord } from '../../core/verdicts/verdict.ts'
@@ -27,8 +26,8 @@ export const verdicts: Printers<Sayings> = {
   'answer of another kind': ({ expected }) => `la lectura no da ${expectedNames[expected]}`,
   'no limit stated': () => 'la ficha no da ningún límite',
   'side not stated': () => 'lado sin indicar: si está del lado opuesto al tránsito o hacia él',
-  criteria: ({ hardware, at, answer }, print) => print.say(testReason(hardware, at, answer)),
-  crashworthy: ({ sheet, exposure }, print) => print.say(exposureText(sheet, exposure)),
+  criteria: ({ hardware, at, answer }, print) => print.say(testAnswerSaying(hardware, at, answer)),
+  crashworthy: ({ sheet, exposure }, print) => print.say(endExposure(sheet, exposure)),
   'not rechecked': () => 'falló, y se leyó otra vez, pero no como revisión del hallazgo que pruebe que está corregido',
 
   acceptable: () => 'aceptable',
