@@ -4,7 +4,7 @@ import { noEntries } from '../src/formats/entry/run-entries.ts'
 import { runFromValue } from '../src/formats/run/run-file.ts'
 import { type JudgedRun, judgeKnown } from '../src/operations/judge-readings.ts'
 import type { PacketOptions } from '../src/operations/packet-options.ts'
-import type { NamedPhoto } from '../src/operations/packet-photos.ts'
+import type { NamedPhoto } from '../src/operations/record-photos.ts'
 import { requireRun } from '../src/operations/require-run.ts'
 import { writePacket } from '../src/operations/write-packet.ts'
 import { english } from '../src/words/english.ts'
@@ -78,10 +78,7 @@ const optionsOf = (judged: JudgedRun): PacketOptions => ({
   lie: 'portrait',
   stakes: { order: 'point, northing, easting, elevation, code', header: true },
   sha256: (content) => createHash('sha256').update(content).digest('hex'),
-  sources: {
-    run: { name: 'run.json', bytes: Buffer.from('run') },
-    readings: { name: 'readings.json', bytes: Buffer.from(judged.run.name) },
-  },
+  sources: { run: 'run.json', readings: 'readings.json' },
   pay: { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding: '0.1 ft' },
   ...{ ticket: null, place: null, photos: null, absentPhotos: 'problem', entries: noEntries },
   progress: () => {},

@@ -48,7 +48,10 @@ function longer(text: string): string {
     .join('')
 }
 
-/** Words of the page, each said; what is given to one stays as it was said. */
+/**
+ * Words of the page, each said; what is given to one stays as it was said. The page that is built for it imports it.
+ * @public
+ */
 export function saidMessages<T>(messages: T): T {
   if (typeof messages === 'string') return said(messages) as T
   if (typeof messages === 'function') return ((...given: unknown[]) => saidMessages(messages(...given))) as T
