@@ -10,6 +10,7 @@ import { readingLine } from './reading-lines.ts'
 import type { RecordInput } from './record-input.ts'
 import { requirementLines, sourceLines } from './requirement-lines.ts'
 import { type Fact, runFacts } from './run-facts.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** What stands, piece by piece, with what was read of it, and where that differs from the layout; for any writer. */
 export interface AsBuiltContents {
@@ -67,8 +68,8 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
   const read = readTexts(input)
   const byId = new Map(requirements.map((requirement) => [requirement.id, requirement]))
   return {
-    title: 'As-built drawing',
-    run: run.name,
+    title: documentWords(print).asBuilt.title,
+    run: print.theirs(run.name),
     facts: runFacts(input),
     acceptance: print.say(judgement.acceptance),
     unread: judgement.verdicts.filter(({ verdict }) => verdict === 'unread').length,
@@ -115,6 +116,7 @@ function readTexts(input: RecordInput): (of: string) => string | null {
 
 function differenceOf(requirement: Requirement, { place, verdict, because }: Verdict, print: Print): Difference | null {
   const { must, look } = requirement
+  const words = documentWords(print).asBuilt
   const difference = (laid: string, read: string, apart: string | null): Difference => ({
     place: print.say(place),
     must: print.say(must),
@@ -136,7 +138,7 @@ function differenceOf(requirement: Requirement, { place, verdict, because }: Ver
   }
   if (because.kind === 'chosen' && look.kind === 'choose' && !because.right)
     return difference(print.say(look.choices.find(({ right }) => right)!.label), print.say(because.label), null)
-  return because.kind === 'confirmed' && !because.yes ? difference('so', 'not so', null) : null
+  return because.kind === 'confirmed' && !because.yes ? difference(words.so, words.notSo, null) : null
 }
 
 /** Less than any step that is read, in the limit's own unit. */

@@ -45,7 +45,16 @@ export function askedEarlierLines(input: RecordInput, photos: readonly EntryOf<P
       const because = version === undefined || of === null ? null : photoAskedEarlier(version, asked, of)
       if (because === null || of === null) return []
       const at = takenAt === null ? null : timeText(takenAt)
-      return [{ photo: sha256, of, by: author, at, note, why: print.say(askedEarlierReason({ because })) }]
+      return [
+        {
+          photo: sha256,
+          of,
+          by: print.theirs(author),
+          at,
+          note: note === null ? null : print.theirs(note),
+          why: print.say(askedEarlierReason({ because })),
+        },
+      ]
     }),
   }
 }

@@ -1,22 +1,25 @@
 import type { LayoutPanel, LayoutPost, OmittedPost } from '../core/layout/layout.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import type { Print } from '../words/print.ts'
 import { groupBy } from './group-by.ts'
 import { alongText, numberedText } from './places-text.ts'
+import { type DocumentWords, documentWords } from './words/document-words.ts'
 
 /** The few places where the run is not what a crew would build by habit, in sentences, from its first end. */
-export function crewDepartures(run: RunFile, model: RunModel): readonly string[] {
+export function crewDepartures(run: RunFile, model: RunModel, print: Print): readonly string[] {
   return [
-    ...standingParts(model),
-    ...leftOut(run, model),
-    ...changedPosts(model),
-    ...otherSpaces(run, model),
-    ...oddPanels(run, model),
-    ...nestedRail(model),
+    ...standingParts(model, print),
+    ...leftOut(run, model, print),
+    ...changedPosts(model, print),
+    ...otherSpaces(run, model, print),
+    ...oddPanels(run, model, print),
+    ...nestedRail(model, print),
   ]
 }
 
-function standingParts({ layout, first, second }: RunModel): string[] {
+function standingParts({ layout, first, second }: RunModel, print: Print): string[] {
+  const words = documentWords(print).crewSheet
   const ends = [
     ['first', first],
     ['second', second],
@@ -25,42 +28,39 @@ function standingParts({ layout, first, second }: RunModel): string[] {
   const hung = layout.panels.filter(({ role }) => role === 'hung')
   const numbers = (pieces: readonly { readonly number: number }[]): number[] => pieces.map(({ number }) => number)
   return [
-    ...ends.flatMap(([name, end]) =>
-      end.kind === 'standing splice'
-        ? [
-            `The ${name} end goes on from a splice that stands, ${end.position === 'post' ? 'at a post' : 'at midspan'}.`,
-          ]
-        : [],
-    ),
-    ...(driven.length === 0 ? [] : [`Already in the ground: ${numberedText('post', 'posts', numbers(driven))}.`]),
-    ...(hung.length === 0 ? [] : [`Already hung: ${numberedText('panel', 'panels', numbers(hung))}.`]),
+    ...ends.flatMap(([name, end]) => (end.kind === 'standing splice' ? [words.goesOn(name, end.position)] : [])),
+    ...(driven.length === 0 ? [] : [words.driven(numberedText('post', numbers(driven), print))]),
+    ...(hung.length === 0 ? [] : [words.alreadyHung(numberedText('panel', numbers(hung), print))]),
   ]
 }
 
-function leftOut(run: RunFile, { layout }: RunModel): string[] {
+function leftOut(run: RunFile, { layout }: RunModel, print: Print): string[] {
+  const words = documentWords(print).crewSheet
   return layout.omitted.map(({ alongInches, obstruction, rule }) => {
     const before = layout.posts.findLast((post) => post.alongInches < alongInches)
     const after = layout.posts.find((post) => post.alongInches > alongInches)
     const gap =
       before === undefined || after === undefined
         ? ''
-        : ` Posts ${before.number} and ${after.number} stand ${alongText(run, after.alongInches - before.alongInches)} apart.`
-    return `NO POST at ${alongText(run, alongInches)}, because of ${obstruction} (rule for a ${rule} gap).${gap}`
+        : ` ${words.gap(before.number, after.number, alongText(run, after.alongInches - before.alongInches))}`
+    return `${words.noPost(alongText(run, alongInches), print.theirs(obstruction), rule)}${gap}`
   })
 }
 
-function changedPosts({ layout }: RunModel): string[] {
+function changedPosts({ layout }: RunModel, print: Print): string[] {
+  const words = documentWords(print).crewSheet
   return layout.posts.flatMap(({ number, state, kind }) =>
     state === 'moved'
-      ? [`Post ${number} is moved along the rail: stake it where the table says.`]
+      ? [words.movedPost(number)]
       : state === 'special'
-        ? [`Post ${number} is a ${kind}.`]
+        ? [words.specialPost(number, print.say(kind))]
         : [],
   )
 }
 
 /** Spaces of other than the full spacing; a gap that a post was left out of stands above. */
-function otherSpaces(run: RunFile, { layout, system }: RunModel): string[] {
+function otherSpaces(run: RunFile, { layout, system }: RunModel, print: Print): string[] {
+  const words = documentWords(print).crewSheet
   const full = system.spacings.full.inches
   let stretch = 0
   let last = full
@@ -74,29 +74,29 @@ function otherSpaces(run: RunFile, { layout, system }: RunModel): string[] {
   return groupBy(spaces, (one) => String(one.stretch)).map((group) => {
     const [{ from, apart }] = group
     const { to } = group.at(-1)!
-    const posts = group.length === 1 ? `Posts ${from.number} and ${to.number}` : `Posts ${from.number} to ${to.number}`
-    return `${posts} stand ${alongText(run, apart)} apart instead of ${alongText(run, full)}.`
+    return words.oddSpaces(from.number, to.number, group.length === 1, alongText(run, apart), alongText(run, full))
   })
 }
 
 const isGap = (from: LayoutPost, to: LayoutPost, omitted: readonly OmittedPost[]): boolean =>
   omitted.some(({ alongInches }) => alongInches > from.alongInches && alongInches < to.alongInches)
 
-function oddPanels(run: RunFile, { layout }: RunModel): string[] {
+function oddPanels(run: RunFile, { layout }: RunModel, print: Print): string[] {
+  const words = documentWords(print).crewSheet
   return layout.panels.flatMap((panel) => {
-    const why = oddWords(panel)
-    return why === null ? [] : [`Panel ${panel.number} is ${alongText(run, panel.inches)} long: ${why}.`]
+    const why = oddWords(panel, words.oddness)
+    return why === null ? [] : [words.oddPanel(panel.number, alongText(run, panel.inches), why)]
   })
 }
 
-function oddWords({ role, unit }: LayoutPanel): string | null {
+function oddWords({ role, unit }: LayoutPanel, words: DocumentWords['crewSheet']['oddness']): string | null {
   switch (role) {
     case 'adapter':
-      return `it joins the ${unit} end to the run`
+      return words.adapter(unit)
     case 'converting':
-      return 'it shifts the splices by half a post space'
+      return words.converting
     case 'end only':
-      return 'a length that may only hang at an end of the run'
+      return words['end only']
     case 'own':
     case 'standard':
     case 'hung':
@@ -106,7 +106,7 @@ function oddWords({ role, unit }: LayoutPanel): string | null {
   }
 }
 
-function nestedRail({ layout }: RunModel): string[] {
+function nestedRail({ layout }: RunModel, print: Print): string[] {
   const nested = layout.panels.filter((panel) => panel.nested).map(({ number }) => number)
-  return nested.length === 0 ? [] : [`NESTED, two layers of rail: ${numberedText('panel', 'panels', nested)}.`]
+  return nested.length === 0 ? [] : [documentWords(print).crewSheet.nestedRail(numberedText('panel', nested, print))]
 }

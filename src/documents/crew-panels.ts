@@ -4,6 +4,7 @@ import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
 import { groupBy } from './group-by.ts'
 import { alongText } from './places-text.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** Panels of one kind that hang one after the other. */
 export interface CrewPanel {
@@ -31,7 +32,7 @@ export function crewPanels(run: Pick<RunFile, 'units'>, model: RunModel, print: 
     const [{ panel, kind }] = group
     const last = group.at(-1)!.panel
     return {
-      numbers: print.say(group.length === 1 ? `${panel.number}` : `${panel.number} to ${last.number}`),
+      numbers: group.length === 1 ? `${panel.number}` : documentWords(print).places.fromTo(panel.number, last.number),
       count: group.length,
       length: alongText(run, panel.inches),
       name: `${print.say({ kind: 'panel as named', of: kind.name })}, ${print.say({ kind: 'gauge of panel', gauge: kind.gauge })}`,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { sampleInput } from '../../test/fixtures/record-inputs.ts'
 import { english } from '../words/english.ts'
 import { crewSheetContents } from './crew-sheet-contents.ts'
-import { crewSheetHeadings } from './crew-sheet-words.ts'
+import { documentWords } from './words/document-words.ts'
 
 describe('the crew sheet', () => {
   it('goes from post to post: the distances to the next add up to the distance from post 1', () => {
@@ -28,7 +28,7 @@ describe('the crew sheet', () => {
       null,
     )
     expect(ticket).toBeNull()
-    expect(crewSheetHeadings((words) => words).noTicket).toContain('not entered')
+    expect(documentWords(english(null)).crewSheet.noTicket).toContain('not entered')
     const unconfirmed = sampleInput(() => []).requirements.filter(({ confirmation }) => confirmation === 'from memory')
     for (const rule of [...holes, ...heights, ...holds])
       expect(rule.confirmed, rule.must).toBe(!unconfirmed.some(({ must }) => english(null).say(must) === rule.must))

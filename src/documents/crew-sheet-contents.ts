@@ -1,4 +1,4 @@
-import { feetInchesText, lengthText } from '../core/hardware/dimension-text.ts'
+import { lengthText } from '../core/hardware/dimension-text.ts'
 import type { FigureKind } from '../core/hardware/hardware-sheet.ts'
 import { contentOf } from '../core/hardware/sheet-text.ts'
 import type { LayoutPost } from '../core/layout/layout.ts'
@@ -11,7 +11,7 @@ import { exactLength } from '../core/units/exact-length.ts'
 import { printLength } from '../core/units/print-length.ts'
 import { inches } from '../core/units/quantity.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
-import { leavingProse, type Print } from '../words/print.ts'
+import type { Print } from '../words/print.ts'
 import { cautions } from './cautions.ts'
 import { crewDepartures } from './crew-departures.ts'
 import { type CrewPanel, crewPanels } from './crew-panels.ts'
@@ -19,6 +19,7 @@ import { groupBy } from './group-by.ts'
 import { alongText, placesText, stationOf } from './places-text.ts'
 import type { RecordInput } from './record-input.ts'
 import { type Fact, runFacts } from './run-facts.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** What the crew builds from, in the order in which it says it, for any writer. Nothing in it was read on the ground. */
 export interface CrewSheetContents {
@@ -66,10 +67,10 @@ export interface CrewRule {
   readonly confirmed: boolean
 }
 
-/** @param ticket  the utility ticket as somebody wrote it; null when nobody did */
+/** @param ticket  the utility ticket as somebody wrote it, or those entered; null when nobody did */
 export function crewSheetContents(input: RecordInput, ticket: string | null): CrewSheetContents {
   const { run, model, requirements, print } = input
-  const { say } = print
+  const words = documentWords(print).crewSheet
   const line = railLine(model)
   const withFigure = (figures: readonly FigureKind[]): readonly CrewRule[] =>
     figures.flatMap((figure) =>
@@ -79,22 +80,22 @@ export function crewSheetContents(input: RecordInput, ticket: string | null): Cr
       ),
     )
   return {
-    title: say('Crew sheet'),
-    run: run.name,
-    facts: runFacts(input).filter(({ name }) => !['Work', 'Let', 'Readings'].includes(name)),
+    title: words.title,
+    run: print.theirs(run.name),
+    facts: runFacts(input).filter(({ id }) => id !== 'work' && id !== 'letting' && id !== 'readings'),
     ticket,
     posts: crewPosts(run, model, line.ok ? line.value : null, print),
-    flare: say(line.ok ? flareText(run, model) : `Offsets are not given: ${unstakedText(line.error)}.`),
+    flare: line.ok ? flareText(run, model, print) : words.noOffsets(unstakedText(line.error, print)),
     panels: crewPanels(run, model, print),
     laps: withFigure(['lap']),
     heights: withFigure(['rail-height', 'stub-height', 'flare-offset', 'splice-position']),
     holes: withFigure(holeFigures),
-    departures: crewDepartures(run, model).map(say),
+    departures: crewDepartures(run, model, print),
     holds: crewRules(
       requirements.filter(({ hold }) => hold),
       print,
     ),
-    cautions: cautions.map(say),
+    cautions: cautions(print),
   }
 }
 
@@ -111,11 +112,9 @@ const holeFigures: readonly FigureKind[] = [
 
 const crewRules = (requirements: readonly Requirement[], print: Print): readonly CrewRule[] =>
   groupBy(requirements, (one) => `${contentOf(one.must)}\n${isConfirmed(one)}`).map((group) => ({
-    places: print.say(
-      placesText(
-        group.map(({ place }) => place),
-        leavingProse(print),
-      ),
+    places: placesText(
+      group.map(({ place }) => place),
+      print,
     ),
     must: print.say(group[0].must),
     confirmed: isConfirmed(group[0]),
@@ -152,39 +151,44 @@ function offsetText({ units }: Pick<RunFile, 'units'>, away: number): string {
     : lengthText(Math.round(away * 8) / 8, 'in')
 }
 
-function unstakedText(refusal: RailLineRefusal): string {
+function unstakedText(refusal: RailLineRefusal, print: Print): string {
+  const words = documentWords(print).crewSheet
   switch (refusal.kind) {
     case 'flare-not-stated':
-      return `${refusal.sheet} states no nominal flare`
+      return words.flareNotStated(refusal.sheet)
     case 'flare-inside-unit':
-      return `the flare of the run would bend the ${refusal.end} end unit`
+      return words.flareInsideUnit(refusal.end)
     case 'flare-at-fixed-end':
-      return `the flare of the run goes toward a ${refusal.closedBy === 'bridge end' ? 'bridge end' : 'run that stands'}`
+      return words.flareAtFixedEnd(refusal.closedBy)
     default:
       return refusal satisfies never
   }
 }
 
-function flareText(run: RunFile, model: RunModel): string {
+function flareText(run: RunFile, model: RunModel, print: Print): string {
+  const words = documentWords(print).crewSheet
   const { layout, flare } = model
   const bends = flareBends(layout, flare)
   const own = (['first', 'second'] as const).map((end) =>
-    flare === null || bends[end] === null
-      ? null
-      : `Run: flare ${flare.rate}:1 from ${alongText(run, bends[end])} along the rail to the ${end} end, which the end unit goes on from`,
+    flare === null || bends[end] === null ? null : words.runFlare(end, `${flare.rate}:1`, alongText(run, bends[end])),
   )
-  const flares = [...own, flareOf(model, 'first'), flareOf(model, 'second')].filter((text) => text !== null)
-  if (flares.length === 0) return 'No flare: every post stands on the line of the run.'
-  return `Offset: face of rail from the line of the run, away from the road. ${flares.join('; ')}.`
+  const flares = [...own, flareOf(model, 'first', print), flareOf(model, 'second', print)].filter(
+    (text) => text !== null,
+  )
+  return flares.length === 0 ? words.noFlare : words.flares(flares)
 }
 
-function flareOf(model: RunModel, which: 'first' | 'second'): string | null {
+function flareOf(model: RunModel, which: 'first' | 'second', print: Print): string | null {
   const end = model[which]
   if (end.kind !== 'unit' || end.sheet.flare === 'none') return null
   const { shape, offset, confirmation } = end.sheet.flare
   const flare = unitFlare(model.layout, which, end.sheet)
   if (flare === null || offset.nominal === 'notStated' || offset.nominal === 0) return null
-  const trust = confirmation === 'from memory' ? ' (from memory, NOT CONFIRMED)' : ''
-  const name = which === 'first' ? 'First' : 'Second'
-  return `${name} end: ${shape === 'straight' ? 'straight flare' : 'parabola'}, ${lengthText(offset.nominal, offset.unit)} over ${feetInchesText(flare.overInches)}${trust}`
+  return documentWords(print).crewSheet.endFlare(
+    which,
+    shape,
+    print.length(offset.nominal, offset.unit),
+    print.feetInches(flare.overInches),
+    confirmation === 'from memory',
+  )
 }

@@ -1,18 +1,18 @@
 import { remedyOf } from '../core/verdicts/saying.ts'
-import type { RunFile } from '../formats/run/run-file.ts'
 import type { DayReport } from './day-report.ts'
 import { ticketOnDayText } from './locate-ticket-text.ts'
 import { alongText, numberedText } from './places-text.ts'
 import { timeText } from './printed-time.ts'
 import type { RecordInput } from './record-input.ts'
 import type { Fact } from './run-facts.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** One day's work on the run, for any writer. */
 export interface DailyReportContents {
   readonly title: string
   readonly run: string
   readonly day: string
-  readonly facts: readonly Fact[]
+  readonly facts: readonly Pick<Fact, 'name' | 'value'>[]
   readonly logs: readonly DayLogLine[]
   /** Null where nothing was driven and nobody called. */
   readonly ticket: string | null
@@ -40,60 +40,46 @@ export function dailyReportContents(
   zone: string,
 ): DailyReportContents {
   const { day, logs, crew, postsDriven, panelsHung, gone, progress, readings, photos, openEnds, ticket } = report
+  const words = documentWords(print).dailyReport
+  const { theirs } = print
   const facts: (readonly [string, string])[] = [
-    ['Route', run.road.route ?? 'not said'],
-    ['Crew', crew.join(', ') || 'not said'],
-    ['Posts driven', numberedText('post', 'posts', postsDriven) || 'none'],
-    ['Panels hung', numberedText('panel', 'panels', panelsHung) || 'none'],
-    ...(gone.length === 0 ? [] : [['No longer in the run', gone.join(', ')] as const]),
+    [words.facts.route, run.road.route === null ? words.notSaid : theirs(run.road.route)],
+    [words.facts.crew, crew.map(theirs).join(', ') || words.notSaid],
+    [words.facts.postsDriven, numberedText('post', postsDriven, print) || words.none],
+    [words.facts.panelsHung, numberedText('panel', panelsHung, print) || words.none],
+    ...(gone.length === 0 ? [] : [[words.facts.gone, gone.join(', ')] as const]),
     [
-      'Done so far',
-      `${progress.posts.done} of ${progress.posts.of} posts, ${progress.panels.done} of ${progress.panels.of} panels`,
+      words.facts.soFar,
+      words.progress(progress.posts.done, progress.posts.of, progress.panels.done, progress.panels.of),
     ],
-    ['Readings', readings.map(({ by, count }) => `${count} by ${by}`).join(', ') || 'none'],
-    ['Photos', photos === 0 ? 'none' : `${photos}`],
-    ['Open ends', openEndsText(openEnds)],
+    [words.facts.readings, readings.map(({ by, count }) => words.readBy(count, theirs(by))).join(', ') || words.none],
+    [words.facts.photos, photos === 0 ? words.none : `${photos}`],
+    [words.facts.openEnds, words.ends[openEnds]],
   ]
   return {
-    title: `Daily report ${day}`,
-    run: run.name,
+    title: words.title(day),
+    run: theirs(run.name),
     day,
     facts: facts.map(([name, value]) => ({ name, value })),
     logs: logs.map(({ author, capturedAt, body }) => ({
-      by: author,
+      by: theirs(author),
       at: timeText(capturedAt),
-      done: body.done.split(/\n+/).filter((line) => line.trim() !== ''),
-      openEndsNote: body.openEndsNote,
+      done: body.done
+        .split(/\n+/)
+        .filter((line) => line.trim() !== '')
+        .map(theirs),
+      openEndsNote: body.openEndsNote === null ? null : theirs(body.openEndsNote),
     })),
-    ticket: postsDriven.length === 0 && ticket.kind === 'none' ? null : ticketOnDayText(day, ticket),
-    nearMarks: nearMarkTexts(run, report),
+    ticket: postsDriven.length === 0 && ticket.kind === 'none' ? null : ticketOnDayText(day, ticket, print),
+    nearMarks: report.nearMarks.map(({ post, mark, ticket, apart }) =>
+      words.nearMark(post, alongText(run, Math.abs(apart)), theirs(mark), theirs(ticket)),
+    ),
     findings: report.findings.map((finding) => ({
       place: print.say(finding.place),
       what: print.say(finding.what),
       remedy: print.say(remedyOf(finding)),
     })),
     acceptance: print.say(judgement.acceptance),
-    clock: `Days are those of ${zone}; a time that was written with its own offset keeps its day.`,
+    clock: words.clock(zone),
   }
 }
-
-function openEndsText(ends: DayReport['openEnds']): string {
-  switch (ends) {
-    case 'not said':
-      return 'not said'
-    case 'none':
-      return 'none: no end and no gap was left open'
-    case 'protected':
-      return 'open, and protected'
-    case 'exposed':
-      return 'OPEN AND EXPOSED'
-    default:
-      return ends satisfies never
-  }
-}
-
-const nearMarkTexts = (run: Pick<RunFile, 'units'>, { nearMarks }: DayReport): readonly string[] =>
-  nearMarks.map(
-    ({ post, mark, ticket, apart }) =>
-      `Post ${post} was driven ${alongText(run, Math.abs(apart))} from a mark: ${mark}, ticket ${ticket}.`,
-  )

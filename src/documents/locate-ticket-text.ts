@@ -1,44 +1,47 @@
 import type { RunFile } from '../formats/run/run-file.ts'
+import type { Print } from '../words/print.ts'
 import type { NearMark, PlacedTicket, TicketOnDay } from './day-report.ts'
 import { groupBy } from './group-by.ts'
 import { alongText, numberedText } from './places-text.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** The utility-locate tickets with their dates and marks, and the posts near a mark, for the crew; null for none. */
 export function ticketsText(
   run: Pick<RunFile, 'units'>,
   tickets: readonly PlacedTicket[],
   near: readonly NearMark[],
+  print: Print,
 ): string | null {
   if (tickets.length === 0) return null
+  const words = documentWords(print).crewSheet
+  const { theirs } = print
   const each = tickets.map(({ number, calledOn, validFrom, validThrough, marks }) => {
     const places = marks.map(({ name, alongInches }) =>
-      alongInches === null
-        ? `${name} WHERE IS NOT KNOWN (it was measured from a post of an earlier version)`
-        : `${name} ${alongText(run, alongInches)} from post 1`,
+      alongInches === null ? words.markUnplaced(theirs(name)) : words.mark(theirs(name), alongText(run, alongInches)),
     )
-    const marked = places.length === 0 ? 'no marks entered' : `marks: ${places.join(', ')}`
-    return `${number}, called on ${calledOn}, valid ${validFrom} through ${validThrough}; ${marked}.`
+    return words.ticket(theirs(number), calledOn, validFrom, validThrough, places)
   })
   const warned = groupBy(near, ({ mark, ticket }) => `${mark}\n${ticket}`).map((group) => {
     const posts = numberedText(
       'post',
-      'posts',
       group.map(({ post }) => post),
+      print,
     )
-    return `Within 2 ft of ${group[0].mark}: ${posts}. Dig by hand, or have the layout moved.`
+    return words.nearMark(theirs(group[0].mark), posts)
   })
   return [...each, ...warned].join(' ')
 }
 
 /** Whether work on `day` lies within the dates of a ticket. */
-export function ticketOnDayText(day: string, on: TicketOnDay): string {
+export function ticketOnDayText(day: string, on: TicketOnDay, print: Print): string {
+  const words = documentWords(print).dailyReport
   switch (on.kind) {
     case 'valid':
-      return `Utility-locate ticket ${on.ticket} is valid through ${on.through}.`
+      return words.ticketValid(print.theirs(on.ticket), on.through)
     case 'outside':
-      return `${day} lies OUTSIDE the dates of utility-locate ticket ${on.ticket} (${on.from} to ${on.through}): no post is driven or pulled on it.`
+      return words.ticketOutside(day, print.theirs(on.ticket), on.from, on.through)
     case 'none':
-      return 'There is NO utility-locate ticket.'
+      return words.noTicket
     default:
       return on satisfies never
   }

@@ -1,4 +1,6 @@
+import type { Print } from '../words/print.ts'
 import type { MaterialLine, QuantitiesContents } from './quantities-contents.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** What was delivered, with blanks for the marks on it, for any writer. */
 export interface MaterialListContents {
@@ -12,11 +14,11 @@ export interface MaterialListContents {
 
 export type Delivered = Omit<MaterialLine, 'marks'>
 
-export function materialListContents({ run, materials }: QuantitiesContents): MaterialListContents {
+export function materialListContents({ run, materials }: QuantitiesContents, print: Print): MaterialListContents {
   const rail = ({ marks }: MaterialLine): boolean => marks.includes('heat')
   const delivered = ({ item, count, where }: MaterialLine): Delivered => ({ item, count, where })
   return {
-    title: 'Material list',
+    title: documentWords(print).quantities.materials.title,
     run,
     rail: materials.filter(rail).map(delivered),
     bundles: materials.filter((line) => !rail(line)).map(delivered),

@@ -1,7 +1,9 @@
 import type { Reading } from '../core/measurement/reading.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
+import type { Print } from '../words/print.ts'
 import { timeText } from './printed-time.ts'
 import type { RequirementLine } from './requirement-lines.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** One photo of the record. */
 export interface PhotoLine {
@@ -38,13 +40,15 @@ export function photoLines(
   readings: readonly Reading[],
   entered: readonly EntryOf<PhotoBody>[],
   given: ReadonlySet<string>,
+  print: Print,
 ): readonly PhotoLine[] {
+  const words = documentWords(print).record
   const named = new Map<string, Named>()
   for (const { photos, of, by, at } of readings)
     for (const photo of photos)
       if (!named.has(photo))
-        named.set(photo, { photo, of, taken: `named in a reading of ${timeText(at)} by ${by}`, note: null })
-  for (const entry of entered) named.set(entry.body.sha256, ofEntry(entry, named.get(entry.body.sha256)))
+        named.set(photo, { photo, of, taken: words.named(timeText(at), print.theirs(by)), note: null })
+  for (const entry of entered) named.set(entry.body.sha256, ofEntry(entry, named.get(entry.body.sha256), print))
   const place = new Map(lines.map((line, i) => [line.id, i]))
   const orderOf = ({ of }: Named): number => (of === null ? lines.length + 1 : (place.get(of) ?? lines.length))
   return [...named.values()]
@@ -55,7 +59,7 @@ export function photoLines(
         number: i + 1,
         name: /^[0-9a-f]{64}$/.test(photo) ? `${photo.slice(0, 12)}…` : photo,
         requirement: line?.id ?? null,
-        shows: line === undefined ? (of ?? 'the run') : `No. ${line.number}, ${line.place.name}: ${line.must}`,
+        shows: line === undefined ? (of ?? words.theRun) : words.shows(line.number, line.place.name, line.must),
         taken,
         note,
         isHere: given.has(photo),
@@ -64,17 +68,23 @@ export function photoLines(
     })
 }
 
-function ofEntry({ author, body }: EntryOf<PhotoBody>, reading: Named | undefined): Named {
+function ofEntry({ author, body }: EntryOf<PhotoBody>, reading: Named | undefined, print: Print): Named {
+  const words = documentWords(print).record
   const { sha256, takenAt, position, drawnOn, note, of } = body
   const parts = [
-    takenAt === null ? 'time not known' : timeText(takenAt),
-    author,
+    takenAt === null ? words.timeUnknown : timeText(takenAt),
+    print.theirs(author),
     ...(position === null
       ? []
       : [
           `${position.latitude.toFixed(5)}, ${position.longitude.toFixed(5)} (WGS 84, ±${Math.ceil(position.accuracy)} m)`,
         ]),
-    ...(drawnOn === null ? [] : [`drawn on ${drawnOn.slice(0, 12)}…`]),
+    ...(drawnOn === null ? [] : [words.drawnOn(`${drawnOn.slice(0, 12)}…`)]),
   ]
-  return { photo: sha256, of: of ?? reading?.of ?? null, taken: parts.join('; '), note }
+  return {
+    photo: sha256,
+    of: of ?? reading?.of ?? null,
+    taken: parts.join('; '),
+    note: note === null ? null : print.theirs(note),
+  }
 }

@@ -21,9 +21,9 @@ describe('placesText', () => {
 
 describe('numberedText', () => {
   test('names two neighbours singly, counts a number once, and says nothing of none', () => {
-    expect(numberedText('post', 'posts', [9, 1, 2, 9, 5, 6, 7])).toBe('posts 1, 2, 5 to 7 and 9')
-    expect(numberedText('post', 'posts', [9, 9])).toBe('post 9')
-    expect(numberedText('post', 'posts', [])).toBe('')
+    expect(numberedText('post', [9, 1, 2, 9, 5, 6, 7], english(null))).toBe('posts 1, 2, 5 to 7 and 9')
+    expect(numberedText('post', [9, 9], english(null))).toBe('post 9')
+    expect(numberedText('post', [], english(null))).toBe('')
   })
 })
 

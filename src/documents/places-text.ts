@@ -5,6 +5,7 @@ import { printLength } from '../core/units/print-length.ts'
 import { parseStation, printStation } from '../core/units/station.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
+import { type DocumentWords, documentWords } from './words/document-words.ts'
 
 /** `9 ft 4 1/2 in`, or metres in a metric run. */
 export const alongText = (run: Pick<RunFile, 'units'>, inches: number): string =>
@@ -33,17 +34,22 @@ export function placesText(places: readonly Place[], print: Print): string {
   const wholes = places.filter(({ kind }) => kind === 'unit' || kind === 'run').map(print.say)
   return [
     ...new Set(wholes),
-    numberedText('post', 'posts', numbersOf('post')),
-    numberedText('space after post', 'spaces after posts', numbersOf('space')),
-    numberedText('panel', 'panels', numbersOf('panel')),
-    numberedText('splice', 'splices', numbersOf('splice')),
+    numberedText('post', numbersOf('post'), print),
+    numberedText('space', numbersOf('space'), print),
+    numberedText('panel', numbersOf('panel'), print),
+    numberedText('splice', numbersOf('splice'), print),
   ]
     .filter((text) => text !== '')
     .join('; ')
 }
 
 /** `posts 3 to 18 and 20`; nothing for no numbers. */
-export function numberedText(word: string, plural: string, numbers: readonly number[]): string {
+export function numberedText(
+  kind: keyof DocumentWords['places']['numbered'],
+  numbers: readonly number[],
+  print: Print,
+): string {
+  const words = documentWords(print).places
   const stretches: { from: number; to: number }[] = []
   for (const number of [...new Set(numbers)].sort((a, b) => a - b)) {
     const last = stretches.at(-1)
@@ -51,12 +57,9 @@ export function numberedText(word: string, plural: string, numbers: readonly num
     else stretches.push({ from: number, to: number })
   }
   const parts = stretches.flatMap(({ from, to }) =>
-    to - from > 1 ? [`${from} to ${to}`] : from === to ? [`${from}`] : [`${from}`, `${to}`],
+    to - from > 1 ? [words.fromTo(from, to)] : from === to ? [`${from}`] : [`${from}`, `${to}`],
   )
   if (parts.length === 0) return ''
-  return `${stretches.length === 1 && stretches[0]!.from === stretches[0]!.to ? word : plural} ${joinWords(parts)}`
+  const isOne = stretches.length === 1 && stretches[0]!.from === stretches[0]!.to
+  return words.numbered[kind](print.list(parts, 'and'), isOne)
 }
-
-/** `a, b and c` */
-export const joinWords = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`

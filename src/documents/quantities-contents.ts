@@ -1,11 +1,12 @@
 import { feetInchesText } from '../core/hardware/dimension-text.ts'
-import { type PayRounding, payRoundings } from '../core/quantities/pay-length.ts'
+import type { PayRounding } from '../core/quantities/pay-length.ts'
 import type { Quantity, QuantityPiece } from '../core/quantities/quantity.ts'
 import { type Boundaries, boundarySaying } from '../core/quantities/run-length.ts'
 import type { Quantities } from '../core/quantities/take-quantities.ts'
 import type { Barrier } from '../core/staking/barrier.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** The quantities of a run and what to order for it, for any writer. */
 export interface QuantitiesContents {
@@ -58,24 +59,28 @@ export function quantitiesContents(
   print: Print,
 ): QuantitiesContents {
   const { first, second } = rule.boundaries
+  const words = documentWords(print).quantities
   const section = (title: string, lines: readonly Quantity[]): QuantitySection => ({
     title,
     lines: lines.map((line) => lineOf(line, print)),
   })
   return {
-    title: 'Quantities',
-    run: run.name,
-    boundaries: `The run begins ${print.say(boundarySaying(barrier.first, first))} and ends ${print.say(boundarySaying(barrier.second, second))}, measured along the face of rail.`,
+    title: words.title,
+    run: print.theirs(run.name),
+    boundaries: words.boundaries(
+      print.say(boundarySaying(barrier.first, first)),
+      print.say(boundarySaying(barrier.second, second)),
+    ),
     rounding: rule.rounding,
-    roundingText: roundingText(rule.rounding),
+    roundingText: words.rounding(rule.rounding),
     paidFeet: quantities.paidFeet,
     sections: [
-      section('Length', [quantities.run.length, quantities.installed]),
-      section('Ends', quantities.ends),
-      section('Posts and blocks', [...quantities.posts, quantities.blocks]),
-      section('Panels', quantities.panels),
-      section('Bolts', quantities.bolts),
-      section('Spares', quantities.spares),
+      section(words.sections.length, [quantities.run.length, quantities.installed]),
+      section(words.sections.ends, quantities.ends),
+      section(words.sections.posts, [...quantities.posts, quantities.blocks]),
+      section(words.sections.panels, quantities.panels),
+      section(words.sections.bolts, quantities.bolts),
+      section(words.sections.spares, quantities.spares),
     ],
     materials: materialLines(quantities, print),
   }
@@ -95,15 +100,11 @@ function lineOf({ id, name, unit, amount, pieces, source, note }: Quantity, prin
     })),
     piecesText: piecesText(pieces, print),
     source:
-      source && `${source.confirmation === 'published' ? '' : `${source.confirmation}: `}${print.say(source.said)}`,
+      source &&
+      `${source.confirmation === 'published' ? '' : `${documentWords(print).frame.confirmations[source.confirmation]}: `}${print.say(source.said)}`,
     note: note && print.say(note),
   }
 }
-
-const roundingText = (rounding: PayRounding): string =>
-  rounding === payRoundings[2]
-    ? 'Paid to the nearest panel of 12.5 ft, halves upward.'
-    : `Paid to the nearest ${rounding}, halves upward.`
 
 /** One line for each panel, since rail carries its marks panel by panel; bundles of everything else. */
 function materialLines({ panels, posts, blocks, bolts, ends }: Quantities, print: Print): readonly MaterialLine[] {

@@ -8,6 +8,7 @@ import type { Judgement, WithoutEffect } from '../core/verdicts/verdict.ts'
 import { valueToText } from '../formats/written-value.ts'
 import type { Print } from '../words/print.ts'
 import { timeText } from './printed-time.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** One reading in words. */
 export interface ReadingLine {
@@ -45,6 +46,9 @@ export function readingLine(
   { instruments, judgement, print }: LineInput,
 ): ReadingLine {
   const { id, of, by, where, photos, together, uncertainty } = reading
+  const { theirs } = print
+  const words = documentWords(print).readings
+  const answer = answerText(reading.answer, requirement, print)
   const instrument = instruments.find((one) => one.id === reading.instrument)
   const vain = judgement.withoutEffect.filter((one) => one.reading === id)
   const counting = (kind: WithoutEffect['kind'], names: string | null): string | null =>
@@ -52,13 +56,17 @@ export function readingLine(
   return {
     id,
     of,
-    answer: `${answerText(reading.answer, requirement, print)}${lacksSide(reading) ? ', side not stated' : ''}`,
-    instrument: instrument === undefined ? reading.instrument : print.say(instrument.name),
-    uncertainty:
-      uncertainty === null ? null : `u = ${quantityText(uncertainty.value, uncertainty.unit)} (k = 1), stated`,
-    by,
+    answer: lacksSide(reading) ? words.sideNotStated(answer) : answer,
+    instrument:
+      instrument === undefined
+        ? reading.instrument === null
+          ? null
+          : theirs(reading.instrument)
+        : print.say(instrument.name),
+    uncertainty: uncertainty === null ? null : words.uncertainty(quantityText(uncertainty.value, uncertainty.unit)),
+    by: theirs(by),
     at: timeText(reading.at),
-    where,
+    where: where === null ? null : theirs(where),
     photos,
     corrects: counting('correction', reading.corrects),
     rechecks: counting('recheck', reading.rechecks),
@@ -68,6 +76,7 @@ export function readingLine(
 }
 
 function answerText(answer: Answer, requirement: Requirement | undefined, print: Print): string {
+  const words = documentWords(print).readings
   switch (answer.kind) {
     case 'measured':
       return writtenText(answer, print)
@@ -77,11 +86,11 @@ function answerText(answer: Answer, requirement: Requirement | undefined, print:
       return choice === undefined ? answer.choice : print.say(choice.label)
     }
     case 'confirmed':
-      return answer.yes ? 'confirmed' : 'not confirmed'
+      return answer.yes ? words.confirmed : words.notConfirmed
     case 'cannot see':
-      return 'could not be seen'
+      return words.cannotSee
     case 'does not apply':
-      return `does not apply: ${answer.because}`
+      return words.doesNotApply(print.theirs(answer.because))
     default:
       return answer satisfies never
   }
@@ -96,5 +105,5 @@ function writtenText(answer: MeasuredAnswer, print: Print): string {
   const written = valueToText(answer) as { value: string | number; resolution?: string }
   const size = typeof written.value === 'string' ? written.value : sizeText(answer)
   const value = answer.side === undefined ? size : `${size} ${print.say({ kind: 'side', side: answer.side })}`
-  return written.resolution === undefined ? value : `${value} (read to ${written.resolution})`
+  return written.resolution === undefined ? value : documentWords(print).readings.readTo(value, written.resolution)
 }

@@ -66,7 +66,7 @@ describe('recordContents', () => {
     const unread = input.judgement.verdicts.filter(({ verdict }) => verdict === 'unread').map((one) => one.requirement)
     expect(contents.unproven.flatMap(({ requirements }) => requirements).sort()).toEqual([...unread].sort())
     expect(unread.length).toBe(input.requirements.filter(({ look }) => look.kind !== 'record').length)
-    expect(contents.facts).toContainEqual({ name: 'Readings', value: 'none' })
+    expect(contents.facts).toContainEqual({ id: 'readings', name: 'Readings', value: 'none' })
     // what the run file decides: the tests of the system and of both ends, and that both ends are crashworthy or need not be
     expect(contents.counts.find(({ verdict }) => verdict === 'meets')!.count).toBe(5)
   })

@@ -11,7 +11,7 @@ import { cautions } from './cautions.ts'
 import { groupBy } from './group-by.ts'
 import { type PhotoLine, photoLines } from './photo-lines.ts'
 import { placesText } from './places-text.ts'
-import { timeText } from './printed-time.ts'
+import { printedText } from './printed-text.ts'
 import { type ReadingLine, readingLine } from './reading-lines.ts'
 import type { Printing, RecordInput } from './record-input.ts'
 import {
@@ -24,6 +24,7 @@ import {
 } from './requirement-lines.ts'
 import { decisionRuleText, type Fact, runFacts, type SheetLine, sheetLines } from './run-facts.ts'
 import { type SignatureLine, type SignedVersion, signatureLine } from './signature-lines.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** The inspection record: everything it says, in the order in which it says it, for any writer. */
 export interface RecordContents {
@@ -136,12 +137,13 @@ export function recordContents(
   { signed, photos, photosHere }: RecordSide,
 ): RecordContents {
   const { run, judgement, requirements, print } = input
+  const words = documentWords(print).record
   const sources = sourceLines(requirements)
   const lines = requirementLines(input, sources)
   const covered = new Set(requirements.filter(({ hold }) => hold).map(({ id }) => id))
   return {
-    title: 'Inspection record',
-    run: run.name,
+    title: words.title,
+    run: print.theirs(run.name),
     facts: runFacts(input),
     acceptance: {
       kind: judgement.acceptance.kind,
@@ -153,7 +155,7 @@ export function recordContents(
       verdict,
       count: judgement.verdicts.filter((one) => one.verdict === verdict).length,
     })),
-    decisionRule: decisionRuleText(run.decisionRule),
+    decisionRule: decisionRuleText(run.decisionRule, print),
     sheets: sheetLines(input),
     findings: judgement.findings.map((finding, i) => ({
       number: i + 1,
@@ -172,42 +174,27 @@ export function recordContents(
     unconfirmed: unconfirmedLines(input, sources),
     sources,
     unusual: input.unusual.map((one) => print.say({ kind: 'unusual', ...one })),
-    cautions: cautions.map(print.say),
-    photos: photoLines(lines, input.log, photos, photosHere),
+    cautions: cautions(print),
+    photos: photoLines(lines, input.log, photos, photosHere, print),
     signed: signed.map((one) => signatureLine(one, print)),
-    signatures: ['Contractor', 'Inspector', 'Engineer'],
+    signatures: words.signatures,
     hash: printing.hash,
-    hashOf: 'SHA-256, by rule 2, of run, layout, sheets in use, readings, photos and decision rule as canonical JSON',
-    printed: `${timeText(printing.printedAt)}${printing.author === '' ? '' : ` by ${printing.author}`}`,
+    hashOf: words.hashOf,
+    printed: printedText(printing, print),
     printedAt: printing.printedAt,
     author: printing.author,
   }
 }
 
-function acceptanceText({ judgement }: RecordInput): string {
-  const { kind } = judgement.acceptance
-  const count = (word: VerdictWord): number => judgement.verdicts.filter(({ verdict }) => verdict === word).length
-  const some = (number: number): string => `${number} requirement${number === 1 ? '' : 's'}`
-  const open = count('too close') + count('unread')
-  const unrechecked = judgement.unproven.filter(({ because }) => because.kind === 'not rechecked').length
-  switch (kind) {
-    case 'acceptable':
-      return `Every requirement meets its limit${count('does not apply') > 0 ? ', or does not apply by the run file' : ''}.`
-    case 'acceptable except':
-      return 'Every other requirement meets its limit. What is set aside stands below, with the reason and the name of who answers for it.'
-    case 'not acceptable':
-      return [
-        ...(count('fails') > 0 ? [`${some(count('fails'))} not met: see the findings.`] : []),
-        ...(unrechecked > 0 ? [`${some(unrechecked)} failed, reread but not as recheck of the finding.`] : []),
-        ...(open > 0 ? [`${some(open)} not proven either way.`] : []),
-      ].join(' ')
-    case 'not yet known':
-      return open === 0
-        ? 'Nothing fails, but no reading proves anything.'
-        : `Nothing fails, but ${some(open)} not proven.`
-    default:
-      return kind satisfies never
-  }
+function acceptanceText({ judgement, print }: RecordInput): string {
+  const { acceptance, verdicts, unproven } = judgement
+  const count = (word: VerdictWord): number => verdicts.filter(({ verdict }) => verdict === word).length
+  return documentWords(print).record.means(acceptance.kind, {
+    fails: count('fails'),
+    unrechecked: unproven.filter(({ because }) => because.kind === 'not rechecked').length,
+    open: count('too close') + count('unread'),
+    doesNotApply: count('does not apply'),
+  })
 }
 
 function setAsideLines({ judgement, requirements, print }: RecordInput): readonly SetAsideLine[] {
@@ -219,8 +206,8 @@ function setAsideLines({ judgement, requirements, print }: RecordInput): readonl
       print,
     ),
     must: group[0].must,
-    because: group[0].because,
-    by: group[0].by,
+    because: print.theirs(group[0].because),
+    by: print.theirs(group[0].by),
     requirements: group.map(({ requirement }) => requirement),
   }))
 }
@@ -259,9 +246,7 @@ function unprovenLines({ judgement, requirements, print }: RecordInput): readonl
     place,
     must: must.get(requirement)!,
     // Which ones are missing stands with the requirement itself.
-    why: missing.has(requirement)
-      ? 'no reading, and not all of those from which it could be computed'
-      : print.say(because),
+    why: missing.has(requirement) ? documentWords(print).record.notAllRead : print.say(because),
   }))
   return groupBy(lines, (line) => `${line.must}\n${line.why}`).map((group) => ({
     places: placesText(

@@ -3,6 +3,7 @@ import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
 import type { LayoutPost } from '../core/layout/layout.ts'
 import type { Reading } from '../core/measurement/reading.ts'
+import type { measurableTopics } from '../core/requirements/derived-topics.ts'
 import type { Place, RecordRule, Requirement } from '../core/requirements/requirement.ts'
 import { measuredValue } from '../core/verdicts/saying.ts'
 import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
@@ -11,6 +12,7 @@ import { groupBy } from './group-by.ts'
 import { alongText, numberedText, stationOf } from './places-text.ts'
 import { type ReadingLine, readingLine } from './reading-lines.ts'
 import type { RecordInput } from './record-input.ts'
+import { documentWords } from './words/document-words.ts'
 
 export interface PlaceLine {
   readonly name: string
@@ -88,7 +90,10 @@ function requirementLine(
     derived: derivedLine(input, verdict, used),
     verdict: verdict.verdict,
     // Why it was set aside stands in the reading.
-    reason: verdict.because.kind === 'set aside' ? `set aside by ${verdict.because.by}` : print.say(verdict.because),
+    reason:
+      verdict.because.kind === 'set aside'
+        ? documentWords(print).readings.setAsideBy(print.theirs(verdict.because.by))
+        : print.say(verdict.because),
     sheet: `${sheet} ${sheetVersion}`,
     source: sources.find(({ title, edition }) => title === source.title && edition === source.edition)!.number,
     confirmation,
@@ -100,17 +105,21 @@ function derivedLine(
   { because }: Verdict,
   used: readonly Reading[],
 ): DerivedLine | null {
-  if (because.kind === 'criteria' || because.kind === 'crashworthy') return { value: 'from the run file', from: null }
+  const words = documentWords(print).readings
+  if (because.kind === 'criteria' || because.kind === 'crashworthy') return { value: words.fromRunFile, from: null }
   if (because.kind !== 'measured' || !because.computed) return null
-  const from = `computed from ${measuredPlaces(
-    used.map(({ of }) => of),
-    model.layout.posts,
-  )}`
+  const from = words.computedFrom(
+    measuredPlaces(
+      used.map(({ of }) => of),
+      model.layout.posts,
+      print,
+    ),
+  )
   return { value: print.say(measuredValue(because)), from }
 }
 
 /** `lateral offset at posts 1 to 5`, from what was measured, such as `post-3/lateral-offset`. */
-function measuredPlaces(measured: readonly string[], posts: readonly LayoutPost[]): string {
+function measuredPlaces(measured: readonly string[], posts: readonly LayoutPost[], print: Print): string {
   const numbers = new Map(posts.map(({ id, number }) => [id, number]))
   const parts = measured.map((of) => {
     const [place = '', topic = ''] = of.split('/')
@@ -119,11 +128,14 @@ function measuredPlaces(measured: readonly string[], posts: readonly LayoutPost[
   return groupBy(parts, ({ topic }) => topic)
     .map((group) => {
       const [{ topic }] = group
-      return `${topic === 'along' ? 'distance along the rail' : topic.replaceAll('-', ' ')} at ${numberedText(
-        'post',
-        'posts',
-        group.map(({ number }) => number),
-      )}`
+      return documentWords(print).readings.measuredAt(
+        topic as (typeof measurableTopics)[number],
+        numberedText(
+          'post',
+          group.map(({ number }) => number),
+          print,
+        ),
+      )
     })
     .join('; ')
 }
@@ -150,12 +162,12 @@ function limitText({ look }: Requirement, print: Print): string {
     case 'measure':
       return print.say(limitsOf(look.limits))
     case 'choose':
-      return look.choices
-        .filter(({ right }) => right)
-        .map(({ label }) => print.say(label))
-        .join(' or ')
+      return print.list(
+        look.choices.filter(({ right }) => right).map(({ label }) => print.say(label)),
+        'or',
+      )
     case 'confirm':
-      return 'confirmed on sight'
+      return documentWords(print).readings.confirmedOnSight
     case 'record':
       return recordText(look.rule, print)
     default:

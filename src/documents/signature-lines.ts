@@ -5,6 +5,7 @@ import type { SignOff } from '../formats/entry/sign-off.ts'
 import { boxHeight, nameLine } from '../formats/entry/signature.ts'
 import type { Print } from '../words/print.ts'
 import { timeText } from './printed-time.ts'
+import { documentWords } from './words/document-words.ts'
 
 export interface SignedVersion {
   /** Counts from 1 in the order of signing. */
@@ -40,30 +41,29 @@ export const signatureLine = (
   print: Print,
 ): SignatureLine => ({
   version,
-  name: signed.body.name,
-  role: signed.body.role,
+  name: print.theirs(signed.body.name),
+  role: print.theirs(signed.body.role),
   at: timeText(signed.capturedAt),
   acceptance: print.say(signed.body.acceptance),
   unproven: signed.body.unproven.length,
-  statement: signed.body.statement,
+  statement: signed.body.statement === null ? null : print.theirs(signed.body.statement),
   isTyped: signed.body.signature.kind === 'typed',
   hash: signed.body.recordHash,
-  standing: isCurrent ? 'The record that was signed is this one.' : otherRecord(readingsSince),
+  standing: isCurrent ? documentWords(print).record.standing.same : otherRecord(readingsSince, print),
 })
 
-function otherRecord(readingsSince: number | null): string {
-  if (readingsSince === null)
-    return 'The record that was signed is ANOTHER ONE: not all that it took in is known to be in this one.'
-  if (readingsSince === 0)
-    return 'The record that was signed is ANOTHER ONE: run, layout, sheets, readings, photos or decision rule were others.'
-  return `The record that was signed is AN EARLIER ONE: ${readingsSince} reading${readingsSince === 1 ? ' was' : 's were'} added since.`
+function otherRecord(readingsSince: number | null, print: Print): string {
+  const { unknown, other, earlier } = documentWords(print).record.standing
+  if (readingsSince === null) return unknown
+  return readingsSince === 0 ? other : earlier(readingsSince)
 }
 
 /** Width of a signature on paper, inches. */
 const signatureWidth = 2.2
 
 /** The signature as it was drawn; a typed name stands on its line. */
-export function signatureDrawing({ body: { name, role, signature } }: EntryOf<SignOff>): Drawing {
+export function signatureDrawing({ body: { name, role, signature } }: EntryOf<SignOff>, print: Print): Drawing {
+  const words = documentWords(print).record
   const isTyped = signature.kind === 'typed'
   const strokes = isTyped ? nameLine : signature.strokes
   const xs = [0, 1, ...strokes.flatMap((stroke) => stroke.map(([x]) => x))]
@@ -76,8 +76,8 @@ export function signatureDrawing({ body: { name, role, signature } }: EntryOf<Si
   })
   const typedName = text('signature', point(0.5, -0.27), name.slice(0, 40), 12, { anchor: 'middle' })
   return {
-    title: `Signature of ${name}`,
-    description: `${isTyped ? 'The name typed' : 'Drawn by hand'}, as ${role}.`,
+    title: words.signatureOf(print.theirs(name)),
+    description: isTyped ? words.signatureTyped(print.theirs(role)) : words.signatureDrawn(print.theirs(role)),
     extent,
     scale: wide / signatureWidth,
     paper: null,

@@ -5,6 +5,7 @@ import { ticketsText } from '../documents/locate-ticket-text.ts'
 import { dayLogOf, locateTicketOf } from '../formats/entry/day-entries.ts'
 import type { DayLogBody, LocateTicketBody } from '../formats/entry/entry-kinds.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import { english } from '../words/english.ts'
 import { dayReport } from './day-report.ts'
 import { judgeKnown } from './judge-readings.ts'
 import { postsNearMarks, ticketOn } from './locate-warnings.ts'
@@ -135,7 +136,7 @@ describe('what was logged at an earlier version', () => {
     expect(alongIn(third, versions)).toBe(postIn(third, shared)!.alongInches + fromShared)
     expect(alongIn(third, new Map())).toBeNull()
     const placed = placedTickets(judgedIn(third, new Map()), tickets)
-    expect(ticketsText({ units: 'us' }, placed, [])).toContain('gas WHERE IS NOT KNOWN')
+    expect(ticketsText({ units: 'us' }, placed, [], english(null))).toContain('gas WHERE IS NOT KNOWN')
   })
 
   test('and in the first version of its entry, by number, is the same place as then', () => {

@@ -76,7 +76,10 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
   const unit = place?.run.unit ?? lineUnit(judged)
   const crewSheet = (print: Print): Promise<Uint8Array> =>
     writeCrewSheet(
-      crewSheetContents(recordInput(judged, print), material.ticket ?? enteredTickets(judged, material)),
+      crewSheetContents(
+        recordInput(judged, print),
+        material.ticket === null ? enteredTickets(judged, material, print) : print.theirs(material.ticket),
+      ),
       { ...stripInput(judged, print), verdicts: null },
       lapFigures(judged, print),
       { ...printing, print },
@@ -98,7 +101,7 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
         print,
       ),
     ),
-    sure('material-list.pdf', () => writeMaterialList(materialListContents(quantities), printing)),
+    sure('material-list.pdf', () => writeMaterialList(materialListContents(quantities, print), printing)),
     ...dailyReports(judged, material).map(({ day, contents }) =>
       sure(`daily-report-${day}.pdf`, () => writeDailyReport(contents(), printing)),
     ),
@@ -120,9 +123,9 @@ const sure = (name: string, make: () => Made | Promise<Made>): PacketMaker => ({
 
 export const lineUnit = ({ run }: JudgedRun): GroundUnit => (run.units === 'metric' ? 'metre' : 'foot')
 
-function enteredTickets(judged: JudgedRun, { entries }: PacketOptions): string | null {
+function enteredTickets(judged: JudgedRun, { entries }: PacketOptions, print: Print): string | null {
   const tickets = placedTickets(judged, entriesInForce(entries.tickets))
-  return ticketsText(judged.run, tickets, postsNearMarks(judged.model.layout.posts, tickets))
+  return ticketsText(judged.run, tickets, postsNearMarks(judged.model.layout.posts, tickets), print)
 }
 
 /** One for each day on which something was read or a log was written. */

@@ -27,6 +27,7 @@ export function printIn({ language, printers, joints, prose }: Words, units: Pri
           : inBothUnits(prose(said).text, units)
         : (printers[said.kind] as (saying: Saying, print: Print) => string)(said, print),
     theirs: (text) => text,
+    pick: (words) => words[language],
     list: (parts, joint) =>
       parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${joints[joint]} ${parts.at(-1)}`,
     prose,

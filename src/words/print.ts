@@ -13,6 +13,8 @@ export interface Print extends Lengths {
   readonly say: (said: Saying | string) => string
   /** What a person wrote, as it was written. */
   readonly theirs: (text: string) => string
+  /** Of words given in each language, those of this one. */
+  readonly pick: <T>(words: Readonly<Record<Print['language'], T>>) => T
   /** `a, b and c` */
   readonly list: (parts: readonly string[], joint: 'and' | 'or') => string
   /** Prose in this language, lengths as they are published, with what of it there are no words for. */

@@ -1,18 +1,19 @@
 import { fileURLToPath } from 'node:url'
 import { build, type Plugin } from 'vite'
+import { pseudo, saidMessages } from './pseudo.ts'
 
 const path = (file: string): string => fileURLToPath(new URL(file, import.meta.url))
 
 /** Words of the page in Spanish, by the file that holds them, and what stands in their place. */
 const replaced: Readonly<Record<string, string>> = {
-  'src/web/messages/es.ts': `import { en } from './en.ts'; export const es = saidMessages(en)`,
-  'src/web/messages/site-es.ts': `import { siteEn } from './site-en.ts'; export const siteEs = saidMessages(siteEn)`,
-  'src/web/data/messages/es.ts': `import { en } from './en.ts'; export const es = saidMessages(en)`,
+  'src/web/messages/es.ts': `import { en } from './en.ts'; export const es = ${saidMessages.name}(en)`,
+  'src/web/messages/site-es.ts': `import { siteEn } from './site-en.ts'; export const siteEs = ${saidMessages.name}(siteEn)`,
+  'src/web/data/messages/es.ts': `import { en } from './en.ts'; export const es = ${saidMessages.name}(en)`,
   // The page keeps what it drew in English at first, so that it must not be told that this is English.
-  'src/words/spanish.ts': `export const spanish = (units) => ({ ...pseudo(units), language: 'es' })`,
+  'src/words/spanish.ts': `export const spanish = (units) => ({ ...${pseudo.name}(units), language: 'es' })`,
 }
 
-const imports = `import { pseudo, saidMessages } from ${JSON.stringify(path('./pseudo.ts'))};`
+const imports = `import { ${pseudo.name}, ${saidMessages.name} } from ${JSON.stringify(path('./pseudo.ts'))};`
 
 const inPlaceOfSpanish: Plugin = {
   name: 'in-place-of-spanish',

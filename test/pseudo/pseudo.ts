@@ -7,7 +7,11 @@ import { printIn, type Words } from '../../src/words/print-in.ts'
  * a person wrote stands in `‹ ›`, and prose of a part that returns no sayings yet in `⟨ ⟩`. What stands in no brackets was
  * not said at all.
  */
-export const pseudo = (units: Print['units']): Print => ({ ...printIn(words, units), theirs: asTheirs })
+export const pseudo = (units: Print['units']): Print => ({
+  ...printIn(words, units),
+  theirs: asTheirs,
+  pick: ({ en }) => saidMessages(en),
+})
 
 /** The text as it would be, had it been said. */
 export const said = (text: string): string => `⟦${longer(text)}⟧`
@@ -28,20 +32,20 @@ const words: Words = {
 /** What a person wrote is not a text of ours, and stands in its own brackets alone. */
 function inBrackets(kind: string, printer: (saying: never, print: Print) => string) {
   return (saying: never, print: Print): string => {
-    const text = printer(saying, { ...print, theirs: asTheirs })
+    const text = printer(saying, { ...print, theirs: asTheirs, pick: ({ en }) => saidMessages(en) })
     return kind === 'theirs' ? text : said(text)
   }
 }
 
-/** Words of more than two letters by two fifths longer, outside of brackets that stand in the text already. */
+/** Words of more than two letters by two fifths longer, outside of brackets that stand in the text already and of what is put in. */
 function longer(text: string): string {
   let depth = 0
   return text
-    .split(/([⟦⟧‹›⟨⟩])/)
+    .split(/([⟦⟧‹›⟨⟩]|\{\w+\})/)
     .map((part) => {
       if (/^[⟦‹⟨]$/.test(part)) depth++
       else if (/^[⟧›⟩]$/.test(part)) depth--
-      else if (depth === 0)
+      else if (depth === 0 && !part.startsWith('{'))
         return part.replace(/\p{L}{3,}/gu, (word) => word + '~'.repeat(Math.ceil(word.length * 0.4)))
       return part
     })

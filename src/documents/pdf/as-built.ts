@@ -3,6 +3,7 @@ import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
 import { stripPages } from '../../drawing/views/strip.ts'
 import { terminalDetail } from '../../drawing/views/terminal-detail.ts'
 import type { AsBuiltContents } from '../as-built-contents.ts'
+import { documentWords } from '../words/document-words.ts'
 import { pageFrame } from './page-frame.ts'
 import { type DocumentPrinting, setDocument } from './set-document.ts'
 
@@ -18,7 +19,12 @@ export function writeAsBuilt(
   const { page } = printing
   const details = (['first', 'second'] as const).flatMap((which) => terminalDetail(strip, which, page) ?? [])
   const pages = [...stripPages(strip, page), ...elevationPages(strip, page), ...details]
-  return setDocument(template, { ...contents }, { pages, figures: [] }, printing)
+  return setDocument(
+    template,
+    { ...contents, words: documentWords(printing.print).asBuilt },
+    { pages, figures: [] },
+    printing,
+  )
 }
 
 const template = `${pageFrame}
@@ -31,41 +37,56 @@ const template = `${pageFrame}
   row-gutter: 5pt,
   ..doc.facts.map(fact => grid(columns: (84pt, 1fr), text(fill: quiet, fact.name), fact.value)),
 ))
-*The run is #doc.acceptance.*
-#if doc.unread > 0 [ Nobody read #doc.unread of its requirements: what they ask for is shown as laid out, not as it stands.]
+#strong(fill(doc.words.state, state: doc.acceptance))
+#if doc.unread > 0 [ #fill(doc.words.unread, count: doc.unread)]
 
-The last #data.drawings.len() pages show the run as it was laid out, to scale: from above with the verdict on each place, in elevation, and each end unit in detail. What was read stands in the tables. Print at 100 %, not fitted to the page.
+#fill(doc.words.pages, count: data.drawings.len())
 
-#let read(words) = if words == none { text(fill: quiet)[not read] } else { words }
+#let read(words) = if words == none { text(fill: quiet, doc.words.notRead) } else { words }
 
-= Where what was read differs from the layout
-#if doc.differences.len() == 0 [Nowhere that anybody read.] else {
+= #doc.words.differences
+#if doc.differences.len() == 0 { doc.words.noDifferences } else {
   set text(size: 8pt)
   table(
     columns: (88pt, 1.5fr, 0.8fr, 0.8fr, 56pt, 62pt),
-    heads[Place][Requirement][Layout][As read][Apart][Verdict],
+    heads(
+      doc.words.place,
+      doc.words.requirement,
+      doc.words.layout,
+      doc.words.asRead,
+      doc.words.apart,
+      doc.words.verdict,
+    ),
     ..doc.differences.map(one => (
       one.place,
       one.must,
       one.laid,
       [*#one.read*],
       if one.apart == none [] else { one.apart },
-      [#sign(one.verdict) #one.verdict],
+      [#sign(one.verdict) #verdict-word(one.verdict)],
     )).flatten(),
   )
 }
 
-= Posts
+= #doc.words.posts
 #{
   set text(size: 8pt)
   table(
     columns: (26pt, 60pt, 1fr, 30pt, 82pt, 76pt, 76pt),
-    heads[Post][From post 1, layout][Kind][Block][Top of rail, read][Offset, read][To next post, read],
+    heads(
+      doc.words.post,
+      doc.words.along,
+      doc.words.kind,
+      doc.words.block,
+      doc.words.height,
+      doc.words.offset,
+      doc.words.space,
+    ),
     ..doc.posts.map(post => (
       [*#post.number*],
       post.along,
-      [#post.kind#if post.state != "regular" [, #post.state]],
-      if post.block [yes] else [no],
+      post.kind + doc.words.states.at(post.state),
+      if post.block { doc.words.yes } else { doc.words.no },
       read(post.height),
       read(post.offset),
       if post.number == doc.posts.len() [] else { read(post.space) },
@@ -73,17 +94,24 @@ The last #data.drawings.len() pages show the run as it was laid out, to scale: f
   )
 }
 
-= Panels
+= #doc.words.panels
 #{
   set text(size: 8pt)
   table(
     columns: (30pt, 74pt, 1fr, 60pt, 74pt, 1.4fr),
-    heads[Panel][Length, layout][Kind][Role][Length, read][Lap with the next, read],
+    heads(
+      doc.words.panel,
+      doc.words.length,
+      doc.words.kind,
+      doc.words.role,
+      doc.words.readLength,
+      doc.words.readLap,
+    ),
     ..doc.panels.map(panel => (
       [*#panel.number*],
       panel.length,
-      [#panel.name#if panel.nested [, nested]],
-      panel.role,
+      panel.name + if panel.nested { doc.words.nested },
+      doc.words.roles.at(panel.role),
       read(panel.readLength),
       if panel.number == doc.panels.len() [] else { read(panel.readLap) },
     )).flatten(),

@@ -7,6 +7,8 @@ import { leadPoints, railRange } from '../../drawing/views/strip/frame.ts'
 import { scaleBar } from '../../drawing/views/strip/scale-bar.ts'
 import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
 import { stripLayers } from '../../drawing/views/strip/strip-layers.ts'
+import type { Print } from '../../words/print.ts'
+import { documentWords } from '../words/document-words.ts'
 
 /** Most rows of strip that leave room for the tables on one page. */
 const mostRows = 2
@@ -21,16 +23,17 @@ export interface CrewStrip {
  * The strip without title and legend, at the largest plain scale at which one row, or else two, fit into `width` points;
  * null for a run that needs pages of its own.
  */
-export function crewStrip(input: StripInput, width: number): CrewStrip | null {
+export function crewStrip(input: StripInput, width: number, print: Print): CrewStrip | null {
   for (const most of [1, mostRows])
     for (const { ratio, words } of plainScales[input.units]) {
-      const drawing = rows(input, ratio, width, most)
+      const drawing = rows(input, ratio, width, most, print)
       if (drawing !== null) return { drawing, scale: words }
     }
   return null
 }
 
-function rows(input: StripInput, ratio: number, width: number, most: number): Drawing | null {
+function rows(input: StripInput, ratio: number, width: number, most: number, print: Print): Drawing | null {
+  const words = documentWords(print).crewSheet
   const perPoint = ratio / 72
   if (usualSpacing(input) / perPoint < closestPosts) return null
   const rail = railRange(input)
@@ -48,8 +51,8 @@ function rows(input: StripInput, ratio: number, width: number, most: number): Dr
   })
   const height = down + barHeight
   return {
-    title: `Strip of ${input.titles.run}`,
-    description: `Plan of the run from its upstream end at the left to its downstream end at the right, with ${input.layout.posts.length} posts, ${input.layout.panels.length} panels and their splices by number; the tables say the same in words.`,
+    title: words.stripTitle(print.theirs(input.titles.run)),
+    description: words.stripShows(input.layout.posts.length, input.layout.panels.length),
     scale: ratio,
     paper: null,
     extent: { minX: 0, maxX: width * perPoint, minY: -height * perPoint, maxY: 0 },

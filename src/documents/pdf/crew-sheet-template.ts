@@ -43,7 +43,6 @@ export const crewSheetTemplate = `${pageFrame}
   block(above: -16pt, below: 6pt, width: 100%, align(right, small(doc.stripWords)))
 } else { doc.words.stripApart }
 
-#let state-words = (regular: "", moved: doc.words.moved, special: doc.words.special, standing: doc.words.standing)
 #let has-station = doc.posts.first().station != none
 #let has-offset = doc.posts.first().offset != none
 #let post-cells(post) = (
@@ -53,7 +52,7 @@ export const crewSheetTemplate = `${pageFrame}
   if post.next == none { doc.words.end } else if post.isOddSpace [*#post.next*] else { post.next },
   ..if has-offset { (post.offset,) },
   if post.block { doc.words.yes } else { strong(doc.words.no) },
-  [#post.kind #if post.state != "regular" { strong(state-words.at(post.state)) }],
+  [#post.kind #if post.state != "regular" { strong(doc.words.states.at(post.state)) }],
 )
 // Widths in points: number, station, from post 1, to next, offset, block; the kind takes what is left.
 #let post-table(size, widths) = {

@@ -3,7 +3,7 @@ import { sayDrawing } from '../../drawing/say-drawing.ts'
 import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
 import { stripPages } from '../../drawing/views/strip.ts'
 import type { CrewSheetContents } from '../crew-sheet-contents.ts'
-import { crewSheetHeadings } from '../crew-sheet-words.ts'
+import { documentWords } from '../words/document-words.ts'
 import { crewStrip } from './crew-sheet-strip.ts'
 import { crewSheetTemplate } from './crew-sheet-template.ts'
 import { textPaper } from './page-frame.ts'
@@ -23,20 +23,18 @@ export function writeCrewSheet(
   printing: DocumentPrinting,
 ): Promise<Uint8Array> {
   const { print } = printing
+  const words = documentWords(print).crewSheet
   const picture = (drawing: Drawing): Drawing => sayDrawing(drawing, print)
-  const within = crewStrip(strip, textPaper(printing).width - 2 * margin)
+  const within = crewStrip(strip, textPaper(printing).width - 2 * margin, print)
   const pages = within === null ? stripPages(strip, printing.page) : []
   return setDocument(
     crewSheetTemplate,
     {
       ...contents,
-      words: crewSheetHeadings(print.say),
-      stripWords: within && print.say(stripWords(within.scale, strip)),
+      words,
+      stripWords: within && words.strip(within.scale, strip.lateralExaggeration),
     },
     { pages: pages.map(picture), figures: [...(within === null ? [] : [within.drawing]), ...laps].map(picture) },
     printing,
   )
 }
-
-const stripWords = (scale: string, { lateralExaggeration: times }: StripInput): string =>
-  `Traffic side is up. Scale along the rail ${scale} when printed at 100 %${times === 1 ? '' : `; OFFSETS ARE DRAWN ${times} TIMES THEIR SIZE`}.`

@@ -5,6 +5,7 @@ import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { verdictLayers, verdictOrder, verdictSign } from '../../drawing/verdict-signs.ts'
 import type { Print } from '../../words/print.ts'
 import { instantOf } from '../printed-time.ts'
+import { documentWords } from '../words/document-words.ts'
 import { printableText } from './printable-text.ts'
 
 /** What a document says at the head and foot of each page and in the file's properties. */
@@ -30,21 +31,10 @@ export function textPaper({ page, lie }: TextPaper): { readonly width: number; r
 }
 
 /** What every document hands to `pageFrame`. */
-export function frameData(
-  text: FrameText,
-  { page, lie }: TextPaper,
-  drawings: readonly Drawing[],
-  { language, say }: Print,
-) {
+export function frameData(text: FrameText, { page, lie }: TextPaper, drawings: readonly Drawing[], print: Print) {
   return {
-    language,
-    words: {
-      printed: say('Printed'),
-      hash: say('Record hash'),
-      page: say('page'),
-      of: say('of'),
-      notConfirmed: say('NOT CONFIRMED'),
-    },
+    language: print.language,
+    words: documentWords(print).frame,
     paper: textPaper({ page, lie }),
     date: dateParts(text.printedAt),
     drawings: drawings.map((drawing) => drawingData(drawing)),
@@ -150,6 +140,17 @@ export const pageFrame = `
   baseline: 20%,
   pdf.artifact(image(bytes(data.signs.at(verdict)), format: "svg", height: size)),
 )
+
+// Words with what is given in place of its name in braces.
+#let fill(words, ..given) = {
+  let parts = (words,)
+  for (name, value) in given.named() {
+    parts = parts.map(part => if type(part) == str { part.split("{" + name + "}").intersperse(value) } else { part }).flatten()
+  }
+  parts.map(part => if type(part) == int { str(part) } else { part }).join()
+}
+
+#let verdict-word(verdict) = data.words.verdicts.at(verdict)
 
 #let heads(..words) = table.header(..words.pos().map(word => table.cell(fill: luma(225), word)))
 

@@ -1,10 +1,16 @@
 import type { QuantitiesContents } from '../quantities-contents.ts'
+import { documentWords } from '../words/document-words.ts'
 import { pageFrame } from './page-frame.ts'
 import { type DocumentPrinting, setDocument } from './set-document.ts'
 
 /** The quantities as PDF, each total with the pieces that it is the sum of. */
 export const writeQuantities = (contents: QuantitiesContents, printing: DocumentPrinting): Promise<Uint8Array> =>
-  setDocument(template, { ...contents }, { pages: [], figures: [] }, printing)
+  setDocument(
+    template,
+    { ...contents, words: documentWords(printing.print).quantities },
+    { pages: [], figures: [] },
+    printing,
+  )
 
 const template = `${pageFrame}
 #title[#doc.title]
@@ -12,7 +18,7 @@ const template = `${pageFrame}
 #text(size: 13pt, doc.run)
 
 #block(width: 100%, stroke: 1.4pt + black, inset: 8pt)[
-  #text(size: 14pt, weight: "bold")[#doc.paidFeet ft to be paid]
+  #text(size: 14pt, weight: "bold")[#fill(doc.words.paid, feet: str(doc.paidFeet))]
   #linebreak()
   #doc.boundaries #doc.roundingText
 ]
@@ -22,10 +28,10 @@ const template = `${pageFrame}
   table(
     columns: (1.2fr, 104pt, 1.3fr, 1.1fr),
     align: (left, right, left, left),
-    heads[Item][Amount][Pieces][Source, note],
+    heads(doc.words.item, doc.words.amount, doc.words.pieces, doc.words.source),
     ..section.lines.map(line => (
       line.name,
-      [*#line.amountText*#if line.unit == "each" [ each]],
+      if line.unit == "each" { fill(doc.words.each, amount: strong(line.amountText)) } else { strong(line.amountText) },
       line.piecesText,
       small((line.source, line.note).filter(words => words != none).join("; ")),
     )).flatten(),

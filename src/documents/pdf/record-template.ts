@@ -30,18 +30,20 @@ export const recordTemplate = String.raw`${pageFrame}
   #line(length: 100%, stroke: rule)
   #grid(
     columns: (1fr,) * doc.counts.len(),
-    ..doc.counts.map(one => [#sign(one.verdict) #h(2pt) *#one.count* #one.verdict]),
+    ..doc.counts.map(one => [#sign(one.verdict) #h(2pt) *#one.count* #verdict-word(one.verdict)]),
   )
 ]
 
+#let requirement-ids(ids) = if ids.len() == 1 { ids.first() } else { fill(doc.words.requirements, count: ids.len()) }
+
 #if doc.setAside.len() > 0 {
-  [*Set aside: taken out of judging by a named person, as the sheet allows*]
+  strong(doc.words.setAside)
   table(
     columns: (110pt, 1.2fr, 1.2fr, 90pt),
-    heads[Place][Requirement][Because][Set aside by],
+    heads(doc.words.place, doc.words.requirement, doc.words.because, doc.words.setAsideBy),
     ..doc.setAside.map(one => (
       one.places,
-      [#one.must \ #small[#if one.requirements.len() == 1 { one.requirements.first() } else [#one.requirements.len() requirements]]],
+      [#one.must \ #small(requirement-ids(one.requirements))],
       one.because,
       [*#one.by*],
     )).flatten(),
@@ -61,30 +63,30 @@ export const recordTemplate = String.raw`${pageFrame}
 #facts(2, doc.facts.filter(is-short))
 #facts(1, doc.facts.filter(fact => not is-short(fact)))
 
-= Hardware sheets that it is judged by
+= #doc.words.sheets
 #table(
   columns: (72pt, 1.2fr, 1.2fr, 1.5fr),
-  heads[Part of the run][Sheet][Test criteria][Notice],
+  heads(doc.words.part, doc.words.sheet, doc.words.criteria, doc.words.notice),
   ..doc.sheets.map(sheet => (
     sheet.role,
-    [#sheet.name #if sheet.id != "" { linebreak(); small[#sheet.id, version #sheet.version] }],
+    [#sheet.name #if sheet.id != "" { linebreak(); small(fill(doc.words.version, id: sheet.id, version: sheet.version)) }],
     sheet.criteria,
     text(size: 8pt, sheet.notice),
   )).flatten(),
 )
-*Decision rule.* #doc.decisionRule
+*#doc.words.decisionRule* #doc.decisionRule
 
-= Findings
-#if doc.findings.len() == 0 [None.] else {
+= #doc.words.findings
+#if doc.findings.len() == 0 { doc.words.none } else {
   table(
     columns: (22pt, 96pt, 1.1fr, 1.1fr),
-    heads[No.][Place][What was found][What to do],
+    heads(doc.words.number, doc.words.place, doc.words.found, doc.words.remedy),
     ..doc.findings.map(finding => (
       [*#finding.number*],
       [
         *#finding.place.name* \
-        #small[#finding.place.along from post 1]
-        #if finding.place.station != none { linebreak(); small[station #finding.place.station] }
+        #small(fill(doc.words.fromPostOne, along: finding.place.along))
+        #if finding.place.station != none { linebreak(); small(fill(doc.words.station, station: finding.place.station)) }
       ],
       [#finding.what \ #small(finding.requirements.join(", "))],
       finding.remedy,
@@ -93,35 +95,35 @@ export const recordTemplate = String.raw`${pageFrame}
 }
 
 #if doc.rechecks.len() > 0 {
-  heading(level: 2)[Rechecks]
+  heading(level: 2, doc.words.rechecks)
   table(
     columns: (1fr, 1fr, 1fr, 70pt),
-    heads[Finding][Reading][By, at][Now],
+    heads(doc.words.finding, doc.words.reading, doc.words.byAt, doc.words.now),
     ..doc.rechecks.map(one => (
       one.finding,
-      [*#one.reading.answer* \ #small[#one.reading.id, of #one.reading.of]],
+      [*#one.reading.answer* \ #small(fill(doc.words.readingOf, id: one.reading.id, of: one.reading.of))],
       [#one.reading.by, #one.reading.at],
-      [#sign(one.verdict) #one.verdict],
+      [#sign(one.verdict) #verdict-word(one.verdict)],
     )).flatten(),
   )
 }
 
-= What is not proven
-#if doc.unproven.len() == 0 [Nothing: every requirement is read and decided.] else {
+= #doc.words.unproven
+#if doc.unproven.len() == 0 { doc.words.allProven } else {
   table(
     columns: (110pt, 1.2fr, 1fr),
-    heads[Place][Requirement][Why it is not proven],
+    heads(doc.words.place, doc.words.requirement, doc.words.why),
     ..doc.unproven.map(one => (
       one.places,
-      [#one.must \ #small[#if one.requirements.len() == 1 { one.requirements.first() } else [#one.requirements.len() requirements]]],
+      [#one.must \ #small(requirement-ids(one.requirements))],
       one.why,
     )).flatten(),
   )
 }
 
 #if data.drawings.len() > 0 {
-  heading(level: 1)[The run as a strip]
-  [The next #if data.drawings.len() == 1 [page shows] else [#data.drawings.len() pages show] the run to scale; the scale and a bar to check the print stand on each. Print at 100 %, not fitted to the page.]
+  heading(level: 1, doc.words.strip)
+  if data.drawings.len() == 1 { doc.words.nextPage } else { fill(doc.words.nextPages, count: data.drawings.len()) }
   drawing-pages
 }
 
@@ -138,16 +140,17 @@ export const recordTemplate = String.raw`${pageFrame}
   "/photos/" + str(photo.number),
   ..size,
   fit: "contain",
-  alt: "Photo " + str(photo.number) + ", " + photo.name + ". " + photo.shows,
+  alt: fill(doc.words.photo, number: photo.number) + ", " + photo.name + ". " + photo.shows,
 )
-#let photo-words(photos) = photos.map(name => "photo " + str(photo-numbers.at(name))).join(", ")
+#let photo-word(name) = fill(doc.words.photoInText, number: photo-numbers.at(name))
+#let photo-words(photos) = photos.map(photo-word).join(", ")
 // Small in the row, as many as keep it on its page; all of them stand larger further on.
 #let thumbnails(photos) = {
   for photo in photos.slice(0, calc.min(2, photos.len())) {
     if photo.isHere { block(above: 4pt, below: 2pt, photo-picture(photo, width: 100%, height: 66pt)) }
-    block(above: 2pt, below: 2pt, small[Photo #photo.number: #photo.name#if not photo.isHere [ (not in this packet)]])
+    block(above: 2pt, below: 2pt, small[#fill(doc.words.photo, number: photo.number): #photo.name#if not photo.isHere [ #doc.words.absent]])
   }
-  if photos.len() > 2 { small[and photos #photos.slice(2).map(photo => str(photo.number)).join(", ")] }
+  if photos.len() > 2 { small(fill(doc.words.morePhotos, numbers: photos.slice(2).map(photo => str(photo.number)).join(", "))) }
 }
 
 #let reading-lines(reading) = {
@@ -157,8 +160,8 @@ export const recordTemplate = String.raw`${pageFrame}
     let parts = (reading.instrument, reading.uncertainty, reading.where).filter(part => part != none)
     if parts.len() > 0 { parts.join("; "); linebreak() }
     [#reading.by, #reading.at (#reading.id)]
-    if reading.corrects != none [; corrects #reading.corrects]
-    if reading.together != none [\ taken in one go for several places (#reading.together)]
+    if reading.corrects != none { fill(doc.words.corrects, id: reading.corrects) }
+    if reading.together != none [\ #fill(doc.words.together, name: reading.together)]
     if reading.photos.len() > 0 [\ #photo-words(reading.photos)]
   })
 }
@@ -167,7 +170,7 @@ export const recordTemplate = String.raw`${pageFrame}
   if line.derived != none {
     [*#line.derived.value*]
     if line.derived.from != none { linebreak(); small(line.derived.from) }
-  } else if line.readings.len() == 0 { [no reading] }
+  } else if line.readings.len() == 0 { { doc.words.noReading } }
   for reading in line.readings { reading-lines(reading) }
   thumbnails(photos-of.at(line.id, default: ()))
 }
@@ -190,7 +193,7 @@ export const recordTemplate = String.raw`${pageFrame}
           set text(weight: "regular", size: 9pt)
           [*#upper(place.name.first())#place.name.slice(place.name.first().len())*]
           h(1fr)
-          small[#place.along from post 1#if place.station != none [, station #place.station]]
+          small[#fill(doc.words.fromPostOne, along: place.along)#if place.station != none [, #fill(doc.words.station, station: place.station)]]
         }),
       ))
     }
@@ -199,12 +202,18 @@ export const recordTemplate = String.raw`${pageFrame}
       cell(small[#line.number]),
       cell[
         #line.must \
-        #small[#line.id, by #line.sheet, source #line.source, #line.confirmation #if line.confirmation == "from memory" { not-confirmed }]
+        #small[#fill(
+          doc.words.by,
+          id: line.id,
+          sheet: line.sheet,
+          source: line.source,
+          confirmation: data.words.confirmations.at(line.confirmation),
+        ) #if line.confirmation == "from memory" { not-confirmed }]
       ],
       cell(line.limit),
       cell(reading-cell(line)),
       cell(stroke: if line.verdict in ("fails", "too close") { (left: 2.5pt + black) } else { (:) })[
-        #sign(line.verdict) *#line.verdict*
+        #sign(line.verdict) *#verdict-word(line.verdict)*
         #if line.readings.all(one => one.answer != line.reason) { linebreak(); small(line.reason) }
       ],
     )
@@ -212,24 +221,24 @@ export const recordTemplate = String.raw`${pageFrame}
   set text(size: 8pt)
   table(
     columns: (24pt, 1.5fr, 0.9fr, 1.15fr, 1.15fr),
-    heads[No.][Requirement][Limit][Reading][Verdict],
+    heads(doc.words.number, doc.words.requirement, doc.words.limit, doc.words.reading, doc.words.verdict),
     ..cells,
   )
 }
 
 #if doc.holdPoints.len() > 0 {
-  heading(level: 1)[Hold points: what later work covers]
+  heading(level: 1, doc.words.holdPoints)
   requirement-table(doc.holdPoints)
 }
 
 #if doc.requirements.len() > 0 {
-  heading(level: 1)[Requirements in walking order]
+  heading(level: 1, doc.words.inOrder)
   requirement-table(doc.requirements)
 }
 
 #let reading-table(lines, last-head, last, last-width: 0.7fr) = table(
   columns: (40pt, 1.1fr, 0.8fr, 1.6fr, 1.5fr, last-width),
-  heads[Reading][Of][Value][Instrument, where][By, at][#last-head],
+  heads(doc.words.reading, doc.words.of, doc.words.value, doc.words.instrument, doc.words.byAt, last-head),
   ..lines.map(line => (
     line.id,
     line.of,
@@ -241,19 +250,19 @@ export const recordTemplate = String.raw`${pageFrame}
 )
 
 #if doc.measured.len() > 0 {
-  heading(level: 1)[Readings from which values are computed]
+  heading(level: 1, doc.words.measured)
   set text(size: 8pt)
-  reading-table(doc.measured, [Photos], line => photo-words(line.photos))
+  reading-table(doc.measured, doc.words.photos, line => photo-words(line.photos))
 }
 
 #if doc.photos.len() > 0 {
-  heading(level: 1)[Photos]
+  heading(level: 1, doc.words.photos)
   let part(photo) = block(breakable: false, width: 100%, {
     if photo.isHere { photo-picture(photo, width: 100%, height: 176pt) } else {
-      block(width: 100%, height: 40pt, stroke: rule, inset: 6pt)[This photo is not in this packet.]
+      block(width: 100%, height: 40pt, stroke: rule, inset: 6pt, doc.words.photoAbsent)
     }
     block(above: 4pt, {
-      [*Photo #photo.number*, #photo.name]
+      [*#fill(doc.words.photo, number: photo.number)*, #photo.name]
       linebreak()
       photo.shows
       linebreak()
@@ -264,34 +273,34 @@ export const recordTemplate = String.raw`${pageFrame}
   grid(columns: (1fr, 1fr), column-gutter: 14pt, row-gutter: 14pt, ..doc.photos.map(part))
 }
 
-= Readings that no longer count
-#if doc.replaced.len() == 0 [None: no reading was corrected or taken again.] else {
+= #doc.words.replaced
+#if doc.replaced.len() == 0 { doc.words.noneReplaced } else {
   set text(size: 8pt)
   let by = (:)
   for one in doc.replaced { by.insert(one.reading.id, one.by) }
-  reading-table(doc.replaced.map(one => one.reading), [Replaced by], line => by.at(line.id))
+  reading-table(doc.replaced.map(one => one.reading), doc.words.replacedBy, line => by.at(line.id))
 }
 
 #if doc.withoutEffect.len() > 0 {
-  heading(level: 1)[Said without effect]
-  [What stands in the last column counts for nothing; all else that these readings say counts.]
+  heading(level: 1, doc.words.withoutEffect)
+  doc.words.withoutEffectHow
   set text(size: 8pt)
   reading-table(doc.withoutEffect.map(one => one.reading), [], line => line.withoutEffect.join("; "))
 }
 
 #if doc.askedEarlier.readings.len() + doc.askedEarlier.photos.len() > 0 {
-  heading(level: 1)[Asked by an earlier version]
-  [What an earlier version of the run asked and this one does not. It is kept as it was recorded, and judged by nothing.]
+  heading(level: 1, doc.words.askedEarlier)
+  doc.words.askedEarlierHow
   set text(size: 8pt)
   if doc.askedEarlier.readings.len() > 0 {
     let earlier = (:)
-    for one in doc.askedEarlier.readings { earlier.insert(one.reading.id, [#one.why (version #one.version)]) }
-    reading-table(doc.askedEarlier.readings.map(one => one.reading), [Why], line => earlier.at(line.id), last-width: 1.6fr)
+    for one in doc.askedEarlier.readings { earlier.insert(one.reading.id, fill(doc.words.askedWhy, why: one.why, version: one.version)) }
+    reading-table(doc.askedEarlier.readings.map(one => one.reading), doc.words.whyNot, line => earlier.at(line.id), last-width: 1.6fr)
   }
   if doc.askedEarlier.photos.len() > 0 {
     table(
       columns: (60pt, 1fr, 1fr, 1fr),
-      heads[Photo][Of][By, at][Why],
+      heads(doc.words.photoHead, doc.words.of, doc.words.byAt, doc.words.whyNot),
       ..doc.askedEarlier.photos.map(one => (
         photo-words((one.photo,)),
         [#one.of #if one.note != none { linebreak(); one.note }],
@@ -302,39 +311,39 @@ export const recordTemplate = String.raw`${pageFrame}
   }
 }
 
-= Limits that nobody has confirmed
-#if doc.unconfirmed.len() == 0 [None.] else {
-  [These limits come from memory. Check them against the document in force before relying on a verdict that rests on them.]
+= #doc.words.unconfirmed
+#if doc.unconfirmed.len() == 0 { doc.words.none } else {
+  doc.words.unconfirmedHow
   set text(size: 8pt)
   table(
     columns: (1.6fr, 1fr, 1fr),
-    heads[Requirement][Place][Sheet, source],
+    heads(doc.words.requirement, doc.words.place, doc.words.sheetSource),
     ..doc.unconfirmed.map(one => (
       one.must,
       one.places,
-      [#one.sheet, source #one.source],
+      fill(doc.words.sourceNumber, sheet: one.sheet, source: one.source),
     )).flatten(),
   )
 }
 
-= Sources of the limits
+= #doc.words.sources
 #table(
   columns: (36pt, 1.6fr, 1fr),
-  heads[No.][Document][Edition],
+  heads(doc.words.number, doc.words.document, doc.words.edition),
   ..doc.sources.map(source => (str(source.number), source.title, source.edition)).flatten(),
 )
 
 #if doc.unusual.len() > 0 {
-  [= Unusual values]
-  [These were read as they stand and are seldom right. Look at each again.]
+  heading(level: 1, doc.words.unusual)
+  doc.words.unusualHow
   list(..doc.unusual)
 }
 
-= Cautions
+= #doc.words.cautions
 #list(..doc.cautions)
 
 #if doc.signed.len() > 0 {
-  heading(level: 1)[Signed on a device]
+  heading(level: 1, doc.words.signed)
   for (i, one) in doc.signed.enumerate() {
     let drawn = data.signatures.at(i)
     let is-long = one.statement != none and one.statement.len() > 700
@@ -343,13 +352,13 @@ export const recordTemplate = String.raw`${pageFrame}
       column-gutter: 12pt,
       image(bytes(drawn.picture), format: "svg", width: drawn.width * 1pt, height: drawn.height * 1pt, alt: drawn.alt),
       [
-        *#one.name*, #one.role, #one.at (version #one.version) \
-        #if one.isTyped [Signed by typing the name. ] else [Drawn by hand. ]
-        Signed as #one.acceptance, with #one.unproven not proven.
+        *#one.name*, #one.role, #one.at #fill(doc.words.signedVersion, version: one.version) \
+        #if one.isTyped { doc.words.typed } else { doc.words.drawn }
+        #fill(doc.words.signedAs, state: one.acceptance, count: one.unproven)
         #if one.statement != none { linebreak(); one.statement }
         #linebreak()
         *#one.standing* \
-        #small[SHA-256 of the record that was signed:] \
+        #small(doc.words.signedHash) \
         #text(size: 7pt, font: "DejaVu Sans Mono", one.hash)
       ],
     ))
@@ -357,8 +366,8 @@ export const recordTemplate = String.raw`${pageFrame}
 }
 
 #block(breakable: false, above: 20pt)[
-  = Signatures by hand
-  Who signs states that the record is the one whose hash stands below, and answers for the acceptance. \
+  = #doc.words.byHand
+  #doc.words.byHandHow \
   #small[#doc.hashOf:] \
   #text(size: 8pt, font: "DejaVu Sans Mono", doc.hash)
   #v(2pt)
@@ -367,7 +376,7 @@ export const recordTemplate = String.raw`${pageFrame}
     rows: (auto,) + (34pt,) * doc.signatures.len(),
     align: horizon,
     stroke: 0.5pt + black,
-    heads[Role][Name, license where the law asks for one][Signature][Date],
+    heads(doc.words.role, doc.words.name, doc.words.signature, doc.words.date),
     ..doc.signatures.map(role => ([*#role*], [], [], [])).flatten(),
   )
 ]

@@ -1,6 +1,6 @@
 import type { Drawing } from '../../drawing/drawing.ts'
 import type { Print } from '../../words/print.ts'
-import { timeText } from '../printed-time.ts'
+import { printedText } from '../printed-text.ts'
 import type { Printing } from '../record-input.ts'
 import { frameData, type TextPaper } from './page-frame.ts'
 import { printableData } from './printable-text.ts'
@@ -21,7 +21,7 @@ export function setDocument(
   drawings: { readonly pages: readonly Drawing[]; readonly figures: readonly Drawing[] },
   { page, lie, printedAt, author, hash, print }: DocumentPrinting,
 ): Promise<Uint8Array> {
-  const printed = `${timeText(printedAt)}${author === '' ? '' : ` ${print.say('by')} ${author}`}`
+  const printed = printedText({ printedAt, author }, print)
   const text = { title: contents.title, run: contents.run, printed, printedAt, author, hash }
   return typeset(
     template,

@@ -1,6 +1,7 @@
 import type { Drawing } from '../../drawing/drawing.ts'
 import type { Print } from '../../words/print.ts'
 import type { RecordContents } from '../record-contents.ts'
+import { documentWords } from '../words/document-words.ts'
 import { frameData, type TextPaper } from './page-frame.ts'
 import { printableData } from './printable-text.ts'
 import { recordTemplate } from './record-template.ts'
@@ -26,7 +27,7 @@ export const writeRecordPdf = (
     recordTemplate,
     {
       contents: {
-        ...(printableData(contents) as object),
+        ...(printableData({ ...contents, words: documentWords(print).record }) as object),
         // Hashes stay as they are, to be copied and compared.
         signed: contents.signed.map((one) => ({ ...(printableData(one) as object), hash: one.hash })),
         hash: contents.hash,

@@ -3,6 +3,9 @@ import type { SpanishWords } from './spanish-words.ts'
 /** Names of the hardware sheets that ship, and of sources that are no document. Titles of documents stay as published. */
 export const nameWords: SpanishWords = {
   sentences: {
+    'thrie-beam panel': 'panel de triple onda',
+    '12 gauge': 'calibre 12',
+    '10 gauge': 'calibre 10',
     'W-to-thrie transition': 'Transición de doble a triple onda',
     'Facts of the trade on flared, cable-anchored terminals of the older generation':
       'Saber del oficio sobre terminales abocinados anclados con cable de la generación anterior',

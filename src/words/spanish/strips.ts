@@ -66,6 +66,7 @@ export const stripWords: SpanishWords = {
     'Traffic side up.': 'Lado del tránsito arriba.',
   },
   patterns: [
+    ['this bar is # long when printed at 100 %', 'esta barra mide # si se imprime al 100 %'],
     ['meets #', 'cumple #'],
     ['fails #', 'no cumple #'],
     ['too close #', 'dudoso #'],

@@ -1,5 +1,4 @@
 import { landedTexts } from '../es/landed-sheets.ts'
-import { crewSheetWords } from './crew-sheets.ts'
 import { figureWords } from './figures.ts'
 import { layoutWords } from './layouts.ts'
 import { nameWords } from './names.ts'
@@ -32,5 +31,4 @@ export const tables: readonly SpanishWords[] = [
   stripWords,
   figureWords,
   sitePictureWords,
-  crewSheetWords,
 ]

@@ -312,7 +312,7 @@ describe('what a device recorded', { timeout: 60_000 }, () => {
       },
     }
     for (const one of [...entries.signatures, outside]) {
-      const { extent, items } = signatureDrawing(one)
+      const { extent, items } = signatureDrawing(one, english(null))
       const points = items.flatMap((item) =>
         item.kind === 'polyline' ? item.points : item.kind === 'line' ? [item.from, item.to] : [],
       )

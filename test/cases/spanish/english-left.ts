@@ -17,16 +17,24 @@ const englishWords = new Set(
     .filter((word) => !spanishWords.has(word)),
 )
 
-/** Words that both languages spell alike. */
+/** Words and names that both languages spell alike. */
 const cognates = new Set([
   'cable',
   'compare',
+  'control',
   'factor',
+  'ft',
+  'inspector',
+  'jcgm',
+  'json',
   'lateral',
   'manual',
+  'material',
   'no',
   'nominal',
   'panel',
+  'sha',
+  'simple',
   'terminal',
   'vertical',
   'zinc',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { crewSheetHeadings } from '../../../src/documents/crew-sheet-words.ts'
+import { documentWords } from '../../../src/documents/words/document-words.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
 import { sayDrawing } from '../../../src/drawing/say-drawing.ts'
 import { english } from '../../../src/words/english.ts'
@@ -40,13 +40,11 @@ const gathered: readonly (readonly [from: string, least: number, said: readonly 
   ['layouts and refusals', 65, [...runs.flatMap(sayingsOfLayout), ...sayingsOfRefusals()]],
   ['verdicts and findings', 600, judged.flat().flatMap(sayingsOfJudgement)],
   ['readings that are not taken in, or count for less', 20, sayingsOfAstrayReadings()],
-  ['cautions and instruments', 13, once(everywhere)],
+  ['instruments', 6, once(everywhere)],
   ['sites', 120, sites.flatMap(sayingsOfSite)],
   ['notes of a need', 65, sayingsOfNotes()],
   ['checks of hardware', 145, sayingsOfChecks()],
   ['what the run file decides', 60, sayingsOfRecords()],
-  ['crew sheets', 200, once(judged.flatMap(([first]) => textsOfCrewSheet(first!)))],
-  ['headings of a crew sheet', 30, once(headingsOf())],
 ]
 
 const drawn: readonly (readonly [what: string, least: number, draw: (print: Print) => readonly Drawing[]])[] = [
@@ -59,14 +57,16 @@ const drawn: readonly (readonly [what: string, least: number, draw: (print: Prin
   ['plans and sections', 400, (print) => sites.slice(-12).flatMap((site) => drawingsOfSite(site, print))],
 ]
 
-/** Every heading, as it is handed to be said. */
-function headingsOf(): readonly string[] {
-  const handed: string[] = []
-  crewSheetHeadings((heading) => {
-    handed.push(heading)
-    return heading
-  })
-  return handed
+/** Texts of documents, as they are in each language. */
+const written: readonly (readonly [what: string, least: number, texts: (print: Print) => readonly string[]])[] = [
+  ['crew sheets', 200, (print) => judged.flatMap(([first]) => textsOfCrewSheet(first!, print))],
+  ['words of documents', 230, (print) => textsIn(documentWords(print))],
+]
+
+/** Every text in what a module of words holds, but those that are made of others, less what is put in. */
+function textsIn(words: unknown): readonly string[] {
+  if (typeof words === 'string') return [words.replaceAll(/\{\w+\}/g, '')]
+  return typeof words === 'object' && words !== null ? Object.values(words).flatMap(textsIn) : []
 }
 
 const numbersIn = (text: string): string => (text.match(/\d+(\/\d+)?/g) ?? []).toSorted().join(' ')
@@ -87,6 +87,24 @@ describe.each(gathered)('%s', (_, least, said) => {
     expect(englishIn(pairs.map(([, text]) => text))).toEqual([])
     const typed = said.filter((one) => typeof one !== 'string')
     expect(once(typed.flatMap((one) => sharedWords(english(null).say(one), spanish(null).say(one))))).toEqual([])
+  })
+
+  it('keep every number', () => {
+    expect(pairs.filter(([one, other]) => numbersIn(other) !== numbersIn(one))).toEqual([])
+  })
+})
+
+describe.each(written)('%s', (_, least, textsOf) => {
+  const said = textsOf(spanish(null))
+  const pairs = [...new Map(textsOf(english(null)).map((one, i) => [one, said[i]!]))]
+
+  it(`are there, at least ${least}`, () => {
+    expect(pairs.length).toBeGreaterThanOrEqual(least)
+  })
+
+  it('have no English word in Spanish', () => {
+    expect(englishIn(pairs.map(([, other]) => other))).toEqual([])
+    expect(once(pairs.flatMap(([one, other]) => sharedWords(one, other)))).toEqual([])
   })
 
   it('keep every number', () => {

@@ -3,7 +3,6 @@ import { contentOf } from '../../../src/core/hardware/sheet-text.ts'
 import { instruments } from '../../../src/core/measurement/instruments.ts'
 import type { Requirement } from '../../../src/core/requirements/requirement.ts'
 import { remedyOf } from '../../../src/core/verdicts/saying.ts'
-import { cautions } from '../../../src/documents/cautions.ts'
 import { crewSheetContents } from '../../../src/documents/crew-sheet-contents.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
 import { figureFacts } from '../../../src/drawing/views/figures/figure-facts.ts'
@@ -19,7 +18,6 @@ import { type RequiredRun, requireRun } from '../../../src/operations/require-ru
 import { sheetShelf } from '../../../src/operations/sheet-shelf.ts'
 import { stripInput } from '../../../src/operations/strip-input.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
-import { english } from '../../../src/words/english.ts'
 import type { Print } from '../../../src/words/print.ts'
 import type { Saying } from '../../../src/words/saying.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
@@ -260,18 +258,18 @@ export const sayingsOfJudgement = ({ judgement }: JudgedRun): Saying[] => [
 
 export const stripOf = (run: RequiredRun | JudgedRun, print: Print): Drawing => stripDrawing(stripInput(run, print))
 
-export const everywhere: readonly string[] = [...cautions, ...instruments.map(({ name }) => name)]
+export const everywhere: readonly string[] = instruments.map(({ name }) => name)
 
 /** What a crew sheet says besides its requirements, without the names and tickets that a person wrote. */
-export function textsOfCrewSheet(judged: JudgedRun): string[] {
+export function textsOfCrewSheet(judged: JudgedRun, print: Print): string[] {
   const { title, facts, posts, flare, panels, departures, ...rules } = crewSheetContents(
-    recordInput(judged, english(null)),
+    recordInput(judged, print),
     null,
   )
   const told = [rules.laps, rules.heights, rules.holes, rules.holds].flat()
   return [
     ...[title, flare, ...departures, ...rules.cautions],
-    ...facts.filter(({ name }) => name !== 'Route').flatMap(({ name, value }) => [name, value]),
+    ...facts.filter(({ id }) => id !== 'route').flatMap(({ name, value }) => [name, value]),
     ...posts.map(({ kind }) => kind),
     ...panels.flatMap(({ numbers, name }) => [numbers, name]),
     ...told.map(({ places }) => places),

@@ -1,0 +1,39 @@
+import type { Print } from '../../words/print.ts'
+import { asBuilt } from './en/as-built.ts'
+import { crewSheet } from './en/crew-sheet.ts'
+import { dailyReport } from './en/daily-report.ts'
+import { frame } from './en/frame.ts'
+import { places } from './en/places.ts'
+import { quantities } from './en/quantities.ts'
+import { readings } from './en/readings.ts'
+import { record } from './en/record.ts'
+import { runFacts } from './en/run-facts.ts'
+import { asBuilt as asBuiltEs } from './es/as-built.ts'
+import { crewSheet as crewSheetEs } from './es/crew-sheet.ts'
+import { dailyReport as dailyReportEs } from './es/daily-report.ts'
+import { frame as frameEs } from './es/frame.ts'
+import { places as placesEs } from './es/places.ts'
+import { quantities as quantitiesEs } from './es/quantities.ts'
+import { readings as readingsEs } from './es/readings.ts'
+import { record as recordEs } from './es/record.ts'
+import { runFacts as runFactsEs } from './es/run-facts.ts'
+
+const en = { asBuilt, crewSheet, dailyReport, frame, places, quantities, readings, record, runFacts }
+
+/** The documents' own words: headings, table heads and sentences that stand in no saying of the model. */
+export type DocumentWords = typeof en
+
+const es: DocumentWords = {
+  asBuilt: asBuiltEs,
+  crewSheet: crewSheetEs,
+  dailyReport: dailyReportEs,
+  frame: frameEs,
+  places: placesEs,
+  quantities: quantitiesEs,
+  readings: readingsEs,
+  record: recordEs,
+  runFacts: runFactsEs,
+}
+
+/** Those of the language of `print`. */
+export const documentWords = (print: Print): DocumentWords => print.pick({ en, es })

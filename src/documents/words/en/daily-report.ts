@@ -1,0 +1,46 @@
+/** The report of one day. What stands in braces is put in where the page is set. */
+export const dailyReport = {
+  title: (day: string) => `Daily report ${day}`,
+  facts: {
+    route: 'Route',
+    crew: 'Crew',
+    postsDriven: 'Posts driven',
+    panelsHung: 'Panels hung',
+    gone: 'No longer in the run',
+    soFar: 'Done so far',
+    readings: 'Readings',
+    photos: 'Photos',
+    openEnds: 'Open ends',
+  },
+  notSaid: 'not said',
+  none: 'none',
+  progress: (posts: number, ofPosts: number, panels: number, ofPanels: number) =>
+    `${posts} of ${ofPosts} posts, ${panels} of ${ofPanels} panels`,
+  readBy: (count: number, by: string) => `${count} by ${by}`,
+  ends: {
+    'not said': 'not said',
+    none: 'none: no end and no gap was left open',
+    protected: 'open, and protected',
+    exposed: 'OPEN AND EXPOSED',
+  },
+  nearMark: (post: number, apart: string, mark: string, ticket: string) =>
+    `Post ${post} was driven ${apart} from a mark: ${mark}, ticket ${ticket}.`,
+  ticketValid: (ticket: string, through: string) => `Utility-locate ticket ${ticket} is valid through ${through}.`,
+  ticketOutside: (day: string, ticket: string, from: string, through: string) =>
+    `${day} lies OUTSIDE the dates of utility-locate ticket ${ticket} (${from} to ${through}): no post is driven or pulled on it.`,
+  noTicket: 'There is NO utility-locate ticket.',
+  clock: (zone: string) => `Days are those of ${zone}; a time that was written with its own offset keeps its day.`,
+  done: 'What was done',
+  noLog: 'No log was written on this day.',
+  writtenBy: 'By {by}, written {at}',
+  openEnds: 'Open ends:',
+  findings: 'Findings on what was read on this day',
+  noneStand: 'None stand.',
+  place: 'Place',
+  found: 'What was found',
+  remedy: 'What to do',
+  state: 'When this was printed the run was {state}.',
+  name: 'Name',
+  signature: 'Signature',
+  date: 'Date',
+}

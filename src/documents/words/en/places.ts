@@ -1,0 +1,10 @@
+/** Places by their numbers, and distances between them. */
+export const places = {
+  numbered: {
+    post: (numbers: string, isOne: boolean) => `${isOne ? 'post' : 'posts'} ${numbers}`,
+    space: (numbers: string, isOne: boolean) => `${isOne ? 'space after post' : 'spaces after posts'} ${numbers}`,
+    panel: (numbers: string, isOne: boolean) => `${isOne ? 'panel' : 'panels'} ${numbers}`,
+    splice: (numbers: string, isOne: boolean) => `${isOne ? 'splice' : 'splices'} ${numbers}`,
+  },
+  fromTo: (from: number, to: number) => `${from} to ${to}`,
+}

@@ -1,0 +1,43 @@
+import type { PayRounding } from '../../../core/quantities/pay-length.ts'
+
+/** Quantities, and the list of what is delivered. What stands in braces is put in where the page is set. */
+export const quantities = {
+  title: 'Quantities',
+  boundaries: (begins: string, ends: string) =>
+    `The run begins ${begins} and ends ${ends}, measured along the face of rail.`,
+  rounding: (rounding: PayRounding) =>
+    rounding === '12.5 ft'
+      ? 'Paid to the nearest panel of 12.5 ft, halves upward.'
+      : `Paid to the nearest ${rounding}, halves upward.`,
+  sections: {
+    length: 'Length',
+    ends: 'Ends',
+    posts: 'Posts and blocks',
+    panels: 'Panels',
+    bolts: 'Bolts',
+    spares: 'Spares',
+  },
+  paid: '{feet} ft to be paid',
+  each: '{amount} each',
+  item: 'Item',
+  amount: 'Amount',
+  pieces: 'Pieces',
+  source: 'Source, note',
+  materials: {
+    title: 'Material list',
+    how: 'Write down what is rolled, stamped or tagged on each piece before it is hung: afterwards it cannot be read. Material that stands or hangs already is not listed.',
+    rail: 'Rail',
+    none: 'None to deliver.',
+    where: 'Where',
+    item: 'Item',
+    count: 'Pcs',
+    heat: 'Heat mark',
+    coating: 'Coating mark',
+    checkedBy: 'Checked by',
+    bundles: 'Ends, posts, blocks and bolts',
+    bundle: 'Mark or tag of the bundle',
+    receivedBy: 'Received by',
+    signature: 'Signature',
+    date: 'Date',
+  },
+}

@@ -1,0 +1,46 @@
+import type { dailyReport as english } from '../en/daily-report.ts'
+
+export const dailyReport: typeof english = {
+  title: (day) => `Informe diario ${day}`,
+  facts: {
+    route: 'Ruta',
+    crew: 'Cuadrilla',
+    postsDriven: 'Postes hincados',
+    panelsHung: 'Paneles colgados',
+    gone: 'Ya no está en el tramo',
+    soFar: 'Hasta ahora',
+    readings: 'Lecturas',
+    photos: 'Fotos',
+    openEnds: 'Extremos abiertos',
+  },
+  notSaid: 'no se dice',
+  none: 'ninguno',
+  progress: (posts, ofPosts, panels, ofPanels) => `${posts} de ${ofPosts} postes, ${panels} de ${ofPanels} paneles`,
+  readBy: (count, by) => `${count} por ${by}`,
+  ends: {
+    'not said': 'no se dice',
+    none: 'ninguno: no quedó abierto ni extremo ni hueco',
+    protected: 'abierto, y protegido',
+    exposed: 'ABIERTO Y EXPUESTO',
+  },
+  nearMark: (post, apart, mark, ticket) =>
+    `El poste ${post} se hincó a ${apart} de una marca: ${mark}, aviso ${ticket}.`,
+  ticketValid: (ticket, through) => `El aviso de localización ${ticket} es válido hasta el ${through}.`,
+  ticketOutside: (day, ticket, from, through) =>
+    `${day} queda FUERA de las fechas del aviso de localización ${ticket} (${from} a ${through}): ese día no se hinca ni se saca ningún poste.`,
+  noTicket: 'NO hay aviso de localización de servicios.',
+  clock: (zone) => `Los días son los de ${zone}; una hora escrita con su propia diferencia conserva su día.`,
+  done: 'Qué se hizo',
+  noLog: 'No se escribió parte de este día.',
+  writtenBy: 'De {by}, escrito {at}',
+  openEnds: 'Extremos abiertos:',
+  findings: 'Hallazgos sobre lo leído este día',
+  noneStand: 'No queda ninguno.',
+  place: 'Lugar',
+  found: 'Qué se encontró',
+  remedy: 'Qué hacer',
+  state: 'Cuando esto se imprimió el tramo era {state}.',
+  name: 'Nombre',
+  signature: 'Firma',
+  date: 'Fecha',
+}

@@ -1,0 +1,11 @@
+import type { places as english } from '../en/places.ts'
+
+export const places: typeof english = {
+  numbered: {
+    post: (numbers, isOne) => `${isOne ? 'poste' : 'postes'} ${numbers}`,
+    space: (numbers, isOne) => `${isOne ? 'espacio tras el poste' : 'espacios tras los postes'} ${numbers}`,
+    panel: (numbers, isOne) => `${isOne ? 'panel' : 'paneles'} ${numbers}`,
+    splice: (numbers, isOne) => `${isOne ? 'empalme' : 'empalmes'} ${numbers}`,
+  },
+  fromTo: (from, to) => `${from} a ${to}`,
+}

@@ -1,0 +1,138 @@
+import type { record as english } from '../en/record.ts'
+
+const some = (number: number): string => `${number} requisito${number === 1 ? '' : 's'}`
+
+export const record: typeof english = {
+  title: 'Acta de inspección',
+  means: (kind, { fails, unrechecked, open, doesNotApply }) => {
+    switch (kind) {
+      case 'acceptable':
+        return `Cada requisito cumple su límite${doesNotApply > 0 ? ', o no aplica según el archivo del tramo' : ''}.`
+      case 'acceptable except':
+        return 'Todos los demás requisitos cumplen su límite. Lo que se dejó de lado está abajo, con la razón y el nombre de quien responde por ello.'
+      case 'not acceptable':
+        return [
+          ...(fails > 0 ? [`${some(fails)} sin cumplir: vea los hallazgos.`] : []),
+          ...(unrechecked > 0
+            ? [`${some(unrechecked)} sin cumplir antes, leídos de nuevo pero no como revisión.`]
+            : []),
+          ...(open > 0 ? [`${some(open)} sin probar en ningún sentido.`] : []),
+        ].join(' ')
+      case 'not yet known':
+        return open === 0
+          ? 'Nada deja de cumplir, pero ninguna lectura prueba nada.'
+          : `Nada deja de cumplir, pero ${some(open)} sin probar.`
+      default:
+        return kind satisfies never
+    }
+  },
+  notAllRead: 'sin lectura, y sin todas aquellas de las que se podría calcular',
+  signatures: ['Contratista', 'Inspector', 'Ingeniero'],
+  hashOf:
+    'SHA-256, por la regla 2, del tramo, la disposición, las fichas en uso, las lecturas, las fotos y la regla de decisión como JSON canónico',
+  setAside: 'Dejado de lado: no lo juzga el programa por decisión de una persona nombrada, como la ficha permite',
+  place: 'Lugar',
+  requirement: 'Requisito',
+  because: 'Porque',
+  setAsideBy: 'Lo dejó de lado',
+  requirements: '{count} requisitos',
+  sheets: 'Fichas de herrajes por las que se juzga',
+  part: 'Parte del tramo',
+  sheet: 'Ficha',
+  criteria: 'Criterios de ensayo',
+  notice: 'Aviso',
+  version: '{id}, versión {version}',
+  decisionRule: 'Regla de decisión.',
+  findings: 'Hallazgos',
+  none: 'Ninguno.',
+  number: 'N.º',
+  found: 'Qué se encontró',
+  remedy: 'Qué hacer',
+  fromPostOne: '{along} desde el poste 1',
+  station: 'estación {station}',
+  rechecks: 'Revisiones',
+  finding: 'Hallazgo',
+  reading: 'Lectura',
+  byAt: 'Quién, cuándo',
+  now: 'Ahora',
+  readingOf: '{id}, de {of}',
+  unproven: 'Lo que está sin probar',
+  allProven: 'Nada: cada requisito está leído y decidido.',
+  why: 'Por qué está sin probar',
+  strip: 'El tramo como franja',
+  nextPage:
+    'La página siguiente muestra el tramo a escala; la escala y una barra para comprobar la impresión están en cada una. Imprima al 100 %, sin ajustar a la página.',
+  nextPages:
+    'Las {count} páginas siguientes muestran el tramo a escala; la escala y una barra para comprobar la impresión están en cada una. Imprima al 100 %, sin ajustar a la página.',
+  photo: 'Foto {number}',
+  photoInText: 'foto {number}',
+  absent: '(no está en este paquete)',
+  morePhotos: 'y fotos {numbers}',
+  corrects: '; corrige {id}',
+  together: 'tomada de una vez para varios lugares ({name})',
+  noReading: 'sin lectura',
+  by: '{id}, por {sheet}, fuente {source}, {confirmation}',
+  limit: 'Límite',
+  verdict: 'Veredicto',
+  holdPoints: 'Puntos de espera: lo que el trabajo posterior cubre',
+  inOrder: 'Requisitos en el orden del recorrido',
+  of: 'De',
+  value: 'Valor',
+  instrument: 'Instrumento, dónde',
+  measured: 'Lecturas de las que se calculan valores',
+  photos: 'Fotos',
+  photoAbsent: 'Esta foto no está en este paquete.',
+  named: (at, by) => `nombrada en una lectura de ${at} por ${by}`,
+  theRun: 'el tramo',
+  shows: (number, place, must) => `N.º ${number}, ${place}: ${must}`,
+  timeUnknown: 'hora desconocida',
+  drawnOn: (photo) => `dibujada sobre ${photo}`,
+  replaced: 'Lecturas que ya no cuentan',
+  noneReplaced: 'Ninguna: no se corrigió ni se repitió ninguna lectura.',
+  replacedBy: 'Reemplazada por',
+  withoutEffect: 'Dicho sin efecto',
+  withoutEffectHow:
+    'Lo que está en la última columna no cuenta para nada; todo lo demás que dicen estas lecturas cuenta.',
+  askedEarlier: 'Pedido por una versión anterior',
+  askedEarlierHow:
+    'Lo que una versión anterior del tramo pedía y esta no. Queda como se registró, y nada se juzga por ello.',
+  askedWhy: '{why} (versión {version})',
+  whyNot: 'Por qué',
+  photoHead: 'Foto',
+  unconfirmed: 'Límites que nadie ha confirmado',
+  unconfirmedHow:
+    'Estos límites son de memoria. Cotéjelos con el documento vigente antes de fiarse de un veredicto que se apoya en ellos.',
+  sheetSource: 'Ficha, fuente',
+  sourceNumber: '{sheet}, fuente {source}',
+  sources: 'Fuentes de los límites',
+  document: 'Documento',
+  edition: 'Edición',
+  unusual: 'Valores no habituales',
+  unusualHow: 'Se leyeron como están y rara vez son correctos. Mire cada uno otra vez.',
+  cautions: 'Advertencias',
+  signed: 'Firmado en un dispositivo',
+  signedVersion: '(versión {version})',
+  typed: 'Firmado escribiendo el nombre.',
+  drawn: 'Dibujado a mano.',
+  signedAs: 'Firmado como {state}, con {count} sin probar.',
+  standing: {
+    same: 'El acta que se firmó es esta.',
+    unknown: 'El acta que se firmó es OTRA: no se sabe si todo lo que abarcaba está en esta.',
+    other:
+      'El acta que se firmó es OTRA: el tramo, la disposición, las fichas, las lecturas, las fotos o la regla de decisión eran otros.',
+    earlier: (count) =>
+      count === 1
+        ? 'El acta que se firmó es ANTERIOR: desde entonces se añadió 1 lectura.'
+        : `El acta que se firmó es ANTERIOR: desde entonces se añadieron ${count} lecturas.`,
+  },
+  signedHash: 'SHA-256 del acta que se firmó:',
+  signatureOf: (name) => `Firma de ${name}`,
+  signatureTyped: (role) => `El nombre escrito, como ${role}.`,
+  signatureDrawn: (role) => `Dibujada a mano, como ${role}.`,
+  byHand: 'Firmas a mano',
+  byHandHow: 'Quien firma declara que el acta es aquella cuya huella está abajo, y responde por la aceptación.',
+  role: 'Papel',
+  name: 'Nombre, licencia donde la ley la pide',
+  signature: 'Firma',
+  date: 'Fecha',
+}

@@ -1,0 +1,48 @@
+import type { runFacts as english } from '../en/run-facts.ts'
+
+export const runFacts: typeof english = {
+  names: {
+    route: 'Ruta',
+    side: 'Lado',
+    traffic: 'Tránsito',
+    speed: 'Velocidad',
+    work: 'Obra',
+    letting: 'Adjudicación',
+    datum: 'Origen del tramo',
+    first: 'Poste 1',
+    last: (post) => `Poste ${post}, el último`,
+    size: 'Tamaño',
+    readings: 'Lecturas',
+  },
+  notSaid: 'no se dice',
+  sides: {
+    right: 'derecho, hacia donde suben las estaciones',
+    left: 'izquierdo, hacia donde suben las estaciones',
+  },
+  traffic: { 'two-way': 'de dos sentidos', 'one-way': 'de un sentido', divided: 'vía dividida' },
+  work: { new: 'nueva', standing: 'existente' },
+  station: (station) => `estación ${station}`,
+  stationAlong: (station) => `estación ${station}, midiendo por la baranda`,
+  size: (posts, panels, rail) => `${posts} postes, ${panels} paneles, ${rail} de baranda`,
+  noReadings: 'ninguna',
+  readings: (count, people, from, to) => `${count} por ${people}, ${from === to ? from : `${from} a ${to}`}`,
+  sheets: {
+    first: 'Primer extremo, aguas arriba',
+    run: 'Tramo',
+    second: 'Segundo extremo, aguas abajo',
+    splice: {
+      post: 'Sigue desde un empalme existente, en un poste',
+      midspan: 'Sigue desde un empalme existente, a media distancia',
+    },
+    noCriteria: 'no se dan criterios de ensayo',
+    confirmations: {
+      published: 'publicado',
+      'common practice': 'práctica común',
+      'from memory': 'de memoria, sin confirmar',
+    },
+  },
+  guardBand: (multiple) =>
+    `Banda de guarda (JCGM 106:2012, 8.3): un valor cumple un límite cuando queda al menos ${multiple === 1 ? '' : `${multiple} veces `}U dentro de él, no cumple cuando queda más que eso fuera, y es demasiado justo entre ambos; U = 2u es la incertidumbre expandida del valor.`,
+  simple:
+    'Aceptación simple (JCGM 106:2012, 8.2): un valor en el límite o dentro de él lo cumple, uno fuera no; la incertidumbre se indica pero no mueve ningún límite.',
+}
