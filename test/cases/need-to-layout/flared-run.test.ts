@@ -21,7 +21,7 @@ const foot = 0.3048
 const shipped = (id: string) => shippedSheets.find((sheet) => sheet.id === id) as EndSheet
 
 /** A terminal that stands on its line, so that every offset is the run's. */
-const plain: EndSheet = { ...shipped('tangent-terminal-31'), id: 'plain-terminal', flare: 'none' }
+const plain: EndSheet = { ...shipped('tangent-terminal-31'), id: 'plain-terminal', flare: 'none', translations: {} }
 
 /** Handbook F1: barrier 10 ft from the edge, 25 ft of it parallel, flared 14:1; X = 113.8060 ft, Y = 16.3433 ft. */
 function siteF1(changes: object = {}, units: 'us' | 'metric' = 'us') {

@@ -19,6 +19,7 @@ function sheetsOfB1(): EndSheet[] {
       ...terminal,
       id: 'terminal-50-ft',
       flare: 'none',
+      translations: {},
       posts: [...terminal.posts.slice(0, 2), ...posts],
       panels: { own: [...terminal.panels.own, terminal.panels.own[2]!], adapters: [] },
       listedLength: { ...terminal.listedLength, inches: 600 },
@@ -26,6 +27,7 @@ function sheetsOfB1(): EndSheet[] {
     {
       ...bridge,
       id: 'bridge-25-ft',
+      translations: {},
       joins: ['w-beam-post-splice-27-3-4'],
       posts: bridge.posts.map((post) => (post.number === 10 ? { ...post, along: 300 } : post)),
     },
