@@ -41,6 +41,21 @@ describe('a file from another device', () => {
     expect(taken).toMatchObject({ ok: true, value: { entries: 4, already: 0 } })
   })
 
+  test('has its values without a unit in those of its run, also where the run comes later', async () => {
+    const road = { ...runEntry.body.road, datumStation: '1+208.400', speed: 90 }
+    const metric = { ...runEntry, body: { ...runEntry.body, units: 'metric', road } }
+    const bare = { ...failed, body: { ...failed.body, value: 100 } }
+    const valueIn = async (...entries: readonly object[]): Promise<unknown> => {
+      const store = freshStore()
+      expect(await importDevice(store, 'd.json', file(...entries))).toMatchObject({ ok: true })
+      const kept = await store.entries('reading')
+      return kept.ok ? (kept.value[0]!.body as { readonly value: unknown }).value : kept.error
+    }
+    expect(await valueIn(metric, bare)).toBe('100 mm')
+    expect(await valueIn(runEntry, bare)).toBe('100 in')
+    expect(await valueIn(bare)).toBe(100)
+  })
+
   test('is refused whole when a reading in it corrects or rechecks something else', async () => {
     const store = freshStore()
     const refused = await importDevice(store, 'd.json', file(runEntry, failed, wrongPlace, wrongFinding))

@@ -5,11 +5,12 @@ import { type PhotoInFile, readDeviceFile, writeDeviceFile } from '../../formats
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { readPicture, wholePicture } from '../../formats/picture/read-picture.ts'
+import type { RunFile } from '../../formats/run/run-file.ts'
 import type { PictureFault } from '../../words/problems/file.ts'
 import { type FileReading, problemsOfFileReadings } from './check-file-readings.ts'
 import { now } from './device.ts'
 import { withoutPlace } from './device-entry.ts'
-import type { DeviceStore, FreshEntry } from './device-store.ts'
+import type { DeviceStore, FreshEntry, StoreTrouble } from './device-store.ts'
 import { readAlone, runBody, sameReadingBody } from './kept-run.ts'
 import { d } from './messages.ts'
 import { ownProject } from './own-project.ts'
@@ -63,8 +64,10 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
   const problems: InputProblem[] = []
   const entries: FreshEntry[] = []
   const readings: FileReading[] = []
+  const units = await unitsOfRuns(store, read.value.entries)
+  if (!units.ok) return fromStore(units.error)
   for (const [i, entry] of read.value.entries.entries()) {
-    const body = bodyOf(file, entry)
+    const body = bodyOf(file, entry, units.value.get(entry.run))
     if (body.ok) entries.push({ ...entry, body: body.value.body, project: ownProject })
     else problems.push(...body.error.map((one) => ({ ...one, file, place: `entries[${i}].body.${one.place}` })))
     if (body.ok && body.value.reading !== null) readings.push({ at: i, run: entry.run, reading: body.value.reading })
@@ -113,14 +116,34 @@ async function pictureFault(content: ArrayBuffer, type: string): Promise<Picture
   }
 }
 
-/** The body as this page would write it, so that the server finds nothing else under the same id. */
+/** Units of the runs that entries are of, from the file or from here; of a run that is in neither, nothing. */
+async function unitsOfRuns(
+  store: DeviceStore,
+  entries: readonly Entry[],
+): Promise<Result<ReadonlyMap<string, RunFile['units']>, StoreTrouble>> {
+  const here = await store.entries('run')
+  if (!here.ok) return here
+  const runs = [...here.value, ...entries.filter(({ kind }) => kind === 'run')]
+  return ok(
+    new Map(
+      runs.map(({ run, body }) => [run, (body as { readonly units?: unknown }).units === 'metric' ? 'metric' : 'us']),
+    ),
+  )
+}
+
+/**
+ * The body as this page would write it, so that the server finds nothing else under the same id. A reading of a run that
+ * is nowhere yet stays as it is: what a value without a unit means only its run can say.
+ */
 function bodyOf(
   file: string,
   { kind, schemaVersion, body }: Entry,
+  units: RunFile['units'] | undefined,
 ): Result<{ readonly body: unknown; readonly reading: Reading | null }, readonly InputProblem[]> {
   if (kind === 'reading') {
-    const read = readAlone(file, { schemaVersion, body })
-    return read.ok ? ok({ body: sameReadingBody(schemaVersion, read.value), reading: read.value }) : read
+    const read = readAlone(file, units ?? 'us', { schemaVersion, body })
+    if (!read.ok) return read
+    return ok({ body: units === undefined ? body : sameReadingBody(schemaVersion, read.value), reading: read.value })
   }
   if (kind !== 'run') return ok({ body, reading: null })
   const run = runBody(file, body)

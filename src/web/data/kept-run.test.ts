@@ -113,7 +113,7 @@ describe('an offset that was read before its side was asked', () => {
 
   test('is carried by a file as it was written: the server knows it under its id', () => {
     const carried = (schemaVersion: number, raw: object) => {
-      const read = readAlone('phone.json', { schemaVersion, body: raw })
+      const read = readAlone('phone.json', 'us', { schemaVersion, body: raw })
       return read.ok ? sameReadingBody(schemaVersion, read.value) : read.error
     }
     const old = carried(1, body)

@@ -7,7 +7,7 @@ import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import { type InputProblem, written } from '../../formats/input-problem.ts'
 import { entryReadings, readingsFormat } from '../../formats/readings/entry-readings.ts'
 import { readingsFromValue, readingToValue } from '../../formats/readings/readings-file.ts'
-import { readRun, runFromValue } from '../../formats/run/run-file.ts'
+import { type RunFile, readRun, runFromValue } from '../../formats/run/run-file.ts'
 import { runToValue } from '../../formats/run/write-run.ts'
 import { judgeKnown } from '../../operations/judge-readings.ts'
 import { pinRun } from '../../operations/pin-run.ts'
@@ -68,12 +68,16 @@ export function runBody(file: string, body: unknown): Now<unknown> {
   return ok(runToValue(read.value))
 }
 
-/** The reading in the body of one entry. */
+/**
+ * The reading in the body of one entry.
+ * @param units  of its run, in which a value without a unit is
+ */
 export function readAlone(
   file: string,
+  units: RunFile['units'],
   { schemaVersion, body }: Pick<DeviceEntry, 'schemaVersion' | 'body'>,
 ): Result<Reading, readonly InputProblem[]> {
-  const alone = { format: readingsFormat(schemaVersion), run: '-', readings: [body] }
+  const alone = { format: readingsFormat(schemaVersion), run: '-', units, readings: [body] }
   const read = readingsFromValue(file, alone)
   return read.ok ? ok(read.value.readings[0]!) : read
 }
