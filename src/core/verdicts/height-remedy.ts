@@ -128,17 +128,18 @@ function wanted(rail: HeightReading | null, stub: HeightReading | null): Nanomet
 
 function whyNoMove(rail: HeightReading, stub: HeightReading, unit: LengthUnit): ResetPost['because'] {
   const railRoom = roomWithin(rail.limits, noDoubt)
-  const stubLimit = roomWithin(stub.limits, noDoubt).high
+  const stubRoom = roomWithin(stub.limits, noDoubt)
   const isRailRight = rail.value >= railRoom.low && rail.value <= railRoom.high
-  const move = isRailRight
-    ? stubLimit - stub.value
-    : (rail.value < railRoom.low ? railRoom.low : railRoom.high) - rail.value
+  const move = isRailRight ? nearestIn(stubRoom, stub.value) - stub.value : nearestIn(railRoom, rail.value) - rail.value
+  const stubThen = stub.value + move
   return {
     unit,
     brings: isRailRight ? 'stub' : 'rail',
     move: lengthIn(move, unit),
     railThen: lengthIn(rail.value + move, unit),
-    stubThen: lengthIn(stub.value + move, unit),
-    stubLimit: lengthIn(stubLimit, unit),
+    stubThen: lengthIn(stubThen, unit),
+    stubLimit: lengthIn(nearestIn(stubRoom, stubThen), unit),
   }
 }
+
+const nearestIn = ({ low, high }: Room, value: Nanometres): Nanometres => Math.min(Math.max(value, low), high)

@@ -123,7 +123,11 @@ describe('a post that no move brings right', () => {
   it('is told of by its rail where that is too high as well', () => {
     const held: Dimension = { ...stub, low: 3 }
     expect(steps(read(33, rail), read(3, held))).toMatchObject([
-      { kind: 'reset post', because: { brings: 'rail', move: -1, railThen: 32, stubThen: 2, stubLimit: 4 } },
+      { kind: 'reset post', because: { brings: 'rail', move: -1, railThen: 32, stubThen: 2, stubLimit: 3 } },
+    ])
+    // The rail is right and the stub too low: raised to its limit the rail would be too high.
+    expect(steps(read(31.5, rail), read(2, held))).toMatchObject([
+      { kind: 'reset post', because: { brings: 'stub', move: 1, railThen: 32.5, stubThen: 3, stubLimit: 3 } },
     ])
   })
 

@@ -69,6 +69,7 @@ export interface ResetPost {
     readonly move: number
     readonly railThen: number
     readonly stubThen: number
+    /** The limit of the stub that it would then be beyond; its own height where it would be right. */
     readonly stubLimit: number
   } | null
 }

@@ -49,6 +49,16 @@ describe('heightRemedy', () => {
     expect(text).toContain('Reset the post')
   })
 
+  it('says so too of a stub that would come too low, and of one that is', () => {
+    const held = { ...stub, low: 3 }
+    expect(remedy(1, readTo(33, rail), readTo(3, held), null)).toContain(
+      'Lowering post 1 until the rail is at 32 in would put the stub at 2 in, under 3 in',
+    )
+    expect(remedy(1, readTo(31.5, rail), readTo(2, held), null)).toContain(
+      'Raising post 1 until the stub is at 3 in would put the rail at 32 1/2 in',
+    )
+  })
+
   it('lowers a high stub, and checks the rail that goes down with it', () => {
     const text = remedy(1, readTo(31.25, rail), readTo(4.75, stub), null)
     expect(text).toContain('Lower post 1 by 1 in: rail then at 30 1/4 in, stub at 3 3/4 in')

@@ -118,10 +118,11 @@ function resetText({ post, because }: ResetPost, print: Print): string {
     return `No move of post ${post} brings rail and stub so far inside their limits that an instrument of this run would prove it. ${end}`
   const { unit, brings, move, railThen, stubThen, stubLimit } = because
   const text = (length: number): string => print.length(length, unit)
+  const moving = move >= 0 ? 'Raising' : 'Lowering'
   const what =
     brings === 'stub'
-      ? `Lowering post ${post} until the stub is at ${text(stubThen)} would put the rail at ${text(railThen)}`
-      : `${move >= 0 ? 'Raising' : 'Lowering'} post ${post} until the rail is at ${text(railThen)} would put the stub at ${text(stubThen)}, over ${text(stubLimit)}`
+      ? `${moving} post ${post} until the stub is at ${text(stubThen)} would put the rail at ${text(railThen)}`
+      : `${moving} post ${post} until the rail is at ${text(railThen)} would put the stub at ${text(stubThen)}, ${stubThen > stubLimit ? 'over' : 'under'} ${text(stubLimit)}`
   return `${what}: no move of the post brings rail and stub right together. ${end}`
 }
 

@@ -120,10 +120,11 @@ function resetText({ post, because }: ResetPost, print: Print): string {
     return `Ningún movimiento del poste ${post} lleva la baranda y el muñón tan adentro de sus límites que un instrumento de este tramo lo demuestre. ${end}`
   const { unit, brings, move, railThen, stubThen, stubLimit } = because
   const text = (length: number): string => print.length(length, unit)
+  const moving = move >= 0 ? 'Subir' : 'Bajar'
   const what =
     brings === 'stub'
-      ? `Bajar el poste ${post} hasta que el muñón esté a ${text(stubThen)} dejaría la baranda a ${text(railThen)}`
-      : `${move >= 0 ? 'Subir' : 'Bajar'} el poste ${post} hasta que la baranda esté a ${text(railThen)} dejaría el muñón a ${text(stubThen)}, más de ${text(stubLimit)}`
+      ? `${moving} el poste ${post} hasta que el muñón esté a ${text(stubThen)} dejaría la baranda a ${text(railThen)}`
+      : `${moving} el poste ${post} hasta que la baranda esté a ${text(railThen)} dejaría el muñón a ${text(stubThen)}, ${stubThen > stubLimit ? 'más' : 'menos'} de ${text(stubLimit)}`
   return `${what}: ningún movimiento del poste deja bien a la vez la baranda y el muñón. ${end}`
 }
 
