@@ -29,7 +29,8 @@ export async function addLongRun(address: string, least: number, count: number):
   const good = readEverything(required.model, required.requirements)
   const readings = Array.from({ length: count }, (_, i): Reading => ({ ...good[i % good.length]!, id: newId() }))
   const entries = readings.map((reading) => ({
-    ...{ ...envelope, id: reading.id, kind: 'reading', author: reading.by, capturedAt: reading.at },
+    // The second version of a reading says on which side an offset is.
+    ...{ ...envelope, id: reading.id, kind: 'reading', author: reading.by, capturedAt: reading.at, schemaVersion: 2 },
     body: readingToValue(reading),
   }))
   for (let from = 0; from < entries.length; from += batch) await post(address, entries.slice(from, from + batch))

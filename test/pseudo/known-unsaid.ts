@@ -15,7 +15,7 @@ const drawings = 'drawings say their prose once more as a whole'
  */
 const knownUnsaid: Readonly<Record<string, KnownUnsaid>> = {
   // Names of languages, dates and what people wrote are among them.
-  screens: { from: 'src/web/', why: `${requirements}; ${drawings}`, most: 99 },
+  screens: { from: 'src/web/', why: `${requirements}; ${drawings}`, most: 92 },
   figures: { from: 'src/drawing/views/figures/', why: `${drawings}; ${requirements}`, most: 44 },
   strips: { from: 'src/drawing/views/strip/', why: `${drawings}; ${requirements}`, most: 185 },
   elevations: { from: 'src/drawing/views/elevation/', why: `${drawings}; ${requirements}`, most: 72 },

@@ -129,6 +129,8 @@ test('next and previous by key, and by swipe where there is touch', { tag: '@bot
   await length(page).focus()
   await page.keyboard.press('Alt+PageDown')
   await expect(must).toHaveText('The post is a standard post.')
+  // A key goes to where the hands are: they come along a frame after the words.
+  await expect(page.locator('.entry :focus')).toHaveCount(1)
   await page.keyboard.press('Alt+PageUp')
   await expect(must).toContainText('rail stands')
   if (!hasTouch) return
