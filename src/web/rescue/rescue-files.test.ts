@@ -83,6 +83,14 @@ describe('what lies on a device', () => {
     expect(hashOf(Buffer.from(torn[1].value.base64, 'base64'))).toBe(hashOf(bytes(9)))
   })
 
+  test('is saved also where the browser computes no hash', async () => {
+    vi.stubGlobal('crypto', {})
+    const { written, left } = await rescued(await storeWith(['a'], [1]))
+    expect(written.entries).toHaveLength(1)
+    expect(written.photos).toMatchObject([{ sha256: hashOf(bytes(1)) }])
+    expect(left).toEqual([])
+  })
+
   test('is nothing where nothing is stored, and looking makes no store', async () => {
     expect(await openStore('never')).toBeNull()
     expect((await indexedDB.databases()).map(({ name }) => name)).not.toContain('never')
