@@ -110,10 +110,9 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
       using((db) =>
         db.transaction('rw', db.entries, db.begun, async () => {
           const outcomes = await addEntries(db, entries)
-          for (const [i, reading] of readings.entries()) {
-            const kept = await db.begun.get([entries[i]!.run, reading.of])
-            if (kept !== undefined && isSavedBy(kept, reading)) await db.begun.delete([kept.run, kept.of])
-          }
+          const kept = await db.begun.bulkGet(readings.map(({ of }, i) => [entries[i]!.run, of]))
+          const saved = kept.filter((one, i) => one !== undefined && isSavedBy(one, readings[i]!))
+          await db.begun.bulkDelete(saved.map((one) => [one!.run, one!.of]))
           return outcomes
         }),
       ),

@@ -60,7 +60,9 @@ export function useDrafts(source: RunSource, run: string, version: string): Draf
         // Where the disk takes none it is still on the screen, as before; what is saved says so itself when it is not kept.
         if (isEmpty(draft)) {
           kept.delete(of)
-          void source.dropBegun(run, of)
+          // What was begun before and is still shown stays on the disk: only a hand drops it.
+          const earlier = begun.find((one) => one.of === of)
+          void (earlier === undefined ? source.dropBegun(run, of) : source.keepBegun(earlier))
         } else {
           kept.set(of, draft)
           void source.keepBegun({ run, of, requirement, version, at: now(), draft })

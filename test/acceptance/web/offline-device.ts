@@ -96,15 +96,15 @@ export interface KeptReading {
   readonly body: { readonly of: string; readonly value?: string; readonly by: string }
 }
 
-/** What is on the device's disk, without the page's help: every reading in the order that counts. */
-export async function keptReadings(page: Page): Promise<readonly KeptReading[]> {
-  const all = await page.evaluate(
-    () =>
-      new Promise<readonly Record<string, unknown>[]>((resolve, reject) => {
+/** What a table on the device's disk answers, without the page's help. */
+const askTable = (page: Page, table: string, ask: 'getAll' | 'count'): Promise<unknown> =>
+  page.evaluate(
+    ([table, ask]) =>
+      new Promise((resolve, reject) => {
         const opening = indexedDB.open('lapwise')
         opening.onerror = () => reject(opening.error)
         opening.onsuccess = () => {
-          const asking = opening.result.transaction('entries').objectStore('entries').getAll()
+          const asking: IDBRequest = opening.result.transaction(table).objectStore(table)[ask]()
           asking.onerror = () => reject(asking.error)
           asking.onsuccess = () => {
             opening.result.close()
@@ -112,8 +112,13 @@ export async function keptReadings(page: Page): Promise<readonly KeptReading[]> 
           }
         }
       }),
+    [table, ask] as const,
   )
-  return (all as unknown as readonly (KeptReading & { kind: string; local: number })[])
+
+/** Every reading on the device's disk, in the order that counts. */
+export async function keptReadings(page: Page): Promise<readonly KeptReading[]> {
+  const all = await askTable(page, 'entries', 'getAll')
+  return (all as readonly (KeptReading & { kind: string; local: number })[])
     .filter(({ kind }) => kind === 'reading')
     .sort((a, b) => (a.seq ?? Number.MAX_VALUE) - (b.seq ?? Number.MAX_VALUE) || a.local - b.local)
     .map(({ local: _, ...reading }) => reading)
@@ -147,22 +152,10 @@ export const backdatePhotos = (page: Page, by: number): Promise<void> =>
   )
 
 /** What is on the device's disk as begun: what is read, and the text that was typed. */
-export const keptBegun = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(
-    () =>
-      new Promise<readonly string[]>((resolve, reject) => {
-        const opening = indexedDB.open('lapwise')
-        opening.onerror = () => reject(opening.error)
-        opening.onsuccess = () => {
-          const asking = opening.result.transaction('begun').objectStore('begun').getAll()
-          asking.onerror = () => reject(asking.error)
-          asking.onsuccess = () => {
-            opening.result.close()
-            resolve(asking.result.map(({ of, draft }) => `${of} ${draft.text}`))
-          }
-        }
-      }),
-  )
+export async function keptBegun(page: Page): Promise<readonly string[]> {
+  const all = (await askTable(page, 'begun', 'getAll')) as readonly { of: string; draft: { text: string } }[]
+  return all.map(({ of, draft }) => `${of} ${draft.text}`)
+}
 
 /** Puts a piece of an entry where whole ones lie, as a disk that failed may leave it. */
 export const tearEntry = (page: Page, run: string): Promise<void> =>
@@ -185,22 +178,8 @@ export const tearEntry = (page: Page, run: string): Promise<void> =>
   )
 
 /** How many pictures have their bytes on the device's disk. */
-export const keptPictures = (page: Page): Promise<number> =>
-  page.evaluate(
-    () =>
-      new Promise<number>((resolve, reject) => {
-        const opening = indexedDB.open('lapwise')
-        opening.onerror = () => reject(opening.error)
-        opening.onsuccess = () => {
-          const asking = opening.result.transaction('photoBytes').objectStore('photoBytes').count()
-          asking.onerror = () => reject(asking.error)
-          asking.onsuccess = () => {
-            opening.result.close()
-            resolve(asking.result)
-          }
-        }
-      }),
-  )
+export const keptPictures = async (page: Page): Promise<number> =>
+  (await askTable(page, 'photoBytes', 'count')) as number
 
 export interface KillableBrowser {
   readonly browser: Browser

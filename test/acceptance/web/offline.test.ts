@@ -124,15 +124,35 @@ test('a first visit without an answer of the server is no empty list', { tag: '@
   await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
 })
 
-test('nothing that was acknowledged is gone after the browser is killed in the middle of readings', {
-  tag: '@phone',
-}, async () => {
+/** A browser of its own that has the page and the run on its disk, and no server to ask; with what ends all that. */
+async function killableDevice() {
   const profile = await temporaryFolder()
   let { browser, kill } = await startBrowser(profile)
-  let page = await browser.contexts()[0]!.newPage()
+  const page = await browser.contexts()[0]!.newPage()
   await openPage(page, server.address)
   await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
   await server.stop()
+  return {
+    page,
+    /** Killed, and started again on the same disk. */
+    async killed(): Promise<Page> {
+      await kill()
+      ;({ browser, kill } = await startBrowser(profile))
+      return browser.contexts()[0]!.newPage()
+    },
+    async end(): Promise<void> {
+      await kill()
+      await dropFolder(profile)
+      server = await startServer(folder, port())
+    },
+  }
+}
+
+test('nothing that was acknowledged is gone after the browser is killed in the middle of readings', {
+  tag: '@phone',
+}, async () => {
+  const device = await killableDevice()
+  let { page } = device
   const acknowledged: string[] = []
   for (let round = 0; round < 3; round++) {
     for (let n = 0; n < 4; n++) {
@@ -143,33 +163,23 @@ test('nothing that was acknowledged is gone after the browser is killed in the m
     }
     // The last one is only just on screen, and another one half typed.
     await page.getByLabel(/^Length/).fill('2')
-    await kill()
-    ;({ browser, kill } = await startBrowser(profile))
-    page = await browser.contexts()[0]!.newPage()
+    page = await device.killed()
     await page.goto(server.address)
     const kept = (await keptReadings(page)).filter(({ body }) => body.by === 'R. Quist')
     expect(kept.map(({ body }) => body.of)).toEqual(acknowledged)
   }
   await openReading(page, server.address, run, 'post-6/rail-height')
   await expect(newest(page)).toContainText('R. Quist')
-  await kill()
-  await dropFolder(profile)
-  server = await startServer(folder, port())
+  await device.end()
 })
 
 test('what is typed and not saved is still there after the browser is killed, is not applied by itself, and ends when saved', {
   tag: '@phone',
 }, async () => {
-  const profile = await temporaryFolder()
-  let { browser, kill } = await startBrowser(profile)
-  let page = await browser.contexts()[0]!.newPage()
-  await openPage(page, server.address)
-  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
-  await server.stop()
+  const device = await killableDevice()
+  let { page } = device
   const again = async (requirement: string): Promise<void> => {
-    await kill()
-    ;({ browser, kill } = await startBrowser(profile))
-    page = await browser.contexts()[0]!.newPage()
+    page = await device.killed()
     await openReading(page, server.address, run, requirement)
   }
   await openReading(page, server.address, run, 'post-3/rail-height')
@@ -180,6 +190,11 @@ test('what is typed and not saved is still there after the browser is killed, is
   await page.locator('.begun a').click()
   await expect(page.locator('.begun')).toContainText('30 1/2')
   await expect(page.getByLabel(/^Length/)).toHaveValue('')
+  // Something else typed and taken back does not take it along.
+  await page.getByLabel(/^Length/).pressSequentially('9')
+  await expect.poll(() => keptBegun(page)).toEqual(['post-3/rail-height 9'])
+  await page.getByLabel(/^Length/).press('Backspace')
+  await expect.poll(() => keptBegun(page)).toEqual(['post-3/rail-height 30 1/2'])
   await page.getByRole('button', { name: 'Go on with it' }).click()
   await expect(page.getByLabel(/^Length/)).toHaveValue('30 1/2')
   await readLength(page, 'R. Quist', '30 1/4 in')
@@ -191,9 +206,7 @@ test('what is typed and not saved is still there after the browser is killed, is
   await page.getByRole('button', { name: 'Drop it' }).click()
   await expect(page.locator('.begun')).toHaveCount(0)
   await expect.poll(() => keptBegun(page)).toEqual([])
-  await kill()
-  await dropFolder(profile)
-  server = await startServer(folder, port())
+  await device.end()
 })
 
 test('a page that the browser kept while it was left goes on when it is gone back to', {
