@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { byHand } from '../../../test/fixtures/by-hand.ts'
+import { plainRequirement } from '../../../test/fixtures/plain-requirement.ts'
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { instruments } from '../measurement/instruments.ts'
 import type { Answer, Reading } from '../measurement/reading.ts'
-import type { Requirement, RequirementLook } from '../requirements/requirement.ts'
+import type { RequirementLook } from '../requirements/requirement.ts'
 import { exactLength } from '../units/exact-length.ts'
 import { judgeRequirements } from './judge-requirements.ts'
 import { plainFault } from './plain-faults.ts'
@@ -21,21 +22,7 @@ const length = (inches: number, side?: 'away' | 'toward'): Answer => ({
 })
 
 function steps(topic: string, look: RequirementLook, answer: Answer, instrument = 'tape') {
-  const requirement: Requirement = {
-    ...{
-      id: `post-1/${topic}`,
-      topic,
-      must: byHand(''),
-      how: byHand(''),
-      why: byHand(''),
-      remedy: byHand('Tighten it.'),
-      hold: false,
-      figure: null,
-    },
-    place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
-    ...{ look, maySetAside: false, sheet: 'test', sheetVersion: '1', source: { title: '', edition: '' } },
-    confirmation: 'published',
-  }
+  const requirement = plainRequirement(topic, look)
   const reading: Reading = {
     ...{ id: 'r1', of: requirement.id, answer, instrument, uncertainty: null, by: 'J. Okafor' },
     ...{ at: '2016-05-12T10:05:00Z', where: null, photos: [], corrects: null, rechecks: null, together: null },

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { byHand } from '../../../test/fixtures/by-hand.ts'
+import { plainRequirement } from '../../../test/fixtures/plain-requirement.ts'
 import type { Dimension } from '../../core/hardware/hardware-sheet.ts'
 import { instruments } from '../../core/measurement/instruments.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
-import type { Requirement } from '../../core/requirements/requirement.ts'
 import { exactLength } from '../../core/units/exact-length.ts'
 import { judgeRequirements } from '../../core/verdicts/judge-requirements.ts'
 import { plainFault } from '../../core/verdicts/plain-faults.ts'
@@ -16,27 +15,7 @@ const flare: Dimension = { nominal: 48, low: 45, high: 51, role: 'centre', ...ci
 const play: Dimension = { nominal: 'notStated', low: 'notStated', high: 1, role: 'ceiling', ...cited }
 
 function remedy(topic: string, limits: Dimension, inches: number, instrument = 'tape'): string {
-  const requirement: Requirement = {
-    ...{
-      id: `post-1/${topic}`,
-      topic,
-      must: byHand(''),
-      how: byHand(''),
-      why: byHand(''),
-      remedy: byHand('Tighten it.'),
-      hold: false,
-      figure: null,
-    },
-    place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
-    look: { kind: 'measure', limits, orFrom: null },
-    ...{
-      maySetAside: false,
-      sheet: 'test',
-      sheetVersion: '1',
-      source: { title: '', edition: '' },
-      confirmation: 'published',
-    },
-  }
+  const requirement = plainRequirement(topic, { kind: 'measure', limits, orFrom: null })
   const reading: Reading = {
     ...{ id: 'r1', of: requirement.id, instrument, uncertainty: null, by: 'J. Okafor', at: '2016-05-12T10:05:00Z' },
     // A length and the side on which it lies: away from traffic is positive here.
