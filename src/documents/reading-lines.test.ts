@@ -45,6 +45,12 @@ describe('readingLine', () => {
     expect(answerOf({ kind: 'does not apply', because: 'no curb here' })).toBe('does not apply: no curb here')
   })
 
+  test('gives a note as its person wrote it', () => {
+    const noted = { ...reading(length(31, 'in', null)), note: 'post leans, 1,250 ft from the bridge' }
+    expect(readingLine(noted, undefined, input).note).toBe('post leans, 1,250 ft from the bridge')
+    expect(readingLine(reading(length(31, 'in', null)), undefined, input).note).toBeNull()
+  })
+
   test('names instrument, stated uncertainty and time in words', () => {
     const line = readingLine(reading(length(31, 'in', null)), undefined, input)
     expect(line).toMatchObject({

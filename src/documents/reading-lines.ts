@@ -23,6 +23,8 @@ export interface ReadingLine {
   readonly by: string
   readonly at: string
   readonly where: string | null
+  /** What its person says beside the answer. */
+  readonly note: string | null
   readonly photos: readonly string[]
   /** Null also where it names what it cannot correct or recheck: that stands in `withoutEffect`. */
   readonly corrects: string | null
@@ -45,7 +47,7 @@ export function readingLine(
   requirement: Requirement | undefined,
   { instruments, judgement, print }: LineInput,
 ): ReadingLine {
-  const { id, of, by, where, photos, together, uncertainty } = reading
+  const { id, of, by, where, note, photos, together, uncertainty } = reading
   const { theirs } = print
   const words = documentWords(print).readings
   const answer = answerText(reading.answer, requirement, print)
@@ -67,6 +69,7 @@ export function readingLine(
     by: theirs(by),
     at: timeText(reading.at),
     where: where === null ? null : theirs(where),
+    note: note === undefined ? null : theirs(note),
     photos,
     corrects: counting('correction', reading.corrects),
     rechecks: counting('recheck', reading.rechecks),

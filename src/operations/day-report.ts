@@ -61,7 +61,8 @@ export function dayReport(
       tickets,
     ),
     readings: countBy(readings),
-    photos: entries.photos.filter(({ capturedAt, body }) => dayOf(body.takenAt ?? capturedAt) === day).length,
+    photos: entriesInForce(entries.photos).filter(({ capturedAt, body }) => dayOf(body.takenAt ?? capturedAt) === day)
+      .length,
     findings: judged.judgement.findings.filter(({ requirements }) => {
       const standsOn = judged.requirements.filter(({ id }) => requirements.includes(id))
       return readings.some((reading) =>

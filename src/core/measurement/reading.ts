@@ -14,6 +14,8 @@ export interface Reading {
   readonly at: string
   /** Where it was taken or from which surface, in words; null when not said. */
   readonly where: string | null
+  /** What its person says beside the answer, in words; left out when nothing. Nothing is decided by it. */
+  readonly note?: string
   readonly photos: readonly string[]
   readonly corrects: string | null
   /** The finding that this reading rechecks; null for a first look. */

@@ -156,6 +156,7 @@ export const recordTemplate = String.raw`${pageFrame}
 #let reading-lines(reading) = {
   [*#reading.answer*]
   linebreak()
+  if reading.note != none { reading.note; linebreak() }
   small({
     let parts = (reading.instrument, reading.uncertainty, reading.where).filter(part => part != none)
     if parts.len() > 0 { parts.join("; "); linebreak() }
@@ -177,7 +178,7 @@ export const recordTemplate = String.raw`${pageFrame}
 
 // A row is kept on one page unless a long note makes it too high.
 #let is-long(line) = {
-  let texts = (line.must, line.reason) + line.readings.map(one => (one.answer, one.by, one.where)).flatten()
+  let texts = (line.must, line.reason) + line.readings.map(one => (one.answer, one.by, one.where, one.note)).flatten()
   texts.filter(words => words != none).map(words => words.len()).sum() > 700
 }
 
@@ -242,7 +243,7 @@ export const recordTemplate = String.raw`${pageFrame}
   ..lines.map(line => (
     line.id,
     line.of,
-    line.answer,
+    [#line.answer#if line.note != none { linebreak(); small(line.note) }],
     (line.instrument, line.uncertainty, line.where).filter(part => part != none).join("; "),
     [#line.by, #line.at],
     last(line),

@@ -300,6 +300,7 @@ const readingColumns: readonly Column[] = [
   column('By', 20),
   column('At', 24),
   column('Where', 30),
+  column('Note', 44),
   column('Photos', 30),
   column('Corrects', 12),
   column('Rechecks', 24),
@@ -321,6 +322,7 @@ function readingCells(reading: Reading, requirement: Requirement | undefined, in
     line.by,
     line.at,
     line.where,
+    line.note,
     line.photos.join(', '),
     line.corrects,
     line.rechecks,
@@ -341,7 +343,7 @@ function askedEarlierSheet(input: RecordInput, photos: readonly EntryOf<PhotoBod
         return [...readingCells(reading, undefined, input), version, why]
       }),
       ...lines.photos.map(({ photo, of, by, at, note, why }): Cell[] => [
-        ...[null, of, note, null, null, null, null, null, by, at, null, photo, null, null, null, null, why],
+        ...[null, of, null, null, null, null, null, null, by, at, null, note, photo, null, null, null, null, why],
       ]),
     ],
   }

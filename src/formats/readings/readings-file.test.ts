@@ -56,6 +56,11 @@ describe('readReadings', () => {
     ])
   })
 
+  test('takes a note with the reading that says one, and leaves it out of all others', () => {
+    const notes = readingsOf(fullReadings).map((reading) => ('note' in reading ? reading.note : null))
+    expect(notes).toEqual([null, null, null, 'bolt rusted', null, null, null, null])
+  })
+
   test('takes from the visit what a reading does not say, and nothing where it says null', () => {
     const readings = readingsOf(fullReadings)
     expect(readings.map(({ id }) => id)).toEqual(['r1', 'r2', 'r3', 'hinge', 'r5', 'r6', 'r7', 'r8'])

@@ -68,6 +68,7 @@ function readingOf(
     corrects: shape.corrects,
     rechecks: shape.rechecks,
     together: shape.together,
+    ...(shape.note === undefined ? {} : { note: shape.note }),
     ...(version === undefined ? {} : { version }),
   }
 }

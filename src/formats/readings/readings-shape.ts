@@ -46,6 +46,9 @@ const reading = z
     by: z.optional(text),
     at: z.optional(moment),
     where: z.optional(note),
+    note: z
+      .optional(text.check(z.maxLength(4000)))
+      .check(z.meta({ description: 'What its person says beside the answer; nothing is decided by it.' })),
     version: z.optional(text).check(
       z.meta({
         description:

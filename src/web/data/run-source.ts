@@ -171,8 +171,11 @@ export interface RunSource {
 
   /** Entries of one kind at a run, in the order that counts. */
   entries<K extends SideKind>(run: string, kind: K): Answer<readonly KeptEntry<K>[]>
-  /** Appends one entry; a correction names the entry that it supersedes. Photos go through `savePhoto`. */
-  appendEntry<K extends Exclude<SideKind, 'photo'>>(
+  /**
+   * Appends one entry; a correction names the entry that it supersedes. A photo comes by `savePhoto`: here only what is
+   * said of one that is kept already.
+   */
+  appendEntry<K extends SideKind>(
     run: string,
     kind: K,
     body: NewSideBodies[K],

@@ -4,6 +4,7 @@ import type { RequirementLook } from '../../core/requirements/requirement.ts'
 import type { Unit } from '../../core/units/quantity-kinds.ts'
 import { m, say } from '../messages.ts'
 import type { Draft } from './draft.ts'
+import { NoteField } from './note-field.tsx'
 import { ValueField } from './value-field.tsx'
 
 interface Props {
@@ -100,6 +101,7 @@ export function AnswerFields({ look, kind, maySetAside, isSided, unit, units, dr
             {m.entry.cannotSee}
           </button>
         )}
+        <NoteField note={draft.note} change={(note) => change({ note })} />
         {draft.mode !== 'does not apply' && maySetAside && (
           <button type="button" class="button" onClick={() => change({ mode: 'does not apply' })}>
             {m.entry.setAside}

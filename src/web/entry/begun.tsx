@@ -80,16 +80,20 @@ export function BegunElsewhere({ begun, judged, run, drop }: ListProps) {
 }
 
 /** What a draft says so far. */
-function draftWords({ mode, text, side, choice, yes, because }: Draft, asked?: Pick<Requirement, 'look'>): string {
-  if (mode === 'cannot see') return m.entry.cannotSeeSaid
+function draftWords(
+  { mode, text, side, choice, yes, because, note }: Draft,
+  asked?: Pick<Requirement, 'look'>,
+): string {
   const label =
     asked?.look.kind === 'choose' ? asked.look.choices.find(({ id }) => id === choice)?.label : (choice ?? undefined)
   const parts = [
+    ...(mode === 'cannot see' ? [m.entry.cannotSeeSaid] : []),
     ...(mode === 'does not apply' ? [`${m.entry.because} ${because}`] : []),
     text,
     ...(side === null ? [] : [m.entry.sides[side].toLowerCase()]),
     ...(label === undefined ? [] : [say(label)]),
     ...(yes === null ? [] : [yes ? m.entry.yes : m.entry.no]),
+    ...(note === '' ? [] : [`${m.entry.note}: ${note}`]),
   ]
   return parts.filter((part) => part !== '').join(' ')
 }

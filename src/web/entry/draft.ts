@@ -14,6 +14,8 @@ export interface Draft {
   readonly choice: string | null
   readonly yes: boolean | null
   readonly because: string
+  /** What is said beside the answer. */
+  readonly note: string
   /** Id of the reading that this one corrects. */
   readonly corrects: string | null
 }
@@ -25,16 +27,18 @@ export const emptyDraft: Draft = {
   choice: null,
   yes: null,
   because: '',
+  note: '',
   corrects: null,
 }
 
-export const isEmpty = ({ mode, text, side, choice, yes, because, corrects }: Draft): boolean =>
+export const isEmpty = ({ mode, text, side, choice, yes, because, note, corrects }: Draft): boolean =>
   mode === 'answer' &&
   text === '' &&
   side === null &&
   choice === null &&
   yes === null &&
   because === '' &&
+  note === '' &&
   corrects === null
 
 export type DraftProblem =

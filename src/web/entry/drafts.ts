@@ -3,7 +3,7 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import type { Begun } from '../data/begun.ts'
 import { now } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
-import { type Draft, isEmpty } from './draft.ts'
+import { type Draft, emptyDraft, isEmpty } from './draft.ts'
 
 interface FailedSave {
   /** What was read, and the requirement at which it was entered. */
@@ -43,7 +43,10 @@ export function useDrafts(source: RunSource, run: string, version: string): Draf
   useEffect(() => {
     void source.begun(run).then((answer) => {
       // What is entered here already is of this page.
-      if (answer.ok) setBegun(answer.value.filter(({ of }) => !kept.has(of)))
+      if (!answer.ok) return
+      const others = answer.value.filter(({ of }) => !kept.has(of))
+      // One that lay here before a draft had all its fields of today says nothing in the others.
+      setBegun(others.map((one) => ({ ...one, draft: { ...emptyDraft, ...one.draft } })))
     })
   }, [source, run, kept])
   useEffect(() => {

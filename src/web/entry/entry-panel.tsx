@@ -115,6 +115,7 @@ export function EntryPanel(props: Props) {
         corrects: draft.corrects,
         rechecks: findingOf(requirement.id),
         together: span?.together ?? null,
+        ...(draft.note.trim() === '' ? {} : { note: draft.note.trim() }),
         ...seenVersion(kept.run.version),
       }
     : null

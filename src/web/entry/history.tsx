@@ -30,7 +30,7 @@ export function History({ judged, requirement, of, rivals, correct, undo }: Prop
       {readings.length === 0 && <p>{m.entry.noHistory}</p>}
       <ul class="plain">
         {readings.map((reading) => {
-          const { id, at, by, instrument, where, together, corrects, photos } = reading
+          const { id, at, by, instrument, where, together, corrects, photos, note } = reading
           const hasRivals = corrects !== null && (rivals.get(corrects)?.includes(id) ?? false)
           const vain = judged.judgement.withoutEffect.filter((one) => one.reading === id)
           return (
@@ -51,6 +51,7 @@ export function History({ judged, requirement, of, rivals, correct, undo }: Prop
                   ...(where === null ? [] : [where]),
                 ].join(', ')}
               </p>
+              {note !== undefined && <p class="note">{note}</p>}
               {vain.map((one) => (
                 <p key={one.kind} class="warning">
                   {say(one)}

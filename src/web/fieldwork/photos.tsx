@@ -79,6 +79,13 @@ export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
     setAdding({ state: 'idle' })
     await again()
   }
+  const caption = async (photo: KeptEntry<'photo'>, words: string): Promise<void> => {
+    const body = { ...photo.body, note: words === '' ? null : words }
+    if (body.note === photo.body.note) return
+    const kept = await source.appendEntry(run, 'photo', body, by, photo.id)
+    if (!kept.ok) return setAdding({ state: 'failed', trouble: kept.error })
+    await again()
+  }
   const input = (name: 'camera' | 'files') => (
     <input
       ref={name === 'camera' ? camera : files}
@@ -107,6 +114,14 @@ export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
             <li key={photo.id}>
               <PhotoImage source={source} sha256={photo.body.sha256} words={m.photo.nth(i + 1, photos.length)} />
               <p class="hint">{photoWords(photo)}</p>
+              <label class="caption">
+                <span>{m.photo.caption}</span>
+                <input
+                  value={photo.body.note ?? ''}
+                  maxLength={4000}
+                  onChange={({ currentTarget }) => void caption(photo, currentTarget.value.trim())}
+                />
+              </label>
               <button type="button" class="button small" onClick={() => setDrawnOn(photo)}>
                 {m.photo.draw}
               </button>

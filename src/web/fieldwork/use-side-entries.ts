@@ -3,6 +3,7 @@ import type { KeptEntry, RunSource, SideKind, Trouble } from '../data/run-source
 
 /** What is recorded at a run besides readings, each kind in the order of storing. */
 export interface SideEntries {
+  /** Each as it was described last. */
   readonly photos: readonly KeptEntry<'photo'>[]
   readonly signatures: readonly KeptEntry<'sign-off'>[]
   readonly logs: readonly KeptEntry<'day-log'>[]
@@ -34,7 +35,7 @@ export function useSideEntries(
     ])
     if (photos.ok && signatures.ok && logs.ok && tickets.ok) {
       setEntries({
-        photos: photos.value,
+        photos: photos.value.filter(({ isSuperseded }) => !isSuperseded),
         signatures: signatures.value,
         logs: logs.value,
         tickets: tickets.value,

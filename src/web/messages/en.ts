@@ -157,6 +157,7 @@ export const en = {
     no: 'No',
     cannotSee: 'Cannot see it',
     cannotSeeSaid: 'It could not be seen',
+    note: 'Note',
     setAside: 'Does not apply, because …',
     because: 'Because',
     answerInstead: 'Give a reading instead',
@@ -248,6 +249,7 @@ export const en = {
     cameraPosition: (latitude: string, longitude: string) => `${latitude}, ${longitude} by its camera`,
     position: (latitude: string, longitude: string, metres: number) =>
       `${latitude}, ${longitude}; the device says ±${metres} m`,
+    caption: 'What it shows',
     drawn: 'drawn on',
     draw: 'Draw on a copy',
     options: 'Size and position',

@@ -162,6 +162,7 @@ export const es: Messages = {
     no: 'No',
     cannotSee: 'No se puede ver',
     cannotSeeSaid: 'No se pudo ver',
+    note: 'Nota',
     setAside: 'No aplica, porque …',
     because: 'Porque',
     answerInstead: 'Dar una lectura',
@@ -249,6 +250,7 @@ export const es: Messages = {
     cameraPosition: (latitude, longitude) => `${latitude}, ${longitude} según su cámara`,
     position: (latitude, longitude, metres) => `${latitude}, ${longitude}; el dispositivo dice ±${metres} m`,
     drawn: 'dibujada',
+    caption: 'Qué muestra',
     draw: 'Dibujar en una copia',
     options: 'Tamaño y posición',
     size: (edge, percent) =>
