@@ -1,7 +1,9 @@
+import { sheetText } from '../core/hardware/sheet-text.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
 import { flareBends } from '../core/layout/run-flare.ts'
 import type { StripEnd, StripInput } from '../drawing/views/strip/strip-input.ts'
-import { leavingProse, type Print } from '../words/print.ts'
+import { drawingWords } from '../drawing/words/drawing-words.ts'
+import type { Print } from '../words/print.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { RequiredRun } from './require-run.ts'
 
@@ -12,20 +14,20 @@ export function stripInput(required: RequiredRun | JudgedRun, print: Print): Str
   return {
     layout: model.layout,
     system: model.system,
-    first: stripEnd(request.first),
-    second: stripEnd(request.second),
+    first: stripEnd(request.first, print),
+    second: stripEnd(request.second, print),
     flareRate: isFlared(model) ? (run.flare?.rate ?? null) : null,
     traffic: road.traffic,
     obstructions: run.obstructions,
     need: run.need,
     verdicts: 'judgement' in required ? required.judgement.verdicts : null,
     titles: {
-      run: run.name,
-      route: road.route ?? '',
-      stations: road.datumStation === null ? '' : `datum at ${road.datumStation}`,
+      run: print.theirs(run.name),
+      route: print.theirs(road.route ?? ''),
+      stations: road.datumStation === null ? '' : drawingWords(print).run.datumAt(print.theirs(road.datumStation)),
     },
     units: run.units === 'metric' ? 'metric' : 'feet and inches',
-    print: leavingProse(print),
+    print: print,
     lateralExaggeration: 2,
   }
 }
@@ -33,7 +35,7 @@ export function stripInput(required: RequiredRun | JudgedRun, print: Print): Str
 const isFlared = ({ layout, flare }: RequiredRun['model']): boolean =>
   Object.values(flareBends(layout, flare)).some((bend) => bend !== null)
 
-const stripEnd = (end: RunEnd): StripEnd =>
+const stripEnd = (end: RunEnd, print: Print): StripEnd =>
   end.kind === 'unit'
-    ? { name: end.sheet.name, kind: end.sheet.kind, sheet: end.sheet }
-    : { name: 'standing run', kind: 'standing splice', sheet: null }
+    ? { name: print.say(sheetText(end.sheet, end.sheet.name)), kind: end.sheet.kind, sheet: end.sheet }
+    : { name: drawingWords(print).run.standingRun, kind: 'standing splice', sheet: null }

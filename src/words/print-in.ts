@@ -1,7 +1,7 @@
 import { feetInchesText, lengthText, quantityText } from '../core/hardware/dimension-text.ts'
 import { printValue } from '../core/units/print-value.ts'
 import { isLengthUnit, type Unit } from '../core/units/quantity-kinds.ts'
-import { inBothUnits } from './in-both-units.ts'
+import { inBothUnits, inOneUnit } from './in-both-units.ts'
 import type { Lengths, Print, Printers } from './print.ts'
 import type { Said } from './said.ts'
 import type { Saying } from './saying.ts'
@@ -37,6 +37,7 @@ export function printIn({ language, printers, joints, prose }: Words, units: Pri
 
 function lengths(units: Print['units']): Lengths {
   const shown = (text: string): string => (units === null ? text : inBothUnits(text, units))
+  const alone = (text: string): string => (units === null ? text : inOneUnit(text, units))
   return {
     length: (value, unit) => shown(lengthText(value, unit)),
     quantity: (value, unit) => shown(quantityText(value, unit)),
@@ -45,6 +46,10 @@ function lengths(units: Print['units']): Lengths {
     measured: (value, unit) =>
       shown(unit === 'in' && !Number.isInteger(value * 64) ? decimalText(value, unit) : quantityText(value, unit)),
     decimal: (value, unit) => shown(decimalText(value, unit)),
+    short: {
+      length: (value, unit) => alone(lengthText(value, unit)),
+      feetInches: (inches) => alone(feetInchesText(inches)),
+    },
   }
 }
 

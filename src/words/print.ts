@@ -34,6 +34,8 @@ export interface Lengths {
   readonly measured: (value: number, unit: Unit) => string
   /** `0.240 in` */
   readonly decimal: (value: number, unit: Unit) => string
+  /** In the units asked for alone, for where there is room for one, as at a dimension line. */
+  readonly short: Pick<Lengths, 'length' | 'feetInches'>
 }
 
 /** One printer for each kind of a part's sayings. */

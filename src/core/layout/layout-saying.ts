@@ -1,8 +1,9 @@
 import type { OmissionRule } from '../hardware/hardware-sheet.ts'
+import type { PostThatStands } from './kind-of-post.ts'
 import type { Refusal } from './refusal.ts'
 
 /** What is said of a layout. Names of obstructions are a person's words, names of sheets and posts the sheet's. */
-export type LayoutSaying = Refusal | LayoutReason
+export type LayoutSaying = Refusal | LayoutReason | PostThatStands
 
 /** Why a layout is as it is. Lengths in inches along the rail from the centre of post 1. */
 export type LayoutReason =

@@ -26,6 +26,7 @@ export type VerdictSaying =
   | MeasuredValue
   | { readonly kind: 'side'; readonly side: Side }
   | VerdictsAtPlace
+  | { readonly kind: 'verdict'; readonly word: VerdictWord }
   | { readonly kind: 'fails at'; readonly places: readonly Place[] }
 
 /** What came out at one place: the worst, how many are as bad, and of how many that apply at all. */

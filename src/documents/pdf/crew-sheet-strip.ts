@@ -51,7 +51,7 @@ function rows(input: StripInput, ratio: number, width: number, most: number, pri
   })
   const height = down + barHeight
   return {
-    title: words.stripTitle(print.theirs(input.titles.run)),
+    title: words.stripTitle(input.titles.run),
     description: words.stripShows(input.layout.posts.length, input.layout.panels.length),
     scale: ratio,
     paper: null,
@@ -59,7 +59,9 @@ function rows(input: StripInput, ratio: number, width: number, most: number, pri
     layers: stripLayers,
     items: [
       ...items,
-      ...scaleBar(ratio, input.units, true).map((item) => moved(item, gutterPoints * perPoint, -(down + 6) * perPoint)),
+      ...scaleBar(ratio, input.units, true, print).map((item) =>
+        moved(item, gutterPoints * perPoint, -(down + 6) * perPoint),
+      ),
     ],
   }
 }

@@ -8,7 +8,7 @@ import { elevationBand } from './elevation/elevation-band.ts'
 import { elevationLayers } from './elevation/elevation-layers.ts'
 import { railHeightOf } from './elevation/elevation-sizes.ts'
 import { type RunView, runDrawing, runPages } from './strip/run-sheets.ts'
-import type { StripInput } from './strip/strip-input.ts'
+import { type StripInput, unitName, unitNames } from './strip/strip-input.ts'
 
 /**
  * The whole run seen square to its rail, without paper: x is inches along the rail from post 1, as on the strip, y is
@@ -21,11 +21,11 @@ export const elevationPages = (input: StripInput, page: PaperName): Drawing[] =>
   runPages(input, elevationView(input), page)
 
 function elevationView(input: StripInput): RunView {
-  const { titles, first, second, system, layout, print } = input
+  const { titles, layout } = input
   const notes = notesOf(input)
   return {
     title: [`Elevation of ${titles.run}`, titles.route, titles.stations].filter((part) => part).join(', '),
-    description: `The run seen square to its rail, upstream end at the left: ${[first, system, second].map(({ name }) => print.say(name)).join(', then ')}; ${layout.posts.length} posts, ${layout.panels.length} panels, ${layout.splices.length} splices. ${notes.join(' ')}`,
+    description: `The run seen square to its rail, upstream end at the left: ${unitNames(input).join(', then ')}; ${layout.posts.length} posts, ${layout.panels.length} panels, ${layout.splices.length} splices. ${notes.join(' ')}`,
     measureWords:
       'Elevation: distances along the rail and heights above finish grade are to the same scale. Upstream end at the left.',
     layers: elevationLayers,
@@ -45,7 +45,7 @@ function elevationView(input: StripInput): RunView {
 function notesOf(input: StripInput): string[] {
   const units = (['first', 'run', 'second'] as const).filter((unit) => unit === 'run' || input[unit].sheet !== null)
   const names = units.map((unit) => ({
-    name: input.print.say(unit === 'run' ? input.system.name : input[unit].name),
+    name: unitName(input, unit),
     limits: input.print.say(limitsOf(railHeightOf(input, unit))),
   }))
   const isSame = names.every(({ limits }) => limits === names[0]!.limits)

@@ -4,7 +4,7 @@ import { plainScales } from '../paper.ts'
 import { stripBand } from './strip/band.ts'
 import { stripLegend } from './strip/legend.ts'
 import { type RunView, runDrawing, runPages } from './strip/run-sheets.ts'
-import type { StripInput } from './strip/strip-input.ts'
+import { type StripInput, unitNames } from './strip/strip-input.ts'
 import { stripLayers } from './strip/strip-layers.ts'
 import { placeVerdicts } from './strip/verdict-rows.ts'
 
@@ -15,7 +15,7 @@ export const stripDrawing = (input: StripInput): Drawing => runDrawing(input, st
 export const stripPages = (input: StripInput, page: PaperName): Drawing[] => runPages(input, stripView(input), page)
 
 function stripView(input: StripInput): RunView {
-  const { layout, titles, first, second, system, print } = input
+  const { layout, titles, print } = input
   const verdicts = placeVerdicts(input.verdicts ?? [])
   const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`
   const failing = verdicts.filter((one) => one.worst === 'fails')
@@ -27,7 +27,7 @@ function stripView(input: StripInput): RunView {
         : print.say({ kind: 'fails at', places: failing.map(({ place }) => place) })
   return {
     title: [`Strip of ${titles.run}`, titles.route, titles.stations].filter((part) => part).join(', '),
-    description: `Plan of the run from its upstream end at the left to its downstream end at the right: ${[first, system, second].map(({ name }) => print.say(name)).join(', then ')}; ${count(layout.posts.length, 'post')}, ${count(layout.panels.length, 'panel')}, ${count(layout.splices.length, 'splice')}. ${verdictWords}`,
+    description: `Plan of the run from its upstream end at the left to its downstream end at the right: ${unitNames(input).join(', then ')}; ${count(layout.posts.length, 'post')}, ${count(layout.panels.length, 'panel')}, ${count(layout.splices.length, 'splice')}. ${verdictWords}`,
     measureWords: measureWords(input),
     layers: stripLayers,
     screenScale: plainScales[input.units][1]!,

@@ -37,7 +37,7 @@ const detailScales: Readonly<Record<StripInput['units'], readonly PlainScale[]>>
  */
 export function terminalDetail(input: StripInput, which: 'first' | 'second', page: PaperName): Drawing | null {
   const { sheet } = input[which]
-  const name = input.print.say(input[which].name)
+  const name = input[which].name
   if (sheet === null) return null
   const paper = papers[page]
   const width = paper.widthPoints - 2 * marginPoints
@@ -79,7 +79,7 @@ export function terminalDetail(input: StripInput, which: 'first' | 'second', pag
       ...put(elevationItems(frame, callouts), left, grade),
       ...put(calloutList(callouts, sheet, width - scaleBarWidth - 24, perPoint), marginPoints, listTop),
       ...put(
-        scaleBar(scale.ratio, input.units, true),
+        scaleBar(scale.ratio, input.units, true, input.print),
         paper.widthPoints - marginPoints - scaleBarWidth,
         marginPoints + 20,
       ),

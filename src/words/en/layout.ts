@@ -25,6 +25,7 @@ export const layout: Printers<LayoutSaying> = {
     }`,
   'post moved along rail': ({ post }) => `post ${post} is moved along the rail`,
   'post of special kind': ({ post, of }, print) => `post ${post} is a ${print.say(of)}`,
+  'post that stands': () => 'standing post',
   'pieces of run': ({ changedPosts, oddPanels, railInches, pieces }, print) =>
     `${count(changedPosts, 'post')} left out, moved or replaced; ${count(oddPanels, 'panel')} of other than standard length; ${print.feetInches(railInches)} of rail in ${count(pieces, 'piece')}`,
 

@@ -13,6 +13,7 @@ export const verdicts: Printers<Sayings> = {
   side: ({ side }) => (side === 'away' ? 'away from traffic' : 'toward traffic'),
   'verdicts at place': ({ place, worst, count, applying }, print) =>
     `${print.say(place)}: ${worst === 'does not apply' ? worst : `${worst}, ${count} of ${applying}`}`,
+  verdict: ({ word }) => word,
   'fails at': ({ places }, print) => `Fails at: ${places.map(print.say).join('; ')}.`,
   chosen: ({ label }, print) => print.say(label),
   confirmed: ({ yes }) => (yes ? 'confirmed' : 'not confirmed'),

@@ -25,6 +25,7 @@ export const layout: Printers<LayoutSaying> = {
     }`,
   'post moved along rail': ({ post }) => `el poste ${post} está movido a lo largo de la baranda`,
   'post of special kind': ({ post, of }, print) => `el poste ${post} es un ${print.say(of)}`,
+  'post that stands': () => 'poste existente',
   'pieces of run': ({ changedPosts, oddPanels, railInches, pieces }, print) =>
     `${count(changedPosts, 'poste', 'postes')} que se omiten, mueven o cambian; ${count(oddPanels, 'panel', 'paneles')} de longitud no estándar; ${print.feetInches(railInches)} de baranda en ${count(pieces, 'pieza', 'piezas')}`,
 

@@ -13,6 +13,7 @@ export const verdicts: Printers<Sayings> = {
   side: ({ side }) => (side === 'away' ? 'del lado opuesto al tránsito' : 'hacia el tránsito'),
   'verdicts at place': ({ place, worst, count, applying }, print) =>
     `${print.say(place)}: ${verdictNames[worst]}${worst === 'does not apply' ? '' : `, ${count} de ${applying}`}`,
+  verdict: ({ word }) => verdictNames[word],
   'fails at': ({ places }, print) => `No cumple en: ${places.map(print.say).join('; ')}.`,
   chosen: ({ label }, print) => print.say(label),
   confirmed: ({ yes }) => (yes ? 'confirmado' : 'no confirmado'),

@@ -49,7 +49,7 @@ export function endElevation(input: StripInput, range: Range): Item[] {
       const { postOne } = endPlaces(input, which)
       return postOne >= range.from && postOne <= range.to
     })
-    .map((which) => group(which, input.print.say(input[which].name), endItems(input, which)))
+    .map((which) => group(which, input[which].name, endItems(input, which)))
 }
 
 function endItems(input: StripInput, which: 'first' | 'second'): Item[] {

@@ -3,7 +3,9 @@ import type { LayoutPost } from '../../../core/layout/layout.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import { circle, group, line, point, polyline, rectangle } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
-import { type Frame, lengthLabel } from '../strip/frame.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
+import type { Frame } from '../strip/frame.ts'
+import { postFacts } from '../strip/posts.ts'
 import type { StripInput } from '../strip/strip-input.ts'
 import { drawnSizes } from './elevation-sizes.ts'
 import { railTopAt } from './rail-elevation.ts'
@@ -53,12 +55,7 @@ export function postElevation(frame: Frame, post: LayoutPost): Item {
       point(along + below + 1.5, cut),
     ]),
   )
-  const block = post.block ? 'with block' : 'without block'
-  return group(
-    post.id,
-    `post ${post.number}, ${input.print.say(post.kind)}, ${block}, at ${lengthLabel(input, along)}`,
-    items,
-  )
+  return group(post.id, postFacts(input, post, drawingWords(input.print).run.post(post.number)), items)
 }
 
 /** The hinge bolt, filled, on the side that the sheet says; the other hole stays open. */

@@ -16,7 +16,7 @@ function endGroup(frame: Frame, which: 'first' | 'second', end: StripEnd, along:
   const outward = which === 'first' ? -1 : 1
   const p = frame.perPoint
   const at = (out: number, aside: number): Point => frame.at(along + out * outward * p, aside)
-  return group(which, frame.input.print.say(end.name), endSign(end.kind, at, p))
+  return group(which, end.name, endSign(end.kind, at, p))
 }
 
 /**

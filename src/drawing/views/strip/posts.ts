@@ -1,7 +1,9 @@
+import { kindOfPost } from '../../../core/layout/kind-of-post.ts'
 import type { LayoutPost, OmittedPost } from '../../../core/layout/layout.ts'
 import { area, circle, group, line, point, rectangle, text } from '../../draw.ts'
 import type { Item, Point } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { type Frame, isWithin, lengthLabel } from './frame.ts'
 import { spreadRows } from './spread.ts'
 import type { StripInput } from './strip-input.ts'
@@ -140,16 +142,26 @@ export function omittedSign(centre: Point, perPoint: number): Item[] {
 const omittedGroup = (frame: Frame, omitted: OmittedPost): Item =>
   group(
     `omitted-${omitted.alongInches}`,
-    `no post at ${lengthLabel(frame.input, omitted.alongInches)}: ${omitted.obstruction}, ${omitted.rule}`,
+    omittedTitle(frame.input, omitted),
     omittedSign(frame.at(omitted.alongInches, -12), frame.perPoint),
   )
 
+const omittedTitle = (input: StripInput, { alongInches, obstruction, rule }: OmittedPost): string => {
+  const { print } = input
+  return drawingWords(print).run.omitted(lengthLabel(input, alongInches), print.theirs(obstruction), rule)
+}
+
 function postTitle(input: StripInput, post: LayoutPost): string {
-  const own =
-    post.ownNumber === null || post.unit === 'run'
-      ? ''
-      : ` (post ${post.ownNumber} of ${input.print.say(input[post.unit].name)})`
-  const state = post.state === 'regular' ? '' : `, ${post.state}`
-  const block = post.block ? 'with block' : 'without block'
-  return `post ${post.number}${own}, ${input.print.say(post.kind)}${state}, ${block}, at ${lengthLabel(input, post.alongInches)}`
+  const words = drawingWords(input.print).run
+  const { number, ownNumber: own, unit } = post
+  const name = own === null || unit === 'run' ? words.post(number) : words.postOf(number, own, input[unit].name)
+  return postFacts(input, post, name)
+}
+
+/** `name` with what kind of post it is, its state, its block and where it stands. */
+export function postFacts(input: StripInput, post: LayoutPost, name: string): string {
+  const { print, system } = input
+  const sheet = post.unit === 'run' ? system : (input[post.unit].sheet ?? system)
+  const kind = print.say(kindOfPost(post, sheet))
+  return drawingWords(print).run.postFacts(name, kind, post.state, post.block, lengthLabel(input, post.alongInches))
 }

@@ -135,9 +135,7 @@ function panelNote(panel: LayoutPanel): string | null {
 
 function panelTitle(input: StripInput, panel: LayoutPanel): string {
   const own =
-    panel.ownNumber === null || panel.unit === 'run'
-      ? ''
-      : ` (panel ${panel.ownNumber} of ${input.print.say(input[panel.unit].name)})`
+    panel.ownNumber === null || panel.unit === 'run' ? '' : ` (panel ${panel.ownNumber} of ${input[panel.unit].name})`
   const note = panelNote(panel)
   return `panel ${panel.number}${own}, ${lengthLabel(input, panel.inches)}${note === null ? '' : `, ${note}`}`
 }

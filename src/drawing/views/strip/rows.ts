@@ -1,9 +1,11 @@
+import type { Unit } from '../../../core/layout/layout.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import { group, line, rectangle, text } from '../../draw.ts'
 import type { Box, Item } from '../../drawing.ts'
 import { fitText, textWidth } from '../../text-width.ts'
 import { type Frame, lengthLabel, type Range } from './frame.ts'
 import { spreadRows } from './spread.ts'
+import { unitName } from './strip-input.ts'
 
 /** One line of things under the rail: its name for the margin, its height, and what it draws below `top` (points). */
 export interface Row {
@@ -61,17 +63,17 @@ function obstructionsOf(frame: Frame): { name: string; from: number; to: number 
 
 /** Which stretch is first end, run and second end: the bound between them is the bound of the quantities. */
 export function partsRow(frame: Frame): Row[] {
-  const { layout, first, second, system, print } = frame.input
-  const bounds = (unit: 'first' | 'run' | 'second'): Range | null => {
+  const { layout } = frame.input
+  const bounds = (unit: Unit): Range | null => {
     const panels = layout.panels.filter((panel) => panel.unit === unit)
     const [start, end] = [panels[0], panels.at(-1)]
     return start && end ? { from: start.fromInches, to: end.toInches } : null
   }
-  const parts = [
-    { id: 'first', name: print.say(first.name), bounds: bounds('first') },
-    { id: 'run', name: print.say(system.name), bounds: bounds('run') },
-    { id: 'second', name: print.say(second.name), bounds: bounds('second') },
-  ]
+  const parts = (['first', 'run', 'second'] as const).map((unit) => ({
+    id: unit,
+    name: unitName(frame.input, unit),
+    bounds: bounds(unit),
+  }))
   return [
     {
       name: 'parts',

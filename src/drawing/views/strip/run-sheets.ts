@@ -2,6 +2,7 @@ import type { PaperName } from '../../../core/units/paper-names.ts'
 import { moved, point } from '../../draw.ts'
 import type { Box, Drawing, Item, Layer } from '../../drawing.ts'
 import { type PlainScale, papers, plainScales } from '../../paper.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { type Band, gutterPoints, type MatchLines } from './band.ts'
 import { breakRun } from './breaks.ts'
 import { leadPoints, type Range, railRange } from './frame.ts'
@@ -37,17 +38,18 @@ export function runDrawing(input: StripInput, view: RunView): Drawing {
   const width = Math.max((whole.to - left) / perPoint, 560)
   const wordsWidth = Math.min(width, 720)
   const legend = view.legend(wordsWidth, perPoint)
+  const words = drawingWords(input.print).run
   const top = band.above + titleHeight + 6
   const bottom = band.below + 12 + legend.height + 26
   const at = (items: readonly Item[], points: number): Item[] =>
     items.map((item) => moved(item, left, points * perPoint))
   const title = titleBlock(input, wordsWidth, perPoint, {
-    scale: `Scale 1:${ratio} before it is enlarged`,
+    scale: words.screenScale(ratio),
     measure: view.measureWords,
     page: null,
   })
   return {
-    ...named(view, null),
+    ...named(view, view.title),
     scale: ratio,
     paper: null,
     extent: {
@@ -60,7 +62,7 @@ export function runDrawing(input: StripInput, view: RunView): Drawing {
       ...at(title, top - 4),
       ...band.items,
       ...at(legend.items, -band.below - 8),
-      ...at(scaleBar(ratio, input.units, false), -bottom + 14),
+      ...at(scaleBar(ratio, input.units, false, input.print), -bottom + 14),
     ],
   }
 }
@@ -145,10 +147,12 @@ function pageDrawing(
   }
   const width = paper.widthPoints - 2 * marginPoints
   const top = paper.heightPoints - marginPoints
+  const words = drawingWords(input.print).run
+  const pageWords = words.page(count.number, count.of)
   const title = titleBlock(input, width, perPoint, {
-    scale: `Scale ${scale.words} when printed at 100 % on ${paper.name} paper`,
+    scale: words.paperScale(scale.words, page),
     measure: view.measureWords,
-    page: `page ${count.number} of ${count.of}`,
+    page: pageWords,
   })
   const items: Item[] = put(title, marginPoints, top)
   let y = top - titleHeight
@@ -160,9 +164,9 @@ function pageDrawing(
   const foot = marginPoints + footHeight(view, page, perPoint)
   items.push(...put(view.legend(legendWidth(page), perPoint).items, marginPoints, foot))
   const barLeft = paper.widthPoints - marginPoints - scaleBarWidth
-  items.push(...put(scaleBar(scale.ratio, input.units, true), barLeft, marginPoints + 20))
+  items.push(...put(scaleBar(scale.ratio, input.units, true, input.print), barLeft, marginPoints + 20))
   return {
-    ...named(view, count.of === 1 ? null : `page ${count.number} of ${count.of}`),
+    ...named(view, count.of === 1 ? view.title : words.onPage(view.title, pageWords)),
     scale: scale.ratio,
     paper,
     extent,
@@ -170,8 +174,8 @@ function pageDrawing(
   }
 }
 
-const named = (view: RunView, pageWords: string | null): Pick<Drawing, 'title' | 'description' | 'layers'> => ({
-  title: pageWords === null ? view.title : `${view.title}, ${pageWords}`,
-  description: view.description,
-  layers: view.layers,
+const named = ({ description, layers }: RunView, title: string): Pick<Drawing, 'title' | 'description' | 'layers'> => ({
+  title,
+  description,
+  layers,
 })

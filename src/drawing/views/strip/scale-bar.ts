@@ -1,6 +1,9 @@
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
+import type { Print } from '../../../words/print.ts'
 import { point, rectangle, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
+import { fitRows } from '../../fit-rows.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 
 /** Width that the bar takes with its words, points. */
 export const scaleBarWidth = 172
@@ -9,7 +12,7 @@ export const scaleBarWidth = 172
  * A bar of 2 in (or 50 mm) on paper with its length in the world, so that both the scale and the print can be checked.
  * Its left end is the origin; it reaches 6 points up and 18 points down.
  */
-export function scaleBar(scale: number, units: 'feet and inches' | 'metric', isOnPaper: boolean): Item[] {
+export function scaleBar(scale: number, units: 'feet and inches' | 'metric', isOnPaper: boolean, print: Print): Item[] {
   const perPoint = scale / 72
   const isMetric = units === 'metric'
   const length = (isMetric ? 50 / 25.4 : 2) * scale
@@ -29,8 +32,8 @@ export function scaleBar(scale: number, units: 'feet and inches' | 'metric', isO
     items.push(text('text', point((part * length) / 4, -8 * perPoint), words, 6.5, { anchor: 'middle' }))
   }
   if (isOnPaper) {
-    const check = `this bar is ${isMetric ? '50 mm' : '2 in'} long when printed at 100 %`
-    items.push(text('text', point(0, -16 * perPoint), check, 6.5))
+    const check = fitRows(drawingWords(print).run.barCheck(isMetric ? '50 mm' : '2 in'), 6.5, scaleBarWidth, 1)
+    items.push(text('text', point(0, -16 * perPoint), check.rows[0]!, check.size))
   }
   return items
 }

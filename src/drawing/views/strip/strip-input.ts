@@ -1,16 +1,19 @@
 import type { EndSheet, LongitudinalSheet } from '../../../core/hardware/hardware-sheet.ts'
-import type { Layout, Obstruction } from '../../../core/layout/layout.ts'
+import { sheetText } from '../../../core/hardware/sheet-text.ts'
+import type { Layout, Obstruction, Unit } from '../../../core/layout/layout.ts'
 import type { Verdict } from '../../../core/verdicts/verdict.ts'
 import type { Print } from '../../../words/print.ts'
 
 /** What closes one end of the run. */
 export interface StripEnd {
+  /** As it is said. */
   readonly name: string
   readonly kind: EndSheet['kind'] | 'standing splice'
   /** Null where the run joins one that stands. */
   readonly sheet: EndSheet | null
 }
 
+/** What a person called the run and its road. */
 interface StripTitles {
   readonly run: string
   readonly route: string
@@ -33,8 +36,14 @@ export interface StripInput {
   readonly verdicts: readonly Verdict[] | null
   readonly titles: StripTitles
   readonly units: 'feet and inches' | 'metric'
-  /** Says the words of the model; prose is left to be said with the whole drawing. */
   readonly print: Print
   /** Offsets are drawn this many times their size, and the strip says so; 1 is true. */
   readonly lateralExaggeration: number
 }
+
+export const unitName = (input: StripInput, unit: Unit): string =>
+  unit === 'run' ? input.print.say(sheetText(input.system, input.system.name)) : input[unit].name
+
+/** First end, system and second end, as the run is passed. */
+export const unitNames = (input: StripInput): readonly string[] =>
+  (['first', 'run', 'second'] as const).map((unit) => unitName(input, unit))

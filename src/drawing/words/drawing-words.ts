@@ -1,0 +1,13 @@
+import type { Print } from '../../words/print.ts'
+import { run } from './en/run.ts'
+import { run as runEs } from './es/run.ts'
+
+const en = { run }
+
+/** The drawings' own words: what stands on them in no saying of the model. */
+export type DrawingWords = typeof en
+
+const es: DrawingWords = { run: runEs }
+
+/** Those of the language of `print`. */
+export const drawingWords = (print: Print): DrawingWords => print.pick({ en, es })
