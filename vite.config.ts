@@ -74,8 +74,8 @@ export default defineConfig({
         start_url: '/',
         scope: '/',
         display: 'standalone',
-        background_color: '#eceae3',
-        theme_color: '#123f73',
+        background_color: '#fbfaf6',
+        theme_color: '#2a2f34',
         icons: [
           { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
           { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },

@@ -1,8 +1,8 @@
 import type { Result } from '../core/result.ts'
-import type { VerdictWord } from '../core/verdicts/verdict.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { RunSummary } from '../protocol/runs.ts'
+import { countVerdicts } from './count-verdicts.ts'
 import type { JudgedRun } from './judge-readings.ts'
 
 /** A run in the list, with its problems as data. */
@@ -18,7 +18,5 @@ export function summariseRun(
   const named = { id, project, name: run.name, route: run.road.route }
   if (!judged.ok) return { ...named, judged: null, problems: judged.error }
   const { acceptance, verdicts, findings } = judged.value.judgement
-  const counts: Record<VerdictWord, number> = { fails: 0, 'too close': 0, unread: 0, meets: 0, 'does not apply': 0 }
-  for (const { verdict } of verdicts) counts[verdict] += 1
-  return { ...named, judged: { acceptance, counts, findings: findings.length }, problems: [] }
+  return { ...named, judged: { acceptance, counts: countVerdicts(verdicts), findings: findings.length }, problems: [] }
 }

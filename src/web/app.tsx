@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks'
+import { RoadState } from './data/road-state.tsx'
 import type { RunSource } from './data/run-source.ts'
 import { StatusLine } from './data/status-line.tsx'
 import { useLanguage } from './fieldwork/preferences.ts'
@@ -37,6 +38,7 @@ export function App({ source }: { readonly source: RunSource }) {
             {m.page.name}
           </a>
           <span class="page-motto">{m.page.motto}</span>
+          <RoadState source={source} />
           <PreferencesBar language={language} choose={chooseLanguage} />
         </header>
         <main id="content" tabIndex={-1}>

@@ -1,9 +1,10 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useState } from 'preact/hooks'
 import { say } from '../messages.ts'
 import { d } from './messages.ts'
 import type { DeviceStatus, PhotoSum, RunSource, Trouble } from './run-source.ts'
 import './status-line.css'
 import { rescuePath } from '../route.ts'
+import { useStatus } from './use-status.ts'
 import { useUpdate } from './use-update.ts'
 
 /** What is only on this device, whether it is safe there, and the way to send it; also that a new version waits. */
@@ -170,22 +171,6 @@ function UpdateNote() {
       )}
     </div>
   )
-}
-
-/** The status, anew after each change; and why it cannot be told. */
-function useStatus(source: RunSource): readonly [DeviceStatus | null, Trouble | null] {
-  const [status, setStatus] = useState<DeviceStatus | null>(null)
-  const [trouble, setTrouble] = useState<Trouble | null>(null)
-  useEffect(() => {
-    const look = async (): Promise<void> => {
-      const answer = await source.status()
-      setTrouble(answer.ok ? null : answer.error)
-      if (answer.ok) setStatus(answer.value)
-    }
-    void look()
-    return source.onChange(() => void look())
-  }, [source])
-  return [status, trouble]
 }
 
 const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0)} MB`

@@ -38,7 +38,8 @@ const wordOf: Readonly<Record<Acceptance['kind'], VerdictWord>> = {
   'not yet known': 'unread',
 }
 
-const className = (word: VerdictWord): string => `verdict verdict-${word.replaceAll(' ', '-')}`
+/** Of what is shown in the ink of a verdict. */
+export const className = (word: VerdictWord): string => `verdict verdict-${word.replaceAll(' ', '-')}`
 
 const Sign = ({ word }: { readonly word: VerdictWord }) => (
   <svg class="sign" viewBox="0 0 24 24" aria-hidden="true">

@@ -1,8 +1,8 @@
 import { useCallback, useEffect, useMemo, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
-import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import type { NearMark } from '../../documents/day-report.ts'
 import { verdictOrder } from '../../drawing/verdict-signs.ts'
+import { countVerdicts } from '../../operations/count-verdicts.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
 import { type JudgedRun, judgeKnown } from '../../operations/judge-readings.ts'
 import { postsNearMarks } from '../../operations/locate-warnings.ts'
@@ -14,6 +14,7 @@ import { useDrafts } from '../entry/drafts.ts'
 import { useSideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
+import { ProgressBar } from '../parts/progress-bar.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
@@ -197,6 +198,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
 
 function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
   const { name, road, work, letting, decisionRule } = judged.run
+  const counts = countVerdicts(judged.judgement.verdicts)
   const workWords = [
     work === null ? m.run.notSaid : m.run.workWords[work],
     ...(letting === null ? [] : [m.run.let(letting)]),
@@ -209,7 +211,7 @@ function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
     [m.run.rule, rule],
   ] as const
   return (
-    <section class="title-block">
+    <section class="road title-block">
       <div class="title-name">
         <a class="back" href={runsPath}>
           {m.run.back}
@@ -230,16 +232,14 @@ function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
       <ul class="title-counts" aria-label={m.run.counts}>
         {verdictOrder.map((word) => (
           <li key={word}>
-            <VerdictMark word={word} count={countOf(judged, word)} />
+            <VerdictMark word={word} count={counts[word]} />
           </li>
         ))}
       </ul>
+      <ProgressBar counts={counts} />
     </section>
   )
 }
-
-const countOf = (judged: JudgedRun, word: VerdictWord): number =>
-  judged.judgement.verdicts.filter(({ verdict }) => verdict === word).length
 
 interface LinksProps {
   readonly judged: JudgedRun
