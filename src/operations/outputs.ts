@@ -75,6 +75,7 @@ function requirementOutput(requirement: Requirement, print: Print) {
     computedFrom: look.kind === 'measure' ? look.orFrom : null,
     hold: requirement.hold,
     maySetAside: requirement.maySetAside,
+    severity: requirement.severity,
     how: print.say(requirement.how),
     why: print.say(requirement.why),
     remedy: print.say(requirement.remedy),

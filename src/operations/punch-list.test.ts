@@ -27,6 +27,16 @@ describe('punchList', () => {
     expect(old.verdict.verdict).toBe('fails')
   })
 
+  test('has the worst first, and what is as bad along the rail', () => {
+    const items = punchList(demoJudged())
+    expect(items.map(({ id, severity }) => [id, severity])).toEqual([
+      ['post-1/bearing-plate', 'lets it fail'],
+      ['panel-3/panel-length', 'lets it fail'],
+      ['post-1/stub-height', 'weakens it'],
+      ['splice-2/lap', 'weakens it'],
+    ])
+  })
+
   test('closes a finding by a reading that names it, and keeps old and new', () => {
     const { id } = itemAt([])!
     const item = itemAt([later({ rechecks: id })])!

@@ -1,3 +1,5 @@
+import type { Severity, Stated } from '../core/hardware/hardware-sheet.ts'
+import { severityRank, worstSeverity } from '../core/hardware/severity.ts'
 import type { Place } from '../core/requirements/requirement.ts'
 import { recheckedFinding } from '../core/verdicts/rechecks.ts'
 import type { FailureHistory, Finding, ReadVerdict } from '../core/verdicts/verdict.ts'
@@ -24,10 +26,12 @@ export interface PunchItem {
   readonly state: PunchState
   /** What is wrong and its remedy, while it is open. */
   readonly finding: Finding | null
+  /** The worst of what it stands or stood on. */
+  readonly severity: Stated<Severity>
   readonly readings: readonly OldAndNew[]
 }
 
-/** Every finding that the run ever had, by its place along the rail; those that stand before those that are closed. */
+/** Every finding that the run ever had: those that stand before those that are closed, the worst first, then along the rail. */
 export function punchList({ judgement, requirements }: JudgedRun): readonly PunchItem[] {
   const { findings, failures } = judgement
   const open = findings.map(
@@ -36,6 +40,7 @@ export function punchList({ judgement, requirements }: JudgedRun): readonly Punc
       place: finding.place,
       state: 'open',
       finding,
+      severity: finding.severity,
       readings: finding.requirements.map((id) => ({
         requirement: id,
         old: failures.get(id)?.failed ?? null,
@@ -55,8 +60,14 @@ export function punchList({ judgement, requirements }: JudgedRun): readonly Punc
     const { place } = byId.get(id) ?? byId.get(histories[0]!.requirement)!
     const isClosed = histories.every(({ closedBy }) => closedBy !== null)
     const readings = histories.map(({ requirement, failed, since }) => ({ requirement, old: failed, new: since }))
-    return { id, place, state: isClosed ? 'closed' : 'not rechecked', finding: null, readings }
+    const severity = worstSeverity(histories.map(({ requirement }) => byId.get(requirement)!.severity))
+    return { id, place, state: isClosed ? 'closed' : 'not rechecked', finding: null, severity, readings }
   })
   const order: Readonly<Record<PunchState, number>> = { open: 0, 'not rechecked': 1, closed: 2 }
-  return [...open, ...rest].sort((a, b) => order[a.state] - order[b.state] || a.place.alongInches - b.place.alongInches)
+  return [...open, ...rest].sort(
+    (a, b) =>
+      order[a.state] - order[b.state] ||
+      severityRank(a.severity) - severityRank(b.severity) ||
+      a.place.alongInches - b.place.alongInches,
+  )
 }

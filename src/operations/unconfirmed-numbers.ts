@@ -1,5 +1,5 @@
 import { quantityText } from '../core/hardware/dimension-text.ts'
-import type { Dimension } from '../core/hardware/hardware-sheet.ts'
+import type { Dimension, SeverityRule } from '../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
 import { type Instrument, instruments } from '../core/measurement/instruments.ts'
 import { designTables } from '../core/need/tables/design-tables.ts'
@@ -62,11 +62,15 @@ function textOf(own: Record<string, unknown>): string {
   if ('role' in own) return english(null).say(limitsOf(own as unknown as Dimension))
   if ('inches' in own) return `${own.inches} in`
   if ('must' in own) return String(own.must)
+  if ('severity' in own) return severityLine(own as unknown as SeverityRule)
   const plain = Object.entries(own).filter(
     ([key, one]) => key !== 'confirmation' && key !== 'source' && typeof one !== 'object',
   )
   return plain.map(([key, one]) => `${key} ${one}`).join(', ')
 }
+
+const severityLine = ({ severity, topics, seen }: SeverityRule): string =>
+  `${severity}: ${[...topics, ...seen].join(', ')}`
 
 function tableSources(print: Print): string[] {
   const found = new Set<string>()

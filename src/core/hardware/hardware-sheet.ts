@@ -208,6 +208,21 @@ export interface MaySetAside extends Cited {
   readonly topic: string
 }
 
+/** What a fault does when the hardware is struck: it fails, it holds less, or only its upkeep is behind. */
+export type Severity = 'lets it fail' | 'weakens it' | 'upkeep'
+
+/** What somebody sees at a place that no requirement asks for. */
+export const seenKinds = ['hit', 'missing part', 'erosion', 'debris', 'growth', 'missing delineator', 'other'] as const
+export type SeenKind = (typeof seenKinds)[number]
+
+/** How bad it is where these requirements fail, or where one of these things is seen. */
+export interface SeverityRule extends Cited {
+  readonly severity: Severity
+  /** Topics derived from layout and sheet, of the run file, or ids of rules of the sheet. */
+  readonly topics: readonly string[]
+  readonly seen: readonly SeenKind[]
+}
+
 /** By language, then by the text that is said otherwise. */
 export type Translations = Readonly<Partial<Record<Language, Readonly<Record<string, string>>>>>
 
@@ -233,6 +248,8 @@ interface SheetCommon {
   readonly parts: readonly Part[]
   /** What may be set aside; nothing else may. Left out, nothing may. */
   readonly maySetAside?: readonly MaySetAside[] | undefined
+  /** How bad which fault is. What stands in none of them is not stated, and counts as the worst. */
+  readonly severities?: readonly SeverityRule[] | undefined
 }
 
 /** Posts that may be left out, moved or replaced at an obstruction; each rule with its own conditions. */

@@ -1,6 +1,7 @@
 import type { Cited, EndSheet, HardwareSheet, SheetRule } from '../hardware/hardware-sheet.ts'
 import { makeOf } from '../hardware/make.ts'
 import { shownByWords } from '../hardware/older-sheets.ts'
+import { severityOfTopic } from '../hardware/severity.ts'
 import { sheetText } from '../hardware/sheet-text.ts'
 import { doubledRail, gapsThatDependOnCurb } from '../layout/gaps-at-curb.ts'
 import type { LayoutPanel, LayoutPost, LayoutSplice, Unit } from '../layout/layout.ts'
@@ -68,6 +69,7 @@ function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet): Requ
     figure,
     shows,
     maySetAside: (sheet.maySetAside ?? []).some((one) => one.topic === topic),
+    severity: severityOfTopic(sheet, topic),
     sheet: sheet.id,
     sheetVersion: sheet.version,
     source,

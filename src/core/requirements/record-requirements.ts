@@ -1,6 +1,8 @@
 import { crashworthySource } from '../hardware/crashworthy-end.ts'
 import type { EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
+import { severityOfTopic } from '../hardware/severity.ts'
 import { findTest, neededTest, testConfirmation, testSource } from '../hardware/tested-criteria.ts'
+import type { recordTopics } from './derived-topics.ts'
 import type { Place, Requirement } from './requirement.ts'
 import type { RunModel } from './run-model.ts'
 
@@ -9,9 +11,7 @@ export function criteriaRequirement(model: RunModel, sheet: HardwareSheet, place
   const hardware = { category: sheet.category, criteria: sheet.criteria }
   const at = { work: model.work, letting: model.letting, speed: model.speed }
   return {
-    ...fromRecord(sheet, place),
-    id: `${place.id}/criteria`,
-    topic: 'criteria',
+    ...fromRecord(sheet, place, 'criteria'),
     must: { kind: 'must', of: 'criteria' },
     look: { kind: 'record', rule: { kind: 'criteria', hardware, at } },
     how: { kind: 'how to look', of: 'criteria' },
@@ -35,9 +35,7 @@ export function crashworthyRequirement(
   const { crashworthy, kind } = sheet
   const end = unit === 'first' ? 'approach' : 'departure'
   return {
-    ...fromRecord(sheet, place),
-    id: `${place.id}/crashworthy`,
-    topic: 'crashworthy',
+    ...fromRecord(sheet, place, 'crashworthy'),
     must: { kind: 'must', of: 'crashworthy', end },
     look: {
       kind: 'record',
@@ -55,5 +53,8 @@ export function crashworthyRequirement(
   }
 }
 
-const fromRecord = ({ id, version }: HardwareSheet, place: Place) =>
-  ({ place, hold: false, maySetAside: false, figure: null, sheet: id, sheetVersion: version }) as const
+const fromRecord = (sheet: HardwareSheet, place: Place, topic: (typeof recordTopics)[number]) =>
+  ({
+    ...{ id: `${place.id}/${topic}`, topic, place, hold: false, maySetAside: false, figure: null },
+    ...{ severity: severityOfTopic(sheet, topic), sheet: sheet.id, sheetVersion: sheet.version },
+  }) as const

@@ -5,8 +5,10 @@ import type {
   Dimension,
   EndSheet,
   FigureKind,
+  Severity,
   Shown,
   Source,
+  Stated,
 } from '../hardware/hardware-sheet.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
 import type { TestedHardware, WorkAtHand } from '../hardware/tested-criteria.ts'
@@ -84,6 +86,8 @@ export interface Requirement {
   readonly hold: boolean
   /** Whether the sheet lets a named person take it out of judging with a reason. */
   readonly maySetAside: boolean
+  /** How bad it is where it fails, as the sheet says. */
+  readonly severity: Stated<Severity>
   readonly figure: FigureKind | null
   /** What its figure draws as right, besides its limits. */
   readonly shows?: Shown | undefined

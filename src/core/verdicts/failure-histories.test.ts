@@ -13,7 +13,17 @@ const cited = { measured: '', source: 'test', confirmation: 'published', unit: '
 function requirement(place: Place, topic: string, look: RequirementLook): Requirement {
   const text = { must: byHand(''), how: byHand(''), why: byHand(''), remedy: byHand('') }
   return {
-    ...{ id: `${place.id}/${topic}`, topic, place, look, ...text, hold: false, maySetAside: false, figure: null },
+    ...{
+      id: `${place.id}/${topic}`,
+      topic,
+      place,
+      look,
+      ...text,
+      hold: false,
+      maySetAside: false,
+      figure: null,
+      severity: 'notStated',
+    },
     ...{ sheet: 'test', sheetVersion: '1', source: { title: '', edition: '' }, confirmation: 'published' },
   }
 }

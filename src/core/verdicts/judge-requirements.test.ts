@@ -31,7 +31,14 @@ const requirement = (look: RequirementLook, changes: Partial<Requirement> = {}):
     figure: null,
   },
   place: { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null },
-  ...{ look, maySetAside: false, sheet: 'test', sheetVersion: '1', source: { title: '', edition: '' } },
+  ...{
+    look,
+    maySetAside: false,
+    severity: 'notStated',
+    sheet: 'test',
+    sheetVersion: '1',
+    source: { title: '', edition: '' },
+  },
   ...{ confirmation: 'published', ...changes },
 })
 const reading = (id: string, answer: Answer, changes: Partial<Reading> = {}): Reading => ({

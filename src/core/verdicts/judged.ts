@@ -1,3 +1,4 @@
+import { worstSeverity } from '../hardware/severity.ts'
 import type { Requirement } from '../requirements/requirement.ts'
 import type { RemedyStep } from './remedy.ts'
 import type { Finding, FoundPart, Verdict } from './verdict.ts'
@@ -18,7 +19,8 @@ export function findingOf(
 ): Finding {
   const { id, place } = stands[0]!.requirement
   const requirements = stands.map(({ requirement }) => requirement.id)
-  return { id, place, what: { kind: 'found', parts }, steps, requirements }
+  const severity = worstSeverity(stands.map(({ requirement }) => requirement.severity))
+  return { id, place, what: { kind: 'found', parts }, steps, requirements, severity }
 }
 
 /** The rule that is not met, with what was read. */

@@ -1,3 +1,4 @@
+import type { Severity, Stated } from '../hardware/hardware-sheet.ts'
 import type { TestAnswer } from '../hardware/tested-criteria.ts'
 import type { Doubt } from '../measurement/doubt.ts'
 import type { Reading } from '../measurement/reading.ts'
@@ -83,6 +84,8 @@ export interface Finding {
   readonly steps: readonly RemedyStep[]
   /** Those that the cause keeps from being met. */
   readonly requirements: readonly string[]
+  /** The worst of theirs. */
+  readonly severity: Stated<Severity>
 }
 
 /** What is wrong at one place from one cause, part by part. */

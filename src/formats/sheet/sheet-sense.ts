@@ -6,7 +6,7 @@ import type {
   Stated,
 } from '../../core/hardware/hardware-sheet.ts'
 import { languages } from '../../core/language.ts'
-import { derivedTopics, reservedTopics } from '../../core/requirements/derived-topics.ts'
+import { derivedTopics, recordTopics, reservedTopics } from '../../core/requirements/derived-topics.ts'
 import { isLengthUnit, stepsPer, type Unit } from '../../core/units/quantity-kinds.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
 import { quantityFault } from '../range/quantity-range.ts'
@@ -28,6 +28,7 @@ export function contradictionsIn(sheet: HardwareSheet): readonly Contradiction[]
     ),
     ...sheet.parts.flatMap(({ rules }, i) => rules.flatMap((_, j) => inRule(sheet, i, j))),
     ...inSetAside(sheet),
+    ...inSeverities(sheet),
     ...inTranslations(sheet),
     ...(sheet.kind === 'longitudinal' ? inLongitudinal(sheet) : inEnd(sheet)),
   ]
@@ -126,6 +127,25 @@ function inSetAside({ parts, maySetAside = [] }: HardwareSheet): Contradiction[]
       ? [{ path, expected: { kind: 'not listed before' } }]
       : []
   })
+}
+
+/** Of one fault only one thing is said, and only of what is required. */
+function inSeverities({ parts, severities = [] }: HardwareSheet): Contradiction[] {
+  const required: readonly string[] = [
+    ...derivedTopics,
+    ...recordTopics,
+    ...parts.flatMap(({ rules }) => rules.map(({ id }) => id)),
+  ]
+  const topics = severities.flatMap((rule, i) =>
+    rule.topics.map((topic, j): [string, Path] => [topic, ['severities', i, 'topics', j]]),
+  )
+  const seen = severities.flatMap((rule, i) =>
+    rule.seen.map((kind, j): [string, Path] => [kind, ['severities', i, 'seen', j]]),
+  )
+  const unknown = topics.flatMap(([topic, path]): Contradiction[] =>
+    required.includes(topic) ? [] : [{ path, expected: { kind: 'topic or rule' } }],
+  )
+  return [...unknown, ...repeated(topics), ...repeated(seen)]
 }
 
 /** How many posts or panels of its own an end unit has, an adapter counted as one; null for a longitudinal sheet. */

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
-import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
+import { figureKinds, seenKinds } from '../../core/hardware/hardware-sheet.ts'
+import { severities } from '../../core/hardware/severity.ts'
 import { languages } from '../../core/language.ts'
 import { lengthUnits, units } from '../../core/units/quantity-kinds.ts'
 import { sheetInchNumber } from '../length-field.ts'
@@ -161,6 +162,15 @@ export const sheetShape = once(() => {
     .strictObject({ inches: someInches, name: text, beam: z.optional(beam), slotted: z.boolean(), ...cited })
     .check(z.meta({ id: 'SheetPanel' }))
 
+  const severity = z
+    .strictObject({
+      severity: z.enum(severities).check(z.meta({ description: 'What it does when the hardware is struck.' })),
+      topics: listOf(slug, 'sheetParts'),
+      seen: listOf(z.enum(seenKinds), 'sheetParts'),
+      ...cited,
+    })
+    .check(z.meta({ id: 'SeverityRule' }))
+
   const common = {
     format: z.literal('lapwise-sheet/1'),
     id: slug,
@@ -195,6 +205,12 @@ export const sheetShape = once(() => {
     maySetAside: z.optional(listOf(z.strictObject({ topic: slug, ...cited }), 'sheetParts')).check(
       z.meta({
         description: 'Requirements that a named person may set aside, by topic or id of a rule; none when left out.',
+      }),
+    ),
+    severities: z.optional(listOf(severity, 'sheetParts')).check(
+      z.meta({
+        description:
+          'How bad a fault is: by topics, or ids of rules, that fail, and by what is seen that no rule asks for. What is in none of them counts as the worst.',
       }),
     ),
   }

@@ -60,6 +60,9 @@ function PunchEntry({ judged, item, run }: Omit<Props, 'punch'> & { readonly ite
         {item.state === 'not rechecked' ? <b>{m.findings.state[item.state]}</b> : <VerdictMark word={word} />}{' '}
         {placeWords(item.place)}
       </h3>
+      <p class="severity" data-severity={item.severity}>
+        {say({ kind: 'severity', severity: item.severity })}
+      </p>
       {item.finding !== null && (
         <>
           <p>{say(item.finding.what, judged.run.units)}</p>

@@ -1,4 +1,5 @@
 import { endExposure, testAnswerSaying } from '../../core/hardware/hardware-saying.ts'
+import type { Severity, Stated } from '../../core/hardware/hardware-sheet.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
 import type { Measured } from '../../core/verdicts/verdict.ts'
@@ -29,6 +30,7 @@ export const verdicts: Printers<Sayings> = {
   'side not stated': () => 'side not stated: whether it lies away from traffic or toward it',
   criteria: ({ hardware, at, answer }, print) => print.say(testAnswerSaying(hardware, at, answer)),
   crashworthy: ({ sheet, exposure }, print) => print.say(endExposure(sheet, exposure)),
+  severity: ({ severity }) => severityWords[severity],
   'not rechecked': () => 'failed, and was read again, but not as a recheck of the finding that proves it put right',
 
   acceptable: () => 'acceptable',
@@ -52,6 +54,13 @@ export const verdicts: Printers<Sayings> = {
     if (splices.length > 0) said.push(`splice${splices.length > 1 ? 's' : ''} ${splices.join(', ')} out of place`)
     return `${said.join('; ')}.`
   },
+}
+
+const severityWords: Readonly<Record<Stated<Severity>, string>> = {
+  'lets it fail': 'can let it fail when it is struck',
+  'weakens it': 'weakens it',
+  upkeep: 'upkeep',
+  notStated: 'how bad is not stated by the sheet, so taken as the worst',
 }
 
 /** `28 1/2 in, 1 1/2 in outside the limit; ± 0.24 in (k = 2); probability of conformity under 0.1 %` */

@@ -1,4 +1,5 @@
 import { endExposure, testAnswerSaying } from '../../core/hardware/hardware-saying.ts'
+import type { Severity, Stated } from '../../core/hardware/hardware-sheet.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
 import type { Measured, MissingReading, VerdictWord } from '../../core/verdicts/verdict.ts'
@@ -29,6 +30,7 @@ export const verdicts: Printers<Sayings> = {
   'side not stated': () => 'lado sin indicar: si está del lado opuesto al tránsito o hacia él',
   criteria: ({ hardware, at, answer }, print) => print.say(testAnswerSaying(hardware, at, answer)),
   crashworthy: ({ sheet, exposure }, print) => print.say(endExposure(sheet, exposure)),
+  severity: ({ severity }) => severityWords[severity],
   'not rechecked': () => 'falló, y se leyó otra vez, pero no como revisión del hallazgo que pruebe que está corregido',
 
   acceptable: () => 'aceptable',
@@ -77,6 +79,13 @@ const expectedNames = {
   choice: 'una opción',
   confirmation: 'una confirmación',
 } as const
+
+const severityWords: Readonly<Record<Stated<Severity>, string>> = {
+  'lets it fail': 'puede hacer que falle al ser golpeado',
+  'weakens it': 'lo debilita',
+  upkeep: 'conservación',
+  notStated: 'la ficha no dice cuán grave es; se toma como lo más grave',
+}
 
 function measuredReason(because: Measured, print: Print): string {
   const { unit, margin, uncertainty, guard, probability, computed } = because

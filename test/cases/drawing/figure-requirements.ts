@@ -48,6 +48,7 @@ const requirement = (
     why: byHand(''),
     remedy: byHand(''),
     maySetAside: false,
+    severity: 'notStated',
     hold: false,
     figure,
     shows,
