@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto'
-import { describe, expect, test } from 'vitest'
+import { afterEach, describe, expect, test, vi } from 'vitest'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { emptyDraft } from '../entry/draft.ts'
 import type { Begun } from './begun.ts'
@@ -30,28 +30,23 @@ async function must<T>(answer: Promise<{ ok: true; value: T } | { ok: false; err
 const ids = async (store: DeviceStore): Promise<readonly string[]> =>
   (await must(store.entries('reading', 'run-1'))).map(({ id }) => id)
 
-/** Tables whose next `failures` uses of entries end with an error of this name, as a browser that lost its connection. */
+/** Tables whose next `failures` uses end with an error of this name, as a browser that lost its connection. */
 function failing(name: string, errorName: string, failures: number): () => DeviceTables {
   let left = failures
+  const use =
+    (really: DeviceTables['read']): DeviceTables['read'] =>
+    async (names, step) => {
+      if (left === 0) return really(names, step)
+      left -= 1
+      throw new DOMException('the connection is closing', errorName)
+    }
   return () => {
-    const tables = openTables(name)
-    tables.use({
-      stack: 'dbcore',
-      name: 'fails',
-      create: (core) => ({
-        ...core,
-        transaction(...words) {
-          if (left > 0) {
-            left -= 1
-            throw new DOMException('the connection is closing', errorName)
-          }
-          return core.transaction(...words)
-        },
-      }),
-    })
-    return tables
+    const { read, write, close } = openTables(name)
+    return { read: use(read), write: use(write), close }
   }
 }
+
+afterEach(() => vi.restoreAllMocks())
 
 describe('the store of a device', () => {
   test('has what it resolved with when it is opened again', async () => {
@@ -61,6 +56,50 @@ describe('the store of a device', () => {
     expect(await must(before.add([entry('a'), entry('b')]))).toEqual(['already', 'stored'])
     before.close()
     expect(await ids(openDeviceStore(() => openTables(name)))).toEqual(['a', 'b'])
+  })
+
+  test('keeps what lies on a device since the first version of its tables, and what is begun from now on', async () => {
+    const name = freshName()
+    const opening = indexedDB.open(name, 10)
+    opening.onupgradeneeded = () => {
+      const entries = opening.result.createObjectStore('entries', { keyPath: 'local', autoIncrement: true })
+      entries.createIndex('id', 'id', { unique: true })
+      entries.createIndex('[run+kind]', ['run', 'kind'])
+      for (const index of ['kind', 'state']) entries.createIndex(index, index)
+      opening.result.createObjectStore('photos', { keyPath: 'sha256' }).createIndex('state', 'state')
+      opening.result.createObjectStore('photoBytes', { keyPath: 'sha256' })
+      opening.result.createObjectStore('kept', { keyPath: 'name' })
+      entries.put({ ...entry('a'), seq: null, state: 'here', reason: null })
+    }
+    await new Promise((resolve) => opening.addEventListener('success', resolve))
+    opening.result.close()
+    const store = openDeviceStore(() => openTables(name))
+    const begun = { run: 'run-1', of: 'post-3', requirement: 'post-3', version: 'version-1', at: '', draft: emptyDraft }
+    await must(store.keepBegun(begun))
+    expect(await must(store.begun('run-1'))).toEqual([begun])
+    expect(await must(store.add([entry('b')]))).toEqual(['stored'])
+    expect((await must(store.unsent(10))).map(({ id, local }) => [id, local])).toEqual([
+      ['a', 1],
+      ['b', 2],
+    ])
+  })
+
+  test('uses tables that a newer page made, and lets go of them for a newer page', async () => {
+    const name = freshName()
+    const store = openDeviceStore(() => openTables(name))
+    await must(store.add([entry('a')]))
+    const newer = indexedDB.open(name, 30)
+    await new Promise((resolve) => newer.addEventListener('success', resolve))
+    newer.result.close()
+    expect(await must(store.add([entry('b')]))).toEqual(['stored'])
+    expect(await ids(store)).toEqual(['a', 'b'])
+  })
+
+  test('keeps all of what is added at once or nothing', async () => {
+    const store = openDeviceStore(() => openTables(freshName()))
+    const unstorable = { ...entry('b'), body: { of: () => {} } } as unknown as FreshEntry
+    expect(await store.add([entry('a'), unstorable])).toMatchObject({ ok: false, error: { kind: 'cannot use' } })
+    expect(await ids(store)).toEqual([])
   })
 
   test('keeps what was begun until it is saved or dropped, and what was typed while it was saved', async () => {
@@ -88,20 +127,11 @@ describe('the store of a device', () => {
   })
 
   test('asks that a transaction is on the disk before it counts as complete', async () => {
-    const asked: unknown[] = []
-    const tables = openTables(freshName())
-    tables.use({
-      stack: 'dbcore',
-      name: 'listens',
-      create: (core) => ({
-        ...core,
-        transaction(stores, mode, options) {
-          if (mode === 'readwrite') asked.push(options?.durability)
-          return core.transaction(stores, mode, options)
-        },
-      }),
-    })
-    await must(openDeviceStore(() => tables).add([entry('a')]))
+    const asking = vi.spyOn(IDBDatabase.prototype, 'transaction')
+    await must(openDeviceStore(() => openTables(freshName())).add([entry('a')]))
+    const asked = asking.mock.calls
+      .filter(([, mode]) => mode === 'readwrite')
+      .map(([, , options]) => options?.durability)
     expect(asked).toEqual(['strict'])
   })
 
@@ -121,13 +151,11 @@ describe('the store of a device', () => {
   })
 
   test('refuses a photo for which there is no room, whole, and keeps every reading', async () => {
-    const name = freshName()
-    const store = openDeviceStore(() => {
-      const tables = openTables(name)
-      tables.photoBytes.hook('creating', () => {
-        throw new DOMException('the quota is used up', 'QuotaExceededError')
-      })
-      return tables
+    const store = openDeviceStore(() => openTables(freshName()))
+    const put = IDBObjectStore.prototype.put
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, row) {
+      if (this.name === 'photoBytes') throw new DOMException('the quota is used up', 'QuotaExceededError')
+      return put.call(this, row)
     })
     await must(store.add([entry('a')]))
     const photo = { sha256: 'f'.repeat(64), type: 'image/jpeg', content: new ArrayBuffer(8) }

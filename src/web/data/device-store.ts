@@ -3,7 +3,7 @@ import { err, ok, type Result } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { type Begun, isSavedBy } from './begun.ts'
-import { type DeviceTables, type EntryRow, type Kept, openTables, type PhotoRow } from './device-tables.ts'
+import { type DeviceTables, type Kept, openTables, type PhotoRow, type Tables } from './device-tables.ts'
 import {
   cursorAfter,
   type DeviceEntry,
@@ -82,7 +82,7 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
   let tables = open()
 
   /** Does `step`; once more on a fresh connection when the browser had dropped the one in use. */
-  async function using<T>(step: (db: DeviceTables) => PromiseLike<T>): Answered<T> {
+  async function using<T>(step: (db: DeviceTables) => Promise<T>): Answered<T> {
     try {
       return ok(await step(tables))
     } catch (first) {
@@ -100,113 +100,112 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
   return {
     add: (entries, photo) =>
       using((db) =>
-        db.transaction('rw', db.entries, db.photos, db.photoBytes, async () => {
-          const outcomes = await addEntries(db, entries)
-          if (photo !== undefined) await addPhoto(db, photo)
+        db.write(['entries', 'photos', 'photoBytes'], async (tables) => {
+          const outcomes = await addEntries(tables, entries)
+          if (photo !== undefined) await addPhoto(tables, photo)
           return outcomes
         }),
       ),
     addReadings: (entries, readings) =>
       using((db) =>
-        db.transaction('rw', db.entries, db.begun, async () => {
-          const outcomes = await addEntries(db, entries)
-          const kept = await db.begun.bulkGet(readings.map(({ of }, i) => [entries[i]!.run, of]))
-          const saved = kept.filter((one, i) => one !== undefined && isSavedBy(one, readings[i]!))
-          await db.begun.bulkDelete(saved.map((one) => [one!.run, one!.of]))
+        db.write(['entries', 'begun'], async (tables) => {
+          const outcomes = await addEntries(tables, entries)
+          const kept = await Promise.all(readings.map(({ of }, i) => tables.begun.get([entries[i]!.run, of])))
+          const saved = kept.flatMap((one, i) => (one !== undefined && isSavedBy(one, readings[i]!) ? [one] : []))
+          for (const { run, of } of saved) tables.begun.delete([run, of])
           return outcomes
         }),
       ),
-    begun: (run) => using((db) => db.begun.where({ run }).toArray()),
-    keepBegun: (begun) =>
-      using(async (db) => {
-        await db.begun.put(begun)
-      }),
-    dropBegun: (run, of) => using((db) => db.begun.delete([run, of])),
+    begun: (run) => using((db) => db.read(['begun'], ({ begun }) => begun.having('run', run))),
+    keepBegun: (one) => using((db) => db.write(['begun'], ({ begun }) => begun.put([one]))),
+    dropBegun: (run, of) => using((db) => db.write(['begun'], ({ begun }) => begun.delete([run, of]))),
     entries: (kind, run) =>
       using(async (db) =>
         inLogOrder(
-          run === undefined
-            ? await db.entries.where({ kind }).toArray()
-            : await db.entries.where('[run+kind]').equals([run, kind]).toArray(),
+          await db.read(['entries'], ({ entries }) =>
+            run === undefined ? entries.having('kind', kind) : entries.having('[run+kind]', [run, kind]),
+          ),
         ),
       ),
-    count: (kind, run) => using((db) => db.entries.where('[run+kind]').equals([run, kind]).count()),
-    everything: () => using((db) => db.entries.orderBy('local').toArray()),
-    unsent: (limit) => using(async (db) => (await db.entries.where({ state: 'here' }).sortBy('local')).slice(0, limit)),
+    count: (kind, run) =>
+      using((db) => db.read(['entries'], ({ entries }) => entries.count('[run+kind]', [run, kind]))),
+    everything: () => using((db) => db.read(['entries'], ({ entries }) => entries.all())),
+    unsent: (limit) => using((db) => db.read(['entries'], ({ entries }) => entries.having('state', 'here', limit))),
     takeAnswers: (answers) =>
       using((db) =>
-        db.transaction('rw', db.entries, async () => {
-          const known = await knownUnder(db, answers)
+        db.write(['entries'], async (tables) => {
+          const known = await knownUnder(tables, answers)
           const answered = answers.flatMap((answer) => {
             const entry = known.get(answer.id)
             return entry === undefined ? [] : [withAnswer(entry, answer)]
           })
-          await db.entries.bulkPut(answered)
+          tables.entries.put(answered)
         }),
       ),
     takePage: (page) =>
       using((db) =>
-        db.transaction('rw', db.entries, db.kept, async () => {
-          const known = await knownUnder(db, page.entries)
-          await db.entries.bulkPut(page.entries.map((one) => withArrived(known.get(one.id), one) as EntryRow))
-          const cursor = await keptValue(db, 'cursor')
-          await db.kept.put({ name: 'cursor', value: cursorAfter(cursor ?? start, page) })
+        db.write(['entries', 'kept'], async (tables) => {
+          const known = await knownUnder(tables, page.entries)
+          tables.entries.put(page.entries.map((one) => withArrived(known.get(one.id), one)))
+          const cursor = await keptValue(tables, 'cursor')
+          tables.kept.put([{ name: 'cursor', value: cursorAfter(cursor ?? start, page) }])
           return [...new Set(page.entries.flatMap(({ id, run }) => (known.has(id) ? [] : [run])))]
         }),
       ),
     startOver: () =>
       using((db) =>
-        db.transaction('rw', db.entries, db.photos, db.kept, async () => {
-          await db.entries.toCollection().modify({ state: 'here', seq: null, reason: null })
+        db.write(['entries', 'photos', 'kept'], async ({ entries, photos, kept }) => {
+          entries.put((await entries.all()).map((one) => ({ ...one, state: 'here', seq: null, reason: null })))
           // What was let go of cannot be sent again.
-          await db.photos.where('state').anyOf('here', 'sent').modify({ state: 'here', uploadUrl: null })
-          await db.kept.put({ name: 'cursor', value: start })
+          const here = (await photos.all()).filter(({ state }) => state !== 'freed')
+          photos.put(here.map((one) => ({ ...one, state: 'here', uploadUrl: null })))
+          kept.put([{ name: 'cursor', value: start }])
         }),
       ),
     retryRefused: () =>
-      using(async (db) => {
-        await db.entries.where({ state: 'refused' }).modify({ state: 'here' })
-      }),
+      using((db) =>
+        db.write(['entries'], async ({ entries }) =>
+          entries.put((await entries.having('state', 'refused')).map((one) => ({ ...one, state: 'here' }))),
+        ),
+      ),
     photo: (sha256) =>
       using((db) =>
-        db.transaction('r', db.photos, db.photoBytes, async () => {
-          const [row, bytes] = [await db.photos.get(sha256), await db.photoBytes.get(sha256)]
+        db.read(['photos', 'photoBytes'], async ({ photos, photoBytes }) => {
+          const [row, bytes] = [await photos.get(sha256), await photoBytes.get(sha256)]
           return row && bytes && { sha256, type: row.type, content: bytes.content }
         }),
       ),
-    unsentPhotos: () => using((db) => db.photos.where({ state: 'here' }).toArray()),
+    unsentPhotos: () => using((db) => db.read(['photos'], ({ photos }) => photos.having('state', 'here'))),
     notePhoto: (sha256, changes) =>
-      using(async (db) => {
-        await db.photos.update(sha256, changes)
-      }),
+      using((db) => db.write(['photos'], (tables) => changePhoto(tables, sha256, changes))),
     freePhoto: (sha256) =>
       using((db) =>
-        db.transaction('rw', db.photos, db.photoBytes, async () => {
-          if ((await db.photos.get(sha256))?.state !== 'sent') return false
-          await db.photoBytes.delete(sha256)
-          await db.photos.update(sha256, { state: 'freed' })
+        db.write(['photos', 'photoBytes'], async (tables) => {
+          if ((await tables.photos.get(sha256))?.state !== 'sent') return false
+          tables.photoBytes.delete(sha256)
+          await changePhoto(tables, sha256, { state: 'freed' })
           return true
         }),
       ),
-    photos: () => using((db) => db.photos.toArray()),
+    photos: () => using((db) => db.read(['photos'], ({ photos }) => photos.all())),
     counts: () =>
       using((db) =>
-        db.transaction('r', db.entries, db.photos, async () => ({
-          unsent: await db.entries.where('state').anyOf('here', 'refused').count(),
-          unsentPhotos: await db.photos.where({ state: 'here' }).count(),
-          refused: await db.entries.where({ state: 'refused' }).toArray(),
-        })),
+        db.read(['entries', 'photos'], async ({ entries, photos }) => {
+          const refused = await entries.having('state', 'refused')
+          return {
+            unsent: (await entries.count('state', 'here')) + refused.length,
+            unsentPhotos: await photos.count('state', 'here'),
+            refused,
+          }
+        }),
       ),
-    get: (name) => using((db) => keptValue(db, name)),
-    set: (name, value) =>
-      using(async (db) => {
-        await db.kept.put({ name, value })
-      }),
+    get: (name) => using((db) => db.read(['kept'], (tables) => keptValue(tables, name))),
+    set: (name, value) => using((db) => db.write(['kept'], ({ kept }) => kept.put([{ name, value }]))),
     device: (fresh) =>
       using((db) =>
-        db.transaction('rw', db.kept, async () => {
-          const known = await keptValue(db, 'device')
-          if (known === undefined) await db.kept.put({ name: 'device', value: fresh })
+        db.write(['kept'], async (tables) => {
+          const known = await keptValue(tables, 'device')
+          if (known === undefined) tables.kept.put([{ name: 'device', value: fresh }])
           return known ?? fresh
         }),
       ),
@@ -216,35 +215,44 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
 
 /** What is kept under the ids of `wanted`, by id. */
 async function knownUnder(
-  db: DeviceTables,
+  { entries }: Pick<Tables, 'entries'>,
   wanted: readonly { readonly id: string }[],
-): Promise<ReadonlyMap<string, EntryRow>> {
-  const rows = await db.entries
-    .where('id')
-    .anyOf(wanted.map(({ id }) => id))
-    .toArray()
-  return new Map(rows.map((row) => [row.id, row]))
+): Promise<ReadonlyMap<string, DeviceEntry>> {
+  const rows = await Promise.all(wanted.map(({ id }) => entries.having('id', id)))
+  return new Map(rows.flat().map((row) => [row.id, row]))
 }
 
 async function addEntries(
-  db: DeviceTables,
+  tables: Pick<Tables, 'entries'>,
   entries: readonly FreshEntry[],
 ): Promise<readonly ('stored' | 'already')[]> {
-  const known = await knownUnder(db, entries)
+  const known = await knownUnder(tables, entries)
   const fresh = [...new Map(entries.map((entry) => [entry.id, entry])).values()].filter(({ id }) => !known.has(id))
-  await db.entries.bulkAdd(fresh.map((entry) => ({ ...entry, seq: null, state: 'here', reason: null })))
+  tables.entries.put(fresh.map((entry) => ({ ...entry, seq: null, state: 'here', reason: null })))
   return entries.map(({ id }) => (known.has(id) ? 'already' : 'stored'))
 }
 
-async function addPhoto(db: DeviceTables, { sha256, type, content }: PhotoFile): Promise<void> {
-  const known = await db.photos.get(sha256)
+async function addPhoto(
+  { photos, photoBytes }: Pick<Tables, 'photos' | 'photoBytes'>,
+  { sha256, type, content }: PhotoFile,
+): Promise<void> {
+  const known = await photos.get(sha256)
   if (known !== undefined && known.state !== 'freed') return
-  await db.photoBytes.put({ sha256, content })
-  await db.photos.put({ sha256, type, bytes: content.byteLength, state: 'here', uploadUrl: null })
+  photoBytes.put([{ sha256, content }])
+  photos.put([{ sha256, type, bytes: content.byteLength, state: 'here', uploadUrl: null }])
 }
 
-async function keptValue<N extends keyof Kept>(db: DeviceTables, name: N): Promise<Kept[N] | undefined> {
-  return (await db.kept.get(name))?.value as Kept[N] | undefined
+async function changePhoto(
+  { photos }: Pick<Tables, 'photos'>,
+  sha256: string,
+  changes: Partial<PhotoRow>,
+): Promise<void> {
+  const row = await photos.get(sha256)
+  if (row !== undefined) photos.put([{ ...row, ...changes }])
+}
+
+async function keptValue<N extends keyof Kept>({ kept }: Pick<Tables, 'kept'>, name: N): Promise<Kept[N] | undefined> {
+  return (await kept.get(name))?.value as Kept[N] | undefined
 }
 
 /**
@@ -252,19 +260,12 @@ async function keptValue<N extends keyof Kept>(db: DeviceTables, name: N): Promi
  * background; every browser does when another tab brings the tables to a newer version.
  */
 function isDeadHandle(error: unknown): boolean {
-  return namesOf(error).some((name) => ['InvalidStateError', 'UnknownError', 'DatabaseClosedError'].includes(name))
+  return error instanceof DOMException && ['InvalidStateError', 'UnknownError'].includes(error.name)
 }
 
+/** What the browser refused; anything else is a mistake in the program. */
 function troubleOf(error: unknown): StoreTrouble {
-  const names = namesOf(error)
-  if (names.length === 0 || error instanceof RangeError || names.includes('TypeError')) throw error
-  const reason = error instanceof Error ? error.message.split('\n')[0]! : String(error)
-  return { kind: names.includes('QuotaExceededError') ? 'no room' : 'cannot use', reason }
-}
-
-/** Name of an error and of those within it. */
-function namesOf(error: unknown): readonly string[] {
-  if (typeof error !== 'object' || error === null || !('name' in error)) return []
-  const inner = 'inner' in error && error.inner !== error ? namesOf(error.inner) : []
-  return [String(error.name), ...inner]
+  if (!(error instanceof DOMException)) throw error
+  const reason = error.message.split('\n')[0]!
+  return { kind: error.name === 'QuotaExceededError' ? 'no room' : 'cannot use', reason }
 }

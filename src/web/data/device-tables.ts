@@ -1,9 +1,5 @@
-import { Dexie, type EntityTable, type Table } from 'dexie'
 import type { Begun } from './begun.ts'
 import type { Cursor, DeviceEntry } from './merge-entries.ts'
-
-/** An entry as it is kept; `local` is given by the table, in the order of keeping. */
-export type EntryRow = Omit<DeviceEntry, 'local'> & { local: number }
 
 /** What is known of a photo's bytes, apart from them, so that a change of state does not write them anew. */
 export interface PhotoRow {
@@ -30,26 +26,147 @@ export interface Kept {
   persisted: boolean
 }
 
-export interface DeviceTables extends Dexie {
-  readonly entries: EntityTable<EntryRow, 'local'>
-  readonly photos: EntityTable<PhotoRow, 'sha256'>
-  readonly photoBytes: EntityTable<PhotoBytes, 'sha256'>
-  readonly begun: Table<Begun, [run: string, of: string]>
-  readonly kept: Table<{ readonly name: string; readonly value: unknown }, string>
+/** One table within a transaction: what is put and deleted is done, all or nothing, when that resolves. */
+interface Table<Row, New = Row> {
+  get(key: IDBValidKey): Promise<Row | undefined>
+  /** In the order of their keys. */
+  all(): Promise<Row[]>
+  /** Those that have `value` at an index, in the order of their keys. */
+  having(index: string, value: IDBValidKey, limit?: number): Promise<Row[]>
+  count(index: string, value: IDBValidKey): Promise<number>
+  put(rows: readonly (Row | New)[]): void
+  delete(key: IDBValidKey): void
+}
+
+export interface Tables {
+  /** `local` is given by the table, in the order of keeping. */
+  readonly entries: Table<DeviceEntry, Omit<DeviceEntry, 'local'>>
+  readonly photos: Table<PhotoRow>
+  readonly photoBytes: Table<PhotoBytes>
+  readonly kept: Table<{ readonly name: string; readonly value: unknown }>
+  readonly begun: Table<Begun>
+}
+
+type Name = keyof Tables
+
+/** The tables of this device. What fails within a step undoes all of it. */
+export interface DeviceTables {
+  read<T, N extends Name>(names: readonly N[], step: (tables: Pick<Tables, N>) => T | Promise<T>): Promise<T>
+  /** Resolves when all of it is on the disk. */
+  write<T, N extends Name>(names: readonly N[], step: (tables: Pick<Tables, N>) => T | Promise<T>): Promise<T>
+  close(): void
 }
 
 /**
- * The tables of this device. Every transaction is on the disk before it counts as complete: without `strict` the
- * browsers built on Chromium report it done as soon as the system has it, and a dead battery can take it back.
+ * The tables, opened with the first use. A connection that was lost says so with every use (`InvalidStateError`): then
+ * they are to be opened anew.
  */
 export function openTables(name: string): DeviceTables {
-  const db = new Dexie(name, { chromeTransactionDurability: 'strict' }) as DeviceTables
-  db.version(1).stores({
-    entries: '++local, &id, [run+kind], kind, state',
-    photos: 'sha256, state',
-    photoBytes: 'sha256',
-    kept: 'name',
-  })
-  db.version(2).stores({ begun: '[run+of], run' })
-  return db
+  let opening: Promise<IDBDatabase> | null = null
+  const within = async <T, N extends Name>(
+    mode: IDBTransactionMode,
+    names: readonly N[],
+    step: (tables: Pick<Tables, N>) => T | Promise<T>,
+  ): Promise<T> => {
+    opening ??= openDatabase(name).catch((error) => {
+      opening = null
+      throw error
+    })
+    return transact(await opening, mode, names, step)
+  }
+  return {
+    read: (names, step) => within('readonly', names, step),
+    write: (names, step) => within('readwrite', names, step),
+    close: () => void opening?.then((database) => database.close()).catch(() => {}),
+  }
 }
+
+/**
+ * The version is ten times what it counts, as the tables were numbered when they were first made.
+ * A device that has a later one, by a page that is newer, is used as it is.
+ */
+async function openDatabase(name: string): Promise<IDBDatabase> {
+  const opening = indexedDB.open(name, 20)
+  opening.onupgradeneeded = ({ oldVersion }) => makeTables(opening.result, oldVersion)
+  const database = await done(opening).catch((error: unknown) => {
+    if (!(error instanceof DOMException) || error.name !== 'VersionError') throw error
+    return done(indexedDB.open(name))
+  })
+  // A newer page in another tab waits for it.
+  database.onversionchange = () => database.close()
+  return database
+}
+
+function makeTables(database: IDBDatabase, version: number): void {
+  if (version < 10) {
+    const entries = database.createObjectStore('entries', { keyPath: 'local', autoIncrement: true })
+    entries.createIndex('id', 'id', { unique: true })
+    entries.createIndex('[run+kind]', ['run', 'kind'])
+    entries.createIndex('kind', 'kind')
+    entries.createIndex('state', 'state')
+    database.createObjectStore('photos', { keyPath: 'sha256' }).createIndex('state', 'state')
+    database.createObjectStore('photoBytes', { keyPath: 'sha256' })
+    database.createObjectStore('kept', { keyPath: 'name' })
+  }
+  database.createObjectStore('begun', { keyPath: ['run', 'of'] }).createIndex('run', 'run')
+}
+
+/**
+ * A transaction is on the disk before it counts as complete: without `strict` the browsers built on Chromium report it
+ * done as soon as the system has it, and a dead battery can take it back.
+ */
+async function transact<T, N extends Name>(
+  database: IDBDatabase,
+  mode: IDBTransactionMode,
+  names: readonly N[],
+  step: (tables: Pick<Tables, N>) => T | Promise<T>,
+): Promise<T> {
+  const transaction = database.transaction(names, mode, { durability: 'strict' })
+  const ended = new Promise<void>((resolve, reject) => {
+    transaction.oncomplete = () => resolve()
+    transaction.onabort = () => reject(transaction.error)
+  })
+  // Awaited below, which can be after it failed.
+  ended.catch(() => {})
+  const tables = Object.fromEntries(names.map((name) => [name, tableOf(transaction.objectStore(name))]))
+  try {
+    const result = await step(tables as unknown as Pick<Tables, N>)
+    await ended
+    return result
+  } catch (error) {
+    abort(transaction)
+    // Why the whole of it failed says more than what failed with it.
+    await ended.catch((reason: unknown) => {
+      if (reason !== null) throw reason
+    })
+    throw error
+  }
+}
+
+/** Also one that has ended by itself. */
+function abort(transaction: IDBTransaction): void {
+  try {
+    transaction.abort()
+  } catch (error) {
+    if (!(error instanceof DOMException) || error.name !== 'InvalidStateError') throw error
+  }
+}
+
+const tableOf = <Row>(store: IDBObjectStore): Table<Row> => ({
+  get: (key) => done(store.get(key)),
+  all: () => done(store.getAll()),
+  having: (index, value, limit) => done(store.index(index).getAll(value, limit)),
+  count: (index, value) => done(store.index(index).count(value)),
+  put: (rows) => {
+    for (const row of rows) store.put(row)
+  },
+  delete: (key) => {
+    store.delete(key)
+  },
+})
+
+const done = <T>(request: IDBRequest<T>): Promise<T> =>
+  new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result)
+    request.onerror = () => reject(request.error)
+  })

@@ -106,14 +106,10 @@ describe('a device that syncs', () => {
       asked += 1
       return peer.fetch(after)
     }
-    const name = freshName()
-    const store = openDeviceStore(() => {
-      const tables = openTables(name)
-      tables.on('ready', () => {
-        throw new DOMException('the server connection was lost', 'UnknownError')
-      })
-      return tables
-    })
+    const fails = async (): Promise<never> => {
+      throw new DOMException('the server connection was lost', 'UnknownError')
+    }
+    const store = openDeviceStore(() => ({ read: fails, write: fails, close: () => {} }))
     expect(await syncEntries(store, counting)).toMatchObject({ ok: false, error: { kind: 'fault' } })
     expect(asked).toBe(0)
   })

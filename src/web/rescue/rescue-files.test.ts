@@ -59,8 +59,10 @@ describe('what lies on a device', () => {
   test('is saved but for what cannot be read or is not whole, which is named', async () => {
     const name = await storeWith(['a', 'b', 'c'], [1, 2, 3])
     const tables = openTables(name)
-    await tables.entries.where({ id: 'b' }).modify({ body: 'torn' })
-    await tables.photoBytes.put({ sha256: hashOf(bytes(2)), content: bytes(9).buffer })
+    await tables.write(['entries', 'photoBytes'], async ({ entries, photoBytes }) => {
+      entries.put((await entries.having('id', 'b')).map((one) => ({ ...one, body: 'torn' })))
+      photoBytes.put([{ sha256: hashOf(bytes(2)), content: bytes(9).buffer }])
+    })
     tables.close()
     const get = IDBObjectStore.prototype.get
     vi.spyOn(IDBObjectStore.prototype, 'get').mockImplementation(function (this: IDBObjectStore, key) {
