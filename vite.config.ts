@@ -22,22 +22,17 @@ export default defineConfig({
               name: 'shared',
               test: /src.(core.(units|result)|words|formats.(entry-id|canonical-json)|web.data.(sha256|later|messages|device|fetch-ahead)[.])|comlink/,
               minShareCount: 2,
-              priority: 2,
+              priority: 3,
             },
-            // What a run and its worker both need.
+            // What a site and a run need.
             {
               name: 'model',
-              test: /src.(core|operations|drawing|formats.(written-length|entry.signature))/,
+              test: /zod|src.(core.(?!verdicts|requirements.(?!derived-topics)|measurement|record|staking)|formats.(?!entry|readings|run.(?!run-version|write-run))|drawing.(?!views.strip.(?!spread))|operations.(lay-out-run|sheet-shelf))/,
               minShareCount: 2,
-              priority: 1,
+              priority: 2,
             },
-            // What reads files.
-            {
-              name: 'files',
-              test: /zod|src.formats.(run|sheet|site|[a-z-]+[.]ts)/,
-              minShareCount: 2,
-              priority: 0,
-            },
+            // What a run and its worker need beside it.
+            { name: 'judging', test: /src.(core|formats|drawing|operations)/, minShareCount: 2, priority: 1 },
           ],
         },
       },

@@ -1,6 +1,5 @@
-import { language } from '../language.ts'
 import { type SiteWords, siteEn } from '../messages/site-en.ts'
-import { siteEs } from '../messages/site-es.ts'
+import { siteWords } from '../messages.ts'
 
 /** The words of this part of the page, in the language in force. */
-export const words = (): SiteWords => (language() === 'es' ? siteEs : siteEn)
+export const words = (): SiteWords => siteWords ?? siteEn
