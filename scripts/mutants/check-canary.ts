@@ -18,7 +18,7 @@ const known: readonly (readonly [original: string, replacement: string, fate: Fa
 
 /** What came out wrong of ten mutants of known fate; while there is anything, no figure of this program counts. */
 export async function checkCanary(): Promise<string[]> {
-  const measured = await measureMutants([file('canary.ts')], [file('canary.test.ts')], 1, () => {})
+  const measured = await measureMutants([file('canary.ts')], [file('canary.test.ts')], { every: 1, from: 0 }, () => {})
   const wanted = known.map(([original, replacement, fate]) => `${original} → ${replacement}: ${fate}`)
   const found = measured.map(({ original, replacement, fate }) => `${original} → ${replacement}: ${fate}`)
   return [

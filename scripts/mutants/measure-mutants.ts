@@ -15,6 +15,12 @@ export interface MeasuredMutant extends Mutant {
   readonly reachedBy: readonly string[]
 }
 
+/** Which of the mutants are measured: each `every`-th one, the first of them after `from` others. */
+export interface Sample {
+  readonly every: number
+  readonly from: number
+}
+
 /** Of a test file without a mutant: what it reaches, and what it costs. */
 interface Reach {
   readonly testFile: string
@@ -36,12 +42,11 @@ const visitsFactor = 20
  *
  * @param modules    absolute paths of sources
  * @param testFiles  absolute paths; each has to pass without a mutant, else the run is void
- * @param every      1 for all mutants; n for each n-th one only
  */
 export async function measureMutants(
   modules: readonly string[],
   testFiles: readonly string[],
-  every: number,
+  { every, from }: Sample,
   tell: (mutant: MeasuredMutant) => void,
 ): Promise<MeasuredMutant[]> {
   const mutants: Mutant[] = []
@@ -58,7 +63,7 @@ export async function measureMutants(
     const reaches = await runWithoutMutant(tests, testFiles)
     const measured: MeasuredMutant[] = []
     for (const mutant of mutants) {
-      if (mutant.id % every !== 0) continue
+      if (mutant.id % every !== from) continue
       const one = { ...mutant, ...(await decideFate(mutant, reaches, tests)) }
       measured.push(one)
       tell(one)
