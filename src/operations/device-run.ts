@@ -8,6 +8,7 @@ import { type InputProblem, written } from '../formats/input-problem.ts'
 import { entryReadings } from '../formats/readings/entry-readings.ts'
 import { readingsFromValue } from '../formats/readings/readings-file.ts'
 import { type RunFile, runFromValue } from '../formats/run/run-file.ts'
+import { dayProblems, isDayEntry } from './day-problems.ts'
 import { type RunHistory, runHistory } from './run-history.ts'
 
 /** What a device recorded at one run. */
@@ -50,6 +51,11 @@ export function deviceRun(
     const expected = { kind: 'version in force', version: inForce.id } as const
     return err([{ file, place: 'entries', expected, found: written(same[0]!.id) }])
   }
+  const { files } = history.value
+  const unfit = entries.flatMap((entry, i) =>
+    entry.run === inForce.run && isDayEntry(entry) ? dayProblems(file, `entries[${i}].body`, entry, files) : [],
+  )
+  if (unfit.length > 0) return err(unfit)
   const readings = own.filter(({ kind }) => kind === 'reading')
   const read = readingsFromValue(file, entryReadings(run, readings))
   return read.ok ? ok({ history: history.value, entries: runEntries(own), readings: read.value.readings }) : read

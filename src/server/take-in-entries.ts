@@ -5,6 +5,7 @@ import { isRunIdTooLate, isTooFarAhead } from '../formats/entry-id.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
 import { checkShape } from '../formats/read-json.ts'
 import { runFromValue } from '../formats/run/run-file.ts'
+import { dayProblems, isDayEntry } from '../operations/day-problems.ts'
 import { requireRun } from '../operations/require-run.ts'
 import { runHistory } from '../operations/run-history.ts'
 import { checksIn } from '../operations/version-checks.ts'
@@ -13,7 +14,7 @@ import type { Store } from '../store/store.ts'
 import { answerOf, type Draft, problem, rejected } from './entry-answer.ts'
 import { pinRuns } from './pin-stored-runs.ts'
 import { type Refusal, unavailable } from './refusal.ts'
-import { isRead, readingsOfRuns, type StoredRun, storedRuns } from './stored-runs.ts'
+import { everyEntry, isRead, readingsOfRuns, type StoredRun, storedRuns } from './stored-runs.ts'
 import { draftOfReading } from './take-in-reading.ts'
 import { draftOfVersion } from './take-in-version.ts'
 
@@ -47,7 +48,7 @@ export async function takeInEntries(
     if (entry.kind !== 'run') return rejected(entry.id, { kind: 'no run of entry', run: entry.run }, [])
     const brought = readNewRun(entry)
     if (!brought.ok) return rejected(entry.id, { kind: 'no run to lay out' }, brought.error)
-    const taker = takerInto(brought.value, [])
+    const taker = takerInto(brought.value, [], new Set())
     takers.set(entry.run, taker)
     return taker(entry)
   })
@@ -80,19 +81,23 @@ async function takersOfStored(
   if (!runs.ok) return runs
   const readings = await readingsOfRuns(store, runs.value.filter(isRead))
   if (!readings.ok) return readings
+  const days = ids.length === 0 ? ok([]) : await everyEntry(store, { runs: ids, kinds: ['day-log', 'locate-ticket'] })
+  if (!days.ok) return days
+  const stored = new Set(days.value.map(({ id }) => id))
   return ok(
     new Map(
       runs.value.map((run): [string, Taker] => {
         if (!isRead(run)) return [run.id, ({ id }) => rejected(id, { kind: 'run of entry unreadable' }, run.problems)]
         const read = readings.value(run)
         if (!read.ok) return [run.id, ({ id }) => rejected(id, { kind: 'readings of run unreadable' }, read.error)]
-        return [run.id, takerInto(run, read.value.readings)]
+        return [run.id, takerInto(run, read.value.readings, stored)]
       }),
     ),
   )
 }
 
-function takerInto(run: StoredRun, readings: readonly Reading[]): Taker {
+/** @param days  ids of the day logs and locate tickets that are stored */
+function takerInto(run: StoredRun, readings: readonly Reading[], days: ReadonlySet<string>): Taker {
   const files = new Map(run.history.files)
   const checkIn = checksIn(run.id, files)
   const known = new Map(readings.map(({ id, of }) => [id, of]))
@@ -100,6 +105,8 @@ function takerInto(run: StoredRun, readings: readonly Reading[]): Taker {
   return (entry) => {
     if (isTooFarAhead(entry.id, ids)) return rejected(entry.id, { kind: 'id far ahead' }, [aheadProblem(entry)])
     ids.push(entry.id)
+    const unfit = isDayEntry(entry) && !days.has(entry.id) ? dayProblems('entry', 'body', entry, files) : []
+    if (unfit.length > 0) return rejected(entry.id, { kind: 'no entry' }, unfit)
     switch (entry.kind) {
       case 'run':
         return entry.id === run.id || files.has(entry.id) ? draftOfRun(entry, run) : draftOfVersion(entry, run, files)

@@ -197,7 +197,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     })
 
     test('name posts and panels by number in the first version of a log, by place in the second', async () => {
-      const placed = { ...dayLog, version: 'v2', postsDriven: ['post-1', 'post-2~0a1b2c'], panelsHung: ['panel-1'] }
+      const placed = { ...dayLog, version: served.demo, postsDriven: ['post-1', 'post-2'], panelsHung: ['panel-1'] }
       const dates = { calledOn: '2026-05-01', validFrom: '2026-05-04', validThrough: '2026-05-11' }
       const ticketOf = (mark: object) => ({
         number: 'A-100',
@@ -208,15 +208,37 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
         ...entry(newId(), served.demo, { kind, body }),
         schemaVersion,
       })
-      const { body } = await send(
+      const sound = [
         ...[of('day-log', 1, dayLog), of('day-log', 2, placed)],
         ...[of('locate-ticket', 1, ticketOf({})), of('locate-ticket', 2, ticketOf({ from: 'post-1' }))],
+      ]
+      const { body } = await send(
+        ...sound,
         ...[of('day-log', 1, placed), of('day-log', 2, dayLog)],
         of('day-log', 2, { ...placed, postsDriven: ['panel-1'] }),
         ...[of('locate-ticket', 1, ticketOf({ from: 'post-1' })), of('locate-ticket', 2, ticketOf({}))],
       )
       const outcomes = body.answers.map(({ outcome }: { outcome: string }) => outcome)
       expect(outcomes).toEqual([...Array(4).fill('stored'), ...Array(5).fill('rejected')])
+
+      // However well it is formed: what the run never had nobody drove, hung or measured from.
+      const unfit = await send(
+        of('day-log', 2, { ...placed, postsDriven: ['post-1', 'post-2~0a1b2c'], panelsHung: ['panel-99'] }),
+        of('day-log', 1, { ...dayLog, postsDriven: [1, 999] }),
+        of('locate-ticket', 2, ticketOf({ from: 'post-999' })),
+        of('day-log', 2, { ...placed, version: newId() }),
+      )
+      const places = unfit.body.answers.map(({ problems }: { problems: { place: string }[] }) =>
+        problems.map(({ place }) => place),
+      )
+      expect(places).toEqual([
+        ['body.postsDriven[1]', 'body.panelsHung[0]'],
+        ['body.postsDriven[1]'],
+        ['body.marks[0].from'],
+        ['body.version'],
+      ])
+      const again = await send(...sound)
+      expect(again.body.answers.map(({ outcome }: { outcome: string }) => outcome)).toEqual(Array(4).fill('already'))
     })
 
     test('need a time with its zone, an answer that is on offer and a correction of the same thing', async () => {

@@ -72,6 +72,50 @@ describe('a file from another device', () => {
     expect(await idsIn(store)).toEqual([])
   })
 
+  test('is refused whole when a day log or a locate ticket in it names a piece that its run never had', async () => {
+    const log = { day: '2026-05-04', done: 'Posts', crew: ['R. Quist'], openEnds: 'none', openEndsNote: null }
+    const day = (n: number, kind: string, body: object) =>
+      ({
+        ...common,
+        id: `0190a1b2-001${n}-7000-8000-000000000000`,
+        kind,
+        schemaVersion: 2,
+        supersedes: null,
+        body,
+      }) as const
+    const dates = { calledOn: '2026-05-01', validFrom: '2026-05-04', validThrough: '2026-05-11' }
+    const ticket = (from: string) => ({ number: 'A', ...dates, marks: [{ name: 'gas', from, alongInches: 3 }] })
+    const sound = [
+      day(1, 'day-log', { ...log, postsDriven: ['post-1'], panelsHung: ['panel-1'] }),
+      day(2, 'locate-ticket', ticket('post-2')),
+    ]
+    const unfit = [
+      day(3, 'day-log', { ...log, postsDriven: ['post-1', 'post-999'], panelsHung: [] }),
+      day(4, 'locate-ticket', ticket('post-2~0a1b')),
+      day(5, 'day-log', { ...log, version: 'v9', postsDriven: [], panelsHung: [] }),
+    ]
+    const store = freshStore()
+    expect(await importDevice(store, 'd.json', file(runEntry, ...sound, ...unfit))).toMatchObject({
+      ok: false,
+      error: {
+        problems: [
+          {
+            file: 'd.json',
+            place: 'entries[3].body.postsDriven[1]',
+            expected: { kind: 'piece of run', piece: 'post' },
+          },
+          { place: 'entries[4].body.marks[0].from', found: { text: '"post-2~0a1b"' } },
+          { place: 'entries[5].body.version', expected: { kind: 'version of run' } },
+        ],
+      },
+    })
+    expect(await idsIn(store)).toEqual([])
+    expect(await importDevice(store, 'd.json', file(runEntry, ...sound))).toMatchObject({ ok: true })
+    // Beside a run that is here, too; what came before its run is kept until that comes.
+    expect(await importDevice(store, 'd.json', file(unfit[0]!))).toMatchObject({ ok: false })
+    expect(await importDevice(freshStore(), 'd.json', file(unfit[0]!))).toMatchObject({ ok: true })
+  })
+
   test('is looked at with what is here already, and keeps what is here as it is', async () => {
     const store = freshStore()
     expect(await importDevice(store, 'd.json', file(runEntry, failed))).toMatchObject({ ok: true })

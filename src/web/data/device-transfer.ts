@@ -6,8 +6,9 @@ import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { readPicture, wholePicture } from '../../formats/picture/read-picture.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
+import { isDayEntry } from '../../operations/day-problems.ts'
 import type { PictureFault } from '../../words/problems/file.ts'
-import { type FileReading, problemsOfFileReadings } from './check-file-readings.ts'
+import { type FileDay, type FileReading, problemsOfFileEntries } from './check-file-entries.ts'
 import { now } from './device.ts'
 import { withoutPlace } from './device-entry.ts'
 import type { DeviceStore, FreshEntry, StoreTrouble } from './device-store.ts'
@@ -64,6 +65,7 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
   const problems: InputProblem[] = []
   const entries: FreshEntry[] = []
   const readings: FileReading[] = []
+  const days: FileDay[] = []
   const units = await unitsOfRuns(store, read.value.entries)
   if (!units.ok) return fromStore(units.error)
   for (const [i, entry] of read.value.entries.entries()) {
@@ -71,6 +73,7 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
     if (body.ok) entries.push({ ...entry, body: body.value.body, project: ownProject })
     else problems.push(...body.error.map((one) => ({ ...one, file, place: `entries[${i}].body.${one.place}` })))
     if (body.ok && body.value.reading !== null) readings.push({ at: i, run: entry.run, reading: body.value.reading })
+    if (isDayEntry(entry)) days.push({ at: i, entry })
   }
   const photos = []
   for (const [i, { sha256, type, base64 }] of read.value.photos.entries()) {
@@ -84,7 +87,7 @@ export async function importDevice(store: DeviceStore, file: string, text: strin
     if (fault !== null) problems.push({ file, place, expected: wholePicture, found: fault })
   }
   if (problems.length > 0) return refused(problems)
-  const unfit = await problemsOfFileReadings(store, file, entries, readings)
+  const unfit = await problemsOfFileEntries(store, file, entries, readings, days)
   if (!unfit.ok) return unfit
   if (unfit.value.length > 0) return refused(unfit.value)
 

@@ -27,6 +27,8 @@ export type VersionProblem =
       | 'id of this place'
       | 'gone places'
     >
+  /** A post or panel that somebody logged. */
+  | { readonly kind: 'piece of run'; readonly piece: 'post' | 'panel' }
   | { readonly kind: 'no version yet'; readonly format: string }
   | { readonly kind: 'earlier versions'; readonly before: string }
   | { readonly kind: 'version in force'; readonly version: string }

@@ -167,6 +167,20 @@ describe('a file of the device beside the run as it was recorded', () => {
     expect(unknown.ok ? [] : unknown.error).toMatchObject([{ expected: { kind: 'version of run' } }])
   })
 
+  test('is refused where a day log in it names a post that the run never had', async () => {
+    const held = await migrated()
+    const log = { day: '2026-05-04', done: 'Posts', crew: ['R. Quist'], openEnds: 'none', openEndsNote: null }
+    const logged = (postsDriven: readonly string[]): Entry => {
+      const body = { ...log, postsDriven, panelsHung: [], version: held.at(-1)!.id }
+      return { ...reading(undefined), kind: 'day-log', schemaVersion: 2, body }
+    }
+    expect(judgedWith([...held, logged(['post-1', 'post-2'])])).toMatchObject({ ok: true })
+    expect(judgedWith([...held, logged(['post-1', 'post-999'])])).toMatchObject({
+      ok: false,
+      error: [{ file: 'device.json', place: `entries[${held.length}].body.postsDriven[1]` }],
+    })
+  })
+
   test('is refused beside a version that is no longer in force', async () => {
     const held = await migrated()
     const pin = held.at(-1)!

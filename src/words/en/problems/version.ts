@@ -27,6 +27,7 @@ export const versionProblems: Printers<VersionProblem> = {
   'id of form': ({ forms }) => `an id of the form ${forms.join(' or ')}`,
   'nothing unpinned': () => 'nothing, as the run is not pinned',
   'version of run': () => 'the id of a version of this run',
+  'piece of run': ({ piece }) => `the id of a ${piece} of this run`,
   'id of the entry': () => 'the id of the entry',
   'no earlier version': () => 'nothing, as the run was not pinned before',
   versions: () => 'versions',

@@ -28,6 +28,7 @@ export const versionProblems: Printers<VersionProblem> = {
   'id of form': ({ forms }) => `un id de la forma ${forms.join(' o ')}`,
   'nothing unpinned': () => 'nada, porque el tramo no está fijado',
   'version of run': () => 'el id de una versión de este tramo',
+  'piece of run': ({ piece }) => `el id de un ${piece === 'post' ? 'poste' : 'panel'} de este tramo`,
   'id of the entry': () => 'el id de la entrada',
   'no earlier version': () => 'nada, porque el tramo no se había fijado antes',
   versions: () => 'versiones',
