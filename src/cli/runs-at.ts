@@ -1,5 +1,6 @@
 import { readdir, stat } from 'node:fs/promises'
 import { join } from 'node:path'
+import { ok, type Result } from '../core/result.ts'
 import { theirs } from '../core/theirs.ts'
 import { groupBy } from '../documents/group-by.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
@@ -7,7 +8,8 @@ import { parseJson } from '../formats/read-json.ts'
 import { type RunFile, runFromValue } from '../formats/run/run-file.ts'
 import { runHistory } from '../operations/run-history.ts'
 import type { StoredEntry } from '../store/entry.ts'
-import type { StoreProblem } from '../store/problem.ts'
+import { withoutSecrets } from '../store/postgres/open-postgres.ts'
+import type { StoreProblem, StoreUnavailable } from '../store/problem.ts'
 import { openStore, type Store } from '../store/store.ts'
 import { BadInput } from './command.ts'
 import { readText, soundValue } from './io.ts'
@@ -42,10 +44,15 @@ export async function runsInStore(place: string): Promise<readonly FoundRun[]> {
   // A store is made where there is none, and that of a name misspelt would have no runs.
   if (!isAddress) await expectFolder(place, () => stat(join(place, 'database')))
   const opened = await openStore(isAddress ? { kind: 'postgres', url: place } : { kind: 'embedded', folder: place })
-  if (!opened.ok) throw unreadable(place, troubleText(opened.error))
+  // An address has the password in it.
+  const shown = isAddress ? (withoutSecrets(place) ?? 'PostgreSQL') : place
+  const unreadableStore = (found: string): BadInput =>
+    unreadable(shown, found, isAddress ? 'readable database' : 'readable folder')
+  if (!opened.ok) throw unreadableStore(troubleText(opened.error))
   try {
-    const entries = await everyVersion(opened.value, place)
-    return groupBy(entries, ({ run }) => run ?? '').flatMap((versions) => {
+    const entries = await everyVersion(opened.value)
+    if (!entries.ok) throw unreadableStore(entries.error.reason)
+    return groupBy(entries.value, ({ run }) => run ?? '').flatMap((versions) => {
       const where = versions[0].run ?? ''
       const history = runHistory(where, versions as readonly (StoredEntry & Entry)[])
       return history?.ok ? [{ where, run: history.value.run }] : []
@@ -55,13 +62,13 @@ export async function runsInStore(place: string): Promise<readonly FoundRun[]> {
   }
 }
 
-async function everyVersion(store: Store, place: string): Promise<readonly StoredEntry[]> {
+async function everyVersion(store: Store): Promise<Result<readonly StoredEntry[], StoreUnavailable>> {
   const entries: StoredEntry[] = []
   for (;;) {
     const page = await store.entries({ kinds: ['run'], after: entries.at(-1)?.seq ?? 0, limit: 1000 })
-    if (!page.ok) throw unreadable(place, page.error.reason)
+    if (!page.ok) return page
     entries.push(...page.value)
-    if (page.value.length < 1000) return entries
+    if (page.value.length < 1000) return ok(entries)
   }
 }
 
@@ -82,9 +89,9 @@ async function expectFolder<T>(folder: string, look: () => Promise<T>): Promise<
   try {
     return await look()
   } catch (cause) {
-    throw unreadable(folder, (cause as NodeJS.ErrnoException).code ?? String(cause))
+    throw unreadable(folder, (cause as NodeJS.ErrnoException).code ?? String(cause), 'readable folder')
   }
 }
 
-const unreadable = (place: string, found: string): BadInput =>
-  new BadInput([{ file: place, place: '', expected: { kind: 'readable folder' }, found: theirs(found) }])
+const unreadable = (file: string, found: string, kind: 'readable folder' | 'readable database'): BadInput =>
+  new BadInput([{ file, place: '', expected: { kind }, found: theirs(found) }])

@@ -34,7 +34,7 @@ export async function openPostgres(url: string): Promise<Result<OpenDatabase, St
 }
 
 /** `host:port/name` of a PostgreSQL address; null when it is none. */
-function withoutSecrets(url: string): string | null {
+export function withoutSecrets(url: string): string | null {
   if (!URL.canParse(url)) return null
   const { protocol, host, pathname } = new URL(url)
   return protocol === 'postgres:' || protocol === 'postgresql:' ? `${host}${pathname}` : null

@@ -14,7 +14,9 @@ export type FileProblem =
   | Kinds<
       'picture of that name' | 'one picture of that name' | 'no such file' | 'a folder' | 'a file' | 'no permission'
     >
-  | Kinds<'readable file' | 'writable file' | 'readable folder' | 'writable folder' | 'free folder'>
+  | Kinds<
+      'readable file' | 'writable file' | 'readable folder' | 'readable database' | 'writable folder' | 'free folder'
+    >
   | { readonly kind: 'folder with files'; readonly files: number }
   | { readonly kind: 'bytes with hash'; readonly sha256: string }
   // Entries of a device and of a store.

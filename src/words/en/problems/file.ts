@@ -19,6 +19,7 @@ export const fileProblems: Printers<FileProblem> = {
   'readable file': () => 'a file that can be read',
   'writable file': () => 'a place where a file can be written',
   'readable folder': () => 'a folder that can be read',
+  'readable database': () => 'a PostgreSQL database that answers',
   'writable folder': () => 'a place where a folder can be written',
   'free folder': () => 'no such folder, or an empty one',
   'folder with files': ({ files }) => `a folder with ${files} files in it`,

@@ -20,6 +20,7 @@ export const fileProblems: Printers<FileProblem> = {
   'readable file': () => 'un archivo que se pueda leer',
   'writable file': () => 'un lugar donde se pueda escribir un archivo',
   'readable folder': () => 'una carpeta que se pueda leer',
+  'readable database': () => 'una base de datos PostgreSQL que responda',
   'writable folder': () => 'un lugar donde se pueda escribir una carpeta',
   'free folder': () => 'ninguna carpeta así, o una vacía',
   'folder with files': ({ files }) => `una carpeta con ${files} archivos`,
