@@ -16,18 +16,22 @@ let last: Promise<unknown> = Promise.resolve()
  * How `lapwise` with these words ends in `folder`, run in this process. One call waits for the one before, since a process
  * has one working folder. Where the process itself is what is tested (its exit, a pipe, a kill), `startLapwise` starts one.
  */
-export function lapwise(folder: string, words: readonly string[], input = ''): Promise<Ended> {
-  const ended = last.then(() => call(folder, words, input))
+export const lapwise = (folder: string, words: readonly string[], input = ''): Promise<Ended> =>
+  lapwiseBy(main, folder, words, input)
+
+/** The same by the command line of another program than this one. */
+export function lapwiseBy(by: typeof main, folder: string, words: readonly string[], input = ''): Promise<Ended> {
+  const ended = last.then(() => call(by, folder, words, input))
   last = ended.catch(() => {})
   return ended
 }
 
-async function call(folder: string, words: readonly string[], input: string): Promise<Ended> {
+async function call(by: typeof main, folder: string, words: readonly string[], input: string): Promise<Ended> {
   let [out, said] = ['', '']
   const before = process.cwd()
   process.chdir(folder)
   try {
-    const code = await main(words, {
+    const code = await by(words, {
       stdin: Readable.from([Buffer.from(input)]),
       stdout: { write: (text) => (out += text) },
       stderr: { write: (text) => (said += text) },

@@ -27,13 +27,17 @@ export const copyPrepared = (folder: string): Promise<void> =>
 
 export const dropFolder = (folder: string): Promise<void> => rm(folder, { recursive: true, force: true })
 
-/** The server as a person starts it, once it has printed its address. */
+/**
+ * The server as a person starts it, once it has printed its address.
+ * @param program  of another Lapwise than this one
+ */
 export async function startServer(
   dataFolder: string,
   port = '0',
   more: Readonly<Record<string, string>> = {},
+  program = serverProgram,
 ): Promise<RunningServer> {
-  const { child, ended } = spawnServer({ LAPWISE_PORT: port, LAPWISE_DATA: dataFolder, ...more })
+  const { child, ended } = spawnServer({ LAPWISE_PORT: port, LAPWISE_DATA: dataFolder, ...more }, program)
   const address = await new Promise<string>((resolve, reject) => {
     let said = ''
     child.stdout?.on('data', (bytes: Buffer) => {
@@ -59,11 +63,14 @@ interface Ended {
 }
 
 /** Starts the server with these settings alone; `ended` tells how it ended and what it said meanwhile. */
-export function spawnServer(settings: Readonly<Record<string, string>>): {
+export function spawnServer(
+  settings: Readonly<Record<string, string>>,
+  program = serverProgram,
+): {
   child: ChildProcess
   ended: Promise<Ended>
 } {
-  const child = spawn(process.execPath, [serverProgram], {
+  const child = spawn(process.execPath, [program], {
     env: { ...process.env, ...settings },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
