@@ -43,14 +43,8 @@ export function deriveRequirements(model: RunModel): readonly Requirement[] {
     ...(['first', 'second'] as const).flatMap((unit) => unitRequirements(model, unit)),
     criteriaRequirement(model, model.system, runPlace()),
   ]
-  const placed = found.map((requirement, i) => ({ requirement, i }))
-  placed.sort(
-    (a, b) =>
-      Number(b.requirement.hold) - Number(a.requirement.hold) ||
-      a.requirement.place.alongInches - b.requirement.place.alongInches ||
-      a.i - b.i,
-  )
-  return placed.map(({ requirement }) => requirement)
+  // Of one place they stay in the order in which they were found.
+  return found.sort((a, b) => Number(b.hold) - Number(a.hold) || a.place.alongInches - b.place.alongInches)
 }
 
 function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet): Requirement {
@@ -172,9 +166,8 @@ function panelRequirements(model: RunModel, panel: LayoutPanel): Requirement[] {
     panelLengthRule(panel.inches, lengthChoices(model, panel.inches), panel.role === 'adapter', cited),
   ]
   if (sheet.kind !== 'longitudinal') {
-    const own = [...sheet.panels.own, ...sheet.panels.adapters][panel.ownNumber! - 1]
-    if (panel.role === 'own' && own?.slotted)
-      rules.push(slottedPanelRule(panel.inches, sheetText(sheet, own.name), own))
+    const own = panel.role === 'own' ? sheet.panels.own[panel.ownNumber! - 1]! : null
+    if (own?.slotted) rules.push(slottedPanelRule(panel.inches, sheetText(sheet, own.name), own))
     rules.push(
       ...sheetRules(sheet, (rule) => rule.at.kind === 'panels' && rule.at.numbers.includes(panel.ownNumber ?? 0)),
     )
@@ -193,14 +186,14 @@ function nestedCited({ layout, system, curb }: RunModel): Cited | null {
   return atCurb === undefined || atCurb === 'notStated' ? (rule ?? null) : atCurb
 }
 
-function panelCited(sheet: HardwareSheet, panel: LayoutPanel): Cited {
+function panelCited(sheet: HardwareSheet, { role, ownNumber, inches }: LayoutPanel): Cited {
   if (sheet.kind === 'longitudinal') {
     const { standard, converting, endOnly } = sheet.panels
-    return [...standard, ...converting, ...endOnly].find(({ inches }) => inches === panel.inches) ?? sheet.splice
+    return [...standard, ...converting, ...endOnly].find((one) => one.inches === inches) ?? sheet.splice
   }
-  return (
-    [...sheet.panels.adapters, ...sheet.panels.own].find(({ inches }) => inches === panel.inches) ?? sheet.listedLength
-  )
+  const { own, adapters } = sheet.panels
+  // Two of a unit's own may be of one length, each with its source.
+  return role === 'own' ? own[ownNumber! - 1]! : (adapters.find((one) => one.inches === inches) ?? sheet.listedLength)
 }
 
 function lengthChoices(model: RunModel, right: number): readonly number[] {

@@ -31,13 +31,13 @@ export const splicePlace = ({ id, number, alongInches }: LayoutSplice): Place =>
 })
 
 export function unitPlace(model: RunModel, unit: 'first' | 'second', sheet: EndSheet): Place {
-  const posts = model.layout.posts.filter((post) => post.unit === unit)
-  const outermost = unit === 'first' ? posts[0] : posts[posts.length - 1]
+  const { posts } = model.layout
+  const outermost = unit === 'first' ? posts[0]! : posts[posts.length - 1]!
   return {
     id: model.layout.endIds[unit],
     kind: 'unit',
     number: unit === 'first' ? 1 : 2,
-    alongInches: outermost?.alongInches ?? 0,
+    alongInches: outermost.alongInches,
     sheet: sheet.name,
   }
 }
@@ -45,6 +45,5 @@ export function unitPlace(model: RunModel, unit: 'first' | 'second', sheet: EndS
 export const runPlace = (): Place => ({ id: 'run', kind: 'run', number: 0, alongInches: 0 })
 
 function ownNumber(model: RunModel, { unit, ownNumber: number }: LayoutPost | LayoutPanel): OwnNumber | null {
-  const sheet = endSheetOf(model, unit)
-  return sheet === null || number === null ? null : { number, of: sheet.kind }
+  return number === null ? null : { number, of: endSheetOf(model, unit)!.kind }
 }
