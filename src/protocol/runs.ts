@@ -3,6 +3,16 @@ import { problem } from './error-answer.ts'
 
 const count = z.int().check(z.minimum(0))
 
+/**
+ * A run's face, for lists: its line with the worst verdict on each piece of it.
+ */
+export const runFace = z.object({
+  /** Where along the run, 0 at its first end and 1 at its second, the line of the rail bends away; null where it does not. */
+  bends: z.object({ first: z.nullable(z.number()), second: z.nullable(z.number()) }),
+  /** For each stretch of equal length, in order, the place in `verdictOrder` of the worst verdict on it. */
+  stretches: z.string().check(z.regex(/^[0-4]*$/)),
+})
+
 /** A run in the list. `judged` is null, and `problems` say why, when the run can no longer be laid out. */
 export const runSummary = z.object({
   id: z.string(),
@@ -10,6 +20,8 @@ export const runSummary = z.object({
   project: z.string(),
   name: z.string(),
   route: z.nullable(z.string()),
+  /** Station of the run's datum, as its file says it. */
+  station: z.nullable(z.string()),
   judged: z.nullable(
     z.object({
       acceptance: z.discriminatedUnion('kind', [
@@ -19,12 +31,15 @@ export const runSummary = z.object({
       /** How many requirements have each verdict. */
       counts: z.object({ fails: count, 'too close': count, unread: count, meets: count, 'does not apply': count }),
       findings: count,
+      face: runFace,
     }),
   ),
+  /** The reading that was taken last; null before the first. */
+  lastVisit: z.nullable(z.object({ at: z.string(), by: z.string() })),
+  /** By whom, when and why the run was put away; null while it is in the list. */
+  archived: z.nullable(z.object({ at: z.string(), by: z.string(), reason: z.string() })),
   problems: z.readonly(z.array(problem)),
 })
-
-export const runList = z.object({ runs: z.readonly(z.array(runSummary)) })
 
 /** A run file or a reading as docs/formats.md describes it; both are checked by their own schemas. */
 const formatBody = z.unknown()
@@ -42,4 +57,5 @@ export const keptRun = z.object({
   forks: z.readonly(z.array(z.string())),
 })
 
+export type RunFace = z.output<typeof runFace>
 export type RunSummary = z.output<typeof runSummary>

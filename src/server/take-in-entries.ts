@@ -119,6 +119,7 @@ function takerInto(run: StoredRun, readings: readonly Reading[], days: ReadonlyS
       case 'sign-off':
       case 'day-log':
       case 'locate-ticket':
+      case 'archive':
         return { entry: { ...entry, project: run.project } }
       default:
         return entry.kind satisfies never

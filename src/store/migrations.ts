@@ -49,4 +49,29 @@ export const migrations: readonly Migration[] = [
     name: 'the entries of runs, whatever their project',
     statements: ['drop index entry_of_run', 'create index entry_of_run on entry (run, kind, seq)'],
   },
+  {
+    version: 3,
+    name: 'summaries of runs, and what each has to follow',
+    statements: [
+      `create table summary (
+         run text primary key,
+         oldest bigint not null,
+         newest bigint not null,
+         up_to bigint,
+         rule integer,
+         content jsonb
+       )`,
+      // In the database itself, so that nothing is stored past it: whatever stores an entry says which summary is old now.
+      `create function summary_follows_entries() returns trigger language plpgsql as $$
+       begin
+         insert into summary (run, oldest, newest)
+           select run, min(seq), max(seq) from stored where run is not null group by run order by run
+           on conflict (run) do update set newest = greatest(summary.newest, excluded.newest);
+         return null;
+       end
+       $$`,
+      `create trigger summary_follows_entries after insert on entry
+         referencing new table as stored for each statement execute function summary_follows_entries()`,
+    ],
+  },
 ]

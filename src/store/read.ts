@@ -20,19 +20,6 @@ export interface EntryQuery {
   readonly limit: number
 }
 
-/** Which facts about runs to look at. */
-export interface NewestQuery {
-  readonly kinds: readonly string[]
-  /** Only entries stored after the one with this `seq`. */
-  readonly after: number
-}
-
-/** A run with the `seq` of the entry that was stored last of those looked at. */
-export interface NewestOfRun {
-  readonly run: string
-  readonly seq: number
-}
-
 /** All projects, in order of their making. */
 export async function readProjects(db: Kysely<Tables>): Promise<readonly Project[]> {
   const rows = await db.selectFrom('project').selectAll().orderBy('created_at').orderBy('id').execute()
@@ -50,23 +37,6 @@ export async function readEntries(db: Kysely<Tables>, query: EntryQuery): Promis
   if (after !== undefined) chosen = chosen.where('seq', '>', after)
   const rows = await chosen.orderBy('seq').limit(limit).execute()
   return rows.map(entryOf)
-}
-
-/** The runs of which something was stored, with the last of it, so that who keeps what it computed knows what is old. */
-export async function readNewestOfRuns(
-  db: Kysely<Tables>,
-  { kinds, after }: NewestQuery,
-): Promise<readonly NewestOfRun[]> {
-  const rows = await db
-    .selectFrom('entry')
-    .select((of) => ['run', of.fn.max('seq').as('seq')])
-    .where('kind', '=', anyOf(kinds))
-    .where('seq', '>', after)
-    .where('run', 'is not', null)
-    .groupBy('run')
-    .$narrowType<{ run: string }>()
-    .execute()
-  return rows.map(({ run, seq }) => ({ run, seq: Number(seq) }))
 }
 
 /** One of `values`, in one parameter however many they are: a statement has at most 65,535. */

@@ -28,7 +28,20 @@ export interface Tables {
     readonly body: ColumnType<unknown, string, never>
     readonly body_hash: string
   }
+  /** What lists show of a run: it can be thrown away, and is made anew. */
+  readonly summary: {
+    readonly run: string
+    /** Of the first and the last entry that was stored of the run. */
+    readonly oldest: Int8
+    readonly newest: Int8
+    /** The last entry that the content was made of, and by which rule; null before it was made. */
+    readonly up_to: Int8 | null
+    readonly rule: number | null
+    readonly content: ColumnType<unknown, string, string> | null
+  }
 }
+
+type Int8 = string | number | bigint
 
 /** A database under either driver. `close` gives up its connections and, for a folder, the hold on it. */
 export interface OpenDatabase {

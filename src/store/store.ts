@@ -6,16 +6,9 @@ import type { EntryAnswer, NewEntry, StoredEntry } from './entry.ts'
 import { migrate } from './migrate.ts'
 import { openPostgres } from './postgres/open-postgres.ts'
 import { outageReason, type StoreProblem, type StoreUnavailable } from './problem.ts'
-import {
-  type EntryQuery,
-  type NewestOfRun,
-  type NewestQuery,
-  type Project,
-  readEntries,
-  readNewestOfRuns,
-  readProjects,
-} from './read.ts'
+import { type EntryQuery, type Project, readEntries, readProjects } from './read.ts'
 import type { OpenDatabase } from './schema.ts'
+import { type KeptSummary, keepSummaries, type NewSummary, readSummaries, restoreSummaries } from './summaries.ts'
 
 export type StoreConfig =
   /** A folder of its own on a local disk; it is made when it is not there. One process at a time. */
@@ -36,7 +29,9 @@ export interface Store {
    */
   append(entries: readonly NewEntry[]): Answer<readonly EntryAnswer[]>
   entries(query: EntryQuery): Answer<readonly StoredEntry[]>
-  newestOfRuns(query: NewestQuery): Answer<readonly NewestOfRun[]>
+  /** What lists show of each run, as it was kept last; none that is old, or was made by another rule. */
+  summaries(rule: number): Answer<readonly KeptSummary[]>
+  keepSummaries(summaries: readonly NewSummary[]): Answer<void>
   /** Waits for what is under way, then lets go of the database. Nothing may be asked afterwards. */
   close(): Promise<void>
 }
@@ -57,9 +52,13 @@ async function prepare(
 ): Promise<Result<Store, StoreProblem>> {
   if (!opened.ok) return opened
   const { value: database } = opened
-  const migrated = await migrate(database.db).catch((error: unknown) =>
-    err({ kind: 'cannot-open', place, reason: outageReason(error) } as const),
-  )
+  const { db } = database
+  const migrated = await migrate(db)
+    .then(async (done) => {
+      if (done.ok) await restoreSummaries(db)
+      return done
+    })
+    .catch((error: unknown) => err({ kind: 'cannot-open', place, reason: outageReason(error) } as const))
   if (migrated.ok) return ok(storeOn(database))
   await database.close()
   return migrated
@@ -92,7 +91,8 @@ function storeOn({ db, close }: OpenDatabase): Store {
     projects: () => during(() => readProjects(db)),
     append: (entries) => during(() => appendEntries(db, entries)),
     entries: (query) => during(() => readEntries(db, query)),
-    newestOfRuns: (query) => during(() => readNewestOfRuns(db, query)),
+    summaries: (rule) => during(() => readSummaries(db, rule)),
+    keepSummaries: (summaries) => during(() => keepSummaries(db, summaries)),
     async close() {
       closed = true
       await Promise.allSettled(underWay)

@@ -1,7 +1,9 @@
 import { randomBytes } from 'node:crypto'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { entryId } from '../../src/formats/entry-id.ts'
-import { keptSummaries } from '../../src/server/kept-summaries.ts'
+import { summaryRule } from '../../src/operations/summary-rule.ts'
+import { runSummary } from '../../src/protocol/runs.ts'
+import { listRuns } from '../../src/server/list-runs.ts'
 import { entriesAfter } from '../../src/server/stored-entries.ts'
 import { takeInEntries } from '../../src/server/take-in-entries.ts'
 import type { NewEntry } from '../../src/store/entry.ts'
@@ -24,8 +26,7 @@ describe.each(kindsOfDatabase)('a server on $name with many runs in several proj
 
   test('lists them, and asks the store no oftener than for one; then only for what changed', async () => {
     const { counted, questions } = counting(store)
-    const { all } = keptSummaries(counted)
-    const list = async () => answered(await all()).map(({ name, judged }) => [name, judged?.findings])
+    const list = async () => (await listed(counted)).map(({ name, judged }) => [name, judged?.findings])
 
     const first = newRun('run 0', projects[0]!)
     answered(await store.append([first, reading(first, '27 3/4 in')]))
@@ -50,12 +51,30 @@ describe.each(kindsOfDatabase)('a server on $name with many runs in several proj
   })
 
   test('two lists at once that see different readings leave the newer one', async () => {
-    const { all } = keptSummaries(store)
     const [run] = answered(await store.entries({ kinds: ['run'], limit: 1 }))
-    const earlier = all()
+    const earlier = listed(store)
     answered(await store.append([reading(run as NewEntry, '20 in')]))
-    await Promise.all([earlier, all()])
-    expect(answered(await all())[0]).toMatchObject({ name: 'run 0', judged: { findings: 1 } })
+    await Promise.all([earlier, listed(store)])
+    expect((await listed(store))[0]).toMatchObject({ name: 'run 0', judged: { findings: 1 } })
+  })
+
+  test('shows no summary that another rule made, or that was made of less than is stored', async () => {
+    const [first] = await listed(store)
+    const newest = async (rule: number) => answered(await store.summaries(rule))[0]!
+    const { newest: upTo } = await newest(summaryRule)
+    const wrong = JSON.stringify({ ...first!, judged: null })
+    answered(await store.keepSummaries([{ run: first!.id, upTo, rule: summaryRule + 1, content: wrong }]))
+    expect(await newest(summaryRule)).toMatchObject({ run: first!.id, content: null })
+    expect((await listed(store))[0]).toEqual(first)
+    answered(await store.keepSummaries([{ run: first!.id, upTo: upTo - 1, rule: summaryRule, content: wrong }]))
+    expect((await listed(store))[0]).toEqual(first)
+    // An entry of whatever kind makes it old, in the transaction that stores it.
+    const { project, id: run } = first!
+    const entry = { ...envelope, id: newId(), project, run, kind: 'archive', body: { archived: true, reason: 'done' } }
+    answered(await store.append([entry]))
+    expect((await newest(summaryRule)).content).toBeNull()
+    const archived = { at: envelope.capturedAt, by: envelope.author, reason: 'done' }
+    expect((await listed(store))[0]).toEqual({ ...first!, archived })
   })
 
   test('takes in a batch of them all, and asks the store no oftener than for one', async () => {
@@ -87,6 +106,8 @@ describe.each(kindsOfDatabase)('a server on $name with many runs in several proj
     expect(questions()).toBe(1)
   })
 })
+
+const listed = async (store: Store) => answered(await listRuns(store)).map((text) => runSummary.parse(JSON.parse(text)))
 
 const projects = ['route-9', 'route-14', 'ramp-b']
 

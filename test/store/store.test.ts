@@ -210,15 +210,30 @@ describe.each(kindsOfDatabase)('a store on $name', ({ start }) => {
     expect(chosen.map(({ id }) => id)).toEqual([`${one}/1`, `${other}/2`, `${one}/3`, `${one}/6`])
     const all = answered(await store.entries({ after: seqOf(stored[0]!) - 1, limit: 10 }))
     expect(all.map(({ seq }) => seq)).toEqual(stored.map(seqOf))
+  })
 
+  it('says of which runs a summary is old as soon as an entry is stored, and keeps none that was made of less', async () => {
+    const p = await project('summaries')
+    const [one, other] = [{ run: 'summaries/a' }, { run: 'summaries/b' }]
+    const stored = await append(store, [reading(p, '1', one), reading(p, '2', other), reading(p, '3', one)])
     const seqs = stored.map(seqOf)
-    const newest = answered(await store.newestOfRuns({ kinds: ['reading'], after: seqs[0]! }))
-    expect([...newest].sort((a, b) => a.seq - b.seq)).toEqual([
-      { run: 'at-once/b', seq: seqs[1] },
-      { run: 'at-once/c', seq: seqs[4] },
-      { run: 'at-once/a', seq: seqs[5] },
+    const kept = async (rule = 1) =>
+      answered(await store.summaries(rule)).filter(({ run }) => run.startsWith('summaries/'))
+    expect(await kept()).toEqual([
+      { ...one, newest: seqs[2], content: null },
+      { ...other, newest: seqs[1], content: null },
     ])
-    expect(answered(await store.newestOfRuns({ kinds: ['reading'], after: seqs[6]! }))).toEqual([])
+    const keep = async (upTo: number, content: string, rule = 1) =>
+      answered(await store.keepSummaries([{ ...one, upTo, rule, content }]))
+    await keep(seqs[0]!, '"of the first"')
+    expect((await kept())[0]).toMatchObject({ content: null })
+    await keep(seqs[2]!, '"of both"')
+    expect((await kept())[0]).toMatchObject({ content: '"of both"' })
+    await keep(seqs[0]!, '"of the first"')
+    expect((await kept())[0]).toMatchObject({ content: '"of both"' })
+    expect((await kept(2))[0]).toMatchObject({ content: null })
+    await append(store, [reading(p, '4', one)])
+    expect((await kept())[0]).toMatchObject({ content: null })
   })
 
   it('shows a reader who follows the cursor every entry once, while many append', async () => {

@@ -144,6 +144,12 @@ export const firstLocateTicketBody = z.extend(z.omit(locateTicketBody, { version
   marks: listOf(firstMark, 'marks'),
 })
 
+/** That a run is put away from the list, and why; or that it is brought back. */
+const archiveBody = z.discriminatedUnion('archived', [
+  z.strictObject({ archived: z.literal(true), reason: text }),
+  z.strictObject({ archived: z.literal(false) }),
+])
+
 /** What the body of a new entry of each kind is; readings and runs are checked by their own formats. */
 export const entryBodies = {
   run: z.unknown(),
@@ -152,6 +158,7 @@ export const entryBodies = {
   'sign-off': signOffBody,
   'day-log': dayLogBody,
   'locate-ticket': locateTicketBody,
+  archive: archiveBody,
 } as const
 
 export type EntryKind = keyof typeof entryBodies
@@ -163,6 +170,7 @@ export type ThirdSignOffBody = z.output<typeof thirdSignOffBody>
 export type DayLogBody = z.output<typeof dayLogBody>
 export type FirstDayLogBody = z.output<typeof firstDayLogBody>
 export type LocateTicketBody = z.output<typeof locateTicketBody>
+export type ArchiveBody = z.output<typeof archiveBody>
 export type FirstLocateTicketBody = z.output<typeof firstLocateTicketBody>
 
 /**
@@ -228,4 +236,5 @@ export const entryShape = z.discriminatedUnion('kind', [
     shapeOf('locate-ticket', 1, firstLocateTicketBody),
     shapeOf('locate-ticket', 2, entryBodies['locate-ticket']),
   ]),
+  shapeOf('archive', 1, entryBodies.archive),
 ])

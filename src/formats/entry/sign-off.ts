@@ -9,6 +9,7 @@ export const schemaVersions: Readonly<Record<EntryKind, number>> = {
   'sign-off': 4,
   'day-log': 2,
   'locate-ticket': 2,
+  archive: 1,
 }
 
 /** How the hash of a record is computed: 1 before runs held their layout, 2 as docs/record-hash.md says. */

@@ -66,6 +66,7 @@ export function deviceSource(isNeeded: boolean): RunSource {
     runs: there('runs'),
     run: there('run'),
     addRun: kept('addRun'),
+    copyRun: kept('copyRun'),
     append: kept('append'),
     begun: there('begun'),
     keepBegun: kept('keepBegun'),

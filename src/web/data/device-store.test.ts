@@ -102,6 +102,38 @@ describe('the store of a device', () => {
     expect(await ids(store)).toEqual([])
   })
 
+  test('keeps a summary until an entry of its run is kept, and none that was begun before that', async () => {
+    const name = freshName()
+    const store = openDeviceStore(() => openTables(name))
+    const rows = () => must(store.summaries())
+    expect(await rows()).toEqual([])
+    await must(store.add([entry('a'), entry('b', { run: 'run-2' })]))
+    const [one, two] = await rows()
+    expect([one, two].map((row) => [row?.run, row?.made])).toEqual([
+      ['run-1', null],
+      ['run-2', null],
+    ])
+    const made = { rule: 1, summary: null }
+    await must(store.keepSummary({ ...one!, made }))
+    expect((await rows()).map((row) => row.made)).toEqual([made, null])
+    // As a page of an earlier version keeps entries: it knows of no summary.
+    await must(store.add([entry('c')]))
+    expect((await rows())[0]!.made).toBeNull()
+    await must(store.keepSummary({ ...one!, made }))
+    expect((await rows())[0]!.made).toBeNull()
+    const arrived = { ...entry('d', { run: 'run-2' }), seq: 4 }
+    await must(store.takePage({ after: 0, cursor: { seq: 4, id: 'd' }, entries: [arrived] }))
+    await must(store.keepSummary({ ...two!, made }))
+    expect((await rows())[1]!.made).toBeNull()
+    // What is only confirmed makes nothing old.
+    const [now] = await rows()
+    await must(store.keepSummary({ ...now!, made }))
+    await must(store.takeAnswers([{ id: 'c', outcome: 'stored', seq: 5 }]))
+    expect((await rows())[0]!.made).toEqual(made)
+    store.close()
+    expect((await must(openDeviceStore(() => openTables(name)).summaries()))[0]!.made).toEqual(made)
+  })
+
   test('keeps what was begun until it is saved or dropped, and what was typed while it was saved', async () => {
     const store = openDeviceStore(() => openTables(freshName()))
     const draft = { ...emptyDraft, text: '31 in' }

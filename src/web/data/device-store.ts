@@ -3,7 +3,14 @@ import { err, ok, type Result } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { type Begun, isSavedBy } from './begun.ts'
-import { type DeviceTables, type Kept, openTables, type PhotoRow, type Tables } from './device-tables.ts'
+import {
+  type DeviceTables,
+  type Kept,
+  openTables,
+  type PhotoRow,
+  type SummaryRow,
+  type Tables,
+} from './device-tables.ts'
 import {
   cursorAfter,
   type DeviceEntry,
@@ -51,6 +58,13 @@ export interface DeviceStore {
   dropBegun(run: string, of: string): Answered<void>
   /** All of one kind, of one run or of every run, in the order that counts: the same wherever they are kept. */
   entries(kind: string, run?: string): Answered<readonly DeviceEntry[]>
+  /**
+   * What is kept of each run for the list, in the order in which the runs were made. What an entry makes old is found
+   * here and not where entries are kept: a page of an earlier version, which knows of no list, keeps some too.
+   */
+  summaries(): Answered<readonly SummaryRow[]>
+  /** Keeps what was made, unless it became old since it was begun to be made. */
+  keepSummary(row: SummaryRow): Answered<void>
   /** How many there are of one kind at a run. Entries are only ever added, so the same number means the same entries. */
   count(kind: string, run: string): Answered<number>
   /** Everything, in the order of keeping: nothing before what it needs. */
@@ -126,6 +140,17 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
             run === undefined ? entries.having('kind', kind) : entries.having('[run+kind]', [run, kind]),
           ),
         ),
+      ),
+    summaries: () =>
+      using(async (db) => {
+        while (await outdateSome(db));
+        return db.read(['summaries'], ({ summaries }) => summaries.all())
+      }),
+    keepSummary: (row) =>
+      using((db) =>
+        db.write(['summaries'], async ({ summaries }) => {
+          if ((await summaries.get(row.run))?.upTo === row.upTo) summaries.put([row])
+        }),
       ),
     count: (kind, run) =>
       using((db) => db.read(['entries'], ({ entries }) => entries.count('[run+kind]', [run, kind]))),
@@ -212,6 +237,26 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
     close: () => tables.close(),
   }
 }
+
+/** Entries looked at in one go. */
+const entriesAtOnce = 1000
+
+/** Says of the runs of the next entries that were kept since that their summaries are old; false when there are none. */
+async function outdateSome(db: DeviceTables): Promise<boolean> {
+  const isAny = await db.read(['entries', 'kept'], async (tables) => (await newEntries(tables, 1)).length > 0)
+  if (!isAny) return false
+  await db.write(['entries', 'kept', 'summaries'], async (tables) => {
+    const entries = await newEntries(tables, entriesAtOnce)
+    const upTo = new Map(entries.map(({ run, local }) => [run, local]))
+    tables.summaries.put([...upTo].map(([run, local]) => ({ run, upTo: local, made: null })))
+    const last = entries.at(-1)
+    if (last !== undefined) tables.kept.put([{ name: 'summarisedUpTo', value: last.local }])
+  })
+  return true
+}
+
+const newEntries = async (tables: Pick<Tables, 'entries' | 'kept'>, limit: number): Promise<readonly DeviceEntry[]> =>
+  tables.entries.after((await keptValue(tables, 'summarisedUpTo')) ?? 0, limit)
 
 /** What is kept under the ids of `wanted`, by id. */
 async function knownUnder(

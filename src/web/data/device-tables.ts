@@ -1,3 +1,4 @@
+import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import type { Begun } from './begun.ts'
 import type { Cursor, DeviceEntry } from './merge-entries.ts'
 
@@ -24,6 +25,17 @@ export interface Kept {
   cursor: Cursor
   lastSync: string
   persisted: boolean
+  /** The last entry, in the order of keeping, whose run's summary is known to be old. */
+  summarisedUpTo: number
+}
+
+/** What the list shows of a run, as it was made last. */
+export interface SummaryRow {
+  readonly run: string
+  /** The last entry of the run that was seen when it became old; a summary that was begun before that is made of less. */
+  readonly upTo: number
+  /** Null since then, until it is made anew. */
+  readonly made: { readonly rule: number; readonly summary: SummarisedRun | null } | null
 }
 
 /** One table within a transaction: what is put and deleted is done, all or nothing, when that resolves. */
@@ -33,6 +45,8 @@ interface Table<Row, New = Row> {
   all(): Promise<Row[]>
   /** Those that have `value` at an index, in the order of their keys. */
   having(index: string, value: IDBValidKey, limit?: number): Promise<Row[]>
+  /** Those whose keys come after `key`, at most `limit`. */
+  after(key: IDBValidKey, limit: number): Promise<Row[]>
   count(index: string, value: IDBValidKey): Promise<number>
   put(rows: readonly (Row | New)[]): void
   delete(key: IDBValidKey): void
@@ -45,6 +59,7 @@ export interface Tables {
   readonly photoBytes: Table<PhotoBytes>
   readonly kept: Table<{ readonly name: string; readonly value: unknown }>
   readonly begun: Table<Begun>
+  readonly summaries: Table<SummaryRow>
 }
 
 type Name = keyof Tables
@@ -86,7 +101,7 @@ export function openTables(name: string): DeviceTables {
  * A device that has a later one, by a page that is newer, is used as it is.
  */
 async function openDatabase(name: string): Promise<IDBDatabase> {
-  const opening = indexedDB.open(name, 20)
+  const opening = indexedDB.open(name, 30)
   opening.onupgradeneeded = ({ oldVersion }) => makeTables(opening.result, oldVersion)
   const database = await done(opening).catch((error: unknown) => {
     if (!(error instanceof DOMException) || error.name !== 'VersionError') throw error
@@ -108,7 +123,8 @@ function makeTables(database: IDBDatabase, version: number): void {
     database.createObjectStore('photoBytes', { keyPath: 'sha256' })
     database.createObjectStore('kept', { keyPath: 'name' })
   }
-  database.createObjectStore('begun', { keyPath: ['run', 'of'] }).createIndex('run', 'run')
+  if (version < 20) database.createObjectStore('begun', { keyPath: ['run', 'of'] }).createIndex('run', 'run')
+  database.createObjectStore('summaries', { keyPath: 'run' })
 }
 
 /**
@@ -156,6 +172,7 @@ const tableOf = <Row>(store: IDBObjectStore): Table<Row> => ({
   get: (key) => done(store.get(key)),
   all: () => done(store.getAll()),
   having: (index, value, limit) => done(store.index(index).getAll(value, limit)),
+  after: (key, limit) => done(store.getAll(IDBKeyRange.lowerBound(key, true), limit)),
   count: (index, value) => done(store.index(index).count(value)),
   put: (rows) => {
     for (const row of rows) store.put(row)

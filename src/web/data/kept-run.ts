@@ -14,7 +14,7 @@ import { pinRun } from '../../operations/pin-run.ts'
 import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
 import { type RunHistory, runHistory, versionsOf } from '../../operations/run-history.ts'
 import { stripInput } from '../../operations/strip-input.ts'
-import { type SummarisedRun, summariseRun } from '../../operations/summarise-run.ts'
+import { type SummarisedRun, summariseRun, summariseUnread } from '../../operations/summarise-run.ts'
 import { type CheckIn, checksIn } from '../../operations/version-checks.ts'
 import { english } from '../../words/english.ts'
 import type { DeviceEntry } from './merge-entries.ts'
@@ -149,11 +149,23 @@ export function openedRun(kept: KeptRun): OpenedRun {
   return { kept, drawn: ok({ judged, stripSvg: writeSvg(stripDrawing(stripInput(judged, english(null)))) }) }
 }
 
-/** The run in the list: its verdicts in numbers, or why it can no longer be laid out. */
-export function summaryOf(kept: KeptRun, project: string): SummarisedRun {
-  const required = requiredOf(kept)
-  const judged = required.ok ? ok(judgeKnown(required.value, kept.readings, kept.versions, kept.firstAsked)) : required
-  return summariseRun({ id: kept.id, project, run: kept.run }, judged)
+/** The run in the list: its verdicts in numbers, or why it can no longer be read or laid out. */
+export function summaryOf(first: DeviceEntry, archive: readonly DeviceEntry[], kept: Now<KeptRun>): SummarisedRun {
+  const { id, project, body } = first
+  if (!kept.ok) {
+    const { name } = body as { readonly name?: unknown }
+    return summariseUnread({ id, project, name: typeof name === 'string' ? name : id, archive }, kept.error.problems)
+  }
+  const { run, readings, versions, firstAsked } = kept.value
+  const required = requiredOf(kept.value)
+  const judged = required.ok ? ok(judgeKnown(required.value, readings, versions, firstAsked)) : required
+  return summariseRun({ id, project, run, archive }, judged)
+}
+
+/** The body of the entry of a new run that is another one in all but its readings. */
+export function copiedRunBody({ run }: KeptRun, id: string, name: string): unknown {
+  const { version } = run
+  return runToValue({ ...run, name, ...(version === undefined ? {} : { version: { ...version, id, earlier: [] } }) })
 }
 
 // A version never changes, and to read it is work: once for each while the page is open.

@@ -2,8 +2,11 @@ import { err, ok, type Result } from '../../core/result.ts'
 import { dayLogOf, locateTicketOf } from '../../formats/entry/day-entries.ts'
 import { bareRuns } from '../../formats/entry/run-versions.ts'
 import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
+import type { SummarisedRun } from '../../operations/summarise-run.ts'
+import { summaryRule } from '../../operations/summary-rule.ts'
 import { newId, nextId, now } from './device.ts'
 import type { DeviceStore, FreshEntry, PhotoFile, StoreTrouble } from './device-store.ts'
+import type { SummaryRow } from './device-tables.ts'
 import { freeablePhotos, freePhotos, sumOf } from './free-photos.ts'
 import { later } from './later.ts'
 import type { DeviceEntry } from './merge-entries.ts'
@@ -120,6 +123,24 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     return kept
   }
 
+  /** Makes what the list shows of a run anew, and keeps it; null while its first version is not here. */
+  async function summarise({ run, upTo }: SummaryRow): Answer<SummarisedRun | null> {
+    const [model, kept] = await Promise.all([keptRuns(), readRun(run)])
+    if (!model.ok) return model
+    // What is wrong with one run is said of that run; what is wrong with the store or the line, of the list.
+    if (!kept.ok && kept.error.kind !== 'fault') return kept
+    const [versions, archive] = await Promise.all([store.entries('run', run), store.entries('archive', run)])
+    if (!versions.ok) return fromStore(versions.error)
+    if (!archive.ok) return fromStore(archive.error)
+    const first = versions.value.find(({ id }) => id === run)
+    const summary =
+      first === undefined || (kept.ok && kept.value === null)
+        ? null
+        : model.value.summaryOf(first, archive.value, kept.ok ? ok(kept.value!) : kept)
+    const keeping = await store.keepSummary({ run, upTo, made: { rule: summaryRule, summary } })
+    return keeping.ok ? ok(summary) : fromStore(keeping.error)
+  }
+
   /** What the server makes of a run, once it has all that is recorded here. */
   async function fromServer(run: string, fetchMade: () => Answer<Blob>): Answer<Blob> {
     await loop.soon()
@@ -139,21 +160,18 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
 
   const source: LocalSource = {
     async runs() {
-      const model = await keptRuns()
-      if (!model.ok) return model
-      let runs = await store.entries('run')
-      if (runs.ok && runs.value.length === 0) {
+      let rows = await store.summaries()
+      if (rows.ok && rows.value.length === 0) {
         const fetched = await fetchFirst()
         if (!fetched.ok) return fetched
-        runs = await store.entries('run')
+        rows = await store.summaries()
       }
-      if (!runs.ok) return fromStore(runs.error)
+      if (!rows.ok) return fromStore(rows.error)
       const summaries = []
-      for (const { id, project } of runs.value.filter(({ id, run }) => id === run)) {
-        const kept = await readRun(id)
-        if (!kept.ok) return kept
-        if (kept.value === null) continue
-        summaries.push(model.value.summaryOf(kept.value, project))
+      for (const row of rows.value) {
+        const summary = row.made?.rule === summaryRule ? ok(row.made.summary) : await summarise(row)
+        if (!summary.ok) return summary
+        if (summary.value !== null) summaries.push(summary.value)
       }
       return ok(summaries)
     },
@@ -181,6 +199,16 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       const entry = { id, run: id, kind: 'run', author, capturedAt: now(), supersedes: null, body: body.value } as const
       const kept = await keep([entry])
       return kept.ok ? ok(kept.value.outcomes[0]!) : kept
+    },
+
+    async copyRun(from, id, name, author) {
+      const [model, kept] = await Promise.all([keptRuns(), readRun(from)])
+      if (!model.ok) return model
+      if (!kept.ok) return kept
+      if (kept.value === null) return err(noRun(from))
+      const body = model.value.copiedRunBody(kept.value, id, name)
+      const copied = await keep([{ id, run: id, kind: 'run', author, capturedAt: now(), supersedes: null, body }])
+      return copied.ok ? ok(copied.value.outcomes[0]!) : copied
     },
 
     async append(run, readings) {
@@ -344,6 +372,7 @@ const bodiesNow: { readonly [K in SideKind]: (schemaVersion: number, body: unkno
   'sign-off': signOffOf,
   'day-log': dayLogOf,
   'locate-ticket': locateTicketOf,
+  archive: (_, body) => body,
 }
 
 /** Entries of one kind as the page shows them: which are superseded, and which were superseded twice. */

@@ -2,7 +2,13 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import type { RunVersion } from '../../core/record/version.ts'
 import type { Result } from '../../core/result.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
-import type { DayLogBody, LocateTicketBody, PhotoBody, SignOffBody } from '../../formats/entry/entry-kinds.ts'
+import type {
+  ArchiveBody,
+  DayLogBody,
+  LocateTicketBody,
+  PhotoBody,
+  SignOffBody,
+} from '../../formats/entry/entry-kinds.ts'
 import type { SignOff } from '../../formats/entry/sign-off.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
@@ -77,6 +83,7 @@ export interface SideBodies {
   readonly 'sign-off': SignOff
   readonly 'day-log': DayLogBody
   readonly 'locate-ticket': LocateTicketBody
+  readonly archive: ArchiveBody
 }
 
 export type SideKind = keyof SideBodies
@@ -158,6 +165,8 @@ export interface RunSource {
   run(id: string): Answer<OpenedRun>
   /** Takes in a run file; the id is the page's, so that trying again cannot make a second run. */
   addRun(id: string, file: string, text: string, author: string): Answer<'stored' | 'already'>
+  /** Makes a new run of another one as it is now, without its readings, under a name of its own. */
+  copyRun(from: string, id: string, name: string, author: string): Answer<'stored' | 'already'>
   /** Appends readings, whose ids are the page's; one answer for each. */
   append(run: string, readings: readonly Reading[]): Answer<readonly ReadingAnswer[]>
   /** What was entered at a run on this device and not saved. Saving it ends it; nothing else does but `dropBegun`. */
