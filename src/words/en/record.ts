@@ -6,7 +6,9 @@ import type { Printers } from '../print.ts'
 export const record: Printers<RecordSaying> = {
   'asked earlier': ({ because }) => earlierWords[because],
   'other sheet on shelf': ({ sheet, pinned, onShelf, isNewer }) =>
-    `The shelf has ${isNewer ? 'a newer' : 'another'} edition of this sheet, ${sheet} ${onShelf}; this run is judged by the one it was laid out with, ${pinned}.`,
+    pinned === onShelf
+      ? `The shelf has other content under this edition of the sheet, ${sheet} ${onShelf}; this run is judged by what it was laid out with.`
+      : `The shelf has ${isNewer ? 'a newer' : 'another'} edition of this sheet, ${sheet} ${onShelf}; this run is judged by the one it was laid out with, ${pinned}.`,
 }
 
 const earlierWords: Readonly<Record<AskedEarlier['because'], string>> = {

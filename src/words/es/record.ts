@@ -6,7 +6,9 @@ import type { Printers } from '../print.ts'
 export const record: Printers<RecordSaying> = {
   'asked earlier': ({ because }) => earlierWords[because],
   'other sheet on shelf': ({ sheet, pinned, onShelf, isNewer }) =>
-    `En el estante hay ${isNewer ? 'una edición más nueva' : 'otra edición'} de esta ficha, ${sheet} ${onShelf}; este tramo se juzga por aquella con que se dispuso, ${pinned}.`,
+    pinned === onShelf
+      ? `En el estante, esta edición de la ficha, ${sheet} ${onShelf}, tiene otro contenido; este tramo se juzga por aquel con que se dispuso.`
+      : `En el estante hay ${isNewer ? 'una edición más nueva' : 'otra edición'} de esta ficha, ${sheet} ${onShelf}; este tramo se juzga por aquella con que se dispuso, ${pinned}.`,
 }
 
 const earlierWords: Readonly<Record<AskedEarlier['because'], string>> = {

@@ -63,6 +63,9 @@ describe('the sheets of a run beside those on the shelf', () => {
     expect(english(null).say({ ...said, isNewer: false })).toBe(
       'The shelf has another edition of this sheet, w-beam 1.1.0; this run is judged by the one it was laid out with, 1.0.0.',
     )
+    expect(english(null).say({ ...said, onShelf: '1.0.0', isNewer: false })).toBe(
+      'The shelf has other content under this edition of the sheet, w-beam 1.0.0; this run is judged by what it was laid out with.',
+    )
     expect(spanish(null).say({ ...said, isNewer: true })).toBe(
       'En el estante hay una edición más nueva de esta ficha, w-beam 1.1.0; este tramo se juzga por aquella con que se dispuso, 1.0.0.',
     )
