@@ -4,7 +4,6 @@ import { recordContents } from '../documents/record-contents.ts'
 import type { RecordInput } from '../documents/record-input.ts'
 import { signatureDrawing } from '../documents/signature-lines.ts'
 import type { PageLie } from '../drawing/paper.ts'
-import { sayDrawing } from '../drawing/say-drawing.ts'
 import { stripPages } from '../drawing/views/strip.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
 import type { Print } from '../words/print.ts'
@@ -57,7 +56,7 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
   const side = { signed, photos: entriesInForce(entries.photos), photosHere: new Set(pictures.keys()) }
   const contents = recordContents(input, { printedAt, author, hash }, side)
   const drawn = {
-    pages: stripPages(stripInput(judged, print), page).map((one) => sayDrawing(one, print)),
+    pages: stripPages(stripInput(judged, print), page),
     signatures: signed.map((version) => signatureDrawing(version.signed, print)),
     photos: new Map(
       contents.photos.flatMap(({ number, photo, isHere }) => (isHere ? [[number, pictures.get(photo)!] as const] : [])),

@@ -24,7 +24,6 @@ export function writeCrewSheet(
 ): Promise<Uint8Array> {
   const { print } = printing
   const words = documentWords(print).crewSheet
-  const picture = (drawing: Drawing): Drawing => sayDrawing(drawing, print)
   const within = crewStrip(strip, textPaper(printing).width - 2 * margin, print)
   const pages = within === null ? stripPages(strip, printing.page) : []
   return setDocument(
@@ -34,7 +33,7 @@ export function writeCrewSheet(
       words,
       stripWords: within && words.strip(within.scale, strip.lateralExaggeration),
     },
-    { pages: pages.map(picture), figures: [...(within === null ? [] : [within.drawing]), ...laps].map(picture) },
+    { pages, figures: [...(within === null ? [] : [within.drawing]), ...laps.map((one) => sayDrawing(one, print))] },
     printing,
   )
 }

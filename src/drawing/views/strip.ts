@@ -1,6 +1,7 @@
 import type { PaperName } from '../../core/units/paper-names.ts'
 import type { Drawing } from '../drawing.ts'
 import { plainScales } from '../paper.ts'
+import { drawingWords } from '../words/drawing-words.ts'
 import { stripBand } from './strip/band.ts'
 import { stripLegend } from './strip/legend.ts'
 import { type RunView, runDrawing, runPages } from './strip/run-sheets.ts'
@@ -16,19 +17,20 @@ export const stripPages = (input: StripInput, page: PaperName): Drawing[] => run
 
 function stripView(input: StripInput): RunView {
   const { layout, titles, print } = input
+  const { run, strip } = drawingWords(print)
   const verdicts = placeVerdicts(input.verdicts ?? [])
-  const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`
   const failing = verdicts.filter((one) => one.worst === 'fails')
   const verdictWords =
     input.verdicts === null
-      ? 'Nothing is judged yet.'
+      ? strip.notJudged
       : failing.length === 0
-        ? 'No place fails.'
+        ? strip.noneFails
         : print.say({ kind: 'fails at', places: failing.map(({ place }) => place) })
+  const pieces = run.pieces(layout.posts.length, layout.panels.length, layout.splices.length)
   return {
-    title: [`Strip of ${titles.run}`, titles.route, titles.stations].filter((part) => part).join(', '),
-    description: `Plan of the run from its upstream end at the left to its downstream end at the right: ${unitNames(input).join(', then ')}; ${count(layout.posts.length, 'post')}, ${count(layout.panels.length, 'panel')}, ${count(layout.splices.length, 'splice')}. ${verdictWords}`,
-    measureWords: measureWords(input),
+    title: [strip.title(titles.run), titles.route, titles.stations].filter((part) => part).join(', '),
+    description: strip.description(unitNames(input), pieces, verdictWords),
+    measureWords: strip.measure(hasFlare(input) ? input.lateralExaggeration : null, input.flareRate),
     layers: stripLayers,
     screenScale: plainScales[input.units][1]!,
     band: (scale, range, matches) => stripBand(input, verdicts, scale, range, matches),
@@ -36,14 +38,5 @@ function stripView(input: StripInput): RunView {
   }
 }
 
-function measureWords(input: StripInput): string {
-  const times = input.lateralExaggeration
-  const hasFlare = [input.first, input.second].some((end) => end.sheet !== null && end.sheet.flare !== 'none')
-  const offsets = !hasFlare
-    ? ''
-    : times === 1
-      ? ' offsets of the flare are to the same scale;'
-      : ` OFFSETS ARE DRAWN ${times} TIMES THEIR SIZE;`
-  const own = input.flareRate === null ? '' : ` the flare of the run, ${input.flareRate}:1, is drawn straight;`
-  return `Distances along the rail are to scale;${offsets}${own} rail, blocks, posts and ends are signs, not to scale. Traffic side up.`
-}
+const hasFlare = ({ first, second }: StripInput): boolean =>
+  [first, second].some((end) => end.sheet !== null && end.sheet.flare !== 'none')

@@ -1,6 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { NearMark } from '../../documents/day-report.ts'
-import { sayDrawing } from '../../drawing/say-drawing.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { placeVerdicts } from '../../drawing/views/strip/verdict-rows.ts'
 import { stripDrawing } from '../../drawing/views/strip.ts'
@@ -32,7 +31,7 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
   const svg = useMemo(() => {
     const print = printIn(null)
     const isAsOpened = judged === opened.judged && print.language === 'en'
-    return isAsOpened ? opened.stripSvg : writeSvg(sayDrawing(stripDrawing(stripInput(judged, print)), print))
+    return isAsOpened ? opened.stripSvg : writeSvg(stripDrawing(stripInput(judged, print)))
   }, [judged, opened, m])
   // The picture first, and its places made into buttons once it is on screen.
   const isOnScreen = useFrameByFrame(2, 1) === 2

@@ -48,13 +48,17 @@ const gathered: readonly (readonly [from: string, least: number, said: readonly 
 ]
 
 const drawn: readonly (readonly [what: string, least: number, draw: (print: Print) => readonly Drawing[]])[] = [
-  ['figures', 220, (print) => runs.flatMap((run) => figuresOf(run, print))],
+  ['figures', 220, (print) => runs.flatMap((run) => figuresOf(run, print)).map((one) => sayDrawing(one, print))],
   [
     'strips',
     1000,
     (print) => [...runs, ...judged.flatMap((ways) => ways.slice(-17, -12))].map((run) => stripOf(run, print)),
   ],
-  ['plans and sections', 400, (print) => sites.slice(-12).flatMap((site) => drawingsOfSite(site, print))],
+  [
+    'plans and sections',
+    400,
+    (print) => sites.slice(-12).flatMap((site) => drawingsOfSite(site, print).map((one) => sayDrawing(one, print))),
+  ],
 ]
 
 /** Texts of documents, as they are in each language. */
@@ -114,7 +118,7 @@ describe.each(written)('%s', (_, least, textsOf) => {
 
 describe.each(drawn)('%s', (_, least, draw) => {
   const drawings = draw(english(null))
-  const said = draw(spanish(null)).map((drawing) => sayDrawing(drawing, spanish(null)))
+  const said = draw(spanish(null))
 
   it(`have texts, at least ${least} different ones`, () => {
     expect(once(drawings.flatMap(drawingTexts)).length).toBeGreaterThanOrEqual(least)

@@ -1,5 +1,7 @@
 import { line, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
+import { fitRows } from '../../fit-rows.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { endItems } from './ends.ts'
 import type { Range } from './frame.ts'
 import { type Frame, stripFrame } from './frame.ts'
@@ -63,14 +65,17 @@ export function stripBand(
 }
 
 /** The name of a row, in the margin. */
-export const rowName = (frame: Frame, name: string, top: number): Item =>
-  text('text', frame.level(frame.range.from - 4 * frame.perPoint, -top - 8), name, 6.5, { anchor: 'end' })
+export function rowName(frame: Frame, name: string, top: number): Item {
+  const { size, rows } = fitRows(name, 6.5, gutterPoints - 4, 1)
+  return text('text', frame.level(frame.range.from - 4 * frame.perPoint, -top - 8), rows[0]!, size, { anchor: 'end' })
+}
 
 /** The lines at which the run goes on in another row, with their numbers. */
 export function matchLines(frame: Frame, matches: MatchLines, above: number, below: number): Item[] {
+  const { matchLine } = drawingWords(frame.input.print).run
   const one = (along: number, number: number, anchor: 'start' | 'end'): Item[] => [
     line('match lines', frame.level(along, above - 8), frame.level(along, -below)),
-    text('text', frame.level(along, above - 6), `match line ${number}`, 6.5, { anchor, bold: true }),
+    text('text', frame.level(along, above - 6), matchLine(number), 6.5, { anchor, bold: true }),
   ]
   return [
     ...(matches.before === null ? [] : one(frame.range.from, matches.before, 'start')),

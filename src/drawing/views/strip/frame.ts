@@ -3,7 +3,7 @@ import { exactLength } from '../../../core/units/exact-length.ts'
 import { printLength } from '../../../core/units/print-length.ts'
 import { inches } from '../../../core/units/quantity.ts'
 import { point } from '../../draw.ts'
-import type { Point } from '../../drawing.ts'
+import type { Item, Point } from '../../drawing.ts'
 import type { StripInput } from './strip-input.ts'
 
 /** Room beside the rail's ends for what closes the run, points. */
@@ -31,6 +31,13 @@ export interface Frame {
   readonly drawnOffset: (along: number) => number
   /** Places inside the range where the face of rail bends. */
   readonly bends: readonly number[]
+}
+
+/** One line of things under the rail: its name for the margin, its height, and what it draws below `top` (points). */
+export interface Row {
+  readonly name: string
+  readonly height: number
+  readonly draw: (top: number) => Item[]
 }
 
 export function stripFrame(input: StripInput, scale: number, range: Range): Frame {

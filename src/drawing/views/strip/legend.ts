@@ -2,14 +2,17 @@ import { line, point, polyline, rectangle, text } from '../../draw.ts'
 import type { Item, Point } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
 import { verdictOrder, verdictSign } from '../../verdict-signs.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { endSignAlone } from './ends.ts'
 import { blockSign, omittedSign, type PostSign, postSign, postSignOf, standingMark } from './posts.ts'
-import type { StripEnd, StripInput } from './strip-input.ts'
+import type { StripInput } from './strip-input.ts'
 
 const rowPoints = 15
 
 interface Entry {
   readonly words: string
+  /** Whether it begins a row of its own. */
+  readonly startsRow?: boolean
   /** Width of the sign, points. */
   readonly width: number
   readonly sign: (centre: Point, perPoint: number) => Item[]
@@ -23,10 +26,10 @@ export function stripLegend(input: StripInput, width: number, perPoint: number):
   const items: Item[] = []
   let x = 0
   let row = 0
-  const verdicts = input.verdicts === null ? [] : verdictEntries
-  for (const { words, width: signWidth, sign } of [...pieceEntries(input), ...verdicts]) {
+  const verdicts = input.verdicts === null ? [] : verdictEntries(input)
+  for (const { words, startsRow, width: signWidth, sign } of [...pieceEntries(input), ...verdicts]) {
     const needed = signWidth + 4 + textWidth(words, 7)
-    if (x > 0 && (x + needed > width || words === verdictEntries[0]!.words)) {
+    if (x > 0 && (x + needed > width || startsRow)) {
       x = 0
       row += 1
     }
@@ -40,65 +43,50 @@ export function stripLegend(input: StripInput, width: number, perPoint: number):
 
 function pieceEntries(input: StripInput): Entry[] {
   const { layout } = input
+  const words = drawingWords(input.print).strip
   const signs = new Set(layout.posts.map((post) => postSignOf(input, post)))
-  const entries: Entry[] = (Object.keys(postWords) as PostSign[])
+  const entries: Entry[] = (Object.keys(words.posts) as PostSign[])
     .filter((sign) => signs.has(sign))
-    .map((sign) => ({ words: postWords[sign], width: 8, sign: (centre, p) => postSign(sign, centre, p) }))
+    .map((sign) => ({ words: words.posts[sign], width: 8, sign: (centre, p) => postSign(sign, centre, p) }))
   if (layout.posts.some((post) => post.state === 'standing'))
     entries.push({
-      words: 'post that stands already',
+      words: words.standingPost,
       width: 11,
       sign: (centre, p) => [...postSign('standard', centre, p), ...standingMark(centre, p)],
     })
-  if (layout.omitted.length > 0) entries.push({ words: 'no post', width: 9, sign: omittedSign })
+  if (layout.omitted.length > 0) entries.push({ words: words.noPost, width: 9, sign: omittedSign })
   if (layout.posts.some((post) => post.block))
-    entries.push({ words: 'offset block', width: 5, sign: (centre, p) => [blockSign(centre, p)] })
+    entries.push({ words: words.block, width: 5, sign: (centre, p) => [blockSign(centre, p)] })
   const numbered = layout.posts.find((post) => post.ownNumber !== null)
-  if (numbered)
+  if (numbered !== undefined && numbered.ownNumber !== null)
     entries.push({
-      words: `post ${numbered.number}, post ${numbered.ownNumber} of its end unit`,
+      words: words.numbered(numbered.number, numbered.ownNumber),
       width: 14,
       sign: (centre, p) => [
         text('text', point(centre.x, centre.y + 1.5 * p), String(numbered.number), 7, { anchor: 'middle', bold: true }),
         text('text', point(centre.x, centre.y - 5.5 * p), `(${numbered.ownNumber})`, 6.5, { anchor: 'middle' }),
       ],
     })
-  if (layout.splices.length > 0)
-    entries.push({ words: 'splice: the upper line lies on the traffic side', width: 26, sign: lapSign })
+  if (layout.splices.length > 0) entries.push({ words: words.splice, width: 26, sign: lapSign })
   for (const kind of new Set([input.first.kind, input.second.kind]))
     entries.push({
-      words: endWords[kind],
+      words: words.ends[kind],
       width: kind === 'terminal' ? 14 : kind === 'bridge end' ? 44 : 36,
       sign: (centre, p) => endSignAlone(kind, centre, p),
     })
-  if (input.obstructions.length > 0) entries.push({ words: 'no post can stand here', width: 16, sign: hatchSign })
+  if (input.obstructions.length > 0) entries.push({ words: words.noPostHere, width: 16, sign: hatchSign })
   return entries
 }
 
-/** The verdicts begin a row of their own. */
-const verdictEntries: readonly Entry[] = [
-  ...verdictOrder.map((word) => ({
-    words: word,
+const verdictEntries = ({ print }: StripInput): readonly Entry[] => [
+  ...verdictOrder.map((word, i) => ({
+    words: print.say({ kind: 'verdict', word }),
+    startsRow: i === 0,
     width: 9,
     sign: (centre: Point, p: number) => [...verdictSign(word, centre, 8.5 * p)],
   })),
-  { words: '2/7: 2 of the 7 verdicts at this place are as bad as the sign', width: 0, sign: () => [] },
+  { words: drawingWords(print).strip.countOfWorst, width: 0, sign: () => [] },
 ]
-
-const postWords: Readonly<Record<PostSign, string>> = {
-  standard: 'post',
-  breakaway: 'breakaway post',
-  moved: 'moved post',
-  special: 'special post',
-}
-
-const endWords: Readonly<Record<StripEnd['kind'], string>> = {
-  terminal: 'impact head',
-  'trailing anchor': 'anchor',
-  'buried end': 'end buried in the backslope',
-  'bridge end': 'bridge',
-  'standing splice': 'run that stands',
-}
 
 function lapSign(centre: Point, p: number): Item[] {
   const at = (x: number, y: number): Point => point(centre.x + x * p, centre.y + y * p)

@@ -3,6 +3,7 @@ import type { LayoutPanel, LayoutSplice, Unit } from '../../../core/layout/layou
 import { dimension, group, line, polyline, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { fitText, textWidth } from '../../text-width.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { type Frame, isWithin, lengthLabel } from './frame.ts'
 import type { StripInput } from './strip-input.ts'
 
@@ -85,13 +86,13 @@ function lengthItems(frame: Frame, panel: LayoutPanel): Item[] {
   const from = Math.max(panel.fromInches, range.from)
   const to = Math.min(panel.toInches, range.to)
   const room = (to - from) / perPoint
-  const number = `panel ${panel.number}: `
+  const named = drawingWords(frame.input.print).run.panelLength(panel.number, words)
   const isWhole = from === panel.fromInches && to === panel.toInches
-  const label = textWidth(number + words, 6.5) + 6 <= room ? number + words : words
+  const label = textWidth(named, 6.5) + 6 <= room ? named : words
   const isLargerPart = to - from > panel.inches / 2 || (to - from === panel.inches / 2 && from > panel.fromInches)
   const hasRoom = textWidth(label, 6.5) + 4 <= room
   const middle = (from + to) / 2
-  const note = panelNote(panel)
+  const note = panelNote(frame.input, panel)
   const items: Item[] = []
   // Too long for a short panel: its length stands higher, clear of its neighbours' lengths.
   const isRaised = isWhole && textWidth(label, 6.5) + 2 > room
@@ -127,23 +128,23 @@ function lengthItems(frame: Frame, panel: LayoutPanel): Item[] {
 }
 
 /** What sets a panel apart from the run's standard ones. */
-function panelNote(panel: LayoutPanel): string | null {
-  const role = panel.role === 'standard' || panel.role === 'own' ? [] : [panel.role]
-  const words = [...role, ...(panel.nested ? ['nested'] : [])]
+function panelNote({ print }: StripInput, { role, nested }: LayoutPanel): string | null {
+  const { roles, nested: nestedWord } = drawingWords(print).run
+  const words = [...(role === 'standard' || role === 'own' ? [] : [roles[role]]), ...(nested ? [nestedWord] : [])]
   return words.length === 0 ? null : words.join(', ')
 }
 
 function panelTitle(input: StripInput, panel: LayoutPanel): string {
-  const own =
-    panel.ownNumber === null || panel.unit === 'run' ? '' : ` (panel ${panel.ownNumber} of ${input[panel.unit].name})`
-  const note = panelNote(panel)
-  return `panel ${panel.number}${own}, ${lengthLabel(input, panel.inches)}${note === null ? '' : `, ${note}`}`
+  const words = drawingWords(input.print).run
+  const { number, ownNumber: own, unit } = panel
+  const name = own === null || unit === 'run' ? words.panel(number) : words.panelOf(number, own, input[unit].name)
+  return words.panelFacts(name, lengthLabel(input, panel.inches), panelNote(input, panel))
 }
 
 function spliceGroup(frame: Frame, splice: LayoutSplice): Item {
   const inFront = isUpstreamPanelInFront(frame.input, splice.unit) ? 'upstream' : 'downstream'
-  const where = splice.position === 'post' ? 'at a post' : 'midway between posts'
-  const title = `splice ${splice.number}, ${where}, ${inFront} panel on the traffic side`
+  const words = drawingWords(frame.input.print).run
+  const title = words.spliceWithLap(words.splice(splice.number, splice.position), inFront)
   const along = splice.alongInches
   return group(splice.id, title, [line('rail', frame.at(along, 2.2), frame.at(along, behind - 1.2))])
 }

@@ -1,26 +1,22 @@
 import type { Unit } from '../../../core/layout/layout.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import { group, line, rectangle, text } from '../../draw.ts'
-import type { Box, Item } from '../../drawing.ts'
+import type { Item } from '../../drawing.ts'
 import { fitText, textWidth } from '../../text-width.ts'
-import { type Frame, lengthLabel, type Range } from './frame.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
+import { barRow } from './bars.ts'
+import { type Frame, lengthLabel, type Range, type Row } from './frame.ts'
 import { spreadRows } from './spread.ts'
 import { unitName } from './strip-input.ts'
 
-/** One line of things under the rail: its name for the margin, its height, and what it draws below `top` (points). */
-export interface Row {
-  readonly name: string
-  readonly height: number
-  readonly draw: (top: number) => Item[]
-}
-
 /** Where posts cannot stand: hatched behind the rail, so it is drawn before the posts. */
 export function obstructionItems(frame: Frame): Item[] {
+  const { print } = frame.input
   return obstructionsOf(frame).map(({ name, from, to }) => {
     const [left, right] = [Math.max(from, frame.range.from), Math.min(to, frame.range.to)]
     const low = Math.min(frame.at(left, -20).y, frame.at(right, -20).y)
     const high = Math.max(frame.at(left, -4).y, frame.at(right, -4).y)
-    return group('obstruction', name, [
+    return group('obstruction', print.theirs(name), [
       rectangle('obstructions', { minX: left, maxX: right, minY: low, maxY: high }, 'hatch'),
     ])
   })
@@ -29,9 +25,9 @@ export function obstructionItems(frame: Frame): Item[] {
 export function obstructionRow(frame: Frame): Row[] {
   const shown = obstructionsOf(frame)
   if (shown.length === 0) return []
-  const { range, perPoint } = frame
+  const { range, perPoint, input } = frame
   const labels = shown.map(({ name, from, to }) => {
-    const words = fitText(name, 160, 6.5)
+    const words = fitText(input.print.theirs(name), 160, 6.5)
     const half = (textWidth(words, 6.5) / 2 + 3) * perPoint
     const middle = (Math.max(from, range.from) + Math.min(to, range.to)) / 2
     const centre = Math.min(Math.max(middle, range.from + half), range.to - half)
@@ -40,7 +36,7 @@ export function obstructionRow(frame: Frame): Row[] {
   const lines = spreadRows(labels)
   return [
     {
-      name: 'no post here',
+      name: drawingWords(input.print).run.rows.obstructions,
       height: 9 * (Math.max(...lines) + 1),
       draw: (top) =>
         labels.map(({ words, centre }, i) =>
@@ -69,64 +65,29 @@ export function partsRow(frame: Frame): Row[] {
     const [start, end] = [panels[0], panels.at(-1)]
     return start && end ? { from: start.fromInches, to: end.toInches } : null
   }
-  const parts = (['first', 'run', 'second'] as const).map((unit) => ({
-    id: unit,
-    name: unitName(frame.input, unit),
-    bounds: bounds(unit),
-  }))
-  return [
-    {
-      name: 'parts',
-      height: 10,
-      draw: (top) =>
-        parts.flatMap((part) => (part.bounds ? bar(frame, part.bounds, top, part.name, part.id, 'parts') : [])),
-    },
-  ]
+  const bars = (['first', 'run', 'second'] as const).flatMap((unit) => {
+    const span = bounds(unit)
+    return span === null ? [] : [{ id: unit, layer: 'parts', span, words: unitName(frame.input, unit) }]
+  })
+  return [barRow(frame, drawingWords(frame.input.print).run.rows.parts, bars)]
 }
 
 /** What has to be shielded, and the rail that counts for it. */
 export function needRows(frame: Frame): Row[] {
-  const { layout, need } = frame.input
+  const { layout, need, print } = frame.input
+  const words = drawingWords(print).strip
   const rows: Row[] = []
   if (need) {
-    const from = need.fromInches - layout.postOneAtInches
-    const to = need.toInches - layout.postOneAtInches
-    const words = `to be shielded, ${lengthLabel(frame.input, to - from)}`
-    if (to > frame.range.from && from < frame.range.to)
-      rows.push({ name: 'need', height: 10, draw: (top) => bar(frame, { from, to }, top, words, 'need', 'need') })
+    const span = { from: need.fromInches - layout.postOneAtInches, to: need.toInches - layout.postOneAtInches }
+    const shielded = words.toBeShielded(lengthLabel(frame.input, span.to - span.from))
+    if (span.to > frame.range.from && span.from < frame.range.to)
+      rows.push(barRow(frame, words.rows.need, [{ id: 'need', layer: 'need', span, words: shielded }]))
   }
   const { countsFromInches, countsToInches } = layout
-  const counts = { from: countsFromInches ?? -Infinity, to: countsToInches ?? Infinity }
+  const span = { from: countsFromInches ?? -Infinity, to: countsToInches ?? Infinity }
   const goesOn = countsFromInches === null || countsToInches === null
-  const words = goesOn
-    ? 'counts for length of need; goes on in the standing run'
-    : `counts for length of need, ${lengthLabel(frame.input, counts.to - counts.from)}`
-  rows.push({
-    name: 'rail that counts',
-    height: 10,
-    draw: (top) => bar(frame, counts, top, words, 'counts', 'rail that counts'),
-  })
-  return rows
-}
-
-/** A bar over `span` with words in it; filled ends show where it truly begins and ends. */
-function bar(frame: Frame, span: Range, top: number, words: string, id: string, layer: string): Item[] {
-  const { range, perPoint } = frame
-  const from = Math.max(span.from, range.from)
-  const to = Math.min(span.to, range.to)
-  if (from >= to) return []
-  const box: Box = { minX: from, maxX: to, minY: -(top + 9.5) * perPoint, maxY: -(top + 0.5) * perPoint }
-  const items: Item[] = [rectangle(layer, box, layer === 'need' ? 'tint' : 'blank')]
-  for (const end of [span.from, span.to]) {
-    if (end < range.from || end > range.to) continue
-    const mark = Math.min(1.2 * perPoint, (to - from) / 2)
-    const left = end === span.from ? end : end - mark
-    items.push(rectangle(layer, { ...box, minX: left, maxX: left + mark }, 'solid'))
-  }
-  const fitted = fitText(words, (to - from) / perPoint - 6, 6.5)
-  if (fitted.length > 3)
-    items.push(text('text', frame.level((from + to) / 2, -top - 5), fitted, 6.5, { anchor: 'middle', level: 'middle' }))
-  return [group(id, words, items)]
+  const said = goesOn ? words.countsOn : words.counts(lengthLabel(frame.input, span.to - span.from))
+  return [...rows, barRow(frame, words.rows.counts, [{ id: 'counts', layer: 'rail that counts', span, words: said }])]
 }
 
 /** Distances along the rail from post 1, at a plain step. */
@@ -140,7 +101,7 @@ export function distanceRow(frame: Frame): Row[] {
   const every = (step ?? 100) * inchesPerUnit
   return [
     {
-      name: `${unit} from post 1`,
+      name: drawingWords(frame.input.print).run.fromPostOne(unit),
       height: 13,
       draw: (top) => {
         const start = Math.max(frame.range.from, frame.rail.from)

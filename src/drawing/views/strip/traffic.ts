@@ -1,6 +1,7 @@
 import { area, group, line, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import type { Frame } from './frame.ts'
 
 const edgeLevel = 31
@@ -16,20 +17,15 @@ export function trafficItems(frame: Frame): Item[] {
   const items: Item[] = [
     line('edge of traffic side', frame.level(range.from, edgeLevel), frame.level(range.to, edgeLevel)),
   ]
-  const words = {
-    'one-way': 'adjacent traffic, one way',
-    'two-way': 'adjacent traffic',
-    divided: 'adjacent traffic, divided road',
-  }
+  const words = drawingWords(input.print).strip
   if (input.traffic === null) {
-    items.push(
-      text('text', frame.level(range.from, laneLevel - 2.5), 'traffic side; direction of traffic not stated', 7),
-    )
-    return [group('traffic', 'traffic side, direction not stated', items)]
+    items.push(text('text', frame.level(range.from, laneLevel - 2.5), words.trafficNotStated, 7))
+    return [group('traffic', words.directionNotStated, items)]
   }
-  items.push(...lane(frame, laneLevel, 1, words[input.traffic]))
-  if (input.traffic === 'two-way') items.push(...lane(frame, opposingLevel, -1, 'opposing traffic'))
-  return [group('traffic', `${words[input.traffic]}, from left to right`, items)]
+  const adjacent = words.adjacent[input.traffic]
+  items.push(...lane(frame, laneLevel, 1, adjacent))
+  if (input.traffic === 'two-way') items.push(...lane(frame, opposingLevel, -1, words.opposing))
+  return [group('traffic', words.leftToRight(adjacent), items)]
 }
 
 /** Arrows along one lane, with its name beside the first. */

@@ -2,20 +2,15 @@ import type { Place } from '../../../core/requirements/requirement.ts'
 import type { Verdict, VerdictWord } from '../../../core/verdicts/verdict.ts'
 import { group, point, rectangle, text } from '../../draw.ts'
 import type { Box, Item } from '../../drawing.ts'
-import { fitText, textWidth } from '../../text-width.ts'
+import { textWidth, wrapText } from '../../text-width.ts'
 import { verdictOrder, verdictSign } from '../../verdict-signs.ts'
-import { type Frame, isWithin } from './frame.ts'
-import type { Row } from './rows.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
+import { type Frame, isWithin, type Row } from './frame.ts'
 import { type Span, spreadRows } from './spread.ts'
 
 const signPoints = 8.5
 
-const pieceRows: readonly { kind: Place['kind']; name: string }[] = [
-  { kind: 'post', name: 'posts' },
-  { kind: 'space', name: 'spaces' },
-  { kind: 'splice', name: 'splices' },
-  { kind: 'panel', name: 'panels' },
-]
+const pieceRows = ['post', 'space', 'splice', 'panel'] as const satisfies readonly Place['kind'][]
 
 /** All verdicts of one place, told by the worst of them. */
 export interface PlaceVerdict {
@@ -51,9 +46,10 @@ export function placeVerdicts(verdicts: readonly Verdict[]): PlaceVerdict[] {
 /** One row of signs for each kind of place that has verdicts. */
 export function verdictRows(frame: Frame, verdicts: readonly PlaceVerdict[]): Row[] {
   const wholes = verdicts.filter((one) => one.place.kind === 'unit' || one.place.kind === 'run')
-  const rows = pieceRows.flatMap(({ kind, name }) => {
+  const names = drawingWords(frame.input.print).strip.rows
+  const rows = pieceRows.flatMap((kind) => {
     const all = verdicts.filter((one) => one.place.kind === kind)
-    return all.length === 0 ? [] : [signRow(frame, name, all)]
+    return all.length === 0 ? [] : [signRow(frame, names[kind], all)]
   })
   return [...wholesRow(frame, wholes), ...rows]
 }
@@ -62,11 +58,14 @@ export function verdictRows(frame: Frame, verdicts: readonly PlaceVerdict[]): Ro
 function wholesRow(frame: Frame, all: readonly PlaceVerdict[]): Row[] {
   const { perPoint, range } = frame
   const shown = shownPlaces(frame, all).map(({ verdict, along }) => {
-    const words = fitText(placeWords(frame, verdict), 170, 6.5)
-    return { verdict, words, x: along, width: (signPoints + 8 + textWidth(words, 6.5)) * perPoint }
+    const lines = wrapText(placeWords(frame, verdict), 170, 6.5, 2)
+    const width = Math.max(...lines.map((line) => textWidth(line, 6.5)))
+    return { verdict, lines, x: along, width: (signPoints + 8 + width) * perPoint }
   })
   for (const [i, one] of shown.entries()) if (i > 0) one.x = Math.max(one.x, shown[i - 1]!.x + shown[i - 1]!.width)
   if (shown.length === 0) return []
+  const isBroken = shown.some(({ lines }) => lines.length > 1)
+  const height = isBroken ? 17 : 11.5
   let end = range.to
   for (const one of shown.toReversed()) {
     one.x = Math.min(one.x, end - one.width + (signPoints / 2) * perPoint)
@@ -74,20 +73,23 @@ function wholesRow(frame: Frame, all: readonly PlaceVerdict[]): Row[] {
   }
   return [
     {
-      name: 'end units, run',
-      height: 11.5,
+      name: drawingWords(frame.input.print).strip.rows.wholes,
+      height,
       draw: (top) =>
-        shown.map(({ verdict, words, x, width }) => {
-          const y = -(top + 5.5) * perPoint
+        shown.map(({ verdict, lines, x, width }) => {
+          const y = -(top + height / 2 - 0.25) * perPoint
           const box = {
             minX: x - 5 * perPoint,
             maxX: x - 5 * perPoint + width,
-            minY: y - 5 * perPoint,
-            maxY: y + 5 * perPoint,
+            minY: y - (height / 2 - 0.75) * perPoint,
+            maxY: y + (height / 2 - 0.75) * perPoint,
           }
           return signGroup(frame, verdict, box, [
             ...verdictSign(verdict.worst, point(x, y), signPoints * perPoint),
-            text('text', point(x + (signPoints / 2 + 2) * perPoint, y), words, 6.5, { level: 'middle' }),
+            ...lines.map((line, i) => {
+              const up = ((lines.length - 1) / 2 - i) * 7.5 * perPoint
+              return text('text', point(x + (signPoints / 2 + 2) * perPoint, y + up), line, 6.5, { level: 'middle' })
+            }),
           ])
         }),
     },
@@ -108,7 +110,7 @@ function shownPlaces(frame: Frame, all: readonly PlaceVerdict[]): { verdict: Pla
 function signRow(frame: Frame, name: string, all: readonly PlaceVerdict[]): Row {
   const { perPoint, range } = frame
   const shown = shownPlaces(frame, all)
-  const besides = shown.map(({ verdict, along }) => spanBeside(verdict, along, perPoint))
+  const besides = shown.map(({ verdict, along }) => spanBeside(frame, verdict, along))
   const isBeside = spreadRows(besides).every((row) => row === 0) && besides.every((span) => span.to <= range.to)
   const spans = isBeside ? besides : shown.map(({ verdict, along }) => spanAbove(verdict, along, perPoint))
   const lines = spreadRows(spans)
@@ -125,8 +127,9 @@ function signRow(frame: Frame, name: string, all: readonly PlaceVerdict[]): Row 
 }
 
 /** The room that a sign needs with its word and count at its right. */
-function spanBeside(verdict: PlaceVerdict, along: number, perPoint: number): Span {
-  const right = signPoints / 2 + 4 + textWidth(`${verdict.worst} ${countWords(verdict)}`, 6.5)
+function spanBeside(frame: Frame, verdict: PlaceVerdict, along: number): Span {
+  const { perPoint } = frame
+  const right = signPoints / 2 + 4 + textWidth(besideWords(frame, verdict), 6.5)
   return { from: along - (signPoints / 2 + 2) * perPoint, to: along + right * perPoint }
 }
 
@@ -138,8 +141,8 @@ function spanAbove(verdict: PlaceVerdict, along: number, perPoint: number): Span
 
 function signBeside(frame: Frame, verdict: PlaceVerdict, x: number, y: number): Item {
   const { perPoint } = frame
-  const { from, to } = spanBeside(verdict, x, perPoint)
-  const words = `${verdict.worst} ${countWords(verdict)}`.trim()
+  const { from, to } = spanBeside(frame, verdict, x)
+  const words = besideWords(frame, verdict).trim()
   return signGroup(frame, verdict, { minX: from, maxX: to, minY: y - 5 * perPoint, maxY: y + 5 * perPoint }, [
     ...verdictSign(verdict.worst, point(x, y), signPoints * perPoint),
     text('text', point(x + (signPoints / 2 + 2) * perPoint, y), words, 6.5, { level: 'middle' }),
@@ -161,6 +164,9 @@ const signGroup = (frame: Frame, verdict: PlaceVerdict, box: Box, items: readonl
 
 const placeWords = ({ input }: Frame, { place, worst, count, applying }: PlaceVerdict): string =>
   input.print.say({ kind: 'verdicts at place', place, worst, count, applying })
+
+const besideWords = ({ input }: Frame, verdict: PlaceVerdict): string =>
+  `${input.print.say({ kind: 'verdict', word: verdict.worst })} ${countWords(verdict)}`
 
 /** Nothing where the sign says all. */
 const countWords = ({ worst, count, applying }: PlaceVerdict): string =>
