@@ -90,12 +90,12 @@ export function judgedBy(
   text: string,
   history: RunHistory | null = null,
 ): JudgedRun {
-  const { run, readings } = soundValue(readReadings(name, text))
+  const { run, readings, findings } = soundValue(readReadings(name, text))
   if (run !== required.run.name)
     throw new BadInput([
       { file: name, place: 'run', expected: { kind: 'run named', name: required.run.name }, found: written(run) },
     ])
-  const judged = soundValue(judgeReadings(name, required, readings, history))
+  const judged = soundValue(judgeReadings(name, required, readings, history, findings))
   warn(name, unusualInReadings(readings, required.requirements))
   return judged
 }

@@ -1,7 +1,7 @@
-import type { Reading } from '../core/measurement/reading.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import type { Print } from '../words/print.ts'
 import { timeText } from './printed-time.ts'
+import type { RecordInput } from './record-input.ts'
 import type { RequirementLine } from './requirement-lines.ts'
 import { documentWords } from './words/document-words.ts'
 
@@ -32,22 +32,30 @@ interface Named {
 }
 
 /**
- * Every photo that a reading names or that was entered, once.
+ * Every photo that a reading or a free finding names, or that was entered, once.
  * @param given  names of the photos that are at hand
  */
 export function photoLines(
   lines: readonly RequirementLine[],
-  readings: readonly Reading[],
+  { log, judgement, print }: Pick<RecordInput, 'log' | 'judgement' | 'print'>,
   entered: readonly EntryOf<PhotoBody>[],
   given: ReadonlySet<string>,
-  print: Print,
 ): readonly PhotoLine[] {
   const words = documentWords(print).record
   const named = new Map<string, Named>()
-  for (const { photos, of, by, at } of readings)
+  const seen = new Map<string, string>()
+  for (const { photos, of, by, at } of log)
     for (const photo of photos)
       if (!named.has(photo))
         named.set(photo, { photo, of, taken: words.named(timeText(at), print.theirs(by)), note: null })
+  for (const { finding, place } of judgement.freeFindings) {
+    const shows = [{ kind: 'seen', what: finding.what } as const, ...(place === null ? [] : [place])].map(print.say)
+    for (const { photos, by, at } of [finding, ...(finding.closed === null ? [] : [finding.closed])])
+      for (const photo of photos) {
+        seen.set(photo, shows.join(', '))
+        named.set(photo, { photo, of: null, taken: words.named(timeText(at), print.theirs(by)), note: null })
+      }
+  }
   for (const entry of entered) named.set(entry.body.sha256, ofEntry(entry, named.get(entry.body.sha256), print))
   const place = new Map(lines.map((line, i) => [line.id, i]))
   const orderOf = ({ of }: Named): number => (of === null ? lines.length + 1 : (place.get(of) ?? lines.length))
@@ -59,7 +67,10 @@ export function photoLines(
         number: i + 1,
         name: /^[0-9a-f]{64}$/.test(photo) ? `${photo.slice(0, 12)}…` : photo,
         requirement: line?.id ?? null,
-        shows: line === undefined ? (of ?? words.theRun) : words.shows(line.number, line.place.name, line.must),
+        shows:
+          line === undefined
+            ? (of ?? seen.get(photo) ?? words.theRun)
+            : words.shows(line.number, line.place.name, line.must),
         taken,
         note,
         isHere: given.has(photo),

@@ -1,5 +1,6 @@
 import { contentOf } from '../core/hardware/sheet-text.ts'
 import { correctionsIn } from '../core/measurement/corrections.ts'
+import { isGrave, standingOf } from '../core/verdicts/free-findings.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import { remedyOf } from '../core/verdicts/saying.ts'
 import { setAsideIn } from '../core/verdicts/set-aside.ts'
@@ -7,7 +8,9 @@ import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
 import { verdictOrder } from '../drawing/verdict-signs.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import { type AskedEarlierLines, askedEarlierLines } from './asked-earlier.ts'
+import { assignmentText, type NamedAssignment } from './assignment-text.ts'
 import { cautions } from './cautions.ts'
+import { type FreeFindingLine, freeFindingLines } from './free-finding-lines.ts'
 import { groupBy } from './group-by.ts'
 import { type PhotoLine, photoLines } from './photo-lines.ts'
 import { placesText } from './places-text.ts'
@@ -39,6 +42,8 @@ export interface RecordContents {
   readonly decisionRule: string
   readonly sheets: readonly SheetLine[]
   readonly findings: readonly FindingLine[]
+  /** What was seen that no requirement asks for. */
+  readonly freeFindings: readonly FreeFindingLine[]
   readonly rechecks: readonly RecheckLine[]
   readonly unproven: readonly UnprovenLine[]
   /** What later work covers: to be looked at before. */
@@ -72,6 +77,9 @@ interface FindingLine {
   readonly place: PlaceLine
   readonly what: string
   readonly remedy: string
+  readonly severity: string
+  /** Who sees to it; null where nobody was named. */
+  readonly assigned: string | null
   readonly requirements: readonly string[]
 }
 
@@ -129,12 +137,14 @@ export interface RecordSide {
   readonly photos: readonly EntryOf<PhotoBody>[]
   /** Names of the photos that are at hand. */
   readonly photosHere: ReadonlySet<string>
+  /** Who sees to which finding, in the order that counts. */
+  readonly assignments: readonly NamedAssignment[]
 }
 
 export function recordContents(
   input: RecordInput,
   printing: Printing,
-  { signed, photos, photosHere }: RecordSide,
+  { signed, photos, photosHere, assignments }: RecordSide,
 ): RecordContents {
   const { run, judgement, requirements, print } = input
   const words = documentWords(print).record
@@ -162,8 +172,11 @@ export function recordContents(
       place: placeLine(input, finding.place),
       what: print.say(finding.what),
       remedy: print.say(remedyOf(finding)),
+      severity: print.say({ kind: 'severity', severity: finding.severity }),
+      assigned: assignmentText(assignments, finding.id, print),
       requirements: finding.requirements,
     })),
+    freeFindings: freeFindingLines(input, assignments),
     rechecks: recheckLines(input),
     unproven: unprovenLines(input),
     holdPoints: lines.filter(({ id }) => covered.has(id)),
@@ -175,7 +188,7 @@ export function recordContents(
     sources,
     unusual: input.unusual.map((one) => print.say({ kind: 'unusual', ...one })),
     cautions: cautions(print),
-    photos: photoLines(lines, input.log, photos, photosHere, print),
+    photos: photoLines(lines, input, photos, photosHere),
     signed: signed.map((one) => signatureLine(one, print)),
     signatures: words.signatures,
     hash: printing.hash,
@@ -187,13 +200,16 @@ export function recordContents(
 }
 
 function acceptanceText({ judgement, print }: RecordInput): string {
-  const { acceptance, verdicts, unproven } = judgement
+  const { acceptance, verdicts, unproven, freeFindings } = judgement
+  const standing = standingOf(freeFindings)
   const count = (word: VerdictWord): number => verdicts.filter(({ verdict }) => verdict === word).length
   return documentWords(print).record.means(acceptance.kind, {
     fails: count('fails'),
     unrechecked: unproven.filter(({ because }) => because.kind === 'not rechecked').length,
     open: count('too close') + count('unread'),
     doesNotApply: count('does not apply'),
+    seen: standing.length,
+    grave: standing.filter(isGrave).length,
   })
 }
 

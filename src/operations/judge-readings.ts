@@ -4,6 +4,7 @@ import { firstVersionOf, type RunVersion } from '../core/record/version.ts'
 import { readableIn } from '../core/requirements/readable-in.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { err, ok, type Result } from '../core/result.ts'
+import type { FreeFinding } from '../core/verdicts/free-findings.ts'
 import { judgeRun } from '../core/verdicts/judge-run.ts'
 import type { Judgement } from '../core/verdicts/verdict.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
@@ -27,6 +28,8 @@ export interface JudgedRun extends RequiredRun {
   readonly versions: ReadonlyMap<string, RunVersion>
   /** The run as it was recorded before runs held their layout, while no version but that of the migration followed. */
   readonly firstAsked: RunFile | null
+  /** What was seen that no requirement asks for, in the order that counts. */
+  readonly freeFindings: readonly FreeFinding[]
   readonly judgement: Judgement
   /** Requirements judged by a limit that nobody confirmed against a document. */
   readonly unconfirmed: readonly Requirement[]
@@ -45,6 +48,7 @@ export function judgeReadings(
   required: RequiredRun,
   readings: readonly Reading[],
   history: RunHistory | null = null,
+  free: readonly FreeFinding[] = [],
 ): Result<JudgedRun, readonly InputProblem[]> {
   const check = history === null ? checkIn(required) : checkInVersions(history)
   const earlier = new Map<string, string>()
@@ -56,8 +60,8 @@ export function judgeReadings(
   if (problems.length > 0) return err(problems)
   return ok(
     history === null
-      ? judgeKnown(required, readings)
-      : judgeKnown(required, readings, versionsOf(history), history.firstAsked),
+      ? judgeKnown(required, readings, new Map(), null, free)
+      : judgeKnown(required, readings, versionsOf(history), history.firstAsked, free),
   )
 }
 
@@ -105,16 +109,15 @@ export function judgeKnown(
   log: readonly Reading[],
   versions: ReadonlyMap<string, RunVersion> = new Map(),
   asked: RunFile | null = null,
+  free: readonly FreeFinding[] = [],
 ): JudgedRun {
   const { run, model, requirements } = required
   const { judged: readings, askedEarlier } =
     run.version === undefined
       ? { judged: log, askedEarlier: [] }
       : readingsInForce(run.version, readableIn(required), log, versions)
-  const judgement = judgeRun(model, requirements, readings, {
-    rule: run.decisionRule,
-    instruments: instrumentsOf(run),
-  })
+  const rules = { rule: run.decisionRule, instruments: instrumentsOf(run) }
+  const judgement = judgeRun(model, requirements, readings, rules, free)
   return {
     ...required,
     log,
@@ -122,6 +125,7 @@ export function judgeKnown(
     askedEarlier,
     versions,
     firstAsked: run.version === undefined ? run : asked,
+    freeFindings: free,
     judgement,
     unconfirmed: requirements.filter(({ confirmation }) => confirmation === 'from memory'),
     unusual: [...unusualInRun(run), ...unusualInReadings(readings, requirements)],

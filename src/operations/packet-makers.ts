@@ -110,7 +110,9 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     ...(stakes === null ? [] : stakeFiles(judged, stakes, material, stamp)),
     ...(stakes === null ? [] : mapFiles(judged, stakes, material, stamp)),
     sure('run.json', () => writeRun(judged.run)),
-    sure('readings.json', () => writeReadings({ run: judged.run.name, readings: judged.log })),
+    sure('readings.json', () =>
+      writeReadings({ run: judged.run.name, readings: judged.log, findings: judged.freeFindings }),
+    ),
     ...photoFiles(material.photos ?? []),
   ]
 }

@@ -15,12 +15,15 @@ export const hashRule = 2
  * Where a hash is awaited, as in a browser, the caller makes it of this text.
  * @throws RangeError where the run is not pinned, since nothing is recorded at such a run
  */
-export function recordText({ run, log }: Pick<JudgedRun, 'run' | 'log'>, photos: PhotoHashes): string {
+export function recordText(
+  { run, log, freeFindings }: Pick<JudgedRun, 'run' | 'log' | 'freeFindings'>,
+  photos: PhotoHashes,
+): string {
   if (run.version === undefined) throw new RangeError(`the run ${run.name} is not pinned`)
   return canonicalJson({
     format: `lapwise-record/${hashRule}`,
     photos,
-    readings: readingsToValue({ run: run.name, readings: log }),
+    readings: readingsToValue({ run: run.name, readings: log, findings: freeFindings }),
     run: runToValue(run),
   })
 }

@@ -1,4 +1,5 @@
 import type { Reading } from '../core/measurement/reading.ts'
+import type { FreeFinding } from '../core/verdicts/free-findings.ts'
 import type { PhotoBody } from '../formats/entry/entry-kinds.ts'
 
 /** A photo as the readings name it, with the file that holds it. */
@@ -11,12 +12,17 @@ export interface NamedPhoto {
 /** The SHA-256 of each photo by its name; null of one that is not at hand and not named by it. */
 export type PhotoHashes = Readonly<Record<string, string | null>>
 
-/** Every photo that the readings name or that was entered, once, in their order. */
+/** Every photo that readings or free findings name or that was entered, once, in their order. */
 export const photosNamed = (
   readings: readonly Reading[],
+  free: readonly FreeFinding[],
   entered: readonly { readonly body: Pick<PhotoBody, 'sha256'> }[],
 ): readonly string[] => [
-  ...new Set([...readings.flatMap(({ photos }) => photos), ...entered.map(({ body }) => body.sha256)]),
+  ...new Set([
+    ...readings.flatMap(({ photos }) => photos),
+    ...free.flatMap(({ photos, closed }) => [...photos, ...(closed?.photos ?? [])]),
+    ...entered.map(({ body }) => body.sha256),
+  ]),
 ]
 
 /**

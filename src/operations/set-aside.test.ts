@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { demoRun } from '../../test/fixtures/roadside.ts'
-import { isOffset } from '../core/measurement/offset-side.ts'
+import { soundReading } from '../../test/fixtures/sound-reading.ts'
 import type { Reading } from '../core/measurement/reading.ts'
-import type { Requirement } from '../core/requirements/requirement.ts'
-import { exactValue } from '../core/units/quantity-kinds.ts'
 import type { Acceptance } from '../core/verdicts/verdict.ts'
 import { printProblem } from '../formats/input-problem.ts'
 import { readRun } from '../formats/run/run-file.ts'
@@ -17,33 +15,6 @@ const [template] = demoRun().readings
 const every = [...new Set(strict.requirements.filter(({ look }) => look.kind !== 'record').map(({ topic }) => topic))]
 const hold = strict.requirements.find((one) => one.hold)!
 
-/** A right answer, far inside its limits. */
-function sound({ id, look }: Requirement): Reading[] {
-  const base = {
-    ...template!,
-    id: `of ${id}`,
-    of: id,
-    instrument: 'tape',
-    uncertainty: { value: 0.01, unit: 'in' as const },
-    photos: ['p'],
-  }
-  switch (look.kind) {
-    case 'record':
-      return []
-    case 'confirm':
-      return [{ ...base, answer: { kind: 'confirmed', yes: true } }]
-    case 'choose':
-      return [{ ...base, answer: { kind: 'choice', choice: look.choices.find(({ right }) => right)!.id } }]
-    case 'measure': {
-      const { nominal, low, high, unit } = look.limits
-      const middle = nominal !== 'notStated' ? nominal : low === 'notStated' ? (high as number) / 2 : low + 1
-      const value = exactValue(middle, unit)
-      const side = isOffset(id) ? ({ side: 'away' } as const) : {}
-      return [{ ...base, answer: { kind: 'measured', value, unit, resolution: null, ...side } }]
-    }
-  }
-}
-
 const aside = (of: string, changes: Partial<Reading> = {}): Reading => ({
   ...{ ...template!, id: `aside ${of}`, of, instrument: null, by: 'R. Quist', photos: [] },
   answer: { kind: 'does not apply', because: 'by order' },
@@ -53,7 +24,7 @@ const aside = (of: string, changes: Partial<Reading> = {}): Reading => ({
 /** Everything read and right, but for what the readings given say instead. */
 function judged(required: RequiredRun, ...instead: readonly Reading[]) {
   const named = new Set(instead.map(({ of }) => of))
-  const rest = required.requirements.filter(({ id }) => !named.has(id)).flatMap(sound)
+  const rest = required.requirements.filter(({ id }) => !named.has(id)).flatMap(soundReading)
   return judgeKnown(required, [...rest, ...instead]).judgement
 }
 const acceptance = (required: RequiredRun, ...instead: readonly Reading[]): Acceptance =>
@@ -82,7 +53,7 @@ describe('what is set aside', () => {
     // What fails beside it, or is not proven, is not made good by that.
     const low = {
       ...aside('post-9/rail-height'),
-      answer: sound(strict.requirements.find(({ topic }) => topic === 'lap')!)[0]!.answer,
+      answer: soundReading(strict.requirements.find(({ topic }) => topic === 'lap')!)[0]!.answer,
     }
     expect(acceptance(required, ...said, low)).toEqual({ kind: 'not yet known' })
     const loose = { ...aside('post-9/rail-bolt'), answer: { kind: 'choice', choice: 'not-bolted' } } as const
@@ -108,7 +79,7 @@ describe('what is set aside', () => {
   })
 
   test('does not stand beside what was read before: that no longer counts either', () => {
-    const [right] = strict.requirements.filter(({ id }) => id === 'post-9/block').flatMap(sound)
+    const [right] = strict.requirements.filter(({ id }) => id === 'post-9/block').flatMap(soundReading)
     expect(verdictOn('post-9/block', strict, right!, aside('post-9/block')).verdict).toBe('unread')
   })
 

@@ -111,7 +111,7 @@ describe('signedVersions', () => {
 
   test('name what the record took in, so that an earlier one can be made again', () => {
     const before = pinned(demoJudged(), sha256)
-    const photos = photosNamed(before.log, [])
+    const photos = photosNamed(before.log, [], [])
     const signed = body({
       version: before.run.version!.id,
       readings: idsOf(before),
@@ -123,7 +123,7 @@ describe('signedVersions', () => {
     expect(hashOf(after)).not.toBe(signed.recordHash)
     const log = after.log.filter(({ id }) => signed.readings!.includes(id))
     expect(after.run.version!.id).toBe(signed.version)
-    expect(sha256(recordText({ run: after.run, log }, photoHashes(signed.photos!, new Map())))).toBe(signed.recordHash)
+    expect(sha256(recordText({ ...after, log }, photoHashes(signed.photos!, new Map())))).toBe(signed.recordHash)
   })
 
   test('count also readings that arrived late and stand before what was signed', () => {

@@ -1,4 +1,5 @@
 import type { Result } from '../core/result.ts'
+import { standingOf } from '../core/verdicts/free-findings.ts'
 import type { ArchiveBody } from '../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
@@ -36,11 +37,11 @@ export function summariseRun(
   const archived = archivedBy(archive)
   if (!judged.ok) return { ...named, judged: null, lastVisit: null, archived, problems: judged.error }
   const { model, judgement, log } = judged.value
-  const { acceptance, verdicts, findings } = judgement
+  const { acceptance, verdicts, findings, freeFindings } = judgement
   const inNumbers = {
     acceptance,
     counts: countVerdicts(verdicts),
-    findings: findings.length,
+    findings: findings.length + standingOf(freeFindings).length,
     face: runFace(model, verdicts),
   }
   return { ...named, judged: inNumbers, lastVisit: lastVisitIn(log), archived, problems: [] }

@@ -33,7 +33,7 @@ export async function writePacket(
 ): Promise<Result<readonly PacketFile[], Problems>> {
   const { printedAt, author, sha256, sources, place, entries } = options
   const judged = pinned(given, sha256)
-  const named = photosNamed(judged.log, entries.photos)
+  const named = photosNamed(judged.log, judged.freeFindings, entries.photos)
   const quantities = quantityList(sources.run, judged, options.pay, options.print)
   const staked = placeRun(sources.run, judged, place?.run ?? ownLine(judged))
   const looked = soundPhotos(named, options.photos, options.absentPhotos, sources.readings)
@@ -104,7 +104,7 @@ function leftOut(
   unstaked: Problems | null,
 ): readonly LeftOut[] {
   const given = new Set(photos?.map(({ photo }) => photo))
-  const absent = photosNamed(judged.log, entries.photos).filter((name) => !given.has(name))
+  const absent = photosNamed(judged.log, judged.freeFindings, entries.photos).filter((name) => !given.has(name))
   return [
     ...(unstaked === null
       ? []

@@ -49,11 +49,18 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
   const judged = pinned(given, sha256)
   const input = recordInput(judged, print)
   const atHand = new Map((photos ?? []).map((one) => [one.photo, sha256(one.bytes)]))
-  const hash = sha256(recordText(judged, photoHashes(photosNamed(judged.log, entries.photos), atHand)))
+  const hash = sha256(
+    recordText(judged, photoHashes(photosNamed(judged.log, judged.freeFindings, entries.photos), atHand)),
+  )
   const first = firstRecordText(judged)
   const signed = signedVersions(entries.signatures, judged, { 1: first === null ? null : sha256(first), 2: hash })
   const pictures = new Map((photos ?? []).map((one) => [one.photo, pictureOf(one)]))
-  const side = { signed, photos: entriesInForce(entries.photos), photosHere: new Set(pictures.keys()) }
+  const side = {
+    signed,
+    photos: entriesInForce(entries.photos),
+    photosHere: new Set(pictures.keys()),
+    assignments: entries.assignments,
+  }
   const contents = recordContents(input, { printedAt, author, hash }, side)
   const drawn = {
     pages: stripPages(stripInput(judged, print), page),

@@ -25,8 +25,13 @@ export const runSummary = z.object({
   judged: z.nullable(
     z.object({
       acceptance: z.discriminatedUnion('kind', [
-        z.object({ kind: z.enum(['acceptable', 'not acceptable', 'not yet known']) }),
-        z.object({ kind: z.literal('acceptable except'), setAside: count, by: z.readonly(z.array(z.string())) }),
+        z.object({ kind: z.enum(['acceptable', 'not acceptable', 'not yet known']), freeFindings: z.optional(count) }),
+        z.object({
+          kind: z.literal('acceptable except'),
+          setAside: count,
+          by: z.readonly(z.array(z.string())),
+          freeFindings: z.optional(count),
+        }),
       ]),
       /** How many requirements have each verdict. */
       counts: z.object({ fails: count, 'too close': count, unread: count, meets: count, 'does not apply': count }),
@@ -49,6 +54,8 @@ export const keptRun = z.object({
   project: z.string(),
   run: formatBody,
   readings: z.readonly(z.array(formatBody)),
+  /** What was seen that no requirement asks for, as in a readings file. */
+  findings: z.readonly(z.array(formatBody)),
   /** Place in the server's order of storing of the reading that was stored last. */
   cursor: z.int(),
   /** Id of the version in force. */

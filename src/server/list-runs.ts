@@ -92,5 +92,5 @@ function judgedRun(
 ): Result<JudgedRun, readonly InputProblem[]> {
   if (!read.ok) return read
   const required = requiredRun(run)
-  return required.ok ? ok(judgeStored(run, required.value, read.value.readings)) : required
+  return required.ok ? ok(judgeStored(run, required.value, read.value)) : required
 }

@@ -65,7 +65,9 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
           stakes: { order: pointOrders[0], header: true },
           ticket: null,
           place: null,
-          photos: wantsPhotos ? await photosOf(photosNamed(judged.value.log, entries.value.photos), photos) : null,
+          photos: wantsPhotos
+            ? await photosOf(photosNamed(judged.value.log, judged.value.freeFindings, entries.value.photos), photos)
+            : null,
           absentPhotos: 'left out',
           entries: entries.value,
           print: english(null),

@@ -46,7 +46,8 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
       const read = await storedReadings(store, stored.value)
       if (!read.ok) return reply.code(read.error.status).send(errorOf(read.error))
       return {
-        ...{ id, project, run: history.inForce.body, readings: read.value.bodies, cursor: read.value.cursor },
+        ...{ id, project, run: history.inForce.body, readings: read.value.bodies, findings: read.value.findings },
+        cursor: read.value.cursor,
         ...{ version: history.inForce.id, forks: history.forks.map((fork) => fork.id) },
       }
     },

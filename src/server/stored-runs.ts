@@ -1,7 +1,9 @@
 import { z } from 'zod'
 import type { Reading } from '../core/measurement/reading.ts'
 import { err, ok, type Result } from '../core/result.ts'
+import type { FreeFinding } from '../core/verdicts/free-findings.ts'
 import { groupBy } from '../documents/group-by.ts'
+import { freeFindingKinds, freeFindings } from '../formats/entry/free-findings.ts'
 import { inLogOrder } from '../formats/entry/log-order.ts'
 import { type RunEntries, runEntries } from '../formats/entry/run-entries.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
@@ -38,6 +40,7 @@ export const isRead = (run: StoredRun | UnreadRun): run is StoredRun => !('probl
 /** What was read at a run, in the order that counts. */
 export interface StoredReadings {
   readonly readings: readonly Reading[]
+  readonly findings: readonly FreeFinding[]
   /** The same as the readings of a file in the version of today. */
   readonly bodies: readonly unknown[]
   /** The `seq` of the last of them that was stored; 0 before the first. */
@@ -74,17 +77,19 @@ export async function readingsOfRuns(
   store: Store,
   runs: readonly StoredRun[],
 ): Answer<(run: StoredRun) => Result<StoredReadings, readonly InputProblem[]>> {
-  if (runs.length === 0) return ok(() => ok({ readings: [], bodies: [], cursor: 0 }))
-  const entries = await everyEntry(store, { runs: runs.map(({ id }) => id), kinds: ['reading'] })
+  if (runs.length === 0) return ok(() => ok({ readings: [], findings: [], bodies: [], cursor: 0 }))
+  const entries = await everyEntry(store, { runs: runs.map(({ id }) => id), kinds: ['reading', ...freeFindingKinds] })
   if (!entries.ok) return entries
   const byRun = new Map<string | null, StoredEntry[]>(runs.map(({ id }) => [id, []]))
   for (const entry of entries.value) byRun.get(entry.run)!.push(entry)
   return ok(({ id, run }) => {
-    const ofRun = byRun.get(id)!
+    const all = byRun.get(id)!
+    const ofRun = all.filter(({ kind }) => kind === 'reading')
     const file = entryReadings(run, inLogOrder(ofRun))
     const read = readingsFromValue('stored readings', file)
     if (!read.ok) return read
-    return ok({ readings: read.value.readings, bodies: file.readings, cursor: ofRun.at(-1)?.seq ?? 0 })
+    const findings = freeFindings(inLogOrder(all))
+    return ok({ readings: read.value.readings, findings, bodies: file.readings, cursor: ofRun.at(-1)?.seq ?? 0 })
   })
 }
 
@@ -95,14 +100,16 @@ export async function soundRun(store: Store, id: string): Answer<JudgedRun> {
   const required = requiredRun(stored.value)
   if (!required.ok) return err(badInput({ kind: 'run not laid out' }, required.error))
   const read = await storedReadings(store, stored.value)
-  return read.ok ? ok(judgeStored(stored.value, required.value, read.value.readings)) : read
+  return read.ok ? ok(judgeStored(stored.value, required.value, read.value)) : read
 }
+
+const sideKinds = ['photo', 'sign-off', 'day-log', 'locate-ticket', 'assignment', ...freeFindingKinds]
 
 /** What was recorded at a run besides readings, in the order that counts. */
 export async function sideEntries(store: Store, id: string): Answer<RunEntries> {
   const stored = await storedRun(store, id)
   if (!stored.ok) return stored
-  const found = await everyEntry(store, { runs: [id], kinds: ['photo', 'sign-off', 'day-log', 'locate-ticket'] })
+  const found = await everyEntry(store, { runs: [id], kinds: sideKinds })
   if (!found.ok) return found
   try {
     return ok(runEntries(inLogOrder(found.value)))
@@ -114,8 +121,11 @@ export async function sideEntries(store: Store, id: string): Answer<RunEntries> 
   }
 }
 
-export const judgeStored = ({ history }: StoredRun, required: RequiredRun, log: readonly Reading[]): JudgedRun =>
-  judgeKnown(required, log, versionsOf(history), history.firstAsked)
+export const judgeStored = (
+  { history }: StoredRun,
+  required: RequiredRun,
+  { readings, findings }: StoredReadings,
+): JudgedRun => judgeKnown(required, readings, versionsOf(history), history.firstAsked, findings)
 
 export function requiredRun({ id, run }: StoredRun): Result<RequiredRun, readonly InputProblem[]> {
   return requireRun(`run ${id}`, run)

@@ -120,6 +120,9 @@ function takerInto(run: StoredRun, readings: readonly Reading[], days: ReadonlyS
       case 'day-log':
       case 'locate-ticket':
       case 'archive':
+      case 'free-finding':
+      case 'free-finding-end':
+      case 'assignment':
         return { entry: { ...entry, project: run.project } }
       default:
         return entry.kind satisfies never

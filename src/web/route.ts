@@ -13,6 +13,8 @@ export type Route =
       readonly open: string | null
       /** What is read for it, when that is not the requirement itself: an offset or position that it is computed from. */
       readonly reading: string | null
+      /** Id of the place at which something was seen that is to be noted. */
+      readonly seenAt: string | null
     }
   /** The site being worked on, and its need. */
   | { readonly view: 'need' }
@@ -27,7 +29,8 @@ export function parseRoute(path: string, search: string): Route {
   const known = panes.find((one) => one === pane)
   if (place !== 'runs' || run === undefined || known === undefined) return { view: 'nothing' }
   const open = known === 'walk' && rest.length > 0 ? rest.join('/') : null
-  return { view: 'run', run, pane: known, open, reading: new URLSearchParams(search).get('reading') }
+  const asked = new URLSearchParams(search)
+  return { view: 'run', run, pane: known, open, reading: asked.get('reading'), seenAt: asked.get('seen') }
 }
 
 export const runsPath = '/'
@@ -37,6 +40,10 @@ export const rescuePath = '/rescue'
 
 export const panePath = (run: string, pane: Pane): string =>
   `/runs/${encodeURIComponent(run)}${pane === 'walk' ? '' : `/${pane}`}`
+
+/** Where something is noted that was seen at a place. */
+export const seenPath = (run: string, place: string): string =>
+  `${panePath(run, 'findings')}?seen=${encodeURIComponent(place)}`
 
 export function requirementPath(run: string, requirement: string, reading: string | null = null): string {
   const place = requirement.split('/').map(encodeURIComponent).join('/')

@@ -90,7 +90,7 @@ async function readInput(args: readonly string[], options: CommandOptions) {
   const required = soundValue(requireRun(shownName(runName), device?.history.run ?? run))
   const readings =
     readingsName === undefined
-      ? writeReadings({ run: required.run.name, readings: device!.readings })
+      ? writeReadings({ run: required.run.name, readings: device!.readings, findings: device!.entries.findings })
       : await readText(readingsName)
   const name = shownName(readingsName ?? options.device!)
   const judged = judgedBy(required, name, readings, device?.history)
@@ -102,7 +102,7 @@ async function readInput(args: readonly string[], options: CommandOptions) {
     entries,
     sources: { run: shownName(runName), readings: name },
     photos: await findPhotos(
-      photosNamed(judged.log, entries.photos),
+      photosNamed(judged.log, judged.freeFindings, entries.photos),
       file === null ? [] : photosOfDevice(options.device!, file),
       options,
     ),

@@ -3,6 +3,7 @@ import type { Requirement } from '../requirements/requirement.ts'
 import type { RunModel } from '../requirements/run-model.ts'
 import { failureHistories } from './failure-histories.ts'
 import { findFaults } from './find-faults.ts'
+import { type FreeFinding, isGrave, type PlacedFreeFinding, placeFreeFindings, standingOf } from './free-findings.ts'
 import { type JudgingRules, judgeRequirements } from './judge-requirements.ts'
 import { proofOf } from './proof.ts'
 import { setAsideIn } from './set-aside.ts'
@@ -15,14 +16,17 @@ export function judgeRun(
   requirements: readonly Requirement[],
   readings: readonly Reading[],
   rules: JudgingRules,
+  free: readonly FreeFinding[] = [],
 ): Judgement {
   const verdicts = judgeRequirements(requirements, readings, rules)
   const failures = failureHistories(requirements, readings, rules)
   const open = new Set([...failures.values()].filter(isNotRechecked).map(({ requirement }) => requirement))
+  const freeFindings = placeFreeFindings(model, free)
   return {
-    acceptance: acceptanceOf(verdicts, open.size > 0),
+    acceptance: withFreeFindings(acceptanceOf(verdicts, open.size > 0), freeFindings),
     verdicts,
     findings: findFaults(model, requirements, verdicts, proofOf(readings, rules)),
+    freeFindings,
     unproven: verdicts
       .filter((one) => isUnproven(one) || open.has(one.requirement))
       .map((one) => unprovenOf(one, open)),
@@ -45,6 +49,14 @@ function acceptanceOf(verdicts: readonly Verdict[], isAnyNotRechecked: boolean):
   const aside = setAsideIn(verdicts)
   if (aside.length === 0) return { kind: 'acceptable' }
   return { kind: 'acceptable except', setAside: aside.length, by: [...new Set(aside.map(({ by }) => by))] }
+}
+
+/** One that stands and can let the hardware fail keeps a run from being acceptable; of the others it is said. */
+function withFreeFindings(acceptance: Acceptance, findings: readonly PlacedFreeFinding[]): Acceptance {
+  const standing = standingOf(findings)
+  if (standing.length === 0) return acceptance
+  const kept = standing.some(isGrave) ? ({ kind: 'not acceptable' } as const) : acceptance
+  return { ...kept, freeFindings: standing.length }
 }
 
 const isMetByReading = ({ verdict, readings }: Verdict): boolean => verdict === 'meets' && readings.length > 0

@@ -1,4 +1,4 @@
-import type { Severity, Stated } from '../hardware/hardware-sheet.ts'
+import type { SeenKind, Severity, Stated } from '../hardware/hardware-sheet.ts'
 import type { Side } from '../measurement/reading.ts'
 import type { Place } from '../requirements/requirement.ts'
 import type { RemedyStep } from './remedy.ts'
@@ -28,6 +28,7 @@ export type VerdictSaying =
   | { readonly kind: 'side'; readonly side: Side }
   | VerdictsAtPlace
   | { readonly kind: 'verdict'; readonly word: VerdictWord }
+  | { readonly kind: 'seen'; readonly what: SeenKind }
   | { readonly kind: 'severity'; readonly severity: Stated<Severity> }
   | { readonly kind: 'fails at'; readonly places: readonly Place[] }
 

@@ -6,6 +6,7 @@ import type { Place, RecordRule, RequirementChoice } from '../requirements/requi
 import type { RequirementText } from '../requirements/requirement-saying.ts'
 import type { LengthUnit } from '../units/exact-length.ts'
 import type { QuantityKind, Unit } from '../units/quantity-kinds.ts'
+import type { PlacedFreeFinding } from './free-findings.ts'
 import type { RemedyStep } from './remedy.ts'
 
 export type VerdictWord = 'meets' | 'fails' | 'too close' | 'unread' | 'does not apply'
@@ -114,12 +115,16 @@ export type FoundPart =
       readonly splices: readonly number[]
     }
 
-export type Acceptance =
+export type Acceptance = (
   | { readonly kind: 'acceptable' }
   /** All that was not set aside is acceptable; `by` are the names of those who set the rest aside, each once. */
   | { readonly kind: 'acceptable except'; readonly setAside: number; readonly by: readonly string[] }
   | { readonly kind: 'not acceptable' }
   | { readonly kind: 'not yet known' }
+) & {
+  /** How many free findings stand; left out for none. */
+  readonly freeFindings?: number | undefined
+}
 
 /** A reading with the verdict that the requirement had once it was taken. */
 export interface ReadVerdict {
@@ -166,6 +171,7 @@ export interface Judgement {
   readonly acceptance: Acceptance
   readonly verdicts: readonly Verdict[]
   readonly findings: readonly Finding[]
+  readonly freeFindings: readonly PlacedFreeFinding[]
   readonly unproven: readonly Unproven[]
   /** Every requirement that fails or once failed, by its id. */
   readonly failures: ReadonlyMap<string, FailureHistory>

@@ -88,8 +88,22 @@ export const recordTemplate = String.raw`${pageFrame}
         #small(fill(doc.words.fromPostOne, along: finding.place.along))
         #if finding.place.station != none { linebreak(); small(fill(doc.words.station, station: finding.place.station)) }
       ],
-      [#finding.what \ #small(finding.requirements.join(", "))],
+      [#finding.what \ #small[#finding.severity#if finding.assigned != none [; #finding.assigned]] \ #small(finding.requirements.join(", "))],
       finding.remedy,
+    )).flatten(),
+  )
+}
+
+#if doc.freeFindings.len() > 0 {
+  heading(level: 2, doc.words.freeFindings)
+  table(
+    columns: (1fr, 1fr, 0.9fr, 1.2fr),
+    heads(doc.words.seen, doc.words.place, doc.words.howBad, doc.words.seenBy),
+    ..doc.freeFindings.map(one => (
+      [*#one.what* #if one.note != none { linebreak(); one.note }],
+      if one.place == none { doc.words.placeGone } else [#one.place.name #if one.place.station != none { linebreak(); small(fill(doc.words.station, station: one.place.station)) }],
+      [#one.severity #if one.assigned != none { linebreak(); small(one.assigned) }],
+      [#one.by #if one.closed != none { linebreak(); one.closed }],
     )).flatten(),
   )
 }

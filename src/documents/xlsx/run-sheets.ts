@@ -3,6 +3,7 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import { panelKind } from '../../core/quantities/count-panels.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import { valueIn } from '../../core/units/quantity-kinds.ts'
+import { standingOf } from '../../core/verdicts/free-findings.ts'
 import { remedyOf } from '../../core/verdicts/saying.ts'
 import { setAsideIn } from '../../core/verdicts/set-aside.ts'
 import type { Verdict } from '../../core/verdicts/verdict.ts'
@@ -360,11 +361,18 @@ function findingsSheet({ judgement, print }: RecordInput): Sheet {
     name: 'Findings',
     page: 'landscape',
     columns: [column('Place', 36), column('What', 44), column('Remedy', 60), column('Requirements', 40)],
-    rows: judgement.findings.map((finding) => [
-      print.say(finding.place),
-      print.say(finding.what),
-      print.say(remedyOf(finding)),
-      finding.requirements.join(', '),
-    ]),
+    rows: [
+      ...judgement.findings.map((finding): Cell[] => [
+        print.say(finding.place),
+        print.say(finding.what),
+        print.say(remedyOf(finding)),
+        finding.requirements.join(', '),
+      ]),
+      ...standingOf(judgement.freeFindings).map(({ finding, place, severity }): Cell[] => {
+        const said = [print.say({ kind: 'seen', what: finding.what }), print.say({ kind: 'severity', severity })]
+        const note = finding.note === null ? [] : [print.theirs(finding.note)]
+        return [place === null ? null : print.say(place), [...said, ...note].join('; '), null, finding.id]
+      }),
+    ],
   }
 }

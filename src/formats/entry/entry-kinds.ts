@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { seenKinds } from '../../core/hardware/hardware-sheet.ts'
 import { entryIdForm } from '../entry-id.ts'
 import { form } from '../range/form.ts'
 import { day, listOf, moment, ranged, rangedWhole } from '../range/ranged.ts'
@@ -54,10 +55,14 @@ const strokes = listOf(
   'signatureStrokes',
 ).check(z.minLength(1))
 
+/** How many of them stood; left out for none. */
+const freeFindings = z.optional(rangedWhole('pieceNumber'))
+
 /** How a run was judged as it was signed; what was set aside is counted, with the names of those who did. */
 const acceptance = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.enum(['acceptable', 'not acceptable', 'not yet known']) }),
+  z.strictObject({ kind: z.enum(['acceptable', 'not acceptable', 'not yet known']), freeFindings }),
   z.strictObject({
+    freeFindings,
     kind: z.literal('acceptable except'),
     setAside: rangedWhole('pieceNumber'),
     by: z.readonly(listOf(text, 'names').check(z.minLength(1))),
@@ -83,6 +88,8 @@ const signOffBody = z.strictObject({
   version: text,
   readings: listOf(text, 'readings'),
   photos: listOf(text, 'names'),
+  /** Ids of the free findings, and of what closed them; left out where there were none. */
+  findings: z.optional(listOf(text, 'names')),
   acceptance,
   /** Requirements that were not proven when it was signed. */
   unproven: listOf(text, 'names'),
@@ -90,7 +97,7 @@ const signOffBody = z.strictObject({
 })
 
 /** The third version: the hash was computed by the first rule, and the record did not count the photos. */
-export const thirdSignOffBody = z.omit(signOffBody, { hashRule: true, version: true, photos: true })
+export const thirdSignOffBody = z.omit(signOffBody, { hashRule: true, version: true, photos: true, findings: true })
 
 /** The second version: what was set aside did not show in the acceptance. */
 export const secondSignOffBody = z.extend(thirdSignOffBody, { acceptance: acceptanceWord })
@@ -150,6 +157,33 @@ const archiveBody = z.discriminatedUnion('archived', [
   z.strictObject({ archived: z.literal(false) }),
 ])
 
+/** Something seen that no requirement asks for. */
+const freeFindingBody = z.strictObject({
+  what: z.enum(seenKinds),
+  /** Id of the place. */
+  of: text,
+  note: z.nullable(text),
+  photos: listOf(sha256Text, 'photosOfReading'),
+  version: seen,
+})
+
+/** How a free finding ended. */
+const freeFindingEndBody = z.strictObject({
+  /** Id of the entry that it closes. */
+  finding: text,
+  as: z.enum(['put right', 'not so']),
+  note: z.nullable(text),
+  photos: listOf(sha256Text, 'photosOfReading'),
+})
+
+/** Who sees to a finding, and by when. Of several the last one counts. */
+const assignmentBody = z.strictObject({
+  /** Id of the finding: of its first requirement, or of the entry of a free one. */
+  finding: text,
+  owner: z.nullable(text),
+  due: z.nullable(day),
+})
+
 /** What the body of a new entry of each kind is; readings and runs are checked by their own formats. */
 export const entryBodies = {
   run: z.unknown(),
@@ -159,6 +193,9 @@ export const entryBodies = {
   'day-log': dayLogBody,
   'locate-ticket': locateTicketBody,
   archive: archiveBody,
+  'free-finding': freeFindingBody,
+  'free-finding-end': freeFindingEndBody,
+  assignment: assignmentBody,
 } as const
 
 export type EntryKind = keyof typeof entryBodies
@@ -171,6 +208,9 @@ export type DayLogBody = z.output<typeof dayLogBody>
 export type FirstDayLogBody = z.output<typeof firstDayLogBody>
 export type LocateTicketBody = z.output<typeof locateTicketBody>
 export type ArchiveBody = z.output<typeof archiveBody>
+export type FreeFindingBody = z.output<typeof freeFindingBody>
+export type FreeFindingEndBody = z.output<typeof freeFindingEndBody>
+export type AssignmentBody = z.output<typeof assignmentBody>
 export type FirstLocateTicketBody = z.output<typeof firstLocateTicketBody>
 
 /**
@@ -237,4 +277,7 @@ export const entryShape = z.discriminatedUnion('kind', [
     shapeOf('locate-ticket', 2, entryBodies['locate-ticket']),
   ]),
   shapeOf('archive', 1, entryBodies.archive),
+  shapeOf('free-finding', 1, entryBodies['free-finding']),
+  shapeOf('free-finding-end', 1, entryBodies['free-finding-end']),
+  shapeOf('assignment', 1, entryBodies.assignment),
 ])

@@ -1,5 +1,7 @@
+import type { FreeFinding } from '../../core/verdicts/free-findings.ts'
 import { dayLogOf, locateTicketOf } from './day-entries.ts'
 import {
+  type AssignmentBody,
   type DayLogBody,
   type EntryKind,
   type EntryOf,
@@ -12,6 +14,7 @@ import {
   secondSignOffBody,
   thirdSignOffBody,
 } from './entry-kinds.ts'
+import { freeFindingKinds, freeFindings } from './free-findings.ts'
 import { type SignOff, signOffOf } from './sign-off.ts'
 
 /** What was recorded at one run besides readings, each kind in the order that counts. */
@@ -20,9 +23,18 @@ export interface RunEntries {
   readonly signatures: readonly EntryOf<SignOff>[]
   readonly logs: readonly EntryOf<DayLogBody>[]
   readonly tickets: readonly EntryOf<LocateTicketBody>[]
+  readonly findings: readonly FreeFinding[]
+  readonly assignments: readonly EntryOf<AssignmentBody>[]
 }
 
-export const noEntries: RunEntries = { photos: [], signatures: [], logs: [], tickets: [] }
+export const noEntries: RunEntries = {
+  photos: [],
+  signatures: [],
+  logs: [],
+  tickets: [],
+  findings: [],
+  assignments: [],
+}
 
 const olderSignOffBodies = new Map<number, { parse(body: unknown): unknown }>([
   [1, firstSignOffBody],
@@ -45,6 +57,8 @@ export function runEntries(
         body: read(body, schemaVersion),
       }))
   return {
+    findings: freeFindings(soundFindings(entries)),
+    assignments: of('assignment', (body) => entryBodies.assignment.parse(body)),
     photos: of('photo', (body) => entryBodies.photo.parse(body)),
     signatures: of('sign-off', (body, version) =>
       signOffOf(version, (olderSignOffBodies.get(version) ?? entryBodies['sign-off']).parse(body)),
@@ -57,3 +71,10 @@ export function runEntries(
     ),
   }
 }
+
+/** Those that say of a free finding that it is there or closed, their bodies looked at. */
+const soundFindings = <E extends { readonly kind: string; readonly body: unknown }>(entries: readonly E[]) =>
+  entries.flatMap((entry) => {
+    const kind = freeFindingKinds.find((one) => one === entry.kind)
+    return kind === undefined ? [] : [{ ...entry, body: entryBodies[kind].parse(entry.body) }]
+  })

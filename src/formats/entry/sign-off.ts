@@ -10,6 +10,9 @@ export const schemaVersions: Readonly<Record<EntryKind, number>> = {
   'day-log': 2,
   'locate-ticket': 2,
   archive: 1,
+  'free-finding': 1,
+  'free-finding-end': 1,
+  assignment: 1,
 }
 
 /** How the hash of a record is computed: 1 before runs held their layout, 2 as docs/record-hash.md says. */

@@ -21,6 +21,7 @@ describe('readReadings', () => {
     expect(readReadings('readings.json', JSON.stringify(shortReadings))).toEqual({
       ok: true,
       value: {
+        findings: [],
         run: 'County Road 7, culvert',
         readings: [
           {
@@ -167,6 +168,7 @@ const file: fc.Arbitrary<ReadingsFile> = fc
   .map(({ run, readings }) => ({
     run,
     readings: readings.map((one, i) => (i === 0 ? { ...one, corrects: null } : one)),
+    findings: [],
   }))
 
 test('readings written and read again are the same readings', () => {
@@ -190,5 +192,5 @@ test('a reading as a value is what the file says of it, nothing more', () => {
 
 test('a fraction of an inch is written as it is said', () => {
   const [sample] = readingsOf(shortReadings)
-  expect(writeReadings({ run: 'x', readings: sample ? [sample] : [] })).toContain('"value": "30 3/4 in"')
+  expect(writeReadings({ run: 'x', readings: sample ? [sample] : [], findings: [] })).toContain('"value": "30 3/4 in"')
 })

@@ -1,6 +1,7 @@
 import { lacksSide } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Result } from '../../core/result.ts'
+import type { FreeFinding } from '../../core/verdicts/free-findings.ts'
 import type { InputProblem } from '../input-problem.ts'
 import { checkShape, parseJson } from '../read-json.ts'
 import { valueToText } from '../written-value.ts'
@@ -11,6 +12,8 @@ export interface ReadingsFile {
   /** The name of the run that they were taken at. */
   readonly run: string
   readonly readings: readonly Reading[]
+  /** What was seen that no requirement asks for. */
+  readonly findings: readonly FreeFinding[]
 }
 
 /** The readings in `text`, in the order listed, or every problem found; `file` is the name that the problems carry. */
@@ -27,10 +30,12 @@ export const readingsFromValue = (file: string, raw: unknown): Result<ReadingsFi
 export const writeReadings = (file: ReadingsFile): string => `${JSON.stringify(readingsToValue(file), null, 2)}\n`
 
 /** The readings as such a file has them. */
-export const readingsToValue = ({ run, readings }: ReadingsFile): object => ({
+export const readingsToValue = ({ run, readings, findings }: ReadingsFile): object => ({
   format: 'lapwise-readings/3',
   run,
   readings: readings.map(readingToValue),
+  // Left out where there are none, as before there were any: a record keeps its hash.
+  ...(findings.length === 0 ? {} : { findings }),
 })
 
 /** One reading as such a file lists it, and as the body of its entry. */

@@ -3,6 +3,7 @@ import { isOffset } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import { isLengthUnit, kindOf, type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
 import type { ParsedValue } from '../../core/units/value-text.ts'
+import type { FreeFinding } from '../../core/verdicts/free-findings.ts'
 import type { ProblemSaying } from '../../words/problems/problem-saying.ts'
 import { type Contradiction, repeated, reportContradictions } from '../contradiction.ts'
 import { doubtFault, readingValueFault } from '../range/quantity-range.ts'
@@ -32,8 +33,9 @@ export const readingsSchema = z.pipe(
       return reading ? [reading] : []
     })
     found.push(...repeated(ids.map((id, i) => [id, ['readings', i, 'id']])))
+    found.push(...repeated(file.findings.map(({ id }, i) => [id, ['findings', i, 'id']])))
     reportContradictions(context, found)
-    return { run: file.run, readings }
+    return { run: file.run, readings, findings: file.findings.map(withoutUnsaid) }
   }),
 )
 
@@ -71,6 +73,11 @@ function readingOf(
     ...(shape.note === undefined ? {} : { note: shape.note }),
     ...(version === undefined ? {} : { version }),
   }
+}
+
+/** What is not said is left out, as of a reading. */
+function withoutUnsaid({ version, ...finding }: ReadingsShape['findings'][number]): FreeFinding {
+  return version === undefined ? finding : { ...finding, version }
 }
 
 const isBefore3 = (format: ReadingsShape['format']): boolean =>

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { seenKinds } from '../../core/hardware/hardware-sheet.ts'
 import { units } from '../../core/units/quantity-kinds.ts'
 import { listOf, moment, ranged } from '../range/ranged.ts'
 
@@ -69,6 +70,29 @@ const reading = z
     }),
   )
 
+const finding = z
+  .strictObject({
+    id: text,
+    what: z.enum(seenKinds),
+    of: text.check(z.meta({ description: 'The place where it was seen, as post-3, splice-2, first or run.' })),
+    note,
+    photos: listOf(text, 'photosOfReading'),
+    by: text,
+    at: moment,
+    version: z.optional(text),
+    closed: z.nullable(
+      z.strictObject({
+        id: text,
+        as: z.enum(['put right', 'not so']),
+        note,
+        photos: listOf(text, 'photosOfReading'),
+        by: text,
+        at: moment,
+      }),
+    ),
+  })
+  .check(z.meta({ id: 'FreeFinding', description: 'Something seen that no requirement asks for.' }))
+
 /** A readings file as it is written; what its texts say is read by `readReadings`. */
 export const readingsShape = z.strictObject({
   format: z.enum(['lapwise-readings/3', 'lapwise-readings/2', 'lapwise-readings/1']),
@@ -87,6 +111,7 @@ export const readingsShape = z.strictObject({
     )
     .check(z.meta({ description: 'What holds for every reading that does not say otherwise.' })),
   readings: listOf(reading, 'readings'),
+  findings: z._default(listOf(finding, 'readings'), []),
 })
 
 export type ReadingsShape = z.output<typeof readingsShape>

@@ -4,6 +4,8 @@ import { err, ok, type Result } from '../../core/result.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
+import { freeFindings } from '../../formats/entry/free-findings.ts'
+import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { type InputProblem, written } from '../../formats/input-problem.ts'
 import { entryReadings, readingsFormat } from '../../formats/readings/entry-readings.ts'
 import { readingsFromValue, readingToValue } from '../../formats/readings/readings-file.ts'
@@ -33,6 +35,7 @@ export function readKeptRun(
   run: string,
   versions: readonly DeviceEntry[],
   readings: readonly DeviceEntry[],
+  findings: readonly DeviceEntry[] = [],
 ): Now<KeptRun> | null {
   const history = historyOf(run, versions)
   if (history === null) return null
@@ -43,7 +46,7 @@ export function readKeptRun(
   const { run: inForce, inForce: version, firstAsked } = history.value
   return ok({
     ...{ id: run, version: version.id, run: inForce, versions: versionsOf(history.value), firstAsked },
-    ...{ readings: list.value.readings, rivals },
+    ...{ readings: list.value.readings, freeFindings: freeFindings(inLogOrder(findings)), rivals },
   })
 }
 
@@ -141,11 +144,14 @@ function problemsAfter(
   })
 }
 
+const judgeKept = (required: RequiredRun, { readings, versions, firstAsked, freeFindings }: KeptRun) =>
+  judgeKnown(required, readings, versions, firstAsked, freeFindings)
+
 /** The run with everything that is shown of it at once. */
 export function openedRun(kept: KeptRun): OpenedRun {
   const required = requiredOf(kept)
   if (!required.ok) return { kept, drawn: required }
-  const judged = judgeKnown(required.value, kept.readings, kept.versions, kept.firstAsked)
+  const judged = judgeKept(required.value, kept)
   return { kept, drawn: ok({ judged, stripSvg: writeSvg(stripDrawing(stripInput(judged, english(null)))) }) }
 }
 
@@ -156,9 +162,9 @@ export function summaryOf(first: DeviceEntry, archive: readonly DeviceEntry[], k
     const { name } = body as { readonly name?: unknown }
     return summariseUnread({ id, project, name: typeof name === 'string' ? name : id, archive }, kept.error.problems)
   }
-  const { run, readings, versions, firstAsked } = kept.value
+  const { run } = kept.value
   const required = requiredOf(kept.value)
-  const judged = required.ok ? ok(judgeKnown(required.value, readings, versions, firstAsked)) : required
+  const judged = required.ok ? ok(judgeKept(required.value, kept.value)) : required
   return summariseRun({ id, project, run, archive }, judged)
 }
 

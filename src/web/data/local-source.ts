@@ -1,5 +1,6 @@
 import { err, ok, type Result } from '../../core/result.ts'
 import { dayLogOf, locateTicketOf } from '../../formats/entry/day-entries.ts'
+import { freeFindingKinds } from '../../formats/entry/free-findings.ts'
 import { bareRuns } from '../../formats/entry/run-versions.ts'
 import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
@@ -107,19 +108,32 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   const read = new Map<string, { readonly count: number; readonly kept: KeptRun }>()
 
   async function readRun(id: string): Answer<KeptRun | null> {
-    const [model, versions, count] = await Promise.all([keptRuns(), store.count('run', id), store.count('reading', id)])
+    const counting = ['run', 'reading', ...freeFindingKinds] as const
+    const [model, ...counts] = await Promise.all([keptRuns(), ...counting.map((kind) => store.count(kind, id))])
     if (!model.ok) return model
-    if (!count.ok) return fromStore(count.error)
-    if (!versions.ok) return fromStore(versions.error)
+    let counted = 0
+    for (const count of counts) {
+      if (!count.ok) return fromStore(count.error)
+      counted += count.value
+    }
     const known = read.get(id)
-    const counted = versions.value + count.value
     if (known?.count === counted) return ok(known.kept)
-    const [runs, readings] = await Promise.all([versionsOf(id), store.entries('reading', id)])
+    const runs = await versionsOf(id)
     if (!runs.ok) return runs
+    const [readings, ...findings] = await Promise.all([
+      store.entries('reading', id),
+      ...freeFindingKinds.map((kind) => store.entries(kind, id)),
+    ])
     if (!readings.ok) return fromStore(readings.error)
-    const kept = model.value.readKeptRun(id, runs.value, readings.value)
+    const seen: DeviceEntry[] = []
+    for (const found of findings) {
+      if (!found.ok) return fromStore(found.error)
+      seen.push(...found.value)
+    }
+    const kept = model.value.readKeptRun(id, runs.value, readings.value, seen)
     if (kept === null) return ok(null)
-    if (kept.ok) read.set(id, { count: runs.value.length + readings.value.length, kept: kept.value })
+    const count = runs.value.length + readings.value.length + seen.length
+    if (kept.ok) read.set(id, { count, kept: kept.value })
     return kept
   }
 
@@ -373,6 +387,9 @@ const bodiesNow: { readonly [K in SideKind]: (schemaVersion: number, body: unkno
   'day-log': dayLogOf,
   'locate-ticket': locateTicketOf,
   archive: (_, body) => body,
+  'free-finding': (_, body) => body,
+  'free-finding-end': (_, body) => body,
+  assignment: (_, body) => body,
 }
 
 /** Entries of one kind as the page shows them: which are superseded, and which were superseded twice. */

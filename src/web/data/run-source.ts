@@ -2,9 +2,13 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import type { RunVersion } from '../../core/record/version.ts'
 import type { Result } from '../../core/result.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
+import type { FreeFinding } from '../../core/verdicts/free-findings.ts'
 import type {
   ArchiveBody,
+  AssignmentBody,
   DayLogBody,
+  FreeFindingBody,
+  FreeFindingEndBody,
   LocateTicketBody,
   PhotoBody,
   SignOffBody,
@@ -50,6 +54,8 @@ export interface KeptRun {
   /** Every version at hand that has a layout, by id. */
   readonly versions: ReadonlyMap<string, RunVersion>
   readonly readings: readonly Reading[]
+  /** What was seen that no requirement asks for. */
+  readonly freeFindings: readonly FreeFinding[]
   /** Corrections of one and the same reading: both stand until somebody corrects them. By the reading corrected. */
   readonly rivals: ReadonlyMap<string, readonly string[]>
 }
@@ -84,6 +90,9 @@ export interface SideBodies {
   readonly 'day-log': DayLogBody
   readonly 'locate-ticket': LocateTicketBody
   readonly archive: ArchiveBody
+  readonly 'free-finding': FreeFindingBody
+  readonly 'free-finding-end': FreeFindingEndBody
+  readonly assignment: AssignmentBody
 }
 
 export type SideKind = keyof SideBodies

@@ -15,7 +15,7 @@ import { Photos } from '../fieldwork/photos.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { goTo, panePath } from '../route.ts'
+import { goTo, panePath, seenPath } from '../route.ts'
 import { AnswerFields } from './answer-fields.tsx'
 import { BegunHere } from './begun.tsx'
 import { ComputedFrom } from './computed-from.tsx'
@@ -309,6 +309,9 @@ export function EntryPanel(props: Props) {
           )}
           {visitPart}
           {kind !== 'record' && photoPart}
+          <p>
+            <a href={seenPath(kept.id, requirement.place.id)}>{m.seen.here}</a>
+          </p>
           {complaint !== null && (
             <p class="trouble" role="alert">
               {complaint}

@@ -19,11 +19,13 @@ const markUp = partOf(() => import('./mark-up.tsx'))
 interface Props {
   readonly source: RunSource
   readonly run: string
-  /** The requirement that they show. */
-  readonly of: string
+  /** The requirement that they show; null for what no requirement asks. */
+  readonly of: string | null
   readonly isHold: boolean
   readonly photos: readonly KeptEntry<'photo'>[]
   readonly by: string
+  /** Told the hash of each that is kept. */
+  readonly kept?: (sha256: string) => void
   readonly again: () => Promise<void>
 }
 
@@ -33,7 +35,7 @@ type Adding =
   | { readonly state: 'failed'; readonly trouble: Pick<Trouble, 'message' | 'problems'> }
 
 /** The photos of one requirement: taken with the camera or added from files, several of them. */
-export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
+export function Photos({ source, run, of, isHold, photos, by, kept: tell, again }: Props) {
   const camera = useRef<HTMLInputElement>(null)
   const files = useRef<HTMLInputElement>(null)
   const [adding, setAdding] = useState<Adding>({ state: 'idle' })
@@ -75,6 +77,7 @@ export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
       const witness = keepsPosition && origin.position !== null ? { cameraPosition: origin.position } : {}
       const kept = await keep(prepared.value, { takenAt, position, ...witness, drawnOn: null })
       if (!kept.ok) return setAdding({ state: 'failed', trouble: kept.error })
+      tell?.(kept.value.body.sha256)
     }
     setAdding({ state: 'idle' })
     await again()
@@ -177,6 +180,7 @@ export function Photos({ source, run, of, isHold, photos, by, again }: Props) {
                 const prepared = { bytes, type: 'image/jpeg', width, height } as const
                 const kept = await keep(prepared, { takenAt, position, ...witness, drawnOn: sha256 })
                 setDrawnOn(null)
+                if (kept.ok) tell?.(kept.value.body.sha256)
                 if (!kept.ok) setAdding({ state: 'failed', trouble: kept.error })
                 await again()
               }}

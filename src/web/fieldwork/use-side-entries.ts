@@ -8,12 +8,21 @@ export interface SideEntries {
   readonly signatures: readonly KeptEntry<'sign-off'>[]
   readonly logs: readonly KeptEntry<'day-log'>[]
   readonly tickets: readonly KeptEntry<'locate-ticket'>[]
+  readonly assignments: readonly KeptEntry<'assignment'>[]
   /** Why they are not known; then the lists are not to be taken for empty. */
   readonly trouble: Trouble | null
   readonly isLoaded: boolean
 }
 
-const none: SideEntries = { photos: [], signatures: [], logs: [], tickets: [], trouble: null, isLoaded: false }
+const none: SideEntries = {
+  photos: [],
+  signatures: [],
+  logs: [],
+  tickets: [],
+  assignments: [],
+  trouble: null,
+  isLoaded: false,
+}
 
 /**
  * The side entries of a run, and the way to read them anew after one of them was appended.
@@ -27,23 +36,25 @@ export function useSideEntries(
   const [entries, setEntries] = useState<SideEntries>(none)
   const again = useCallback(async (): Promise<void> => {
     const read = <K extends SideKind>(kind: K) => source.entries(run, kind)
-    const [photos, signatures, logs, tickets] = await Promise.all([
+    const [photos, signatures, logs, tickets, assignments] = await Promise.all([
       read('photo'),
       read('sign-off'),
       read('day-log'),
       read('locate-ticket'),
+      read('assignment'),
     ])
-    if (photos.ok && signatures.ok && logs.ok && tickets.ok) {
+    if (photos.ok && signatures.ok && logs.ok && tickets.ok && assignments.ok) {
       setEntries({
         photos: photos.value.filter(({ isSuperseded }) => !isSuperseded),
         signatures: signatures.value,
         logs: logs.value,
         tickets: tickets.value,
+        assignments: assignments.value,
         trouble: null,
         isLoaded: true,
       })
     } else {
-      const failed = [photos, signatures, logs, tickets].find((answer) => !answer.ok)
+      const failed = [photos, signatures, logs, tickets, assignments].find((answer) => !answer.ok)
       if (failed !== undefined && !failed.ok) setEntries((before) => ({ ...before, trouble: failed.error }))
     }
   }, [source, run])

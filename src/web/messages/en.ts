@@ -33,12 +33,6 @@ export const en = {
     unread: 'unread',
     'does not apply': 'does not apply',
   },
-  acceptance: {
-    acceptable: 'acceptable',
-    except: (n: number, by: string) => `acceptable except for ${n} set aside by ${by}`,
-    'not acceptable': 'not acceptable',
-    'not yet known': 'not yet known',
-  },
   runs: {
     title: 'Runs',
     none: 'There is no run yet. Add one from its file.',
@@ -249,8 +243,8 @@ export const en = {
     cameraPosition: (latitude: string, longitude: string) => `${latitude}, ${longitude} by its camera`,
     position: (latitude: string, longitude: string, metres: number) =>
       `${latitude}, ${longitude}; the device says ±${metres} m`,
-    caption: 'What it shows',
     drawn: 'drawn on',
+    caption: 'What it shows',
     draw: 'Draw on a copy',
     options: 'Size and position',
     size: (edge: number, percent: number) =>
@@ -396,6 +390,25 @@ export const en = {
     old: 'When it failed',
     new: 'Since then',
     notYet: 'not read again yet',
+  },
+  seen: {
+    title: 'Seen besides',
+    begin: 'Note something seen',
+    here: 'Something else seen here …',
+    what: 'What is seen',
+    where: 'Where',
+    whatMissing: 'Say what is seen.',
+    leave: 'Leave it',
+    save: 'Save the finding',
+    placeGone: 'at a place that this version of the run does not have',
+    closed: 'Closed',
+    closeNote: 'What was done about it',
+    as: { 'put right': 'Put right', 'not so': 'It is not so' },
+    closedAs: { 'put right': 'Put right:', 'not so': 'Not so:' },
+    owner: 'Who sees to it',
+    due: 'By when',
+    nobody: 'nobody yet',
+    assign: 'Keep who and when',
   },
   unproven: {
     title: 'Not proven',

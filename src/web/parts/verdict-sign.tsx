@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import type { Acceptance, VerdictWord } from '../../core/verdicts/verdict.ts'
-import { m } from '../messages.ts'
+import { m, say } from '../messages.ts'
 
 /** The same shapes as on the strip: they tell a verdict without colour. */
 const shapes: Readonly<Record<VerdictWord, ComponentChildren>> = {
@@ -60,13 +60,8 @@ export const VerdictMark = ({ word, count }: { readonly word: VerdictWord; reado
 
 /** Shape and word of a run's acceptance. */
 export const AcceptanceMark = ({ acceptance }: { readonly acceptance: Acceptance }) => (
-  <span class={className(wordOf[acceptance.kind])}>
+  <span class={`${className(wordOf[acceptance.kind])} acceptance`}>
     <Sign word={wordOf[acceptance.kind]} />
-    <span class="verdict-word">{acceptanceWords(acceptance)}</span>
+    <span class="verdict-word">{say(acceptance)}</span>
   </span>
 )
-
-const acceptanceWords = (acceptance: Acceptance): string =>
-  acceptance.kind === 'acceptable except'
-    ? m.acceptance.except(acceptance.setAside, acceptance.by.join(', '))
-    : m.acceptance[acceptance.kind]

@@ -2,35 +2,47 @@ import { useMemo } from 'preact/hooks'
 import { remedyOf } from '../../core/verdicts/saying.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
+import type { RunSource } from '../data/run-source.ts'
 import { placeWords } from '../entry/reading-words.ts'
 import { OldAndNew } from '../entry/recheck.tsx'
+import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { requirementPath } from '../route.ts'
+import { Assigned } from './assigned.tsx'
+import { FreeFindings } from './free-findings.tsx'
 
 interface Props {
   readonly judged: JudgedRun
+  readonly source: RunSource
+  readonly side: SideEntries
   readonly punch: readonly PunchItem[]
   readonly run: string
+  readonly seenAt: string | null
+  readonly again: () => Promise<void>
 }
 
 /** The punch list: what fails, what was read again without naming its finding, and what a recheck closed. */
-export function FindingsPane({ judged, punch, run }: Props) {
+export function FindingsPane(props: Props) {
+  const { source, judged, side, punch, run, seenAt, again } = props
   const of = (state: PunchItem['state']): readonly PunchItem[] => punch.filter((item) => item.state === state)
   const list = (items: readonly PunchItem[]) => (
     <ol class="findings">
       {items.map((item) => (
-        <PunchEntry key={item.id} judged={judged} item={item} run={run} />
+        <PunchEntry key={item.id} {...{ source, judged, side, item, run, again }} />
       ))}
     </ol>
   )
   const [open, unnamed, closed] = [of('open'), of('not rechecked'), of('closed')]
+  const besides = <FreeFindings {...{ source, judged, side, run, seenAt, again }} />
   return (
     <section class="sheet">
+      {seenAt !== null && besides}
       <h2>{m.run.withCount(m.findings.title, open.length)}</h2>
       <p class="hint">{m.findings.how}</p>
       {open.length === 0 && <p>{m.findings.none}</p>}
       {list(open)}
+      {seenAt === null && besides}
       {unnamed.length > 0 && (
         <>
           <h2>{m.run.withCount(m.findings.notRechecked, unnamed.length)}</h2>
@@ -48,7 +60,11 @@ export function FindingsPane({ judged, punch, run }: Props) {
   )
 }
 
-function PunchEntry({ judged, item, run }: Omit<Props, 'punch'> & { readonly item: PunchItem }) {
+interface EntryProps extends Omit<Props, 'punch' | 'seenAt'> {
+  readonly item: PunchItem
+}
+
+function PunchEntry({ source, judged, side, item, run, again }: EntryProps) {
   const requirements = useMemo(
     () => item.readings.flatMap(({ requirement }) => judged.requirements.find(({ id }) => id === requirement) ?? []),
     [judged, item],
@@ -71,6 +87,7 @@ function PunchEntry({ judged, item, run }: Omit<Props, 'punch'> & { readonly ite
           </p>
         </>
       )}
+      {item.state !== 'closed' && <Assigned {...{ source, side, run, again }} finding={item.id} />}
       <p>{item.state === 'closed' ? m.findings.proof : m.findings.read}:</p>
       <ul class="plain">
         {requirements.map((requirement) => (

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useMemo, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
+import { standingOf } from '../../core/verdicts/free-findings.ts'
 import type { NearMark } from '../../documents/day-report.ts'
 import { verdictOrder } from '../../drawing/verdict-signs.ts'
 import { countVerdicts } from '../../operations/count-verdicts.ts'
@@ -108,17 +109,18 @@ function OpenRun({ source, route, ...first }: OpenProps) {
   useEffect(() => {
     document.title = `${kept.run.name}: ${m.run.pane[route.pane]} | ${m.page.name}`
   }, [kept.run, route.pane, m])
+  const again = useCallback(async (): Promise<void> => {
+    const [answer] = await Promise.all([source.run(route.run), sideAgain()])
+    if (answer.ok && answer.value.drawn.ok) setLog(logOf(answer.value.kept, answer.value.drawn.value))
+  }, [source, route.run, sideAgain])
   // What another tab recorded, or another device sent, appears without being asked for.
   useEffect(
     () =>
       source.onChange(({ runs, isOwn }) => {
         if (isOwn || !runs.includes(route.run)) return
-        void sideAgain()
-        void source.run(route.run).then((answer) => {
-          if (answer.ok && answer.value.drawn.ok) setLog(logOf(answer.value.kept, answer.value.drawn.value))
-        })
+        void again()
       }),
-    [source, route.run, sideAgain],
+    [source, route.run, again],
   )
   const took = useCallback((readings: readonly Reading[]): void => {
     setLog(({ opened, kept, judged }) => {
@@ -127,7 +129,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
       return {
         opened,
         kept: { ...kept, readings: all },
-        judged: judgeKnown(judged, all, kept.versions, kept.firstAsked),
+        judged: judgeKnown(judged, all, kept.versions, kept.firstAsked, kept.freeFindings),
       }
     })
   }, [])
@@ -160,7 +162,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
       )}
       {isBuilt && route.pane === 'findings' && (
         <LaterPart part={findingsPane} title={m.run.pane.findings}>
-          {({ FindingsPane }) => <FindingsPane {...parts} />}
+          {({ FindingsPane }) => <FindingsPane {...parts} seenAt={route.seenAt} again={again} />}
         </LaterPart>
       )}
       {isBuilt && route.pane === 'not-proven' && (
@@ -249,7 +251,8 @@ interface LinksProps {
 
 function PaneLinks({ judged, punch, route }: LinksProps) {
   const { unproven } = judged.judgement
-  const standing = punch.filter(({ state }) => state !== 'closed').length
+  const free = standingOf(judged.judgement.freeFindings)
+  const standing = punch.filter(({ state }) => state !== 'closed').length + free.length
   const words = (pane: Pane): string => {
     const name = m.run.pane[pane]
     if (pane === 'findings') return m.run.withCount(name, standing)

@@ -27,7 +27,7 @@ interface Props {
 
 /** What a signature would stand under, the signature, and every one that was given. */
 export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Props) {
-  const photos = useMemo(() => photosNamed(judged.log, side.photos), [judged, side.photos])
+  const photos = useMemo(() => photosNamed(judged.log, judged.freeFindings, side.photos), [judged, side.photos])
   const hash = useHash(
     useMemo(
       () =>
@@ -177,6 +177,7 @@ function SignForm({ source, judged, hash, photos, run, signed }: FormProps) {
         version: judged.run.version!.id,
         readings: judged.log.map(({ id }) => id),
         photos: [...photos],
+        ...namedFindings(judged),
         acceptance,
         unproven: unproven.map(({ requirement }) => requirement),
         statement: statement.trim() === '' ? null : statement.trim(),
@@ -254,6 +255,12 @@ function SignForm({ source, judged, hash, photos, run, signed }: FormProps) {
       </button>
     </form>
   )
+}
+
+/** The free findings that the record takes in; nothing where there are none. */
+function namedFindings({ freeFindings }: JudgedRun): { readonly findings?: string[] } {
+  if (freeFindings.length === 0) return {}
+  return { findings: freeFindings.flatMap(({ id, closed }) => (closed === null ? [id] : [id, closed.id])) }
 }
 
 /** The hash of that text; null while it is being made, or where there is no text. */

@@ -1,5 +1,5 @@
 import { endExposure, testAnswerSaying } from '../../core/hardware/hardware-saying.ts'
-import type { Severity, Stated } from '../../core/hardware/hardware-sheet.ts'
+import type { SeenKind, Severity, Stated } from '../../core/hardware/hardware-sheet.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
 import type { Measured } from '../../core/verdicts/verdict.ts'
@@ -30,14 +30,15 @@ export const verdicts: Printers<Sayings> = {
   'side not stated': () => 'side not stated: whether it lies away from traffic or toward it',
   criteria: ({ hardware, at, answer }, print) => print.say(testAnswerSaying(hardware, at, answer)),
   crashworthy: ({ sheet, exposure }, print) => print.say(endExposure(sheet, exposure)),
+  seen: ({ what }) => seenWords[what],
   severity: ({ severity }) => severityWords[severity],
   'not rechecked': () => 'failed, and was read again, but not as a recheck of the finding that proves it put right',
 
-  acceptable: () => 'acceptable',
-  'acceptable except': ({ setAside, by }, print) =>
-    `acceptable except for ${setAside} set aside by ${by.map(print.theirs).join(', ')}`,
-  'not acceptable': () => 'not acceptable',
-  'not yet known': () => 'not yet known',
+  acceptable: ({ freeFindings }) => `acceptable${standing(freeFindings)}`,
+  'acceptable except': ({ setAside, by, freeFindings }, print) =>
+    `acceptable except for ${setAside} set aside by ${by.map(print.theirs).join(', ')}${standing(freeFindings)}`,
+  'not acceptable': ({ freeFindings }) => `not acceptable${standing(freeFindings)}`,
+  'not yet known': ({ freeFindings }) => `not yet known${standing(freeFindings)}`,
 
   correction: ({ names }) => `corrects ${names}, without effect: that is no earlier reading of the same thing`,
   'setting aside': ({ names }) => `sets ${names} aside, without effect: that may not be set aside`,
@@ -54,6 +55,20 @@ export const verdicts: Printers<Sayings> = {
     if (splices.length > 0) said.push(`splice${splices.length > 1 ? 's' : ''} ${splices.join(', ')} out of place`)
     return `${said.join('; ')}.`
   },
+}
+
+/** What is said of the free findings that stand beside the requirements. */
+const standing = (count = 0): string =>
+  count === 0 ? '' : count === 1 ? '; 1 free finding stands' : `; ${count} free findings stand`
+
+const seenWords: Readonly<Record<SeenKind, string>> = {
+  hit: 'hit by a vehicle',
+  'missing part': 'a part is missing',
+  erosion: 'ground washed out',
+  debris: 'debris',
+  growth: 'growth',
+  'missing delineator': 'delineator missing',
+  other: 'something else',
 }
 
 const severityWords: Readonly<Record<Stated<Severity>, string>> = {

@@ -1,5 +1,5 @@
 import { endExposure, testAnswerSaying } from '../../core/hardware/hardware-saying.ts'
-import type { Severity, Stated } from '../../core/hardware/hardware-sheet.ts'
+import type { SeenKind, Severity, Stated } from '../../core/hardware/hardware-sheet.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
 import type { Measured, MissingReading, VerdictWord } from '../../core/verdicts/verdict.ts'
@@ -30,14 +30,15 @@ export const verdicts: Printers<Sayings> = {
   'side not stated': () => 'lado sin indicar: si está del lado opuesto al tránsito o hacia él',
   criteria: ({ hardware, at, answer }, print) => print.say(testAnswerSaying(hardware, at, answer)),
   crashworthy: ({ sheet, exposure }, print) => print.say(endExposure(sheet, exposure)),
+  seen: ({ what }) => seenWords[what],
   severity: ({ severity }) => severityWords[severity],
   'not rechecked': () => 'falló, y se leyó otra vez, pero no como revisión del hallazgo que pruebe que está corregido',
 
-  acceptable: () => 'aceptable',
-  'acceptable except': ({ setAside, by }, print) =>
-    `aceptable salvo ${setAside} ${setAside === 1 ? 'apartado' : 'apartados'} por ${by.map(print.theirs).join(', ')}`,
-  'not acceptable': () => 'no aceptable',
-  'not yet known': () => 'aún no se sabe',
+  acceptable: ({ freeFindings }) => `aceptable${standing(freeFindings)}`,
+  'acceptable except': ({ setAside, by, freeFindings }, print) =>
+    `aceptable salvo ${setAside} ${setAside === 1 ? 'apartado' : 'apartados'} por ${by.map(print.theirs).join(', ')}${standing(freeFindings)}`,
+  'not acceptable': ({ freeFindings }) => `no aceptable${standing(freeFindings)}`,
+  'not yet known': ({ freeFindings }) => `aún no se sabe${standing(freeFindings)}`,
 
   correction: ({ names }) => `corrige ${names}, sin efecto: no es una lectura anterior de lo mismo`,
   'setting aside': ({ names }) => `aparta ${names}, sin efecto: eso no se puede apartar`,
@@ -79,6 +80,20 @@ const expectedNames = {
   choice: 'una opción',
   confirmation: 'una confirmación',
 } as const
+
+/** What is said of the free findings that stand beside the requirements. */
+const standing = (count = 0): string =>
+  count === 0 ? '' : count === 1 ? '; sigue en pie 1 hallazgo libre' : `; siguen en pie ${count} hallazgos libres`
+
+const seenWords: Readonly<Record<SeenKind, string>> = {
+  hit: 'golpe de un vehículo',
+  'missing part': 'falta una pieza',
+  erosion: 'terreno erosionado',
+  debris: 'escombros',
+  growth: 'maleza',
+  'missing delineator': 'falta un delineador',
+  other: 'otra cosa',
+}
 
 const severityWords: Readonly<Record<Stated<Severity>, string>> = {
   'lets it fail': 'puede hacer que falle al ser golpeado',

@@ -1,5 +1,6 @@
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
+import { expectNoSidewaysScroll } from './accessible.ts'
 import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
 let folder: string
@@ -44,4 +45,43 @@ test('a note stays with its reading and a caption with its photo, also after the
     return readings.findLast(({ of }: { of: string }) => of === 'post-8/rail-height').note
   }
   await expect.poll(note).toBe('post leans, bolt rusted')
+})
+
+test('something that no requirement asks is noted from the roadside, keeps the run open, and is closed', {
+  tag: '@phone',
+}, async ({ page }) => {
+  await open(page, '/walk/post-1/stub-height')
+  await page.getByRole('link', { name: 'Something else seen here' }).click()
+  const seen = page.getByRole('region', { name: 'Seen besides' })
+  await expect(seen.getByRole('combobox')).toHaveValue('post-1')
+  await seen.getByLabel('ground washed out').check()
+  await seen.getByLabel('Read by').fill('R. Quist')
+  await seen.getByLabel('Note').fill('2 ft deep behind the post')
+  await seen.locator('input[type=file][multiple]').setInputFiles(sideways)
+  await expect(seen.getByRole('region', { name: 'Photos' }).getByRole('img')).toHaveCount(1)
+  await seen.getByRole('button', { name: 'Save the finding' }).click()
+  const item = seen.locator('.finding')
+  await expect(item).toContainText('ground washed out')
+  await expect(item).toContainText('post 1')
+  await expect(item).toContainText('2 ft deep behind the post')
+  await expect(item).toContainText('can let it fail')
+  await expect(item.getByRole('img')).toHaveCount(1)
+  await expect(page.locator('.title-verdict')).toContainText('1 free finding stands')
+  await expectNoSidewaysScroll(page)
+  await item.getByText('Who sees to it').first().click()
+  await item.getByLabel('Who sees to it').fill('M. Reyes')
+  await item.getByLabel('By when').fill('2026-12-01')
+  await item.getByRole('button', { name: 'Keep who and when' }).click()
+  await expect(item.locator('summary')).toContainText('M. Reyes')
+  const acceptance = async (): Promise<object> => {
+    const { runs } = await (await fetch(`${server.address}/api/runs`)).json()
+    return runs.find(({ id }: { id: string }) => id === run).judged.acceptance
+  }
+  await expect.poll(acceptance, { timeout: 15_000 }).toMatchObject({ freeFindings: 1 })
+  await page.reload()
+  await item.getByLabel('What was done about it').fill('filled with riprap')
+  await item.getByRole('button', { name: 'Put right' }).click()
+  await expect(seen).toContainText('filled with riprap')
+  await expect(page.locator('.title-verdict')).not.toContainText('free finding')
+  await expect.poll(acceptance, { timeout: 15_000 }).not.toMatchObject({ freeFindings: 1 })
 })

@@ -48,6 +48,7 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
   const entered = photos.map(sha256)
   const named = photosNamed(
     judged.log,
+    judged.freeFindings,
     entered.map((sha256) => ({ body: { sha256 } })),
   )
   const signed = {

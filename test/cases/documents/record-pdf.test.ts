@@ -28,7 +28,7 @@ const options = {
 const pdfOf = async (judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> =>
   (await writeRecord(judged, options)).pdf
 
-const noSide = { signed: [], photos: [], photosHere: new Set<string>() }
+const noSide = { signed: [], photos: [], photosHere: new Set<string>(), assignments: [] }
 
 function demoJudged(changes: object = {}): JudgedRun {
   const demo = demoProject()

@@ -7,6 +7,9 @@ interface Counts {
   /** Too close or unread. */
   readonly open: number
   readonly doesNotApply: number
+  /** Free findings that stand, and those of them that can let the hardware fail. */
+  readonly seen: number
+  readonly grave: number
 }
 
 const some = (number: number): string => `${number} requirement${number === 1 ? '' : 's'}`
@@ -14,26 +17,7 @@ const some = (number: number): string => `${number} requirement${number === 1 ? 
 /** The inspection record. What stands in braces is put in where the page is set. */
 export const record = {
   title: 'Inspection record',
-  means: (kind: Acceptance['kind'], { fails, unrechecked, open, doesNotApply }: Counts): string => {
-    switch (kind) {
-      case 'acceptable':
-        return `Every requirement meets its limit${doesNotApply > 0 ? ', or does not apply by the run file' : ''}.`
-      case 'acceptable except':
-        return 'Every other requirement meets its limit. What is set aside stands below, with the reason and the name of who answers for it.'
-      case 'not acceptable':
-        return [
-          ...(fails > 0 ? [`${some(fails)} not met: see the findings.`] : []),
-          ...(unrechecked > 0 ? [`${some(unrechecked)} failed, reread but not as recheck of the finding.`] : []),
-          ...(open > 0 ? [`${some(open)} not proven either way.`] : []),
-        ].join(' ')
-      case 'not yet known':
-        return open === 0
-          ? 'Nothing fails, but no reading proves anything.'
-          : `Nothing fails, but ${some(open)} not proven.`
-      default:
-        return kind satisfies never
-    }
-  },
+  means: (kind: Acceptance['kind'], counts: Counts): string => [rulesMean(kind, counts), ...seenMean(counts)].join(' '),
   notAllRead: 'no reading, and not all of those from which it could be computed',
   signatures: ['Contractor', 'Inspector', 'Engineer'],
   hashOf: 'SHA-256, by rule 2, of run, layout, sheets in use, readings, photos and decision rule as canonical JSON',
@@ -57,6 +41,14 @@ export const record = {
   remedy: 'What to do',
   fromPostOne: '{along} from post 1',
   station: 'station {station}',
+  freeFindings: 'Seen besides: free findings, which no requirement asks for',
+  seen: 'What was seen',
+  howBad: 'How bad',
+  seenBy: 'By, at; closed',
+  placeGone: 'at a place that this version of the run does not have',
+  closedAs: { 'put right': 'put right by', 'not so': 'not so, by' },
+  assigned: (owner: string | null, due: string | null): string =>
+    [...(owner === null ? [] : [`seen to by ${owner}`]), ...(due === null ? [] : [`due ${due}`])].join(', '),
   rechecks: 'Rechecks',
   finding: 'Finding',
   reading: 'Reading',
@@ -140,3 +132,33 @@ export const record = {
   signature: 'Signature',
   date: 'Date',
 }
+
+function rulesMean(kind: Acceptance['kind'], { fails, unrechecked, open, doesNotApply }: Counts): string {
+  switch (kind) {
+    case 'acceptable':
+      return `Every requirement meets its limit${doesNotApply > 0 ? ', or does not apply by the run file' : ''}.`
+    case 'acceptable except':
+      return 'Every other requirement meets its limit. What is set aside stands below, with the reason and the name of who answers for it.'
+    case 'not acceptable':
+      return [
+        ...(fails > 0 ? [`${some(fails)} not met: see the findings.`] : []),
+        ...(unrechecked > 0 ? [`${some(unrechecked)} failed, reread but not as recheck of the finding.`] : []),
+        ...(open > 0 ? [`${some(open)} not proven either way.`] : []),
+      ].join(' ')
+    case 'not yet known':
+      return open === 0
+        ? 'Nothing fails, but no reading proves anything.'
+        : `Nothing fails, but ${some(open)} not proven.`
+    default:
+      return kind satisfies never
+  }
+}
+
+const free = (number: number): string => `${number} free finding${number === 1 ? '' : 's'}`
+
+const seenMean = ({ seen, grave }: Counts): readonly string[] => [
+  ...(grave > 0
+    ? [`${free(grave)} that can let the hardware fail: the run is not acceptable before they are closed.`]
+    : []),
+  ...(seen > grave ? [`${free(seen - grave)} of lesser weight stand beside the requirements.`] : []),
+]

@@ -4,28 +4,7 @@ const some = (number: number): string => `${number} requisito${number === 1 ? ''
 
 export const record: typeof english = {
   title: 'Acta de inspección',
-  means: (kind, { fails, unrechecked, open, doesNotApply }) => {
-    switch (kind) {
-      case 'acceptable':
-        return `Cada requisito cumple su límite${doesNotApply > 0 ? ', o no aplica según el archivo del tramo' : ''}.`
-      case 'acceptable except':
-        return 'Todos los demás requisitos cumplen su límite. Lo que se dejó de lado está abajo, con la razón y el nombre de quien responde por ello.'
-      case 'not acceptable':
-        return [
-          ...(fails > 0 ? [`${some(fails)} sin cumplir: vea los hallazgos.`] : []),
-          ...(unrechecked > 0
-            ? [`${some(unrechecked)} sin cumplir antes, leídos de nuevo pero no como revisión.`]
-            : []),
-          ...(open > 0 ? [`${some(open)} sin probar en ningún sentido.`] : []),
-        ].join(' ')
-      case 'not yet known':
-        return open === 0
-          ? 'Nada deja de cumplir, pero ninguna lectura prueba nada.'
-          : `Nada deja de cumplir, pero ${some(open)} sin probar.`
-      default:
-        return kind satisfies never
-    }
-  },
+  means: (kind, counts) => [rulesMean(kind, counts), ...seenMean(counts)].join(' '),
   notAllRead: 'sin lectura, y sin todas aquellas de las que se podría calcular',
   signatures: ['Contratista', 'Inspector', 'Ingeniero'],
   hashOf:
@@ -50,6 +29,14 @@ export const record: typeof english = {
   remedy: 'Qué hacer',
   fromPostOne: '{along} desde el poste 1',
   station: 'estación {station}',
+  freeFindings: 'Visto además: hallazgos libres, que ningún requisito pide',
+  seen: 'Qué se vio',
+  howBad: 'Cuán grave',
+  seenBy: 'Por, cuándo; cerrado',
+  placeGone: 'en un lugar que esta versión del tramo no tiene',
+  closedAs: { 'put right': 'corregido por', 'not so': 'no es así, por' },
+  assigned: (owner, due) =>
+    [...(owner === null ? [] : [`se encarga ${owner}`]), ...(due === null ? [] : [`para el ${due}`])].join(', '),
   rechecks: 'Revisiones',
   finding: 'Hallazgo',
   reading: 'Lectura',
@@ -136,3 +123,38 @@ export const record: typeof english = {
   signature: 'Firma',
   date: 'Fecha',
 }
+
+function rulesMean(
+  kind: Parameters<typeof english.means>[0],
+  { fails, unrechecked, open, doesNotApply }: Counts,
+): string {
+  switch (kind) {
+    case 'acceptable':
+      return `Cada requisito cumple su límite${doesNotApply > 0 ? ', o no aplica según el archivo del tramo' : ''}.`
+    case 'acceptable except':
+      return 'Todos los demás requisitos cumplen su límite. Lo que se dejó de lado está abajo, con la razón y el nombre de quien responde por ello.'
+    case 'not acceptable':
+      return [
+        ...(fails > 0 ? [`${some(fails)} sin cumplir: vea los hallazgos.`] : []),
+        ...(unrechecked > 0 ? [`${some(unrechecked)} sin cumplir antes, leídos de nuevo pero no como revisión.`] : []),
+        ...(open > 0 ? [`${some(open)} sin probar en ningún sentido.`] : []),
+      ].join(' ')
+    case 'not yet known':
+      return open === 0
+        ? 'Nada deja de cumplir, pero ninguna lectura prueba nada.'
+        : `Nada deja de cumplir, pero ${some(open)} sin probar.`
+    default:
+      return kind satisfies never
+  }
+}
+
+type Counts = Parameters<typeof english.means>[1]
+
+const free = (number: number): string => (number === 1 ? '1 hallazgo libre' : `${number} hallazgos libres`)
+
+const seenMean = ({ seen, grave }: Counts): readonly string[] => [
+  ...(grave > 0
+    ? [`${free(grave)} que pueden hacer fallar el herraje: el tramo no es aceptable antes de que se cierren.`]
+    : []),
+  ...(seen > grave ? [`${free(seen - grave)} de menos peso siguen en pie junto a los requisitos.`] : []),
+]
