@@ -1,5 +1,4 @@
 import type { Dimension } from '../hardware/hardware-sheet.ts'
-import { correctionsIn } from '../measurement/corrections.ts'
 import { type Doubt, doubtAt, doubtOfReading } from '../measurement/doubt.ts'
 import type { Instrument } from '../measurement/instruments.ts'
 import { isOffset, lacksSide, signedValue } from '../measurement/offset-side.ts'
@@ -26,9 +25,7 @@ export function judgeRequirements(
 ): readonly Verdict[] {
   const current = currentReadings(readings)
   const lookup = readValues(current, rules.instruments)
-  const postNumbers = new Map(
-    requirements.flatMap(({ place }) => (place.kind === 'post' ? [[place.id, place.number] as const] : [])),
-  )
+  const postNumbers = new Map(requirements.map(({ place }) => [place.id, place.number]))
   return requirements.map((requirement) => {
     const decided = decide(requirement, current.get(requirement.id), lookup, rules, postNumbers)
     return {
@@ -41,13 +38,9 @@ export function judgeRequirements(
   })
 }
 
-/** The reading in force for each thing read: the latest in the log that no other reading corrects. */
-export function currentReadings(readings: readonly Reading[]): ReadonlyMap<string, Reading> {
-  const corrected = correctionsIn(readings)
-  const current = new Map<string, Reading>()
-  for (const reading of readings) if (!corrected.has(reading.id)) current.set(reading.of, reading)
-  return current
-}
+/** The reading in force for each thing read: the latest in the log. What is corrected stands before its correction. */
+export const currentReadings = (readings: readonly Reading[]): ReadonlyMap<string, Reading> =>
+  new Map(readings.map((reading) => [reading.of, reading]))
 
 interface ReadValue extends KnownReading {
   readonly kind: QuantityKind
