@@ -53,6 +53,7 @@ describe('doubt', () => {
     // 3 N·m and 4 % of 100 N·m: together 5 N·m.
     expect(doubtAt(doubt(wrench, nothing), 100e9)).toBeCloseTo(5e9, 0)
     expect(doubtAt(doubt(wrench, nothing), 0)).toBeCloseTo(3e9, 0)
+    expect(doubtAt({ fixed: 3, relative: 1 }, 4)).toBe(5)
   })
 
   it('is nothing for what is counted, unless the instrument says so', () => {
