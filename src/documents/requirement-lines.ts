@@ -152,6 +152,11 @@ function recordText(rule: RecordRule, print: Print): string {
       return print.say(neededTestSaying(rule.hardware, rule.at))
     case 'crashworthy':
       return print.say({ kind: 'needed end', end: rule.exposure.end })
+    case 'not said':
+    case 'need of run':
+    case 'unit joins another system':
+    case 'too few pieces':
+      return print.say(rule)
     default:
       return rule satisfies never
   }

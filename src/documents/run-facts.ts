@@ -76,7 +76,8 @@ export function sheetLines({ model, print }: Pick<RecordInput, 'model' | 'print'
 
 function endLine(role: string, end: RunEnd, print: Print): SheetLine {
   if (end.kind === 'unit') return sheetLine(role, end.sheet, print)
-  const name = documentWords(print).runFacts.sheets.splice[end.position]
+  const { splice, unknown } = documentWords(print).runFacts.sheets
+  const name = end.kind === 'unknown' ? unknown[end.because] : splice[end.position]
   return { role, name, id: '', version: '', criteria: '', notice: '' }
 }
 

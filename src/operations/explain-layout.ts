@@ -6,6 +6,7 @@ import type { LayoutReason } from '../core/layout/layout-saying.ts'
 export function explainLayout(layout: Layout, request: LayoutRequest): readonly LayoutReason[] {
   const { changedPosts, oddPanels, railInches, pieces } = layout.score
   return [
+    ...(layout.asCounted === undefined ? [] : [{ kind: 'as counted', known: layout.asCounted } as const]),
     joined(layout, 'first', request.first),
     joined(layout, 'second', request.second),
     ...covered(layout, request),
@@ -18,6 +19,7 @@ export function explainLayout(layout: Layout, request: LayoutRequest): readonly 
 
 function joined(layout: Layout, unit: 'first' | 'second', end: RunEnd): LayoutReason {
   if (end.kind === 'standing splice') return { kind: 'goes on from standing splice', end: unit }
+  if (end.kind === 'unknown') return { kind: 'end not known', end: unit, because: end.because }
   const adapter = layout.panels.find((panel) => panel.unit === unit && panel.role === 'adapter')
   return { kind: 'sheet joins run', sheet: end.sheet.name, adapterInches: adapter?.inches ?? null }
 }

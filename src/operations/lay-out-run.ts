@@ -1,6 +1,7 @@
 import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { runPanelRole } from '../core/layout/build-layout.ts'
-import type { Layout, LayoutRequest, RunEnd } from '../core/layout/layout.ts'
+import { countedLayout } from '../core/layout/counted-layout.ts'
+import type { CountedPieces, Layout, LayoutRequest, RunEnd } from '../core/layout/layout.ts'
 import type { Refusal } from '../core/layout/refusal.ts'
 import { type LayoutProblem, solveLayout } from '../core/layout/solve-layout.ts'
 import { err, ok, type Result } from '../core/result.ts'
@@ -21,14 +22,18 @@ export interface LaidOut {
 type Problems = readonly InputProblem[]
 
 /**
- * The best `most` lawful runs for what the run file asks; of a pinned run the one that was chosen.
+ * The best `most` lawful runs for what the run file asks; of a pinned run the one that was chosen, of a counted one what stands.
  * @param file  name shown in problems
  */
 export function layOutRun(file: string, run: RunFile, most: number): Result<LaidOut, Problems> {
+  if (run.version !== undefined || run.counted !== undefined) {
+    const chosen = chooseLayout(file, run)
+    if (!chosen.ok) return chosen
+    const { request, layout } = chosen.value
+    return ok({ request, layouts: [layout], more: false, refused: [] })
+  }
   const request = layoutRequest(file, run)
   if (!request.ok) return request
-  if (run.version !== undefined)
-    return ok({ request: request.value, layouts: [run.version.layout], more: false, refused: [] })
   const solved = solveLayout(request.value)
   if (!solved.ok) return err([problemOf(file, solved.error)])
   const layouts: Layout[] = []
@@ -51,7 +56,10 @@ export interface LayoutMeans {
 
 const meansOfToday: LayoutMeans = { shelf: shippedShelf, solve: solveLayout }
 
-/** The layout that the run is pinned to; else the one that its file decided on, or the best one when it decides on none. */
+/**
+ * The layout that the run is pinned to; else what was counted, the one that its file decided on, or the best one when it
+ * decides on none.
+ */
 export function chooseLayout(
   file: string,
   run: RunFile,
@@ -60,7 +68,11 @@ export function chooseLayout(
   const request = layoutRequest(file, run, shelf)
   if (!request.ok) return request
   if (run.version !== undefined) return ok({ request: request.value, layout: run.version.layout })
-  const { decision } = run
+  const { decision, counted } = run
+  if (counted !== undefined) {
+    const ends = countedEnds(request.value, counted)
+    return ok({ request: ends, layout: lawfulAsCounted(ends, counted, solve) ?? countedLayout(ends, counted) })
+  }
   const solved = solve(decision === null ? request.value : decidedRequest(request.value, decision))
   if (!solved.ok) return err([problemOf(file, solved.error)])
   for (const layout of solved.value.runs) {
@@ -75,6 +87,37 @@ export function chooseLayout(
   const found = { kind: 'decided layout', panels, fromInches, reasons } as const
   return err([{ file, place: 'decision', expected: { kind: 'lawful layout' }, found }])
 }
+
+/** A counted run begins at its datum where the file does not say otherwise, and ends where its panels do. */
+function countedEnds(request: LayoutRequest, { panels }: CountedPieces): LayoutRequest {
+  const from = request.first.atInches ?? 0
+  const to = panels.reduce((sum, inches) => sum + inches, from)
+  return { ...request, first: { ...request.first, atInches: from }, second: { ...request.second, atInches: to } }
+}
+
+/** The lawful layout that has exactly the pieces that were counted; null where none has. */
+function lawfulAsCounted(
+  request: LayoutRequest,
+  { panels, posts }: CountedPieces,
+  solve: typeof solveLayout,
+): Layout | null {
+  const { first } = request
+  if (first.kind !== 'unit') return null
+  const postOneAtInches = first.atInches! + first.sheet.posts[0]!.along
+  const decision = { postOneAtInches, panels }
+  const solved = solve(decidedRequest({ ...request, need: null }, decision))
+  if (!solved.ok) return null
+  for (const layout of solved.value.runs) {
+    if (layout.panels.length > panels.length) break
+    if (matches(layout, decision) && hasPosts(layout, posts)) return withoutHung(layout, request)
+  }
+  return null
+}
+
+const hasPosts = ({ posts }: Layout, counted: CountedPieces['posts']): boolean =>
+  typeof counted === 'number'
+    ? posts.length === counted
+    : posts.length === counted.length && posts.every(({ alongInches }, i) => alongInches === counted[i])
 
 type Decision = NonNullable<RunFile['decision']>
 
@@ -142,7 +185,7 @@ function layoutRequest(file: string, run: RunFile, onShelf = shippedShelf): Resu
 }
 
 function runEnd(end: RunFileEnd, sheet: HardwareSheet | undefined): RunEnd | null {
-  if (end.kind === 'standing splice') return end
+  if (end.kind !== 'unit') return end
   return sheet === undefined || sheet.kind === 'longitudinal' ? null : { kind: 'unit', sheet, atInches: end.atInches }
 }
 

@@ -33,6 +33,7 @@ export function requireRun(
     work: run.work,
     letting: run.letting,
     curb: run.curb,
+    counted: run.counted === undefined ? undefined : { ...run.counted, need: run.need },
     speed: run.road.speed === null ? null : { value: run.road.speed, unit: run.units === 'us' ? 'mi/h' : 'km/h' },
     opposingReaches: run.road.opposingReaches ?? (run.road.traffic === 'one-way' ? false : null),
   }

@@ -35,7 +35,11 @@ export function stripInput(required: RequiredRun | JudgedRun, print: Print): Str
 const isFlared = ({ layout, flare }: RequiredRun['model']): boolean =>
   Object.values(flareBends(layout, flare)).some((bend) => bend !== null)
 
-const stripEnd = (end: RunEnd, print: Print): StripEnd =>
-  end.kind === 'unit'
-    ? { name: print.say(sheetText(end.sheet, end.sheet.name)), kind: end.sheet.kind, sheet: end.sheet }
-    : { name: drawingWords(print).run.standingRun, kind: 'standing splice', sheet: null }
+function stripEnd(end: RunEnd, print: Print): StripEnd {
+  if (end.kind === 'unit')
+    return { name: print.say(sheetText(end.sheet, end.sheet.name)), kind: end.sheet.kind, sheet: end.sheet }
+  const { standingRun, unknownEnd } = drawingWords(print).run
+  return end.kind === 'unknown' && end.because === 'no sheet fits'
+    ? { name: unknownEnd, kind: 'unknown end', sheet: null }
+    : { name: standingRun, kind: 'standing splice', sheet: null }
+}

@@ -30,6 +30,7 @@ export function closingsOf(end: RunEnd, system: LongitudinalSheet): readonly Clo
     const post = end.position === 'post' ? 0 : -half
     return [{ isUnit: false, adapter: null, panels: [], joint: 0, posts: [post], lastPost: post, countsFrom: null }]
   }
+  if (end.kind === 'unknown') return []
   const { own, adapters } = end.sheet.panels
   const posts = end.sheet.posts.map(({ along }) => along)
   const lastPost = Math.max(...posts)

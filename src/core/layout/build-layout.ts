@@ -53,7 +53,7 @@ function placePosts(system: LongitudinalSheet, { frame, plan }: ChosenPieces): P
 
 function unitPosts(side: EndSide, unit: Unit, place: (at: Sixteenths) => Sixteenths): PlacedPost[] {
   const { end } = side
-  if (end.kind === 'standing splice') {
+  if (end.kind !== 'unit') {
     return side.posts.map((at) => ({
       at: place(at),
       kind: 'standing post',

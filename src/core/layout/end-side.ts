@@ -27,9 +27,16 @@ export interface EndSides {
   readonly refused: readonly Refusal[]
 }
 
-/** Every way in which `end` can be joined to a run of `system`, and why the other panel lengths are refused. */
+/** Every way in which `end` can be joined to a run of `system`, none where it is not known, and why the other panel lengths are refused. */
 export function endSides(end: RunEnd, system: LongitudinalSheet): EndSides {
-  return end.kind === 'unit' ? unitSides(end, end.sheet, system) : { sides: [standingSide(end, system)], refused: [] }
+  switch (end.kind) {
+    case 'unit':
+      return unitSides(end, end.sheet, system)
+    case 'standing splice':
+      return { sides: [standingSide(end, system)], refused: [] }
+    case 'unknown':
+      return { sides: [], refused: [] }
+  }
 }
 
 function standingSide(end: Extract<RunEnd, { kind: 'standing splice' }>, system: LongitudinalSheet): EndSide {

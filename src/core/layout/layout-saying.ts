@@ -1,5 +1,6 @@
 import type { OmissionRule } from '../hardware/hardware-sheet.ts'
 import type { PostThatStands } from './kind-of-post.ts'
+import type { AsCounted, UnknownEnd } from './layout.ts'
 import type { Refusal } from './refusal.ts'
 
 /** What is said of a layout. Names of obstructions are a person's words, names of sheets and posts the sheet's. */
@@ -7,7 +8,9 @@ export type LayoutSaying = Refusal | LayoutReason | PostThatStands
 
 /** Why a layout is as it is. Lengths in inches along the rail from the centre of post 1. */
 export type LayoutReason =
+  | { readonly kind: 'as counted'; readonly known: AsCounted }
   | { readonly kind: 'goes on from standing splice'; readonly end: 'first' | 'second' }
+  | { readonly kind: 'end not known'; readonly end: 'first' | 'second'; readonly because: UnknownEnd['because'] }
   /** `adapterInches` null where the run is joined as it is. */
   | { readonly kind: 'sheet joins run'; readonly sheet: string; readonly adapterInches: number | null }
   /** What is to spare at either end; null where a standing run goes on. */

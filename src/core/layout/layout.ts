@@ -70,7 +70,15 @@ export interface Layout {
   readonly countsFromInches: number | null
   readonly countsToInches: number | null
   readonly score: LayoutScore
+  /** Left out of a lawful layout; see `AsCounted`. */
+  readonly asCounted?: AsCounted | undefined
 }
+
+/**
+ * That the layout is what stands, lawful or not: panels have the lengths that hang, and what must hang there is asked of
+ * the sheets. Where the posts were only counted and do not come out at their spacing, nobody knows where each stands.
+ */
+export type AsCounted = 'posts placed' | 'posts only counted'
 
 /** The objective, in the order in which it is compared; smaller is better. */
 export interface LayoutScore {
@@ -84,6 +92,25 @@ export interface LayoutScore {
 export type RunEnd =
   | { readonly kind: 'unit'; readonly sheet: EndSheet; readonly atInches: number | null }
   | { readonly kind: 'standing splice'; readonly atInches: number; readonly position: SplicePosition }
+  | UnknownEnd
+
+/** What closes this end is not known: no sheet fits what was seen, or nobody looked there. None of it is judged. */
+export interface UnknownEnd {
+  readonly kind: 'unknown'
+  readonly because: 'no sheet fits' | 'not looked at'
+  readonly atInches: number | null
+  /** How many of the posts and panels that were counted belong to it. */
+  readonly posts: number
+  readonly panels: number
+}
+
+/** What stands, counted from the first end on. */
+export interface CountedPieces {
+  /** Lengths of the panels, splice centre to splice centre, inches. */
+  readonly panels: readonly number[]
+  /** How many posts; or how far each stands from post 1, measured along the rail, inches. */
+  readonly posts: number | readonly number[]
+}
 
 export interface Obstruction {
   readonly name: string

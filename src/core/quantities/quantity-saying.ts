@@ -78,6 +78,7 @@ export type QuantityNote =
 /** Where the run begins or ends for pay. */
 export type BoundarySaying =
   | { readonly kind: 'pay boundary at standing splice' }
+  | { readonly kind: 'pay boundary at unknown end' }
   | { readonly kind: 'pay boundary at splice'; readonly of: EndSheet['kind'] }
   | { readonly kind: 'pay boundary at post'; readonly of: EndSheet['kind']; readonly number: number }
   | { readonly kind: 'pay boundary at listed length'; readonly of: EndSheet['kind'] }

@@ -11,7 +11,7 @@ import type { BoundarySaying } from './quantity-saying.ts'
  * - `post`: the centre of a post, in the unit's own count from its outermost
  * - `listed length`: where the length that the unit's sheet lists runs out
  *
- * At a splice that stands, the run begins there by any rule.
+ * At a splice that stands, and where nobody knows what ends the rail, the run begins there by any rule.
  */
 export type Boundary =
   | { readonly kind: 'splice' }
@@ -52,6 +52,7 @@ export function runLength(barrier: Barrier, rule: Boundaries): Result<RunLength,
 /** The boundary to be said, for the head of any list that uses it. */
 export function boundarySaying(end: RunEnd, boundary: Boundary): BoundarySaying {
   if (end.kind === 'standing splice') return { kind: 'pay boundary at standing splice' }
+  if (end.kind === 'unknown') return { kind: 'pay boundary at unknown end' }
   const of = end.sheet.kind
   switch (boundary.kind) {
     case 'splice':
@@ -76,7 +77,7 @@ const pieces = (panels: readonly LayoutPanel[], from: number, to: number) =>
 function boundaryOf(barrier: Barrier, unit: 'first' | 'second', boundary: Boundary): Result<number, BoundaryProblem> {
   const end = barrier[unit]
   const inward = unit === 'first' ? 1 : -1
-  if (end.kind === 'standing splice') return ok(originOf(barrier, unit))
+  if (end.kind !== 'unit') return ok(originOf(barrier, unit))
   switch (boundary.kind) {
     case 'splice':
       return ok(originOf(barrier, unit) + inward * lengthOf(barrier.layout.panels, unit))

@@ -1,5 +1,6 @@
 import type { Cited, FigureKind, PostMake, Shown, SlotSet, SplicePosition } from '../hardware/hardware-sheet.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
+import type { Wanted } from './as-counted.ts'
 import type { DerivedTopic } from './derived-topics.ts'
 import type { RequirementChoice, RequirementLook } from './requirement.ts'
 import type { PlainChoice, RequirementText } from './requirement-saying.ts'
@@ -47,6 +48,10 @@ const choose = (...choices: readonly ChoiceRow[]): RequirementLook => ({
     right,
   })),
 })
+
+/** The same with the answer that the count gives. */
+const asCounted = (counted: string | null, look: RequirementLook): RequirementLook =>
+  counted === null || look.kind !== 'choose' ? look : { ...look, counted }
 
 export const blockRule = (block: boolean, cited: Cited): DerivedRule =>
   rule('block', 'block', cited, {
@@ -127,22 +132,28 @@ export const slottedPanelRule = (inches: number, name: SheetText, cited: Cited):
     shows: { present: true },
   })
 
-/** @param lengths  to choose from, of which the panel has `inches` */
+/**
+ * @param lengths    to choose from, of which the panel has to have `wanted`
+ * @param isAdapter  whether it is the one that brings a unit's splices to those of the run
+ */
 export const panelLengthRule = (
-  inches: number,
+  { wanted, counted }: Wanted<number>,
   lengths: readonly number[],
   isAdapter: boolean,
   cited: Cited,
 ): DerivedRule =>
   rule('panel-length', 'panel-length', cited, {
-    must: { kind: 'must', of: 'panel-length', inches, isAdapter },
-    look: choose(
-      ...lengths.map((one): ChoiceRow => [`in-${one}`, { kind: 'choice of panel', inches: one }, one === inches]),
-      ['other', 'another length', false],
+    must: { kind: 'must', of: 'panel-length', inches: wanted, isAdapter },
+    look: asCounted(
+      counted === null ? null : `in-${counted}`,
+      choose(
+        ...lengths.map((one): ChoiceRow => [`in-${one}`, { kind: 'choice of panel', inches: one }, one === wanted]),
+        ['other', 'another length', false],
+      ),
     ),
     how: { kind: 'how to look', of: 'panel-length' },
     why: { kind: 'why it matters', of: 'panel-length' },
-    remedy: { kind: 'if it fails', of: 'panel-length', inches, isAdapter },
+    remedy: { kind: 'if it fails', of: 'panel-length', inches: wanted, isAdapter },
   })
 
 export const nestedRule = (cited: Cited): DerivedRule =>
@@ -154,13 +165,19 @@ export const nestedRule = (cited: Cited): DerivedRule =>
     remedy: { kind: 'if it fails', of: 'nested' },
   })
 
-export const spliceRule = (position: SplicePosition, cited: Cited): DerivedRule =>
+export const spliceRule = (
+  { wanted: position, counted }: Wanted<SplicePosition | 'elsewhere'> & { readonly wanted: SplicePosition },
+  cited: Cited,
+): DerivedRule =>
   rule('splice-position', 'splice-position', cited, {
     must: { kind: 'must', of: 'splice-position', position },
-    look: choose(
-      ['post', 'splice at a post', position === 'post'],
-      ['midspan', 'splice at midspan', position === 'midspan'],
-      ['elsewhere', 'splice elsewhere', false],
+    look: asCounted(
+      counted,
+      choose(
+        ['post', 'splice at a post', position === 'post'],
+        ['midspan', 'splice at midspan', position === 'midspan'],
+        ['elsewhere', 'splice elsewhere', false],
+      ),
     ),
     how: { kind: 'how to look', of: 'splice-position' },
     why: { kind: 'why it matters', of: 'splice-position' },

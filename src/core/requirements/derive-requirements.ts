@@ -6,6 +6,7 @@ import { sheetText } from '../hardware/sheet-text.ts'
 import { doubledRail, gapsThatDependOnCurb } from '../layout/gaps-at-curb.ts'
 import type { LayoutPanel, LayoutPost, LayoutSplice, Unit } from '../layout/layout.ts'
 import { makeOfPost } from '../layout/make-of-post.ts'
+import { wantedLength, wantedPosition, wantedSpace } from './as-counted.ts'
 import { newSlotRule, noCurbRule } from './changed-post-rules.ts'
 import {
   blockRule,
@@ -20,12 +21,13 @@ import {
   slottedPanelRule,
   spliceRule,
 } from './common-rules.ts'
+import { countedRequirements } from './counted-requirements.ts'
 import { flareOffsetRule, railHeightRule, spacingRule, straightnessRule, stubRule } from './measured-rules.ts'
 import { panelPlace, postPlace, runPlace, spacePlace, splicePlace, unitPlace } from './places.ts'
 import { crashworthyRequirement, criteriaRequirement } from './record-requirements.ts'
 import type { Place, Requirement, RequirementLook } from './requirement.ts'
 import { runLineAt } from './run-line.ts'
-import { endSheetOf, type RunModel, sheetOf } from './run-model.ts'
+import { endSheetOf, isUnknown, type RunModel, sheetOf } from './run-model.ts'
 
 /**
  * What must be true of the run, place by place: first what later work covers, then the rest, each in walking order
@@ -41,11 +43,17 @@ export function deriveRequirements(model: RunModel): readonly Requirement[] {
     ...model.layout.panels.flatMap((panel) => panelRequirements(model, panel)),
     ...model.layout.splices.flatMap((splice) => spliceRequirements(model, splice)),
     ...(['first', 'second'] as const).flatMap((unit) => unitRequirements(model, unit)),
-    criteriaRequirement(model, model.system, runPlace()),
+    ...(isRunSeen(model) ? [criteriaRequirement(model, model.system, runPlace())] : []),
+    ...(model.counted === undefined ? [] : countedRequirements(model, model.counted.need)),
   ]
   // Of one place they stay in the order in which they were found.
   return found.sort((a, b) => Number(b.hold) - Number(a.hold) || a.place.alongInches - b.place.alongInches)
 }
+
+/** Whether the run's own hardware was looked at; beside a terminal alone nobody did. */
+const isRunSeen = ({ layout, first, second }: RunModel): boolean =>
+  [first, second].every((end) => end.kind !== 'unknown' || end.because !== 'not looked at') ||
+  [...layout.posts, ...layout.panels].some(({ unit }) => unit === 'run')
 
 function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet): Requirement {
   const { topic, must, look, how, why, remedy, hold, figure, shows, cited } = rule
@@ -149,9 +157,10 @@ function spaceRequirements(model: RunModel): Requirement[] {
   const dependOnCurb = model.curb === undefined ? gapsThatDependOnCurb(model.layout, model.system) : []
   return posts.slice(1).flatMap((after, i) => {
     const before = posts[i]!
+    if (isUnknown(model, before.unit) && isUnknown(model, after.unit)) return []
     const sheet = before.unit === after.unit ? sheetOf(model, before.unit) : model.system
     const gap = omitted.filter(({ alongInches }) => alongInches > before.alongInches && alongInches < after.alongInches)
-    const rules = [spacingRule(sheet, before, after, gap)]
+    const rules = [spacingRule(sheet, before, after, wantedSpace(model, before, after), gap)]
     const byCurb = dependOnCurb.find((one) => gap.includes(one.omitted[0]!))
     if (byCurb !== undefined) rules.push(noCurbRule(byCurb))
     return rules.map((rule) => requirementOf(rule, spacePlace(spaces[i]!), sheet))
@@ -159,15 +168,16 @@ function spaceRequirements(model: RunModel): Requirement[] {
 }
 
 function panelRequirements(model: RunModel, panel: LayoutPanel): Requirement[] {
+  if (isUnknown(model, panel.unit)) return []
   const sheet = sheetOf(model, panel.unit)
   const place = panelPlace(model, panel)
-  const cited = panelCited(sheet, panel)
-  const rules: RuleText[] = [
-    panelLengthRule(panel.inches, lengthChoices(model, panel.inches), panel.role === 'adapter', cited),
-  ]
+  const length = wantedLength(model, panel)
+  const cited = panelCited(sheet, panel, length.wanted)
+  const choices = lengthChoices(model, [length.wanted, panel.inches])
+  const rules: RuleText[] = [panelLengthRule(length, choices, panel.role === 'adapter', cited)]
   if (sheet.kind !== 'longitudinal') {
     const own = panel.role === 'own' ? sheet.panels.own[panel.ownNumber! - 1]! : null
-    if (own?.slotted) rules.push(slottedPanelRule(panel.inches, sheetText(sheet, own.name), own))
+    if (own?.slotted) rules.push(slottedPanelRule(length.wanted, sheetText(sheet, own.name), own))
     rules.push(
       ...sheetRules(sheet, (rule) => rule.at.kind === 'panels' && rule.at.numbers.includes(panel.ownNumber ?? 0)),
     )
@@ -186,7 +196,7 @@ function nestedCited({ layout, system, curb }: RunModel): Cited | null {
   return atCurb === undefined || atCurb === 'notStated' ? (rule ?? null) : atCurb
 }
 
-function panelCited(sheet: HardwareSheet, { role, ownNumber, inches }: LayoutPanel): Cited {
+function panelCited(sheet: HardwareSheet, { role, ownNumber }: LayoutPanel, inches: number): Cited {
   if (sheet.kind === 'longitudinal') {
     const { standard, converting, endOnly } = sheet.panels
     return [...standard, ...converting, ...endOnly].find((one) => one.inches === inches) ?? sheet.splice
@@ -196,19 +206,20 @@ function panelCited(sheet: HardwareSheet, { role, ownNumber, inches }: LayoutPan
   return role === 'own' ? own[ownNumber! - 1]! : (adapters.find((one) => one.inches === inches) ?? sheet.listedLength)
 }
 
-function lengthChoices(model: RunModel, right: number): readonly number[] {
+function lengthChoices(model: RunModel, others: readonly number[]): readonly number[] {
   const { standard, converting, endOnly } = model.system.panels
-  const lengths = new Set([...standard, ...converting, ...endOnly].map(({ inches }) => inches).concat(right))
+  const lengths = new Set([...standard, ...converting, ...endOnly].map(({ inches }) => inches).concat(others))
   return [...lengths].sort((a, b) => a - b)
 }
 
 function spliceRequirements(model: RunModel, splice: LayoutSplice): Requirement[] {
+  if (isUnknown(model, splice.unit)) return []
   const sheet = sheetOf(model, splice.unit)
   const lapSheet = endSheetOf(model, splice.unit) ?? model.system
   const over = lapSheet.lap.rule === 'terminal end-on' && splice.unit === 'second' ? 'downstream' : 'upstream'
   const positionCited = sheet.kind === 'longitudinal' ? sheet.splice : sheet.listedLength
   const rules = [
-    spliceRule(splice.position, positionCited),
+    spliceRule(wantedPosition(model, splice), positionCited),
     lapRule(over, lapSheet.lap),
     ...sheetRules(sheet, (rule) => rule.at.kind === 'each splice'),
   ]

@@ -24,7 +24,16 @@ export const derivedTopics = [
 ] as const
 
 /** Decided from the run file, not by a reading. */
-export const recordTopics = ['criteria', 'crashworthy'] as const
+export const recordTopics = [
+  'criteria',
+  'crashworthy',
+  'need',
+  'rest-of-run',
+  'end-hardware',
+  'end-joins',
+  'post-count',
+  'panel-count',
+] as const
 
 /** Read at posts so that others can be computed from them. */
 export const measurableTopics = ['along', 'lateral-offset'] as const

@@ -3,6 +3,7 @@ import { limitsOf } from '../hardware/limits-saying.ts'
 import { sheetText } from '../hardware/sheet-text.ts'
 import type { LayoutPanel, LayoutPost, OmittedPost } from '../layout/layout.ts'
 import { exactLength, lengthIn } from '../units/exact-length.ts'
+import type { Wanted } from './as-counted.ts'
 import type { DerivedRule } from './common-rules.ts'
 import type { LinePoint } from './requirement.ts'
 import type { RailSlots } from './requirement-saying.ts'
@@ -32,16 +33,17 @@ export const stubRule = (limits: Dimension, sheet: HardwareSheet): DerivedRule =
   hold: false,
 })
 
-/** Post spacing between two neighbours: the sheet's tolerance round the distance that the layout gives. */
+/** Post spacing between two neighbours: the sheet's tolerance round the distance that is wanted. */
 export function spacingRule(
   sheet: HardwareSheet,
   before: LayoutPost,
   after: LayoutPost,
+  { wanted: apart, counted }: Wanted<number>,
   omitted: readonly OmittedPost[],
 ): DerivedRule {
   const tolerance = sheet.postSpacing
-  const apart = after.alongInches - before.alongInches
-  const nominal = lengthIn(exactLength(apart, 'in'), tolerance.unit)
+  const inUnit = (inches: number): number => lengthIn(exactLength(inches, 'in'), tolerance.unit)
+  const nominal = inUnit(apart)
   const shift = (limit: number | 'notStated') =>
     limit === 'notStated' || tolerance.nominal === 'notStated' ? limit : nominal + limit - tolerance.nominal
   const limits = { ...tolerance, nominal, low: shift(tolerance.low), high: shift(tolerance.high) }
@@ -60,6 +62,7 @@ export function spacingRule(
       kind: 'measure',
       limits,
       orFrom: { kind: 'difference', from: `${before.id}/along`, to: `${after.id}/along` },
+      ...(counted === null ? {} : { counted: inUnit(counted) }),
     },
     how: { kind: 'how to look', of: 'spacing', measured: sheetText(sheet, tolerance.measured) },
     why: { kind: 'why it matters', of: 'spacing' },

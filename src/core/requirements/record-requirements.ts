@@ -53,7 +53,8 @@ export function crashworthyRequirement(
   }
 }
 
-const fromRecord = (sheet: HardwareSheet, place: Place, topic: (typeof recordTopics)[number]) =>
+/** What no reading decides. */
+export const fromRecord = (sheet: HardwareSheet, place: Place, topic: (typeof recordTopics)[number]) =>
   ({
     ...{ id: `${place.id}/${topic}`, topic, place, hold: false, maySetAside: false, figure: null },
     ...{ severity: severityOfTopic(sheet, topic), sheet: sheet.id, sheetVersion: sheet.version },

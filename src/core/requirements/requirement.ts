@@ -44,8 +44,14 @@ interface PlaceAt {
 
 /** How a requirement is decided. */
 export type RequirementLook =
-  | { readonly kind: 'measure'; readonly limits: Dimension<Unit>; readonly orFrom: Computation | null }
-  | { readonly kind: 'choose'; readonly choices: readonly RequirementChoice[] }
+  /** `counted` is what the count of what stands says, where it says something: it can show a fault, never that all is right. */
+  | {
+      readonly kind: 'measure'
+      readonly limits: Dimension<Unit>
+      readonly orFrom: Computation | null
+      readonly counted?: number
+    }
+  | { readonly kind: 'choose'; readonly choices: readonly RequirementChoice[]; readonly counted?: string }
   | { readonly kind: 'confirm' }
   | { readonly kind: 'record'; readonly rule: RecordRule }
 
@@ -70,6 +76,19 @@ export interface LinePoint {
 export type RecordRule =
   | { readonly kind: 'criteria'; readonly hardware: TestedHardware; readonly at: WorkAtHand }
   | { readonly kind: 'crashworthy'; readonly sheet: CrashworthyEnd; readonly exposure: EndExposure }
+  /** Nobody said it, or nobody looked. */
+  | { readonly kind: 'not said'; readonly what: 'need' | 'rest of run' | 'end hardware' }
+  /** Rail that counts short of the stretch that has to be shielded, inches at either end; null where it is not known. */
+  | { readonly kind: 'need of run'; readonly shortAtFirst: number | null; readonly shortAtSecond: number | null }
+  /** An end unit stands at a system that its sheet does not name. */
+  | { readonly kind: 'unit joins another system'; readonly sheet: string; readonly system: string }
+  /** Fewer pieces than the sheets ask for. */
+  | {
+      readonly kind: 'too few pieces'
+      readonly of: 'posts' | 'panels'
+      readonly counted: number
+      readonly wanted: number
+    }
 
 /** One thing that must be true of one place of the run. */
 export interface Requirement {

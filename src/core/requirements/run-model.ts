@@ -1,6 +1,6 @@
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { WorkAtHand } from '../hardware/tested-criteria.ts'
-import type { CurbBefore, Layout, RunEnd, Unit } from '../layout/layout.ts'
+import type { CountedPieces, CurbBefore, Layout, LayoutRequest, RunEnd, Unit } from '../layout/layout.ts'
 import type { RunFlare } from '../layout/run-flare.ts'
 
 /** A chosen layout with everything that decides what must be true of it. */
@@ -14,11 +14,19 @@ export interface RunModel extends WorkAtHand {
   readonly flare: RunFlare | null
   /** Whether opposing traffic can reach the second end; null when not said. */
   readonly opposingReaches: boolean | null
+  /** What stands, and the stretch that has to be shielded (inches from the run's datum); left out where the run was laid out. */
+  readonly counted?: (CountedPieces & { readonly need: LayoutRequest['need'] }) | undefined
 }
 
 export function sheetOf(model: RunModel, unit: Unit): EndSheet | LongitudinalSheet {
   const end = unit === 'first' ? model.first : unit === 'second' ? model.second : null
   return end !== null && end.kind === 'unit' ? end.sheet : model.system
+}
+
+/** Whether a piece belongs to an end of which nobody knows what it is: nothing is asked of it. */
+export function isUnknown({ first, second }: RunModel, unit: Unit): boolean {
+  const end = unit === 'first' ? first : unit === 'second' ? second : null
+  return end?.kind === 'unknown'
 }
 
 export const endSheetOf = (model: RunModel, unit: Unit): EndSheet | null => {

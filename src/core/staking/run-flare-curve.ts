@@ -42,7 +42,7 @@ export function flaredEnd(
   const along = flareBends(layout, flare)[end]
   if (flare === null || along === null) return ok(null)
   const closing = barrier[end]
-  if (closing.kind !== 'unit') return err({ kind: 'flare-at-fixed-end', end, closedBy: closing.kind })
+  if (closing.kind !== 'unit') return err({ kind: 'flare-at-fixed-end', end, closedBy: 'standing splice' })
   if (closing.sheet.kind === 'bridge end') return err({ kind: 'flare-at-fixed-end', end, closedBy: 'bridge end' })
   const outward = end === 'first' ? -1 : 1
   const joint = innerEnd(barrier, end)

@@ -14,6 +14,16 @@ export function decideRecord(rule: RecordRule): Decided {
       const safe = isEndSafe(rule.sheet, rule.exposure)
       return { verdict: safe === null ? 'unread' : safe ? 'meets' : 'fails', because: rule, readings: [] }
     }
+    case 'not said':
+      return { verdict: 'unread', because: rule, readings: [] }
+    case 'need of run': {
+      const short = [rule.shortAtFirst, rule.shortAtSecond]
+      const isShort = short.some((one) => one !== null && one > 0)
+      return { verdict: isShort ? 'fails' : short.includes(null) ? 'unread' : 'meets', because: rule, readings: [] }
+    }
+    case 'unit joins another system':
+    case 'too few pieces':
+      return { verdict: 'fails', because: rule, readings: [] }
     default:
       return rule satisfies never
   }

@@ -25,11 +25,13 @@ export function findFaults(
   const grouped = new Set(panels.flatMap(({ requirements: ids }) => ids))
   const isPlain = ({ requirement }: Judged): boolean =>
     !['rail-height', 'stub-height', 'spacing'].includes(requirement.topic) && !grouped.has(requirement.id)
+  const spaces = ofTopic('spacing')
+  const isMeasured = ({ verdict }: Judged): boolean => verdict.because.kind === 'measured'
   const findings = [
     ...heightFaults(ofTopic('rail-height', 'stub-height'), byId, proof),
-    ...(ofTopic('spacing').length === 0 ? [] : spacingFaults(model, byId, proof)),
+    ...(spaces.some(isMeasured) ? spacingFaults(model, byId, proof) : []),
     ...panels,
-    ...failed.filter(isPlain).map((one) => plainFault(one, proof)),
+    ...[...spaces.filter((one) => !isMeasured(one)), ...failed.filter(isPlain)].map((one) => plainFault(one, proof)),
   ]
   return findings.sort((a, b) => a.place.alongInches - b.place.alongInches)
 }

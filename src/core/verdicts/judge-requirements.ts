@@ -109,15 +109,27 @@ function decideMeasured(
   if (direct?.kind === kind)
     return decideValue({ ...direct, readings: [direct.id] }, direct.doubt, limits, rule, isOffset(id), false)
   if (reading !== undefined) return unread({ kind: 'answer of another kind', expected: kind }, [reading.id])
-  if (look.orFrom === null) return unread({ kind: 'nobody looked' })
+  const byCount = measuredAtCount(look)
+  if (look.orFrom === null) return byCount ?? unread({ kind: 'nobody looked' })
   const computed = computeValue(look.orFrom, (of) => {
     const read = lookup(of)
     return read?.kind === 'length' ? read : null
   })
   if ('missing' in computed)
-    return unread({ kind: 'readings missing', missing: computed.missing.map((of) => missingReading(of, postNumbers)) })
+    return (
+      byCount ??
+      unread({ kind: 'readings missing', missing: computed.missing.map((of) => missingReading(of, postNumbers)) })
+    )
   if ('sidesMixed' in computed) return unread({ kind: 'side not stated' }, computed.sidesMixed)
   return decideValue(computed, { fixed: computed.u, relative: 0 }, limits, rule, isOffset(id), true)
+}
+
+/** What was measured at the count, where it lies outside the limits: it can show a fault, and proves nothing right. */
+function measuredAtCount({ limits, counted: value }: Extract<RequirementLook, { kind: 'measure' }>): Decided | null {
+  const { low, high, unit } = limits
+  const isInside = (low === 'notStated' || value! >= low) && (high === 'notStated' || value! <= high)
+  if (value === undefined || isInside) return null
+  return { verdict: 'fails', because: { kind: 'measured at the count', value, unit }, readings: [] }
 }
 
 function missingReading(of: string, postNumbers: ReadonlyMap<string, number>): MissingReading {
@@ -149,7 +161,7 @@ function decideValue(
 }
 
 function decideChosen(look: Extract<RequirementLook, { kind: 'choose' }>, reading: Reading | undefined): Decided {
-  if (reading === undefined) return unread({ kind: 'nobody looked' })
+  if (reading === undefined) return wrongByCount(look) ?? unread({ kind: 'nobody looked' })
   const { answer } = reading
   const choice = answer.kind === 'choice' ? look.choices.find(({ id }) => id === answer.choice) : undefined
   if (choice === undefined) return unread({ kind: 'answer of another kind', expected: 'choice' }, [reading.id])
@@ -158,6 +170,13 @@ function decideChosen(look: Extract<RequirementLook, { kind: 'choose' }>, readin
     because: { kind: 'chosen', choice: choice.id, label: choice.label, right: choice.right },
     readings: [reading.id],
   }
+}
+
+/** What was counted, where it is wrong. Whoever looks at the piece itself says more than the count does. */
+function wrongByCount({ choices, counted }: Extract<RequirementLook, { kind: 'choose' }>): Decided | null {
+  const choice = choices.find(({ id }) => id === counted)
+  if (choice === undefined || choice.right) return null
+  return { verdict: 'fails', because: { kind: 'counted', id: choice.id, label: choice.label }, readings: [] }
 }
 
 function decideConfirmed(reading: Reading | undefined): Decided {

@@ -1,4 +1,5 @@
 import { sheetText } from '../hardware/sheet-text.ts'
+import { wantedLength } from '../requirements/as-counted.ts'
 import { type RunModel, sheetOf } from '../requirements/run-model.ts'
 import { findingOf, type Judged, type JudgedById } from './judged.ts'
 import type { ExchangePanel, RemedyStep } from './remedy.ts'
@@ -38,11 +39,12 @@ function wrongStretches(model: RunModel, byId: JudgedById): readonly Stretch[] {
   let afterRight = 1
   let lastUnread = Number.POSITIVE_INFINITY
   const { panels, splices } = model.layout
-  for (const [i, { id, number, inches }] of panels.entries()) {
-    const panel = byId.get(`${id}/panel-length`)!
-    if (panel.verdict.verdict === 'unread') lastUnread = number
-    if (panel.verdict.verdict === 'fails') {
+  for (const [i, { id, number }] of panels.entries()) {
+    const panel = byId.get(`${id}/panel-length`)
+    if (panel?.verdict.verdict === 'unread') lastUnread = number
+    if (panel?.verdict.verdict === 'fails') {
       const hangs = hangingInches(panel)
+      const { wanted: inches } = wantedLength(model, panels[i]!)
       open ??= { stretch: begin(number), shift: 0 }
       open.stretch.panels.push(panel)
       open.shift = plus(open.shift, hangs, -inches)
@@ -69,11 +71,11 @@ function wrongStretches(model: RunModel, byId: JudgedById): readonly Stretch[] {
 const plus = (...lengths: readonly (number | null)[]): number | null =>
   lengths.reduce((sum, length) => (sum === null || length === null ? null : sum + length), 0)
 
-/** The length that was chosen for the panel; null for another than those on offer. */
+/** The length that was chosen for the panel, or counted; null for another than those on offer. */
 function hangingInches({ verdict }: Judged): number | null {
   const { because } = verdict
-  if (because.kind !== 'chosen') return null
-  const inches = Number(because.choice.replace('in-', ''))
+  const choice = because.kind === 'chosen' ? because.choice : because.kind === 'counted' ? because.id : null
+  const inches = Number(choice?.replace('in-', ''))
   return Number.isFinite(inches) ? inches : null
 }
 
@@ -93,19 +95,30 @@ function stretchFinding({ panels, splices, from }: Stretch, model: RunModel, byI
 
 function exchangeStep(panel: Judged, model: RunModel): ExchangePanel {
   const { number } = panel.requirement.place
-  const { inches, unit, role, ownNumber } = model.layout.panels[number - 1]!
+  const hung = model.layout.panels[number - 1]!
+  const { unit, role, ownNumber } = hung
   const sheet = sheetOf(model, unit)
   const own = sheet.kind === 'longitudinal' || role !== 'own' ? null : sheet.panels.own[ownNumber! - 1]!
   const name = own?.slotted ? sheetText(sheet, own.name) : null
-  return { kind: 'exchange panel', panel: number, from: hangingInches(panel), to: inches, name }
+  return {
+    kind: 'exchange panel',
+    panel: number,
+    from: hangingInches(panel),
+    to: wantedLength(model, hung).wanted,
+    name,
+  }
 }
 
-/** The panels before the splice are measured; where all are, something was read wrongly. */
+/**
+ * The panels before the splice are measured; where all are, something was read wrongly, or no lawful layout has what was
+ * counted.
+ */
 function measureStep(from: number, splice: Judged, { layout }: RunModel, byId: JudgedById): RemedyStep {
   const { id, place } = splice.requirement
   const to = place.number
   const before = layout.panels.slice(from - 1, to).map((panel) => `${panel.id}/panel-length`)
-  const unread = before.filter((of) => byId.get(of)!.verdict.verdict === 'unread')
+  const unread = before.filter((of) => byId.get(of)?.verdict.verdict === 'unread')
+  if (unread.length === 0 && layout.asCounted !== undefined) return { kind: 'lay out again' }
   return unread.length > 0
     ? { kind: 'measure first', what: 'panels', requirements: unread, from, to, using: null }
     : { kind: 'measure first', what: 'splice again', requirements: [id], from, to, using: null }

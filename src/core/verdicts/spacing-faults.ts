@@ -24,8 +24,9 @@ interface ReadSpace extends SpaceRead {
  */
 export function spacingFaults(model: RunModel, byId: JudgedById, proof: Proof): readonly Finding[] {
   const { posts, spaces: places } = model.layout
-  const judged = places.map(({ id }) => byId.get(`${id}/spacing`)!)
-  const spaces = judged.map((one) => readSpace(one, proof))
+  // A space between posts of an end that nobody knows is asked nothing.
+  const judged = places.map(({ id }) => byId.get(`${id}/spacing`))
+  const spaces = judged.map((one) => (one === undefined ? null : readSpace(one, proof)))
   const stretches = misplacedStretches(
     spaces,
     posts.map(({ state }) => state === 'standing'),
@@ -37,6 +38,7 @@ export function spacingFaults(model: RunModel, byId: JudgedById, proof: Proof): 
   }
   const unread = spaces.flatMap((space, i) => (space === null ? [i] : []))
   return judged
+    .filter((one) => one !== undefined)
     .filter(isFailing)
     .map((one) => findingOf([one], [againstRule(one)], [...measureSteps(unread, judged), { kind: 'lay out again' }]))
 }
@@ -77,7 +79,7 @@ function readSpace(judged: Judged, proof: Proof): ReadSpace | null {
 function spaceFinding(
   idFrom: number,
   stretches: readonly Stretch[],
-  judged: readonly Judged[],
+  judged: readonly (Judged | undefined)[],
   spaces: readonly (ReadSpace | null)[],
   posts: readonly LayoutPost[],
 ): Finding {
@@ -99,7 +101,7 @@ function spaceFinding(
 
 function whatOf(
   { from, to, by, boundaries, reaches }: Stretch,
-  judged: readonly Judged[],
+  judged: readonly (Judged | undefined)[],
   unit: LengthUnit,
 ): FoundPart {
   if (reaches !== null) return againstRule(judged[boundaries[0]!]!)
@@ -122,9 +124,9 @@ const moveStep = (
   newSlotAt: posts.find(({ number, state }) => state === 'moved' && number >= from && number <= to)?.number ?? null,
 })
 
-function measureSteps(unread: readonly number[], judged: readonly Judged[]): readonly RemedyStep[] {
-  if (unread.length === 0) return []
-  const places = unread.map((i) => judged[i]!.requirement)
+function measureSteps(unread: readonly number[], judged: readonly (Judged | undefined)[]): readonly RemedyStep[] {
+  const places = unread.flatMap((i) => judged[i]?.requirement ?? [])
+  if (places.length === 0) return []
   const [from, to] = [places[0]!, places[places.length - 1]!].map(({ place }) => place.number)
   return [
     {

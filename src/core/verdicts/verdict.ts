@@ -40,7 +40,13 @@ export type VerdictReason =
   | { readonly kind: 'no limit stated' }
   | { readonly kind: 'side not stated' }
   | (Extract<RecordRule, { kind: 'criteria' }> & { readonly answer: TestAnswer })
-  | Extract<RecordRule, { kind: 'crashworthy' }>
+  | Exclude<RecordRule, { kind: 'criteria' }>
+  | Counted
+
+/** What the count of a standing run says, where nobody read it; it is told of only where it is wrong. */
+export type Counted =
+  | ({ readonly kind: 'counted' } & Pick<RequirementChoice, 'id' | 'label'>)
+  | ({ readonly kind: 'measured at the count' } & Pick<Measured, 'value' | 'unit'>)
 
 /** What nobody read of those that a value is computed from. */
 export interface MissingReading {

@@ -57,6 +57,9 @@ export const layoutShape = z.strictObject({
     'panels',
   ),
   omitted: listOf(z.strictObject({ along: railLength, obstruction: text, rule: omissionRule }), 'posts'),
+  asCounted: z
+    .optional(z.enum(['posts placed', 'posts only counted']))
+    .check(z.meta({ description: 'That it is what stands, lawful or not; left out of a lawful layout.' })),
 })
 
 export type LayoutShape = z.output<typeof layoutShape>

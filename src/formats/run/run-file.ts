@@ -1,5 +1,13 @@
 import type { HardwareSheet, LongitudinalSheet, SplicePosition } from '../../core/hardware/hardware-sheet.ts'
-import type { CurbBefore, Obstruction, ReducedPart, StandingPart, StockPanel } from '../../core/layout/layout.ts'
+import type {
+  CountedPieces,
+  CurbBefore,
+  Obstruction,
+  ReducedPart,
+  StandingPart,
+  StockPanel,
+  UnknownEnd,
+} from '../../core/layout/layout.ts'
 import type { RunFlare } from '../../core/layout/run-flare.ts'
 import type { Instrument } from '../../core/measurement/instruments.ts'
 import type { RunVersion } from '../../core/record/version.ts'
@@ -30,6 +38,7 @@ export interface RunRoad {
 export type RunFileEnd =
   | { readonly kind: 'unit'; readonly sheet: string; readonly atInches: number | null }
   | { readonly kind: 'standing splice'; readonly atInches: number; readonly position: SplicePosition }
+  | UnknownEnd
 
 /** The layout somebody chose: where post 1 stands and the panels from there on. */
 export interface RunDecision {
@@ -64,6 +73,8 @@ export interface RunFile {
   readonly curb?: CurbBefore | undefined
   readonly reduced: readonly ReducedPart[]
   readonly standing: StandingPart | null
+  /** What stands, of a run that is checked where it stands; left out of one that is laid out. */
+  readonly counted?: CountedPieces | undefined
   readonly mayExtendInches: number
   readonly decision: RunDecision | null
   readonly decisionRule: DecisionRule
@@ -120,5 +131,7 @@ function fromShape(shape: RunShape): RunFile {
 
 function endFromShape(end: RunShape['first']): RunFileEnd {
   if ('sheet' in end) return { kind: 'unit', sheet: end.sheet, atInches: end.at }
+  if ('unknown' in end)
+    return { kind: 'unknown', because: end.unknown, atInches: end.at, posts: end.posts, panels: end.panels }
   return { kind: 'standing splice', atInches: end.standingSplice.at, position: end.standingSplice.position }
 }

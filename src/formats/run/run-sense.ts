@@ -4,6 +4,7 @@ import { parseStation } from '../../core/units/station.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
 import { doubtFault } from '../range/quantity-range.ts'
 import { lengthFault, longestRun, numberFault } from '../range/range-faults.ts'
+import { contradictionsInCount } from './counted-sense.ts'
 import type { RunShape } from './run-shape.ts'
 import { contradictionsInVersion } from './version-sense.ts'
 
@@ -22,6 +23,7 @@ export function contradictionsIn(run: RunShape): readonly Contradiction[] {
     ...repeated(run.obstructions.map(({ name }, i) => [name.trim().toLowerCase(), ['obstructions', i, 'name']])),
     ...repeated(run.instruments.map(({ id }, i) => [id, ['instruments', i, 'id']])),
     ...repeated(run.sheets.map(({ id }, i) => [id, ['sheets', i, 'id']])),
+    ...contradictionsInCount(run),
     ...contradictionsInVersion(run),
   ]
 }
@@ -83,20 +85,21 @@ function inLengths({ stock, standing, decision, mayExtend }: RunShape): Contradi
 }
 
 function inEnds({ first, second }: RunShape): Contradiction[] {
-  const from = 'sheet' in first ? first.at : first.standingSplice.at
-  const to = 'sheet' in second ? second.at : second.standingSplice.at
+  const [from, to] = [placeOf(first), placeOf(second)]
   if (from === null || to === null || from < to) return []
-  const path = 'sheet' in second ? ['second', 'at'] : ['second', 'standingSplice', 'at']
+  const path = 'standingSplice' in second ? ['second', 'standingSplice', 'at'] : ['second', 'at']
   return [{ path, expected: { kind: 'beyond first end', inches: from } }]
 }
+
+const placeOf = (end: RunShape['first']): number | null => ('standingSplice' in end ? end.standingSplice.at : end.at)
 
 /** What the run would have to be, were it laid out, longer than one run may be. */
 function inLongest({ first, second, need, standing, decision }: RunShape): Contradiction[] {
   const sum = (panels: readonly number[] | undefined): number => panels?.reduce((all, inches) => all + inches, 0) ?? 0
-  const [from, to] = [first, second].map((end) => ('sheet' in end ? end.at : end.standingSplice.at))
+  const [from, to] = [placeOf(first), placeOf(second)]
   const lengths: readonly (readonly [Contradiction['path'], number])[] = [
     [['need', 'to'], need === null ? 0 : need.to - need.from],
-    [['second', 'sheet' in second ? 'at' : 'standingSplice'], from == null || to == null ? 0 : to - from],
+    [['second', 'standingSplice' in second ? 'standingSplice' : 'at'], from === null || to === null ? 0 : to - from],
     [['standing', 'panels'], sum(standing?.panels)],
     [['decision', 'panels'], sum(decision?.panels)],
   ]

@@ -16,6 +16,12 @@ const end = z
       z.strictObject({
         standingSplice: z.strictObject({ at: railLength, position: z.enum(['post', 'midspan']) }),
       }),
+      z.strictObject({
+        unknown: z.enum(['no sheet fits', 'not looked at']),
+        at: z._default(z.nullable(railLength), null),
+        posts: z._default(rangedWhole('pieceCount'), 0),
+        panels: z._default(rangedWhole('pieceCount'), 0),
+      }),
     ],
     form('sheet or standing splice'),
   )
@@ -23,7 +29,7 @@ const end = z
     z.meta({
       id: 'RunEnd',
       description:
-        'An end unit by its sheet, with the place of its origin when that is given; or a splice that stands.',
+        'An end unit by its sheet, with the place of its origin when that is given; or a splice that stands; of a run that was counted also one of which nobody knows what it is, with how many of the posts and panels belong to it.',
     }),
   )
 
@@ -127,6 +133,22 @@ export const runShape = z
       z.nullable(z.strictObject({ postOneAt: railLength, panels, postsDriven: rangedWhole('pieceCount') })),
       null,
     ),
+    counted: z
+      .optional(
+        z.strictObject({
+          panels: panels.check(z.minLength(1)),
+          posts: z.union([
+            rangedWhole('pieceCount').check(z.minimum(2)),
+            listOf(railLength, 'posts').check(z.minLength(2)),
+          ]),
+        }),
+      )
+      .check(
+        z.meta({
+          description:
+            'What stands, from the first end on: the lengths of the panels, and how many posts or how far each stands from post 1.',
+        }),
+      ),
     mayExtend: z._default(railLength, 600),
     decision: z._default(
       z.nullable(z.strictObject({ postOneAt: railLength, panels: panels.check(z.minLength(1)) })),

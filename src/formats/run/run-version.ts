@@ -20,6 +20,7 @@ const layoutToShape = (layout: Layout): LayoutShape => ({
   })),
   splices: layout.splices.map(({ id, alongInches, position, unit }) => ({ id, at: alongInches, position, unit })),
   omitted: layout.omitted.map(({ alongInches, obstruction, rule }) => ({ along: alongInches, obstruction, rule })),
+  ...(layout.asCounted === undefined ? {} : { asCounted: layout.asCounted }),
 })
 
 /** The layout of a file whose parts do not contradict each other. */
@@ -44,6 +45,7 @@ export function layoutFromShape(shape: LayoutShape, system: LongitudinalSheet): 
     }),
     endIds: { first: shape.firstEnd, second: shape.secondEnd },
     score: scoreOf(pieces, system),
+    ...(shape.asCounted === undefined ? {} : { asCounted: shape.asCounted }),
   }
 }
 

@@ -73,7 +73,7 @@ function inIds(layout: LayoutShape, { version, earlier = [] }: RunShape): Contra
 
 const ranks = { first: 0, run: 1, second: 2 } as const
 
-function inPosts({ posts, spaces, omitted }: LayoutShape): Contradiction[] {
+function inPosts({ posts, spaces, omitted, asCounted }: LayoutShape): Contradiction[] {
   const found: Contradiction[] = []
   if (posts[0]!.along !== 0)
     found.push({ path: ['layout', 'posts', 0, 'along'], expected: { kind: 'origin of layout' } })
@@ -85,7 +85,8 @@ function inPosts({ posts, spaces, omitted }: LayoutShape): Contradiction[] {
         path: ['layout', 'posts', i, 'along'],
         expected: { kind: 'beyond post in layout', inches: before.along },
       })
-    if (ranks[post.unit] < ranks[before.unit])
+    // A post too many among those of an end is one of the run.
+    if (asCounted === undefined && ranks[post.unit] < ranks[before.unit])
       found.push({ path: ['layout', 'posts', i, 'unit'], expected: { kind: 'nothing before', unit: before.unit } })
   }
   if (spaces.length !== posts.length - 1)
@@ -146,7 +147,7 @@ function inUnit(layout: LayoutShape, run: RunShape, unit: 'first' | 'second'): C
     )
   const sheet = sheetNamed(run, end.sheet) as EndSheet
   const found: Contradiction[] = []
-  if (posts.length !== sheet.posts.length)
+  if (layout.asCounted === undefined && posts.length !== sheet.posts.length)
     found.push({
       path: ['layout', 'posts'],
       expected: { kind: 'posts of end', posts: sheet.posts.length, end: unit },
@@ -166,7 +167,7 @@ function inUnit(layout: LayoutShape, run: RunShape, unit: 'first' | 'second'): C
     }
   }
   for (const [i, panel] of layout.panels.entries()) {
-    if (panel.unit !== unit || panel.role !== 'own') continue
+    if (panel.unit !== unit || panel.role !== 'own' || layout.asCounted !== undefined) continue
     if (sheet.panels.own[(panel.ownNumber ?? 0) - 1]?.inches !== panel.to - panel.from)
       found.push({
         path: ['layout', 'panels', i, 'ownNumber'],

@@ -30,6 +30,7 @@ export function runToValue(run: RunFile): object {
       panels: standing.panels,
       postsDriven: standing.postsDriven,
     },
+    ...(run.counted === undefined ? {} : { counted: run.counted }),
     mayExtend: run.mayExtendInches,
     decision: decision && { postOneAt: decision.postOneAtInches, panels: decision.panels },
     decisionRule: run.decisionRule,
@@ -40,5 +41,7 @@ export function runToValue(run: RunFile): object {
 
 function endToShape(end: RunFileEnd): unknown {
   if (end.kind === 'standing splice') return { standingSplice: { at: end.atInches, position: end.position } }
-  return end.atInches === null ? { sheet: end.sheet } : { sheet: end.sheet, at: end.atInches }
+  const at = end.atInches === null ? {} : { at: end.atInches }
+  if (end.kind === 'unknown') return { unknown: end.because, ...at, posts: end.posts, panels: end.panels }
+  return { sheet: end.sheet, ...at }
 }

@@ -3,6 +3,12 @@ import type { LayoutSaying } from '../../core/layout/layout-saying.ts'
 import type { Print, Printers } from '../print.ts'
 
 export const layout: Printers<LayoutSaying> = {
+  'as counted': ({ known }) =>
+    `as counted: these are the pieces that stand, and no lawful layout has them${known === 'posts placed' ? '' : '; how far apart the posts stand was not measured'}`,
+  'end not known': ({ end, because }) =>
+    because === 'no sheet fits'
+      ? `no hardware sheet fits the ${end} end`
+      : `nobody looked beyond the ${end} end of what was counted`,
   'goes on from standing splice': ({ end }) => `the ${end} end goes on from the standing splice`,
   'sheet joins run': ({ sheet, adapterInches }, print) =>
     adapterInches === null

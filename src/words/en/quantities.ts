@@ -49,6 +49,7 @@ export const quantities: Printers<QuantitySaying> = {
   'bolt length by manual': () => "length by the maker's manual in force",
 
   'pay boundary at standing splice': () => 'at the splice that stands',
+  'pay boundary at unknown end': () => 'where the counted rail ends',
   'pay boundary at splice': ({ of }) => `at the splice where the ${of} joins the run`,
   'pay boundary at post': ({ of, number }) => `at the centre of post ${number} of the ${of}`,
   'pay boundary at listed length': ({ of }) => `where the listed length of the ${of} runs out`,

@@ -45,6 +45,12 @@ export const requirements: Printers<RequirementSaying> = {
       end === 'approach'
         ? 'The end that adjacent traffic meets first is crashworthy.'
         : 'The end is crashworthy, or opposing traffic cannot reach it.',
+    need: 'The rail that counts covers the whole stretch that has to be shielded.',
+    'rest-of-run': 'The run is sound from end to end, and long enough.',
+    'end-hardware': 'What ends the run is known by its hardware sheet.',
+    'end-joins': 'The end unit stands at a system that its sheet joins.',
+    'post-count': 'Every post that the sheets ask for stands.',
+    'panel-count': 'Every panel that the sheets of the ends ask for hangs.',
   }),
 
   'how to look': byTopic<'how to look'>({
@@ -68,6 +74,12 @@ export const requirements: Printers<RequirementSaying> = {
     'new-slot': 'Look at the face and the back of the rail at the moved post and where the post would have stood.',
     criteria: 'Compare letting date, kind of work and speed with the tests on the sheet; nothing has to be measured.',
     crashworthy: 'Compare the sheet of the end with the traffic that can reach it; nothing has to be measured.',
+    need: 'Compare the run with the need of its site: road, traffic, hazards. Nothing on the rail shows it.',
+    'rest-of-run': 'Walk the run to its other end and count its panels and posts.',
+    'end-hardware': "Find out which hardware it is, from the owner's records or its marks, and get its sheet.",
+    'end-joins': 'Compare height and splices of the run with those of the end unit.',
+    'post-count': 'Count the posts, and measure the wide space.',
+    'panel-count': 'Count the panels from splice to splice.',
   }),
 
   'why it matters': byTopic<'why it matters'>({
@@ -100,6 +112,12 @@ export const requirements: Printers<RequirementSaying> = {
     criteria:
       'A level reached under older criteria says nothing of the newer ones. Standing hardware may serve out its life, at the speed that its test covers.',
     crashworthy: 'An end that is not made to be struck stops a vehicle, spears it or throws it over.',
+    need: 'A sound terminal before too short a run shields nothing: a vehicle passes behind it.',
+    'rest-of-run': 'A terminal holds only with the run behind it, and proves nothing about it.',
+    'end-hardware': 'What is not known cannot be compared with what was tested.',
+    'end-joins': 'A unit was tested with rail of its own height and splices.',
+    'post-count': 'Where a post is missing the rail pockets and tears.',
+    'panel-count': 'Without its own panels an end unit does not work as tested.',
   }),
 
   'if it fails': byTopic<'if it fails'>({
@@ -130,6 +148,13 @@ export const requirements: Printers<RequirementSaying> = {
       `Spray a bare slot with zinc. Where the slot is rough, of another size or an old one enlarged, replace the panel and cut a new slot of ${slotSize(slot)}, smooth and sprayed with zinc.`,
     criteria: ({ needed }) => `Choose hardware with ${neededTestName(needed)}.`,
     crashworthy: 'Put a crashworthy terminal at this end.',
+    need: 'Lengthen the run, or move the end, until the rail that counts covers the need.',
+    'rest-of-run': 'Check the rest of the run.',
+    'end-hardware': 'Put hardware there of which the sheet is at hand, or get the sheet.',
+    'end-joins': 'Find out which of the two is what it was taken for; else put a unit there that joins this system.',
+    'post-count':
+      'Find where a post is missing and set it, or say for which obstruction it is left out and lay the run out again.',
+    'panel-count': 'Hang the panels that the sheet of the end asks for.',
   }),
   'rail slots': ({ newSlotAt }) =>
     newSlotAt === null

@@ -3,6 +3,7 @@ import type { SeenKind, Severity, Stated } from '../../core/hardware/hardware-sh
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
 import type { Measured } from '../../core/verdicts/verdict.ts'
+import { lowerFirst } from '../lower-first.ts'
 import type { Print, Printers } from '../print.ts'
 
 type Sayings = Exclude<VerdictSaying, RemedyStep | { readonly kind: 'remedy' }>
@@ -32,6 +33,26 @@ export const verdicts: Printers<Sayings> = {
   crashworthy: ({ sheet, exposure }, print) => print.say(endExposure(sheet, exposure)),
   seen: ({ what }) => seenWords[what],
   severity: ({ severity }) => severityWords[severity],
+  'not said': ({ what }) => notSaid[what],
+  'need of run': ({ shortAtFirst, shortAtSecond }, print) => {
+    const short = (
+      [
+        ['first', shortAtFirst],
+        ['second', shortAtSecond],
+      ] as const
+    ).flatMap(([end, inches]) =>
+      inches === null || inches === 0 ? [] : [`${print.feetInches(inches)} short at the ${end} end`],
+    )
+    if (short.length > 0) return print.list(short, 'and')
+    return shortAtFirst === null || shortAtSecond === null
+      ? 'not known from where the rail counts'
+      : 'covered at both ends'
+  },
+  'unit joins another system': ({ sheet, system }, print) =>
+    `${lowerFirst(print.say(sheet))} at ${lowerFirst(print.say(system))}`,
+  'too few pieces': ({ of, counted, wanted }) => `${counted} ${of} counted, ${wanted} asked for`,
+  counted: ({ label }, print) => `counted: ${lowerFirst(print.say(label))}`,
+  'measured at the count': ({ value, unit }, print) => `${print.measured(value, unit)}, measured at the count`,
   'not rechecked': () => 'failed, and was read again, but not as a recheck of the finding that proves it put right',
 
   acceptable: ({ freeFindings }) => `acceptable${standing(freeFindings)}`,
@@ -77,6 +98,12 @@ const severityWords: Readonly<Record<Stated<Severity>, string>> = {
   upkeep: 'upkeep',
   notStated: 'how bad is not stated by the sheet, so taken as the worst',
 }
+
+const notSaid = {
+  need: 'what has to be shielded was not said, or not the whole run was looked at: nothing here proves shielding',
+  'rest of run': 'nobody looked at the rest of the run, nor at its length',
+  'end hardware': 'not known which hardware ends the run: nothing of it was checked',
+} as const
 
 /** `28 1/2 in, 1 1/2 in outside the limit; ± 0.24 in (k = 2); probability of conformity under 0.1 %` */
 function measuredReason(because: Measured, print: Print): string {

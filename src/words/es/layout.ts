@@ -3,6 +3,12 @@ import type { LayoutSaying } from '../../core/layout/layout-saying.ts'
 import type { Print, Printers } from '../print.ts'
 
 export const layout: Printers<LayoutSaying> = {
+  'as counted': ({ known }) =>
+    `como se contó: estas son las piezas existentes, y ninguna disposición válida las tiene${known === 'posts placed' ? '' : '; no se midió a qué distancia están los postes'}`,
+  'end not known': ({ end, because }) =>
+    because === 'no sheet fits'
+      ? `ninguna ficha corresponde al ${endWord[end]} extremo`
+      : `nadie miró más allá del ${endWord[end]} extremo de lo contado`,
   'goes on from standing splice': ({ end }) => `el ${endWord[end]} extremo sigue desde el empalme existente`,
   'sheet joins run': ({ sheet, adapterInches }, print) =>
     adapterInches === null

@@ -54,6 +54,7 @@ export const quantities: Printers<QuantitySaying> = {
   'bolt length by manual': () => 'longitud según el manual vigente del fabricante',
 
   'pay boundary at standing splice': () => 'en el empalme existente',
+  'pay boundary at unknown end': () => 'donde termina la baranda contada',
   'pay boundary at splice': ({ of }) => `en el empalme donde el ${sheetKind[of]} se une al tramo`,
   'pay boundary at post': ({ of, number }) => `en el centro del poste ${number} del ${sheetKind[of]}`,
   'pay boundary at listed length': ({ of }) => `donde termina la longitud que la ficha da para el ${sheetKind[of]}`,

@@ -52,6 +52,12 @@ export const requirements: Printers<RequirementSaying> = {
       end === 'approach'
         ? 'El extremo que el tránsito contiguo encuentra primero está ensayado a choque.'
         : 'El extremo está ensayado a choque, o el tránsito contrario no puede alcanzarlo.',
+    need: 'La baranda que cuenta cubre todo el trecho que hay que proteger.',
+    'rest-of-run': 'El tramo está bien de un extremo al otro, y es bastante largo.',
+    'end-hardware': 'Se conoce por su ficha lo que termina el tramo.',
+    'end-joins': 'La unidad de extremo está en un sistema al que se une según su ficha.',
+    'post-count': 'Está cada poste que piden las fichas.',
+    'panel-count': 'Está colgado cada panel que piden las fichas de los extremos.',
   }),
 
   'how to look': byTopic<'how to look'>({
@@ -77,6 +83,12 @@ export const requirements: Printers<RequirementSaying> = {
     criteria:
       'Compare la fecha de adjudicación, la clase de obra y la velocidad con los ensayos de la ficha; no hay nada que medir.',
     crashworthy: 'Compare la ficha del extremo con el tránsito que puede alcanzarlo; no hay nada que medir.',
+    need: 'Compare el tramo con la necesidad de su sitio: vía, tránsito, peligros. En la baranda no se ve.',
+    'rest-of-run': 'Recorra el tramo hasta su otro extremo y cuente sus paneles y postes.',
+    'end-hardware': 'Averigüe qué herraje es, por los registros del dueño o por sus marcas, y consiga su ficha.',
+    'end-joins': 'Compare la altura y los empalmes del tramo con los de la unidad de extremo.',
+    'post-count': 'Cuente los postes y mida el espacio ancho.',
+    'panel-count': 'Cuente los paneles de empalme a empalme.',
   }),
 
   'why it matters': byTopic<'why it matters'>({
@@ -109,6 +121,12 @@ export const requirements: Printers<RequirementSaying> = {
       'Un nivel alcanzado con criterios anteriores no dice nada de los nuevos. Los herrajes existentes pueden cumplir su vida útil, a la velocidad que cubre su ensayo.',
     crashworthy:
       'Un extremo que no está hecho para ser golpeado detiene un vehículo de golpe, lo atraviesa o lo vuelca.',
+    need: 'Un terminal correcto ante un tramo demasiado corto no protege nada: un vehículo pasa por detrás.',
+    'rest-of-run': 'Un terminal solo resiste con el tramo detrás, y no prueba nada de él.',
+    'end-hardware': 'Lo que no se conoce no se puede comparar con lo ensayado.',
+    'end-joins': 'Una unidad se ensayó con baranda de su altura y sus empalmes.',
+    'post-count': 'Donde falta un poste la baranda se embolsa y se rasga.',
+    'panel-count': 'Sin sus propios paneles una unidad de extremo no trabaja como en el ensayo.',
   }),
 
   'if it fails': byTopic<'if it fails'>({
@@ -139,6 +157,13 @@ export const requirements: Printers<RequirementSaying> = {
       `Rocíe con zinc la ranura que no lo tenga. Donde la ranura sea áspera, de otro tamaño o una vieja agrandada, cambie el panel y corte una ranura nueva de ${slotSize(slot)}, lisa y rociada con zinc.`,
     criteria: ({ needed }) => `Elija herrajes con ${neededTestName(needed)}.`,
     crashworthy: 'Ponga en este extremo un terminal ensayado a choque.',
+    need: 'Alargue el tramo, o mueva el extremo, hasta que la baranda que cuenta cubra la necesidad.',
+    'rest-of-run': 'Revise el resto del tramo.',
+    'end-hardware': 'Ponga ahí un herraje cuya ficha esté a mano, o consiga la ficha.',
+    'end-joins': 'Averigüe cuál de los dos es lo que se creyó; si no, ponga ahí una unidad que se una a este sistema.',
+    'post-count':
+      'Busque dónde falta un poste y colóquelo, o diga por qué obstáculo se omite y disponga el tramo de nuevo.',
+    'panel-count': 'Cuelgue los paneles que pide la ficha del extremo.',
   }),
   'rail slots': ({ newSlotAt }) =>
     newSlotAt === null

@@ -3,6 +3,7 @@ import type { SeenKind, Severity, Stated } from '../../core/hardware/hardware-sh
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
 import type { Measured, MissingReading, VerdictWord } from '../../core/verdicts/verdict.ts'
+import { lowerFirst } from '../lower-first.ts'
 import type { Print, Printers } from '../print.ts'
 
 type Sayings = Exclude<VerdictSaying, RemedyStep | { readonly kind: 'remedy' }>
@@ -32,6 +33,27 @@ export const verdicts: Printers<Sayings> = {
   crashworthy: ({ sheet, exposure }, print) => print.say(endExposure(sheet, exposure)),
   seen: ({ what }) => seenWords[what],
   severity: ({ severity }) => severityWords[severity],
+  'not said': ({ what }) => notSaid[what],
+  'need of run': ({ shortAtFirst, shortAtSecond }, print) => {
+    const short = (
+      [
+        ['primer', shortAtFirst],
+        ['segundo', shortAtSecond],
+      ] as const
+    ).flatMap(([end, inches]) =>
+      inches === null || inches === 0 ? [] : [`faltan ${print.feetInches(inches)} en el ${end} extremo`],
+    )
+    if (short.length > 0) return print.list(short, 'and')
+    return shortAtFirst === null || shortAtSecond === null
+      ? 'no se sabe desde dónde cuenta la baranda'
+      : 'cubierto en ambos extremos'
+  },
+  'unit joins another system': ({ sheet, system }, print) =>
+    `${lowerFirst(print.say(sheet))} en ${lowerFirst(print.say(system))}`,
+  'too few pieces': ({ of, counted, wanted }) =>
+    of === 'posts' ? `${counted} postes contados, ${wanted} pedidos` : `${counted} paneles contados, ${wanted} pedidos`,
+  counted: ({ label }, print) => `contado: ${lowerFirst(print.say(label))}`,
+  'measured at the count': ({ value, unit }, print) => `${print.measured(value, unit)}, medido al contar`,
   'not rechecked': () => 'falló, y se leyó otra vez, pero no como revisión del hallazgo que pruebe que está corregido',
 
   acceptable: ({ freeFindings }) => `aceptable${standing(freeFindings)}`,
@@ -69,6 +91,12 @@ const verdictNames: Readonly<Record<VerdictWord, string>> = {
   unread: 'sin leer',
   'does not apply': 'no aplica',
 }
+
+const notSaid = {
+  need: 'no se dijo qué hay que proteger, o no se miró todo el tramo: nada aquí prueba que proteja',
+  'rest of run': 'nadie miró el resto del tramo, ni su longitud',
+  'end hardware': 'no se sabe qué herraje termina el tramo: nada de él se revisó',
+} as const
 
 const expectedNames = {
   length: 'una longitud',

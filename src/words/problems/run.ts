@@ -13,6 +13,9 @@ export type RunProblem =
   /** @property unit  name of the end unit by its sheet; @property systems  ids of the sheets that it joins */
   | { readonly kind: 'joined system'; readonly unit: string; readonly systems: readonly string[] }
   | { readonly kind: 'system named'; readonly name: string }
+  // What was counted.
+  | Kinds<'counted run' | 'nothing where counted' | 'end where counted' | 'end looked at'>
+  | { readonly kind: 'at most counted'; readonly pieces: number }
   // The layout.
   | Kinds<'lawful run' | 'lawful layout'>
   | { readonly kind: 'no lawful run'; readonly reasons: readonly Refusal[] }

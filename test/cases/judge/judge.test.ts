@@ -16,6 +16,8 @@ interface Expected {
   readonly acceptance: string
   readonly verdicts: Readonly<Record<string, string>>
   readonly findings?: readonly (readonly string[])[]
+  readonly unproven?: readonly string[]
+  readonly absent?: readonly string[]
 }
 
 const textOf = (path: string): string => readFileSync(new URL(path, import.meta.url), 'utf8')
@@ -50,6 +52,9 @@ describe('a case', () => {
     expect(ids.length * expected.worked.length).toBeGreaterThan(0)
     expect(Object.fromEntries(ids.map((id) => [id, verdictOn(judgement, id)]))).toEqual(expected.verdicts)
     expect(judgement.acceptance.kind).toBe(expected.acceptance)
+    for (const id of expected.absent ?? []) expect([id, verdictOn(judgement, id)]).toEqual([id, undefined])
+    if (expected.unproven !== undefined)
+      expect(judgement.unproven.map(({ requirement }) => requirement).toSorted()).toEqual(expected.unproven.toSorted())
     if (expected.findings === undefined) return
     const found = judgement.findings.map(({ requirements }) => requirements.toSorted())
     expect(found.toSorted()).toEqual(expected.findings.map((one) => one.toSorted()).toSorted())

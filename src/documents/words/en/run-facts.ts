@@ -31,6 +31,10 @@ export const runFacts = {
       post: 'Goes on from a splice that stands, at a post',
       midspan: 'Goes on from a splice that stands, at midspan',
     },
+    unknown: {
+      'no sheet fits': 'Not known: no hardware sheet fits what was seen',
+      'not looked at': 'Not looked at',
+    },
     noCriteria: 'no test criteria stated',
     confirmations: {
       published: 'published',

@@ -34,6 +34,10 @@ export const runFacts: typeof english = {
       post: 'Sigue desde un empalme existente, en un poste',
       midspan: 'Sigue desde un empalme existente, a media distancia',
     },
+    unknown: {
+      'no sheet fits': 'Desconocido: ninguna ficha corresponde a lo visto',
+      'not looked at': 'Sin mirar',
+    },
     noCriteria: 'no se dan criterios de ensayo',
     confirmations: {
       published: 'publicado',

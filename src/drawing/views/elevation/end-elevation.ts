@@ -95,6 +95,9 @@ function endItems(input: StripInput, which: 'first' | 'second'): Item[] {
     case 'standing splice':
       items.push(line('standing run', point(railEnd, railTop), point(railEnd + outward * 26, railTop)))
       break
+    case 'unknown end':
+      items.push(rectangle('ends', box(-2, 14, 0, railTop), 'hatch'))
+      break
     case 'buried end':
       items.push(
         polyline('finish grade', [point(postOne - outward * 30, 0), point(postOne + outward * 30, railTop + 18)]),

@@ -55,15 +55,30 @@ function endSign(kind: StripEnd['kind'], at: (out: number, aside: number) => Poi
         line('standing run', at(2, 0), at(34, 0)),
         polyline('ends', [at(16, -6), at(18, -1), at(14, 1), at(16, 6)]),
       ]
+    case 'unknown end':
+      return [
+        polyline('ends', [at(-2, -8), at(14, -8), at(14, 8), at(-2, 8), at(-2, -8)]),
+        line('ends', at(-2, -8), at(14, 8)),
+        line('ends', at(-2, 8), at(14, -8)),
+      ]
     default:
       return kind satisfies never
   }
 }
 
+/** How far the middle of a sign lies outward from the end of rail, and below its face. */
+const centres: Readonly<Record<StripEnd['kind'], { readonly shift: number; readonly drop: number }>> = {
+  terminal: { shift: 0, drop: -1 },
+  'trailing anchor': { shift: -1, drop: 8 },
+  'buried end': { shift: 11, drop: 4 },
+  'bridge end': { shift: 12, drop: 5 },
+  'standing splice': { shift: 18, drop: 0 },
+  'unknown end': { shift: 6, drop: 0 },
+}
+
 /** Where the sign of an end is shown alone, as in the legend: its rail to the right, centred on `centre`. */
 export function endSignAlone(kind: StripEnd['kind'], centre: Point, perPoint: number): Item[] {
-  const shift = { terminal: 0, 'trailing anchor': -1, 'buried end': 11, 'bridge end': 12, 'standing splice': 18 }[kind]
-  const drop = { terminal: -1, 'trailing anchor': 8, 'buried end': 4, 'bridge end': 5, 'standing splice': 0 }[kind]
+  const { shift, drop } = centres[kind]
   return endSign(
     kind,
     (out, aside) => point(centre.x + (shift - out) * perPoint, centre.y + (aside + drop) * perPoint),

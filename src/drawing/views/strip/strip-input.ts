@@ -8,8 +8,8 @@ import type { Print } from '../../../words/print.ts'
 export interface StripEnd {
   /** As it is said. */
   readonly name: string
-  readonly kind: EndSheet['kind'] | 'standing splice'
-  /** Null where the run joins one that stands. */
+  readonly kind: EndSheet['kind'] | 'standing splice' | 'unknown end'
+  /** Null where the run joins one that stands, or nobody knows what ends it. */
   readonly sheet: EndSheet | null
 }
 

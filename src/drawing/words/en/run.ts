@@ -5,6 +5,7 @@ import type { PaperName } from '../../../core/units/paper-names.ts'
 /** What stands on every view of a run: its pieces by their names, and how it is drawn. */
 export const run = {
   standingRun: 'standing run',
+  unknownEnd: 'end of which no sheet is known',
   datumAt: (station: string) => `datum at ${station}`,
   screenScale: (ratio: number) => `Scale 1:${ratio} before it is enlarged`,
   paperScale: (scale: string, paper: PaperName) => `Scale ${scale} when printed at 100 % on ${paper} paper`,

@@ -33,6 +33,7 @@ export const strip = {
     'buried end': 'end buried in the backslope',
     'bridge end': 'bridge',
     'standing splice': 'run that stands',
+    'unknown end': 'end of which no sheet is known',
   },
   noPostHere: 'no post can stand here',
   countOfWorst: '2/7: 2 of the 7 verdicts at this place are as bad as the sign',

@@ -2,6 +2,7 @@ import type { run as english } from '../en/run.ts'
 
 export const run: typeof english = {
   standingRun: 'tramo existente',
+  unknownEnd: 'extremo del que no se conoce ficha',
   datumAt: (station) => `origen en ${station}`,
   screenScale: (ratio) => `Escala 1:${ratio} antes de ampliarla`,
   paperScale: (scale, paper) => `Escala ${scale} impresa al 100 % en papel ${papers[paper]}`,

@@ -29,6 +29,7 @@ export const strip: typeof english = {
     'buried end': 'extremo enterrado en el talud',
     'bridge end': 'puente',
     'standing splice': 'tramo existente',
+    'unknown end': 'extremo del que no se conoce ficha',
   },
   noPostHere: 'aquí no puede ir poste',
   countOfWorst: '2/7: 2 de los 7 veredictos de este lugar son tan malos como el signo',

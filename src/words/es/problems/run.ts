@@ -23,6 +23,12 @@ export const runProblems: Printers<RunProblem> = {
   'sheet id': ({ ids }) => `el id de una ficha: ${ids.join(', ')}`,
   'joined system': ({ unit, systems }, print) => `un sistema al que se una: ${print.say(unit)} (${systems.join(', ')})`,
   'system named': ({ name }, print) => print.say(name),
+  'counted run': () =>
+    'una ficha o un empalme existente: un extremo solo puede ser desconocido en un tramo contado (`counted`)',
+  'nothing where counted': () => 'nada, donde el tramo se contó',
+  'end where counted': () => 'una ficha, o `unknown` donde el tramo se contó',
+  'end looked at': () => 'un extremo que alguien miró: en un tramo contado, por lo menos uno',
+  'at most counted': ({ pieces }) => `a lo más ${pieces}, los que se contaron`,
   'lawful run': () => 'un tramo que se pueda disponer según las fichas',
   'lawful layout': () => 'una de las disposiciones válidas (vea la orden layout)',
   'no lawful run': ({ reasons }, print) => `ninguno: ${reasons.map(print.say).join('; ')}`,

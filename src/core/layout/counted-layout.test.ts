@@ -1,0 +1,141 @@
+import { describe, expect, it } from 'vitest'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import { deriveRequirements } from '../requirements/derive-requirements.ts'
+import type { RunModel } from '../requirements/run-model.ts'
+import { countedLayout } from './counted-layout.ts'
+import type { CountedPieces, Layout, LayoutRequest, RunEnd } from './layout.ts'
+import { solveLayout } from './solve-layout.ts'
+
+const sheet = (id: string) => shippedSheets.find((one) => one.id === id)!
+const system = (id: string) => sheet(id) as LongitudinalSheet
+const unit = (id: string): RunEnd => ({ kind: 'unit', sheet: sheet(id) as EndSheet, atInches: null })
+
+const midspan = system('w-beam-midspan-31')
+const atPosts = system('w-beam-post-splice-27-3-4')
+const pairs = [
+  [midspan, 'flared-terminal-31', 'trailing-anchor-31'],
+  [midspan, 'tangent-terminal-31', 'flared-terminal-31'],
+  [midspan, 'buried-end-31', 'trailing-anchor-31'],
+  [atPosts, 'flared-terminal-27-3-4', 'trailing-anchor-27-3-4'],
+] as const
+
+/** The first lawful runs of some lengths between two ends. */
+const lawful = pairs.flatMap(([system, first, second]) =>
+  [600, 1500].flatMap((toInches) => {
+    const ends = { first: unit(first), second: unit(second) }
+    const request: LayoutRequest = {
+      ...{ system, ...ends, need: { fromInches: 0, toInches }, stock: null, obstructions: [], reduced: [] },
+      ...{ standing: null, mayExtendInches: 600 },
+    }
+    const solved = solveLayout(request)
+    if (!solved.ok) throw new Error(solved.error.kind)
+    return [...solved.value.runs].slice(0, 4).map((layout) => ({ hardware: { system, ...ends }, layout }))
+  }),
+)
+
+const lengthsOf = ({ panels }: Layout) => panels.map(({ inches }) => inches)
+const placesOf = ({ posts }: Layout) => posts.map(({ alongInches }) => alongInches)
+
+describe('a lawful run that is counted', () => {
+  it('has every piece where the search has it, whether its posts are counted or measured', () => {
+    expect(lawful.length).toBeGreaterThan(20)
+    for (const { hardware, layout } of lawful) {
+      for (const posts of [layout.posts.length, placesOf(layout)]) {
+        const counted = countedLayout(hardware, { panels: lengthsOf(layout), posts })
+        expect(counted.asCounted).toBe('posts placed')
+        expect(counted.posts).toEqual(layout.posts)
+        expect(counted.splices).toEqual(layout.splices)
+        expect(counted.panels.map(({ role: _, ...panel }) => panel)).toEqual(
+          layout.panels.map(({ role: _, ...panel }) => panel),
+        )
+        expect([counted.countsFromInches, counted.countsToInches]).toEqual([
+          layout.countsFromInches,
+          layout.countsToInches,
+        ])
+      }
+    }
+  })
+
+  it('is asked what it is asked as it was laid out, and its count shows no fault', () => {
+    for (const { hardware, layout } of lawful) {
+      const pieces = { panels: lengthsOf(layout), posts: placesOf(layout) }
+      const asked = (layout: Layout, counted: RunModel['counted']) =>
+        deriveRequirements({
+          ...{ ...hardware, layout, counted, flare: null, work: 'standing', letting: null, speed: null },
+          ...{ opposingReaches: null },
+        })
+      const laidOut = asked(layout, undefined)
+      const counted = asked(countedLayout(hardware, pieces), { ...pieces, need: null })
+      expect(counted.filter(({ id }) => id !== 'run/need').map(({ id, must }) => [id, must])).toEqual(
+        laidOut.map(({ id, must }) => [id, must]),
+      )
+      for (const { id, look } of counted) {
+        if (look.kind === 'choose' && look.counted !== undefined)
+          expect([id, look.choices.find((one) => one.id === look.counted)?.right]).toEqual([id, true])
+        if (look.kind === 'measure' && look.counted !== undefined)
+          expect([id, look.counted]).toEqual([id, look.limits.nominal])
+      }
+    }
+  })
+})
+
+const ends = { system: midspan, first: unit('flared-terminal-31'), second: unit('trailing-anchor-31') }
+const rail = [150, 150, 112.5, 150, 150, 112.5]
+
+describe('posts that do not come out', () => {
+  it('stand nowhere in particular while they were only counted', () => {
+    const counted = countedLayout(ends, { panels: rail, posts: 11 })
+    expect(counted.asCounted).toBe('posts only counted')
+    expect(counted.posts).toHaveLength(11)
+    expect(counted.posts.map(({ unit, ownNumber }) => `${unit} ${ownNumber}`)).toContain('first 6')
+  })
+
+  it('are known one by one once they are measured: the missing one leaves its number', () => {
+    const places = Array.from({ length: 12 }, (_, i) => i * 75).filter((_, i) => i !== 3)
+    const { posts, asCounted } = countedLayout(ends, { panels: rail, posts: places })
+    expect(asCounted).toBe('posts placed')
+    expect(posts.filter(({ unit }) => unit === 'first').map(({ ownNumber }) => ownNumber)).toEqual([1, 2, 3, 5, 6])
+    expect(posts.filter(({ unit }) => unit === 'second').map(({ ownNumber }) => ownNumber)).toEqual([2, 1])
+  })
+
+  it('among those of a unit, one too many is a post of the run', () => {
+    const places = [0, 75, 110, 150, 225, 300, 375, 450, 525, 600, 675, 750, 825]
+    const { posts } = countedLayout(ends, { panels: rail, posts: places })
+    expect(posts[2]).toMatchObject({ alongInches: 110, unit: 'run', ownNumber: null })
+    expect(posts[3]).toMatchObject({ alongInches: 150, unit: 'first', ownNumber: 3 })
+  })
+})
+
+describe('an end that nobody knows', () => {
+  const notLooked: RunEnd = { kind: 'unknown', because: 'not looked at', atInches: null, posts: 0, panels: 0 }
+  const only = (panels: CountedPieces['panels'], posts: number) =>
+    countedLayout({ ...ends, second: notLooked }, { panels, posts })
+
+  it('leaves a terminal with its own pieces, and a post right at its last splice may be counted or not', () => {
+    expect(only([150, 150, 112.5], 6)).toMatchObject({ asCounted: 'posts placed', countsToInches: null })
+    expect(only([150, 150, 150], 6).asCounted).toBe('posts placed')
+    expect(only([150, 150, 150], 7).posts.at(-1)).toMatchObject({ alongInches: 450, unit: 'run' })
+  })
+
+  it('is the first as well as the second', () => {
+    const { posts, panels } = countedLayout({ ...ends, first: notLooked }, { panels: [150, 112.5], posts: 4 })
+    expect(posts.map(({ unit, ownNumber, alongInches }) => [unit, ownNumber, alongInches])).toEqual([
+      ['run', null, 0],
+      ['run', null, 75],
+      ['second', 2, 150],
+      ['second', 1, 225],
+    ])
+    expect(panels[0]).toMatchObject({ fromInches: -37.5, unit: 'run' })
+  })
+
+  it('has its posts standing, of which nothing is asked', () => {
+    const first: RunEnd = { kind: 'unknown', because: 'no sheet fits', atInches: null, posts: 4, panels: 2 }
+    const { posts, panels } = countedLayout(
+      { ...ends, first },
+      { panels: [150, 112.5, 150, 150, 150, 112.5], posts: 12 },
+    )
+    expect(posts.map(({ state }) => state === 'standing').lastIndexOf(true)).toBe(3)
+    expect(panels.map(({ unit }) => unit)).toEqual(['first', 'first', 'run', 'run', 'run', 'second'])
+  })
+})
