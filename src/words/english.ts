@@ -2,6 +2,7 @@ import { answers } from './en/answers.ts'
 import { common } from './en/common.ts'
 import { fit } from './en/fit.ts'
 import { hardware } from './en/hardware.ts'
+import { key } from './en/key.ts'
 import { layout } from './en/layout.ts'
 import { need } from './en/need.ts'
 import { places } from './en/places.ts'
@@ -25,6 +26,7 @@ export const englishWords: Words = {
     common,
     fit,
     hardware,
+    key,
     layout,
     need,
     places,

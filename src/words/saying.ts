@@ -1,5 +1,6 @@
 import type { FitSaying } from '../core/fit/fit-saying.ts'
 import type { HardwareSaying } from '../core/hardware/hardware-saying.ts'
+import type { KeySaying } from '../core/hardware/key-saying.ts'
 import type { LimitsSaying } from '../core/hardware/limits-saying.ts'
 import type { SheetText } from '../core/hardware/sheet-text.ts'
 import type { LayoutSaying } from '../core/layout/layout-saying.ts'
@@ -18,6 +19,7 @@ import type { ProblemSaying } from './problems/problem-saying.ts'
 export type Saying =
   | FitSaying
   | HardwareSaying
+  | KeySaying
   | LayoutSaying
   | LimitsSaying
   | NeedSaying

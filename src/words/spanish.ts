@@ -2,6 +2,7 @@ import { answers } from './es/answers.ts'
 import { common } from './es/common.ts'
 import { fit } from './es/fit.ts'
 import { hardware } from './es/hardware.ts'
+import { key } from './es/key.ts'
 import { layout } from './es/layout.ts'
 import { need } from './es/need.ts'
 import { places } from './es/places.ts'
@@ -25,6 +26,7 @@ const words: Words = {
     common,
     fit,
     hardware,
+    key,
     layout,
     need,
     places,
