@@ -117,7 +117,7 @@ describe('what one chooses from says what it is, and one of it is right', () => 
     ],
     [
       'a length',
-      panelLengthRule(150, [75, 150], false, cited),
+      panelLengthRule({ wanted: 150, counted: null }, [75, 150], false, cited),
       [
         [{ kind: 'choice of panel', inches: 75 }, false],
         [{ kind: 'choice of panel', inches: 150 }, true],
@@ -126,7 +126,7 @@ describe('what one chooses from says what it is, and one of it is right', () => 
     ],
     [
       'a splice',
-      spliceRule('midspan', cited),
+      spliceRule({ wanted: 'midspan', counted: null }, cited),
       [
         ['splice at a post', false],
         ['splice at midspan', true],
@@ -155,7 +155,7 @@ describe('what a figure shows is what is right', () => {
     ['a slotted panel', slottedPanelRule(150, name, cited), { present: true }],
     ['a block', blockRule(true, cited), { present: true }],
     ['a lap', lapRule('upstream', cited), { over: 'upstream' }],
-    ['a splice', spliceRule('post', cited), { splice: 'post' }],
+    ['a splice', spliceRule({ wanted: 'post', counted: null }, cited), { splice: 'post' }],
   ])('%s', (_, { shows }, wanted) => {
     expect(shows).toEqual(wanted)
   })
@@ -175,7 +175,8 @@ describe('the distance of two posts', () => {
       { ...sheet, postSpacing: { ...sheet.postSpacing, ...changes } as Dimension<'in'> },
       post(4, 300),
       post(5, 378, moved ? 'moved' : 'regular'),
-      omitted as Parameters<typeof spacingRule>[3],
+      { wanted: 78, counted: null },
+      omitted as Parameters<typeof spacingRule>[4],
     )
   const limits = ({ look }: DerivedRule) =>
     look.kind === 'measure' ? [look.limits.low, look.limits.nominal, look.limits.high] : null
