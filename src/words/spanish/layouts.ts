@@ -15,7 +15,6 @@ export const layoutWords: SpanishWords = {
     'nested span': 'de vano con baranda doble',
     none: 'ninguno',
     'standing run': 'tramo existente',
-    'end of which no sheet is known': 'extremo del que no se conoce ficha',
   },
   patterns: [
     ['# post', '# poste'],

@@ -22,7 +22,6 @@ export const stripWords: SpanishWords = {
     'end buried in the backslope': 'extremo enterrado en el talud',
     bridge: 'puente',
     'run that stands': 'tramo existente',
-    'end of which no sheet is known': 'extremo del que no se conoce ficha',
     'no post can stand here': 'aquí no puede ir poste',
     'no post here': 'aquí sin poste',
     '2/7: 2 of the 7 verdicts at this place are as bad as the sign':
