@@ -1,16 +1,9 @@
-import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
-import { countedPosts, type PlacedPosts } from './counted-posts.ts'
+import type { EndSheet } from '../hardware/hardware-sheet.ts'
+import { type CountedHardware, countedPosts, type PlacedPosts } from './counted-posts.ts'
 import type { CountedPieces, Layout, LayoutPanel, LayoutPost, LayoutSplice, RunEnd, Unit } from './layout.ts'
 import { withFirstIds } from './place-ids.ts'
 import { scoreOf } from './score.ts'
 import { inchesOf, type Sixteenths, sixteenths } from './sixteenths.ts'
-
-/** The hardware of a run that was counted, as far as it is known. */
-export interface CountedHardware {
-  readonly system: LongitudinalSheet
-  readonly first: RunEnd
-  readonly second: RunEnd
-}
 
 /** The run as it stands, lawful or not: the pieces that were counted, each with the part of the run that it belongs to. */
 export function countedLayout(hardware: CountedHardware, counted: CountedPieces): Layout {

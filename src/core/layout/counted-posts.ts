@@ -1,6 +1,13 @@
-import type { CountedHardware } from './counted-layout.ts'
+import type { LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { LayoutPost, RunEnd, Unit } from './layout.ts'
 import { type Sixteenths, sixteenths } from './sixteenths.ts'
+
+/** The hardware of a run that was counted, as far as it is known. */
+export interface CountedHardware {
+  readonly system: LongitudinalSheet
+  readonly first: RunEnd
+  readonly second: RunEnd
+}
 
 /** Posts in order, measured from where the rail begins. */
 export interface PlacedPosts {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
-import { deriveRequirements } from '../requirements/derive-requirements.ts'
-import type { RunModel } from '../requirements/run-model.ts'
-import { countedLayout } from './counted-layout.ts'
-import type { CountedPieces, Layout, LayoutRequest, RunEnd } from './layout.ts'
-import { solveLayout } from './solve-layout.ts'
+import { countedLayout } from '../layout/counted-layout.ts'
+import type { CountedPieces, Layout, LayoutRequest, RunEnd } from '../layout/layout.ts'
+import { solveLayout } from '../layout/solve-layout.ts'
+import { deriveRequirements } from './derive-requirements.ts'
+import type { RunModel } from './run-model.ts'
 
 const sheet = (id: string) => shippedSheets.find((one) => one.id === id)!
 const system = (id: string) => sheet(id) as LongitudinalSheet
