@@ -1,7 +1,6 @@
 import type { PaperName } from '../core/units/paper-names.ts'
 import type { Drawing } from '../drawing/drawing.ts'
 import { writeDxf } from '../drawing/dxf/write-dxf.ts'
-import { sayDrawing } from '../drawing/say-drawing.ts'
 import { writeSvg } from '../drawing/svg/write-svg.ts'
 import { elevationDrawing, elevationPages } from '../drawing/views/elevation.ts'
 import type { StripInput } from '../drawing/views/strip/strip-input.ts'
@@ -29,8 +28,7 @@ export const writeRunView = (
   view: RunViewName,
   page: 'web' | PaperName,
   print: Print,
-): readonly string[] =>
-  drawingsOf(stripInput(required, print), view, page).map((drawing) => writeSvg(sayDrawing(drawing, print)))
+): readonly string[] => drawingsOf(stripInput(required, print), view, page).map(writeSvg)
 
 /**
  * One view of the run as DXF drawings, every distance true, in inches, or in metres for a metric run: strip and elevation
@@ -45,7 +43,7 @@ export const writeRunViewDxf = (
 ): readonly string[] => {
   const unit = required.run.units === 'metric' ? 'metre' : 'inch'
   const input = { ...stripInput(required, print), lateralExaggeration: 1 }
-  return drawingsOf(input, view, 'web').map((drawing) => writeDxf(sayDrawing(drawing, print), { unit, author }))
+  return drawingsOf(input, view, 'web').map((drawing) => writeDxf(drawing, { unit, author }))
 }
 
 /** A detail needs a sheet of paper: letter, or A4 for a metric run, where none is asked for. */

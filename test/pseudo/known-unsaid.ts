@@ -16,10 +16,7 @@ const drawings = 'drawings say their prose once more as a whole'
 const knownUnsaid: Readonly<Record<string, KnownUnsaid>> = {
   // Names of languages, dates and what people wrote are among them.
   screens: { from: 'src/web/', why: `${requirements}; ${drawings}`, most: 92 },
-  figures: { from: 'src/drawing/views/figures/', why: `${drawings}; ${requirements}`, most: 44 },
   strips: { from: 'src/core/requirements/places.ts', why: requirements, most: 7 },
-  elevations: { from: 'src/drawing/views/elevation/', why: `${drawings}; ${requirements}`, most: 23 },
-  details: { from: 'src/drawing/views/terminal-detail/', why: `${drawings}; ${requirements}`, most: 88 },
   'plans and sections': { from: 'src/drawing/views/plan/, section/', why: drawings, most: 199 },
   'crew-sheet.pdf': { from: 'src/documents/crew-sheet-*.ts', why: `${documents}; ${requirements}`, most: 7 },
   'record.pdf': { from: 'src/documents/pdf/record-template.ts', why: `${documents}; ${requirements}`, most: 12 },

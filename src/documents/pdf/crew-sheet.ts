@@ -1,5 +1,4 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import { sayDrawing } from '../../drawing/say-drawing.ts'
 import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
 import { stripPages } from '../../drawing/views/strip.ts'
 import type { CrewSheetContents } from '../crew-sheet-contents.ts'
@@ -33,7 +32,7 @@ export function writeCrewSheet(
       words,
       stripWords: within && words.strip(within.scale, strip.lateralExaggeration),
     },
-    { pages, figures: [...(within === null ? [] : [within.drawing]), ...laps.map((one) => sayDrawing(one, print))] },
+    { pages, figures: [...(within === null ? [] : [within.drawing]), ...laps] },
     printing,
   )
 }

@@ -1,9 +1,11 @@
 import { limitsOf } from '../../core/hardware/limits-saying.ts'
+import { contentOf } from '../../core/hardware/sheet-text.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
 import { point, text } from '../draw.ts'
 import type { Drawing } from '../drawing.ts'
 import { plainScales } from '../paper.ts'
 import { wrapText } from '../text-width.ts'
+import { drawingWords } from '../words/drawing-words.ts'
 import { elevationBand } from './elevation/elevation-band.ts'
 import { elevationLayers } from './elevation/elevation-layers.ts'
 import { railHeightOf } from './elevation/elevation-sizes.ts'
@@ -21,13 +23,14 @@ export const elevationPages = (input: StripInput, page: PaperName): Drawing[] =>
   runPages(input, elevationView(input), page)
 
 function elevationView(input: StripInput): RunView {
-  const { titles, layout } = input
-  const notes = notesOf(input)
+  const { titles, layout, print } = input
+  const { run, elevation } = drawingWords(print)
+  const notes = [elevation.heights(railHeights(input)), ...elevation.notes]
+  const pieces = run.pieces(layout.posts.length, layout.panels.length, layout.splices.length)
   return {
-    title: [`Elevation of ${titles.run}`, titles.route, titles.stations].filter((part) => part).join(', '),
-    description: `The run seen square to its rail, upstream end at the left: ${unitNames(input).join(', then ')}; ${layout.posts.length} posts, ${layout.panels.length} panels, ${layout.splices.length} splices. ${notes.join(' ')}`,
-    measureWords:
-      'Elevation: distances along the rail and heights above finish grade are to the same scale. Upstream end at the left.',
+    title: [elevation.title(titles.run), titles.route, titles.stations].filter((part) => part).join(', '),
+    description: elevation.description(unitNames(input), pieces, notes),
+    measureWords: elevation.measure,
     layers: elevationLayers,
     screenScale: plainScales[input.units][0]!,
     band: (scale, range, matches) => elevationBand(input, scale, range, matches),
@@ -41,19 +44,14 @@ function elevationView(input: StripInput): RunView {
   }
 }
 
-/** What the drawing rests on, and what it does not know. */
-function notesOf(input: StripInput): string[] {
+/** Limits of the top of rail: one for all where the sheets state the same, else each with its unit. */
+function railHeights(input: StripInput): readonly string[] {
+  const { print } = input
+  const { unitHeight } = drawingWords(print).elevation
   const units = (['first', 'run', 'second'] as const).filter((unit) => unit === 'run' || input[unit].sheet !== null)
-  const names = units.map((unit) => ({
-    name: unitName(input, unit),
-    limits: input.print.say(limitsOf(railHeightOf(input, unit))),
-  }))
-  const isSame = names.every(({ limits }) => limits === names[0]!.limits)
-  const heights = isSame ? names[0]!.limits : names.map(({ name, limits }) => `${name} ${limits}`).join('; ')
-  return [
-    `Top of rail above finish grade, as the sheets state it: ${heights}. Finish grade is drawn level.`,
-    'Posts are cut off in the ground: the sheets do not state their length. A flare is unrolled: see the strip for its offsets.',
-    'Profile of the rail and widths of posts and blocks are drawn as is common practice; head, anchor cable and bridge are signs.',
-    'With the upstream end at the left, a rail on the right of its traffic is seen from behind, one on the left from the traffic side.',
-  ]
+  const limits = units.map((unit) => limitsOf(railHeightOf(input, unit)))
+  const isSame = new Set(limits.map(contentOf)).size === 1
+  return isSame
+    ? [print.say(limits[0]!)]
+    : units.map((unit, i) => unitHeight(unitName(input, unit), print.say(limits[i]!)))
 }

@@ -1,12 +1,13 @@
 import type { EndSheet } from '../../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../../core/hardware/limits-saying.ts'
+import { sheetText } from '../../core/hardware/sheet-text.ts'
 import { unitFlare } from '../../core/staking/unit-flare.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
-import { english } from '../../words/english.ts'
 import { circle, dimension, group, line, moved, point, polyline, text } from '../draw.ts'
 import type { Drawing, Item } from '../drawing.ts'
 import { type PlainScale, papers } from '../paper.ts'
-import { fitText, textWidth, wrapText } from '../text-width.ts'
+import { textWidth, wrapText } from '../text-width.ts'
+import { drawingWords } from '../words/drawing-words.ts'
 import { heightItems, panelLengths } from './elevation/elevation-band.ts'
 import { elevationLayers } from './elevation/elevation-layers.ts'
 import { drawnSizes, heightLabel } from './elevation/elevation-sizes.ts'
@@ -36,8 +37,8 @@ const detailScales: Readonly<Record<StripInput['units'], readonly PlainScale[]>>
  * below what the sheet says of each. Null for an end without a sheet.
  */
 export function terminalDetail(input: StripInput, which: 'first' | 'second', page: PaperName): Drawing | null {
-  const { sheet } = input[which]
-  const name = input[which].name
+  const { sheet, name } = input[which]
+  const { detail, run } = drawingWords(input.print)
   if (sheet === null) return null
   const paper = papers[page]
   const width = paper.widthPoints - 2 * marginPoints
@@ -62,13 +63,16 @@ export function terminalDetail(input: StripInput, which: 'first' | 'second', pag
   const grade = planLevel - planDepth - (places.railTop + 10) / perPoint - 34
   const listTop = grade - drawnSizes.cutBelow / perPoint - 56
   const title = titleBlock(input, width, perPoint, {
-    scale: `Scale ${scale.words} when printed at 100 % on ${paper.name} paper`,
-    measure: `Detail of the ${which} end, ${fitText(name, 300, 7)}: plan above, elevation below; distances along the rail, offsets and heights are to scale, signs of parts are not.`,
+    scale: run.paperScale(scale.words, page),
+    measure: detail.measure(which, name),
     page: null,
   })
   return {
-    title: `Detail of the ${which} end of ${input.titles.run}: ${name}`,
-    description: `Plan and elevation of ${name}, with what its sheet says: ${callouts.map(({ words }, i) => `${i + 1}: ${words}`).join(' ')}`,
+    title: detail.title(which, input.titles.run, name),
+    description: detail.description(
+      name,
+      callouts.map(({ words }, i) => detail.callout(i + 1, words)),
+    ),
     scale: scale.ratio,
     paper,
     extent: { minX: 0, minY: 0, maxX: paper.widthPoints * perPoint, maxY: paper.heightPoints * perPoint },
@@ -77,7 +81,17 @@ export function terminalDetail(input: StripInput, which: 'first' | 'second', pag
       ...put(title, marginPoints, top),
       ...put(planItems(frame, sheet, which), left, planLevel),
       ...put(elevationItems(frame, callouts), left, grade),
-      ...put(calloutList(callouts, sheet, width - scaleBarWidth - 24, perPoint), marginPoints, listTop),
+      ...put(
+        calloutList(
+          callouts,
+          sheet,
+          input,
+          { width: width - scaleBarWidth - 24, height: listTop - marginPoints },
+          perPoint,
+        ),
+        marginPoints,
+        listTop,
+      ),
       ...put(
         scaleBar(scale.ratio, input.units, true, input.print),
         paper.widthPoints - marginPoints - scaleBarWidth,
@@ -112,33 +126,39 @@ function planItems(frame: Frame, sheet: EndSheet, which: 'first' | 'second'): It
   const [from, to] = [Math.max(rail.from, range.from), Math.min(rail.to, range.to)]
   const bends = [from, ...frame.bends.filter((one) => one > from && one < to), to]
   const posts = input.layout.posts.filter(isShown(range))
-  const limits =
+  const { detail, run } = drawingWords(input.print)
+  const flare =
     sheet.flare === 'none'
-      ? 'No flare.'
-      : `Flare: ${english(null).say(limitsOf(sheet.flare.offset))} at post 1, ${sheet.flare.shape}, over ${lengthLabel(input, unitFlare(input.layout, which, sheet)?.overInches ?? sheet.flare.overInches)}.`
+      ? detail.noFlare
+      : detail.flare(
+          input.print.say(limitsOf(sheet.flare.offset)),
+          sheet.flare.shape,
+          lengthLabel(input, unitFlare(input.layout, which, sheet)?.overInches ?? sheet.flare.overInches),
+        )
   return [
     line('line of the run', frame.level(range.from, 0), frame.level(range.to, 0)),
-    text(
-      'text',
-      frame.level(range.from, 20),
-      'PLAN, traffic side up. Offsets from the line of the run to the face of rail.',
-      7,
-      { bold: true },
-    ),
-    text('text', frame.level(range.from, 11), limits, 7),
+    text('text', frame.level(range.from, 20), detail.plan, 7, { bold: true }),
+    text('text', frame.level(range.from, 11), flare, 7),
     polyline(
       'rail',
       bends.map((along) => frame.at(along, 0)),
     ),
     ...posts.map((post) => {
       const centre = frame.at(post.alongInches, -9)
-      const own = post.unit === which && post.ownNumber !== null ? ` (${post.ownNumber})` : ''
-      return group(`plan-${post.id}`, `post ${post.number}${own}`, [
+      const own = post.unit === which ? post.ownNumber : null
+      const title = own === null ? run.post(post.number) : run.ownPost(post.number, own)
+      return group(`plan-${post.id}`, title, [
         ...postSign(postSignOf(input, post), centre, perPoint),
-        text('text', point(centre.x, centre.y - 5 * perPoint), `${post.number}${own}`, 7, {
-          anchor: 'middle',
-          level: 'top',
-        }),
+        text(
+          'text',
+          point(centre.x, centre.y - 5 * perPoint),
+          own === null ? `${post.number}` : `${post.number} (${own})`,
+          7,
+          {
+            anchor: 'middle',
+            level: 'top',
+          },
+        ),
       ])
     }),
     ...posts.flatMap((post): Item[] => {
@@ -172,7 +192,9 @@ function elevationItems(frame: Frame, callouts: readonly DetailCallout[]): Item[
     ...panelLengths(frame, level / perPoint - 14),
     ...railElevation(frame),
     ...heightItems(frame),
-    text('text', frame.level(middleOfLastSpace, -9), 'finish grade', 6.5, { anchor: 'middle' }),
+    text('text', frame.level(middleOfLastSpace, -9), drawingWords(input.print).detail.finishGrade, 6.5, {
+      anchor: 'middle',
+    }),
     ...posts.map((post) => postElevation(frame, post)),
     ...endElevation(input, range),
     ...posts.map((post) =>
@@ -205,18 +227,32 @@ function calloutMarks(callouts: readonly DetailCallout[], perPoint: number, high
   ])
 }
 
+/** Sizes of letters for the list, the largest first that leaves all of it on the page. */
+const listSizes = [7, 6.5, 6, 5.5, 5, 4.5]
+
 /** What the sheet says, by number, and what kind of sheet it is. Its top left corner is the origin. */
-function calloutList(callouts: readonly DetailCallout[], sheet: EndSheet, width: number, perPoint: number): Item[] {
-  const items: Item[] = []
-  let y = 0
-  const put = (number: string, words: string): void => {
-    items.push(text('text', point(0, -(y + 7) * perPoint), number, 7, { bold: true }))
-    for (const one of wrapText(words, width - 14, 7, 3)) {
-      items.push(text('text', point(14 * perPoint, -(y + 7) * perPoint), one, 7))
-      y += 9
-    }
-  }
-  for (const [i, { words }] of callouts.entries()) put(String(i + 1), words)
-  put('', `Sheet ${sheet.id}, ${sheet.version}. ${sheet.notice}`)
-  return items
+function calloutList(
+  callouts: readonly DetailCallout[],
+  sheet: EndSheet,
+  { print }: StripInput,
+  room: { readonly width: number; readonly height: number },
+  perPoint: number,
+): Item[] {
+  const notice = drawingWords(print).detail.sheet(sheet.id, sheet.version, print.say(sheetText(sheet, sheet.notice)))
+  const entries = [...callouts.map(({ words }, i) => [`${i + 1}`, words] as const), ['', notice] as const]
+  const lists = listSizes.map((size) => ({
+    size,
+    step: (size * 9) / 7,
+    rows: entries.flatMap(([number, words]) =>
+      wrapText(words, room.width - 14, size, 3).map((line, i) => ({ number: i === 0 ? number : null, line })),
+    ),
+  }))
+  const { size, step, rows } = lists.find((list) => list.rows.length * list.step <= room.height) ?? lists.at(-1)!
+  return rows.flatMap(({ number, line }, i) => {
+    const y = -(i * step + 7) * perPoint
+    return [
+      ...(number === null ? [] : [text('text', point(0, y), number, size, { bold: true })]),
+      text('text', point(14 * perPoint, y), line, size),
+    ]
+  })
 }

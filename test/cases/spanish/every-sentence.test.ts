@@ -48,7 +48,7 @@ const gathered: readonly (readonly [from: string, least: number, said: readonly 
 ]
 
 const drawn: readonly (readonly [what: string, least: number, draw: (print: Print) => readonly Drawing[]])[] = [
-  ['figures', 220, (print) => runs.flatMap((run) => figuresOf(run, print)).map((one) => sayDrawing(one, print))],
+  ['figures', 220, (print) => runs.flatMap((run) => figuresOf(run, print))],
   [
     'strips',
     1000,

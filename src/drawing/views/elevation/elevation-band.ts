@@ -1,6 +1,7 @@
 import { dimension, group, line, point, rectangle, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import type { MatchLines } from '../strip/band.ts'
 import { type Band, matchLines, rowName } from '../strip/band.ts'
 import { type Frame, isWithin, lengthLabel, type Range, stripFrame } from '../strip/frame.ts'
@@ -50,7 +51,7 @@ function groundItems(frame: Frame): Item[] {
     .map((one) => ({ ...one, from: one.fromInches - postOneAtInches, to: one.toInches - postOneAtInches }))
     .filter(({ from, to }) => to > range.from && from < range.to)
     .map(({ name, from, to }) =>
-      group('obstruction', name, [
+      group('obstruction', input.print.theirs(name), [
         rectangle(
           'obstructions',
           {
@@ -72,12 +73,13 @@ function groundItems(frame: Frame): Item[] {
 /** Splice to splice, above the rail; a panel that is cut by a match line has its length in the row that shows more of it. */
 export function panelLengths(frame: Frame, level: number): Item[] {
   const { range, perPoint, input } = frame
+  const { panelLength } = drawingWords(input.print).run
   return input.layout.panels
     .filter((panel) => panel.toInches > range.from && panel.fromInches < range.to)
     .flatMap((panel): Item[] => {
       const [from, to] = [Math.max(panel.fromInches, range.from), Math.min(panel.toInches, range.to)]
       const words = lengthLabel(input, panel.inches)
-      const long = `panel ${panel.number}: ${words}`
+      const long = panelLength(panel.number, words)
       const isLongFitting = textWidth(long, 6.5) + 6 <= (to - from) / perPoint
       const label = to - from < panel.inches / 2 ? '' : isLongFitting ? long : words
       return [dimension('dimensions', frame.level(from, level), frame.level(to, level), 0, label, 6.5)]

@@ -1,6 +1,7 @@
 import type { LayoutPanel, LayoutSplice } from '../../../core/layout/layout.ts'
 import { circle, group, line, point, rectangle } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { type Frame, lengthLabel } from '../strip/frame.ts'
 import type { StripInput } from '../strip/strip-input.ts'
 import { drawnRailTop, drawnSizes, railHeightOf } from './elevation-sizes.ts'
@@ -34,7 +35,9 @@ function panelItems(frame: Frame, panel: LayoutPanel): Item[] {
   const from = Math.max(panel.fromInches, frame.range.from)
   const to = Math.min(panel.toInches, frame.range.to)
   const box = { minX: from, maxX: to, minY: top - drawnSizes.beam, maxY: top }
-  const title = `panel ${panel.number}, ${lengthLabel(frame.input, panel.inches)}${panel.nested ? ', nested' : ''}`
+  const words = drawingWords(frame.input.print).run
+  const length = lengthLabel(frame.input, panel.inches)
+  const title = words.panelFacts(words.panel(panel.number), length, panel.nested ? words.nested : null)
   return [
     group(panel.id, title, [
       rectangle('rail', box, panel.nested ? 'tint' : 'blank', false),
@@ -56,7 +59,7 @@ function spliceItems(frame: Frame, splice: LayoutSplice): Item[] {
   if (top === null) return []
   const along = splice.alongInches
   const half = drawnSizes.halfLap
-  const title = `splice ${splice.number}, ${splice.position === 'post' ? 'at a post' : 'midway between posts'}`
+  const title = drawingWords(frame.input.print).run.splice(splice.number, splice.position)
   return [
     group(splice.id, title, [
       ...[-half, half].map((aside) =>

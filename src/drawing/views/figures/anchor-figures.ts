@@ -13,19 +13,19 @@ export function bearingPlateFigure(facts: FigureFacts): Twins {
     return {
       width: 22,
       isTold: true,
-      right: (pane) => heldPlate(pane, upward, downward, true),
-      wrong: (pane) => heldPlate(pane, upward, downward, false),
+      right: (pane) => heldPlate(facts, pane, upward, downward, true),
+      wrong: (pane) => heldPlate(facts, pane, upward, downward, false),
     }
   return {
     width: 22,
     isTold: facts.plate !== null,
-    right: (pane) => plate(pane, upward, downward),
-    wrong: (pane) => plate(pane, downward, upward),
+    right: (pane) => plate(facts, pane, upward, downward),
+    wrong: (pane) => plate(facts, pane, downward, upward),
   }
 }
 
 /** The plate in front of its post, seen along the cable, with the distances of the hole from its edges. */
-function plate(pane: Pane, up: FigureLimit, down: FigureLimit): Item[] {
+function plate(facts: FigureFacts, pane: Pane, up: FigureLimit, down: FigureLimit): Item[] {
   const middle = pane.width / 2
   const hole = point(middle, pane.height / 2 - (up.inches - down.inches) / 2)
   const [top, bottom] = [hole.y + up.inches, hole.y - down.inches]
@@ -39,12 +39,12 @@ function plate(pane: Pane, up: FigureLimit, down: FigureLimit): Item[] {
     dimension('dimensions', point(x, bottom), point(x, hole.y), -5 * pane.perPoint, '', 7),
     text('text', point(x + 8 * pane.perPoint, (hole.y + top) / 2), up.words, 7.5, { level: 'middle' }),
     text('text', point(x + 8 * pane.perPoint, (hole.y + bottom) / 2), down.words, 7.5, { level: 'middle' }),
-    ...note(pane, 'cable', [0.5, hole.y - 4.6], [hole.x - 0.6, hole.y - 0.3]),
+    ...note(pane, facts.words.cable, [0.5, hole.y - 4.6], [hole.x - 0.6, hole.y - 0.3]),
   ]
 }
 
 /** The plate with a retainer at its upper edge, or turned for want of one. */
-function heldPlate(pane: Pane, up: FigureLimit, down: FigureLimit, isHeld: boolean): Item[] {
+function heldPlate(facts: FigureFacts, pane: Pane, up: FigureLimit, down: FigureLimit, isHeld: boolean): Item[] {
   const middle = pane.width / 2
   const hole = point(middle, pane.height / 2 - 1)
   const angle = isHeld ? 0 : (38 * Math.PI) / 180
@@ -59,9 +59,9 @@ function heldPlate(pane: Pane, up: FigureLimit, down: FigureLimit, isHeld: boole
     ...(isHeld
       ? [
           rectangle('part', { minX: middle - 4.6, maxX: middle + 4.6, minY: top - 0.7, maxY: top + 0.7 }, 'solid'),
-          ...note(pane, 'retainer', [0.5, top + 2.4], [middle - 3.6, top + 0.7]),
+          ...note(pane, facts.words.retainer, [0.5, top + 2.4], [middle - 3.6, top + 0.7]),
         ]
-      : [text('text', point(0.5, 1), 'turned', 7)]),
+      : [text('text', point(0.5, 1), facts.words.turned, 7)]),
   ]
 }
 
@@ -91,7 +91,7 @@ export function cablePlayFigure(facts: FigureFacts): Twins {
         ),
         ...(sag > 2 ? [dimension('dimensions', straight, middle, 0, '', 7)] : []),
         text('text', point(50, grade + 5), words, 7.5, { level: 'middle' }),
-        ...towardHead(pane),
+        ...towardHead(pane, facts),
       ]
     }
   return {
@@ -107,20 +107,20 @@ export function bracketOpeningFigure(facts: FigureFacts): Twins {
     return {
       width: 44,
       isTold: true,
-      right: (pane) => seatedBracket(pane, 0),
-      wrong: (pane) => seatedBracket(pane, 2.6),
+      right: (pane) => seatedBracket(facts, pane, 0),
+      wrong: (pane) => seatedBracket(facts, pane, 2.6),
     }
   const right = facts.toward ?? 'head'
   return {
     width: 44,
     isTold: facts.toward !== null,
-    right: (pane) => bracket(pane, right),
-    wrong: (pane) => bracket(pane, right === 'head' ? 'away' : 'head'),
+    right: (pane) => bracket(facts, pane, right),
+    wrong: (pane) => bracket(facts, pane, right === 'head' ? 'away' : 'head'),
   }
 }
 
 /** The bracket on the back of the rail: a channel that is open at one end. */
-function bracket(pane: Pane, opens: 'head' | 'away'): Item[] {
+function bracket(facts: FigureFacts, pane: Pane, opens: 'head' | 'away'): Item[] {
   const middle = pane.width / 2
   const y = pane.height / 2 - 1
   const out = opens === 'head' ? -1 : 1
@@ -135,13 +135,13 @@ function bracket(pane: Pane, opens: 'head' | 'away'): Item[] {
     ...[-4, 1, 6].flatMap((x) =>
       [2.5, -2.5].map((dy) => boltHead(middle + out * x, y + dy, { ...pane, perPoint: pane.perPoint * 0.6 })),
     ),
-    ...note(pane, 'opening', [middle + out * 10, 4], [middle + out * 8.5, y], 'middle'),
-    ...towardHead(pane),
+    ...note(pane, facts.words.opening, [middle + out * 10, 4], [middle + out * 8.5, y], 'middle'),
+    ...towardHead(pane, facts),
   ]
 }
 
 /** The bracket seen from above on the shoulders of its bolts, or `lift` inches off them. */
-function seatedBracket(pane: Pane, lift: number): Item[] {
+function seatedBracket(facts: FigureFacts, pane: Pane, lift: number): Item[] {
   const y = pane.height / 2 + 3
   const bolts = [10, 22, 34]
   return [
@@ -151,8 +151,8 @@ function seatedBracket(pane: Pane, lift: number): Item[] {
       rectangle('hole', { minX: x - 0.8, maxX: x + 0.8, minY: y - 8, maxY: y - 2.2 }, 'blank'),
     ]),
     rectangle('part', { minX: 5, maxX: 39, minY: y - 4.6 - lift, maxY: y - 2.2 - lift }, 'tint'),
-    ...note(pane, 'shoulder', [1, y - 14], [8.4, y - 1.2]),
-    text('text', point(pane.width - 1, y + 2), 'rail', 7, { anchor: 'end' }),
-    text('text', point(pane.width - 1, y - 13.5), 'bracket', 7, { anchor: 'end' }),
+    ...note(pane, facts.words.shoulder, [1, y - 14], [8.4, y - 1.2]),
+    text('text', point(pane.width - 1, y + 2), facts.words.rail, 7, { anchor: 'end' }),
+    text('text', point(pane.width - 1, y - 13.5), facts.words.bracket, 7, { anchor: 'end' }),
   ]
 }

@@ -1,11 +1,11 @@
-import { feetInchesText, lengthText, quantityText } from '../../../core/hardware/dimension-text.ts'
 import type { Dimension, FigureKind, HardwareSheet, PostMake, Shown } from '../../../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../../../core/hardware/limits-saying.ts'
 import { measuresLength } from '../../../core/hardware/measures-length.ts'
 import type { Requirement, RequirementChoice } from '../../../core/requirements/requirement.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import type { Unit } from '../../../core/units/quantity-kinds.ts'
-import { leavingProse, type Print } from '../../../words/print.ts'
+import type { Print } from '../../../words/print.ts'
+import { type DrawingWords, drawingWords } from '../../words/drawing-words.ts'
 
 /** One limit, as it is written and in inches. */
 export interface FigureLimit {
@@ -15,6 +15,7 @@ export interface FigureLimit {
 
 /** What a figure has to know of its requirement, in plain values. Null is "the sheet does not tell". */
 export interface FigureFacts {
+  readonly words: DrawingWords['figures']
   /** What must be true. */
   readonly must: string
   /** What stands under the right one and its wrong twin. */
@@ -23,8 +24,8 @@ export interface FigureFacts {
   readonly nominal: FigureLimit | null
   readonly low: FigureLimit | null
   readonly high: FigureLimit | null
-  /** Length along the rail of the right panel and of the wrong one, inches. */
-  readonly lengths: { readonly right: number; readonly wrong: number } | null
+  /** Length along the rail of the right panel and of the wrong one. */
+  readonly lengths: { readonly right: FigureLimit; readonly wrong: FigureLimit } | null
   readonly flareShape: 'straight' | 'parabola'
   /** The part is there (block, bolt, slots); what is wrong about the wrong twin when it is there too. */
   readonly present: boolean | null
@@ -41,19 +42,20 @@ export interface FigureFacts {
   readonly breakaway: PostMake['breakaway'] | null
 }
 
-/** The facts that `requirement`, of `sheet`, gives to its figure, in the words of `whole`. */
-export function figureFacts(requirement: Requirement, sheet: HardwareSheet, whole: Print): FigureFacts {
-  const print = leavingProse(whole)
+/** The facts that `requirement`, of `sheet`, gives to its figure, in the words of `print`. */
+export function figureFacts(requirement: Requirement, sheet: HardwareSheet, print: Print): FigureFacts {
+  const words = drawingWords(print).figures
   const { look, shows = {} } = requirement
   const limits = look.kind === 'measure' ? look.limits : null
   const right = look.kind === 'choose' ? (look.choices.find((choice) => choice.right) ?? null) : null
   const wrong = look.kind === 'choose' ? (look.choices.find((choice) => !choice.right) ?? null) : null
   return {
+    words,
     must: print.say(requirement.must),
     right: print.say(right?.label ?? (limits ? limitsOf(limits) : requirement.must)),
-    wrong: print.say(wrong?.label ?? (limits ? beyondText(limits) : 'not so')),
-    ...figureLimits(limits !== null && measuresLength(limits) ? limits : null, isAlongRail(requirement.figure)),
-    lengths: panelLengths(right, wrong),
+    wrong: wrong !== null ? print.say(wrong.label) : limits ? beyondText(limits, print) : words.notSo,
+    ...figureLimits(limits !== null && measuresLength(limits) ? limits : null, isAlongRail(requirement.figure), print),
+    lengths: panelLengths(right, wrong, print),
     flareShape: sheet.kind !== 'longitudinal' && sheet.flare !== 'none' ? sheet.flare.shape : 'straight',
     present: shows.present ?? null,
     hasWasher: shows.wrongWasher ?? false,
@@ -61,7 +63,7 @@ export function figureFacts(requirement: Requirement, sheet: HardwareSheet, whol
     toward: shows.toward ?? null,
     over: shows.over ?? null,
     splice: shows.splice ?? null,
-    plate: plateOf(shows),
+    plate: plateOf(shows, print),
     fixing: shows.fixing ?? null,
     breakaway: shows.breakaway ?? null,
   }
@@ -70,31 +72,45 @@ export function figureFacts(requirement: Requirement, sheet: HardwareSheet, whol
 /** Lengths along the rail are said in feet and inches, heights in inches. */
 const isAlongRail = (figure: FigureKind | null): boolean => figure === 'post-spacing' || figure === 'omitted-post'
 
-function figureLimits(limits: Dimension | null, inFeet: boolean): Pick<FigureFacts, 'nominal' | 'low' | 'high'> {
+function figureLimits(
+  limits: Dimension | null,
+  inFeet: boolean,
+  { short }: Print,
+): Pick<FigureFacts, 'nominal' | 'low' | 'high'> {
   const limit = (value: number | 'notStated' | undefined): FigureLimit | null => {
     if (limits === null || value === undefined || value === 'notStated') return null
     const inches = lengthIn(exactLength(value, limits.unit), 'in')
-    return { words: inFeet && limits.unit === 'in' ? feetInchesText(value) : lengthText(value, limits.unit), inches }
+    return {
+      words: inFeet && limits.unit === 'in' ? short.feetInches(value) : short.length(value, limits.unit),
+      inches,
+    }
   }
   return { nominal: limit(limits?.nominal), low: limit(limits?.low), high: limit(limits?.high) }
 }
 
 /** What lies beyond the limits, in words. */
-function beyondText(limits: Dimension<Unit>): string {
-  const text = (value: number): string => quantityText(value, limits.unit)
-  const low = limits.low === 'notStated' ? [] : [`less than ${text(limits.low)}`]
-  const high = limits.high === 'notStated' ? [] : [`more than ${text(limits.high)}`]
-  return [...low, ...high].join(', or ')
+function beyondText({ low, high, unit }: Dimension<Unit>, print: Print): string {
+  const words = drawingWords(print).figures
+  return words.beyond([
+    ...(low === 'notStated' ? [] : [words.lessThan(print.quantity(low, unit))]),
+    ...(high === 'notStated' ? [] : [words.moreThan(print.quantity(high, unit))]),
+  ])
 }
 
-function panelLengths(right: RequirementChoice | null, wrong: RequirementChoice | null): FigureFacts['lengths'] {
-  const inchesOf = (choice: RequirementChoice | null): number | null =>
-    choice?.label.kind === 'choice of panel' ? choice.label.inches : null
-  const lengths = { right: inchesOf(right), wrong: inchesOf(wrong) }
+function panelLengths(
+  right: RequirementChoice | null,
+  wrong: RequirementChoice | null,
+  { short }: Print,
+): FigureFacts['lengths'] {
+  const lengthOf = (choice: RequirementChoice | null): FigureLimit | null =>
+    choice?.label.kind === 'choice of panel'
+      ? { words: short.feetInches(choice.label.inches), inches: choice.label.inches }
+      : null
+  const lengths = { right: lengthOf(right), wrong: lengthOf(wrong) }
   return lengths.right === null || lengths.wrong === null ? null : { right: lengths.right, wrong: lengths.wrong }
 }
 
-function plateOf({ plate }: Shown): FigureFacts['plate'] {
-  const side = (inches: number): FigureLimit => ({ words: lengthText(inches, 'in'), inches })
+function plateOf({ plate }: Shown, { short }: Print): FigureFacts['plate'] {
+  const side = (inches: number): FigureLimit => ({ words: short.length(inches, 'in'), inches })
   return plate === undefined ? null : { up: side(plate.upInches), down: side(plate.downInches) }
 }

@@ -1,6 +1,6 @@
 import { line, moved, point, rectangle, text } from '../../draw.ts'
-import type { Drawing, Item } from '../../drawing.ts'
-import { wrapText } from '../../text-width.ts'
+import type { Drawing, Item, Text } from '../../drawing.ts'
+import { fitRows } from '../../fit-rows.ts'
 import { verdictSign } from '../../verdict-signs.ts'
 import type { FigureFacts } from './figure-facts.ts'
 import { figureLayers } from './figure-layers.ts'
@@ -41,24 +41,26 @@ export function pairDrawing(facts: FigureFacts, twins: Twins): Drawing {
   const put = (items: readonly Item[], x: number, y: number): Item[] =>
     items.map((item) => moved(item, x * perPoint, y * perPoint))
   const half = (word: 'right' | 'wrong', drawn: readonly Item[], caption: string): Item[] => [
-    ...(twins.isTold ? headItems(word, pane) : []),
-    ...put(drawn, 0, captionHeight),
+    ...(twins.isTold ? headItems(word, facts.words[word], pane) : []),
+    ...put(
+      drawn.map((item) => (item.kind === 'text' ? withinPane(item, pane) : item)),
+      0,
+      captionHeight,
+    ),
     rectangle(
       'frame',
       { minX: 0, minY: captionHeight * perPoint, maxX: pane.width, maxY: (captionHeight + paneHeight) * perPoint },
       'none',
     ),
-    ...wrapText(caption, paneWidth - 2, captionSize, captionLines).map((words, i) =>
-      text('text', point(perPoint, (captionHeight - 3 - (i + 0.72) * lineHeight) * perPoint), words, captionSize),
-    ),
+    ...captionItems(caption, captionHeight, perPoint),
   ]
   const right = half('right', twins.right(pane), facts.right)
   const wrong = half('wrong', twins.wrong(pane), facts.wrong)
   return {
     title: facts.must,
     description: twins.isTold
-      ? `Two schematic pictures, not to scale. Right: ${facts.right}. Wrong: ${facts.wrong}.`
-      : `Two schematic pictures, not to scale, of the two ways it can be: ${facts.right}; ${facts.wrong}.`,
+      ? facts.words.description(facts.right, facts.wrong)
+      : facts.words.eitherWay(facts.right, facts.wrong),
     scale: perPoint * 72,
     paper: null,
     extent: { minX: -2 * perPoint, minY: 0, maxX: (width + 2) * perPoint, maxY: height * perPoint },
@@ -67,11 +69,26 @@ export function pairDrawing(facts: FigureFacts, twins: Twins): Drawing {
   }
 }
 
-function headItems(word: 'right' | 'wrong', { perPoint }: Pane): Item[] {
+function captionItems(caption: string, top: number, perPoint: number): Item[] {
+  const { size, rows } = fitRows(caption, captionSize, paneWidth - 2, captionLines)
+  const step = (lineHeight * size) / captionSize
+  return rows.map((row, i) => text('text', point(perPoint, (top - 3 - (i + 0.72) * step) * perPoint), row, size))
+}
+
+/** The text in letters small enough that it does not reach into the other half. */
+function withinPane(one: Text, { width, perPoint }: Pane): Text {
+  const [left, right] = [one.at.x / perPoint + gap, (width - one.at.x) / perPoint + gap]
+  const room = { start: right, end: left, middle: 2 * Math.min(left, right) }[one.anchor]
+  if (!('points' in one.height) || one.turnDegrees !== 0) return one
+  const { size, rows } = fitRows(one.text, one.height.points, room, 1, one.bold)
+  return { ...one, text: rows[0]!, height: { points: size } }
+}
+
+function headItems(word: 'right' | 'wrong', said: string, { perPoint }: Pane): Item[] {
   const y = (captionLines * lineHeight + 4 + paneHeight + headHeight / 2 + 0.5) * perPoint
   return [
     ...verdictSign(word === 'right' ? 'meets' : 'fails', point(6.5 * perPoint, y), 11 * perPoint),
-    text('text', point(15 * perPoint, y), word, 9, { level: 'middle', bold: true }),
+    text('text', point(15 * perPoint, y), said, 9, { level: 'middle', bold: true }),
   ]
 }
 

@@ -1,5 +1,6 @@
 import { area, circle, line, point, polyline, rectangle, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
+import type { FigureFacts } from './figure-facts.ts'
 import type { Pane } from './pair.ts'
 
 /** Height of a W-beam and its depth, inches (12 1/4 x 3 1/4, M 180 class of rail). */
@@ -51,19 +52,19 @@ function arrow(layer: string, from: number, to: number, y: number, pane: Pane): 
 }
 
 /** An arrow at the upper left that says where the head is. */
-export const towardHead = (pane: Pane, words = 'to the head'): Item[] => {
+export const towardHead = (pane: Pane, { words }: FigureFacts): Item[] => {
   const y = pane.height - 6 * pane.perPoint
   return [
     ...arrow('traffic', 20 * pane.perPoint, 4 * pane.perPoint, y, pane),
-    text('text', point(23 * pane.perPoint, y), words, 7, { level: 'middle' }),
+    text('text', point(23 * pane.perPoint, y), words.toHead, 7, { level: 'middle' }),
   ]
 }
 
 /** An arrow at the top that says how adjacent traffic runs. */
-export const trafficArrow = (pane: Pane): Item[] => {
+export const trafficArrow = (pane: Pane, { words }: FigureFacts): Item[] => {
   const y = pane.height - 7 * pane.perPoint
   return [
     ...arrow('traffic', 4 * pane.perPoint, 28 * pane.perPoint, y, pane),
-    text('text', point(32 * pane.perPoint, y), 'traffic', 7, { level: 'middle' }),
+    text('text', point(32 * pane.perPoint, y), words.traffic, 7, { level: 'middle' }),
   ]
 }

@@ -1,5 +1,6 @@
 import { dimension, line, point, polyline, rectangle, text } from '../../draw.ts'
-import type { Item } from '../../drawing.ts'
+import type { Item, Point } from '../../drawing.ts'
+import { fitRows } from '../../fit-rows.ts'
 import type { FigureFacts } from './figure-facts.ts'
 import { note, type Pane, type Twins } from './pair.ts'
 import { trafficArrow } from './parts.ts'
@@ -23,13 +24,13 @@ export function flareOffsetFigure(facts: FigureFacts): Twins {
         line0 - offset * pane.perPoint * (facts.flareShape === 'parabola' ? (1 - t) ** 2 : 1 - t)
       const steps = Array.from({ length: 13 }, (_, i) => i / 12)
       return [
-        ...trafficArrow(pane),
+        ...trafficArrow(pane, facts),
         line('string', point(2 * pane.perPoint, line0), point(pane.width, line0)),
         polyline('rail', [...steps.map((t) => point(from + (to - from) * t, at(t))), point(pane.width, line0)]),
         ...[0, 0.25, 0.5, 0.75, 1].map((t) => postMark(pane, from + (to - from) * t, at(t))),
         dimension('dimensions', point(from, line0), point(from, at(0)), -6 * pane.perPoint, '', 7),
         text('text', point(from - pane.perPoint * 9, at(0) - 18 * pane.perPoint), words, 7.5),
-        text('text', point(pane.width - pane.perPoint * 2, line0 - 24 * pane.perPoint), 'line of the run', 6.5, {
+        text('text', point(pane.width - pane.perPoint * 2, line0 - 24 * pane.perPoint), facts.words.lineOfRun, 6.5, {
           anchor: 'end',
         }),
         line(
@@ -43,7 +44,7 @@ export function flareOffsetFigure(facts: FigureFacts): Twins {
     width: 98,
     isTold: nominal !== null || low !== null,
     right: one(34, (nominal ?? low)?.words ?? ''),
-    wrong: one(13, low ? `< ${low.words}` : 'too little'),
+    wrong: one(13, low ? `< ${low.words}` : facts.words.tooLittle),
   }
 }
 
@@ -58,7 +59,7 @@ export function straightnessFigure(facts: FigureFacts): Twins {
       const at = (t: number): number => y - bow * pane.perPoint * 4 * t * (1 - t)
       const middle = (from + to) / 2
       return [
-        ...trafficArrow(pane),
+        ...trafficArrow(pane, facts),
         line('string', point(from, y), point(to, y)),
         polyline(
           'rail',
@@ -69,7 +70,7 @@ export function straightnessFigure(facts: FigureFacts): Twins {
           ? [dimension('dimensions', point(middle, y), point(middle, at(0.5)), 9 * pane.perPoint, '', 7)]
           : []),
         text('text', point(middle + 8 * pane.perPoint, y - (bow > 4 ? 29 : 10) * pane.perPoint), words, 7.5),
-        text('text', point((from + middle) / 2, y + 4 * pane.perPoint), 'string', 6.5, { anchor: 'middle' }),
+        text('text', point((from + middle) / 2, y + 4 * pane.perPoint), facts.words.string, 6.5, { anchor: 'middle' }),
       ]
     }
   return {
@@ -97,15 +98,13 @@ export function lapFigure(facts: FigureFacts): Twins {
         : [point(0, front), point(left - 8 * p, front), point(left, back), point(right, back)]
       const edge: [number, number] = [isUp ? right : left, front]
       return [
-        ...trafficArrow(pane),
+        ...trafficArrow(pane, facts),
         polyline('rail', straight),
         polyline('rail', stepping),
         ...[left + 7 * p, right - 7 * p].map((x) => line('part', point(x, front + 3 * p), point(x, back - 3 * p))),
-        ...note(pane, 'edge', [edge[0] + (isUp ? 12 : -12) * p, front + 10 * p], edge, 'middle'),
-        text('text', point(2 * p, back - 15 * p), 'upstream', 7),
-        text('text', point(2 * p, back - 23 * p), 'panel', 7),
-        text('text', point(pane.width - 2 * p, back - 15 * p), 'downstream', 7, { anchor: 'end' }),
-        text('text', point(pane.width - 2 * p, back - 23 * p), 'panel', 7, { anchor: 'end' }),
+        ...note(pane, facts.words.edge, [edge[0] + (isUp ? 12 : -12) * p, front + 10 * p], edge, 'middle'),
+        ...panelName(facts.words.upstreamPanel, point(2 * p, back - 15 * p), p, 'start'),
+        ...panelName(facts.words.downstreamPanel, point(pane.width - 2 * p, back - 15 * p), p, 'end'),
       ]
     }
   const right = facts.over ?? 'upstream'
@@ -115,6 +114,12 @@ export function lapFigure(facts: FigureFacts): Twins {
     right: one(right),
     wrong: one(right === 'upstream' ? 'downstream' : 'upstream'),
   }
+}
+
+/** Which panel it is, in rows that leave room for the other one's beside it. */
+function panelName(words: string, at: Point, perPoint: number, anchor: 'start' | 'end'): Item[] {
+  const { size, rows } = fitRows(words, 7, 45, 2)
+  return rows.map((row, i) => text('text', point(at.x, at.y - i * 8 * perPoint), row, size, { anchor }))
 }
 
 /** The gap at an obstruction: as wide as the layout says, or not. */
@@ -138,6 +143,6 @@ export function omittedPostFigure(facts: FigureFacts): Twins {
     width: 98,
     isTold: nominal !== null,
     right: one(0, nominal?.words ?? ''),
-    wrong: one(11, high ? `> ${high.words}` : 'another distance'),
+    wrong: one(11, high ? `> ${high.words}` : facts.words.anotherDistance),
   }
 }

@@ -37,8 +37,8 @@ export function hingeSideFigure(facts: FigureFacts): Twins {
       const at: [number, number] = [isLeft ? 1 : pane.width - 1, groundLevel + 8]
       return [
         ...hingedPost(pane, 4, hinge),
-        ...towardHead(pane),
-        ...note(pane, 'hinge', at, bolt, isLeft ? 'start' : 'end'),
+        ...towardHead(pane, facts),
+        ...note(pane, facts.words.hinge, at, bolt, isLeft ? 'start' : 'end'),
       ]
     }
   const right = facts.toward ?? 'head'
@@ -99,12 +99,12 @@ export function slotSetFigure(facts: FigureFacts): Twins {
         ...[...sets.upper, ...sets.lower].map((y) => rectangle('hole', box(0, -3, y), 'blank')),
         ...sets[set].map((y) => rectangle('part', box(1.5, -3, y), 'solid')),
         rectangle('behind', { ...rail, minY: top - beamHeight - 3.5, maxY: top }, 'none'),
-        ...setNames(middle - out * 6, out < 0 ? 'start' : 'end'),
-        text('text', point(railEnd - out * 2, (sets[set][0] + sets[set][1]) / 2), 'rail', 7, {
+        ...setNames(facts, middle - out * 6, out < 0 ? 'start' : 'end'),
+        text('text', point(railEnd - out * 2, (sets[set][0] + sets[set][1]) / 2), facts.words.rail, 7, {
           level: 'middle',
           anchor: out < 0 ? 'start' : 'end',
         }),
-        ...towardHead(pane),
+        ...towardHead(pane, facts),
       ]
     }
   const right = facts.set ?? 'upper'
@@ -116,9 +116,9 @@ export function slotSetFigure(facts: FigureFacts): Twins {
   }
 }
 
-const setNames = (x: number, anchor: 'start' | 'end'): Item[] =>
+const setNames = ({ words }: FigureFacts, x: number, anchor: 'start' | 'end'): Item[] =>
   (['upper', 'lower'] as const).flatMap((set) =>
-    sets[set].map((y) => text('text', point(x, y), set, 6.5, { level: 'middle', anchor })),
+    sets[set].map((y) => text('text', point(x, y), words.sets[set], 6.5, { level: 'middle', anchor })),
   )
 
 /** The upper end of post 1 with two sets of holes; the head's bolts stand in one set. */
@@ -136,8 +136,8 @@ export function headHolesFigure(facts: FigureFacts): Twins {
         ),
         ...bolts.map((y) => boltHead(middle, y, pane)),
         ...sets[set === 'upper' ? 'lower' : 'upper'].map((y) => openHole(middle, y, pane)),
-        ...setNames(middle + 5.5, 'start'),
-        text('text', point((middle - 5) / 2, (bolts[0] + bolts[1]) / 2), 'head', 7, {
+        ...setNames(facts, middle + 5.5, 'start'),
+        text('text', point((middle - 5) / 2, (bolts[0] + bolts[1]) / 2), facts.words.head, 7, {
           anchor: 'middle',
           level: 'middle',
         }),
@@ -165,7 +165,7 @@ export function postKindFigure(facts: FigureFacts): Twins {
     ...ground(pane, groundLevel),
     postBody(pane.width / 2, 7, 0, pane.height - 6 * pane.perPoint),
     ...[groundLevel, groundLevel - 7].map((y) => circle('hole', point(pane.width / 2, y), 1.75, 'blank')),
-    ...note(pane, 'hole', [1, groundLevel + 6], [pane.width / 2 - 1.5, groundLevel + 0.6]),
+    ...note(pane, facts.words.hole, [1, groundLevel + 6], [pane.width / 2 - 1.5, groundLevel + 0.6]),
   ]
   const breaking = isHinged ? (pane: Pane) => hingedPost(pane, 4, 'head') : holed
   return {
@@ -192,8 +192,8 @@ export function railBoltFigure(facts: FigureFacts): Twins {
           ? [rectangle('part', { minX: middle - 3, maxX: middle + 3, minY: y - 1.4, maxY: y + 1.4 }, 'blank')]
           : []),
         ...(isBolted ? [circle('hole', point(middle, y), 0.75, 'solid')] : []),
-        text('text', point(middle + 4, 4), 'post', 7),
-        text('text', point(3, top + 2), 'rail', 7),
+        text('text', point(middle + 4, 4), facts.words.post, 7),
+        text('text', point(3, top + 2), facts.words.rail, 7),
       ]
     }
   const isBolted = facts.present ?? true

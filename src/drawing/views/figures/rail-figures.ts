@@ -1,7 +1,6 @@
-import { feetInchesText } from '../../../core/hardware/dimension-text.ts'
 import { dimension, line, point, rectangle, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
-import type { FigureFacts } from './figure-facts.ts'
+import type { FigureFacts, FigureLimit } from './figure-facts.ts'
 import type { Pane, Twins } from './pair.ts'
 import { beamFace, boltHead, ground, postBody } from './parts.ts'
 
@@ -43,7 +42,7 @@ export function postSpacingFigure(facts: FigureFacts): Twins {
         dimension('dimensions', point(from, y), point(from + distance, y), 0, words, 7.5),
       ]
     }
-  const beyond = facts.high ? `> ${facts.high.words}` : 'another distance'
+  const beyond = facts.high ? `> ${facts.high.words}` : facts.words.anotherDistance
   return {
     width,
     isTold: nominal !== null,
@@ -53,25 +52,19 @@ export function postSpacingFigure(facts: FigureFacts): Twins {
 }
 
 export function panelLengthFigure(facts: FigureFacts): Twins {
-  const lengths = facts.lengths ?? { right: 150, wrong: 112.5 }
-  const width = Math.max(lengths.right, lengths.wrong) * 1.2
+  const lengths = facts.lengths ?? { right: { inches: 150, words: '' }, wrong: { inches: 112.5, words: '' } }
+  const longest = Math.max(lengths.right.inches, lengths.wrong.inches)
+  const width = longest * 1.2
   const one =
-    (length: number) =>
+    ({ inches: length, words }: FigureLimit) =>
     (pane: Pane): Item[] => {
-      const from = (width - Math.max(lengths.right, lengths.wrong)) / 2
+      const from = (width - longest) / 2
       const top = pane.height / 2 + 8
       return [
         ...beamFace(0, pane.width, top),
         ...[from, from + length].flatMap((x) => spliceMark(pane, x, top)),
-        dimension(
-          'dimensions',
-          point(from, top),
-          point(from + length, top),
-          9 * pane.perPoint,
-          feetInchesText(length),
-          7.5,
-        ),
-        text('text', point(from + length / 2, top - 12.25 - 11 * pane.perPoint), 'splice to splice', 7, {
+        dimension('dimensions', point(from, top), point(from + length, top), 9 * pane.perPoint, words, 7.5),
+        text('text', point(from + length / 2, top - 12.25 - 11 * pane.perPoint), facts.words.spliceToSplice, 7, {
           anchor: 'middle',
         }),
       ]
@@ -90,9 +83,15 @@ export function slottedPanelFigure(facts: FigureFacts): Twins {
         ...(isSlotted
           ? slots.map((x) => rectangle('hole', { minX: x - 2, maxX: x + 2, minY: top - 6.6, maxY: top - 5.6 }, 'solid'))
           : []),
-        text('text', point(pane.width / 2, top - 12.25 - 11 * pane.perPoint), isSlotted ? 'slots' : 'no slots', 7, {
-          anchor: 'middle',
-        }),
+        text(
+          'text',
+          point(pane.width / 2, top - 12.25 - 11 * pane.perPoint),
+          isSlotted ? facts.words.slots : facts.words.noSlots,
+          7,
+          {
+            anchor: 'middle',
+          },
+        ),
       ]
     }
   const isSlotted = facts.present ?? true
@@ -107,7 +106,7 @@ export function splicePositionFigure(facts: FigureFacts): Twins {
       const x = position === 'post' ? 90 : 127.5
       return [
         ...railOnPosts(pane, posts, [x], 8),
-        text('text', point(x, groundLevel + 31 + 9 * pane.perPoint), 'splice', 7, { anchor: 'middle' }),
+        text('text', point(x, groundLevel + 31 + 9 * pane.perPoint), facts.words.splice, 7, { anchor: 'middle' }),
         line('dimensions', point(x, groundLevel + 31 + 7 * pane.perPoint), point(x, groundLevel + 32)),
       ]
     }

@@ -37,7 +37,7 @@ export function railHeightFigure(facts: FigureFacts): Twins {
     ],
     wrong: (pane) => [
       ...railSection(pane, wrongTop, true),
-      height(pane, wrongTop, facts.low ? 'too low' : 'too high'),
+      height(pane, wrongTop, facts.low ? facts.words.tooLow : facts.words.tooHigh),
       ...(limit ? limitLine(pane, groundLevel + limit.inches, limit.words) : []),
     ],
   }
@@ -59,7 +59,12 @@ export function blockFigure(facts: FigureFacts): Twins {
     (hasBlock: boolean) =>
     (pane: Pane): Item[] => [
       ...railSection(pane, 31, hasBlock),
-      text('text', point(3 * pane.perPoint, pane.height - 9 * pane.perPoint), hasBlock ? 'block' : 'no block', 7),
+      text(
+        'text',
+        point(3 * pane.perPoint, pane.height - 9 * pane.perPoint),
+        hasBlock ? facts.words.block : facts.words.noBlock,
+        7,
+      ),
       ...(hasBlock ? [line('dimensions', point(13, pane.height - 4), point(28, groundLevel + 27))] : []),
     ]
   const isPresent = facts.present ?? true

@@ -98,7 +98,7 @@ function lengthItems(frame: Frame, panel: LayoutPanel): Item[] {
   const isRaised = isWhole && textWidth(label, 6.5) + 2 > room
   if (isRaised) items.push(text('text', frame.level(middle, panelLevel + 9), label, 6.5, { anchor: 'middle' }))
   else if (note !== null && isLargerPart) {
-    const fitted = fitText(note, room - 4, 6.5)
+    const fitted = fitText(note, room - 3, 6.5)
     if (fitted.length > 4)
       items.push(text('text', frame.level(middle, panelLevel + 9), fitted, 6.5, { anchor: 'middle' }))
   }

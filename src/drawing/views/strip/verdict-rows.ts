@@ -58,7 +58,8 @@ export function verdictRows(frame: Frame, verdicts: readonly PlaceVerdict[]): Ro
 function wholesRow(frame: Frame, all: readonly PlaceVerdict[]): Row[] {
   const { perPoint, range } = frame
   const shown = shownPlaces(frame, all).map(({ verdict, along }) => {
-    const lines = wrapText(placeWords(frame, verdict), 170, 6.5, 2)
+    const words = placeWords(frame, verdict)
+    const lines = textWidth(words, 6.5) <= 190 ? [words] : wrapText(words, 170, 6.5, 2)
     const width = Math.max(...lines.map((line) => textWidth(line, 6.5)))
     return { verdict, lines, x: along, width: (signPoints + 8 + width) * perPoint }
   })

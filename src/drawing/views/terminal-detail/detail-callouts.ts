@@ -1,7 +1,9 @@
 import type { EndSheet, SheetPost, SheetRule } from '../../../core/hardware/hardware-sheet.ts'
+import { contentOf, sheetText } from '../../../core/hardware/sheet-text.ts'
 import type { Print } from '../../../words/print.ts'
 import { point } from '../../draw.ts'
 import type { Point } from '../../drawing.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { drawnSizes } from '../elevation/elevation-sizes.ts'
 import type { EndPlaces } from '../elevation/end-elevation.ts'
 
@@ -44,7 +46,10 @@ function partCallouts(sheet: EndSheet, where: DetailPlaces): DetailCallout[] {
     return [
       {
         at: placeOf(first, sheet, where),
-        words: `${print.say(part.name)}: ${rules.map((rule) => print.say(rule.must)).join(' ')}`,
+        words: drawingWords(print).detail.part(
+          print.say(sheetText(sheet, part.name)),
+          rules.map((rule) => print.say(sheetText(sheet, rule.must))),
+        ),
       },
     ]
   })
@@ -76,41 +81,44 @@ function placeOf(rule: SheetRule, sheet: EndSheet, { places, along, splice }: De
 
 /** One statement for neighbouring posts that are alike. */
 function postCallouts(sheet: EndSheet, { along, print }: DetailPlaces): DetailCallout[] {
-  const groups: { words: string; posts: SheetPost[] }[] = []
+  const words = drawingWords(print).detail
+  const groups: SheetPost[][] = []
   for (const post of sheet.posts) {
-    const words = postWords(post, print)
     const last = groups.at(-1)
-    if (last?.words === words) last.posts.push(post)
-    else groups.push({ words, posts: [post] })
+    if (last !== undefined && isAlike(last[0]!, post)) last.push(post)
+    else groups.push([post])
   }
-  return groups.map(({ words, posts }) => {
+  return groups.map((posts) => {
     const [first, last] = [posts[0]!, posts.at(-1)!]
-    const name = posts.length === 1 ? `Post ${first.number}` : `Posts ${first.number} to ${last.number}`
-    return { at: point(along(first.along), 12), words: `${name}: ${words}.` }
+    const name = posts.length === 1 ? words.post(first.number) : words.posts(first.number, last.number)
+    return { at: point(along(first.along), 12), words: words.postsAre(name, postFacts(first, sheet, print)) }
   })
 }
 
-function postWords(post: SheetPost, print: Print): string {
-  const toward = { upstream: 'toward the head', downstream: 'away from the head' } as const
+/** Whether the two are said to be the same. */
+const isAlike = (one: SheetPost, other: SheetPost): boolean => contentOf(statedOf(one)) === contentOf(statedOf(other))
+
+const statedOf = ({ kind, block, railBolted, hingeSide, slots, stub, soilTube }: SheetPost) => ({
+  ...{ kind, block, railBolted, hingeSide, slots, soilTube: soilTube === true },
+  stub: stub === 'none' ? null : { high: stub.high, unit: stub.unit },
+})
+
+function postFacts(post: SheetPost, sheet: EndSheet, print: Print): readonly string[] {
+  const words = drawingWords(print).detail
   const { hingeSide, slots, stub, railBolted, soilTube } = post
   return [
-    print.say(post.kind),
-    post.block ? 'with an offset block' : 'no offset block',
-    ...(railBolted === 'notStated'
-      ? ['bolt of the rail not stated']
-      : [railBolted ? 'rail bolted' : 'rail not bolted']),
-    ...(hingeSide === 'notStated' || hingeSide === 'none' ? [] : [`hinge bolt ${toward[hingeSide]}`]),
-    ...(slots === 'notStated' || slots === 'none'
-      ? []
-      : [`rail held in the ${slots.set} slots, on the side ${toward[slots.side]}`]),
-    ...(stub === 'none' || stub.high === 'notStated'
-      ? []
-      : [`stub at most ${print.length(stub.high, stub.unit)} above finish grade`]),
-    ...(soilTube === true ? ['in a soil tube'] : []),
-  ].join(', ')
+    print.say(sheetText(sheet, post.kind)),
+    words.block(post.block),
+    words.railBolted(railBolted),
+    ...(hingeSide === 'notStated' || hingeSide === 'none' ? [] : [words.hinge(hingeSide)]),
+    ...(slots === 'notStated' || slots === 'none' ? [] : [words.slots(slots.set, slots.side)]),
+    ...(stub === 'none' || stub.high === 'notStated' ? [] : [words.stub(print.length(stub.high, stub.unit))]),
+    ...(soilTube === true ? [words.soilTube] : []),
+  ]
 }
 
 function panelCallouts(sheet: EndSheet, { places, along, print }: DetailPlaces): DetailCallout[] {
+  const words = drawingWords(print).detail
   let from = 0
   return sheet.panels.own.flatMap((panel, i) => {
     const middle = from + panel.inches * 0.7
@@ -119,7 +127,7 @@ function panelCallouts(sheet: EndSheet, { places, along, print }: DetailPlaces):
     return [
       {
         at: point(along(middle), places.railTop - drawnSizes.beam / 2),
-        words: `Panel ${i + 1}: ${print.say(panel.name)}, with a row of slots.`,
+        words: words.slottedPanel(i + 1, print.say(sheetText(sheet, panel.name))),
       },
     ]
   })
