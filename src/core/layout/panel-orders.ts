@@ -80,7 +80,7 @@ function countedStates(kinds: readonly PanelKind[], places: number): Counted {
 
 const costOf = (kind: PanelKind): number => (kind.odd ? ODD_WEIGHT : 0) + 1
 
-/** The state after one more panel of kind `k`, or null where it may not lie. */
+/** The state after one more panel of kind `k`, or null where that panel may not lie. */
 function stepOf(
   request: OrdersRequest,
   counted: Counted,
@@ -94,7 +94,6 @@ function stepOf(
   if (next > places) return null
   const isEnd = (at === 0 && request.isRunStart) || next === places
   if (kind.endOnly && !isEnd) return null
-  if (next < places && !request.spliceAllowed(next * request.step)) return null
   const digit = counted.digits[k]!
   if (digit === null) return { at: next, used }
   if (Math.floor(used / digit.weight) % digit.radix === digit.radix - 1) return null
@@ -107,6 +106,7 @@ function costsToEnd(request: OrdersRequest, counted: Counted): Float64Array {
   const costs = new Float64Array((places + 1) * states).fill(Number.POSITIVE_INFINITY)
   costs.fill(0, places * states)
   for (let at = places - 1; at >= 0; at--) {
+    // Where no splice may lie the rest costs more than anything, so that no order leads there.
     if (at > 0 && !request.spliceAllowed(at * request.step)) continue
     for (let used = 0; used < states; used++) {
       let best = Number.POSITIVE_INFINITY

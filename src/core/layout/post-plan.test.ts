@@ -74,6 +74,26 @@ describe('posts that are left out', () => {
   })
 })
 
+describe('a post of an end unit', () => {
+  // Posts of the terminal at 0 to 450 in; the anchor's at 2,850 and 3,000.
+  const first: RunEnd = { kind: 'unit', sheet: sheetOf<EndSheet>('flared-terminal-27-3-4'), atInches: 0 }
+  const second: RunEnd = { kind: 'unit', sheet: sheetOf<EndSheet>('trailing-anchor-27-3-4'), atInches: 3000 }
+  const inTheWay = (fromInches: number, toInches: number) =>
+    refusals('unit post obstructed', leavingOut(), [stuck('a', fromInches, toInches)], { first, second }).map((one) =>
+      'post' in one ? [one.unit, one.post] : [],
+    )
+  const [terminal, anchor] = [first, second].map((end) => (end.kind === 'unit' ? end.sheet.name : ''))
+
+  it('can be neither left out nor moved, and is told by its number; it may stand on an edge', () => {
+    expect(inTheWay(150, 225)).toEqual([])
+    expect(inTheWay(140, 160)).toEqual([[terminal, 3]])
+    expect(inTheWay(-10, 10)).toEqual([[terminal, 1]])
+    expect(inTheWay(2990, 3010)).toEqual([[anchor, 1]])
+    expect(inTheWay(3000, 3010)).toEqual([])
+    expect(inTheWay(2990, 3000)).toEqual([])
+  })
+})
+
 describe('special posts beside a gap', () => {
   const two = leavingOut({ specialPostsEachSide: 2, specialPostKind: 'special post', leastToNextGap: 'notStated' })
   const places = (...of: Parameters<typeof solve>) =>
@@ -88,6 +108,17 @@ describe('special posts beside a gap', () => {
     ])
     expect(places(two, [pipe('a', 2775)])).toEqual([2625, 2700, 2850, 2925])
     expect(unfit(two, [pipe('a', 2850)])).toHaveLength(1)
+  })
+
+  it('may stand on the edge of something else, and not in it', () => {
+    expect(unfit(two, [pipe('a', 600), stuck('b', 675, 700)])).toEqual([])
+    expect(unfit(two, [pipe('a', 600), stuck('b', 500, 525)])).toEqual([])
+    expect(places(two, [pipe('a', 600), stuck('b', 675, 700)])).toEqual([450, 525, 675, 750])
+  })
+
+  it('that do not fit are the reason, and not that too many posts are in the way', () => {
+    expect(refusals('too many posts obstructed', two, [pipe('a', 150)])).toEqual([])
+    expect(refusals('too many posts obstructed', two, [stuck('a', 145, 230)])).toEqual([])
   })
 
   it('of two gaps are never the same one', () => {
@@ -131,6 +162,10 @@ describe('a gap near an end unit', () => {
 
   it('has no rule to keep where a standing run goes on', () => {
     expect(refusals('too near the end unit', leavingOut({ leastToEndUnit: 600 }), [pipe('a', 150)])).toEqual([])
+    const far = [pipe('a', 2850)]
+    expect(refusals('too near the end unit', leavingOut({ leastToEndUnit: 600 }), far, { first })).toEqual([])
+    const near = [pipe('a', 150)]
+    expect(refusals('too near the end unit', leavingOut({ leastToEndUnit: 600 }), near, { second })).toEqual([])
   })
 
   it('has no rail doubled into the unit', () => {
@@ -163,6 +198,21 @@ describe('a post that is moved', () => {
     expect(moved(stuck('a', 1494, 1508), stuck('b', 1480, 1495), stuck('c', 1507, 1530))).toEqual([])
   })
 
+  it('is one alone: of two in the way of one thing neither is moved', () => {
+    expect(moved(stuck('a', 1495, 1580))).toEqual([])
+    expect(omitted(system, [stuck('a', 1495, 1580)])).toEqual([
+      [1500, 'a'],
+      [1575, 'a'],
+    ])
+  })
+
+  it('counts beside those that are left out and the special ones, and two may be moved beside a gap', () => {
+    // 2025 in is left out, three posts on each side of it are special, two more are moved: nine are changed.
+    const { layout } = solve(system, [pipe('a', 600), pipe('b', 900), stuck('c', 1951, 2099)])
+    const states = ['moved', 'special'].map((is) => layout!.posts.filter(({ state }) => state === is).length)
+    expect([layout!.omitted.length, ...states, layout!.score.changedPosts]).toEqual([1, 2, 6, 9])
+  })
+
   it('is one of at most two in a run', () => {
     const many = (...places: readonly number[]) =>
       refusals(
@@ -174,4 +224,12 @@ describe('a post that is moved', () => {
     expect(many(600, 1500, 2400)).toContainEqual({ kind: 'too many posts moved', obstruction: 'c', most: 2 })
     expect(moved(pipe('a', 600), pipe('b', 1500))).toEqual([595, 1495])
   })
+})
+
+it('a splice where a post was left out is one at a post, as the others of its system', () => {
+  const stock = [{ inches: 150, count: null }]
+  const { layout } = solve(leavingOut(), [pipe('a', 1500)], { stock })
+  expect(layout!.omitted.map(({ alongInches }) => alongInches)).toEqual([1500])
+  const at = layout!.splices.find(({ alongInches }) => alongInches === 1500)
+  expect([at?.position, at?.unit]).toEqual(['post', 'run'])
 })
