@@ -6,6 +6,7 @@ import type { BenchRow } from './measure.ts'
 import { benchNeeds } from './needs.ts'
 import { benchPacket } from './packet.ts'
 import { benchPage } from './page/main.ts'
+import { benchRunList } from './run-list.ts'
 import { benchVerdicts } from './verdicts.ts'
 
 const benches: readonly (() => readonly BenchRow[] | Promise<readonly BenchRow[]>)[] = [
@@ -15,6 +16,7 @@ const benches: readonly (() => readonly BenchRow[] | Promise<readonly BenchRow[]
   benchIntegerProgram,
   benchNeeds,
   benchPacket,
+  benchRunList,
   benchPage,
 ]
 

@@ -8,6 +8,7 @@ import { dropFolder, startServer, temporaryFolder } from '../../test/acceptance/
 import { type BenchRow, figure, median, nineOfTen } from '../measure.ts'
 import { benchLighthouse } from './lighthouse.ts'
 import { addLongRun, type LongRun } from './long-run.ts'
+import { benchDeviceList } from './run-list.ts'
 
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } as const
 
@@ -31,6 +32,7 @@ export async function benchPage(): Promise<readonly BenchRow[]> {
       await typing(browser, server.address, long, keypad),
       await typing(browser, server.address, long, keyboard),
       ...(await walking(browser, server.address, long)),
+      await listing(browser, server.address),
     ]
     // One browser at a time: two share the processor.
     await browser.close()
@@ -40,6 +42,17 @@ export async function benchPage(): Promise<readonly BenchRow[]> {
     await server.stop()
     await dropFolder(folder)
   }
+}
+
+/** The list on a device that has many runs. */
+async function listing(browser: Browser, address: string): Promise<BenchRow> {
+  const context = await browser.newContext(phone)
+  const page = await context.newPage()
+  await openPage(page, address)
+  await page.locator('.run-link').first().waitFor()
+  const row = await benchDeviceList(page, address)
+  await context.close()
+  return row
 }
 
 const built = fileURLToPath(new URL('../../dist/web/', import.meta.url))

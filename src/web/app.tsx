@@ -8,12 +8,14 @@ import { BrokenPage } from './parts/broken-page.tsx'
 import { Foot } from './parts/foot.tsx'
 import { LaterPart, partOf } from './parts/later-part.tsx'
 import { PreferencesBar } from './parts/preferences-bar.tsx'
-import { needPath, parseRoute, runsPath, useRoute } from './route.ts'
+import { parseRoute, runsPath, useRoute } from './route.ts'
+import { Doors } from './views/doors.tsx'
 import { RunListView } from './views/run-list-view.tsx'
 
 // The view of a run holds the whole model and that of a site the whole design, which the list of runs can do without.
 const runView = partOf(() => import('./views/run-view.tsx'))
 const siteView = partOf(() => import('./site/site-view.tsx'))
+const galleryView = partOf(() => import('./gallery/gallery-view.tsx'))
 
 /** Fetches what the address shows while the page is still being made ready for it. */
 export function fetchAhead(): void {
@@ -26,6 +28,7 @@ export function App({ source }: { readonly source: RunSource }) {
   const route = useRoute()
   const [language, chooseLanguage] = useLanguage()
   useEffect(() => source.speak(language), [source, language])
+  const isRecord = route.view === 'run' && (route.pane === 'record' || route.pane === 'sign-off')
   const isOpen = route.view === 'run' && route.open !== null
   return (
     <>
@@ -45,15 +48,18 @@ export function App({ source }: { readonly source: RunSource }) {
           <BrokenPage key={route.view === 'run' ? route.run : route.view}>
             {route.view === 'runs' && (
               <>
-                <a class="button to-need" href={needPath}>
-                  {m.page.toNeed}
-                </a>
+                <Doors />
                 <RunListView source={source} />
               </>
             )}
             {route.view === 'need' && (
               <LaterPart part={siteView} title={m.trouble.site}>
                 {({ SiteView }) => <SiteView source={source} />}
+              </LaterPart>
+            )}
+            {route.view === 'gallery' && (
+              <LaterPart part={galleryView} title={m.gallery.title}>
+                {({ GalleryView }) => <GalleryView source={source} />}
               </LaterPart>
             )}
             {route.view === 'run' && (
@@ -71,7 +77,7 @@ export function App({ source }: { readonly source: RunSource }) {
             )}
           </BrokenPage>
         </main>
-        <Foot />
+        <Foot key={route.view} isFull={isRecord} />
       </div>
       <StatusLine source={source} />
     </>

@@ -18,13 +18,15 @@ export type Route =
     }
   /** The site being worked on, and its need. */
   | { readonly view: 'need' }
+  /** Every part of the page in every state; no link leads there. */
+  | { readonly view: 'gallery' }
   | { readonly view: 'nothing' }
 
 /** What an address shows; `search` begins with `?` or is empty. */
 export function parseRoute(path: string, search: string): Route {
   const words = path.split('/').filter((word) => word !== '')
   if (words.length === 0) return { view: 'runs' }
-  if (words.length === 1 && words[0] === 'need') return { view: 'need' }
+  if (words.length === 1 && (words[0] === 'need' || words[0] === 'gallery')) return { view: words[0] }
   const [place, run, pane = 'walk', ...rest] = words.map((word) => decodeURIComponent(word))
   const known = panes.find((one) => one === pane)
   if (place !== 'runs' || run === undefined || known === undefined) return { view: 'nothing' }

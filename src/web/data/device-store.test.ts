@@ -88,7 +88,7 @@ describe('the store of a device', () => {
     const name = freshName()
     const store = openDeviceStore(() => openTables(name))
     await must(store.add([entry('a')]))
-    const newer = indexedDB.open(name, 30)
+    const newer = indexedDB.open(name, 40)
     await new Promise((resolve) => newer.addEventListener('success', resolve))
     newer.result.close()
     expect(await must(store.add([entry('b')]))).toEqual(['stored'])

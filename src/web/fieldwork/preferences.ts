@@ -11,6 +11,7 @@ export interface Preferences {
   readonly light: Light
   /** Whether the position of the device may be kept with a photo. */
   readonly position: boolean
+  readonly areCautionsUnderstood: boolean
 }
 
 const key = 'lapwise/preferences'
@@ -19,7 +20,12 @@ const key = 'lapwise/preferences'
 let unkept: Partial<Preferences> = {}
 
 export function preferences(): Preferences {
-  const first: Preferences = { language: deviceLanguage(), light: 'auto', position: false }
+  const first: Preferences = {
+    language: deviceLanguage(),
+    light: 'auto',
+    position: false,
+    areCautionsUnderstood: false,
+  }
   try {
     return { ...first, ...JSON.parse(localStorage.getItem(key) ?? '{}'), ...unkept }
   } catch {

@@ -1,12 +1,18 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
-import { newId, rememberedVisit } from '../data/device.ts'
-import type { RunSource, Trouble } from '../data/run-source.ts'
+import type { RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { m } from '../messages.ts'
-import { ProblemList, TroubleNote } from '../parts/trouble-note.tsx'
-import { AcceptanceMark } from '../parts/verdict-sign.tsx'
-import { goTo, panePath } from '../route.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
+import { runsPath } from '../route.ts'
+import { AddRun } from './add-run.tsx'
+import { chooseRuns, firstOf, type ListWish, printWish, readWish } from './choose-runs.ts'
+import { ListWishFields } from './list-wish-fields.tsx'
+import { projectName } from './project-name.ts'
+import { RunRow } from './run-row.tsx'
+
+/** Runs that are drawn at first, and more each time that somebody asks for them: a few screens. */
+const rowsAtOnce = 40
 
 export function RunListView({ source }: { readonly source: RunSource }) {
   const [loaded, again] = useLoaded('runs', source.runs)
@@ -30,96 +36,57 @@ export function RunListView({ source }: { readonly source: RunSource }) {
       )}
       {loaded.state === 'failed' && <TroubleNote title={m.trouble.runs} trouble={loaded.trouble} again={again} />}
       {loaded.state === 'loaded' &&
-        (loaded.value.length === 0 ? <p>{m.runs.none}</p> : <RunTable runs={loaded.value} />)}
+        (loaded.value.length === 0 ? (
+          <p>{m.runs.none}</p>
+        ) : (
+          <RunList source={source} runs={loaded.value} again={again} />
+        ))}
       <AddRun source={source} />
     </section>
   )
 }
 
-const RunTable = ({ runs }: { readonly runs: readonly SummarisedRun[] }) => (
-  <table class="runs">
-    <thead>
-      <tr>
-        {[m.runs.run, m.runs.route, m.runs.acceptance, m.runs.findings, m.runs.unread].map((word) => (
-          <th key={word} scope="col">
-            {word}
-          </th>
-        ))}
-      </tr>
-    </thead>
-    <tbody>
-      {runs.map((run) => (
-        <tr key={run.id}>
-          <th scope="row">
-            <a class="run-link" href={panePath(run.id, 'walk')}>
-              {run.name}
-            </a>
-            {run.project === 'demo' && <span class="tag">{m.runs.demo}</span>}
-          </th>
-          <td data-label={m.runs.route}>{run.route ?? m.runs.noRoute}</td>
-          {run.judged === null ? (
-            <td colSpan={3} data-label={m.runs.acceptance}>
-              {m.runs.cannotLayOut}
-              <ProblemList problems={run.problems} />
-            </td>
-          ) : (
-            <>
-              <td data-label={m.runs.acceptance}>
-                <AcceptanceMark acceptance={run.judged.acceptance} />
-              </td>
-              <td class="number" data-label={m.runs.findings}>
-                {run.judged.findings}
-              </td>
-              <td class="number" data-label={m.runs.unread}>
-                {run.judged.counts.unread}
-              </td>
-            </>
-          )}
-        </tr>
-      ))}
-    </tbody>
-  </table>
-)
+interface Props {
+  readonly source: RunSource
+  readonly runs: readonly SummarisedRun[]
+  readonly again: () => void
+}
 
-type Adding =
-  | { readonly state: 'idle' }
-  | { readonly state: 'adding'; readonly file: string }
-  | { readonly state: 'failed'; readonly file: string; readonly trouble: Pick<Trouble, 'message' | 'problems'> }
-
-function AddRun({ source }: { readonly source: RunSource }) {
-  const [adding, setAdding] = useState<Adding>({ state: 'idle' })
-  const add = async (file: File): Promise<void> => {
-    setAdding({ state: 'adding', file: file.name })
-    const text = await file.text().catch(() => null)
-    if (text === null) {
-      const trouble = { message: m.runs.unreadableFile, problems: [] }
-      setAdding({ state: 'failed', file: file.name, trouble })
-      return
-    }
-    const id = newId()
-    const answer = await source.addRun(id, file.name, text, rememberedVisit().by || m.runs.authorNotSaid)
-    if (answer.ok) goTo(panePath(id, 'walk'))
-    else setAdding({ state: 'failed', file: file.name, trouble: answer.error })
+function RunList({ source, runs, again }: Props) {
+  const [wish, setWish] = useState(() => readWish(location.search))
+  const [most, setMost] = useState(rowsAtOnce)
+  const groups = useMemo(() => chooseRuns(runs, wish), [runs, wish])
+  const projects = useMemo(() => [...new Set(runs.map(({ project }) => project))].sort(), [runs])
+  const found = groups.reduce((sum, group) => sum + group.runs.length, 0)
+  const change = (changes: Partial<ListWish>): void => {
+    const next = { ...wish, ...changes }
+    // Who comes back from a run finds the list as it was left.
+    history.replaceState(history.state, '', `${runsPath}${printWish(next)}`)
+    setMost(rowsAtOnce)
+    setWish(next)
   }
   return (
-    <div class="add-run">
-      <label for="run-file">{m.runs.add}</label>
-      <p class="hint" id="run-file-how">
-        {m.runs.addHow}
+    <>
+      <ListWishFields wish={wish} projects={projects} change={change} />
+      <p role="status" class="hint">
+        {m.runs.found(found, runs.length)}
       </p>
-      <input
-        id="run-file"
-        type="file"
-        accept=".json,application/json"
-        aria-describedby="run-file-how"
-        onChange={({ currentTarget }) => {
-          const file = currentTarget.files?.[0]
-          if (file !== undefined) void add(file)
-          currentTarget.value = ''
-        }}
-      />
-      {adding.state === 'adding' && <p role="status">{m.runs.adding(adding.file)}</p>}
-      {adding.state === 'failed' && <TroubleNote title={m.runs.notAdded(adding.file)} trouble={adding.trouble} />}
-    </div>
+      {found === 0 && <p>{wish.archived ? m.runs.noneArchived : m.runs.noneFound}</p>}
+      {firstOf(groups, most).map(({ project, runs }) => (
+        <section key={project} class="run-group" aria-label={projectName(project)}>
+          {projects.length > 1 && <h2>{projectName(project)}</h2>}
+          <ul class="plain runs">
+            {runs.map((run) => (
+              <RunRow key={run.id} source={source} run={run} again={again} />
+            ))}
+          </ul>
+        </section>
+      ))}
+      {found > most && (
+        <button type="button" class="button" onClick={() => setMost(most + rowsAtOnce)}>
+          {m.runs.more(Math.min(rowsAtOnce, found - most), found - most)}
+        </button>
+      )}
+    </>
   )
 }

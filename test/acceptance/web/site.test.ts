@@ -366,7 +366,7 @@ test('the page is accessible at every width, and the list of runs leads to it wi
   await page.goto(server.address)
   await expect(page.getByRole('link', { name: 'Alder Creek culvert', exact: false }).first()).toBeVisible()
   expect(fetched.filter((address) => address.includes('site-view'))).toEqual([])
-  await page.getByRole('link', { name: 'How much barrier, and where' }).click()
+  await page.getByRole('link', { name: 'How much barrier' }).click()
   await expect(page.getByRole('heading', { name: 'How much barrier, and where' })).toBeVisible()
   await expect(page.getByText('This is not a design and not a crash test.')).toBeVisible()
 })

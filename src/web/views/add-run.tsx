@@ -1,0 +1,50 @@
+import { useState } from 'preact/hooks'
+import { newId, rememberedVisit } from '../data/device.ts'
+import type { RunSource, Trouble } from '../data/run-source.ts'
+import { m } from '../messages.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
+import { goTo, panePath } from '../route.ts'
+
+type Adding =
+  | { readonly state: 'idle' }
+  | { readonly state: 'adding'; readonly file: string }
+  | { readonly state: 'failed'; readonly file: string; readonly trouble: Pick<Trouble, 'message' | 'problems'> }
+
+/** Takes in a run from its file, and opens it. */
+export function AddRun({ source }: { readonly source: RunSource }) {
+  const [adding, setAdding] = useState<Adding>({ state: 'idle' })
+  const add = async (file: File): Promise<void> => {
+    setAdding({ state: 'adding', file: file.name })
+    const text = await file.text().catch(() => null)
+    if (text === null) {
+      const trouble = { message: m.runs.unreadableFile, problems: [] }
+      setAdding({ state: 'failed', file: file.name, trouble })
+      return
+    }
+    const id = newId()
+    const answer = await source.addRun(id, file.name, text, rememberedVisit().by || m.runs.authorNotSaid)
+    if (answer.ok) goTo(panePath(id, 'walk'))
+    else setAdding({ state: 'failed', file: file.name, trouble: answer.error })
+  }
+  return (
+    <div class="add-run" id="add-run">
+      <label for="run-file">{m.runs.add}</label>
+      <p class="hint" id="run-file-how">
+        {m.runs.addHow}
+      </p>
+      <input
+        id="run-file"
+        type="file"
+        accept=".json,application/json"
+        aria-describedby="run-file-how"
+        onChange={({ currentTarget }) => {
+          const file = currentTarget.files?.[0]
+          if (file !== undefined) void add(file)
+          currentTarget.value = ''
+        }}
+      />
+      {adding.state === 'adding' && <p role="status">{m.runs.adding(adding.file)}</p>}
+      {adding.state === 'failed' && <TroubleNote title={m.runs.notAdded(adding.file)} trouble={adding.trouble} />}
+    </div>
+  )
+}

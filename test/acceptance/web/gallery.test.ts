@@ -1,0 +1,75 @@
+import { expect, type Page, test } from '@playwright/test'
+import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
+
+let folder: string
+let server: RunningServer
+
+test.beforeAll(async () => {
+  folder = await preparedFolder()
+  server = await startServer(folder)
+})
+
+test.afterAll(async () => {
+  await server.stop()
+  await dropFolder(folder)
+})
+
+/** Texts that lie over one another, and what is pressed with less than 8 px between. */
+const crowded = (page: Page) =>
+  page.evaluate(() => {
+    const boxes = [...document.querySelectorAll<HTMLElement>('main *')]
+      .filter((one) => [...one.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim() !== ''))
+      .filter((one) => one.checkVisibility({ contentVisibilityAuto: true }) && one.closest('select, .unseen') === null)
+      .map((one) => {
+        const range = document.createRange()
+        range.selectNodeContents(one)
+        return { one, box: range.getBoundingClientRect() }
+      })
+    const found: string[] = []
+    for (const [i, a] of boxes.entries())
+      for (const b of boxes.slice(i + 1)) {
+        if (a.one.contains(b.one) || b.one.contains(a.one)) continue
+        const across = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left)
+        const down = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top)
+        if (across > 1 && down > 3) found.push(`${a.one.textContent} | ${b.one.textContent}`)
+      }
+    return found
+  })
+
+/** Main actions and doors that a gloved thumb would miss. */
+const tooSmall = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.button.main, .door')]
+      .filter((one) => one.getBoundingClientRect().height < 56)
+      .map((one) => one.textContent),
+  )
+
+for (const [language, light] of [
+  ['en', 'sun'],
+  ['es', 'night'],
+] as const)
+  test(`every part stands clear of the others at three widths, in ${language} by ${light}`, async ({ page }) => {
+    await page.addInitScript(
+      (wanted) => localStorage.setItem('lapwise/preferences', wanted),
+      JSON.stringify({ language, light }),
+    )
+    for (const width of [390, 820, 1440]) {
+      await page.setViewportSize({ width, height: 900 })
+      await page.goto(`${server.address}/gallery`)
+      await expect(page.locator('.gallery .run-row')).toHaveCount(5)
+      await expectNoSidewaysScroll(page)
+      expect(await crowded(page)).toEqual([])
+      expect(await tooSmall(page)).toEqual([])
+      await expectAccessible(page)
+    }
+    // What lies over something else would have been found.
+    await page
+      .locator('.door b')
+      .first()
+      .evaluate((one) => {
+        one.style.marginTop = '40px'
+        one.style.height = '0'
+      })
+    expect(await crowded(page)).not.toEqual([])
+  })
