@@ -49,7 +49,10 @@ test('a run is copied, put away with a reason, found again and brought back, wit
   await copy.getByRole('button', { name: 'Put it away' }).click()
   await expect(copy).toHaveCount(0)
   await expectAccessible(page)
-  await page.getByLabel('Only those put away').check()
+  // On a phone the search alone stands above the runs.
+  const putAway = page.getByLabel('Only those put away')
+  if (!(await putAway.isVisible())) await page.getByText('Choose and order').click()
+  await putAway.check()
   await expect(page.locator('.run-row')).toHaveCount(1)
   await expect(copy).toContainText('only tried')
   await page.reload()
@@ -57,7 +60,7 @@ test('a run is copied, put away with a reason, found again and brought back, wit
   await copy.getByText('Copy or put away').click()
   await copy.getByRole('button', { name: 'Bring it back' }).click()
   await expect(page.getByText('No run is put away.')).toBeVisible()
-  await page.getByLabel('Only those put away').uncheck()
+  await putAway.uncheck()
   await expect(page.locator('.run-row')).toHaveCount(2)
 
   await page.getByLabel('Search').fill('14 copy')
