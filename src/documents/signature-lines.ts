@@ -74,7 +74,7 @@ export function signatureDrawing({ body: { name, role, signature } }: EntryOf<Si
     const points = stroke.map(([x, y]) => point(x, -y))
     return points.length === 1 ? line('signature', points[0]!, points[0]!) : polyline('signature', points)
   })
-  const typedName = text('signature', point(0.5, -0.27), name.slice(0, 40), 12, { anchor: 'middle' })
+  const typedName = text('signature', point(0.5, -0.27), print.theirs(name.slice(0, 40)), 12, { anchor: 'middle' })
   return {
     title: words.signatureOf(print.theirs(name)),
     description: isTyped ? words.signatureTyped(print.theirs(role)) : words.signatureDrawn(print.theirs(role)),

@@ -8,11 +8,10 @@ import { printStation } from '../core/units/station.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
 import { alongText } from './places-text.ts'
+import { documentWords } from './words/document-words.ts'
 
 /** What a crew sets out from: every stake with its distances, in one unit of coordinates, for any writer. */
 export interface StakeListContents {
-  readonly title: string
-  readonly run: string
   /** Of coordinates, offsets and chords. */
   readonly unit: GroundUnit
   readonly stakes: readonly StakeLine[]
@@ -42,28 +41,20 @@ export interface StakeLine {
 }
 
 export function stakeListContents(
-  run: Pick<RunFile, 'name' | 'units'>,
+  run: Pick<RunFile, 'units'>,
   { stakes, closure }: Staking,
   frame: StakingFrame,
   unit: GroundUnit,
   print: Print,
 ): StakeListContents {
+  const words = documentWords(print).stakeList
+  const apart = (length: Metres): string =>
+    length < metres(0.0001) ? words.lessThan('0.1 mm') : `${(length * 1000).toFixed(1)} mm`
   return {
-    title: 'Stake list',
-    run: run.name,
     unit,
     stakes: stakes.map((stake) => stakeLine(run, stake, frame, unit, print)),
-    closure: `Station and offset, and following the rail from post 1, meet at the last stake to ${millimetres(closure.atLast)} and everywhere to ${millimetres(closure.largest)}.`,
-    notes: [
-      'Each point is the face of rail square to the centre of its post.',
-      'Offsets are from the alignment, positive to the right looking up-station.',
-      'Coordinates are those of the alignment; lengths of rail are taken as lengths in them, without a scale factor between grid and ground.',
-      ...(frame.surface === null
-        ? ['Heights are not given: the profile of the road is not known.']
-        : [
-            "Heights are those of the road's surface, extended with its cross slope to the face of rail, not of the ground.",
-          ]),
-    ],
+    closure: words.closure(apart(closure.atLast), apart(closure.largest)),
+    notes: [...words.notes, frame.surface === null ? words.noHeights : words.heights],
   }
 }
 
@@ -101,6 +92,3 @@ export function stationText(station: Metres, { equations }: Pick<StakingFrame, '
     })
     .join(' = ')
 }
-
-const millimetres = (length: Metres): string =>
-  length < metres(0.0001) ? 'less than 0.1 mm' : `${(length * 1000).toFixed(1)} mm`

@@ -8,6 +8,7 @@ import type { GroundUnit } from '../core/staking/ground-unit.ts'
 import { inches, metres } from '../core/units/quantity.ts'
 import { type QuantitiesContents, quantitiesContents } from '../documents/quantities-contents.ts'
 import { type StakeListContents, stakeListContents } from '../documents/stake-list-contents.ts'
+import { documentWords } from '../documents/words/document-words.ts'
 import { runSheets } from '../documents/xlsx/run-sheets.ts'
 import { writeWorkbook } from '../documents/xlsx/write-workbook.ts'
 import { writeDxf } from '../drawing/dxf/write-dxf.ts'
@@ -197,7 +198,8 @@ export function writeRunWorkbook(
   print: Print,
 ): Promise<Uint8Array> {
   const sheets = runSheets(recordInput(judged, print), stakes, quantities, entriesInForce(photos))
-  return writeWorkbook(sheets, { title: judged.run.name, author, writtenAt: at })
+  const page = documentWords(print).workbook.page('&P', '&N')
+  return writeWorkbook(sheets, { title: judged.run.name, author, writtenAt: at, page })
 }
 
 function boundaryProblem(file: string, problem: BoundaryProblem): InputProblem {

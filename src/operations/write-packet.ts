@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../core/result.ts'
+import { documentWords } from '../documents/words/document-words.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { lineUnit, packetMakers } from './packet-makers.ts'
@@ -76,7 +77,7 @@ export async function writePacket(
     pay: { boundaries: quantities.value.boundaries, rounding: quantities.value.roundingText },
     files: files.map(({ name, bytes }) => ({ name, bytes: bytes.length, sha256: sha256(bytes) })),
     leftOut: leftOut(judged, options, looked.value.unread, staked.ok ? null : staked.error),
-    notes: place === null && stakes !== null ? [lineNote] : [],
+    notes: place === null && stakes !== null ? [documentWords(options.print).manifest.lineNote] : [],
   }
   await options.progress({ file: 'manifest.json', number: of, of })
   return ok([...files, { name: 'manifest.json', bytes: bytesOf(`${JSON.stringify(manifest, null, 2)}\n`) }])
@@ -94,38 +95,26 @@ const bytesOf = (content: string | Uint8Array): Uint8Array =>
 /** The line of the run itself as a straight road without coordinates. */
 const ownLine = (judged: JudgedRun): RunPlace => ({ offset: 0, road: null, unit: lineUnit(judged) })
 
-const lineNote =
-  'stakes.csv and run.ifc: the road is not given, so northing runs along the line of the run as if it were straight, 0 at the datum, and easting square to it, positive to the right looking up-station. These are no map coordinates.'
-
 function leftOut(
   judged: JudgedRun,
   { place, photos, entries, print }: PacketOptions,
   unread: SoundPhotos['unread'],
   unstaked: Problems | null,
 ): readonly LeftOut[] {
+  const words = documentWords(print).manifest
   const given = new Set(photos?.map(({ photo }) => photo))
   const absent = photosNamed(judged.log, judged.freeFindings, entries.photos).filter((name) => !given.has(name))
+  const unstakedFor = ({ place, expected }: InputProblem): string => words.cannotBeStaked(place, print.say(expected))
   return [
-    ...(unstaked === null
-      ? []
-      : [
-          {
-            what: 'stakes.csv, run.ifc',
-            why: unstaked.map((one) => `${one.place}: expected ${print.say(one.expected)}`).join('; '),
-          },
-        ]),
-    ...(place === null
-      ? [{ what: 'stakes.xml, stakes.dxf', why: 'the run has no place on a road with coordinates' }]
-      : []),
-    ...((place?.system ?? null) === null
-      ? [{ what: 'run.geojson, run.gpkg', why: 'the run has no place in a known reference system' }]
-      : []),
-    ...unread.map(({ photo, why }) => ({ what: `photo: ${photo}`, why: print.say(why) })),
+    ...(unstaked === null ? [] : [{ what: 'stakes.csv, run.ifc', why: unstaked.map(unstakedFor).join('; ') }]),
+    ...(place === null ? [{ what: 'stakes.xml, stakes.dxf', why: words.noRoad }] : []),
+    ...((place?.system ?? null) === null ? [{ what: 'run.geojson, run.gpkg', why: words.noReferenceSystem }] : []),
+    ...unread.map(({ photo, why }) => ({ what: words.photo(print.theirs(photo)), why: print.say(why) })),
     ...(absent.length > 0
       ? [
           {
-            what: `photos: ${absent.join(', ')}`,
-            why: photos === null ? 'no photos were asked for' : 'they are not where this packet was made',
+            what: words.photos(absent.map(print.theirs).join(', ')),
+            why: photos === null ? words.noPhotos : words.photosElsewhere,
           },
         ]
       : []),

@@ -3,22 +3,41 @@ import { asBuilt } from './en/as-built.ts'
 import { crewSheet } from './en/crew-sheet.ts'
 import { dailyReport } from './en/daily-report.ts'
 import { frame } from './en/frame.ts'
+import { manifest } from './en/manifest.ts'
 import { places } from './en/places.ts'
 import { quantities } from './en/quantities.ts'
 import { readings } from './en/readings.ts'
 import { record } from './en/record.ts'
 import { runFacts } from './en/run-facts.ts'
+import { stakeList } from './en/stake-list.ts'
+import { workbook } from './en/workbook.ts'
 import { asBuilt as asBuiltEs } from './es/as-built.ts'
 import { crewSheet as crewSheetEs } from './es/crew-sheet.ts'
 import { dailyReport as dailyReportEs } from './es/daily-report.ts'
 import { frame as frameEs } from './es/frame.ts'
+import { manifest as manifestEs } from './es/manifest.ts'
 import { places as placesEs } from './es/places.ts'
 import { quantities as quantitiesEs } from './es/quantities.ts'
 import { readings as readingsEs } from './es/readings.ts'
 import { record as recordEs } from './es/record.ts'
 import { runFacts as runFactsEs } from './es/run-facts.ts'
+import { stakeList as stakeListEs } from './es/stake-list.ts'
+import { workbook as workbookEs } from './es/workbook.ts'
 
-const en = { asBuilt, crewSheet, dailyReport, frame, places, quantities, readings, record, runFacts }
+const en = {
+  asBuilt,
+  crewSheet,
+  dailyReport,
+  frame,
+  manifest,
+  places,
+  quantities,
+  readings,
+  record,
+  runFacts,
+  stakeList,
+  workbook,
+}
 
 /** The documents' own words: headings, table heads and sentences that stand in no saying of the model. */
 export type DocumentWords = typeof en
@@ -28,11 +47,14 @@ const es: DocumentWords = {
   crewSheet: crewSheetEs,
   dailyReport: dailyReportEs,
   frame: frameEs,
+  manifest: manifestEs,
   places: placesEs,
   quantities: quantitiesEs,
   readings: readingsEs,
   record: recordEs,
   runFacts: runFactsEs,
+  stakeList: stakeListEs,
+  workbook: workbookEs,
 }
 
 /** Those of the language of `print`. */

@@ -26,6 +26,12 @@ export interface Formula {
   readonly result: number
 }
 
+export const column = (header: string, width: number, decimals: number | null = null): Column => ({
+  header,
+  width,
+  decimals,
+})
+
 /** `D7`: the cell in a column and a row of `rows`, both counted from 0. */
 export const cellName = (column: number, row: number): string => `${letters(column)}${row + 2}`
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { cellName, type Sheet } from './sheet.ts'
 import { writeWorkbook } from './write-workbook.ts'
 
-const properties = { title: 'A run', author: 'J. Okafor', writtenAt: '2026-05-12T10:05:00Z' }
+const properties = { title: 'A run', author: 'J. Okafor', writtenAt: '2026-05-12T10:05:00Z', page: '&P/&N' }
 
 const sheet = (rows: Sheet['rows']): Sheet => ({
   name: 'Sheet',

@@ -8,6 +8,8 @@ export interface WorkbookProperties {
   readonly author: string
   /** ISO 8601; stated as the time of writing. */
   readonly writtenAt: string
+  /** In the foot of each printed page; `&P` stands for its number, `&N` for how many there are. */
+  readonly page: string
 }
 
 /**
@@ -22,22 +24,22 @@ export async function writeWorkbook(sheets: readonly Sheet[], properties: Workbo
   workbook.lastModifiedBy = properties.author
   workbook.created = written
   workbook.modified = written
-  for (const sheet of sheets) addSheet(workbook, sheet)
+  for (const sheet of sheets) addSheet(workbook, sheet, properties.page)
   return fixZipTimes(new Uint8Array(await workbook.xlsx.writeBuffer()))
 }
 
-function addSheet(workbook: ExcelJS.Workbook, { name, columns, rows, page }: Sheet): void {
+function addSheet(workbook: ExcelJS.Workbook, { name, columns, rows, page: orientation }: Sheet, page: string): void {
   const sheet = workbook.addWorksheet(name, {
     views: [{ state: 'frozen', ySplit: 1 }],
     pageSetup: {
-      orientation: page,
+      orientation,
       fitToPage: true,
       fitToWidth: 1,
       fitToHeight: 0,
       printTitlesRow: '1:1',
       printArea: `A1:${cellName(columns.length - 1, rows.length - 1)}`,
     },
-    headerFooter: { oddFooter: '&L&A&RPage &P of &N' },
+    headerFooter: { oddFooter: `&L&A&R${page}` },
   })
   const wrapped = { vertical: 'top', wrapText: true } as const
   columns.forEach(({ header, width, decimals }, i) => {

@@ -1,0 +1,112 @@
+import { panelKind } from '../../core/quantities/count-panels.ts'
+import type { Print } from '../../words/print.ts'
+import type { RecordInput } from '../record-input.ts'
+import type { StakeListContents } from '../stake-list-contents.ts'
+import { documentWords } from '../words/document-words.ts'
+import { type Cell, cellName, column, type Sheet } from './sheet.ts'
+
+/** Posts, panels and stakes of the layout, a row for each. */
+export function postsSheet({ model: { layout }, print }: RecordInput): Sheet {
+  const { workbook, asBuilt } = documentWords(print)
+  const words = workbook.posts
+  return {
+    name: words.name,
+    page: 'portrait',
+    columns: [
+      column(words.post, 8),
+      column(words.alongInches, 14),
+      column(words.alongFeet, 14),
+      column(words.kind, 28),
+      column(words.block, 8),
+      column(words.part, 12),
+      column(words.ownNumber, 12),
+      column(words.state, 12),
+    ],
+    rows: layout.posts.map(({ number, alongInches, kind, block, unit, ownNumber, state }, row) => [
+      number,
+      alongInches,
+      { formula: `${cellName(1, row)}/12`, result: alongInches / 12 },
+      print.say(kind),
+      block ? asBuilt.yes : asBuilt.no,
+      workbook.parts[unit],
+      ownNumber,
+      words.states[state],
+    ]),
+  }
+}
+
+export function panelsSheet({ model, print }: RecordInput): Sheet {
+  const { workbook, asBuilt } = documentWords(print)
+  const words = workbook.panels
+  const { panels } = model.layout
+  const rows: Cell[][] = panels.map((panel) => {
+    const { name, gauge, layers } = panelKind(panel, model)
+    const { number, inches, fromInches, toInches, unit, role } = panel
+    return [
+      number,
+      inches,
+      fromInches,
+      toInches,
+      print.say({ kind: 'panel as named', of: name }),
+      print.say({ kind: 'gauge of panel', gauge }),
+      layers,
+      workbook.parts[unit],
+      asBuilt.roles[role],
+    ]
+  })
+  const total = panels.reduce((sum, { inches }) => sum + inches, 0)
+  const sum = { formula: `SUM(${cellName(1, 0)}:${cellName(1, panels.length - 1)})`, result: total }
+  return {
+    name: words.name,
+    page: 'portrait',
+    columns: [
+      column(words.panel, 8),
+      column(words.length, 12),
+      column(words.from, 12),
+      column(words.to, 12),
+      column(words.kind, 28),
+      column(words.gauge, 12),
+      column(words.layers, 8),
+      column(words.part, 12),
+      column(words.role, 12),
+    ],
+    rows: [...rows, [workbook.total, sum, null, null, null, null, null, null, null]],
+  }
+}
+
+export function stakesSheet({ stakes, unit: groundUnit, closure, notes }: StakeListContents, print: Print): Sheet {
+  const { stakes: words, groundUnits } = documentWords(print).workbook
+  const unit = groundUnits[groundUnit]
+  const rows = stakes.map((stake): Cell[] => [
+    stake.point,
+    stake.northing,
+    stake.easting,
+    stake.elevation,
+    stake.code,
+    stake.station,
+    stake.offset,
+    stake.along,
+    stake.railFromLast,
+    stake.chordFromLast,
+    stake.purpose,
+  ])
+  const blank = Array.from({ length: 10 }, () => null)
+  return {
+    name: words.name,
+    page: 'landscape',
+    columns: [
+      column(words.point, 8),
+      column(words.northing(unit), 18, 4),
+      column(words.easting(unit), 18, 4),
+      column(words.elevation(unit), 14, 4),
+      column(words.code, 16),
+      column(words.station, 16),
+      column(words.offset(unit), 16, 4),
+      column(words.along, 16),
+      column(words.railFromLast, 16),
+      column(words.chordFromLast(unit), 16, 4),
+      column(words.purpose, 48),
+    ],
+    rows: [...rows, ...[closure, ...notes].map((note): Cell[] => [...blank, note])],
+  }
+}
