@@ -71,7 +71,7 @@ function otherSpaces(run: RunFile, { layout, system }: RunModel, print: Print): 
     last = apart
     return apart === full ? [] : [{ from, to, apart, stretch }]
   })
-  return groupBy(spaces, (one) => String(one.stretch)).map((group) => {
+  return groupBy(spaces, (one) => one.stretch).map((group) => {
     const [{ from, apart }] = group
     const { to } = group.at(-1)!
     return words.oddSpaces(from.number, to.number, group.length === 1, alongText(run, apart), alongText(run, full))

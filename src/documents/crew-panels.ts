@@ -28,7 +28,7 @@ export function crewPanels(run: Pick<RunFile, 'units'>, model: RunModel, print: 
     if (before !== null && JSON.stringify(before) !== JSON.stringify(kind)) stretch++
     return { panel, kind, stretch }
   })
-  return groupBy(panels, ({ stretch }) => String(stretch)).map((group) => {
+  return groupBy(panels, ({ stretch }) => stretch).map((group) => {
     const [{ panel, kind }] = group
     const last = group.at(-1)!.panel
     return {

@@ -111,7 +111,7 @@ const holeFigures: readonly FigureKind[] = [
 ]
 
 const crewRules = (requirements: readonly Requirement[], print: Print): readonly CrewRule[] =>
-  groupBy(requirements, (one) => `${contentOf(one.must)}\n${isConfirmed(one)}`).map((group) => ({
+  groupBy(requirements, (one) => contentOf({ must: one.must, confirmed: isConfirmed(one) })).map((group) => ({
     places: placesText(
       group.map(({ place }) => place),
       print,

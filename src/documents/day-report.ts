@@ -41,6 +41,8 @@ export interface PlacedTicket extends Omit<LocateTicketBody, 'version' | 'marks'
 /** A post near a mark of a utility-locate ticket. */
 export interface NearMark {
   readonly post: number
+  /** Counts through the marks of all tickets: two may have one name. */
+  readonly markNumber: number
   readonly mark: string
   readonly ticket: string
   /** Inches from post to mark along the rail, negative when the mark lies upstream of the post. */

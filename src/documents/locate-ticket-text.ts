@@ -21,7 +21,7 @@ export function ticketsText(
     )
     return words.ticket(theirs(number), calledOn, validFrom, validThrough, places)
   })
-  const warned = groupBy(near, ({ mark, ticket }) => `${mark}\n${ticket}`).map((group) => {
+  const warned = groupBy(near, ({ markNumber }) => markNumber).map((group) => {
     const posts = numberedText(
       'post',
       group.map(({ post }) => post),

@@ -214,14 +214,14 @@ function acceptanceText({ judgement, print }: RecordInput): string {
 }
 
 function setAsideLines({ judgement, requirements, print }: RecordInput): readonly SetAsideLine[] {
-  const must = new Map(requirements.map((requirement) => [requirement.id, print.say(requirement.must)]))
+  const must = new Map(requirements.map((requirement) => [requirement.id, requirement.must]))
   const lines = setAsideIn(judgement.verdicts).map((aside) => ({ ...aside, must: must.get(aside.requirement)! }))
-  return groupBy(lines, (line) => [line.must, line.because, line.by].join('\n')).map((group) => ({
+  return groupBy(lines, ({ must, because, by }) => contentOf({ must, because, by })).map((group) => ({
     places: placesText(
       group.map(({ place }) => place),
       print,
     ),
-    must: group[0].must,
+    must: print.say(group[0].must),
     because: print.theirs(group[0].because),
     by: print.theirs(group[0].by),
     requirements: group.map(({ requirement }) => requirement),
@@ -251,28 +251,29 @@ function withoutEffectLines(input: RecordInput): readonly WithoutEffectLine[] {
 }
 
 function unprovenLines({ judgement, requirements, print }: RecordInput): readonly UnprovenLine[] {
-  const must = new Map(requirements.map((requirement) => [requirement.id, print.say(requirement.must)]))
+  const must = new Map(requirements.map((requirement) => [requirement.id, requirement.must]))
   const missing = new Set(
     judgement.verdicts
       .filter(({ because }) => because.kind === 'readings missing')
       .map(({ requirement }) => requirement),
   )
-  const lines = judgement.unproven.map(({ requirement, place, because }) => ({
-    id: requirement,
-    place,
-    must: must.get(requirement)!,
+  const lines = judgement.unproven.map(({ requirement: id, place, because }) => ({
+    ...{ id, place, must: must.get(id)! },
     // Which ones are missing stands with the requirement itself.
-    why: missing.has(requirement) ? documentWords(print).record.notAllRead : print.say(because),
+    because: missing.has(id) ? null : because,
   }))
-  return groupBy(lines, (line) => `${line.must}\n${line.why}`).map((group) => ({
-    places: placesText(
-      group.map(({ place }) => place),
-      print,
-    ),
-    must: group[0].must,
-    why: group[0].why,
-    requirements: group.map(({ id }) => id),
-  }))
+  return groupBy(lines, ({ must, because }) => contentOf({ must, because })).map((group) => {
+    const [{ must, because }] = group
+    return {
+      places: placesText(
+        group.map(({ place }) => place),
+        print,
+      ),
+      must: print.say(must),
+      why: because === null ? documentWords(print).record.notAllRead : print.say(because),
+      requirements: group.map(({ id }) => id),
+    }
+  })
 }
 
 /** The readings that do not stand beside a requirement: those behind computed values, and those that no longer count. */
@@ -306,7 +307,7 @@ function unconfirmedLines(
   sources: readonly SourceLine[],
 ): readonly UnconfirmedLine[] {
   const unconfirmed = requirements.filter(({ confirmation }) => confirmation === 'from memory')
-  return groupBy(unconfirmed, ({ must, sheet, source }) => [contentOf(must), sheet, source.title].join('\n')).map(
+  return groupBy(unconfirmed, ({ must, sheet, source: { title } }) => contentOf({ must, sheet, title })).map(
     (group) => {
       const { must, sheet, sheetVersion, source } = group[0]
       return {

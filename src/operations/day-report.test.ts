@@ -85,7 +85,7 @@ describe('dayReport', () => {
     ]
     const logs = [entryOf('a', log({ postsDriven: [post.id, 'post-1'] }))]
     const report = dayReport(judged, { ...nothing, logs, tickets }, '2016-05-12', dayOf)
-    expect(report.nearMarks).toEqual([{ post: post.number, mark: 'gas', ticket: '1234', apart: 20 }])
+    expect(report.nearMarks).toEqual([{ post: post.number, markNumber: 1, mark: 'gas', ticket: '1234', apart: 20 }])
     expect(report.ticket).toMatchObject({ kind: 'outside', through: '2016-05-11' })
   })
 })

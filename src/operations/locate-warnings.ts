@@ -13,14 +13,13 @@ interface PostPlace {
 
 /** Posts within `markWidth` of a mark of any ticket whose place is known, in the order of the posts. */
 export function postsNearMarks(posts: readonly PostPlace[], tickets: readonly PlacedTicket[]): readonly NearMark[] {
-  return posts.flatMap(({ number, alongInches }) =>
-    tickets.flatMap((ticket) =>
-      ticket.marks.flatMap((mark) => {
-        const apart = mark.alongInches === null ? null : mark.alongInches - alongInches
-        if (apart === null || Math.abs(apart) > markWidth) return []
-        return [{ post: number, mark: mark.name, ticket: ticket.number, apart }]
-      }),
-    ),
+  const marks = tickets.flatMap((ticket) => ticket.marks.map((mark) => ({ ...mark, ticket: ticket.number })))
+  return posts.flatMap(({ number: post, alongInches }) =>
+    marks.flatMap(({ name: mark, alongInches: at, ticket }, i) => {
+      const apart = at === null ? null : at - alongInches
+      if (apart === null || Math.abs(apart) > markWidth) return []
+      return [{ post, markNumber: i + 1, mark, ticket, apart }]
+    }),
   )
 }
 

@@ -264,8 +264,8 @@ export function EntryPanel(props: Props) {
               <span class="label">{m.entry.limits}</span> <b>{limits}</b>
             </p>
           )}
-          {nearMarks.map(({ mark, ticket, apart }) => (
-            <p key={mark + ticket} class="warning">
+          {nearMarks.map(({ markNumber, mark, ticket, apart }) => (
+            <p key={markNumber} class="warning">
               {m.day.nearMark(mark, ticket, Math.abs(Math.round(apart)))}
             </p>
           ))}

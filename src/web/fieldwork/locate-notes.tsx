@@ -21,8 +21,8 @@ export const NearMarks = ({
 }) =>
   marks.length === 0 ? null : (
     <ul class="warning">
-      {marks.map(({ post, mark, ticket, apart }) => (
-        <li key={`${post} ${mark} ${ticket}`}>{m.day.postNearMark(post, mark, ticket, apartWords(apart, units))}</li>
+      {marks.map(({ post, markNumber, mark, ticket, apart }) => (
+        <li key={`${post} ${markNumber}`}>{m.day.postNearMark(post, mark, ticket, apartWords(apart, units))}</li>
       ))}
     </ul>
   )
