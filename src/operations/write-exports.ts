@@ -83,8 +83,7 @@ export function writeStakeDxf(
     alignment: beside.ok ? beside.value : [],
     findings: placed.findings.map(({ finding, at }, i) => ({
       number: i + 1,
-      place: print.say(finding.place),
-      what: print.say(finding.what),
+      finding,
       position: at.position,
     })),
   })

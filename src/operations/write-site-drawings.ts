@@ -3,12 +3,11 @@ import { designValues } from '../core/need/design-values.ts'
 import type { Need } from '../core/need/need.ts'
 import type { Site } from '../core/site/site.ts'
 import type { Metres } from '../core/units/quantity.ts'
-import { sayDrawing } from '../drawing/say-drawing.ts'
 import { writeSvg } from '../drawing/svg/write-svg.ts'
 import type { PlanInput, SitePage, SiteView } from '../drawing/views/plan/site-view.ts'
 import { planDrawing } from '../drawing/views/plan.ts'
 import { sectionDrawing } from '../drawing/views/section.ts'
-import { leavingProse, type Print } from '../words/print.ts'
+import type { Print } from '../words/print.ts'
 import { sheetShelf } from './sheet-shelf.ts'
 
 /**
@@ -16,11 +15,11 @@ import { sheetShelf } from './sheet-shelf.ts'
  * @param need  null where it was refused
  */
 export const writePlan = (site: Site, need: Need | null, page: SitePage, print: Print): string =>
-  writeSvg(sayDrawing(planDrawing(planInput(site, need, page, print)), print))
+  writeSvg(planDrawing(planInput(site, need, page, print)))
 
 /** The cross section of a site at `station` (continuous, m) as SVG. */
 export const writeSection = (site: Site, need: Need | null, station: Metres, page: SitePage, print: Print): string =>
-  writeSvg(sayDrawing(sectionDrawing(siteView(site, need, page, print), station), print))
+  writeSvg(sectionDrawing(siteView(site, need, page, print), station))
 
 /** The plan that fits the whole of the need. */
 export const planInput = (site: Site, need: Need | null, page: SitePage, print: Print): PlanInput => ({
@@ -47,6 +46,6 @@ function siteView(site: Site, need: Need | null, page: SitePage, print: Print): 
     departureEnd,
     railHeight: (system ?? approachEnd ?? departureEnd)?.railHeight ?? null,
     page,
-    print: leavingProse(print),
+    print,
   }
 }

@@ -49,6 +49,7 @@ function lengths(units: Print['units']): Lengths {
     short: {
       length: (value, unit) => alone(lengthText(value, unit)),
       feetInches: (inches) => alone(feetInchesText(inches)),
+      written: alone,
     },
   }
 }

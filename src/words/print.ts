@@ -35,7 +35,7 @@ export interface Lengths {
   /** `0.240 in` */
   readonly decimal: (value: number, unit: Unit) => string
   /** In the units asked for alone, for where there is room for one, as at a dimension line. */
-  readonly short: Pick<Lengths, 'length' | 'feetInches'>
+  readonly short: Pick<Lengths, 'length' | 'feetInches' | 'written'>
 }
 
 /** One printer for each kind of a part's sayings. */

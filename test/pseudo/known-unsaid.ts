@@ -17,7 +17,6 @@ const knownUnsaid: Readonly<Record<string, KnownUnsaid>> = {
   // Names of languages, dates and what people wrote are among them.
   screens: { from: 'src/web/', why: `${requirements}; ${drawings}`, most: 92 },
   strips: { from: 'src/core/requirements/places.ts', why: requirements, most: 7 },
-  'plans and sections': { from: 'src/drawing/views/plan/, section/', why: drawings, most: 199 },
   'crew-sheet.pdf': { from: 'src/documents/crew-sheet-*.ts', why: `${documents}; ${requirements}`, most: 7 },
   'record.pdf': { from: 'src/documents/pdf/record-template.ts', why: `${documents}; ${requirements}`, most: 11 },
   'as-built.pdf': { from: 'src/documents/pdf/as-built.ts', why: `${documents}; ${requirements}`, most: 13 },

@@ -1,5 +1,6 @@
 import { point } from '../draw.ts'
 import type { Drawing, Item } from '../drawing.ts'
+import { drawingWords } from '../words/drawing-words.ts'
 import { barrierCallouts, barrierItems } from './plan/barrier-items.ts'
 import { type Callout, inOrder, nameLines, placeCallouts } from './plan/callouts.ts'
 import { alongDimensions } from './plan/dimension-items.ts'
@@ -14,7 +15,7 @@ import { limitLines, roadsideCallouts, roadsideItems } from './plan/roadside-ite
 import { siteLayers } from './plan/site-layers.ts'
 import { fitsPage, siteSheet } from './plan/site-sheet.ts'
 import type { PlanInput } from './plan/site-view.ts'
-import { lengthWords, listed, roadWords, stationWords } from './plan/site-words.ts'
+import { roadWords, saidLength, stationWords } from './plan/site-words.ts'
 import { stationScale } from './plan/station-scale.ts'
 
 /** Where places by the road lie on the plan of `input` and back; what a page needs to make a drag a change of the site. */
@@ -62,7 +63,7 @@ function drawOn(canvas: PlanCanvas): Drawing {
   const room = widths.width - 2 * widths.margin
   const highest = box.maxY + (frame.outward === 1 ? placed.depth : 0) * perPoint
   const lowest = box.minY - (frame.outward === -1 ? placed.depth : 0) * perPoint
-  const lines = [`${roadWords(input.site)}. Up-station is to the right.`, scaleLine(canvas)]
+  const lines = [`${roadWords(input)}. ${drawingWords(input.print).site.upStation}`, scaleLine(canvas)]
   const headPoints = headBlock(titleOf(input), lines, point(0, 0), room, perPoint).points
   const top = highest + (headPoints + 4) * perPoint
   const head = headBlock(titleOf(input), lines, point(left, top), room, perPoint)
@@ -70,7 +71,7 @@ function drawOn(canvas: PlanCanvas): Drawing {
   const start = point(left, lowest - 8 * perPoint)
   const sentences = needNotes(input.need, input.site.units, input.print)
   const keyed = widths.isNarrow ? callouts : []
-  const foot = footBlock(input.site.units, frame.across, keyed, sentences, start, room, perPoint)
+  const foot = footBlock(input, frame.across, keyed, sentences, start, room, perPoint)
   const items = [...head.items, ...shown, ...foot.items]
   return {
     title: titleOf(input),
@@ -91,32 +92,44 @@ function lineNames(canvas: PlanCanvas): readonly Callout[] {
   })
 }
 
-function scaleLine({ scaleWords, frame }: PlanCanvas): string {
+function scaleLine({ input, scaleWords, frame }: PlanCanvas): string {
   if (scaleWords !== null) return scaleWords
-  return frame.across === 1
-    ? 'To scale: see the bar.'
-    : `Lengths along the road to scale: see the bar. ACROSS THE ROAD DRAWN ${frame.across} TIMES LARGER.`
+  const { toScale, acrossLarger } = drawingWords(input.print).site
+  return frame.across === 1 ? toScale : acrossLarger(frame.across)
 }
 
-const titleOf = ({ site }: PlanInput): string =>
-  `Plan: barrier for ${listed(site.hazards.map((hazard) => hazard.name))}`
+const titleOf = ({ site, print }: PlanInput): string =>
+  drawingWords(print).site.plan(
+    print.list(
+      site.hazards.map(({ name }) => print.theirs(name)),
+      'and',
+    ),
+  )
 
 function descriptionOf(canvas: PlanCanvas): string {
   const { input, frame } = canvas
-  const { site } = input
-  const long = (length: number) => lengthWords(length, site.units)
-  const hazards = site.hazards.map((hazard) => {
-    const far = hazard.far === null ? 'on beyond the clear zone' : long(hazard.far)
-    return `${hazard.name}, station ${stationWords(site, hazard.from)} to ${stationWords(site, hazard.to)}, ${long(hazard.near)} to ${far} from the edge`
-  })
+  const { site, print } = input
+  const words = drawingWords(print).site
+  const long = (length: number): string => saidLength(length, input)
+  const station = (at: number): string => stationWords(site, at)
+  const hazards = site.hazards.map(({ name, from, to, near, far }) =>
+    words.hazardAt(print.theirs(name), station(from), station(to), long(near), far === null ? null : long(far)),
+  )
   const needs = directions(canvas).map(
-    ([direction, need]) =>
-      `For the ${direction} the need ends ${long(need.lengthOfNeed)} from ${need.governs.hazard ?? 'the hazard'}, ${long(need.lateralAtEnd)} from the edge.`,
+    ([
+      direction,
+      {
+        lengthOfNeed,
+        lateralAtEnd,
+        governs: { hazard },
+      },
+    ]) =>
+      words.needEnds(direction, long(lengthOfNeed), hazard === null ? null : print.theirs(hazard), long(lateralAtEnd)),
   )
   return [
-    `Plan of the road from station ${stationWords(site, frame.range.from)} at the left to ${stationWords(site, frame.range.to)} at the right, hazards on the ${site.side}.`,
-    `Hazards: ${hazards.join('; ')}.`,
-    `The face of the barrier stands ${long(site.barrier.offset)} from the edge of travelled way.`,
+    words.planShows(station(frame.range.from), station(frame.range.to), site.side),
+    words.hazards(hazards),
+    words.barrierStands(long(site.barrier.offset)),
     ...needs,
   ].join(' ')
 }

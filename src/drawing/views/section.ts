@@ -1,6 +1,7 @@
 import type { Metres } from '../../core/units/quantity.ts'
 import { point } from '../draw.ts'
 import type { Drawing, Item } from '../drawing.ts'
+import { drawingWords } from '../words/drawing-words.ts'
 import { inOrder, placeCallouts } from './plan/callouts.ts'
 import { footBlock, headBlock } from './plan/foot.ts'
 import { boxAround } from './plan/item-box.ts'
@@ -29,13 +30,13 @@ export function sectionDrawing(view: SiteView, station: Metres, exaggeration = 1
 
   const room = widths.width - 2 * widths.margin
   const left = boxAround(shown, perPoint).minX
-  const lines = [`${roadWords(view.site)}. Seen looking up-station.`, scaleLine(canvas)]
+  const lines = [`${roadWords(view)}. ${drawingWords(view.print).site.lookingUpStation}`, scaleLine(canvas)]
   const headPoints = headBlock(titleOf(canvas), lines, point(0, 0), room, perPoint).points
   const top = box.maxY + (placed.depth + headPoints + 6) * perPoint
   const head = headBlock(titleOf(canvas), lines, point(left, top), room, perPoint)
   const start = point(left, box.minY - 8 * perPoint)
   const keyed = widths.isNarrow ? callouts : []
-  const foot = footBlock(view.site.units, 1, keyed, [notStated(canvas)], start, room, perPoint)
+  const foot = footBlock(view, 1, keyed, [notStated(canvas)], start, room, perPoint)
   const items = [...head.items, ...shown, ...foot.items]
   return {
     title: titleOf(canvas),
@@ -48,28 +49,29 @@ export function sectionDrawing(view: SiteView, station: Metres, exaggeration = 1
 }
 
 const titleOf = ({ view, station }: SectionCanvas): string =>
-  `Cross section at station ${stationWords(view.site, station)}`
+  drawingWords(view.print).site.section(stationWords(view.site, station))
 
-function scaleLine({ scaleWords, exaggeration }: SectionCanvas): string {
-  const widthWords = scaleWords ?? 'To scale: see the bar.'
-  return exaggeration === 1 ? widthWords : `${widthWords} HEIGHTS ARE DRAWN ${exaggeration} TIMES THEIR SIZE.`
+function scaleLine({ view, scaleWords, exaggeration }: SectionCanvas): string {
+  const { toScale, heightsLarger } = drawingWords(view.print).site
+  const widthWords = scaleWords ?? toScale
+  return exaggeration === 1 ? widthWords : `${widthWords} ${heightsLarger(exaggeration)}`
 }
 
 function notStated({ view, station }: SectionCanvas): string {
-  const superelevation = view.site.road.alignment.kind === 'straight' ? '' : ', without superelevation'
-  const heights = hazardsAt(view, station).some(([, { far }]) => far !== null)
-    ? ' Heights of hazards are not stated; they are drawn alike.'
-    : ''
-  const barrier = barrierAt(view, station) === null ? ' There is no barrier at this station.' : ''
-  return `Slopes of travelled way and shoulder are not stated; they are drawn as is common practice${superelevation}.${heights}${barrier}`
+  const words = drawingWords(view.print).site
+  return [
+    words.slopesNotStated(view.site.road.alignment.kind !== 'straight'),
+    ...(hazardsAt(view, station).some(([, { far }]) => far !== null) ? [words.heightsNotStated] : []),
+    ...(barrierAt(view, station) === null ? [words.noBarrier] : []),
+  ].join(' ')
 }
 
-function descriptionOf(canvas: SectionCanvas): string {
-  const { view, station, laterals } = canvas
-  const hazards = hazardsAt(view, station).map(([, { name }]) => name)
+function descriptionOf({ view, station, laterals }: SectionCanvas): string {
+  const { site, print } = view
+  const words = drawingWords(print).site
   return [
-    `Cross section looking up-station at station ${stationWords(view.site, station)}, roadside on the ${view.site.side}.`,
-    hazards.length > 0 ? `Hazards here: ${hazards.join(', ')}.` : 'No hazard here.',
-    `From the edge of travelled way: ${laterals.map(({ words }) => words).join('; ')}.`,
+    words.sectionShows(stationWords(site, station), site.side),
+    words.hazardsHere(hazardsAt(view, station).map(([, { name }]) => print.theirs(name))),
+    words.fromEdge(laterals.map((one) => one.words)),
   ].join(' ')
 }

@@ -1,9 +1,10 @@
 import type { Point as GroundPoint } from '../../core/geometry/point.ts'
-import { lengthText } from '../../core/hardware/dimension-text.ts'
 import type { Stake } from '../../core/staking/stake-run.ts'
+import type { Finding } from '../../core/verdicts/verdict.ts'
 import type { Print } from '../../words/print.ts'
 import { circle, group, line, point, polyline, text } from '../draw.ts'
 import type { Drawing, Item, Layer, Point } from '../drawing.ts'
+import { drawingWords } from '../words/drawing-words.ts'
 
 export interface StakePlanInput {
   readonly run: string
@@ -18,8 +19,7 @@ export interface StakePlanInput {
 
 interface PlanFinding {
   readonly number: number
-  readonly place: string
-  readonly what: string
+  readonly finding: Pick<Finding, 'place' | 'what'>
   readonly position: GroundPoint
 }
 
@@ -36,15 +36,16 @@ const layers: readonly Layer[] = [
 
 /** The stakes at their own coordinates, easting to the right and northing up, for survey and road-design programs. */
 export function stakePlan(input: StakePlanInput): Drawing {
-  const { stakes, findings } = input
+  const { stakes, findings, print } = input
+  const words = drawingWords(print).stakePlan
   const rail = input.rail.map(placed)
   const alignment = input.alignment.map(placed)
   const all = [...rail, ...alignment, ...stakes.map(({ position }) => placed(position))]
   const margin = scale * 0.5
   const [xs, ys] = [all.map(({ x }) => x), all.map(({ y }) => y)]
   return {
-    title: `Stakes of ${input.run}`,
-    description: `Plan of ${stakes.length} stakes with the face of rail and the alignment at their own coordinates${findings.length > 0 ? `, and ${findings.length} findings` : ''}.`,
+    title: words.title(print.theirs(input.run)),
+    description: words.shows(stakes.length, findings.length),
     extent: {
       minX: Math.min(...xs) - margin,
       minY: Math.min(...ys) - margin,
@@ -57,8 +58,8 @@ export function stakePlan(input: StakePlanInput): Drawing {
     items: [
       polyline('alignment', alignment),
       polyline('face of rail', rail),
-      ...stakes.map((stake) => stakeItem(stake, input.print)),
-      ...findings.map((finding, i) => findingItem(finding, findings.slice(0, i))),
+      ...stakes.map((stake) => stakeItem(stake, print)),
+      ...findings.map((finding, i) => findingItem(finding, findings.slice(0, i), print)),
     ],
   }
 }
@@ -71,7 +72,7 @@ function stakeItem({ point: number, purpose, alongInches, position }: Stake, pri
   const reach = 3
   return group(
     `stake-${number}`,
-    `stake ${number}, ${lengthText(alongInches, 'in')} from post 1: ${print.say(purpose)}`,
+    drawingWords(print).stakePlan.stake(number, print.length(alongInches, 'in'), print.say(purpose)),
     [
       circle('stakes', at, reach),
       line('stakes', point(at.x - 2 * reach, at.y), point(at.x + 2 * reach, at.y)),
@@ -82,15 +83,17 @@ function stakeItem({ point: number, purpose, alongInches, position }: Stake, pri
 }
 
 /** A cross where it lies; labels of findings at one place stand one below the other. */
-function findingItem({ number, place, what, position }: PlanFinding, before: readonly PlanFinding[]): Item {
+function findingItem({ number, finding, position }: PlanFinding, before: readonly PlanFinding[], print: Print): Item {
+  const words = drawingWords(print).stakePlan
+  const place = print.say(finding.place)
   const at = placed(position)
   const reach = 12
   const lineHeight = 9 * (scale / 72)
-  const above = before.filter((other) => other.place === place).length
+  const above = before.filter((other) => other.finding.place.id === finding.place.id).length
   const corner = (dx: number, dy: number): Point => point(at.x + dx * reach, at.y + dy * reach)
-  return group(`finding-${number}`, `finding ${number}, ${place}: ${what}`, [
+  return group(`finding-${number}`, words.found(number, place, print.say(finding.what)), [
     line('findings', corner(-1, -1), corner(1, 1)),
     line('findings', corner(-1, 1), corner(1, -1)),
-    text('findings', point(at.x + 2 * reach, at.y - 2 * reach - above * lineHeight), `finding ${number}: ${place}`, 6),
+    text('findings', point(at.x + 2 * reach, at.y - 2 * reach - above * lineHeight), words.finding(number, place), 6),
   ])
 }

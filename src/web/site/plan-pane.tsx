@@ -8,7 +8,7 @@ import type { PlanInput, SitePage, Stretch } from '../../drawing/views/plan/site
 import { planDrawing, planFrame, planHandles } from '../../drawing/views/plan.ts'
 import { siteFromValue } from '../../formats/site/read-site.ts'
 import { planInput } from '../../operations/write-site-drawings.ts'
-import { m, printIn, say } from '../messages.ts'
+import { m, printIn } from '../messages.ts'
 import { Picture } from '../parts/picture.tsx'
 import { aroundHazards, closeUp } from './close-up.ts'
 import type { Draft } from './draft.ts'
@@ -163,7 +163,7 @@ function PlanBox({ draft, site, change, input, frame, drawing, held, hold }: Box
       onPointerUp={end}
       onPointerCancel={end}
     >
-      <Picture drawing={drawing} class="plan" units={site.units} />
+      <Picture drawing={drawing} class="plan" />
       {handles.map((handle) => (
         <div key={handle.place} class="grip-zone" style={placeOf(handle)} aria-hidden="true" />
       ))}
@@ -179,7 +179,7 @@ function PlanBox({ draft, site, change, input, frame, drawing, held, hold }: Box
               tabIndex={0}
               data-handle={handle.place}
               style={placeOf(handle)}
-              aria-label={say(handle.words)}
+              aria-label={handle.words}
               aria-valuemin={0}
               aria-valuemax={Math.max(100, Math.ceil(value.now))}
               aria-valuenow={value.now}

@@ -45,7 +45,7 @@ export function SectionPane({ site, need, page }: Props) {
           onInput={({ currentTarget }) => choose(from + Number(currentTarget.value) * step)}
         />
       </div>
-      <Picture drawing={drawing} class="section" units={site.units} />
+      <Picture drawing={drawing} class="section" />
     </section>
   )
 }

@@ -3,7 +3,6 @@ import { figureWords } from './figures.ts'
 import { layoutWords } from './layouts.ts'
 import { nameWords } from './names.ts'
 import { requirementWords } from './requirements.ts'
-import { sitePictureWords } from './site-pictures.ts'
 import type { SpanishWords } from './spanish-words.ts'
 import { stripWords } from './strips.ts'
 import { testAndEndWords } from './tests-and-ends.ts'
@@ -30,5 +29,4 @@ export const tables: readonly SpanishWords[] = [
   testAndEndWords,
   stripWords,
   figureWords,
-  sitePictureWords,
 ]

@@ -54,11 +54,7 @@ const drawn: readonly (readonly [what: string, least: number, draw: (print: Prin
     1000,
     (print) => [...runs, ...judged.flatMap((ways) => ways.slice(-17, -12))].map((run) => stripOf(run, print)),
   ],
-  [
-    'plans and sections',
-    400,
-    (print) => sites.slice(-12).flatMap((site) => drawingsOfSite(site, print).map((one) => sayDrawing(one, print))),
-  ],
+  ['plans and sections', 400, (print) => sites.slice(-12).flatMap((site) => drawingsOfSite(site, print))],
 ]
 
 /** Texts of documents, as they are in each language. */
@@ -72,6 +68,8 @@ function textsIn(words: unknown): readonly string[] {
   if (typeof words === 'string') return [words.replaceAll(/\{\w+\}/g, '')]
   return typeof words === 'object' && words !== null ? Object.values(words).flatMap(textsIn) : []
 }
+
+const textOf = (drawing: Drawing): string => drawingTexts(drawing).join(' ')
 
 const numbersIn = (text: string): string => (text.match(/\d+(\/\d+)?/g) ?? []).toSorted().join(' ')
 
@@ -116,7 +114,7 @@ describe.each(written)('%s', (_, least, textsOf) => {
   })
 })
 
-describe.each(drawn)('%s', (_, least, draw) => {
+describe.each(drawn)('%s', (what, least, draw) => {
   const drawings = draw(english(null))
   const said = draw(spanish(null))
 
@@ -126,6 +124,8 @@ describe.each(drawn)('%s', (_, least, draw) => {
 
   it('have no English word in Spanish', () => {
     expect(englishIn(said.flatMap(drawingTexts))).toEqual([])
+    if (what === 'plans and sections')
+      expect(once(drawings.flatMap((one, i) => sharedWords(textOf(one), textOf(said[i]!))))).toEqual([])
   })
 
   it('keep every number, where no text is cut short', () => {

@@ -10,14 +10,13 @@ import type { CellSaying } from '../../../src/core/need/tables/table.ts'
 import type { Site } from '../../../src/core/site/site.ts'
 import { exactLength } from '../../../src/core/units/exact-length.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
-import { planDrawing, planHandles } from '../../../src/drawing/views/plan.ts'
+import { planDrawing } from '../../../src/drawing/views/plan.ts'
 import { sectionDrawing } from '../../../src/drawing/views/section.ts'
 import type { InputProblem } from '../../../src/formats/input-problem.ts'
 import { readSite } from '../../../src/formats/site/read-site.ts'
 import { computeNeed, needProblem } from '../../../src/operations/compute-need.ts'
 import { planInput } from '../../../src/operations/write-site-drawings.ts'
 import { shippedSheets } from '../../../src/sheets/shipped-sheets.ts'
-import { english } from '../../../src/words/english.ts'
 import type { Print } from '../../../src/words/print.ts'
 import type { Saying } from '../../../src/words/saying.ts'
 import { siteInputs } from '../drawing/site-inputs.ts'
@@ -34,11 +33,9 @@ export const sites: readonly Site[] = [
 ]
 
 export function sayingsOfSite(site: Site): (Saying | string)[] {
-  const need = findNeed(site)
   const report = computeNeed(site)
   const reports = report.ok ? [report.value.approach, report.value.departure].filter((one) => one !== null) : []
   return [
-    ...planHandles(planInput(site, need.ok ? need.value : null, 'web', english(null))).map(({ words }) => words),
     ...reports.flatMap(({ notes }) => notes),
     ...reports.flatMap(({ sources }) =>
       sources.flatMap(({ source, remark }) => [withoutTitles(source), ...(remark === undefined ? [] : [remark])]),

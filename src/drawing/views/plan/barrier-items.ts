@@ -1,13 +1,16 @@
+import type { EndSheet } from '../../../core/hardware/hardware-sheet.ts'
+import { sheetText } from '../../../core/hardware/sheet-text.ts'
 import type { Metres } from '../../../core/units/quantity.ts'
 import { inches } from '../../../core/units/quantity.ts'
 import { area, group, line, point, polyline } from '../../draw.ts'
 import type { Item, Point } from '../../drawing.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import type { BarrierEnd, EndUnit } from './barrier-line.ts'
 import type { Callout } from './callouts.ts'
 import { lateralDimension } from './dimension-items.ts'
 import type { Direction } from './need-items.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
-import { lengthWords } from './site-words.ts'
+import { saidLength } from './site-words.ts'
 
 /** The barrier between its end units, and these. */
 export function barrierItems(canvas: PlanCanvas): readonly Item[] {
@@ -16,11 +19,10 @@ export function barrierItems(canvas: PlanCanvas): readonly Item[] {
   const points = facePoints(canvas, barrier.lateralAt, Math.min(a!, b!), Math.max(a!, b!))
   const at = offsetPlace(canvas)
   return [
-    group(
-      'barrier',
-      `barrier ${lengthWords(input.site.barrier.offset, input.site.units)} from the edge of travelled way`,
-      [polyline('barrier', points), ...lateralDimension(canvas, at, input.site.barrier.offset)],
-    ),
+    group('barrier', drawingWords(input.print).site.barrierFrom(saidLength(input.site.barrier.offset, input)), [
+      polyline('barrier', points),
+      ...lateralDimension(canvas, at, input.site.barrier.offset),
+    ]),
     ...ends(canvas).flatMap(([direction, end]) =>
       end.unit === null ? [] : [unitItems(canvas, direction, end, end.unit)],
     ),
@@ -77,28 +79,30 @@ function unitItems(canvas: PlanCanvas, direction: Direction, end: BarrierEnd, un
     behind(unit.tip + reach * 0.3, 3.5),
     behind(unit.tip - reach, 3.5),
   ]
-  return group(`${direction}-unit`, canvas.input.print.say(unit.sheet.name), [
+  return group(`${direction}-unit`, nameOf(unit.sheet, canvas), [
     polyline('barrier', facePoints(canvas, unit.lateralAt, low, high)),
     ...posts,
     area('end units', head, 'solid'),
   ])
 }
 
+const nameOf = (sheet: EndSheet, { input: { print } }: PlanCanvas): string => print.say(sheetText(sheet, sheet.name))
+
 export function barrierCallouts(canvas: PlanCanvas): readonly Callout[] {
   const { barrier, input, frame } = canvas
-  const { site } = input
+  const { site, print } = input
+  const words = drawingWords(print).site
   const at = offsetPlace(canvas)
   const { flare, offset } = site.barrier
   const units = ends(canvas).flatMap(([direction, { unit }]): Callout[] => {
     if (unit === null) return []
-    const { listedLength, lengthOfNeedFrom, name } = unit.sheet
-    const long = (length: number) => lengthWords(inches(length), site.units)
-    const counts = `counts from ${long(lengthOfNeedFrom.inches)} behind its outer end`
+    const { listedLength, lengthOfNeedFrom } = unit.sheet
+    const long = (length: number) => saidLength(inches(length), input)
     return [
       {
         id: `${direction}-unit`,
         at: frame.toDrawing(unit.tip, unit.lateralAt(unit.tip)),
-        words: `${input.print.say(name)}: ${long(listedLength.inches)} long, ${counts}`,
+        words: words.unit(nameOf(unit.sheet, canvas), long(listedLength.inches), long(lengthOfNeedFrom.inches)),
       },
     ]
   })
@@ -109,7 +113,7 @@ export function barrierCallouts(canvas: PlanCanvas): readonly Callout[] {
       {
         id: 'flare',
         at: frame.toDrawing(middle, barrier.lateralAt(middle)),
-        words: `flare ${Number(flare.rate.toFixed(2))}:1`,
+        words: words.flare(Number(flare.rate.toFixed(2))),
       },
     ]
   })
@@ -117,7 +121,7 @@ export function barrierCallouts(canvas: PlanCanvas): readonly Callout[] {
     {
       id: 'barrier',
       at: frame.toDrawing(at, offset),
-      words: `face of barrier ${lengthWords(offset, site.units)} from edge`,
+      words: words.face(saidLength(offset, input)),
     },
     ...flares,
     ...units,

@@ -6,7 +6,9 @@ import type { Print } from '../../../words/print.ts'
 import { point, rectangle, text } from '../../draw.ts'
 import type { Item, Point } from '../../drawing.ts'
 import { wrapText } from '../../text-width.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { type Callout, calloutKey } from './callouts.ts'
+import type { SiteView } from './site-view.ts'
 
 const size = 6.5
 
@@ -47,7 +49,7 @@ const sameNote = (note: Note): string =>
 
 /** Scale bar, the key of numbered callouts where there is one, and sentences, from `at` downwards. */
 export function footBlock(
-  units: UnitSystem,
+  view: Pick<SiteView, 'site' | 'print'>,
   across: number,
   callouts: readonly Callout[],
   sentences: readonly string[],
@@ -60,7 +62,7 @@ export function footBlock(
   const keyed = barPoints + key.depth
   const words = textBlock(sentences, below(keyed + 2), width, perPoint)
   return {
-    items: [...siteBar(units, across, at, width * 0.3, perPoint), ...key.items, ...words.items],
+    items: [...siteBar(view, across, at, width * 0.3, perPoint), ...key.items, ...words.items],
     points: keyed + words.points + 4,
   }
 }
@@ -83,9 +85,15 @@ const barPoints = 20
  * A bar of a round length along the road, at most `room` points long, in four parts; where laterals are drawn larger
  * than that, an upright one for them stands beside it.
  */
-function siteBar(units: UnitSystem, across: number, at: Point, room: number, perPoint: number): readonly Item[] {
-  const metre = units === 'us' ? 0.3048 : 1
-  const unit = units === 'us' ? 'ft' : 'm'
+function siteBar(
+  { site, print }: Pick<SiteView, 'site' | 'print'>,
+  across: number,
+  at: Point,
+  room: number,
+  perPoint: number,
+): readonly Item[] {
+  const metre = site.units === 'us' ? 0.3048 : 1
+  const unit = site.units === 'us' ? 'ft' : 'm'
   const perUnit = metre / 0.0254
   const value = roundLength((room * perPoint) / perUnit)
   const length = value * perUnit
@@ -106,7 +114,7 @@ function siteBar(units: UnitSystem, across: number, at: Point, room: number, per
     )
   const words = (along: number, one: string, anchor: 'start' | 'middle') =>
     text('text', point(at.x + along, top - 12 * perPoint), one, size, { anchor })
-  items.push(words(0, '0', 'start'), words(length, `${value} ${unit}`, 'middle'))
+  items.push(words(0, '0', 'start'), words(length, print.short.written(`${value} ${unit}`), 'middle'))
   if (across === 1) return items
   const high = roundLength((14 * perPoint) / (perUnit * across))
   const left = at.x + length + 34 * perPoint
@@ -116,9 +124,15 @@ function siteBar(units: UnitSystem, across: number, at: Point, room: number, per
       { minX: left, maxX: left + 4 * perPoint, minY: top - high * perUnit * across, maxY: top },
       'solid',
     ),
-    text('text', point(left + 7 * perPoint, top - (high * perUnit * across) / 2), `${high} ${unit} across`, size, {
-      level: 'middle',
-    }),
+    text(
+      'text',
+      point(left + 7 * perPoint, top - (high * perUnit * across) / 2),
+      drawingWords(print).site.barAcross(print.short.written(`${high} ${unit}`)),
+      size,
+      {
+        level: 'middle',
+      },
+    ),
   )
   return items
 }

@@ -1,5 +1,6 @@
 import { group, rectangle } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
 import type { RoadPlace } from './plan-frame.ts'
 
@@ -14,14 +15,15 @@ export interface PlanHandle extends RoadPlace {
 }
 
 export function handlesOf({ input, barrier }: PlanCanvas): readonly PlanHandle[] {
-  const { site } = input
+  const { site, print } = input
+  const words = drawingWords(print).site
   const handles = site.hazards.flatMap((hazard, i): PlanHandle[] =>
     (['near', 'far'] as const).flatMap((side) => {
       const lateral = hazard[side]
       if (lateral === null) return []
       return (['from', 'to'] as const).map((end) => ({
         place: `hazard-${i + 1}-${side}-${end}`,
-        words: `${hazard.name}, ${side} side, ${end === 'from' ? 'its beginning' : 'its end'}`,
+        words: words.corner(print.theirs(hazard.name), side, end),
         station: hazard[end],
         lateral,
       }))
@@ -34,21 +36,21 @@ export function handlesOf({ input, barrier }: PlanCanvas): readonly PlanHandle[]
       : Math.max(...site.hazards.map((one) => one.to))
   handles.push({
     place: 'barrier-offset',
-    words: 'offset of the barrier',
+    words: words.offset,
     station: front,
     lateral: site.barrier.offset,
   })
   if (approach.flareFrom === null) return handles
   handles.push({
     place: 'flare-start',
-    words: 'beginning of the flare',
+    words: words.flareStart,
     station: approach.flareFrom,
     lateral: site.barrier.offset,
   })
   if (approach.outward * (approach.station - approach.flareFrom) > 0)
     handles.push({
       place: 'flare',
-      words: 'end of the flare',
+      words: words.flareEnd,
       station: approach.station,
       lateral: barrier.lateralAt(approach.station),
     })

@@ -1,10 +1,12 @@
 import type { DirectionNeed } from '../../../core/need/direction-need.ts'
 import { area, circle, group, line, point } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import type { Callout } from './callouts.ts'
 import { type AlongDimension, lateralDimension } from './dimension-items.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
-import { lengthWords } from './site-words.ts'
+import type { PlanInput } from './site-view.ts'
+import { saidLength, shortLength } from './site-words.ts'
 
 export type Direction = 'approach' | 'departure'
 
@@ -27,7 +29,7 @@ export const needItems = (canvas: PlanCanvas): readonly Item[] =>
   )
 
 /** Straight from where the vehicle leaves the travelled way to the outer limit of the hazard. */
-function runoutPath({ frame, perPoint }: PlanCanvas, direction: Direction, need: DirectionNeed): Item[] {
+function runoutPath({ input, frame, perPoint }: PlanCanvas, direction: Direction, need: DirectionNeed): Item[] {
   const [leaves, , reaches] = need.path
   if (leaves === undefined || reaches === undefined) return []
   const a = frame.toDrawing(leaves.station, leaves.lateral)
@@ -36,7 +38,7 @@ function runoutPath({ frame, perPoint }: PlanCanvas, direction: Direction, need:
   const [x, y] = [((b.x - a.x) / length) * perPoint, ((b.y - a.y) / length) * perPoint]
   const back = point(b.x - 8 * x, b.y - 8 * y)
   return [
-    group(`${direction}-path`, pathWords(direction, need), [
+    group(`${direction}-path`, pathWords(input, direction, need), [
       line('runout path', a, back),
       area(
         'runout path',
@@ -48,8 +50,8 @@ function runoutPath({ frame, perPoint }: PlanCanvas, direction: Direction, need:
   ]
 }
 
-const pathWords = (direction: Direction, { governs }: DirectionNeed): string =>
-  `${governs.rule === 'tangent path' ? 'tangential path' : 'runout path'} of ${direction === 'approach' ? 'adjacent' : 'opposing'} traffic`
+const pathWords = ({ print }: PlanInput, direction: Direction, { governs }: DirectionNeed): string =>
+  drawingWords(print).site.path(governs.rule === 'tangent path', direction)
 
 /** A diamond on the barrier, and Y. */
 function needEnd(canvas: PlanCanvas, direction: Direction, need: DirectionNeed): Item {
@@ -62,11 +64,8 @@ function needEnd(canvas: PlanCanvas, direction: Direction, need: DirectionNeed):
   ])
 }
 
-function endWords({ input }: PlanCanvas, need: DirectionNeed): string {
-  const { units } = input.site
-  const x = lengthWords(need.lengthOfNeed, units)
-  return `end of need: X ${x}, Y ${lengthWords(need.lateralAtEnd, units)}`
-}
+const endWords = ({ input }: PlanCanvas, need: DirectionNeed): string =>
+  drawingWords(input.print).site.end(saidLength(need.lengthOfNeed, input), saidLength(need.lateralAtEnd, input))
 
 export const needCallouts = (canvas: PlanCanvas): readonly Callout[] =>
   directions(canvas).flatMap(([direction, need]) => {
@@ -78,15 +77,14 @@ export const needCallouts = (canvas: PlanCanvas): readonly Callout[] =>
     }
     const leaves = need.path[0]
     if (leaves === undefined) return []
-    const runout = lengthWords(need.runoutLength, input.site.units)
-    const within =
-      need.governs.rule === 'tangent path' ? `within the runout length of ${runout}` : `runout length ${runout}`
+    const { pathWithin, pathOfLength } = drawingWords(input.print).site
+    const withLength = need.governs.rule === 'tangent path' ? pathWithin : pathOfLength
     return [
       end,
       {
         id: `${direction}-path`,
         at: frame.toDrawing(leaves.station, leaves.lateral),
-        words: `${pathWords(direction, need)}, ${within}`,
+        words: withLength(pathWords(input, direction, need), saidLength(need.runoutLength, input)),
       },
     ]
   })
@@ -94,7 +92,8 @@ export const needCallouts = (canvas: PlanCanvas): readonly Callout[] =>
 /** In tiers: X and the length of each hazard; the runout length where it is measured along the edge. */
 export function needDimensions({ input }: PlanCanvas): readonly (readonly AlongDimension[])[] {
   const { site } = input
-  const long = (length: number): string => lengthWords(length, site.units)
+  const { lengthOfNeed, runout } = drawingWords(input.print).site
+  const long = (length: number): string => shortLength(length, input)
   const hazards = site.hazards.flatMap(({ from, to, near }, i): AlongDimension[] => {
     const [start, end] = [from, to].map((station) => ({ station, lateral: near }))
     return to - from < 1e-6 ? [] : [{ id: `hazard-${i + 1}`, from: start!, to: end!, words: [long(to - from)] }]
@@ -105,16 +104,14 @@ export function needDimensions({ input }: PlanCanvas): readonly (readonly AlongD
     const [leaves, , reaches] = need.path
     if (leaves === undefined || reaches === undefined) continue
     const end = { station: need.station, lateral: need.lateralAtEnd }
-    const x = long(need.lengthOfNeed)
-    lengths.push({ id: `${direction}-end`, from: end, to: reaches, words: [`length of need X ${x}`, `X ${x}`] })
+    lengths.push({ id: `${direction}-end`, from: end, to: reaches, words: lengthOfNeed(long(need.lengthOfNeed)) })
     const { rule } = need.governs
-    const runout = long(need.runoutLength)
     if (rule !== 'tangent path' && (rule !== 'runout path' || site.runoutOnCurves === 'edge'))
       runouts.push({
         id: `${direction}-path`,
         from: leaves,
         to: reaches,
-        words: [`runout length ${runout}`, `runout ${runout}`],
+        words: runout(long(need.runoutLength)),
       })
   }
   return [[...lengths, ...hazards], runouts]

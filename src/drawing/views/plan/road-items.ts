@@ -1,10 +1,11 @@
 import { area, group, line, point, polyline, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import type { Callout } from './callouts.ts'
 import { type Carriageway, carriageways, type Lane, shoulders } from './carriageways.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
-import { lengthWords } from './site-words.ts'
+import { shortLength } from './site-words.ts'
 
 /** Travelled ways with their edges, lanes and arrows of traffic, and the shoulders. */
 export function roadItems(canvas: PlanCanvas): Item {
@@ -12,7 +13,7 @@ export function roadItems(canvas: PlanCanvas): Item {
   const { from, to } = frame.range
   const along = (layer: string, lateral: number): Item[] => lineOf(layer, frame.line(lateral, from, to))
   const ways = carriageways(input.site)
-  return group('road', 'travelled way with the directions of its traffic', [
+  return group('road', drawingWords(input.print).site.traffic.road, [
     ...shoulders(input.site).flatMap((shoulder) => along('shoulder', shoulder.to)),
     ...ways.flatMap((way) => [
       ...along('travelled way', way.from),
@@ -42,14 +43,13 @@ export function roadNames({ frame, input }: PlanCanvas): readonly (Omit<Callout,
   const [beside] = carriageways(site)
   const centre = laneLines(beside!).find(([layer]) => layer === 'centre line')
   const shoulder = site.road.shoulderWidth
+  const words = drawingWords(input.print).site.lines
   return [
     ...(centre === undefined || frame.line(centre[1], frame.range.from, frame.range.to).length === 0
       ? []
-      : [{ id: 'road', words: 'centre line', lateral: centre[1] }]),
-    { id: 'road', words: 'edge of travelled way', lateral: 0 },
-    ...(shoulder === 0
-      ? []
-      : [{ id: 'road', words: `edge of shoulder, ${lengthWords(shoulder, site.units)}`, lateral: shoulder }]),
+      : [{ id: 'road', words: words.centre, lateral: centre[1] }]),
+    { id: 'road', words: words.edge, lateral: 0 },
+    ...(shoulder === 0 ? [] : [{ id: 'road', words: words.shoulder(shortLength(shoulder, input)), lateral: shoulder }]),
   ]
 }
 
@@ -59,7 +59,8 @@ function arrows(canvas: PlanCanvas, lane: Lane, isNamed: boolean): Item[] {
   if (lane.travel === 0) return []
   const { from, to } = frame.range
   const laneWidth = (canvas.input.site.road.laneWidth / 0.0254 / perPoint) * frame.across
-  const words = lane.isAdjacent ? 'adjacent traffic' : 'opposing traffic'
+  const { adjacent, opposing } = drawingWords(canvas.input.print).site.traffic
+  const words = lane.isAdjacent ? adjacent : opposing
   const hasWords = isNamed && laneWidth >= 8
   const items: Item[] = []
   const apart = alongOf(widths.isNarrow ? 130 : 220)

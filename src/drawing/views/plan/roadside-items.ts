@@ -1,10 +1,11 @@
 import type { Hazard } from '../../../core/site/site.ts'
 import { area, circle, group, line, polyline } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import type { Callout } from './callouts.ts'
 import { lateralDimension } from './dimension-items.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
-import { lengthWords } from './site-words.ts'
+import { saidLength, shortLength } from './site-words.ts'
 
 /** Clear zone, shy line, driveways and hazards. */
 export function roadsideItems(canvas: PlanCanvas): readonly Item[] {
@@ -37,7 +38,7 @@ function opposingLimit({ input }: PlanCanvas) {
   if (end === undefined || outer === undefined) return null
   return {
     id: 'departure-clear-zone',
-    words: `clear zone of opposing traffic, ${lengthWords(departure.clearZone, input.site.units)} from its edge`,
+    words: drawingWords(input.print).site.lines.opposingClearZone(saidLength(departure.clearZone, input)),
     lateral: outer.lateral,
     from: Math.min(end.station, outer.station),
     to: Math.max(end.station, outer.station),
@@ -53,19 +54,20 @@ interface LimitLine {
 
 /** The lines of the roadside that run along the whole plan. */
 export function limitLines({ input }: PlanCanvas): readonly LimitLine[] {
-  const { site, clearZone, shyLine } = input
+  const { clearZone, shyLine, print } = input
+  const words = drawingWords(print).site.lines
   const lines: LimitLine[] = []
   if (shyLine !== null)
     lines.push({
       id: 'shy-line',
-      words: `shy line, ${lengthWords(shyLine, site.units)}`,
+      words: words.shyLine(shortLength(shyLine, input)),
       lateral: shyLine,
       layer: 'shy line',
     })
   if (clearZone !== null)
     lines.push({
       id: 'clear-zone',
-      words: `limit of clear zone, ${lengthWords(clearZone, site.units)}`,
+      words: words.clearZone(shortLength(clearZone, input)),
       lateral: clearZone,
       layer: 'clear zone',
     })
@@ -82,7 +84,7 @@ function driveway(canvas: PlanCanvas, index: number): Item {
   const reach = (input.clearZone ?? input.site.barrier.offset) + lateralOf(4)
   const side = (station: number): Item =>
     line('driveways', frame.toDrawing(station, 0), frame.toDrawing(station, reach))
-  return group(`driveway-${index + 1}`, name, [side(from), side(to)])
+  return group(`driveway-${index + 1}`, input.print.theirs(name), [side(from), side(to)])
 }
 
 function hazardItems(canvas: PlanCanvas, index: number): Item {
@@ -119,14 +121,15 @@ const outerLateral = ({ input, lateralOf }: PlanCanvas, { far, near }: Hazard): 
 function hazardDimensions(
   { alongOf }: PlanCanvas,
   { to, near, far }: Hazard,
-): { station: number; lateral: number; words: string }[] {
-  const nearOne = { station: to + alongOf(4), lateral: near, words: 'near side' }
-  return far === null ? [nearOne] : [nearOne, { station: to + alongOf(9), lateral: far, words: 'far side' }]
+): { station: number; lateral: number; side: 'near' | 'far' }[] {
+  const nearOne = { station: to + alongOf(4), lateral: near, side: 'near' } as const
+  return far === null ? [nearOne] : [nearOne, { station: to + alongOf(9), lateral: far, side: 'far' }]
 }
 
 export function roadsideCallouts(canvas: PlanCanvas): readonly Callout[] {
   const { input, frame } = canvas
-  const { site } = input
+  const { site, print } = input
+  const words = drawingWords(print).site
   const hazards = site.hazards.flatMap((hazard, i) => {
     const id = `hazard-${i + 1}`
     const name = {
@@ -134,17 +137,20 @@ export function roadsideCallouts(canvas: PlanCanvas): readonly Callout[] {
       at: frame.toDrawing((hazard.from + hazard.to) / 2, outerLateral(canvas, hazard)),
       words: hazardWords(canvas, hazard),
     }
-    const laterals = hazardDimensions(canvas, hazard).map(({ station, lateral, words }) => ({
-      id,
-      at: frame.toDrawing(station, lateral),
-      words: `${canvas.widths.isNarrow ? `${hazard.name}: ` : ''}${words} ${lengthWords(lateral, site.units)}`,
-    }))
+    const laterals = hazardDimensions(canvas, hazard).map(({ station, lateral, side }) => {
+      const place = words.hazardSide(side, saidLength(lateral, input))
+      return {
+        id,
+        at: frame.toDrawing(station, lateral),
+        words: canvas.widths.isNarrow ? words.ofHazard(print.theirs(hazard.name), place) : place,
+      }
+    })
     return [name, ...laterals]
   })
   const driveways = shownDriveways(canvas).map((i) => {
     const { name, from, to } = site.driveways[i]!
     const at = frame.toDrawing((from + to) / 2, input.clearZone ?? site.barrier.offset)
-    return { id: `driveway-${i + 1}`, at, words: name }
+    return { id: `driveway-${i + 1}`, at, words: print.theirs(name) }
   })
   const opposing = opposingLimit(canvas)
   if (opposing === null) return [...hazards, ...driveways]
@@ -152,11 +158,8 @@ export function roadsideCallouts(canvas: PlanCanvas): readonly Callout[] {
   return [...hazards, ...driveways, { id: opposing.id, words: opposing.words, at }]
 }
 
-function hazardWords({ input }: PlanCanvas, hazard: Hazard): string {
-  const { need } = input
-  const governs = [
-    need?.approach.governs.hazard === hazard.name ? 'approach' : '',
-    need?.departure?.governs.hazard === hazard.name ? 'departure' : '',
-  ].filter((one) => one !== '')
-  return `${hazard.name}${hazard.beyondClearZone ? ' (goes on)' : ''}${governs.length > 0 ? `: governs ${governs.join(' and ')}` : ''}`
+function hazardWords({ input }: PlanCanvas, { name, beyondClearZone }: Hazard): string {
+  const { need, print } = input
+  const governs = (['approach', 'departure'] as const).filter((one) => need?.[one]?.governs.hazard === name)
+  return drawingWords(print).site.hazard(print.theirs(name), beyondClearZone, governs)
 }

@@ -22,7 +22,6 @@ export interface SiteView {
   /** Of the barrier; null where no sheet is chosen. */
   readonly railHeight: Dimension | null
   readonly page: SitePage
-  /** Says the words of the model; prose is left to be said with the whole drawing. */
   readonly print: Print
 }
 

@@ -3,6 +3,8 @@ import type { Site, UnitSystem } from '../../../core/site/site.ts'
 import { exactLength } from '../../../core/units/exact-length.ts'
 import type { Metres } from '../../../core/units/quantity.ts'
 import { printStation } from '../../../core/units/station.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
+import type { SiteView } from './site-view.ts'
 
 export const inUnit = (length: Metres, units: UnitSystem): number => (units === 'us' ? length / 0.3048 : length)
 
@@ -23,10 +25,6 @@ function plainStation(station: Metres, units: UnitSystem): string {
   return printStation(exactLength(station, 'm'), units, isWhole ? 0 : 2)
 }
 
-/** `a`, `a and b`, `a, b and c`. */
-export const listed = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
-
 /** `6,400`. */
 const thousands = (count: number): string => {
   const [whole, ...parts] = `${count}`.split('.')
@@ -34,10 +32,24 @@ const thousands = (count: number): string => {
 }
 
 /** Road and traffic in one line. */
-export function roadWords(site: Site): string {
-  const { road, units } = site
-  const speed = `${road.speed} ${units === 'us' ? 'mi/h' : 'km/h'}`
-  const lanes = `${road.lanes} ${road.lanes === 1 ? 'lane' : 'lanes'} of ${lengthWords(road.laneWidth, units)}`
-  const volume = `${thousands(road.adt)} vehicles a day`
-  return `Design speed ${speed}, ${volume}, ${road.traffic}, ${lanes}, shoulder ${lengthWords(road.shoulderWidth, units)}`
+export function roadWords(view: SiteView): string {
+  const { road, units } = view.site
+  return drawingWords(view.print).site.road(
+    `${road.speed} ${units === 'us' ? 'mi/h' : 'km/h'}`,
+    thousands(road.adt),
+    road.traffic,
+    road.lanes,
+    saidLength(road.laneWidth, view),
+    saidLength(road.shoulderWidth, view),
+  )
 }
+
+type Saying = Pick<SiteView, 'site' | 'print'>
+
+/** A length within a sentence, in both systems where the other one is asked for. */
+export const saidLength = (length: Metres, { site, print }: Saying): string =>
+  print.written(lengthWords(length, site.units))
+
+/** A length where there is room for one, as at a dimension line. */
+export const shortLength = (length: Metres, { site, print }: Saying): string =>
+  print.short.written(lengthWords(length, site.units))

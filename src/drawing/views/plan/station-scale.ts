@@ -1,6 +1,7 @@
 import { group, line, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { roadBack } from './carriageways.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
 import { stationWords } from './site-words.ts'
@@ -34,7 +35,7 @@ export function stationScale(canvas: PlanCanvas, aside: number): Item {
   }
   return group(
     'stations',
-    `stations along the edge of travelled way, ${stationWords(input.site, from)} to ${stationWords(input.site, to)}`,
+    drawingWords(input.print).site.stations(stationWords(input.site, from), stationWords(input.site, to)),
     items,
   )
 }

@@ -1,6 +1,7 @@
-import type { Site } from '../../../core/site/site.ts'
 import { inches, type Metres } from '../../../core/units/quantity.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { carriageways } from '../plan/carriageways.ts'
+import type { SiteView } from '../plan/site-view.ts'
 
 /** A place in a cross section: lateral from the edge beside the hazards, height above that edge, m. */
 export interface SectionPoint {
@@ -12,7 +13,7 @@ export interface SectionPoint {
 export interface GroundPart {
   readonly from: SectionPoint
   readonly to: SectionPoint
-  readonly what: 'travelled way' | 'shoulder' | 'slope' | 'not stated'
+  readonly what: 'travelled way' | 'shoulder' | 'foreslope' | 'slope' | 'not stated'
   /** What it is called in the drawing. */
   readonly words: string
 }
@@ -25,11 +26,12 @@ const shoulderSlope = 0.04
 export const barrierDepth = inches(18)
 
 /** The surface from the far edge of the travelled way beside the hazards out to `reach`. */
-export function groundParts(site: Site, reach: Metres): readonly GroundPart[] {
+export function groundParts({ site, print }: Pick<SiteView, 'site' | 'print'>, reach: Metres): readonly GroundPart[] {
+  const words = drawingWords(print).site.ground
   const [beside] = carriageways(site)
   const back = beside!.from
   const parts: GroundPart[] = []
-  const travelled = `travelled way, ${travelledWaySlope * 100} % assumed`
+  const travelled = words.travelledWay(travelledWaySlope * 100)
   if (site.road.traffic === 'two-way') {
     const crown = { lateral: back / 2, height: (-back / 2) * travelledWaySlope }
     parts.push({ from: { lateral: back, height: 0 }, to: crown, what: 'travelled way', words: travelled })
@@ -41,21 +43,21 @@ export function groundParts(site: Site, reach: Metres): readonly GroundPart[] {
   }
   const { shoulderWidth } = site.road
   let at: SectionPoint = edge
-  const go = (lateral: Metres, slope: number, what: GroundPart['what'], words: string): void => {
+  const go = (lateral: Metres, slope: number, what: GroundPart['what'], called: string): void => {
     if (lateral <= at.lateral) return
     const to = { lateral, height: at.height + (lateral - at.lateral) * slope }
-    parts.push({ from: at, to, what, words })
+    parts.push({ from: at, to, what, words: called })
     at = to
   }
   const { breakBehindPost, slopeBehind } = site.hardware.ground
   const hasBreak = breakBehindPost !== null && slopeBehind !== null
   const breaks = hasBreak ? site.barrier.offset + barrierDepth + breakBehindPost : reach
   const { clearZone } = site
-  go(shoulderWidth, -shoulderSlope, 'shoulder', `shoulder, ${shoulderSlope * 100} % assumed`)
+  go(shoulderWidth, -shoulderSlope, 'shoulder', words.shoulder(shoulderSlope * 100))
   if (clearZone.kind === 'slope' && clearZone.slope === 'foreslope')
-    go(breaks, -1 / clearZone.run, 'slope', `foreslope 1V:${clearZone.run}H`)
-  else go(breaks, 0, 'not stated', 'slope not stated')
-  if (hasBreak) go(reach, -1 / slopeBehind, 'slope', `slope 1V:${slopeBehind}H`)
+    go(breaks, -1 / clearZone.run, 'foreslope', words.foreslope(clearZone.run))
+  else go(breaks, 0, 'not stated', words.notStated)
+  if (hasBreak) go(reach, -1 / slopeBehind, 'slope', words.slope(slopeBehind))
   return parts
 }
 

@@ -1,8 +1,8 @@
 import type { Metres } from '../../../core/units/quantity.ts'
 import { point } from '../../draw.ts'
 import type { Point } from '../../drawing.ts'
-import { papers } from '../../paper.ts'
 import { textWidth } from '../../text-width.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import { carriageways } from '../plan/carriageways.ts'
 import { type PageWidths, pageWidths, type SiteView } from '../plan/site-view.ts'
 import { type GroundPart, groundAt, groundParts } from './ground.ts'
@@ -31,7 +31,7 @@ export function sectionCanvas(view: SiteView, station: Metres, exaggeration: num
   const { site, page } = view
   const laterals = sectionLaterals(view, station)
   const outer = Math.max(site.road.shoulderWidth, ...laterals.map(({ lateral }) => lateral)) + 1.5
-  const ground = groundParts(site, outer)
+  const ground = groundParts(view, outer)
   const widths = pageWidths(page)
   const room = widths.width - 2 * widths.margin - 12 - (widths.isNarrow ? 0 : 90)
   const road = -carriageways(site)[0]!.from
@@ -50,9 +50,7 @@ export function sectionCanvas(view: SiteView, station: Metres, exaggeration: num
     laterals,
     ground,
     scale,
-    scaleWords: isScreen
-      ? null
-      : `Scale ${scaleName(scale, isMetric)} when printed at 100 % on ${papers[page].name} paper`,
+    scaleWords: isScreen ? null : drawingWords(view.print).run.paperScale(scaleName(scale, isMetric), page),
     perPoint: scale / 72,
     widths,
     exaggeration,

@@ -1,3 +1,4 @@
+import { sheetText } from '../../../core/hardware/sheet-text.ts'
 import type { Hazard } from '../../../core/site/site.ts'
 import { exactLength, toMetres } from '../../../core/units/exact-length.ts'
 import { printLength } from '../../../core/units/print-length.ts'
@@ -5,6 +6,7 @@ import { inches, type Metres } from '../../../core/units/quantity.ts'
 import { area, group, line, polyline, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { fitText } from '../../text-width.ts'
+import { drawingWords } from '../../words/drawing-words.ts'
 import type { Callout } from '../plan/callouts.ts'
 import { barrierDepth } from './ground.ts'
 import type { SectionCanvas } from './section-canvas.ts'
@@ -18,29 +20,31 @@ export const sectionItems = (canvas: SectionCanvas): readonly Item[] => [
   ...barrierItems(canvas),
 ]
 
-function groundItems({ ground, toDrawing }: SectionCanvas): Item[] {
+function groundItems({ view, ground, toDrawing }: SectionCanvas): Item[] {
   const layers = {
     'travelled way': 'travelled way',
     shoulder: 'travelled way',
+    foreslope: 'ground',
     slope: 'ground',
     'not stated': 'ground not stated',
   } as const
   const lines = ground.map(({ from, to, what }) =>
     line(layers[what], toDrawing(from.lateral, from.height), toDrawing(to.lateral, to.height)),
   )
-  return [group('road', 'surface of road and roadside', lines)]
+  return [group('road', drawingWords(view.print).site.surface, lines)]
 }
 
 /** Height to which limits and hazards are drawn above the ground, m; a site does not say how high a hazard is. */
 const drawnHeight = 1.5
 
 function limitItems({ view, toDrawing, groundAt }: SectionCanvas): Item[] {
+  const { shyLine, clearZone } = drawingWords(view.print).site
   const limits = [
-    { id: 'shy-line', layer: 'shy line', words: 'shy line', lateral: view.shyLine, height: drawnHeight * 0.8 },
+    { id: 'shy-line', layer: 'shy line', words: shyLine, lateral: view.shyLine, height: drawnHeight * 0.8 },
     {
       id: 'clear-zone',
       layer: 'clear zone',
-      words: 'limit of clear zone',
+      words: clearZone,
       lateral: view.clearZone,
       height: drawnHeight,
     },
@@ -53,7 +57,7 @@ function limitItems({ view, toDrawing, groundAt }: SectionCanvas): Item[] {
 }
 
 /** A thing on the ground, or, where it goes on, what lies under the ground from its near side on. */
-function hazardItem({ toDrawing, groundAt, ground }: SectionCanvas, number: number, hazard: Hazard): Item {
+function hazardItem({ view, toDrawing, groundAt, ground }: SectionCanvas, number: number, hazard: Hazard): Item {
   const { near, far, name } = hazard
   const outer = far ?? ground.at(-1)!.to.lateral
   const level = groundAt(near) + (far === null ? -drawnHeight / 2 : drawnHeight)
@@ -63,7 +67,7 @@ function hazardItem({ toDrawing, groundAt, ground }: SectionCanvas, number: numb
     toDrawing(outer, far === null ? groundAt(outer) - drawnHeight / 2 : level),
     toDrawing(outer, groundAt(outer)),
   ]
-  return group(`hazard-${number}`, name, [
+  return group(`hazard-${number}`, view.print.theirs(name), [
     area('hazards', corners, 'hatch', far !== null),
     ...(far === null ? [polyline('hazards', corners.slice(0, 2))] : []),
   ])
@@ -90,7 +94,7 @@ function barrierItems(canvas: SectionCanvas): Item[] {
     toDrawing(lateral + (i % 2 === 0 ? beam.thick * 0.7 : 0), top - share * beam.depth),
   )
   return [
-    group('barrier', `barrier, ${railHeight(canvas).words}`, [
+    group('barrier', drawingWords(view.print).site.barrier(railHeight(canvas).words), [
       area('end units', box(back, barrierDepth, foot - beam.into, top), 'tint'),
       area('end units', box(beam.thick, back, top - beam.depth - inches(1), top), 'blank'),
       polyline('barrier', face),
@@ -101,20 +105,23 @@ function barrierItems(canvas: SectionCanvas): Item[] {
 /** Height of the top of rail, from the sheet of the system or of an end. */
 function railHeight({ view }: SectionCanvas): { metres: Metres; words: string } {
   const { railHeight: sheetHeight } = view
+  const { topOfRail, heightNotStated } = drawingWords(view.print).site
   const { nominal, unit } = sheetHeight ?? { nominal: 'notStated', unit: 'in' }
-  if (nominal === 'notStated') return { metres: inches(31), words: 'height not stated, drawn at 31 in' }
+  if (nominal === 'notStated') return { metres: inches(31), words: heightNotStated(view.print.length(31, 'in')) }
   const length = exactLength(nominal, unit)
   return {
     metres: toMetres(length),
-    words: `top of rail ${printLength(length, view.site.units === 'metric' ? 'millimetres' : 'inches')}`,
+    words: topOfRail(view.print.written(printLength(length, view.site.units === 'metric' ? 'millimetres' : 'inches'))),
   }
 }
 
 /** What is named above the section. */
 export function sectionCallouts(canvas: SectionCanvas): readonly Callout[] {
   const { ground, toDrawing, groundAt, view, station, laterals } = canvas
+  const { print } = view
+  const said = drawingWords(print).site
   const surfaces = ground
-    .filter(({ words }, i) => ground.findIndex((other) => other.words === words) === i)
+    .filter(({ what }, i) => ground.findIndex((other) => other.what === what) === i)
     .map(({ from, to, words }) => {
       // beyond whatever stands on it
       const inside = laterals.map((one) => one.lateral).filter((one) => one > from.lateral && one < to.lateral - 1e-6)
@@ -126,22 +133,26 @@ export function sectionCallouts(canvas: SectionCanvas): readonly Callout[] {
     return {
       id: `hazard-${number}`,
       at: toDrawing(middle, far === null ? groundAt(middle) : groundAt(near) + drawnHeight),
-      words: far === null ? `${name} (goes on)` : name,
+      words: said.hazard(print.theirs(name), far === null, []),
     }
   })
   const limits = [
     ...(view.shyLine === null
       ? []
-      : [{ id: 'shy-line', lateral: view.shyLine, height: drawnHeight * 0.8, words: 'shy line' }]),
+      : [{ id: 'shy-line', lateral: view.shyLine, height: drawnHeight * 0.8, words: said.shyLine }]),
     ...(view.clearZone === null
       ? []
-      : [{ id: 'clear-zone', lateral: view.clearZone, height: drawnHeight, words: 'limit of clear zone' }]),
+      : [{ id: 'clear-zone', lateral: view.clearZone, height: drawnHeight, words: said.clearZone }]),
   ].map(({ id, lateral, height, words }) => ({ id, words, at: toDrawing(lateral, groundAt(lateral) + height) }))
   const place = barrierAt(view, station)
   if (place === null) return [...surfaces, ...hazards, ...limits]
   const at = toDrawing(place.lateral + beam.thick, groundAt(place.lateral) + railHeight(canvas).metres)
-  const name = place.unit === null ? 'barrier' : place.unit
-  return [...surfaces, ...hazards, ...limits, { id: 'barrier', at, words: `${name}, ${railHeight(canvas).words}` }]
+  const height = railHeight(canvas).words
+  const words =
+    place.unit === null
+      ? said.barrier(height)
+      : said.unitHeight(print.say(sheetText(place.unit, place.unit.name)), height)
+  return [...surfaces, ...hazards, ...limits, { id: 'barrier', at, words }]
 }
 
 const rowPoints = 10
