@@ -77,7 +77,10 @@ export async function writePacket(
     pay: { boundaries: quantities.value.boundaries, rounding: quantities.value.roundingText },
     files: files.map(({ name, bytes }) => ({ name, bytes: bytes.length, sha256: sha256(bytes) })),
     leftOut: leftOut(judged, options, looked.value.unread, staked.ok ? null : staked.error),
-    notes: place === null && stakes !== null ? [documentWords(options.print).manifest.lineNote] : [],
+    notes:
+      place === null && stakes !== null
+        ? [documentWords(options.print).manifest.lineNote('stakes.csv', 'run.ifc')]
+        : [],
   }
   await options.progress({ file: 'manifest.json', number: of, of })
   return ok([...files, { name: 'manifest.json', bytes: bytesOf(`${JSON.stringify(manifest, null, 2)}\n`) }])

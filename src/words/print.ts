@@ -42,9 +42,3 @@ export interface Lengths {
 export type Printers<S extends { readonly kind: string }> = {
   readonly [K in S['kind']]: (saying: Extract<S, { readonly kind: K }>, print: Print) => string
 }
-
-/** For a drawing that is said once more as a whole: its typed words are said, and its prose is left for then. */
-export function leavingProse(print: Print): Print {
-  const say: Print['say'] = (said) => (typeof said === 'string' ? said : print.say(said))
-  return { ...print, say }
-}

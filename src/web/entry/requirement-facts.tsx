@@ -1,6 +1,5 @@
 import { useMemo } from 'preact/hooks'
 import type { Requirement } from '../../core/requirements/requirement.ts'
-import { sayDrawing } from '../../drawing/say-drawing.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { shelfOf } from '../../operations/sheet-shelf.ts'
 import { m, printIn, say } from '../messages.ts'
@@ -23,10 +22,7 @@ export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; r
           <h3>{m.entry.figure}</h3>
           <LaterPart part={figures} title={m.entry.figure}>
             {({ figureOf }) => (
-              <Picture
-                class="figure"
-                drawing={sayDrawing(figureOf(figure, requirement, sheet, printIn(units)), printIn(units))}
-              />
+              <Picture class="figure" drawing={figureOf(figure, requirement, sheet, printIn(units))} />
             )}
           </LaterPart>
         </>

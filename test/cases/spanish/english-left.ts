@@ -36,6 +36,7 @@ const cognates = new Set([
   'sha',
   'simple',
   'terminal',
+  'total',
   'vertical',
   'zinc',
 ])
@@ -48,7 +49,8 @@ export const sharedWords = (inEnglish: string, inSpanish: string): readonly stri
   )
 }
 
-const withoutUnits = (text: string): string => text.replaceAll(/(?<=\d[ -])(?:in|ft|mm|m|mi\/h|km\/h)\b/g, '')
+const withoutUnits = (text: string): string =>
+  text.replaceAll(/(?<=\d[ -])(?:in|ft|mm|m|mi\/h|km\/h)\b|\((?:in|ft)\)/g, '')
 
 /** The texts in which a word stands that the tables have in English only, names and titles aside. */
 export const englishIn = (texts: readonly string[]): readonly string[] =>

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { documentWords } from '../../../src/documents/words/document-words.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
-import { sayDrawing } from '../../../src/drawing/say-drawing.ts'
 import { english } from '../../../src/words/english.ts'
 import type { Print } from '../../../src/words/print.ts'
 import type { Saying } from '../../../src/words/saying.ts'

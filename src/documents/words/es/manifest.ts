@@ -1,8 +1,8 @@
 import type { manifest as english } from '../en/manifest.ts'
 
 export const manifest: typeof english = {
-  lineNote:
-    'stakes.csv y run.ifc: no se da la vía, así que el norte corre por la línea del tramo como si fuera recta, 0 en el origen, y el este a escuadra con ella, positivo a la derecha mirando hacia donde suben las estaciones. No son coordenadas de mapa.',
+  lineNote: (points, model) =>
+    `${points} y ${model}: no se da la vía, así que el norte corre por la línea del tramo como si fuera recta, 0 en el origen, y el este a escuadra con ella, positivo a la derecha mirando hacia donde suben las estaciones. No son coordenadas de mapa.`,
   cannotBeStaked: (place, expected) => `${place}: se esperaba ${expected}`,
   noRoad: 'el tramo no tiene lugar en una vía con coordenadas',
   noReferenceSystem: 'el tramo no tiene lugar en un sistema de referencia conocido',

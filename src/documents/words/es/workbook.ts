@@ -26,7 +26,7 @@ export const workbook: typeof english = {
     part: 'Parte de',
     ownNumber: 'Su número ahí',
     state: 'Estado',
-    states: { regular: 'regular', moved: 'movido', special: 'especial', standing: 'existente' },
+    states: { regular: 'normal', moved: 'movido', special: 'especial', standing: 'existente' },
   },
   panels: {
     name: 'Paneles',
