@@ -162,6 +162,16 @@ describe('postsNearMarks', () => {
     const posts = [75.9375, 76, 100, 124, 124.0625].map((alongInches, i) => ({ number: i + 1, alongInches }))
     expect(postsNearMarks(posts, [{ ...ticket({}), marks }]).map(({ post }) => post)).toEqual([2, 3, 4])
   })
+
+  test('know marks of one name apart', () => {
+    const marks = [100, 200].map((alongInches) => ({ name: 'water', alongInches }))
+    const posts = [100, 200].map((alongInches, i) => ({ number: i + 1, alongInches }))
+    const near = postsNearMarks(posts, [{ ...ticket({}), marks }])
+    expect(near.map(({ post, markNumber }) => [post, markNumber])).toEqual([
+      [1, 1],
+      [2, 2],
+    ])
+  })
 })
 
 describe('ticketOn', () => {
