@@ -16,8 +16,8 @@ export default defineConfig({
   timeout: 180_000,
   // What is waited for comes or does not; a busy machine is no fault of the page.
   expect: { timeout: 20_000 },
-  // One at a time: beside another browser on two processors frames come late, and what is dragged is looked at in each.
-  workers: 1,
+  // Each file has a server, a folder and a port of its own, so that two run beside each other.
+  workers: 2,
   reporter: 'list',
   // A trace of every test takes a good part of its time; `--trace retain-on-failure` keeps those of what fails.
   use: { launchOptions: { executablePath, args }, acceptDownloads: true },

@@ -25,6 +25,9 @@ let folder: string
 let server: RunningServer
 let run: string
 
+// Each test has a server and a folder of its own.
+test.describe.configure({ mode: 'parallel' })
+
 test.beforeEach(async () => {
   folder = await preparedFolder()
   server = await startServer(folder)
