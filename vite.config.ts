@@ -4,6 +4,14 @@ import { brotliCompressSync, gzipSync } from 'node:zlib'
 import { defineConfig, type Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 
+/** What only computes. */
+const pure = /src.(core|formats|sheets|drawing|documents|operations|words)/
+const model =
+  /zod|src.(core.(?!verdicts|requirements.(?!derived-topics)|measurement|record|staking)|formats.(?!entry|readings|run.(?!run-version|write-run))|drawing.(?!views.strip.(?!spread))|operations.choose-layout)/
+const layingOut =
+  /src.(sheets.(?!landed)|operations.(means-of-today|lay-out-run|sheet-shelf)|core.layout.(solve-layout|post-plan|frames|panel-orders|panel-kinds|divided-stretches|end-side|size-problem|heap))/
+const pinning = /src.(sheets.landed|formats.entry.entry-kinds|operations.(pin-|require-run))/
+
 export default defineConfig({
   root: 'src/web',
   publicDir: 'sw/public',
@@ -12,6 +20,8 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     rolldownOptions: {
+      // What only computes does nothing by being loaded, so that what nothing uses of it stays out.
+      treeshake: { moduleSideEffects: (id) => !pure.test(id) },
       input: ['src/web/index.html', 'src/web/rescue.html'],
       output: {
         // A few files instead of many small ones: each costs a phone a request.
@@ -24,15 +34,22 @@ export default defineConfig({
               minShareCount: 2,
               priority: 3,
             },
+            // What lays out what is not laid out yet: the shelf and the solver, which a run that is opened does without.
+            { name: 'laying-out', test: layingOut, minShareCount: 2, priority: 0 },
             // What a site and a run need.
             {
               name: 'model',
-              test: /zod|src.(core.(?!verdicts|requirements.(?!derived-topics)|measurement|record|staking)|formats.(?!entry|readings|run.(?!run-version|write-run))|drawing.(?!views.strip.(?!spread))|operations.(lay-out-run|sheet-shelf))/,
+              test: (id) => model.test(id) && !layingOut.test(id),
               minShareCount: 2,
               priority: 2,
             },
             // What a run and its worker need beside it.
-            { name: 'judging', test: /src.(core|formats|drawing|operations)/, minShareCount: 2, priority: 1 },
+            {
+              name: 'judging',
+              test: (id) => pure.test(id) && !layingOut.test(id) && !pinning.test(id),
+              minShareCount: 2,
+              priority: 1,
+            },
           ],
         },
       },
@@ -42,7 +59,7 @@ export default defineConfig({
       // A part that is fetched later needs nothing again that page or worker came with.
       resolveDependencies: (_, files, { hostId, hostType }) => {
         if (hostType === 'html') return files
-        const cameWith = hostId.includes('device-worker') ? /(shared|model|runtime|worker)-/ : /(shared|index)-/
+        const cameWith = hostId.includes('device-worker') ? /(shared|model|judging|runtime|worker)-/ : /(shared|index)-/
         return files.filter((file) => !cameWith.test(file))
       },
     },

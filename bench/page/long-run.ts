@@ -3,7 +3,8 @@ import { entryId } from '../../src/formats/entry-id.ts'
 import { readingToValue } from '../../src/formats/readings/readings-file.ts'
 import { runFromValue } from '../../src/formats/run/run-file.ts'
 import { runToValue } from '../../src/formats/run/write-run.ts'
-import { type RequiredRun, requireRun } from '../../src/operations/require-run.ts'
+import type { RequiredRun } from '../../src/operations/require-by.ts'
+import { requireRun } from '../../src/operations/require-run.ts'
 import { readEverything } from '../verdicts.ts'
 
 /** A run on the server, and how much there is of it. */

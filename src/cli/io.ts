@@ -9,7 +9,9 @@ import { parseJson } from '../formats/read-json.ts'
 import { readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, runFromValue } from '../formats/run/run-file.ts'
 import { type JudgedRun, judgeReadings } from '../operations/judge-readings.ts'
-import { type RequiredRun, requireRun } from '../operations/require-run.ts'
+import { meansOfToday } from '../operations/means-of-today.ts'
+import type { RequiredRun } from '../operations/require-by.ts'
+import { requireRun } from '../operations/require-run.ts'
 import type { RunHistory } from '../operations/run-history.ts'
 import { english } from '../words/english.ts'
 import type { Print } from '../words/print.ts'
@@ -95,7 +97,8 @@ export function judgedBy(
     throw new BadInput([
       { file: name, place: 'run', expected: { kind: 'run named', name: required.run.name }, found: written(run) },
     ])
-  const judged = soundValue(judgeReadings(name, required, readings, history, findings))
+  const at = history && { history, means: meansOfToday }
+  const judged = soundValue(judgeReadings(name, required, readings, at, findings))
   warn(name, unusualInReadings(readings, required.requirements))
   return judged
 }

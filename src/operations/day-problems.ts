@@ -3,7 +3,8 @@ import { dayLogOf, locateTicketOf } from '../formats/entry/day-entries.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
-import { chooseLayout } from './lay-out-run.ts'
+import { chooseLayout } from './choose-layout.ts'
+import { meansOfToday } from './means-of-today.ts'
 
 export type DayEntry = Pick<Entry, 'run' | 'schemaVersion' | 'body'> & { readonly kind: 'day-log' | 'locate-ticket' }
 
@@ -31,7 +32,7 @@ export function dayProblems(
   const { version, named } = namedIn(entry)
   if (!files.has(version ?? entry.run)) return [problem('version', { kind: 'version of run' }, version)]
   const layouts = [...files.values()].flatMap((one) => {
-    const chosen = chooseLayout(file, one)
+    const chosen = chooseLayout(file, one, meansOfToday)
     return chosen.ok ? [chosen.value.layout] : []
   })
   if (layouts.length === 0) return []

@@ -4,7 +4,8 @@ import type { Requirement } from '../core/requirements/requirement.ts'
 import { railLine } from '../core/staking/rail-line.ts'
 import { inches } from '../core/units/quantity.ts'
 import { readRun } from '../formats/run/run-file.ts'
-import { type RequiredRun, requireRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
+import { requireRun } from './require-run.ts'
 
 /** A run and its readings as files. The road, the culvert and everybody in it are invented. */
 export interface DemoProject {

@@ -26,7 +26,7 @@ import { drawnSizes } from '../formats/ifc/rail-shapes.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
 import type { Print } from '../words/print.ts'
 import type { PlacedRun } from './place-run.ts'
-import type { RequiredRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
 
 interface Source {
   readonly run: RequiredRun

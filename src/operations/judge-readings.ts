@@ -12,8 +12,9 @@ import { type Unusual, unusualInReadings, unusualInRun } from '../formats/range/
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { VersionProblem } from '../words/problems/version.ts'
 import { instrumentsOf } from './instruments-of.ts'
+import type { LayoutMeans } from './means-of-today.ts'
 import { type ReadingCheck, readingCheck } from './reading-problems.ts'
-import type { RequiredRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
 import { type RunHistory, versionsOf } from './run-history.ts'
 import { checksIn } from './version-checks.ts'
 
@@ -40,17 +41,17 @@ export interface JudgedRun extends RequiredRun {
 /**
  * The judged run; or what is wrong with the readings: one that answers nothing of this run, a choice that is not on
  * offer, an instrument that nobody described, a correction or recheck of something else.
- * @param history  the run with all its versions, where they are at hand: each reading is then looked at by the version
- *                 that its person saw
+ * @param at  the run with all its versions, where they are at hand, and what one that is not pinned is laid out by: each
+ *            reading is then looked at by the version that its person saw
  */
 export function judgeReadings(
   file: string,
   required: RequiredRun,
   readings: readonly Reading[],
-  history: RunHistory | null = null,
+  at: { readonly history: RunHistory; readonly means: LayoutMeans } | null = null,
   free: readonly FreeFinding[] = [],
 ): Result<JudgedRun, readonly InputProblem[]> {
-  const check = history === null ? checkIn(required) : checkInVersions(history)
+  const check = at === null ? checkIn(required) : checkInVersions(at.history, at.means)
   const earlier = new Map<string, string>()
   const problems = readings.flatMap((reading, i): readonly InputProblem[] => {
     const found = check(file, `readings[${i}]`, reading, earlier)
@@ -59,9 +60,9 @@ export function judgeReadings(
   })
   if (problems.length > 0) return err(problems)
   return ok(
-    history === null
+    at === null
       ? judgeKnown(required, readings, new Map(), null, free)
-      : judgeKnown(required, readings, versionsOf(history), history.firstAsked, free),
+      : judgeKnown(required, readings, versionsOf(at.history), at.history.firstAsked, free),
   )
 }
 
@@ -75,8 +76,8 @@ function checkIn(required: RequiredRun): ReadingCheck {
   }
 }
 
-function checkInVersions({ first, files }: RunHistory): ReadingCheck {
-  const checkOf = checksIn(first.id, files)
+function checkInVersions({ first, files }: RunHistory, means: LayoutMeans): ReadingCheck {
+  const checkOf = checksIn(first.id, files, means)
   return (file, place, reading, earlier) => {
     const check = checkOf(reading.version)
     if (check === null) return [versionProblem(file, place, reading, { kind: 'version of run' })]

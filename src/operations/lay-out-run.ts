@@ -1,14 +1,10 @@
-import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
-import { runPanelRole } from '../core/layout/build-layout.ts'
-import { countedLayout } from '../core/layout/counted-layout.ts'
-import type { CountedPieces, Layout, LayoutRequest, RunEnd } from '../core/layout/layout.ts'
+import type { Layout, LayoutRequest } from '../core/layout/layout.ts'
 import type { Refusal } from '../core/layout/refusal.ts'
-import { type LayoutProblem, solveLayout } from '../core/layout/solve-layout.ts'
 import { err, ok, type Result } from '../core/result.ts'
-import { type InputProblem, written } from '../formats/input-problem.ts'
-import { longestRun } from '../formats/range/range-faults.ts'
-import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
-import { type Shelf, shelfOf, shippedShelf } from './sheet-shelf.ts'
+import type { InputProblem } from '../formats/input-problem.ts'
+import type { RunFile } from '../formats/run/run-file.ts'
+import { chooseLayout, layoutInputProblem, layoutRequest } from './choose-layout.ts'
+import { meansOfToday } from './means-of-today.ts'
 
 /** The lawful runs that were asked for, best first, and why the other alternatives are refused. */
 export interface LaidOut {
@@ -19,23 +15,21 @@ export interface LaidOut {
   readonly refused: readonly Refusal[]
 }
 
-type Problems = readonly InputProblem[]
-
 /**
  * The best `most` lawful runs for what the run file asks; of a pinned run the one that was chosen, of a counted one what stands.
  * @param file  name shown in problems
  */
-export function layOutRun(file: string, run: RunFile, most: number): Result<LaidOut, Problems> {
+export function layOutRun(file: string, run: RunFile, most: number): Result<LaidOut, readonly InputProblem[]> {
   if (run.version !== undefined || run.counted !== undefined) {
-    const chosen = chooseLayout(file, run)
+    const chosen = chooseLayout(file, run, meansOfToday)
     if (!chosen.ok) return chosen
     const { request, layout } = chosen.value
     return ok({ request, layouts: [layout], more: false, refused: [] })
   }
-  const request = layoutRequest(file, run)
+  const request = layoutRequest(file, run, meansOfToday.shelf)
   if (!request.ok) return request
-  const solved = solveLayout(request.value)
-  if (!solved.ok) return err([problemOf(file, solved.error)])
+  const solved = meansOfToday.solve(request.value)
+  if (!solved.ok) return err([layoutInputProblem(file, solved.error)])
   const layouts: Layout[] = []
   let more = false
   for (const layout of solved.value.runs) {
@@ -46,193 +40,4 @@ export function layOutRun(file: string, run: RunFile, most: number): Result<Laid
     layouts.push(layout)
   }
   return ok({ request: request.value, layouts, more, refused: solved.value.refused() })
-}
-
-/** What an unpinned run is laid out by. */
-export interface LayoutMeans {
-  readonly shelf: Shelf
-  readonly solve: typeof solveLayout
-}
-
-const meansOfToday: LayoutMeans = { shelf: shippedShelf, solve: solveLayout }
-
-/**
- * The layout that the run is pinned to; else what was counted, the one that its file decided on, or the best one when it
- * decides on none.
- */
-export function chooseLayout(
-  file: string,
-  run: RunFile,
-  { shelf, solve }: LayoutMeans = meansOfToday,
-): Result<{ readonly request: LayoutRequest; readonly layout: Layout }, Problems> {
-  const request = layoutRequest(file, run, shelf)
-  if (!request.ok) return request
-  if (run.version !== undefined) return ok({ request: request.value, layout: run.version.layout })
-  const { decision, counted } = run
-  if (counted !== undefined) {
-    const ends = countedEnds(request.value, counted)
-    return ok({ request: ends, layout: lawfulAsCounted(ends, counted, solve) ?? countedLayout(ends, counted) })
-  }
-  const solved = solve(decision === null ? request.value : decidedRequest(request.value, decision))
-  if (!solved.ok) return err([problemOf(file, solved.error)])
-  for (const layout of solved.value.runs) {
-    if (decision === null) return ok({ request: request.value, layout })
-    if (layout.panels.length > decision.panels.length) break
-    if (matches(layout, decision)) return ok({ request: request.value, layout: withoutHung(layout, request.value) })
-  }
-  const reasons = solved.value.refused()
-  if (decision === null)
-    return err([{ file, place: '', expected: { kind: 'lawful run' }, found: { kind: 'no lawful run', reasons } }])
-  const { panels, postOneAtInches: fromInches } = decision
-  const found = { kind: 'decided layout', panels, fromInches, reasons } as const
-  return err([{ file, place: 'decision', expected: { kind: 'lawful layout' }, found }])
-}
-
-/** A counted run begins at its datum where the file does not say otherwise, and ends where its panels do. */
-function countedEnds(request: LayoutRequest, { panels }: CountedPieces): LayoutRequest {
-  const from = request.first.atInches ?? 0
-  const to = panels.reduce((sum, inches) => sum + inches, from)
-  return { ...request, first: { ...request.first, atInches: from }, second: { ...request.second, atInches: to } }
-}
-
-/** The lawful layout that has exactly the pieces that were counted; null where none has. */
-function lawfulAsCounted(
-  request: LayoutRequest,
-  { panels, posts }: CountedPieces,
-  solve: typeof solveLayout,
-): Layout | null {
-  const { first } = request
-  if (first.kind !== 'unit') return null
-  const postOneAtInches = first.atInches! + first.sheet.posts[0]!.along
-  const decision = { postOneAtInches, panels }
-  const solved = solve(decidedRequest({ ...request, need: null }, decision))
-  if (!solved.ok) return null
-  for (const layout of solved.value.runs) {
-    if (layout.panels.length > panels.length) break
-    if (matches(layout, decision) && hasPosts(layout, posts)) return withoutHung(layout, request)
-  }
-  return null
-}
-
-const hasPosts = ({ posts }: Layout, counted: CountedPieces['posts']): boolean =>
-  typeof counted === 'number'
-    ? posts.length === counted
-    : posts.length === counted.length && posts.every(({ alongInches }, i) => alongInches === counted[i])
-
-type Decision = NonNullable<RunFile['decision']>
-
-/** The request with post 1 and the panels up to the second end unit held to what was decided. */
-function decidedRequest(request: LayoutRequest, { postOneAtInches, panels }: Decision): LayoutRequest {
-  const { second } = request
-  const atSecond =
-    second.kind === 'unit' ? second.sheet.panels.own.length + Math.min(1, second.sheet.panels.adapters.length) : 0
-  const postsDriven = request.standing?.postsDriven ?? 0
-  return {
-    ...request,
-    standing: { postOneAtInches, panels: panels.slice(0, Math.max(0, panels.length - atSecond)), postsDriven },
-  }
-}
-
-/** Decided panels do not hang yet, but for those that the run file says stand. */
-function withoutHung(layout: Layout, { system, standing }: LayoutRequest): Layout {
-  const hung = standing?.panels.length ?? 0
-  const panels = layout.panels.map((panel) =>
-    panel.role === 'hung' && panel.number > hung ? { ...panel, role: runPanelRole(system, panel.inches) } : panel,
-  )
-  return { ...layout, panels }
-}
-
-const matches = (layout: Layout, decision: Decision): boolean =>
-  layout.postOneAtInches === decision.postOneAtInches &&
-  layout.panels.length === decision.panels.length &&
-  layout.panels.every((panel, i) => panel.inches === decision.panels[i])
-
-function layoutRequest(file: string, run: RunFile, onShelf = shippedShelf): Result<LayoutRequest, Problems> {
-  const shelf = shelfOf(run, onShelf)
-  const problems: InputProblem[] = []
-  const system = shelf.get(run.system)
-  if (system?.kind !== 'longitudinal')
-    problems.push(unknownSheet(file, 'system', run.system, shelf, (sheet) => sheet.kind === 'longitudinal'))
-  const ends = [run.first, run.second].map((end, i) => {
-    const sheet = end.kind === 'unit' ? shelf.get(end.sheet) : undefined
-    if (end.kind === 'unit' && (sheet === undefined || sheet.kind === 'longitudinal')) {
-      problems.push(
-        unknownSheet(
-          file,
-          `${i === 0 ? 'first' : 'second'}.sheet`,
-          end.sheet,
-          shelf,
-          (one) => one.kind !== 'longitudinal',
-        ),
-      )
-    }
-    return runEnd(end, sheet)
-  })
-  if (problems.length > 0 || system?.kind !== 'longitudinal') return err(problems)
-  const { need, stock, obstructions, curb, reduced, standing, mayExtendInches } = run
-  return ok({
-    system,
-    first: ends[0]!,
-    second: ends[1]!,
-    need,
-    stock,
-    obstructions,
-    curb,
-    reduced,
-    standing,
-    mayExtendInches,
-  })
-}
-
-function runEnd(end: RunFileEnd, sheet: HardwareSheet | undefined): RunEnd | null {
-  if (end.kind !== 'unit') return end
-  return sheet === undefined || sheet.kind === 'longitudinal' ? null : { kind: 'unit', sheet, atInches: end.atInches }
-}
-
-function unknownSheet(
-  file: string,
-  place: string,
-  found: string,
-  shelf: ReadonlyMap<string, HardwareSheet>,
-  fits: (sheet: HardwareSheet) => boolean,
-): InputProblem {
-  const ids = [...shelf.values()].filter(fits).map(({ id }) => id)
-  return { file, place, expected: { kind: 'sheet id', ids }, found: written(found) }
-}
-
-function problemOf(file: string, problem: LayoutProblem): InputProblem {
-  switch (problem.kind) {
-    case 'need missing':
-      return { file, place: 'need', expected: { kind: 'stretch to shield' }, found: { kind: 'nothing' } }
-    case 'need reversed':
-      return {
-        file,
-        place: 'need',
-        expected: { kind: 'from before to' },
-        found: { kind: 'stretch', fromInches: problem.fromInches, toInches: problem.toInches },
-      }
-    case 'bridge position missing':
-      return { file, place: `${problem.end}.at`, expected: { kind: 'place of bridge' }, found: { kind: 'nothing' } }
-    case 'too long':
-      return {
-        file,
-        place: 'need',
-        expected: longestRun,
-        found: { kind: 'inches', inches: problem.inches },
-      }
-    case 'too many posts':
-      return {
-        file,
-        place: 'reduced',
-        expected: { kind: 'posts at most', posts: problem.most },
-        found: { kind: 'posts', posts: problem.posts },
-      }
-    case 'unit does not join':
-      return {
-        file,
-        place: 'system',
-        expected: { kind: 'joined system', unit: problem.unit, systems: problem.joins },
-        found: { kind: 'system named', name: problem.system },
-      }
-  }
 }

@@ -6,7 +6,7 @@ import { stationText } from '../documents/stake-list-contents.ts'
 import type { MapField, MapLayer } from '../formats/map/map-layer.ts'
 import type { Print } from '../words/print.ts'
 import type { PlacedRun } from './place-run.ts'
-import type { RequiredRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
 
 /** Run, posts and findings as layers of a map; stations, offsets and heights are in `unit`. */
 export const mapLayers = (run: RequiredRun, placed: PlacedRun, unit: GroundUnit, print: Print): readonly MapLayer[] => [

@@ -10,7 +10,7 @@ import type { Print } from '../words/print.ts'
 import { explainLayout } from './explain-layout.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { LaidOut } from './lay-out-run.ts'
-import type { RequiredRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
 
 /** What `lapwise layout --json` prints; inches along the rail from the centre of post 1 of the first end. */
 export function layoutOutput(laid: LaidOut, print: Print) {

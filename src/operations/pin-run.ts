@@ -1,10 +1,11 @@
-import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { ok, type Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import { contentId } from './content-id.ts'
-import type { LayoutMeans } from './lay-out-run.ts'
-import { type RequiredRun, requireRun } from './require-run.ts'
+import type { LayoutMeans } from './means-of-today.ts'
+import type { RequiredRun } from './require-by.ts'
+import { requireRun } from './require-run.ts'
+import { sheetsInUse } from './sheets-in-use.ts'
 
 /**
  * The run with the layout chosen and every sheet in use by content, as its first version; one that is pinned stays as
@@ -37,9 +38,3 @@ export const pinnedTo = (
   { run, model }: Pick<RequiredRun, 'run' | 'model'>,
   { id, earlier }: Pick<NonNullable<RunFile['version']>, 'id' | 'earlier'>,
 ): RunFile => ({ ...run, sheets: sheetsInUse(model), version: { id, earlier, layout: model.layout } })
-
-/** The system's sheet and those of both ends, each once. */
-export function sheetsInUse({ system, first, second }: RequiredRun['model']): readonly HardwareSheet[] {
-  const ends = [first, second].flatMap((end) => (end.kind === 'unit' ? [end.sheet] : []))
-  return [...new Map([system, ...ends].map((sheet) => [sheet.id, sheet])).values()]
-}

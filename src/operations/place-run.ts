@@ -16,7 +16,7 @@ import type { Finding } from '../core/verdicts/verdict.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { ProblemSaying } from '../words/problems/problem-saying.ts'
 import type { JudgedRun } from './judge-readings.ts'
-import type { RequiredRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
 
 /** Where a run stands by its road, besides what its file says. */
 export interface RunPlace {

@@ -9,7 +9,7 @@ import { type InputProblem, written } from '../formats/input-problem.ts'
 import { readingFault } from '../formats/range/reading-range.ts'
 import type { ProblemSaying } from '../words/problems/problem-saying.ts'
 import { instrumentsOf } from './instruments-of.ts'
-import type { RequiredRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
 
 /** What an earlier reading was read of, by its id. */
 export type Earlier = ReadonlyMap<string, string>

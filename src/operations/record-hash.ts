@@ -3,8 +3,8 @@ import { readingsToValue } from '../formats/readings/readings-file.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import { runToValue } from '../formats/run/write-run.ts'
 import type { JudgedRun } from './judge-readings.ts'
-import { sheetsInUse } from './pin-run.ts'
 import type { PhotoHashes } from './record-photos.ts'
+import { sheetsInUse } from './sheets-in-use.ts'
 
 /** The rule by which records are named from now on; a signature says by which its own was. */
 export const hashRule = 2

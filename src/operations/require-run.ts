@@ -1,41 +1,12 @@
-import type { LayoutRequest } from '../core/layout/layout.ts'
-import { deriveRequirements } from '../core/requirements/derive-requirements.ts'
-import type { Requirement } from '../core/requirements/requirement.ts'
-import type { RunModel } from '../core/requirements/run-model.ts'
-import { ok, type Result } from '../core/result.ts'
+import type { Result } from '../core/result.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
-import { chooseLayout, type LayoutMeans } from './lay-out-run.ts'
-
-/** A run with its chosen layout and all that must be true of it. */
-export interface RequiredRun {
-  readonly run: RunFile
-  readonly request: LayoutRequest
-  readonly model: RunModel
-  readonly requirements: readonly Requirement[]
-}
+import { type LayoutMeans, meansOfToday } from './means-of-today.ts'
+import { type RequiredRun, requireBy } from './require-by.ts'
 
 /** @param means  what a run that is not pinned is laid out by: the shelf and the solver of today */
-export function requireRun(
+export const requireRun = (
   file: string,
   run: RunFile,
-  means?: LayoutMeans,
-): Result<RequiredRun, readonly InputProblem[]> {
-  const chosen = chooseLayout(file, run, means)
-  if (!chosen.ok) return chosen
-  const { request, layout } = chosen.value
-  const model: RunModel = {
-    layout,
-    system: request.system,
-    first: request.first,
-    second: request.second,
-    flare: run.flare,
-    work: run.work,
-    letting: run.letting,
-    curb: run.curb,
-    counted: run.counted === undefined ? undefined : { ...run.counted, need: run.need },
-    speed: run.road.speed === null ? null : { value: run.road.speed, unit: run.units === 'us' ? 'mi/h' : 'km/h' },
-    opposingReaches: run.road.opposingReaches ?? (run.road.traffic === 'one-way' ? false : null),
-  }
-  return ok({ run, request, model, requirements: deriveRequirements(model) })
-}
+  means: LayoutMeans = meansOfToday,
+): Result<RequiredRun, readonly InputProblem[]> => requireBy(means, file, run)

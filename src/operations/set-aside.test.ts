@@ -8,7 +8,8 @@ import { readRun } from '../formats/run/run-file.ts'
 import { english } from '../words/english.ts'
 import { demoProject } from './demo-project.ts'
 import { judgeKnown, judgeReadings } from './judge-readings.ts'
-import { type RequiredRun, requireRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
+import { requireRun } from './require-run.ts'
 
 const strict = demoRun().required
 const [template] = demoRun().readings

@@ -5,7 +5,7 @@ import type { StripEnd, StripInput } from '../drawing/views/strip/strip-input.ts
 import { drawingWords } from '../drawing/words/drawing-words.ts'
 import type { Print } from '../words/print.ts'
 import type { JudgedRun } from './judge-readings.ts'
-import type { RequiredRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
 
 /** What a view of the run shows, in the words of `print`; the verdicts when it is judged. */
 export function stripInput(required: RequiredRun | JudgedRun, print: Print): StripInput {

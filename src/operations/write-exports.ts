@@ -29,7 +29,7 @@ import { ifcRun } from './ifc-run.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { mapLayers } from './map-layers.ts'
 import type { PlacedRun } from './place-run.ts'
-import type { RequiredRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
 import { recordInput } from './write-record.ts'
 
 type Problems = readonly InputProblem[]

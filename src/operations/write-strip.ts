@@ -8,7 +8,7 @@ import { stripDrawing, stripPages } from '../drawing/views/strip.ts'
 import { terminalDetail } from '../drawing/views/terminal-detail.ts'
 import type { Print } from '../words/print.ts'
 import type { JudgedRun } from './judge-readings.ts'
-import type { RequiredRun } from './require-run.ts'
+import type { RequiredRun } from './require-by.ts'
 import { stripInput } from './strip-input.ts'
 
 /** What of a run can be drawn: from above, square to its rail, and each end unit larger with its parts. */

@@ -6,6 +6,7 @@ import { type InputProblem, written } from '../formats/input-problem.ts'
 import { checkShape } from '../formats/read-json.ts'
 import { runFromValue } from '../formats/run/run-file.ts'
 import { dayProblems, isDayEntry } from '../operations/day-problems.ts'
+import { meansOfToday } from '../operations/means-of-today.ts'
 import { requireRun } from '../operations/require-run.ts'
 import { runHistory } from '../operations/run-history.ts'
 import { checksIn } from '../operations/version-checks.ts'
@@ -99,7 +100,7 @@ async function takersOfStored(
 /** @param days  ids of the day logs and locate tickets that are stored */
 function takerInto(run: StoredRun, readings: readonly Reading[], days: ReadonlySet<string>): Taker {
   const files = new Map(run.history.files)
-  const checkIn = checksIn(run.id, files)
+  const checkIn = checksIn(run.id, files, meansOfToday)
   const known = new Map(readings.map(({ id, of }) => [id, of]))
   const ids = [run.id, ...known.keys()]
   return (entry) => {

@@ -3,10 +3,11 @@ import { ok } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { type DayEntry, dayProblems } from '../../operations/day-problems.ts'
+import { meansOfToday } from '../../operations/means-of-today.ts'
 import { runHistory } from '../../operations/run-history.ts'
 import { withoutPlace } from './device-entry.ts'
 import type { DeviceStore } from './device-store.ts'
-import { problemsOfReadingsIn } from './kept-run.ts'
+import { layOutBy, problemsOfReadingsIn } from './kept-run.ts'
 import { pinsHere } from './pinned-versions.ts'
 import type { Answer } from './run-source.ts'
 import { fromStore } from './store-trouble.ts'
@@ -36,6 +37,7 @@ export async function problemsOfFileEntries(
   days: readonly FileDay[],
 ): Answer<readonly InputProblem[]> {
   const problems: InputProblem[] = []
+  layOutBy(meansOfToday)
   for (const run of new Set([...readings.map((one) => one.run), ...days.map(({ entry }) => entry.run)])) {
     const kinds = ['run', 'reading', 'day-log', 'locate-ticket'] as const
     const [runs, before, ...logged] = await Promise.all(kinds.map((kind) => store.entries(kind, run)))

@@ -9,11 +9,11 @@ import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { type InputProblem, written } from '../../formats/input-problem.ts'
 import { entryReadings, readingsFormat } from '../../formats/readings/entry-readings.ts'
 import { readingsFromValue, readingToValue } from '../../formats/readings/readings-file.ts'
-import { type RunFile, readRun, runFromValue } from '../../formats/run/run-file.ts'
+import type { RunFile } from '../../formats/run/run-file.ts'
 import { runToValue } from '../../formats/run/write-run.ts'
 import { judgeKnown } from '../../operations/judge-readings.ts'
-import { pinRun } from '../../operations/pin-run.ts'
-import { type RequiredRun, requireRun } from '../../operations/require-run.ts'
+import type { LayoutMeans } from '../../operations/means-of-today.ts'
+import { type RequiredRun, requireBy } from '../../operations/require-by.ts'
 import { type RunHistory, runHistory, versionsOf } from '../../operations/run-history.ts'
 import { stripInput } from '../../operations/strip-input.ts'
 import { type SummarisedRun, summariseRun, summariseUnread } from '../../operations/summarise-run.ts'
@@ -50,27 +50,6 @@ export function readKeptRun(
   })
 }
 
-/** The body of the entry of a new run, pinned to its layout and sheets; or what is wrong with the file. */
-export function newRunBody(id: string, file: string, text: string): Now<unknown> {
-  const read = readRun(file, text)
-  if (!read.ok) return err({ kind: 'refused', message: d.trouble.notRunFile(file), problems: read.error })
-  // A version that the file was pinned as elsewhere is a run of its own here.
-  const known = read.value.version
-  const pinned =
-    known === undefined ? pinRun(file, read.value, id) : ok({ ...read.value, version: { ...known, id, earlier: [] } })
-  if (!pinned.ok) return err({ kind: 'refused', message: d.trouble.cannotLayOut(file), problems: pinned.error })
-  return ok(runToValue(pinned.value))
-}
-
-/** The body of a run's entry in a file as this page would write it; or what is wrong with it, or why it cannot be laid out. */
-export function runBody(file: string, body: unknown): Now<unknown> {
-  const read = runFromValue(file, body)
-  if (!read.ok) return err({ kind: 'refused', message: d.trouble.notRunFile(file), problems: read.error })
-  const required = requireRun(file, read.value)
-  if (!required.ok) return err({ kind: 'refused', message: d.trouble.cannotLayOut(file), problems: required.error })
-  return ok(runToValue(read.value))
-}
-
 /**
  * The reading in the body of one entry.
  * @param units  of its run, in which a value without a unit is
@@ -105,7 +84,7 @@ export function problemsOfReadings(
   const history = historyOf(run, versions)
   if (!history?.ok) throw new Error('readings of a run that cannot be read')
   const key = keyOf(run, versions)
-  const checkIn = checks.get(key) ?? checksIn(run, history.value.files)
+  const checkIn = checks.get(key) ?? checksIn(run, history.value.files, means)
   checks.set(key, checkIn)
   return problemsAfter(checkIn, before, readings, (problems) => problems)
 }
@@ -120,7 +99,7 @@ export function problemsOfReadingsIn(
   const history = runHistory(run, versions)
   // Its run may still come; what counts for nothing counts for nothing then too.
   if (!history?.ok) return readings.map(() => [])
-  return problemsAfter(checksIn(run, history.value.files), before, readings, () => [])
+  return problemsAfter(checksIn(run, history.value.files, means), before, readings, () => [])
 }
 
 function problemsAfter(
@@ -174,6 +153,13 @@ export function copiedRunBody({ run }: KeptRun, id: string, name: string): unkno
   return runToValue({ ...run, name, ...(version === undefined ? {} : { version: { ...version, id, earlier: [] } }) })
 }
 
+/** What a run is laid out by that was recorded without a layout and cannot be pinned: fetched when there is one. */
+let means: LayoutMeans | null = null
+
+export function layOutBy(given: LayoutMeans): void {
+  means = given
+}
+
 // A version never changes, and to read it is work: once for each while the page is open.
 const histories = new Map<string, Result<RunHistory<DeviceEntry>, readonly InputProblem[]>>()
 const checks = new Map<string, CheckIn>()
@@ -191,7 +177,7 @@ function historyOf(run: string, versions: readonly DeviceEntry[]) {
 
 /** The run laid out, with all that must be true of it; or why it cannot be. */
 function requiredOf({ version, run }: Pick<KeptRun, 'version' | 'run'>): Result<RequiredRun, readonly InputProblem[]> {
-  const known = required.get(version) ?? requireRun(run.name, run)
+  const known = required.get(version) ?? requireBy(means, run.name, run)
   required.set(version, known)
   return known
 }

@@ -95,8 +95,13 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   async function versionsOf(run: string): Answer<readonly DeviceEntry[]> {
     const kept = await store.entries('run', run)
     if (!kept.ok) return fromStore(kept.error)
+    if (bareRuns(kept.value).length === 0) return kept
+    const [model, means] = await Promise.all([keptRuns(), later(() => import('../../operations/means-of-today.ts'))])
+    if (!model.ok) return model
+    if (!means.ok) return means
+    model.value.layOutBy(means.value.meansOfToday)
     // A page that came unencrypted can neither hash nor keep: it waits for the version that the server made.
-    if (bareRuns(kept.value).length === 0 || !isSecureContext) return kept
+    if (!isSecureContext) return kept
     const pinning = await later(() => import('./pinned-versions.ts'))
     if (!pinning.ok) return pinning
     const pinned = await pinning.value.pinnedVersions(store, run, kept.value)
@@ -206,7 +211,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     },
 
     async addRun(id, file, text, author) {
-      const model = await keptRuns()
+      const model = await later(() => import('./new-run.ts'))
       if (!model.ok) return model
       const body = model.value.newRunBody(id, file, text)
       if (!body.ok) return body

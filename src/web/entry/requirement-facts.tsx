@@ -1,7 +1,6 @@
-import { useMemo } from 'preact/hooks'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { shelfOf } from '../../operations/sheet-shelf.ts'
+import { sheetsInUse } from '../../operations/sheets-in-use.ts'
 import { m, printIn, say } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { Picture } from '../parts/picture.tsx'
@@ -12,7 +11,7 @@ const figures = partOf(() => import('./figure-of.ts'))
 export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; requirement: Requirement }) {
   const { how, why, remedy, source, confirmation, sheet: sheetId, sheetVersion, figure } = requirement
   const { units } = judged.run
-  const sheet = useMemo(() => shelfOf(judged.run).get(sheetId), [judged.run, sheetId])
+  const sheet = sheetsInUse(judged.model).find(({ id }) => id === sheetId)
   return (
     <div class="facts">
       <h3>{m.entry.how}</h3>

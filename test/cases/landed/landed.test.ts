@@ -13,7 +13,7 @@ import { type RunFile, runFromValue } from '../../../src/formats/run/run-file.ts
 import { writeRun } from '../../../src/formats/run/write-run.ts'
 import { deviceRun } from '../../../src/operations/device-run.ts'
 import { type JudgedRun, judgeKnown, judgeReadings } from '../../../src/operations/judge-readings.ts'
-import type { LayoutMeans } from '../../../src/operations/lay-out-run.ts'
+import { type LayoutMeans, meansOfToday } from '../../../src/operations/means-of-today.ts'
 import { pinsOf } from '../../../src/operations/pin-entry.ts'
 import { firstRecordText } from '../../../src/operations/record-hash.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
@@ -150,7 +150,9 @@ describe('a file of the device beside the run as it was recorded', () => {
     if (!device.ok) return device
     const { history, readings } = device.value
     const required = requireRun('run.json', history.run)
-    return required.ok ? judgeReadings('device.json', required.value, readings, history) : required
+    return required.ok
+      ? judgeReadings('device.json', required.value, readings, { history, means: meansOfToday })
+      : required
   }
 
   test('is judged by the version that pins it, which its readings may name', async () => {

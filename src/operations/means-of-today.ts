@@ -1,0 +1,10 @@
+import { solveLayout } from '../core/layout/solve-layout.ts'
+import { type Shelf, shippedShelf } from './sheet-shelf.ts'
+
+/** What a run is laid out by that is not pinned. */
+export interface LayoutMeans {
+  readonly shelf: Shelf
+  readonly solve: typeof solveLayout
+}
+
+export const meansOfToday: LayoutMeans = { shelf: shippedShelf, solve: solveLayout }

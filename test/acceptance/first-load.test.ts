@@ -1,0 +1,39 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { gzipSync } from 'node:zlib'
+import { expect, test } from 'vitest'
+
+const built = fileURLToPath(new URL('../../dist/web/assets/', import.meta.url))
+const files = readdirSync(built).filter((file) => file.endsWith('.js'))
+
+/** The page, its worker, and what the worker reads a run with. */
+const page = ['index', 'device-worker', 'kept-run'] as const
+
+// Counted in the built files: what a first visit fetches before it can be used, as the bench sees it in a browser.
+test.each([
+  ['the list of runs', page, 147],
+  ['a run', [...page, 'run-view'], 166],
+  ['a run, at one of its requirements', [...page, 'run-view', 'figure-of'], 172],
+  ['a site', ['index', 'site-view'], 170],
+] as const)('the script of %s is no more than it may be, as gzip packs it', (_, parts, kilobytes) => {
+  const needed = new Set<string>()
+  for (const part of parts) addWithImports(fileOf(part), needed)
+  const bytes = [...needed].reduce((sum, file) => sum + gzipSync(readFileSync(built + file), { level: 9 }).length, 0)
+  expect(bytes).toBeGreaterThan(50_000)
+  expect(bytes).toBeLessThanOrEqual(kilobytes * 1000)
+})
+
+function fileOf(part: string): string {
+  const found = files.filter((file) => new RegExp(`^${part}-.{8}[.]js$`).test(file))
+  expect(found, part).toHaveLength(1)
+  return found[0]!
+}
+
+/** A file and all that it imports before it runs; what it fetches later stands in `import(…)`. */
+function addWithImports(file: string, to: Set<string>): void {
+  if (to.has(file)) return
+  to.add(file)
+  const code = readFileSync(built + file, 'utf8')
+  for (const [, imported] of code.matchAll(/(?:from|import)\s*["'`][.]\/([^"'`]+[.]js)["'`]/g))
+    addWithImports(imported!, to)
+}
