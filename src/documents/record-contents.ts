@@ -2,7 +2,7 @@ import { contentOf } from '../core/hardware/sheet-text.ts'
 import { correctionsIn } from '../core/measurement/corrections.ts'
 import { isGrave, standingOf } from '../core/verdicts/free-findings.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
-import { remedyOf } from '../core/verdicts/saying.ts'
+import { remedyOf, whatMustBe, whatWasFound } from '../core/verdicts/saying.ts'
 import { setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Acceptance, VerdictWord } from '../core/verdicts/verdict.ts'
 import { verdictOrder } from '../drawing/verdict-signs.ts'
@@ -75,7 +75,9 @@ export interface RecordContents {
 interface FindingLine {
   readonly number: number
   readonly place: PlaceLine
-  readonly what: string
+  /** What it is, what it must be and what to do. */
+  readonly found: string
+  readonly mustBe: string
   readonly remedy: string
   readonly severity: string
   /** Who sees to it; null where nobody was named. */
@@ -170,7 +172,8 @@ export function recordContents(
     findings: judgement.findings.map((finding, i) => ({
       number: i + 1,
       place: placeLine(input, finding.place),
-      what: print.say(finding.what),
+      found: print.say(whatWasFound(finding.what)),
+      mustBe: print.say(whatMustBe(finding.what)),
       remedy: print.say(remedyOf(finding)),
       severity: print.say({ kind: 'severity', severity: finding.severity }),
       assigned: assignmentText(assignments, finding.id, print),

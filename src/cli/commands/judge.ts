@@ -1,5 +1,5 @@
 import { askedEarlierReason } from '../../core/record/record-saying.ts'
-import { remedyOf } from '../../core/verdicts/saying.ts'
+import { remedyOf, whatMustBe, whatWasFound } from '../../core/verdicts/saying.ts'
 import { setAsideIn } from '../../core/verdicts/set-aside.ts'
 import { judgeOutput } from '../../operations/outputs.ts'
 import { badWords, type Command } from '../command.ts'
@@ -31,7 +31,12 @@ export const judgeCommand: Command = {
       }
       for (const [i, finding] of findings.entries())
         print(
-          `finding ${i + 1}, ${words.say(finding.place)}: ${words.say(finding.what)}\n  remedy: ${words.say(remedyOf(finding))}`,
+          [
+            `finding ${i + 1}, ${words.say(finding.place)}`,
+            `  found: ${words.say(whatWasFound(finding.what))}`,
+            `  must be: ${words.say(whatMustBe(finding.what))}`,
+            `  to do: ${words.say(remedyOf(finding))}`,
+          ].join('\n'),
         )
       for (const { reading, because } of judged.askedEarlier)
         print(

@@ -6,7 +6,6 @@ import type {
   Acceptance,
   Finding,
   Found,
-  FoundPart,
   Measured,
   NotRechecked,
   VerdictReason,
@@ -21,13 +20,14 @@ export type VerdictSaying =
   | Acceptance
   | WithoutEffect
   | Found
-  | FoundPart
   | Remedy
   | RemedyStep
   | MeasuredValue
   | { readonly kind: 'side'; readonly side: Side }
   | VerdictsAtPlace
   | { readonly kind: 'verdict'; readonly word: VerdictWord }
+  | WhatWasFound
+  | WhatMustBe
   | { readonly kind: 'seen'; readonly what: SeenKind }
   | { readonly kind: 'severity'; readonly severity: Stated<Severity> }
   | { readonly kind: 'fails at'; readonly places: readonly Place[] }
@@ -40,6 +40,17 @@ interface VerdictsAtPlace {
   readonly count: number
   readonly applying: number
 }
+
+/** Of what is found, what it is; and what it must be: told apart wherever both are shown. */
+export interface WhatWasFound extends Pick<Found, 'parts'> {
+  readonly kind: 'what was found'
+}
+export interface WhatMustBe extends Pick<Found, 'parts'> {
+  readonly kind: 'what must be'
+}
+
+export const whatWasFound = ({ parts }: Found): WhatWasFound => ({ kind: 'what was found', parts })
+export const whatMustBe = ({ parts }: Found): WhatMustBe => ({ kind: 'what must be', parts })
 
 /** The steps of a remedy, in their order. */
 export interface Remedy {

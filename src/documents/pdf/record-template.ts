@@ -88,7 +88,7 @@ export const recordTemplate = String.raw`${pageFrame}
         #small(fill(doc.words.fromPostOne, along: finding.place.along))
         #if finding.place.station != none { linebreak(); small(fill(doc.words.station, station: finding.place.station)) }
       ],
-      [#finding.what \ #small[#finding.severity#if finding.assigned != none [; #finding.assigned]] \ #small(finding.requirements.join(", "))],
+      [*#doc.words.foundIs* #finding.found \ *#doc.words.mustBe* #finding.mustBe \ #small[#finding.severity#if finding.assigned != none [; #finding.assigned]] \ #small(finding.requirements.join(", "))],
       finding.remedy,
     )).flatten(),
   )

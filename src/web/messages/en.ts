@@ -422,7 +422,10 @@ export const en = {
   findings: {
     title: 'Findings',
     none: 'Nothing fails.',
-    remedy: 'Remedy',
+    found: 'Found',
+    mustBe: 'Must be',
+    remedy: 'To do',
+    readHere: 'Read it again',
     read: 'Read again',
     how: 'A finding is closed by a reading that names it: open what is to be read, and read it again.',
     notRechecked: 'Read again, but not as a recheck',

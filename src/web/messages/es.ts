@@ -425,7 +425,10 @@ export const es: Messages = {
   findings: {
     title: 'Hallazgos',
     none: 'Nada deja de cumplir.',
-    remedy: 'Remedio',
+    found: 'Hallado',
+    mustBe: 'Debe ser',
+    remedy: 'Qué hacer',
+    readHere: 'Leerlo de nuevo',
     read: 'Leer de nuevo',
     how: 'Un hallazgo se cierra con una lectura que lo nombra: abra lo que hay que leer, y léalo de nuevo.',
     notRechecked: 'Leído de nuevo, pero no como revisión',

@@ -1,5 +1,7 @@
 import { useMemo } from 'preact/hooks'
-import { remedyOf } from '../../core/verdicts/saying.ts'
+import { contentOf } from '../../core/hardware/sheet-text.ts'
+import type { Requirement } from '../../core/requirements/requirement.ts'
+import { remedyOf, whatMustBe, whatWasFound } from '../../core/verdicts/saying.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
 import type { RunSource } from '../data/run-source.ts'
@@ -80,12 +82,20 @@ function PunchEntry({ source, judged, side, item, run, again }: EntryProps) {
         {say({ kind: 'severity', severity: item.severity })}
       </p>
       {item.finding !== null && (
-        <>
-          <p>{say(item.finding.what, judged.run.units)}</p>
-          <p class="remedy">
-            <b>{m.findings.remedy}:</b> {say(remedyOf(item.finding), judged.run.units)}
-          </p>
-        </>
+        <dl class="found">
+          {(
+            [
+              [m.findings.found, whatWasFound(item.finding.what)],
+              [m.findings.mustBe, whatMustBe(item.finding.what)],
+              [m.findings.remedy, remedyOf(item.finding)],
+            ] as const
+          ).map(([label, said]) => (
+            <div key={label}>
+              <dt>{label}</dt>
+              <dd>{say(said, judged.run.units)}</dd>
+            </div>
+          ))}
+        </dl>
       )}
       {item.state !== 'closed' && <Assigned {...{ source, side, run, again }} finding={item.id} />}
       <p>{item.state === 'closed' ? m.findings.proof : m.findings.read}:</p>
@@ -93,12 +103,23 @@ function PunchEntry({ source, judged, side, item, run, again }: EntryProps) {
         {requirements.map((requirement) => (
           <li key={requirement.id}>
             <a class="row-link" href={requirementPath(run, requirement.id)}>
-              {placeWords(requirement.place)}: {say(requirement.must, judged.run.units)}
+              {readAgainWords(requirement, item, judged.run.units)}
             </a>
-            <OldAndNew item={item} requirement={requirement} />
+            {item.state !== 'open' && <OldAndNew item={item} requirement={requirement} />}
           </li>
         ))}
       </ul>
     </li>
   )
+}
+
+/** What is read again: the requirement where the finding does not say it, its place where that is another one. */
+function readAgainWords(requirement: Requirement, { finding, place }: PunchItem, units: 'us' | 'metric'): string {
+  const isHere = requirement.place.id === place.id
+  const isSaid = finding?.what.parts.some(
+    (part) => part.kind === 'against a rule' && contentOf(part.must) === contentOf(requirement.must),
+  )
+  if (isSaid) return isHere ? m.findings.readHere : placeWords(requirement.place)
+  const must = say(requirement.must, units)
+  return isHere ? must : `${placeWords(requirement.place)}: ${must}`
 }

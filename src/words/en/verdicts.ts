@@ -2,7 +2,7 @@ import { endExposure, testAnswerSaying } from '../../core/hardware/hardware-sayi
 import type { SeenKind, Severity, Stated } from '../../core/hardware/hardware-sheet.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
-import type { Measured } from '../../core/verdicts/verdict.ts'
+import type { FoundPart, Measured } from '../../core/verdicts/verdict.ts'
 import { lowerFirst } from '../lower-first.ts'
 import type { Print, Printers } from '../print.ts'
 
@@ -65,17 +65,10 @@ export const verdicts: Printers<Sayings> = {
   'setting aside': ({ names }) => `sets ${names} aside, without effect: that may not be set aside`,
   recheck: ({ names }) => `rechecks ${names}, without effect: this reading cannot prove that finding put right`,
 
-  found: ({ parts }, print) => parts.map(print.say).join(' '),
-  'against a rule': ({ because, must }, print) => `${print.say(because)}. ${print.say(must)}`,
-  'posts out of place': ({ from, to, by, unit, because }, print) => {
-    const posts = from === to ? `Post ${from} stands` : `Posts ${from} to ${to} stand`
-    return `${posts} ${print.measured(by, unit)} out of place: ${because.map(print.say).join(', then ')}.`
-  },
-  'panels and splices': ({ panels, splices }, print) => {
-    const said = panels.map(({ place, because }) => `${print.say(place)}: ${print.say(because)}`)
-    if (splices.length > 0) said.push(`splice${splices.length > 1 ? 's' : ''} ${splices.join(', ')} out of place`)
-    return `${said.join('; ')}.`
-  },
+  found: ({ parts }, print) =>
+    `Found: ${print.say({ kind: 'what was found', parts })} Must be: ${print.say({ kind: 'what must be', parts })}`,
+  'what was found': ({ parts }, print) => parts.map((part) => `${foundText(part, print)}.`).join(' '),
+  'what must be': ({ parts }, print) => parts.map((part) => mustText(part, print)).join(' '),
 }
 
 /** What is said of the free findings that stand beside the requirements. */
@@ -104,6 +97,37 @@ const notSaid = {
   'rest of run': 'nobody looked at the rest of the run, nor at its length',
   'end hardware': 'not known which hardware ends the run: nothing of it was checked',
 } as const
+
+/** What it is, as it was read. */
+function foundText(part: FoundPart, print: Print): string {
+  switch (part.kind) {
+    case 'against a rule':
+      return print.say(part.because)
+    case 'posts out of place': {
+      const { from, to, by, unit, because } = part
+      const posts = from === to ? `post ${from} stands` : `posts ${from} to ${to} stand`
+      return `${posts} ${print.measured(by, unit)} out of place: ${because.map(print.say).join(', then ')}`
+    }
+    case 'panels and splices': {
+      const { panels, splices } = part
+      const said = panels.map(({ place, because }) => `${print.say(place)}: ${print.say(because)}`)
+      if (splices.length > 0) said.push(`splice${splices.length > 1 ? 's' : ''} ${splices.join(', ')} out of place`)
+      return said.join('; ')
+    }
+  }
+}
+
+/** What it has to be instead. */
+function mustText(part: FoundPart, print: Print): string {
+  switch (part.kind) {
+    case 'against a rule':
+      return print.say(part.must)
+    case 'posts out of place':
+      return 'Every post stands where the layout has it.'
+    case 'panels and splices':
+      return 'Every panel is of the length that the layout gives, and every splice lies where it belongs.'
+  }
+}
 
 /** `28 1/2 in, 1 1/2 in outside the limit; ± 0.24 in (k = 2); probability of conformity under 0.1 %` */
 function measuredReason(because: Measured, print: Print): string {

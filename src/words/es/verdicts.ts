@@ -2,7 +2,7 @@ import { endExposure, testAnswerSaying } from '../../core/hardware/hardware-sayi
 import type { SeenKind, Severity, Stated } from '../../core/hardware/hardware-sheet.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
-import type { Measured, MissingReading, VerdictWord } from '../../core/verdicts/verdict.ts'
+import type { FoundPart, Measured, MissingReading, VerdictWord } from '../../core/verdicts/verdict.ts'
 import { lowerFirst } from '../lower-first.ts'
 import type { Print, Printers } from '../print.ts'
 
@@ -66,22 +66,10 @@ export const verdicts: Printers<Sayings> = {
   'setting aside': ({ names }) => `aparta ${names}, sin efecto: eso no se puede apartar`,
   recheck: ({ names }) => `revisa ${names}, sin efecto: esta lectura no puede probar que ese hallazgo esté corregido`,
 
-  found: ({ parts }, print) => parts.map(print.say).join(' '),
-  'against a rule': ({ because, must }, print) => `${print.say(because)}. ${print.say(must)}`,
-  'posts out of place': ({ from, to, by, unit, because }, print) => {
-    const far = print.measured(by, unit)
-    const [posts, place] =
-      from === to
-        ? [`El poste ${from} está`, 'fuera de su sitio']
-        : [`Los postes ${from} a ${to} están`, 'fuera de su sitio']
-    return `${posts} ${far} ${place}: ${because.map(print.say).join('; después ')}.`
-  },
-  'panels and splices': ({ panels, splices }, print) => {
-    const said = panels.map(({ place, because }) => `${print.say(place)}: ${print.say(because)}`)
-    if (splices.length > 0)
-      said.push(`${splices.length > 1 ? 'empalmes' : 'empalme'} ${splices.join(', ')} fuera de sitio`)
-    return `${said.join('; ')}.`
-  },
+  found: ({ parts }, print) =>
+    `Hallado: ${print.say({ kind: 'what was found', parts })} Debe ser: ${print.say({ kind: 'what must be', parts })}`,
+  'what was found': ({ parts }, print) => parts.map((part) => `${foundText(part, print)}.`).join(' '),
+  'what must be': ({ parts }, print) => parts.map((part) => mustText(part, print)).join(' '),
 }
 
 const verdictNames: Readonly<Record<VerdictWord, string>> = {
@@ -128,6 +116,38 @@ const severityWords: Readonly<Record<Stated<Severity>, string>> = {
   'weakens it': 'lo debilita',
   upkeep: 'conservación',
   notStated: 'la ficha no dice cuán grave es; se toma como lo más grave',
+}
+
+/** What it is, as it was read. */
+function foundText(part: FoundPart, print: Print): string {
+  switch (part.kind) {
+    case 'against a rule':
+      return print.say(part.because)
+    case 'posts out of place': {
+      const { from, to, by, unit, because } = part
+      const posts = from === to ? `el poste ${from} está` : `los postes ${from} a ${to} están`
+      return `${posts} ${print.measured(by, unit)} fuera de su sitio: ${because.map(print.say).join('; después ')}`
+    }
+    case 'panels and splices': {
+      const { panels, splices } = part
+      const said = panels.map(({ place, because }) => `${print.say(place)}: ${print.say(because)}`)
+      if (splices.length > 0)
+        said.push(`${splices.length > 1 ? 'empalmes' : 'empalme'} ${splices.join(', ')} fuera de sitio`)
+      return said.join('; ')
+    }
+  }
+}
+
+/** What it has to be instead. */
+function mustText(part: FoundPart, print: Print): string {
+  switch (part.kind) {
+    case 'against a rule':
+      return print.say(part.must)
+    case 'posts out of place':
+      return 'Cada poste está donde la disposición lo pone.'
+    case 'panels and splices':
+      return 'Cada panel tiene la longitud que da la disposición, y cada empalme está en su sitio.'
+  }
 }
 
 function measuredReason(because: Measured, print: Print): string {

@@ -263,7 +263,12 @@ test('a finding closes by a reading that names it, with old and new side by side
 }) => {
   await open(page, '/findings')
   await expect(page.locator('.finding')).toHaveCount(4)
-  await page.getByRole('link', { name: 'The bearing plate stands with its 5-in side up' }).click()
+  const plate = page.locator('.finding', { hasText: 'The bearing plate stands with its 5-in side up' })
+  // What it is and what it must be are told apart, and its place and its requirement stand there once.
+  await expect(plate.locator('dt')).toHaveText(['Found', 'Must be', 'To do'])
+  await expect(plate.locator('dd')).toContainText(['3-in side up', 'The bearing plate stands', ''])
+  expect((await plate.innerText()).split('The bearing plate stands')).toHaveLength(2)
+  await plate.getByRole('link', { name: 'Read it again' }).click()
   await expect(page.locator('.recheck')).toContainText('3-in side up')
   await expect(page.locator('.recheck')).toContainText('not read again yet')
   await page.getByLabel('Read by').fill('R. Quist')

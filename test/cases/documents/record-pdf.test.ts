@@ -100,8 +100,11 @@ describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
         expect(row.includes('NOT CONFIRMED'), line.id).toBe(line.confirmation === 'from memory')
       }
       for (const { id, of, answer } of contents.measured) expect(text).toContain(`${id} ${of} ${answer}`)
-      for (const { what, remedy } of contents.findings)
-        for (const words of [what, remedy]) expect(text).toContain(words)
+      for (const { found, mustBe, remedy } of contents.findings) {
+        expect(text).toContain(`Found: ${found}`)
+        expect(text).toContain(`Must be: ${mustBe}`)
+        expect(text).toContain(remedy)
+      }
       for (const words of [...contents.cautions, 'NOT ACCEPTABLE', contents.decisionRule]) expect(text).toContain(words)
     },
   )
@@ -151,7 +154,8 @@ describe('the record of the demo project as PDF', { timeout: 30_000 }, () => {
 
   test.skipIf(!isInstalled('pdftotext'))('prints the strip to the scale that it states', () => {
     // At 1 in = 20 ft, 25 ft of rail are 1.25 in, which is 90 points on paper.
-    const page = outputOf('pdftotext', '-f', '2', '-l', '2', '-bbox', path, '-')
+    const pages = outputOf('pdftotext', '-bbox', path, '-').split('<page ')
+    const page = pages.find((one) => one.includes('>(1:240)<'))!
     expect(textOf(path)).toContain('Scale 1 in = 20 ft (1:240)')
     const words = [...page.matchAll(/<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="[\d.]+">([^<]+)</g)]
     const marks = ['25', '50', '75', '100', '125'].map((mark) => {

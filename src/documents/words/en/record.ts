@@ -39,6 +39,8 @@ export const record = {
   number: 'No.',
   found: 'What was found',
   remedy: 'What to do',
+  foundIs: 'Found:',
+  mustBe: 'Must be:',
   fromPostOne: '{along} from post 1',
   station: 'station {station}',
   freeFindings: 'Seen besides: free findings, which no requirement asks for',

@@ -27,6 +27,8 @@ export const record: typeof english = {
   number: 'N.º',
   found: 'Qué se encontró',
   remedy: 'Qué hacer',
+  foundIs: 'Hallado:',
+  mustBe: 'Debe ser:',
   fromPostOne: '{along} desde el poste 1',
   station: 'estación {station}',
   freeFindings: 'Visto además: hallazgos libres, que ningún requisito pide',
