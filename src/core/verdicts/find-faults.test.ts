@@ -86,6 +86,21 @@ describe('a wrong space between posts that all stand', () => {
     ])
   })
 
+  it('says by how much the post is off, without a sign, whichever way it has to go', () => {
+    const off = (first: number, second: number) => {
+      const read = {
+        'space-1/spacing': inches(first),
+        'space-2/spacing': inches(second),
+        'space-3/spacing': inches(75),
+      }
+      const [finding] = found(model, read)
+      const [step] = finding!.steps
+      return [...finding!.what.parts.map((part) => 'by' in part && part.by), step]
+    }
+    expect(off(79, 71)).toEqual([4, expect.objectContaining({ kind: 'move posts', by: -4 })])
+    expect(off(71, 79)).toEqual([4, expect.objectContaining({ kind: 'move posts', by: 4 })])
+  })
+
   it('is set right by the post between it and the one that makes up for it', () => {
     const read = { 'space-1/spacing': inches(79), 'space-2/spacing': inches(71), 'space-3/spacing': inches(75) }
     expect(found(model, read).map(({ id, requirements, steps }) => [id, requirements, steps])).toEqual([
