@@ -7,7 +7,8 @@ import { misplacedStretches, type SpaceRead } from './misplaced-stretches.ts'
  */
 interface Space {
   readonly excess: number
-  readonly room?: number
+  /** Either way; or from and to. */
+  readonly room?: number | readonly [number, number]
   readonly limit?: number
 }
 
@@ -20,7 +21,8 @@ function stretches(
     if (given === null) return null
     const { excess, room = 500, limit = 1000 } = typeof given === 'number' ? { excess: given } : given
     const isFailing = Math.abs(excess) > limit
-    return { excess, room: { low: -room, high: room }, limits: { low: -limit, high: limit }, setOut, isFailing }
+    const [low, high] = typeof room === 'number' ? [-room, room] : room
+    return { excess, room: { low, high }, limits: { low: -limit, high: limit }, setOut, isFailing }
   })
   return misplacedStretches(
     spaces,
@@ -35,6 +37,16 @@ describe('posts that are out of place', () => {
   it('are none where every space is right, or off by no more than it may be', () => {
     expect(stretches({})).toEqual([])
     expect(stretches({ 3: 1000, 6: -1000 })).toEqual([])
+  })
+
+  it('are moved by a coarse step only where the space is then in its room, which may lie to one side', () => {
+    // 1.8 in too wide: 2 in would leave it 0.2 in too narrow, and it may be 0.1 in; 2.2 in too wide likewise for 2 in.
+    const coarse = { setOut: [500] }
+    expect(moved({ 7: { excess: 1800, room: [-100, 500] } }, coarse)).toEqual([[9, 10, -1800, 'second end']])
+    expect(moved({ 1: { excess: 1800, room: [-100, 500] } }, coarse)).toEqual([[1, 2, 1800, 'first end']])
+    expect(moved({ 7: { excess: 2200, room: [-500, 100] } }, coarse)).toEqual([[9, 10, -2200, 'second end']])
+    expect(moved({ 1: { excess: 2200, room: [-500, 100] } }, coarse)).toEqual([[1, 2, 2200, 'first end']])
+    expect(moved({ 7: { excess: 2040, room: [-100, 500] } }, coarse)).toEqual([[9, 10, -2000, 'second end']])
   })
 
   it('is one post that stands too far downstream: it is moved upstream, and named by the space before it', () => {
