@@ -151,6 +151,12 @@ describe('of the length of a run', () => {
     })
   })
 
+  it('of rail before a transition nothing where the run goes on', () => {
+    const kinds = checkFit({ ...facts, departure: null }).map(({ what }) => what.kind)
+    expect(kinds).not.toContain('barrier before transition')
+    expect(kinds).toContain('length of run')
+  })
+
   it('how long it is, or that it is not laid out yet', () => {
     expect(check('length of run', {}).value).toEqual({ kind: 'length there is', length: feet(200) })
     expect(check('length of run', { runLength: null }).value).toEqual({ kind: 'length not laid out' })
@@ -238,14 +244,14 @@ describe('of the room behind the rail', () => {
   const row = (spacing: WorkingWidth['spacing'], standard: WorkingWidth['standard'], wide: number): WorkingWidth =>
     ({ spacing, standard, inches: wide, source: 'test', confirmation: 'published' }) as WorkingWidth
   const system = (...rows: readonly WorkingWidth[]): LongitudinalSheet => ({ ...facts.system!, workingWidths: rows })
-  const nearest = (clear: number) => ({ hazard: 'the pier', clear: inches(clear), length: feet(4) })
+  const nearest = (clear: number) => ({ hazard: 'the pier', clear: inches(clear), length: feet(6.25) })
   const told = (of: LongitudinalSheet, clear: number, changes: Partial<FitFacts> = {}) =>
     checkWorkingWidth({ ...facts, system: of, nearest: nearest(clear), ...changes })[0]!
   const three = system(row('full', 'MASH', 60), row('half', 'MASH', 44), row('quarter', 'MASH', 36))
   const mash = { letting: '2026-01-15' }
 
   it('the widest closer spacing that fits, over the hazard and 25 ft before it, on both sides of two-way traffic', () => {
-    // 4 ft and 25 ft before: 348 in, five spaces of 75; both ways 648 in, nine.
+    // 75 in and 25 ft before: 375 in, five spaces of 75 and no more; both ways 675 in, nine.
     expect(told(three, 44, { ...mash, twoWay: false }).smallestChange).toEqual({
       ...{ kind: 'space posts closer', spacing: 'half', overInches: 375, needsInches: 44, half: null },
     })
@@ -262,7 +268,8 @@ describe('of the room behind the rail', () => {
   it('by how much the rail has to move where no spacing fits', () => {
     expect(told(three, 35, mash).smallestChange).toEqual({ kind: 'move rail away', by: inches(25), hazard: 'the pier' })
     expect(told(three, 60, mash)).toMatchObject({ verdict: 'meets', smallestChange: null })
-    expect(told(three, 59.99, mash).verdict).toBe('fails')
+    const hair = { ...mash, nearest: { ...nearest(60), clear: inches(60) - 1 } }
+    expect(told(three, 60, hair).verdict).toBe('fails')
   })
 
   it('the row of MASH where NCHRP 350 is enough and none is tested to it, and never the other way round', () => {
