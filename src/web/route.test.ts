@@ -4,7 +4,7 @@ import { panePath, parseRoute, requirementPath, runsPath } from './route.ts'
 describe('parseRoute', () => {
   test('reads what the paths say', () => {
     expect(parseRoute(runsPath, '')).toEqual({ view: 'runs' })
-    const run = { view: 'run', run: 'a b', open: null, reading: null }
+    const run = { view: 'run', run: 'a b', open: null, reading: null, seenAt: null }
     expect(parseRoute(panePath('a b', 'walk'), '')).toEqual({ ...run, pane: 'walk' })
     expect(parseRoute(panePath('a b', 'not-proven'), '')).toEqual({ ...run, pane: 'not-proven' })
   })
@@ -18,6 +18,7 @@ describe('parseRoute', () => {
       pane: 'walk',
       open: 'post-1/flare-offset',
       reading: 'post-3/lateral-offset',
+      seenAt: null,
     })
   })
 

@@ -56,11 +56,14 @@ describe('a run as it was counted', () => {
   it('lacks a post: by number somewhere, by measure between two posts', () => {
     const posts = places.filter((_, i) => i !== 6)
     expect(found(read({ ...whole, counted: { panels, posts: 11 } }))).toEqual([
-      ['run/post-count', '11 posts counted, 12 asked for. Every post that the sheets ask for stands.'],
+      ['run/post-count', 'Found: 11 posts counted, 12 asked for. Must be: Every post that the sheets ask for stands.'],
     ])
     expect(found(read({ ...whole, counted: { panels, posts } }))).toEqual([
-      ['run/post-count', '11 posts counted, 12 asked for. Every post that the sheets ask for stands.'],
-      ['space-6/spacing', '150 in, measured at the count. The posts stand 6 ft 3 in apart, centre to centre.'],
+      ['run/post-count', 'Found: 11 posts counted, 12 asked for. Must be: Every post that the sheets ask for stands.'],
+      [
+        'space-6/spacing',
+        'Found: 150 in, measured at the count. Must be: The posts stand 6 ft 3 in apart, centre to centre.',
+      ],
     ])
   })
 
@@ -81,7 +84,7 @@ describe('a run as it was counted', () => {
     expect(need(150, 375)).toEqual([])
     expect(need(149, 375)[0]).toEqual([
       'run/need',
-      '1 in short at the first end. The rail that counts covers the whole stretch that has to be shielded.',
+      'Found: 1 in short at the first end. Must be: The rail that counts covers the whole stretch that has to be shielded.',
     ])
     expect(need(150, 376)[0]?.[1]).toContain('1 in short at the second end')
   })
