@@ -6,6 +6,7 @@ import { measuredValue } from '../core/verdicts/saying.ts'
 import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
 import { alongText } from './places-text.ts'
+import { postKind } from './post-kind.ts'
 import { readingLine } from './reading-lines.ts'
 import type { RecordInput } from './record-input.ts'
 import { requirementLines, sourceLines } from './requirement-lines.ts'
@@ -76,14 +77,14 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
     differences: judgement.verdicts.flatMap(
       (verdict) => differenceOf(byId.get(verdict.requirement)!, verdict, print) ?? [],
     ),
-    posts: posts.map(({ id, number, alongInches, kind, block, state }, i) => ({
-      number,
-      along: alongText(run, alongInches),
-      kind: print.say(kind),
-      block,
-      state,
-      height: read(`${id}/rail-height`),
-      offset: read(`${id}/flare-offset`) ?? read(`${id}/lateral-offset`),
+    posts: posts.map((post, i) => ({
+      number: post.number,
+      along: alongText(run, post.alongInches),
+      kind: postKind(post, model, print),
+      block: post.block,
+      state: post.state,
+      height: read(`${post.id}/rail-height`),
+      offset: read(`${post.id}/flare-offset`) ?? read(`${post.id}/lateral-offset`),
       space: spaces[i] === undefined ? null : read(`${spaces[i].id}/spacing`),
     })),
     panels: panels.map((panel, i) => {

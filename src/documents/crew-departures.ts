@@ -4,6 +4,7 @@ import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
 import { groupBy } from './group-by.ts'
 import { alongText, numberedText } from './places-text.ts'
+import { postKind } from './post-kind.ts'
 import { type DocumentWords, documentWords } from './words/document-words.ts'
 
 /** The few places where the run is not what a crew would build by habit, in sentences, from its first end. */
@@ -47,13 +48,13 @@ function leftOut(run: RunFile, { layout }: RunModel, print: Print): string[] {
   })
 }
 
-function changedPosts({ layout }: RunModel, print: Print): string[] {
+function changedPosts(model: RunModel, print: Print): string[] {
   const words = documentWords(print).crewSheet
-  return layout.posts.flatMap(({ number, state, kind }) =>
-    state === 'moved'
-      ? [words.movedPost(number)]
-      : state === 'special'
-        ? [words.specialPost(number, print.say(kind))]
+  return model.layout.posts.flatMap((post) =>
+    post.state === 'moved'
+      ? [words.movedPost(post.number)]
+      : post.state === 'special'
+        ? [words.specialPost(post.number, postKind(post, model, print))]
         : [],
   )
 }

@@ -17,6 +17,7 @@ import { crewDepartures } from './crew-departures.ts'
 import { type CrewPanel, crewPanels } from './crew-panels.ts'
 import { groupBy } from './group-by.ts'
 import { alongText, placesText, stationOf } from './places-text.ts'
+import { postKind } from './post-kind.ts'
 import type { RecordInput } from './record-input.ts'
 import { type Fact, runFacts } from './run-facts.ts'
 import { documentWords } from './words/document-words.ts'
@@ -122,13 +123,10 @@ const crewRules = (requirements: readonly Requirement[], print: Print): readonly
 
 const isConfirmed = ({ confirmation }: Requirement): boolean => confirmation !== 'from memory'
 
-function crewPosts(
-  run: RunFile,
-  { layout, system }: RunModel,
-  line: RailLine | null,
-  print: Print,
-): readonly CrewPost[] {
-  return layout.posts.map(({ number, alongInches, kind, block, state }, i) => {
+function crewPosts(run: RunFile, model: RunModel, line: RailLine | null, print: Print): readonly CrewPost[] {
+  const { layout, system } = model
+  return layout.posts.map((post, i) => {
+    const { number, alongInches, block, state } = post
     const next = layout.posts[i + 1]
     return {
       number,
@@ -137,7 +135,7 @@ function crewPosts(
       next: next === undefined ? null : alongText(run, next.alongInches - alongInches),
       isOddSpace: next !== undefined && next.alongInches - alongInches !== system.spacings.full.inches,
       offset: line === null ? null : offsetText(run, line.awayAt(inches(alongInches)) / inches(1)),
-      kind: print.say(kind),
+      kind: postKind(post, model, print),
       block,
       state,
     }

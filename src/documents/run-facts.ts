@@ -1,4 +1,5 @@
 import type { EndSheet, HardwareSheet } from '../core/hardware/hardware-sheet.ts'
+import { sheetText } from '../core/hardware/sheet-text.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
 import type { DecisionRule } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
@@ -83,11 +84,11 @@ function endLine(role: string, end: RunEnd, print: Print): SheetLine {
 
 const sheetLine = (role: string, sheet: HardwareSheet | EndSheet, print: Print): SheetLine => ({
   role,
-  name: print.say(sheet.name),
+  name: print.say(sheetText(sheet, sheet.name)),
   id: sheet.id,
   version: sheet.version,
   criteria: criteriaText(sheet, print),
-  notice: print.say(sheet.notice),
+  notice: print.say(sheetText(sheet, sheet.notice)),
 })
 
 function criteriaText({ criteria }: HardwareSheet, print: Print): string {

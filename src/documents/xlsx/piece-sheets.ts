@@ -1,12 +1,13 @@
 import { panelKind } from '../../core/quantities/count-panels.ts'
 import type { Print } from '../../words/print.ts'
+import { postKind } from '../post-kind.ts'
 import type { RecordInput } from '../record-input.ts'
 import type { StakeListContents } from '../stake-list-contents.ts'
 import { documentWords } from '../words/document-words.ts'
 import { type Cell, cellName, column, type Sheet } from './sheet.ts'
 
 /** Posts, panels and stakes of the layout, a row for each. */
-export function postsSheet({ model: { layout }, print }: RecordInput): Sheet {
+export function postsSheet({ model, print }: RecordInput): Sheet {
   const { workbook, asBuilt } = documentWords(print)
   const words = workbook.posts
   return {
@@ -22,15 +23,15 @@ export function postsSheet({ model: { layout }, print }: RecordInput): Sheet {
       column(words.ownNumber, 12),
       column(words.state, 12),
     ],
-    rows: layout.posts.map(({ number, alongInches, kind, block, unit, ownNumber, state }, row) => [
-      number,
-      alongInches,
-      { formula: `${cellName(1, row)}/12`, result: alongInches / 12 },
-      print.say(kind),
-      block ? asBuilt.yes : asBuilt.no,
-      workbook.parts[unit],
-      ownNumber,
-      words.states[state],
+    rows: model.layout.posts.map((post, row) => [
+      post.number,
+      post.alongInches,
+      { formula: `${cellName(1, row)}/12`, result: post.alongInches / 12 },
+      postKind(post, model, print),
+      post.block ? asBuilt.yes : asBuilt.no,
+      workbook.parts[post.unit],
+      post.ownNumber,
+      words.states[post.state],
     ]),
   }
 }
