@@ -8,7 +8,7 @@ import { type ArchiveEntry, type SummarisedRun, summariseRun, summariseUnread } 
 import { summaryRule } from '../operations/summary-rule.ts'
 import type { RunSummary } from '../protocol/runs.ts'
 import type { Store } from '../store/store.ts'
-import type { KeptSummary, NewSummary } from '../store/summaries.ts'
+import type { KeptSummaries, NewSummary } from '../store/summaries.ts'
 import { problemTold, type Refusal, unavailable } from './refusal.ts'
 import {
   everyEntry,
@@ -25,15 +25,16 @@ import {
 const runsAtOnce = 200
 
 /**
- * The summary of every run as JSON text, in the order of storing. Only runs of which something was stored since, or
- * whose summary was made by another rule, are read and judged anew, and theirs is kept: a list in which nothing changed
- * is one question to the store, whatever its length.
+ * The summaries of all runs as JSON texts with commas between, in the order of storing. Only runs of which something was
+ * stored since, or whose summary was made by another rule, are read and judged anew, and theirs is kept: a list in which
+ * nothing changed is one question to the store, whatever its length.
  */
-export async function listRuns(store: Store): Promise<Result<readonly string[], Refusal>> {
+export async function listRuns(store: Store): Promise<Result<string, Refusal>> {
   const kept = await store.summaries(summaryRule)
   if (!kept.ok) return err(unavailable(kept.error.reason))
+  const { old } = kept.value
+  if (old.length === 0) return ok(kept.value.list)
   const made = new Map<string, string>()
-  const old = kept.value.filter(({ content }) => content === null)
   for (let start = 0; start < old.length; start += runsAtOnce) {
     const summaries = await summarise(store, old.slice(start, start + runsAtOnce))
     if (!summaries.ok) return summaries
@@ -41,13 +42,17 @@ export async function listRuns(store: Store): Promise<Result<readonly string[], 
     if (!keeping.ok) return err(unavailable(keeping.error.reason))
     for (const { run, content } of summaries.value) made.set(run, content)
   }
-  return ok(kept.value.map(({ run, content }) => content ?? made.get(run)!).filter((content) => content !== noRun))
+  const all = await store.summaries(summaryRule)
+  if (!all.ok) return err(unavailable(all.error.reason))
+  // Where something was stored meanwhile, what was made just now was true as it was made.
+  const overtaken = all.value.old.map(({ run }) => made.get(run) ?? noRun).filter((content) => content !== noRun)
+  return ok([...(all.value.list === '' ? [] : [all.value.list]), ...overtaken].join(','))
 }
 
 /** Of what is recorded at a run that is not stored itself. */
 const noRun = 'null'
 
-async function summarise(store: Store, old: readonly KeptSummary[]): Promise<Result<readonly NewSummary[], Refusal>> {
+async function summarise(store: Store, old: KeptSummaries['old']): Promise<Result<readonly NewSummary[], Refusal>> {
   const ids = old.map(({ run }) => run)
   const runs = await storedRuns(store, ids)
   if (!runs.ok) return runs

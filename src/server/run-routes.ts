@@ -25,7 +25,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
   app.get(runsPath, { schema: { response: { 200: z.string(), ...refusals } } }, async (_request, reply) => {
     const runs = await listRuns(store)
     if (!runs.ok) return reply.code(runs.error.status).send(errorOf(runs.error))
-    return reply.type('application/json').send(`{"runs":[${runs.value.join(',')}]}`)
+    return reply.type('application/json').send(`{"runs":[${runs.value}]}`)
   })
 
   app.get(

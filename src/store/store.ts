@@ -8,7 +8,7 @@ import { openPostgres } from './postgres/open-postgres.ts'
 import { outageReason, type StoreProblem, type StoreUnavailable } from './problem.ts'
 import { type EntryQuery, type Project, readEntries, readProjects } from './read.ts'
 import type { OpenDatabase } from './schema.ts'
-import { type KeptSummary, keepSummaries, type NewSummary, readSummaries, restoreSummaries } from './summaries.ts'
+import { type KeptSummaries, keepSummaries, type NewSummary, readSummaries, restoreSummaries } from './summaries.ts'
 
 export type StoreConfig =
   /** A folder of its own on a local disk; it is made when it is not there. One process at a time. */
@@ -30,7 +30,7 @@ export interface Store {
   append(entries: readonly NewEntry[]): Answer<readonly EntryAnswer[]>
   entries(query: EntryQuery): Answer<readonly StoredEntry[]>
   /** What lists show of each run, as it was kept last; none that is old, or was made by another rule. */
-  summaries(rule: number): Answer<readonly KeptSummary[]>
+  summaries(rule: number): Answer<KeptSummaries>
   keepSummaries(summaries: readonly NewSummary[]): Answer<void>
   /** Waits for what is under way, then lets go of the database. Nothing may be asked afterwards. */
   close(): Promise<void>

@@ -1,13 +1,12 @@
 import { type Kysely, sql } from 'kysely'
 import type { Tables } from './schema.ts'
 
-/** What is kept of a run for lists. */
-export interface KeptSummary {
-  readonly run: string
-  /** `seq` of the last entry that was stored of the run. */
-  readonly newest: number
-  /** JSON text; null where none was made, or it was made of less than is stored now or by another rule. */
-  readonly content: string | null
+/** What is kept for a list of all runs. */
+export interface KeptSummaries {
+  /** JSON texts of those that were made of all that is stored now, with commas between, in the order of storing. */
+  readonly list: string
+  /** Runs of which none was made, or of less than is stored now, or by another rule; `newest` is the `seq` to follow. */
+  readonly old: readonly { readonly run: string; readonly newest: number }[]
 }
 
 export interface NewSummary {
@@ -19,12 +18,19 @@ export interface NewSummary {
   readonly content: string
 }
 
-/** Of every run of which something is stored, in the order of storing. */
-export async function readSummaries(db: Kysely<Tables>, rule: number): Promise<readonly KeptSummary[]> {
-  const { rows } = await sql<{ run: string; newest: string | number; content: string | null }>`
-    select run, newest, case when up_to = newest and rule = ${rule} then content::text end as content
-    from summary order by oldest`.execute(db)
-  return rows.map(({ run, newest, content }) => ({ run, newest: Number(newest), content }))
+/** Put together in the database: row by row, a long list takes the driver far longer. A content of `null` is left out. */
+export async function readSummaries(db: Kysely<Tables>, rule: number): Promise<KeptSummaries> {
+  const { rows } = await sql<{ list: string | null; runs: string[] | null; newest: string[] | null }>`
+    with known as (
+      select run, oldest, newest, content, up_to is not null and up_to = newest and rule = ${rule} as is_new from summary
+    )
+    select
+      string_agg(content::text, ',' order by oldest) filter (where is_new and content <> 'null'::jsonb) as list,
+      array_agg(run order by oldest) filter (where not is_new) as runs,
+      array_agg(newest::text order by oldest) filter (where not is_new) as newest
+    from known`.execute(db)
+  const { list, runs, newest } = rows[0]!
+  return { list: list ?? '', old: (runs ?? []).map((run, i) => ({ run, newest: Number(newest![i]) })) }
 }
 
 /** Keeps what was made; one that was made of more entries by the same rule stays. */
