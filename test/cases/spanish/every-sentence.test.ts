@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { documentWords } from '../../../src/documents/words/document-words.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
+import { drawingWords } from '../../../src/drawing/words/drawing-words.ts'
 import { english } from '../../../src/words/english.ts'
 import type { Print } from '../../../src/words/print.ts'
 import type { Saying } from '../../../src/words/saying.ts'
@@ -13,6 +14,8 @@ import { sayingsOfAstrayReadings } from './gather-astray.ts'
 import { sayingsOfRefusals } from './gather-problems.ts'
 import { sayingsOfRecords } from './gather-records.ts'
 import {
+  detailsOf,
+  elevationOf,
   everywhere,
   figuresOf,
   judgedRuns,
@@ -53,6 +56,11 @@ const drawn: readonly (readonly [what: string, least: number, draw: (print: Prin
     1000,
     (print) => [...runs, ...judged.flatMap((ways) => ways.slice(-17, -12))].map((run) => stripOf(run, print)),
   ],
+  [
+    'elevations and details',
+    600,
+    (print) => runs.flatMap((run) => [elevationOf(run, print), ...detailsOf(run, print)]),
+  ],
   ['plans and sections', 400, (print) => sites.slice(-12).flatMap((site) => drawingsOfSite(site, print))],
 ]
 
@@ -60,6 +68,7 @@ const drawn: readonly (readonly [what: string, least: number, draw: (print: Prin
 const written: readonly (readonly [what: string, least: number, texts: (print: Print) => readonly string[]])[] = [
   ['crew sheets', 200, (print) => judged.flatMap(([first]) => textsOfCrewSheet(first!, print))],
   ['words of documents', 230, (print) => textsIn(documentWords(print))],
+  ['words of drawings', 80, (print) => textsIn(drawingWords(print))],
 ]
 
 /** Every text in what a module of words holds, but those that are made of others, less what is put in. */

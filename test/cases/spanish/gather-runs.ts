@@ -5,9 +5,11 @@ import type { Requirement } from '../../../src/core/requirements/requirement.ts'
 import { remedyOf } from '../../../src/core/verdicts/saying.ts'
 import { crewSheetContents } from '../../../src/documents/crew-sheet-contents.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
+import { elevationDrawing } from '../../../src/drawing/views/elevation.ts'
 import { figureFacts } from '../../../src/drawing/views/figures/figure-facts.ts'
 import { figureDrawing } from '../../../src/drawing/views/figures.ts'
 import { stripDrawing } from '../../../src/drawing/views/strip.ts'
+import { terminalDetail } from '../../../src/drawing/views/terminal-detail.ts'
 import { readReadings } from '../../../src/formats/readings/readings-file.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
@@ -258,6 +260,12 @@ export const sayingsOfJudgement = ({ judgement }: JudgedRun): Saying[] => [
 ]
 
 export const stripOf = (run: RequiredRun | JudgedRun, print: Print): Drawing => stripDrawing(stripInput(run, print))
+
+export const elevationOf = (run: RequiredRun, print: Print): Drawing => elevationDrawing(stripInput(run, print))
+
+/** Each end unit of the run in detail. */
+export const detailsOf = (run: RequiredRun, print: Print): readonly Drawing[] =>
+  (['first', 'second'] as const).flatMap((end) => terminalDetail(stripInput(run, print), end, 'letter') ?? [])
 
 export const everywhere: readonly string[] = instruments.map(({ name }) => name)
 

@@ -1,13 +1,18 @@
 import { describe, expect, it } from 'vitest'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
-import { elevationDrawing } from '../../../src/drawing/views/elevation.ts'
-import { terminalDetail } from '../../../src/drawing/views/terminal-detail.ts'
-import { stripInput } from '../../../src/operations/strip-input.ts'
 import { rejoined, unsaidIn } from '../../pseudo/find-unsaid.ts'
 import { unknownOf } from '../../pseudo/known-unsaid.ts'
 import { pseudo, said } from '../../pseudo/pseudo.ts'
 import { drawingTexts } from '../spanish/drawing-texts.ts'
-import { figuresOf, judgedRuns, requiredRun, runFiles, stripOf } from '../spanish/gather-runs.ts'
+import {
+  detailsOf,
+  elevationOf,
+  figuresOf,
+  judgedRuns,
+  requiredRun,
+  runFiles,
+  stripOf,
+} from '../spanish/gather-runs.ts'
 import { drawingsOfSite, sites } from '../spanish/gather-sites.ts'
 
 const print = pseudo(null)
@@ -17,13 +22,8 @@ const judged = runs.flatMap((run) => judgedRuns(run).slice(-17, -12))
 const drawn: readonly (readonly [output: string, drawings: readonly Drawing[]])[] = [
   ['figures', runs.flatMap((run) => figuresOf(run, print))],
   ['strips', [...runs, ...judged].map((run) => stripOf(run, print))],
-  ['elevations', runs.map((run) => elevationDrawing(stripInput(run, print)))],
-  [
-    'details',
-    runs.flatMap((run) =>
-      (['first', 'second'] as const).flatMap((end) => terminalDetail(stripInput(run, print), end, 'letter') ?? []),
-    ),
-  ],
+  ['elevations', runs.map((run) => elevationOf(run, print))],
+  ['details', runs.flatMap((run) => detailsOf(run, print))],
   ['plans and sections', sites.slice(-12).flatMap((site) => drawingsOfSite(site, print))],
 ]
 

@@ -1,6 +1,7 @@
 import { line, moved, point, rectangle, text } from '../../draw.ts'
 import type { Drawing, Item, Text } from '../../drawing.ts'
 import { fitRows } from '../../fit-rows.ts'
+import { textWidth } from '../../text-width.ts'
 import { verdictSign } from '../../verdict-signs.ts'
 import type { FigureFacts } from './figure-facts.ts'
 import { figureLayers } from './figure-layers.ts'
@@ -75,13 +76,16 @@ function captionItems(caption: string, top: number, perPoint: number): Item[] {
   return rows.map((row, i) => text('text', point(perPoint, (top - 3 - (i + 0.72) * step) * perPoint), row, size))
 }
 
-/** The text in letters small enough that it does not reach into the other half. */
-function withinPane(one: Text, { width, perPoint }: Pane): Text {
-  const [left, right] = [one.at.x / perPoint + gap, (width - one.at.x) / perPoint + gap]
-  const room = { start: right, end: left, middle: 2 * Math.min(left, right) }[one.anchor]
+/** The text within its half: moved there where it stands about a middle, and in smaller letters where it is too long. */
+function withinPane(one: Text, { perPoint }: Pane): Text {
   if (!('points' in one.height) || one.turnDegrees !== 0) return one
+  const x = one.at.x / perPoint
+  const room = { start: paneWidth - x, end: x, middle: paneWidth - 2 }[one.anchor]
   const { size, rows } = fitRows(one.text, one.height.points, room, 1, one.bold)
-  return { ...one, text: rows[0]!, height: { points: size } }
+  const words = rows[0]!
+  const half = textWidth(words, size, one.bold) / 2 + 1
+  const middle = one.anchor === 'middle' ? Math.min(Math.max(x, half), paneWidth - half) : x
+  return { ...one, at: point(middle * perPoint, one.at.y), text: words, height: { points: size } }
 }
 
 function headItems(word: 'right' | 'wrong', said: string, { perPoint }: Pane): Item[] {
