@@ -14,6 +14,7 @@ export const requirementWords: SpanishWords = {
     'total station': 'estación total',
     'GNSS receiver, fast static or real-time': 'receptor GNSS, estático rápido o en tiempo real',
     'not stated': 'no se dice',
+    'standing post': 'poste existente',
     terminal: 'terminal',
     'flared terminal': 'terminal abocinado',
     'trailing anchor': 'anclaje de salida',

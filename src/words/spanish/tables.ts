@@ -1,10 +1,7 @@
 import { landedTexts } from '../es/landed-sheets.ts'
-import { figureWords } from './figures.ts'
-import { layoutWords } from './layouts.ts'
 import { nameWords } from './names.ts'
 import { requirementWords } from './requirements.ts'
 import type { SpanishWords } from './spanish-words.ts'
-import { stripWords } from './strips.ts'
 import { testAndEndWords } from './tests-and-ends.ts'
 
 /**
@@ -25,8 +22,5 @@ export const tables: readonly SpanishWords[] = [
   requirementWords,
   { sentences: landedTexts, patterns: [] },
   nameWords,
-  layoutWords,
   testAndEndWords,
-  stripWords,
-  figureWords,
 ]
