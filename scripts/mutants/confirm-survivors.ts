@@ -22,12 +22,15 @@ export function confirmSurvivors(
     // What fails in the copy without a mutant would seem to notice every one.
     const all = new Set(measured.filter(({ fate }) => fate === 'alive').flatMap(({ reachedBy }) => reachedBy))
     if (!passes(root, copy, [...all])) throw new Error('the tests do not pass in the copy without a mutant')
-    return measured.map((mutant) => {
+    const confirmed = measured.map((mutant) => {
       if (mutant.fate !== 'alive') return mutant
       const asked = { ...mutant, fate: isNoticed(root, copy, mutant) ? ('killed' as const) : mutant.fate }
       tell(asked)
       return asked
     })
+    if (!passes(root, copy, [...all]))
+      throw new Error('the tests no longer pass in the copy without a mutant: none counts')
+    return confirmed
   } finally {
     rmSync(copy, { recursive: true, force: true })
   }
