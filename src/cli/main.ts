@@ -1,37 +1,25 @@
 import { parseArgs } from 'node:util'
 import { printProblem, problemInWords } from '../formats/input-problem.ts'
 import { BadInput, badWords, type Command, type CommandOptions, type ExitCode, flags, textOptions } from './command.ts'
-import { alignmentCommand } from './commands/alignment.ts'
-import { judgeCommand } from './commands/judge.ts'
-import { layoutCommand } from './commands/layout.ts'
-import { needCommand } from './commands/need.ts'
-import { packetCommand } from './commands/packet.ts'
-import { pinCommand } from './commands/pin.ts'
-import { planCommand } from './commands/plan.ts'
-import { recordCommand } from './commands/record.ts'
-import { requirementsCommand } from './commands/requirements.ts'
-import { reviseCommand } from './commands/revise.ts'
-import { sheetsCommand } from './commands/sheets.ts'
-import { shelfCommand } from './commands/shelf.ts'
-import { stripCommand } from './commands/strip.ts'
 import { words as inWords, print, printJson, say } from './io.ts'
 import { type Streams, withStreams } from './streams.ts'
 
-const commands: readonly Command[] = [
-  sheetsCommand,
-  alignmentCommand,
-  needCommand,
-  planCommand,
-  layoutCommand,
-  pinCommand,
-  reviseCommand,
-  shelfCommand,
-  requirementsCommand,
-  judgeCommand,
-  stripCommand,
-  recordCommand,
-  packetCommand,
-]
+/** In the order of the overview; each is loaded when it is asked for, with all that it alone needs. */
+const commands: Readonly<Record<string, () => Promise<Command>>> = {
+  sheets: async () => (await import('./commands/sheets.ts')).sheetsCommand,
+  alignment: async () => (await import('./commands/alignment.ts')).alignmentCommand,
+  need: async () => (await import('./commands/need.ts')).needCommand,
+  plan: async () => (await import('./commands/plan.ts')).planCommand,
+  layout: async () => (await import('./commands/layout.ts')).layoutCommand,
+  pin: async () => (await import('./commands/pin.ts')).pinCommand,
+  revise: async () => (await import('./commands/revise.ts')).reviseCommand,
+  shelf: async () => (await import('./commands/shelf.ts')).shelfCommand,
+  requirements: async () => (await import('./commands/requirements.ts')).requirementsCommand,
+  judge: async () => (await import('./commands/judge.ts')).judgeCommand,
+  strip: async () => (await import('./commands/strip.ts')).stripCommand,
+  record: async () => (await import('./commands/record.ts')).recordCommand,
+  packet: async () => (await import('./commands/packet.ts')).packetCommand,
+}
 
 /**
  * Runs one command line and tells how it ended.
@@ -61,14 +49,14 @@ async function runWords(argv: readonly string[]): Promise<ExitCode> {
 async function dispatch(argv: readonly string[]): Promise<ExitCode> {
   const { options, words, help } = readWords(argv)
   const [name, ...rest] = words
-  const command = commands.find((one) => one.name === name)
+  const command = await commandNamed(name)
   if (name === undefined || command === undefined) {
     if (name === undefined || name === 'help') {
-      const about = commands.find((one) => one.name === rest[0])
-      print(about === undefined ? overview() : helpOf(about))
+      const about = await commandNamed(rest[0])
+      print(about === undefined ? await overview() : helpOf(about))
       return name === undefined && !help ? 2 : 0
     }
-    throw badWords(`a command: ${commands.map((one) => one.name).join(', ')}`, JSON.stringify(name))
+    throw badWords(`a command: ${Object.keys(commands).join(', ')}`, JSON.stringify(name))
   }
   if (help) {
     print(helpOf(command))
@@ -76,6 +64,9 @@ async function dispatch(argv: readonly string[]): Promise<ExitCode> {
   }
   return command.run(rest, options)
 }
+
+const commandNamed = async (name = ''): Promise<Command | undefined> =>
+  Object.hasOwn(commands, name) ? commands[name]!() : undefined
 
 function readWords(argv: readonly string[]): { options: CommandOptions; words: readonly string[]; help: boolean } {
   try {
@@ -105,9 +96,10 @@ function readWords(argv: readonly string[]): { options: CommandOptions; words: r
 const named = <Name extends string, T>(names: readonly Name[], of: (name: Name) => T): Record<Name, T> =>
   Object.fromEntries(names.map((name) => [name, of(name)])) as Record<Name, T>
 
-function overview(): string {
-  const width = Math.max(...commands.map(({ name, words }) => name.length + words.length + 1))
-  const lines = commands.map(({ name, words, summary }) => `  ${`${name} ${words}`.padEnd(width)}  ${summary}`)
+async function overview(): Promise<string> {
+  const all = await Promise.all(Object.values(commands).map((load) => load()))
+  const width = Math.max(...all.map(({ name, words }) => name.length + words.length + 1))
+  const lines = all.map(({ name, words, summary }) => `  ${`${name} ${words}`.padEnd(width)}  ${summary}`)
   return [
     'lapwise: from hardware sheets and a run to a judged guardrail installation',
     '',
