@@ -16,12 +16,14 @@ import { RunListView } from './views/run-list-view.tsx'
 const runView = partOf(() => import('./views/run-view.tsx'))
 const siteView = partOf(() => import('./site/site-view.tsx'))
 const galleryView = partOf(() => import('./gallery/gallery-view.tsx'))
+const checkView = partOf(() => import('./check/check-view.tsx'))
 
 /** Fetches what the address shows while the page is still being made ready for it. */
 export function fetchAhead(): void {
   const { view } = parseRoute(location.pathname, location.search)
   if (view === 'run') void runView.fetch()
   if (view === 'need') void siteView.fetch()
+  if (view === 'check') void checkView.fetch()
 }
 
 export function App({ source }: { readonly source: RunSource }) {
@@ -51,6 +53,11 @@ export function App({ source }: { readonly source: RunSource }) {
                 <Doors />
                 <RunListView source={source} />
               </>
+            )}
+            {route.view === 'check' && (
+              <LaterPart part={checkView} title={m.trouble.site}>
+                {({ CheckView }) => <CheckView source={source} />}
+              </LaterPart>
             )}
             {route.view === 'need' && (
               <LaterPart part={siteView} title={m.trouble.site}>

@@ -16,6 +16,8 @@ export type Route =
       /** Id of the place at which something was seen that is to be noted. */
       readonly seenAt: string | null
     }
+  /** From what stands in front of somebody to a run. */
+  | { readonly view: 'check' }
   /** The site being worked on, and its need. */
   | { readonly view: 'need' }
   /** Every part of the page in every state; no link leads there. */
@@ -26,7 +28,8 @@ export type Route =
 export function parseRoute(path: string, search: string): Route {
   const words = path.split('/').filter((word) => word !== '')
   if (words.length === 0) return { view: 'runs' }
-  if (words.length === 1 && (words[0] === 'need' || words[0] === 'gallery')) return { view: words[0] }
+  const single = (['need', 'check', 'gallery'] as const).find((one) => words.length === 1 && words[0] === one)
+  if (single !== undefined) return { view: single }
   const [place, run, pane = 'walk', ...rest] = words.map((word) => decodeURIComponent(word))
   const known = panes.find((one) => one === pane)
   if (place !== 'runs' || run === undefined || known === undefined) return { view: 'nothing' }
@@ -37,6 +40,7 @@ export function parseRoute(path: string, search: string): Route {
 
 export const runsPath = '/'
 export const needPath = '/need'
+export const checkPath = '/check'
 /** Of the page of last resort, which is loaded by itself: its links name a target. */
 export const rescuePath = '/rescue'
 

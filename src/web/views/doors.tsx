@@ -1,11 +1,11 @@
 import type { ComponentChildren } from 'preact'
 import { m } from '../messages.ts'
-import { needPath } from '../route.ts'
+import { checkPath, needPath } from '../route.ts'
 
 /** Where somebody begins, by what they have before them. */
 export const Doors = () => (
   <nav class="doors" aria-label={m.doors.label}>
-    <Door href="#add-run" words={m.doors.check} isFirst>
+    <Door href={checkPath} words={m.doors.check} isFirst>
       <path class="rail" d="M14 26l38-8h40v8H52l-38 8z" />
       <path class="post" d="M22 30v24M40 27v27M60 22v32M80 22v32" />
       <path class="head" d="M8 22h10v16H8z" />

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest'
+import type { EndSheet, LongitudinalSheet } from '../core/hardware/hardware-sheet.ts'
+import type { RunEnd } from '../core/layout/layout.ts'
+import { readRun } from '../formats/run/run-file.ts'
+import { writeRun } from '../formats/run/write-run.ts'
+import { shippedSheets } from '../sheets/shipped-sheets.ts'
+import { countedRun, panelsBySheet, postsBySheets, type SeenRun } from './counted-run.ts'
+import { requireRun } from './require-run.ts'
+
+const sheets = new Map(shippedSheets.map((sheet) => [sheet.id, sheet]))
+const ends = shippedSheets.filter((sheet): sheet is EndSheet => sheet.kind !== 'longitudinal')
+const systemOf = ({ joins }: EndSheet) => sheets.get(joins[0]!) as LongitudinalSheet
+const unknown = (because: 'not looked at' | 'no sheet fits'): RunEnd => ({
+  ...{ kind: 'unknown', because, atInches: null, posts: 0, panels: 0 },
+})
+const unit = (sheet: EndSheet): RunEnd => ({ kind: 'unit', sheet, atInches: null })
+
+const seen = (run: Pick<SeenRun, 'system' | 'first' | 'second' | 'counted'>): SeenRun => ({
+  ...{ name: 'What stands', units: 'us', side: null, letting: null, datumStation: null, sheets: [] },
+  ...run,
+})
+
+/** What the sheets ask of a run that has just what was counted from. */
+function asked(run: SeenRun) {
+  const read = readRun('seen', writeRun(countedRun(run)))
+  if (!read.ok) throw new Error(JSON.stringify(read.error))
+  const required = requireRun('seen', read.value)
+  if (!required.ok) throw new Error(JSON.stringify(required.error))
+  const topics = required.value.requirements.map(({ id }) => id)
+  return { topics, layout: required.value.model.layout }
+}
+
+describe('what is counted from', () => {
+  it.each(ends.map((sheet) => [sheet.id, sheet] as const))('%s by itself has all its pieces', (_, sheet) => {
+    const panels = panelsBySheet(sheet)
+    const system = systemOf(sheet)
+    const posts = postsBySheets({ first: unit(sheet), second: unknown('not looked at'), system }, panels)
+    const { topics, layout } = asked(
+      seen({ system, first: sheet, second: 'not looked at', counted: { panels, posts } }),
+    )
+    expect(layout.asCounted).toBe('posts placed')
+    expect(layout.posts.filter(({ unit }) => unit === 'first')).toHaveLength(sheet.posts.length)
+    expect(topics.filter((id) => id.endsWith('-count'))).toEqual([])
+    expect(topics).toContain('run/rest-of-run')
+  })
+
+  it('two ends with panels between are a lawful run', () => {
+    const [first, second] = [sheets.get('flared-terminal-31'), sheets.get('trailing-anchor-31')] as EndSheet[]
+    const system = systemOf(first!)
+    const panels = [...panelsBySheet(first!), 150, 150, 150, ...panelsBySheet(second!).toReversed()]
+    const posts = postsBySheets({ first: unit(first!), second: unit(second!), system }, panels)
+    const { layout, topics } = asked(seen({ system, first: first!, second: second!, counted: { panels, posts } }))
+    expect(layout.asCounted).toBe(undefined)
+    expect(topics).toContain('run/need')
+    expect(topics).not.toContain('run/rest-of-run')
+  })
+
+  it('an end that no sheet fits is asked nothing but what it is', () => {
+    const system = sheets.get('w-beam-midspan-31') as LongitudinalSheet
+    const counted = { panels: [150, 150], posts: 4 }
+    const { topics } = asked(seen({ system, first: 'no sheet fits', second: 'not looked at', counted }))
+    expect(topics).toEqual(['run/end-hardware', 'run/rest-of-run', 'run/need'])
+  })
+})
