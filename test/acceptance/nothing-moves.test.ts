@@ -162,7 +162,8 @@ beforeAll(async () => {
   const device = { format: 'lapwise-device/1', device: 'phone', writtenAt: '2026-11-27T14:00:00.000Z', photos: [] }
   writeFileSync(join(top, 'device.json'), JSON.stringify({ ...device, entries: today.entries.map(asOnDevice) }))
   made = await madeBy(lapwise, 'today')
-})
+  // A server is started and two packets are made, which takes minutes where much else runs on the machine.
+}, 300_000)
 
 interface Judged {
   readonly acceptance: string
