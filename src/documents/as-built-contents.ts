@@ -9,7 +9,7 @@ import { alongText } from './places-text.ts'
 import { postKind } from './post-kind.ts'
 import { readingLine } from './reading-lines.ts'
 import type { RecordInput } from './record-input.ts'
-import { requirementLines, sourceLines } from './requirement-lines.ts'
+import { requirementLines } from './requirement-lines.ts'
 import { type Fact, runFacts } from './run-facts.ts'
 import { documentWords } from './words/document-words.ts'
 
@@ -104,7 +104,7 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
 
 /** What was read for a requirement, or for something that others are computed from, in words. */
 function readTexts(input: RecordInput): (of: string) => string | null {
-  const lines = new Map(requirementLines(input, sourceLines(input.requirements)).map((line) => [line.id, line]))
+  const lines = new Map(requirementLines(input).map((line) => [line.id, line]))
   const current = currentReadings(input.readings)
   return (of) => {
     const line = lines.get(of)

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { byHand } from '../../test/fixtures/by-hand.ts'
 import type { Place } from '../core/requirements/requirement.ts'
 import { english } from '../words/english.ts'
 import { numberedText, placesText, stationOf } from './places-text.ts'
@@ -7,7 +8,7 @@ const place = (kind: 'post' | 'space' | 'panel' | 'splice', number: number): Pla
   ...{ id: `${kind}-${number}`, number, alongInches: 0, own: null },
   kind,
 })
-const unit: Place = { id: 'first', kind: 'unit', number: 1, alongInches: 0, sheet: 'Terminal of ours' }
+const unit: Place = { id: 'first', kind: 'unit', number: 1, alongInches: 0, sheet: byHand('Terminal of ours') }
 
 describe('placesText', () => {
   test('joins neighbours of one kind and keeps whole units by name', () => {

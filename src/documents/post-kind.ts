@@ -1,6 +1,7 @@
 import { kindOfPost } from '../core/layout/kind-of-post.ts'
 import type { LayoutPost } from '../core/layout/layout.ts'
-import { type RunModel, sheetOf } from '../core/requirements/run-model.ts'
+import { sheetOf } from '../core/layout/sheet-of.ts'
+import type { RunModel } from '../core/requirements/run-model.ts'
 import type { Print } from '../words/print.ts'
 
 /** What kind of post it is, as its sheet calls it in the language of `print`. */

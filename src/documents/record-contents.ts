@@ -24,6 +24,7 @@ import {
   requirementLines,
   type SourceLine,
   sourceLines,
+  sourceNumbers,
 } from './requirement-lines.ts'
 import { decisionRuleText, type Fact, runFacts, type SheetLine, sheetLines } from './run-facts.ts'
 import { type SignatureLine, type SignedVersion, signatureLine } from './signature-lines.ts'
@@ -150,8 +151,7 @@ export function recordContents(
 ): RecordContents {
   const { run, judgement, requirements, print } = input
   const words = documentWords(print).record
-  const sources = sourceLines(requirements)
-  const lines = requirementLines(input, sources)
+  const lines = requirementLines(input)
   const covered = new Set(requirements.filter(({ hold }) => hold).map(({ id }) => id))
   return {
     title: words.title,
@@ -187,8 +187,8 @@ export function recordContents(
     ...otherReadings(input, lines),
     withoutEffect: withoutEffectLines(input),
     askedEarlier: askedEarlierLines(input, photos),
-    unconfirmed: unconfirmedLines(input, sources),
-    sources,
+    unconfirmed: unconfirmedLines(input),
+    sources: sourceLines(requirements, print),
     unusual: input.unusual.map((one) => print.say({ kind: 'unusual', ...one })),
     cautions: cautions(print),
     photos: photoLines(lines, input, photos, photosHere),
@@ -305,10 +305,8 @@ function otherReadings(
   }
 }
 
-function unconfirmedLines(
-  { requirements, print }: RecordInput,
-  sources: readonly SourceLine[],
-): readonly UnconfirmedLine[] {
+function unconfirmedLines({ requirements, print }: RecordInput): readonly UnconfirmedLine[] {
+  const sources = sourceNumbers(requirements)
   const unconfirmed = requirements.filter(({ confirmation }) => confirmation === 'from memory')
   return groupBy(unconfirmed, ({ must, sheet, source: { title } }) => contentOf({ must, sheet, title })).map(
     (group) => {
@@ -320,7 +318,7 @@ function unconfirmedLines(
           print,
         ),
         sheet: `${sheet} ${sheetVersion}`,
-        source: sources.find(({ title, edition }) => title === source.title && edition === source.edition)!.number,
+        source: sources.get(contentOf(source))!,
         requirements: group.map(({ id }) => id),
       }
     },

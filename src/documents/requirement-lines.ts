@@ -1,6 +1,7 @@
-import { neededTestSaying } from '../core/hardware/hardware-saying.ts'
+import { neededTestSaying, type SourceSaying } from '../core/hardware/hardware-saying.ts'
 import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
+import { contentOf } from '../core/hardware/sheet-text.ts'
 import type { LayoutPost } from '../core/layout/layout.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { measurableTopics } from '../core/requirements/derived-topics.ts'
@@ -54,12 +55,25 @@ export interface SourceLine {
 }
 
 /** The sources of all requirements in the order of their first use. */
-export function sourceLines(requirements: readonly Requirement[]): readonly SourceLine[] {
-  const sources = new Map(requirements.map(({ source }) => [`${source.title}\n${source.edition}`, source]))
-  return [...sources.values()].map(({ title, edition }, i) => ({ number: i + 1, title, edition }))
-}
+export const sourceLines = (requirements: readonly Requirement[], print: Print): readonly SourceLine[] =>
+  sourcesOf(requirements).map(({ title, edition }, i) => ({
+    number: i + 1,
+    title: print.say(title),
+    edition: edition === null ? '' : print.say(edition),
+  }))
 
-export function requirementLines(input: RecordInput, sources: readonly SourceLine[]): readonly RequirementLine[] {
+/** The number of each source in that list, by its content. */
+export const sourceNumbers = (requirements: readonly Requirement[]): SourceNumbers =>
+  new Map(sourcesOf(requirements).map((source, i) => [contentOf(source), i + 1]))
+
+type SourceNumbers = ReadonlyMap<string, number>
+
+const sourcesOf = (requirements: readonly Requirement[]): readonly SourceSaying[] => [
+  ...new Map(requirements.map(({ source }) => [contentOf(source), source])).values(),
+]
+
+export function requirementLines(input: RecordInput): readonly RequirementLine[] {
+  const sources = sourceNumbers(input.requirements)
   const verdicts = new Map(input.judgement.verdicts.map((verdict) => [verdict.requirement, verdict]))
   const readings = new Map(input.readings.map((reading) => [reading.id, reading]))
   return input.requirements.map((requirement, i) => {
@@ -72,7 +86,7 @@ export function requirementLines(input: RecordInput, sources: readonly SourceLin
 
 function requirementLine(
   input: RecordInput,
-  sources: readonly SourceLine[],
+  sources: SourceNumbers,
   requirement: Requirement,
   verdict: Verdict,
   used: readonly Reading[],
@@ -95,7 +109,7 @@ function requirementLine(
         ? documentWords(print).readings.setAsideBy(print.theirs(verdict.because.by))
         : print.say(verdict.because),
     sheet: `${sheet} ${sheetVersion}`,
-    source: sources.find(({ title, edition }) => title === source.title && edition === source.edition)!.number,
+    source: sources.get(contentOf(source))!,
     confirmation,
   }
 }

@@ -1,6 +1,9 @@
+import { nameOf } from '../core/hardware/sheet-text.ts'
 import { gapsThatDependOnCurb } from '../core/layout/gaps-at-curb.ts'
+import { kindOfPost } from '../core/layout/kind-of-post.ts'
 import type { Layout, LayoutRequest, RunEnd } from '../core/layout/layout.ts'
 import type { LayoutReason } from '../core/layout/layout-saying.ts'
+import { sheetOf } from '../core/layout/sheet-of.ts'
 
 /** Why the layout is as it is. */
 export function explainLayout(layout: Layout, request: LayoutRequest): readonly LayoutReason[] {
@@ -12,7 +15,7 @@ export function explainLayout(layout: Layout, request: LayoutRequest): readonly 
     ...covered(layout, request),
     ...layout.omitted.map((omitted): LayoutReason => ({ kind: 'post left out', ...omitted })),
     ...onCurbCondition(layout, request),
-    ...changed(layout),
+    ...changed(layout, request),
     { kind: 'pieces of run', changedPosts, oddPanels, railInches, pieces },
   ]
 }
@@ -21,13 +24,14 @@ function joined(layout: Layout, unit: 'first' | 'second', end: RunEnd): LayoutRe
   if (end.kind === 'standing splice') return { kind: 'goes on from standing splice', end: unit }
   if (end.kind === 'unknown') return { kind: 'end not known', end: unit, because: end.because }
   const adapter = layout.panels.find((panel) => panel.unit === unit && panel.role === 'adapter')
-  return { kind: 'sheet joins run', sheet: end.sheet.name, adapterInches: adapter?.inches ?? null }
+  return { kind: 'sheet joins run', sheet: nameOf(end.sheet), adapterInches: adapter?.inches ?? null }
 }
 
-const changed = ({ posts }: Layout): readonly LayoutReason[] =>
-  posts.flatMap(({ number: post, state, kind }): LayoutReason[] => {
-    if (state === 'moved') return [{ kind: 'post moved along rail', post }]
-    return state === 'special' ? [{ kind: 'post of special kind', post, of: kind }] : []
+const changed = ({ posts }: Layout, request: LayoutRequest): readonly LayoutReason[] =>
+  posts.flatMap((post): LayoutReason[] => {
+    if (post.state === 'moved') return [{ kind: 'post moved along rail', post: post.number }]
+    if (post.state !== 'special') return []
+    return [{ kind: 'post of special kind', post: post.number, of: kindOfPost(post, sheetOf(request, post.unit)) }]
   })
 
 /** What a gap would need if a curb stood before the rail, where nobody said whether one does. */

@@ -1,3 +1,6 @@
+import { nameOf } from '../core/hardware/sheet-text.ts'
+import { kindOfPost } from '../core/layout/kind-of-post.ts'
+import { sheetOf } from '../core/layout/sheet-of.ts'
 import type { GroundUnit } from '../core/staking/ground-unit.ts'
 import { groundFromMetres } from '../core/staking/ground-unit.ts'
 import type { RailPlace } from '../core/staking/locate-rail.ts'
@@ -41,7 +44,7 @@ function runLayer({ run, model }: RequiredRun, { rail }: PlacedRun, print: Print
           run.name,
           run.road.route,
           run.road.side,
-          print.say(model.system.name),
+          print.say(nameOf(model.system)),
           inches / 12,
           model.layout.posts.length,
           model.layout.panels.length,
@@ -78,13 +81,14 @@ function postLayer({ model }: RequiredRun, placed: PlacedRun, unit: GroundUnit, 
     geometry: 'point',
     fields: [number('post'), text('kind'), text('block'), text('state'), text('purpose'), ...placeFields],
     features: placed.staking.stakes.map((stake, i) => {
-      const { id, number: post, kind, block, state } = model.layout.posts[i]!
+      const post = model.layout.posts[i]!
+      const { id, number, block, state } = post
       return {
         id,
         points: [stake.position],
         values: [
-          post,
-          print.say(kind),
+          number,
+          print.say(kindOfPost(post, sheetOf(model, post.unit))),
           block ? 'yes' : 'no',
           state,
           print.say(stake.purpose),

@@ -1,3 +1,4 @@
+import type { SourceSaying } from '../core/hardware/hardware-saying.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
 import type { Layout } from '../core/layout/layout.ts'
 import { askedEarlierReason } from '../core/record/record-saying.ts'
@@ -82,7 +83,7 @@ function requirementOutput(requirement: Requirement, print: Print) {
     figure: requirement.figure,
     sheet: requirement.sheet,
     sheetVersion: requirement.sheetVersion,
-    source: requirement.source,
+    source: sourceOutput(requirement.source, print),
     confirmation: requirement.confirmation,
   }
 }
@@ -117,10 +118,24 @@ export function judgeOutput(judged: JudgedRun, print: Print) {
   }
 }
 
+const sourceOutput = ({ title, edition }: SourceSaying, print: Print) => ({
+  title: print.say(title),
+  edition: edition === null ? '' : print.say(edition),
+})
+
 /** What of a step is a saying stands there as text. */
 function stepOutput(step: RemedyStep, print: Print) {
   if ('how' in step) return { ...step, how: print.say(step.how) }
-  return step.kind === 'exchange panel' && step.name !== null ? { ...step, name: print.say(step.name) } : step
+  switch (step.kind) {
+    case 'exchange panel':
+      return { ...step, name: step.name && print.say(step.name) }
+    case 'measure first':
+      return { ...step, using: step.using && print.say(step.using) }
+    case 'not provable':
+      return { ...step, would: step.would.map(print.say) }
+    default:
+      return step
+  }
 }
 
 function verdictOutput({ requirement, place, verdict, because, readings, sheet, sheetVersion }: Verdict, print: Print) {

@@ -27,7 +27,9 @@ export function unconfirmedNumbers(print: Print): string {
     '',
     ...instruments
       .filter(({ confirmation }) => confirmation === 'from memory')
-      .map((one) => `- ${one.name}: standard uncertainty ${uncertaintyText(one)} (${one.source})`),
+      .map(
+        (one) => `- ${print.say(one.name)}: standard uncertainty ${uncertaintyText(one)} (${print.say(one.source)})`,
+      ),
     '',
     '## Tables of the Roadside Design Guide',
     '',

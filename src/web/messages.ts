@@ -1,5 +1,6 @@
 import { english } from '../words/english.ts'
 import type { Print } from '../words/print.ts'
+import type { Saying } from '../words/saying.ts'
 import { type Language, speak } from './language.ts'
 import { en, type Messages } from './messages/en.ts'
 import type { SiteWords } from './messages/site-en.ts'
@@ -35,5 +36,7 @@ export async function setLanguage(next: Language): Promise<void> {
  * What the model says, in the language in force.
  * @param units  of the run or site: a length in the other system is followed by the same in these
  */
-export const say = (said: Parameters<Print['say']>[0], units?: 'us' | 'metric'): string =>
-  printIn(units ?? null).say(said)
+export const say = (said: Saying, units?: 'us' | 'metric'): string => printIn(units ?? null).say(said)
+
+/** What went wrong; a text is in the words of the page, or of an older server, already. */
+export const troubleWords = (said: Saying | string): string => (typeof said === 'string' ? said : say(said))

@@ -2,6 +2,7 @@ import { answers } from './en/answers.ts'
 import { common } from './en/common.ts'
 import { fit } from './en/fit.ts'
 import { hardware } from './en/hardware.ts'
+import { instruments } from './en/instruments.ts'
 import { key } from './en/key.ts'
 import { layout } from './en/layout.ts'
 import { need } from './en/need.ts'
@@ -26,6 +27,7 @@ export const englishWords: Words = {
     common,
     fit,
     hardware,
+    instruments,
     key,
     layout,
     need,

@@ -3,6 +3,7 @@ import { check, facts, feet, inches, noGround, sheet } from '../../test/fixtures
 import type { FitFacts } from '../core/fit/fit.ts'
 import type { FitCheck } from '../core/fit/fit-check.ts'
 import type { EndSheet } from '../core/hardware/hardware-sheet.ts'
+import { nameOf } from '../core/hardware/sheet-text.ts'
 import { english } from './english.ts'
 import { spanish } from './spanish.ts'
 
@@ -15,7 +16,7 @@ const said = ({ what, limit, value, smallestChange }: FitCheck, print = english(
 
 describe('checks of hardware', () => {
   it('say which test is needed, and which contracts its date binds', () => {
-    const terminal = { sheet: sheet('flared-terminal-31').name }
+    const terminal = { sheet: nameOf(sheet('flared-terminal-31')) }
     expect(said(check('crash test of sheet', { letting: '2018-07-01' }, terminal))).toEqual({
       what: 'crash test of Flared cable-anchored terminal, 31 in for this work and speed',
       limit:

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { byHand } from '../../test/fixtures/by-hand.ts'
 import type { LayoutSaying } from '../core/layout/layout-saying.ts'
 import { english } from './english.ts'
 import { spanish } from './spanish.ts'
 
 describe('why a layout is refused, or is as it is', () => {
-  const terminal = 'Flared cable-anchored terminal, 31 in'
+  const terminal = byHand('Flared cable-anchored terminal, 31 in')
 
   it.each<[LayoutSaying, string]>([
     [

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { nameOf } from '../core/hardware/sheet-text.ts'
 import type { Place } from '../core/requirements/requirement.ts'
+import { shippedSheets } from '../sheets/shipped-sheets.ts'
 import { english } from './english.ts'
 import { spanish } from './spanish.ts'
 
 const at = { id: 'anywhere', number: 2, alongInches: 0 }
+const anchor = shippedSheets.find(({ id }) => id === 'trailing-anchor-31')!
 const said: readonly (readonly [Place, string, string])[] = [
   [{ ...at, kind: 'post', own: null }, 'post 2', 'poste 2'],
   [
@@ -19,7 +22,7 @@ const said: readonly (readonly [Place, string, string])[] = [
   [{ ...at, kind: 'space' }, 'between posts 2 and 3', 'entre los postes 2 y 3'],
   [{ ...at, kind: 'splice' }, 'splice 2, between panels 2 and 3', 'empalme 2, entre los paneles 2 y 3'],
   [
-    { ...at, kind: 'unit', sheet: 'Trailing-end anchor, 31 in' },
+    { ...at, kind: 'unit', sheet: nameOf(anchor) },
     'second end, trailing-end anchor, 31 in',
     'segundo extremo, anclaje de salida, 31 in',
   ],

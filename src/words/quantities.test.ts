@@ -1,16 +1,22 @@
 import { expect, it } from 'vitest'
+import { byHand } from '../../test/fixtures/by-hand.ts'
+import { sheetText } from '../core/hardware/sheet-text.ts'
 import type { PieceName, QuantitySaying } from '../core/quantities/quantity-saying.ts'
+import { shippedSheets } from '../sheets/shipped-sheets.ts'
 import { english } from './english.ts'
 import { spanish } from './spanish.ts'
 
+const terminal = shippedSheets.find(({ id }) => id === 'flared-terminal-31')!
+const [hinged, standard] = [sheetText(terminal, 'hinged breakaway post'), sheetText(terminal, 'standard post')]
+
 it.each<[QuantitySaying, string, string]>([
   [
-    { kind: 'posts of kind', of: 'hinged breakaway post', place: 'terminal', stand: false },
+    { kind: 'posts of kind', of: hinged, place: 'terminal', stand: false },
     'Hinged breakaway post of the terminal',
     'Poste frangible con bisagra del terminal',
   ],
   [
-    { kind: 'posts of kind', of: 'standard post', place: 'run', stand: true },
+    { kind: 'posts of kind', of: standard, place: 'run', stand: true },
     'Standard post of the run, in the ground already',
     'Poste estándar del tramo, ya en el terreno',
   ],
@@ -37,7 +43,7 @@ it.each<[QuantitySaying, string, string]>([
 it('a panel whose name says its gauge is not given it twice', () => {
   const piece = {
     kind: 'panels of kind',
-    of: 'W-to-thrie piece, 10 gauge',
+    of: byHand('W-to-thrie piece, 10 gauge'),
     inches: 75,
     gauge: 10,
     hang: true,
@@ -58,7 +64,7 @@ it('many pieces are told in few words, in the order of the first of each', () =>
 })
 
 it('a stake is said with the post that it stands for', () => {
-  const post = { kind: 'post at stake', of: 'hinged breakaway post', block: false } as const
+  const post = { kind: 'post at stake', of: hinged, block: false } as const
   const own = { number: 2, unit: 'terminal' } as const
   expect(english(null).say({ ...post, own, state: null })).toBe(
     'hinged breakaway post without block, post 2 of the terminal',

@@ -4,6 +4,7 @@ import type { KeySaying } from '../core/hardware/key-saying.ts'
 import type { LimitsSaying } from '../core/hardware/limits-saying.ts'
 import type { SheetText } from '../core/hardware/sheet-text.ts'
 import type { LayoutSaying } from '../core/layout/layout-saying.ts'
+import type { ShippedInstrumentSaying } from '../core/measurement/instrument-saying.ts'
 import type { NeedSaying } from '../core/need/need-saying.ts'
 import type { QuantitySaying } from '../core/quantities/quantity-saying.ts'
 import type { RecordSaying } from '../core/record/record-saying.ts'
@@ -28,6 +29,7 @@ export type Saying =
   | RecordSaying
   | RequirementSaying
   | SheetText
+  | ShippedInstrumentSaying
   | StakeSaying
   | Theirs
   | VerdictSaying

@@ -2,6 +2,7 @@ import { answers } from './es/answers.ts'
 import { common } from './es/common.ts'
 import { fit } from './es/fit.ts'
 import { hardware } from './es/hardware.ts'
+import { instruments } from './es/instruments.ts'
 import { key } from './es/key.ts'
 import { layout } from './es/layout.ts'
 import { need } from './es/need.ts'
@@ -26,6 +27,7 @@ const words: Words = {
     common,
     fit,
     hardware,
+    instruments,
     key,
     layout,
     need,

@@ -1,5 +1,6 @@
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../../core/hardware/limits-saying.ts'
+import { nameOf } from '../../core/hardware/sheet-text.ts'
 import { readSheet } from '../../formats/sheet/sheet-file.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { badWords, type Command, type CommandOptions, type ExitCode } from '../command.ts'
@@ -28,7 +29,7 @@ function list({ json }: CommandOptions): ExitCode {
   else
     for (const sheet of shippedSheets)
       print(
-        `${sheet.id.padEnd(28)} ${sheet.version}  ${sheet.kind.padEnd(16)} ${words.say(sheet.name)}; rail ${words.say(limitsOf(sheet.railHeight))}`,
+        `${sheet.id.padEnd(28)} ${sheet.version}  ${sheet.kind.padEnd(16)} ${words.say(nameOf(sheet))}; rail ${words.say(limitsOf(sheet.railHeight))}`,
       )
   return 0
 }

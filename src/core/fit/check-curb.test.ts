@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { check, feet, inches, sheet } from '../../../test/fixtures/fit-facts.ts'
 import type { EndSheet } from '../hardware/hardware-sheet.ts'
+import { nameOf } from '../hardware/sheet-text.ts'
 import { exactLength } from '../units/exact-length.ts'
 import type { Curb, FitFacts } from './fit.ts'
 
@@ -117,7 +118,7 @@ describe('a curb by the other text', () => {
 
 describe('a curb before a terminal', () => {
   const before = (changes: Partial<FitFacts>) =>
-    check('curb before terminal', changes, { terminal: sheet('flared-terminal-31').name })
+    check('curb before terminal', changes, { terminal: nameOf(sheet('flared-terminal-31')) })
   it.each([
     [null, 'unread'],
     ['none', 'meets'],
@@ -130,12 +131,12 @@ describe('a curb before a terminal', () => {
 
   it('is looked at where opposing traffic may reach it, and not before an anchor', () => {
     const departure = sheet('tangent-terminal-31') as EndSheet
-    const terminal = departure.name
+    const terminal = nameOf(departure)
     const tangent = (changes: Partial<FitFacts>) =>
       check('curb before terminal', { departure, curb: sloping(4, 0), ...changes }, { terminal })
     for (const opposingReaches of [true, null]) expect(tangent({ opposingReaches }).verdict).toBe('unread')
     expect(() => tangent({ opposingReaches: false })).toThrow()
-    const anchor = { terminal: sheet('trailing-anchor-31').name }
+    const anchor = { terminal: nameOf(sheet('trailing-anchor-31')) }
     expect(() => check('curb before terminal', { opposingReaches: true, curb: 'none' }, anchor)).toThrow()
   })
 })

@@ -1,3 +1,4 @@
+import { nameOf, type SheetText } from '../hardware/sheet-text.ts'
 import { exactLength } from '../units/exact-length.ts'
 import type { Curb, FitFacts } from './fit.ts'
 import type { FitCheck } from './fit-check.ts'
@@ -124,19 +125,18 @@ const withoutCurb = (curb: 'none' | null): FitCheck =>
   })
 
 /** Ends that are struck head on: the approach end, and the other where opposing traffic may reach it. */
-function terminalsBefore({ approach, departure, opposingReaches }: FitFacts): readonly string[] {
-  const names = [approach, opposingReaches === false ? null : departure]
+function terminalsBefore({ approach, departure, opposingReaches }: FitFacts): readonly SheetText[] {
+  const terminals = [approach, opposingReaches === false ? null : departure]
     .filter((end) => end !== null)
     .filter(({ kind }) => kind === 'terminal')
-    .map(({ name }) => name)
-  return [...new Set(names)]
+  return [...new Set(terminals)].map(nameOf)
 }
 
 /**
  * No printed number was found for a curb before a terminal: a high or vertical one fails by what is remembered, any other
  * stays undecided.
  */
-function beforeTerminal(terminal: string, curb: FitFacts['curb']): FitCheck {
+function beforeTerminal(terminal: SheetText, curb: FitFacts['curb']): FitCheck {
   const highestInches = 4
   const bad =
     curb !== null && curb !== 'none' && (curb.face === 'vertical' || curb.height > exactLength(highestInches, 'in'))

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { check, facts, feet, inches, noGround, sheet } from '../../../test/fixtures/fit-facts.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import { nameOf } from '../hardware/sheet-text.ts'
 import { checkFit } from './check-fit.ts'
 import type { FitFacts } from './fit.ts'
 import type { FitTopic } from './fit-saying.ts'
@@ -11,8 +12,8 @@ const hangsOnSite: ReadonlySet<FitTopic['kind']> = new Set<FitTopic['kind']>([
   'level ground behind post 1',
   'clear area',
 ])
-const flared = { sheet: sheet('flared-terminal-31').name }
-const system = { sheet: sheet('w-beam-midspan-31').name }
+const flared = { sheet: nameOf(sheet('flared-terminal-31')) }
+const system = { sheet: nameOf(sheet('w-beam-midspan-31')) }
 
 describe('checkFit', () => {
   it('says where nothing is said, and never meets by default', () => {
@@ -101,8 +102,8 @@ describe('checkFit', () => {
       smallestChange: verdict === 'fails' ? { kind: 'add rail', inches: 150 } : null,
       source:
         verdict === 'unread'
-          ? { title: expect.stringContaining('TRP-03-276-13') }
-          : { edition: expect.stringContaining('42020') },
+          ? { title: { of: { own: expect.stringContaining('TRP-03-276-13') } } }
+          : { edition: { of: { own: expect.stringContaining('42020') } } },
     })
   })
 
@@ -125,7 +126,7 @@ describe('checkFit', () => {
     const platform = (platformSlope: number) => check('platform of end', { ground: { ...noGround, platformSlope } })
     expect(platform(8)).toMatchObject({
       confirmation: 'published',
-      source: { title: expect.stringContaining('Texas DOT') },
+      source: { title: { of: { own: expect.stringContaining('Texas DOT') } } },
       smallestChange: { kind: 'grade platform', run: 10, orTangent: true },
     })
     expect(check('level ground behind post 1', {}).confirmation).toBe('from memory')

@@ -1,6 +1,7 @@
 import { crashworthySource, type EndExposure, isEndSafe } from '../hardware/crashworthy-end.ts'
-import { endExposure, neededTestSaying } from '../hardware/hardware-saying.ts'
+import { endExposure, neededTestSaying, sourceSaying } from '../hardware/hardware-saying.ts'
 import type { EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
+import { nameOf } from '../hardware/sheet-text.ts'
 import { findTest, neededTest, testConfirmation, testSource } from '../hardware/tested-criteria.ts'
 import { exactLength, type Nanometres } from '../units/exact-length.ts'
 import { checkCurb } from './check-curb.ts'
@@ -33,11 +34,11 @@ function checkTest(sheet: HardwareSheet, { speed, work, letting }: FitFacts): Fi
   const at = { speed, work, letting }
   const answer = findTest(sheet, at)
   return fitCheck({
-    what: { kind: 'crash test of sheet', sheet: sheet.name },
+    what: { kind: 'crash test of sheet', sheet: nameOf(sheet) },
     meets: answer.verdict === 'unread' ? null : answer.verdict === 'meets',
     limit: neededTestSaying(sheet, at),
     value: { kind: 'crash tests and work', tests: { kind: 'crash tests', tests: sheet.criteria }, work, letting },
-    source: { kind: 'source', ...testSource },
+    source: sourceSaying(testSource),
     confirmation: testConfirmation(sheet, at, answer),
     change: { kind: 'take tested hardware', of: sheet.kind, needed: neededTest(sheet.category, at) },
   })
@@ -46,12 +47,12 @@ function checkTest(sheet: HardwareSheet, { speed, work, letting }: FitFacts): Fi
 function checkJoins(end: EndSheet, { system }: FitFacts): FitCheck {
   const joins = system === null ? null : end.joins.includes(system.id)
   return fitCheck({
-    what: { kind: 'end on chosen system', sheet: end.name },
+    what: { kind: 'end on chosen system', sheet: nameOf(end) },
     meets: joins,
     limit: { kind: 'joins systems', systems: end.joins },
     value: { kind: 'chosen system', id: system === null ? null : system.id },
     ...sheetSource(end, end.listedLength),
-    change: system === null ? null : { kind: 'take joining parts', systems: end.joins, chosen: system.name },
+    change: system === null ? null : { kind: 'take joining parts', systems: end.joins, chosen: nameOf(system) },
   })
 }
 
@@ -95,11 +96,11 @@ function checkEnds({ approach, departure, opposingReaches }: FitFacts): FitCheck
 
 const checkEnd = (sheet: EndSheet, exposure: EndExposure): FitCheck =>
   fitCheck({
-    what: { kind: 'sheet at end', sheet: sheet.name, end: exposure.end },
+    what: { kind: 'sheet at end', sheet: nameOf(sheet), end: exposure.end },
     meets: isEndSafe(sheet, exposure),
     limit: { kind: 'needed end', end: exposure.end },
     value: endExposure(sheet, exposure),
-    source: { kind: 'source', ...crashworthySource },
+    source: sourceSaying(crashworthySource),
     confirmation: 'published',
     change: { kind: 'take crashworthy terminal' },
   })

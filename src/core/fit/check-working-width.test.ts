@@ -61,7 +61,9 @@ describe('room behind the rail, where MASH governs', () => {
       expect(room(inches(clear), { spacing, ...newer })).toMatchObject({
         verdict: 'unread',
         limit: { kind: 'working width not stated', spacing, standard: 'MASH' },
-        source: { edition: expect.stringContaining('half spacing passed only with blocks 10 in tall') },
+        source: {
+          edition: { of: { own: expect.stringContaining('half spacing passed only with blocks 10 in tall') } },
+        },
       })
   })
 

@@ -1,4 +1,4 @@
-import type { SourceSaying } from '../hardware/hardware-saying.ts'
+import { sourceIn } from '../hardware/hardware-saying.ts'
 import type { Cited, Confirmation, HardwareSheet } from '../hardware/hardware-sheet.ts'
 import type { FitChange, FitLimit, FitSource, FitTopic, FitValue } from './fit-saying.ts'
 
@@ -39,10 +39,7 @@ export interface FitCitation {
 }
 
 /** Source and confirmation of a statement of a sheet. */
-export function sheetSource(
-  sheet: HardwareSheet,
-  cited: Cited,
-): { readonly source: SourceSaying; readonly confirmation: Confirmation } {
-  const { title, edition } = sheet.sources[cited.source] ?? { title: cited.source, edition: '' }
-  return { source: { kind: 'source', title, edition }, confirmation: cited.confirmation }
-}
+export const sheetSource = (sheet: HardwareSheet, cited: Cited): FitCitation => ({
+  source: sourceIn(sheet, cited),
+  confirmation: cited.confirmation,
+})

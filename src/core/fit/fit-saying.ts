@@ -7,6 +7,7 @@ import type {
   TestsSaying,
 } from '../hardware/hardware-saying.ts'
 import type { HardwareSheet, SplicePosition, TestStandard } from '../hardware/hardware-sheet.ts'
+import type { SheetText } from '../hardware/sheet-text.ts'
 import type { NeededTest, WorkAtHand } from '../hardware/tested-criteria.ts'
 import type { Nanometres } from '../units/exact-length.ts'
 import type { Curb } from './fit.ts'
@@ -22,10 +23,10 @@ type Spacing = 'full' | 'half' | 'quarter'
 
 /** What is checked. */
 export type FitTopic =
-  | { readonly kind: 'crash test of sheet'; readonly sheet: string }
-  | { readonly kind: 'end on chosen system'; readonly sheet: string }
+  | { readonly kind: 'crash test of sheet'; readonly sheet: SheetText }
+  | { readonly kind: 'end on chosen system'; readonly sheet: SheetText }
   | { readonly kind: 'against adjoining run' }
-  | { readonly kind: 'sheet at end'; readonly sheet: string; readonly end: EndExposure['end'] }
+  | { readonly kind: 'sheet at end'; readonly sheet: SheetText; readonly end: EndExposure['end'] }
   | { readonly kind: 'barrier before transition' }
   | { readonly kind: 'length of run' }
   | { readonly kind: 'room behind rail'; readonly hazard: string; readonly spacing: Spacing }
@@ -35,7 +36,7 @@ export type FitTopic =
   | { readonly kind: 'foreslope beside platform' }
   | { readonly kind: 'ground to slope break' }
   | { readonly kind: 'curb before rail'; readonly by: 'guide' | 'study' }
-  | { readonly kind: 'curb before terminal'; readonly terminal: string }
+  | { readonly kind: 'curb before terminal'; readonly terminal: SheetText }
 
 type OwnLimit =
   | { readonly kind: 'joins systems'; readonly systems: readonly string[] }
@@ -96,7 +97,7 @@ type OwnValue =
 /** The smallest change that makes a thing lawful. */
 export type FitChange =
   | { readonly kind: 'take tested hardware'; readonly of: HardwareSheet['kind']; readonly needed: NeededTest }
-  | { readonly kind: 'take joining parts'; readonly systems: readonly string[]; readonly chosen: string }
+  | { readonly kind: 'take joining parts'; readonly systems: readonly string[]; readonly chosen: SheetText }
   | {
       readonly kind: 'meet adjoining run'
       /** Null where the heights meet. */

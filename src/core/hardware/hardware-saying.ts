@@ -1,6 +1,7 @@
 import { agreementDateOf } from './agreement-dates.ts'
 import type { CrashworthyEnd, EndExposure } from './crashworthy-end.ts'
-import type { AgreementCategory, Criteria, EndSheet } from './hardware-sheet.ts'
+import type { AgreementCategory, Cited, Criteria, EndSheet, HardwareSheet, Source } from './hardware-sheet.ts'
+import { sheetText } from './sheet-text.ts'
 import {
   isMash,
   type NeededTest,
@@ -9,10 +10,12 @@ import {
   type TestedHardware,
   type WorkAtHand,
 } from './tested-criteria.ts'
+import { type Title, title } from './title.ts'
 
 /** What is said of hardware at design and at judging. */
 export type HardwareSaying =
   | SourceSaying
+  | Title
   | TestsSaying
   | NeededTestSaying
   | TestAnswerSaying
@@ -22,8 +25,9 @@ export type HardwareSaying =
 /** Where something is printed. */
 export interface SourceSaying {
   readonly kind: 'source'
-  readonly title: string
-  readonly edition: string
+  readonly title: Title
+  /** Null where it has none. */
+  readonly edition: Title | null
 }
 
 /** The crash tests that a sheet states. */
@@ -83,3 +87,16 @@ export const endExposure = (
   { crashworthy, kind }: CrashworthyEnd,
   { end, opposingReaches }: EndExposure,
 ): EndExposureSaying => ({ kind: 'exposed end', crashworthy, of: kind, end, opposingReaches })
+
+/** A document by its title and edition, to be said. */
+export const sourceSaying = (source: Source): SourceSaying => cited(source, title)
+
+/** What a statement of a sheet cites, to be said. */
+export const sourceIn = (sheet: HardwareSheet, { source }: Pick<Cited, 'source'>): SourceSaying =>
+  cited(sheet.sources[source] ?? { title: source, edition: '' }, (text) => title(sheetText(sheet, text)))
+
+const cited = (source: Source, said: (text: string) => Title): SourceSaying => ({
+  kind: 'source',
+  title: said(source.title),
+  edition: source.edition === '' ? null : said(source.edition),
+})

@@ -23,6 +23,9 @@ export function sheetText({ id, version, language = 'en', translations = {} }: T
   return { kind: 'sheet text', sheet: id, version, own, language, others: Object.fromEntries(others) }
 }
 
+/** What the sheet is called, to be said. */
+export const nameOf = (sheet: Texts & Pick<HardwareSheet, 'name'>): SheetText => sheetText(sheet, sheet.name)
+
 /**
  * The same for two sayings that say the same: texts of sheets by what stands in the sheet, whichever sheet or edition it
  * is and whatever other languages that has it in.

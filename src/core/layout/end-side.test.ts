@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import { nameOf } from '../hardware/sheet-text.ts'
 import { endSides } from './end-side.ts'
 import { inchesOf } from './sixteenths.ts'
 
@@ -30,7 +31,7 @@ describe('an end unit joined to a run', () => {
         [300, 9],
       ].map(([panel, post]) => ({
         ...{ kind: 'splice position', panel, post, at: 'post', wanted: 'midspan' },
-        unit: expect.any(String),
+        unit: nameOf(sheetOf<EndSheet>('flared-terminal-31')),
       })),
     )
   })

@@ -1,4 +1,5 @@
 import type { EndSheet, LongitudinalSheet, SplicePosition } from '../hardware/hardware-sheet.ts'
+import { nameOf, type SheetText } from '../hardware/sheet-text.ts'
 import type { RunEnd } from './layout.ts'
 import type { Refusal } from './refusal.ts'
 import { type Sixteenths, sixteenths } from './sixteenths.ts'
@@ -10,7 +11,7 @@ import { type Sixteenths, sixteenths } from './sixteenths.ts'
 export interface EndSide {
   readonly end: RunEnd
   /** Of the sheet; null for a run that stands. */
-  readonly name: string | null
+  readonly name: SheetText | null
   /** The unit's own panels from the origin on, and the adapter after them. */
   readonly own: readonly Sixteenths[]
   readonly adapter: Sixteenths | null
@@ -62,7 +63,7 @@ function unitSides(end: RunEnd, sheet: EndSheet, system: LongitudinalSheet): End
       refused.push({
         kind: 'splice position',
         panel: adapter === null ? null : adapter / 16,
-        unit: sheet.name,
+        unit: nameOf(sheet),
         at: splice.position ?? 'midspan',
         post: splice.post,
         wanted: system.splice.position,
@@ -70,7 +71,7 @@ function unitSides(end: RunEnd, sheet: EndSheet, system: LongitudinalSheet): End
     } else if (adapter === null ? adapters.length === 0 : adapters.includes(adapter)) {
       sides.push({
         end,
-        name: sheet.name,
+        name: nameOf(sheet),
         own,
         adapter,
         joint,
@@ -78,7 +79,7 @@ function unitSides(end: RunEnd, sheet: EndSheet, system: LongitudinalSheet): End
         countsFrom: sixteenths(sheet.lengthOfNeedFrom.inches),
       })
     } else if (!system.panels.standard.some((panel) => sixteenths(panel.inches) === adapter)) {
-      refused.push({ kind: 'panel not of this unit', panel: adapter! / 16, unit: sheet.name })
+      refused.push({ kind: 'panel not of this unit', panel: adapter! / 16, unit: nameOf(sheet) })
     }
   }
   return { sides, refused }

@@ -1,5 +1,6 @@
 import type { OmissionRule } from '../hardware/hardware-sheet.ts'
-import type { PostThatStands } from './kind-of-post.ts'
+import type { SheetText } from '../hardware/sheet-text.ts'
+import type { PostKind, PostThatStands } from './kind-of-post.ts'
 import type { AsCounted, UnknownEnd } from './layout.ts'
 import type { Refusal } from './refusal.ts'
 
@@ -12,7 +13,7 @@ export type LayoutReason =
   | { readonly kind: 'goes on from standing splice'; readonly end: 'first' | 'second' }
   | { readonly kind: 'end not known'; readonly end: 'first' | 'second'; readonly because: UnknownEnd['because'] }
   /** `adapterInches` null where the run is joined as it is. */
-  | { readonly kind: 'sheet joins run'; readonly sheet: string; readonly adapterInches: number | null }
+  | { readonly kind: 'sheet joins run'; readonly sheet: SheetText; readonly adapterInches: number | null }
   /** What is to spare at either end; null where a standing run goes on. */
   | { readonly kind: 'need covered'; readonly atBegin: number | null; readonly atEnd: number | null }
   | {
@@ -24,7 +25,7 @@ export type LayoutReason =
   /** `doubledInches` null where the sheet does not allow the gap at a curb. */
   | { readonly kind: 'gap as without curb'; readonly obstruction: string; readonly doubledInches: number | null }
   | { readonly kind: 'post moved along rail'; readonly post: number }
-  | { readonly kind: 'post of special kind'; readonly post: number; readonly of: string }
+  | { readonly kind: 'post of special kind'; readonly post: number; readonly of: PostKind }
   | {
       readonly kind: 'pieces of run'
       readonly changedPosts: number

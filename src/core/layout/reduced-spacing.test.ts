@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import { nameOf } from '../hardware/sheet-text.ts'
 import type { Layout, LayoutRequest, ReducedPart, RunEnd } from './layout.ts'
 import type { Refusal } from './refusal.ts'
 import { solveLayout } from './solve-layout.ts'
@@ -130,7 +131,7 @@ describe('doubled rail that was asked for', () => {
     expect(within.layout).toBeUndefined()
     expect(within.refused).toContainEqual({
       kind: 'doubled part in unit',
-      unit: 'Tangent energy-absorbing terminal, 31 in',
+      unit: nameOf(sheetOf<EndSheet>('tangent-terminal-31')),
     })
   })
 })

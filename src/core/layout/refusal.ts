@@ -1,4 +1,5 @@
 import type { OmissionRule, SplicePosition } from '../hardware/hardware-sheet.ts'
+import type { SheetText } from '../hardware/sheet-text.ts'
 
 /**
  * Why an alternative is not lawful. Lengths in inches; post numbers count from the first end. `unit` is the name of an end
@@ -9,15 +10,15 @@ export type Refusal =
       readonly kind: 'splice position'
       /** The panel that joins it to the run; null where it is joined as it is. */
       readonly panel: number | null
-      readonly unit: string
+      readonly unit: SheetText
       readonly at: SplicePosition
       readonly post: number
       readonly wanted: SplicePosition
     }
-  | { readonly kind: 'panel not of this unit'; readonly panel: number; readonly unit: string }
+  | { readonly kind: 'panel not of this unit'; readonly panel: number; readonly unit: SheetText }
   | {
       readonly kind: 'unit post obstructed'
-      readonly unit: string | null
+      readonly unit: SheetText | null
       readonly post: number
       readonly obstruction: string
     }
@@ -50,13 +51,13 @@ export type Refusal =
     }
   | { readonly kind: 'not stated at a curb'; readonly obstruction: string; readonly rule: OmissionRule['kind'] }
   | { readonly kind: 'too many posts moved'; readonly obstruction: string; readonly most: number }
-  | { readonly kind: 'reduced part in unit'; readonly unit: string | null; readonly spacing: 'half' | 'quarter' }
+  | { readonly kind: 'reduced part in unit'; readonly unit: SheetText | null; readonly spacing: 'half' | 'quarter' }
   | {
       readonly kind: 'post at reduced spacing obstructed'
       readonly obstruction: string
       readonly spacing: 'half' | 'quarter'
     }
-  | { readonly kind: 'doubled part in unit'; readonly unit: string | null }
+  | { readonly kind: 'doubled part in unit'; readonly unit: SheetText | null }
   | { readonly kind: 'no panels fit'; readonly between: number; readonly lengths: readonly number[] }
   | { readonly kind: 'splice on omitted post'; readonly obstruction: string }
   | {
@@ -71,7 +72,7 @@ export type Refusal =
       readonly panel: number
       readonly hung: number
       readonly expected: number
-      readonly unit: string | null
+      readonly unit: SheetText | null
     }
   | { readonly kind: 'hung splice'; readonly panel: number }
   | { readonly kind: 'hung length'; readonly panel: number; readonly hung: number; readonly endOnly: boolean }
@@ -81,7 +82,7 @@ export type Refusal =
   | { readonly kind: 'posts do not meet'; readonly remainder: number; readonly spacing: number }
   | {
       readonly kind: 'nested rail in unit'
-      readonly unit: string | null
+      readonly unit: SheetText | null
       readonly obstruction: string
       readonly nested: number
     }

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import { nameOf } from '../hardware/sheet-text.ts'
 import type { Layout, LayoutRequest, Obstruction, RunEnd } from './layout.ts'
 import type { Refusal } from './refusal.ts'
 import { solveLayout } from './solve-layout.ts'
@@ -165,7 +166,7 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
     const standing = { postOneAtInches: -150, panels: [150, 150, 150], postsDriven: 0 }
     expect(solve(request(at31, [0, 1000], { standing })).refused).toContainEqual({
       kind: 'hung panel differs',
-      ...{ panel: 3, hung: 150, expected: 112.5, unit: 'Flared cable-anchored terminal, 31 in' },
+      ...{ panel: 3, hung: 150, expected: 112.5, unit: nameOf(sheet('flared-terminal-31')) },
     })
   })
 

@@ -1,3 +1,4 @@
+import { nameOf, type SheetText } from '../hardware/sheet-text.ts'
 import { err, ok, type Result } from '../result.ts'
 import { buildLayout } from './build-layout.ts'
 import { isDividedPost } from './divided-stretches.ts'
@@ -18,8 +19,8 @@ export type LayoutProblem =
   | { readonly kind: 'need missing' }
   | {
       readonly kind: 'unit does not join'
-      readonly unit: string
-      readonly system: string
+      readonly unit: SheetText
+      readonly system: SheetText
       readonly joins: readonly string[]
     }
   | { readonly kind: 'need reversed'; readonly fromInches: number; readonly toInches: number }
@@ -60,7 +61,7 @@ function problemOf(request: LayoutRequest): LayoutProblem | null {
   ] as const) {
     if (end.kind !== 'unit') continue
     if (!end.sheet.joins.includes(system.id)) {
-      return { kind: 'unit does not join', unit: end.sheet.name, system: system.name, joins: end.sheet.joins }
+      return { kind: 'unit does not join', unit: nameOf(end.sheet), system: nameOf(system), joins: end.sheet.joins }
     }
     if (end.sheet.kind === 'bridge end' && end.atInches === null) return { kind: 'bridge position missing', end: which }
   }

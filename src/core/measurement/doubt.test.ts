@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { theirs } from '../theirs.ts'
 import { doubt, doubtAt, doubtfulAround } from './doubt.ts'
 import { type Instrument, instrumentOf, instruments } from './instruments.ts'
 
-const own = { id: 'x', name: 'x', source: 'test', confirmation: 'published' } as const
+const own = { id: 'x', name: theirs('x'), source: theirs('test'), confirmation: 'published' } as const
 const nothing = { uncertainty: null, resolution: null }
 const mm = 1_000_000
 const inch = 25_400_000

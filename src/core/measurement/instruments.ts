@@ -1,10 +1,12 @@
 import type { Confirmation } from '../hardware/hardware-sheet.ts'
+import { title } from '../hardware/title.ts'
 import { kindOf, type QuantityKind, type Unit } from '../units/quantity-kinds.ts'
+import type { InstrumentName, InstrumentSource, ShippedInstrument } from './instrument-saying.ts'
 
 /** What an instrument adds to the doubt about a reading, besides the rounding of the reading itself. */
 export interface Instrument {
   readonly id: string
-  readonly name: string
+  readonly name: InstrumentName
   /** Standard uncertainty (k = 1) of one reading, in `unit`. */
   readonly standardUncertainty: number
   /** The part of it that grows with the reading (k = 1), as a fraction of the reading; left out for none. */
@@ -13,19 +15,23 @@ export interface Instrument {
   readonly unit: Unit
   /** Smallest step to which it is read, in `unit`; a reading may state another. */
   readonly readTo: number
-  readonly source: string
+  readonly source: InstrumentSource
   readonly confirmation: Confirmation
 }
 
+const named = (is: ShippedInstrument): InstrumentName => ({ kind: 'instrument', is })
+
 const recalled = {
-  source: 'Recalled by the writer; tape and level from the pavement, 3 mm to 6 mm',
+  source: { kind: 'recalled of tapes' },
   confirmation: 'from memory',
 } as const
 
 const ofOtherKinds = {
-  source: 'Recalled by the writer; as such instruments commonly state',
+  source: { kind: 'recalled as commonly stated' },
   confirmation: 'from memory',
 } as const
+
+const traverse = title('Comparison of total station and GNSS heights on a nine-point urban traverse')
 
 /** 1/8 in, the step to which the trade reads a tape; common practice. */
 const eighthInch = 3.175
@@ -35,11 +41,18 @@ const eighthInch = 3.175
  * A reading that names no instrument is taken as `not stated`, which is deliberately coarse.
  */
 export const instruments: readonly Instrument[] = [
-  { id: 'tape', name: 'steel tape', standardUncertainty: 1, unit: 'mm', readTo: eighthInch, ...recalled },
-  { id: 'tape-and-level', name: 'tape and level', standardUncertainty: 3, unit: 'mm', readTo: eighthInch, ...recalled },
+  { id: 'tape', name: named('steel tape'), standardUncertainty: 1, unit: 'mm', readTo: eighthInch, ...recalled },
+  {
+    id: 'tape-and-level',
+    name: named('tape and level'),
+    standardUncertainty: 3,
+    unit: 'mm',
+    readTo: eighthInch,
+    ...recalled,
+  },
   {
     id: 'string-line',
-    name: 'string line and tape',
+    name: named('string line and tape'),
     standardUncertainty: 2,
     unit: 'mm',
     readTo: eighthInch,
@@ -47,41 +60,62 @@ export const instruments: readonly Instrument[] = [
   },
   {
     id: 'total-station',
-    name: 'total station',
+    name: named('total station'),
     standardUncertainty: 4,
     unit: 'mm',
     readTo: 1,
-    source: 'Comparison of total station and GNSS heights on a nine-point urban traverse',
+    source: traverse,
     confirmation: 'published',
   },
   {
     id: 'gnss',
-    name: 'GNSS receiver, fast static or real-time',
+    name: named('GNSS receiver'),
     standardUncertainty: 20,
     unit: 'mm',
     readTo: 1,
-    source: 'Comparison of total station and GNSS heights on a nine-point urban traverse',
+    source: traverse,
     confirmation: 'published',
   },
-  { id: 'not-stated', name: 'not stated', standardUncertainty: 6, unit: 'mm', readTo: 2 * eighthInch, ...recalled },
-  { id: 'digital-level', name: 'digital level', standardUncertainty: 0.1, unit: '%', readTo: 0.1, ...ofOtherKinds },
-  { id: 'slope-not-stated', name: 'not stated', standardUncertainty: 0.5, unit: '%', readTo: 1, ...ofOtherKinds },
-  { id: 'angle-gauge', name: 'angle gauge', standardUncertainty: 0.2, unit: '°', readTo: 0.1, ...ofOtherKinds },
-  { id: 'angle-not-stated', name: 'not stated', standardUncertainty: 1, unit: '°', readTo: 1, ...ofOtherKinds },
+  {
+    id: 'not-stated',
+    name: named('not stated'),
+    standardUncertainty: 6,
+    unit: 'mm',
+    readTo: 2 * eighthInch,
+    ...recalled,
+  },
+  {
+    id: 'digital-level',
+    name: named('digital level'),
+    standardUncertainty: 0.1,
+    unit: '%',
+    readTo: 0.1,
+    ...ofOtherKinds,
+  },
+  {
+    id: 'slope-not-stated',
+    name: named('not stated'),
+    standardUncertainty: 0.5,
+    unit: '%',
+    readTo: 1,
+    ...ofOtherKinds,
+  },
+  { id: 'angle-gauge', name: named('angle gauge'), standardUncertainty: 0.2, unit: '°', readTo: 0.1, ...ofOtherKinds },
+  { id: 'angle-not-stated', name: named('not stated'), standardUncertainty: 1, unit: '°', readTo: 1, ...ofOtherKinds },
   {
     id: 'torque-wrench',
-    name: 'torque wrench',
+    name: named('torque wrench'),
     standardUncertainty: 0,
     // Within 4 % of the reading, anywhere in there alike (JCGM 100:2008, 4.3.7).
     relativeUncertainty: 0.04 / Math.sqrt(3),
     unit: 'lbf·ft',
     readTo: 1,
-    source: 'ISO 6789-1:2017, 5.1.5, recalled: within 4 % of the reading above 10 N·m, for the finer classes',
+    source: { kind: 'recalled of torque tools' },
     confirmation: 'from memory',
   },
   {
     id: 'torque-not-stated',
-    name: 'not stated',
+    name: named('not stated'),
     standardUncertainty: 0,
     relativeUncertainty: 0.1,
     unit: 'lbf·ft',
@@ -90,7 +124,7 @@ export const instruments: readonly Instrument[] = [
   },
   {
     id: 'tension-gauge',
-    name: 'cable tension gauge',
+    name: named('cable tension gauge'),
     standardUncertainty: 0,
     relativeUncertainty: 0.03,
     unit: 'lbf',
@@ -99,14 +133,21 @@ export const instruments: readonly Instrument[] = [
   },
   {
     id: 'force-not-stated',
-    name: 'not stated',
+    name: named('not stated'),
     standardUncertainty: 0,
     relativeUncertainty: 0.1,
     unit: 'lbf',
     readTo: 100,
     ...ofOtherKinds,
   },
-  { id: 'count-not-stated', name: 'counted by eye', standardUncertainty: 0, unit: 'count', readTo: 1, ...ofOtherKinds },
+  {
+    id: 'count-not-stated',
+    name: named('counted by eye'),
+    standardUncertainty: 0,
+    unit: 'count',
+    readTo: 1,
+    ...ofOtherKinds,
+  },
 ]
 
 /** By kind of quantity, the instrument that a reading is taken with which names none. */

@@ -3,7 +3,6 @@ import type { LayoutPost } from '../layout/layout.ts'
 import { makeOfPost } from '../layout/make-of-post.ts'
 import type { Barrier } from '../staking/barrier.ts'
 import { isThrieSplice, panelKind } from './count-panels.ts'
-import type { LaidRun } from './laid-run.ts'
 import { numbered, type Quantity, type QuantityPiece, repairGuide, sumOf } from './quantity.ts'
 import type { QuantityName, QuantityNote } from './quantity-saying.ts'
 
@@ -39,7 +38,7 @@ export function spliceBolts(barrier: Barrier): readonly Quantity[] {
 }
 
 /** Post bolts, one to each post that the rail is bolted to, by length where post and block decide it. */
-export function postBolts(barrier: LaidRun): readonly Quantity[] {
+export function postBolts(barrier: Barrier): readonly Quantity[] {
   const groups = new Map<string, { name: QuantityName; note: QuantityNote | null; pieces: QuantityPiece[] }>()
   for (const post of barrier.layout.posts) {
     const bolted = isBolted(post, barrier)

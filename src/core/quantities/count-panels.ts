@@ -1,13 +1,15 @@
 import type { Beam, SheetPanel } from '../hardware/hardware-sheet.ts'
 import { beamOf, railOfRun } from '../hardware/make.ts'
+import { type SheetText, sheetText } from '../hardware/sheet-text.ts'
 import type { LayoutPanel } from '../layout/layout.ts'
+import { sheetOf } from '../layout/sheet-of.ts'
 import type { Barrier } from '../staking/barrier.ts'
 
 /** What hangs as one panel of the layout; layers are 2 where the layout doubles it too. */
 export interface PanelKind extends Beam {
   readonly inches: number
   /** As its sheet calls it; null in the run. */
-  readonly name: string | null
+  readonly name: SheetText | null
   /** Hangs already. */
   readonly hung: boolean
 }
@@ -16,9 +18,10 @@ export interface PanelKind extends Beam {
 export function panelKind(panel: LayoutPanel, barrier: Barrier): PanelKind {
   const known = sheetPanelOf(panel, barrier)
   const { profile, gauge, layers } = known === null ? railOfRun : beamOf(known)
+  const sheet = sheetOf(barrier, panel.unit)
   return {
     inches: panel.inches,
-    name: known?.name ?? null,
+    name: known === null ? null : sheetText(sheet, known.name),
     profile,
     gauge,
     layers: panel.nested ? 2 : layers,

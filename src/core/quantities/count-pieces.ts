@@ -1,5 +1,7 @@
-import type { EndSheet } from '../hardware/hardware-sheet.ts'
-import type { LayoutPost, Unit } from '../layout/layout.ts'
+import { nameOf } from '../hardware/sheet-text.ts'
+import { kindOfPost } from '../layout/kind-of-post.ts'
+import type { LayoutPost } from '../layout/layout.ts'
+import { sheetOf } from '../layout/sheet-of.ts'
 import type { Barrier } from '../staking/barrier.ts'
 import { type PanelKind, panelKind } from './count-panels.ts'
 import { numbered, type Quantity, type QuantityPiece, sumOf } from './quantity.ts'
@@ -14,7 +16,7 @@ export function countEnds({ first, second }: Barrier): readonly Quantity[] {
   return grouped(ends, ({ sheet }) => sheet.id).map(([id, same]) =>
     sumOf(
       `ends/${id}`,
-      { kind: 'end units', sheet: same[0].sheet.name },
+      { kind: 'end units', sheet: nameOf(same[0].sheet) },
       'each',
       same.map(({ unit }) => ({ what: { kind: 'end of run', end: unit }, amount: 1 })),
     ),
@@ -23,17 +25,19 @@ export function countEnds({ first, second }: Barrier): readonly Quantity[] {
 
 /** Posts by kind, those of an end unit apart from those of the run. */
 export function countPosts(barrier: Barrier, postsDriven: number): readonly Quantity[] {
-  const key = (post: LayoutPost): string =>
-    [stands(post, postsDriven) ? 'standing' : 'new', sheetOf(barrier, post.unit)?.id ?? 'run', post.kind].join('/')
+  const key = (post: LayoutPost): string => {
+    const sheet = sheetOf(barrier, post.unit)
+    const part = sheet.kind === 'longitudinal' ? 'run' : sheet.id
+    return [stands(post, postsDriven) ? 'standing' : 'new', part, post.kind].join('/')
+  }
   return grouped(barrier.layout.posts, key).map(([id, same]) => {
     const [post] = same
     const sheet = sheetOf(barrier, post.unit)
     const stand = stands(post, postsDriven)
-    const place = post.state === 'standing' ? null : sheet === null ? 'run' : sheet.kind
+    const place = post.state === 'standing' ? null : sheet.kind === 'longitudinal' ? 'run' : sheet.kind
     const note = stand ? null : ({ kind: 'length by drawing' } as const)
-    return sumOf(`posts/${id}`, { kind: 'posts of kind', of: post.kind, place, stand }, 'each', same.map(pieceOf), {
-      note,
-    })
+    const name = { kind: 'posts of kind', of: kindOfPost(post, sheet), place, stand } as const
+    return sumOf(`posts/${id}`, name, 'each', same.map(pieceOf), { note })
   })
 }
 
@@ -53,7 +57,7 @@ export function countPanels(barrier: Barrier): readonly Quantity[] {
     kind: panelKind(barrier.layout.panels[i]!, barrier),
   }))
   const key = ({ kind }: { kind: PanelKind }): string =>
-    [kind.hung ? 'hung' : 'new', kind.name ?? 'panel', kind.inches, `${kind.gauge} gauge`].join('/')
+    [kind.hung ? 'hung' : 'new', kind.name?.own ?? 'panel', kind.inches, `${kind.gauge} gauge`].join('/')
   return grouped(all, key).map(([id, same]) =>
     sumOf(
       `panels/${id}`,
@@ -76,11 +80,6 @@ const stands = (post: LayoutPost, postsDriven: number): boolean =>
   post.state === 'standing' || post.number <= postsDriven
 
 const pieceOf = ({ number }: LayoutPost): QuantityPiece => ({ what: numbered('post', number), amount: 1 })
-
-function sheetOf({ first, second }: Barrier, unit: Unit): EndSheet | null {
-  const end = unit === 'first' ? first : unit === 'second' ? second : null
-  return end?.kind === 'unit' ? end.sheet : null
-}
 
 type Some<T> = readonly [T, ...T[]]
 

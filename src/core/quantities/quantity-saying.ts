@@ -1,5 +1,7 @@
 import type { SourceSaying } from '../hardware/hardware-saying.ts'
 import type { Beam, EndSheet } from '../hardware/hardware-sheet.ts'
+import type { SheetText } from '../hardware/sheet-text.ts'
+import type { PostKind } from '../layout/kind-of-post.ts'
 
 /** What quantities say of their own. Names of posts, panels and units are their sheet's. */
 export type QuantitySaying =
@@ -16,17 +18,17 @@ export type QuantitySource = SourceSaying | OwnSource
 /** What one panel is. */
 export type PanelSaying =
   /** `of` null for a plain panel of the run. */
-  | { readonly kind: 'panel as named'; readonly of: string | null }
+  | { readonly kind: 'panel as named'; readonly of: SheetText | null }
   | { readonly kind: 'gauge of panel'; readonly gauge: Beam['gauge'] }
 
 export type QuantityName =
   | { readonly kind: 'rail of run' }
   | { readonly kind: 'rail from end to end' }
-  | { readonly kind: 'end units'; readonly sheet: string }
+  | { readonly kind: 'end units'; readonly sheet: SheetText }
   /** `place` null for posts that stood before the run was laid out. */
   | {
       readonly kind: 'posts of kind'
-      readonly of: string
+      readonly of: PostKind
       readonly place: EndSheet['kind'] | 'run' | null
       readonly stand: boolean
     }
@@ -34,7 +36,7 @@ export type QuantityName =
   /** `of` null for a plain panel of the run. */
   | {
       readonly kind: 'panels of kind'
-      readonly of: string | null
+      readonly of: SheetText | null
       readonly inches: number
       readonly gauge: Beam['gauge']
       readonly hang: boolean

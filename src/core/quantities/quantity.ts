@@ -1,3 +1,4 @@
+import { sourceSaying } from '../hardware/hardware-saying.ts'
 import type { Confirmation } from '../hardware/hardware-sheet.ts'
 import type { NumberedPiece, PieceName, QuantityName, QuantityNote, QuantitySource } from './quantity-saying.ts'
 
@@ -40,7 +41,7 @@ export const sumOf = (
 
 /** What is bought by the piece for repair of a W-beam rail. */
 export const repairGuide = {
-  said: { kind: 'source', title: 'FHWA-SA-08-002, W-Beam Guardrail Repair, appendix A', edition: '2008' },
+  said: sourceSaying({ title: 'FHWA-SA-08-002, W-Beam Guardrail Repair, appendix A', edition: '2008' }),
   confirmation: 'published',
 } as const
 

@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { byHand } from '../../../test/fixtures/by-hand.ts'
 import { laidBarrier, shippedEnd } from '../../../test/fixtures/staked-run.ts'
 import type { EndSheet } from '../hardware/hardware-sheet.ts'
+import { contentOf } from '../hardware/sheet-text.ts'
 import { payLength, payRoundings } from './pay-length.ts'
 import type { Quantity } from './quantity.ts'
 import type { QuantityName } from './quantity-saying.ts'
@@ -46,7 +48,7 @@ function taken(...[barrier, more]: [Parameters<typeof takeQuantities>[0], Partia
 /** Amount of the one quantity whose name has all of `wanted`. */
 function amountOf(quantities: readonly Quantity[], wanted: Partial<QuantityName>): number | undefined {
   const isWanted = ({ name }: Quantity): boolean =>
-    Object.entries(wanted).every(([field, value]) => name[field as 'kind'] === value)
+    Object.entries(wanted).every(([field, value]) => contentOf(name[field as 'kind']) === contentOf(value))
   return quantities.find(isWanted)?.amount
 }
 
@@ -72,8 +74,8 @@ describe('case B1 of the worked examples', () => {
 
   it('finds the 10-gauge piece, doubles the nested panel, and leaves its thrie-beam splice to the drawing', () => {
     const { panels, bolts } = quantities
-    expect(amountOf(panels, { of: 'W-to-thrie piece, 10 gauge', inches: 75, gauge: 10 })).toBe(1)
-    expect(amountOf(panels, { of: 'thrie-beam panel, nested', inches: 150, gauge: 12 })).toBe(2)
+    expect(amountOf(panels, { of: byHand('W-to-thrie piece, 10 gauge'), inches: 75, gauge: 10 })).toBe(1)
+    expect(amountOf(panels, { of: byHand('thrie-beam panel, nested'), inches: 150, gauge: 12 })).toBe(2)
     expect(amountOf(bolts, { kind: 'thrie-beam splices' })).toBe(1)
   })
 })
@@ -86,7 +88,7 @@ describe('a run between a flared terminal and an anchor, 31 in', () => {
   it('counts every post once, by kind', () => {
     expect(quantities.posts.reduce((sum, { amount }) => sum + amount, 0)).toBe(layout.posts.length)
     const of = (kind: string, place: EndSheet['kind']) =>
-      amountOf(quantities.posts, { kind: 'posts of kind', of: kind, place, stand: false })
+      amountOf(quantities.posts, { kind: 'posts of kind', of: byHand(kind), place, stand: false })
     expect(of('hinged breakaway post', 'terminal')).toBe(2)
     expect(of('standard post', 'terminal')).toBe(4)
     expect(of('breakaway wood post', 'trailing anchor')).toBe(2)

@@ -1,7 +1,7 @@
 import { ok, type Result } from '../result.ts'
+import type { Barrier } from '../staking/barrier.ts'
 import { postBolts, spliceBolts } from './count-bolts.ts'
 import { countBlocks, countEnds, countPanels, countPosts } from './count-pieces.ts'
-import type { LaidRun } from './laid-run.ts'
 import { type PayRounding, payLength } from './pay-length.ts'
 import { numbered, type Quantity, sumOf } from './quantity.ts'
 import { type Boundaries, type BoundaryProblem, type RunLength, runLength } from './run-length.ts'
@@ -31,7 +31,7 @@ export interface Quantities {
 }
 
 /** The quantities of a run; what stands or hangs already is counted apart. */
-export function takeQuantities(barrier: LaidRun, rule: QuantityRule): Result<Quantities, BoundaryProblem> {
+export function takeQuantities(barrier: Barrier, rule: QuantityRule): Result<Quantities, BoundaryProblem> {
   const run = runLength(barrier, rule.boundaries)
   if (!run.ok) return run
   const posts = countPosts(barrier, rule.postsDriven)

@@ -1,4 +1,5 @@
-import { endSheetOf, type RunModel, sheetOf } from '../requirements/run-model.ts'
+import { sheetOf } from '../layout/sheet-of.ts'
+import { endSheetOf, type RunModel } from '../requirements/run-model.ts'
 
 /**
  * What every place of the run is, by its id: its kind, the hardware that it belongs to and where it lies from the run's

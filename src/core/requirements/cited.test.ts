@@ -47,7 +47,9 @@ function citedIn(
   const { first, second, curb } = request
   const notSaid = { work: null, letting: null, speed: null, flare: null, opposingReaches: null } as const
   const found = deriveRequirements({ layout: layout!, system: of, first, second, curb, ...notSaid })
-  const cited = new Map(found.map(({ id, source }) => [id, source.title]))
+  const cited = new Map(
+    found.map(({ id, source: { title } }) => [id, typeof title.of === 'string' ? title.of : title.of.own]),
+  )
   return (id) => cited.get(id)
 }
 

@@ -1,4 +1,6 @@
-import type { Cited, EndSheet, HardwareSheet, Source } from '../hardware/hardware-sheet.ts'
+import { sourceIn, sourceSaying } from '../hardware/hardware-saying.ts'
+import type { Cited, EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
+import { nameOf } from '../hardware/sheet-text.ts'
 import { panelsOfUnit } from '../layout/counted-layout.ts'
 import type { LayoutRequest } from '../layout/layout.ts'
 import { runPlace } from './places.ts'
@@ -16,7 +18,7 @@ type CountedTopic = 'need' | 'rest-of-run' | 'end-hardware' | 'end-joins' | 'pos
 export function countedRequirements(model: RunModel, need: LayoutRequest['need']): readonly Requirement[] {
   const { system, first, second } = model
   const because = [first, second].map((end) => (end.kind === 'unknown' ? end.because : null))
-  const ruleless = { title: 'common practice', edition: 'no document' }
+  const ruleless = sourceSaying({ title: 'common practice', edition: 'no document' })
   const asked = (topic: CountedTopic, rule: RecordRule, from: Partial<Pick<Requirement, 'source' | 'confirmation'>>) =>
     fromCount(topic, rule, system, { source: ruleless, confirmation: 'common practice', ...from })
   return [
@@ -27,7 +29,13 @@ export function countedRequirements(model: RunModel, need: LayoutRequest['need']
     asked('need', needRule(model, need), { source: lengthOfNeed, confirmation: 'published' }),
     ...[first, second].flatMap((end) =>
       end.kind === 'unit' && !end.sheet.joins.includes(system.id)
-        ? [asked('end-joins', { kind: 'unit joins another system', sheet: end.sheet.name, system: system.name }, {})]
+        ? [
+            asked(
+              'end-joins',
+              { kind: 'unit joins another system', sheet: nameOf(end.sheet), system: nameOf(system) },
+              {},
+            ),
+          ]
         : [],
     ),
     ...missing(model).map(([topic, rule, cited]) => asked(topic, rule, citedBy(system, cited))),
@@ -35,7 +43,7 @@ export function countedRequirements(model: RunModel, need: LayoutRequest['need']
 }
 
 /** @source AASHTO Roadside Design Guide, 2011, sec. 5.6.4, as in core/need */
-const lengthOfNeed: Source = { title: 'AASHTO Roadside Design Guide, length of need', edition: '2011, 5.6.4' }
+const lengthOfNeed = sourceSaying({ title: 'AASHTO Roadside Design Guide, length of need', edition: '2011, 5.6.4' })
 
 function needRule(model: RunModel, need: LayoutRequest['need']): RecordRule {
   const { layout } = model
@@ -96,9 +104,9 @@ function leastPosts(
   return posts + unknown + Math.max(0, Math.ceil((rail - reach) / full) - 1)
 }
 
-const citedBy = (sheet: HardwareSheet, { source, confirmation }: Cited) => ({
-  source: sheet.sources[source] ?? { title: source, edition: '' },
-  confirmation,
+const citedBy = (sheet: HardwareSheet, cited: Cited) => ({
+  source: sourceIn(sheet, cited),
+  confirmation: cited.confirmation,
 })
 
 const fromCount = (

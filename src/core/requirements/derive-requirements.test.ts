@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { byHand } from '../../../test/fixtures/by-hand.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import { contentOf, sheetText } from '../hardware/sheet-text.ts'
 import type { CurbBefore, LayoutRequest, RunEnd } from '../layout/layout.ts'
 import { solveLayout } from '../layout/solve-layout.ts'
 import { noCurbRule } from './changed-post-rules.ts'
@@ -271,7 +272,7 @@ describe('where a place lies', () => {
 })
 
 describe('the source of a requirement', () => {
-  const titleOf = (sheet: EndSheet | LongitudinalSheet, source: string) => sheet.sources[source]
+  const editionOf = (source: string) => sheetText(system, system.sources[source]!.edition)
   it.each([
     ['post-7/post-kind', system, 'wisconsin'],
     ['panel-1/panel-length', flared, 'trade'],
@@ -281,16 +282,22 @@ describe('the source of a requirement', () => {
     ['splice-3/splice-position', system, 'fhwaWBeam'],
     ['post-14/post-kind', anchor, 'answer14531'],
   ] as const)('%s is what its sheet says of that piece', (id, sheet, source) => {
-    expect(all.get(id)!.source).toEqual(titleOf(sheet, source))
+    const { title, edition } = sheet.sources[source]!
+    expect(all.get(id)!.source).toMatchObject({
+      title: { of: { own: title, sheet: sheet.id } },
+      edition: { of: { own: edition } },
+    })
     expect([all.get(id)!.sheet, all.get(id)!.sheetVersion]).toEqual([sheet.id, sheet.version])
   })
 
   it('of a special post is that of the rule that asks for it', () => {
     const obstructions = [{ name: 'the culvert', fromInches: 700, toInches: 800 }]
     const spanned = [...requirementsOf(standingSplice(0), standingSplice(1500), { obstructions }).values()]
-    const kinds = spanned.filter(({ topic }) => topic === 'post-kind').map(({ source }) => source)
-    expect(kinds.filter((source) => source === titleOf(system, 'answer266'))).toHaveLength(6)
-    expect(new Set(kinds)).toEqual(new Set(['answer266', 'wisconsin'].map((id) => titleOf(system, id))))
+    const kinds = spanned.filter(({ topic }) => topic === 'post-kind').map(({ source: { edition } }) => edition?.of)
+    expect(kinds.filter((said) => contentOf(said) === contentOf(editionOf('answer266')))).toHaveLength(6)
+    expect(new Set(kinds.map(contentOf))).toEqual(
+      new Set(['answer266', 'wisconsin'].map((id) => contentOf(editionOf(id)))),
+    )
   })
 })
 

@@ -1,3 +1,4 @@
+import { sourceIn } from '../hardware/hardware-saying.ts'
 import type { Cited, EndSheet, HardwareSheet, SheetRule } from '../hardware/hardware-sheet.ts'
 import { makeOf } from '../hardware/make.ts'
 import { shownByWords } from '../hardware/older-sheets.ts'
@@ -6,6 +7,7 @@ import { sheetText } from '../hardware/sheet-text.ts'
 import { doubledRail, gapsThatDependOnCurb } from '../layout/gaps-at-curb.ts'
 import type { LayoutPanel, LayoutPost, LayoutSplice, Unit } from '../layout/layout.ts'
 import { makeOfPost } from '../layout/make-of-post.ts'
+import { sheetOf } from '../layout/sheet-of.ts'
 import { wantedLength, wantedPosition, wantedSpace } from './as-counted.ts'
 import { newSlotRule, noCurbRule } from './changed-post-rules.ts'
 import {
@@ -27,7 +29,7 @@ import { panelPlace, postPlace, runPlace, spacePlace, splicePlace, unitPlace } f
 import { crashworthyRequirement, criteriaRequirement } from './record-requirements.ts'
 import type { Place, Requirement, RequirementLook } from './requirement.ts'
 import { runLineAt } from './run-line.ts'
-import { endSheetOf, isUnknown, type RunModel, sheetOf } from './run-model.ts'
+import { endSheetOf, isUnknown, type RunModel } from './run-model.ts'
 
 /**
  * What must be true of the run, place by place: first what later work covers, then the rest, each in walking order
@@ -57,7 +59,6 @@ const isRunSeen = ({ layout, first, second }: RunModel): boolean =>
 
 function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet): Requirement {
   const { topic, must, look, how, why, remedy, hold, figure, shows, cited } = rule
-  const source = sheet.sources[cited.source] ?? { title: cited.source, edition: '' }
   return {
     id: `${place.id}/${topic}`,
     topic,
@@ -74,7 +75,7 @@ function requirementOf(rule: RuleText, place: Place, sheet: HardwareSheet): Requ
     severity: severityOfTopic(sheet, topic),
     sheet: sheet.id,
     sheetVersion: sheet.version,
-    source,
+    source: sourceIn(sheet, cited),
     confirmation: cited.confirmation,
   }
 }

@@ -1,4 +1,5 @@
 import type { EndSheet } from '../hardware/hardware-sheet.ts'
+import { nameOf } from '../hardware/sheet-text.ts'
 import type { LayoutPanel, LayoutPost, LayoutSpace, LayoutSplice } from '../layout/layout.ts'
 import type { OwnNumber, Place } from './requirement.ts'
 import { endSheetOf, type RunModel } from './run-model.ts'
@@ -38,7 +39,7 @@ export function unitPlace(model: RunModel, unit: 'first' | 'second', sheet: EndS
     kind: 'unit',
     number: unit === 'first' ? 1 : 2,
     alongInches: outermost.alongInches,
-    sheet: sheet.name,
+    sheet: nameOf(sheet),
   }
 }
 

@@ -1,4 +1,5 @@
 import { crashworthySource } from '../hardware/crashworthy-end.ts'
+import { sourceSaying } from '../hardware/hardware-saying.ts'
 import type { EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
 import { severityOfTopic } from '../hardware/severity.ts'
 import { findTest, neededTest, testConfirmation, testSource } from '../hardware/tested-criteria.ts'
@@ -17,7 +18,7 @@ export function criteriaRequirement(model: RunModel, sheet: HardwareSheet, place
     how: { kind: 'how to look', of: 'criteria' },
     why: { kind: 'why it matters', of: 'criteria' },
     remedy: { kind: 'if it fails', of: 'criteria', needed: neededTest(sheet.category, at) },
-    source: testSource,
+    source: sourceSaying(testSource),
     confirmation: testConfirmation(hardware, at, findTest(hardware, at)),
   }
 }
@@ -48,7 +49,7 @@ export function crashworthyRequirement(
     how: { kind: 'how to look', of: 'crashworthy' },
     why: { kind: 'why it matters', of: 'crashworthy' },
     remedy: { kind: 'if it fails', of: 'crashworthy' },
-    source: crashworthySource,
+    source: sourceSaying(crashworthySource),
     confirmation: 'published',
   }
 }

@@ -1,4 +1,5 @@
 import type { CrashworthyEnd, EndExposure } from '../hardware/crashworthy-end.ts'
+import type { SourceSaying } from '../hardware/hardware-saying.ts'
 import type {
   Choice,
   Confirmation,
@@ -7,7 +8,6 @@ import type {
   FigureKind,
   Severity,
   Shown,
-  Source,
   Stated,
 } from '../hardware/hardware-sheet.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
@@ -23,7 +23,7 @@ export type Place = PlaceAt &
     | { readonly kind: 'space' }
     | { readonly kind: 'splice' }
     /** An end unit, with the name of its sheet. */
-    | { readonly kind: 'unit'; readonly sheet: string }
+    | { readonly kind: 'unit'; readonly sheet: SheetText }
     | { readonly kind: 'run' }
   )
 
@@ -81,7 +81,7 @@ export type RecordRule =
   /** Rail that counts short of the stretch that has to be shielded, inches at either end; null where it is not known. */
   | { readonly kind: 'need of run'; readonly shortAtFirst: number | null; readonly shortAtSecond: number | null }
   /** An end unit stands at a system that its sheet does not name. */
-  | { readonly kind: 'unit joins another system'; readonly sheet: string; readonly system: string }
+  | { readonly kind: 'unit joins another system'; readonly sheet: SheetText; readonly system: SheetText }
   /** Fewer pieces than the sheets ask for. */
   | {
       readonly kind: 'too few pieces'
@@ -112,6 +112,6 @@ export interface Requirement {
   readonly shows?: Shown | undefined
   readonly sheet: string
   readonly sheetVersion: string
-  readonly source: Source
+  readonly source: SourceSaying
   readonly confirmation: Confirmation
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { byHand } from '../../../test/fixtures/by-hand.ts'
 import { laidBarrier, shippedEnd } from '../../../test/fixtures/staked-run.ts'
+import { sourceIn } from '../hardware/hardware-saying.ts'
 import type { Dimension, LongitudinalSheet, MovedPostRule, SheetRule } from '../hardware/hardware-sheet.ts'
 import type { LayoutPost } from '../layout/layout.ts'
 import { newSlotRule } from './changed-post-rules.ts'
@@ -256,6 +257,6 @@ describe('a rule of a sheet', () => {
     const right = odd.look.kind === 'choose' ? odd.look.choices.filter((one) => one.right).map(({ id }) => id) : []
     expect(right).toEqual(['in-140'])
     // No panel of the sheet is of that length: its source is what the sheet says of splices.
-    expect(odd.source).toEqual(barrier.system.sources[barrier.system.splice.source])
+    expect(odd.source).toEqual(sourceIn(barrier.system, barrier.system.splice))
   })
 })

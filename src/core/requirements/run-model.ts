@@ -2,6 +2,7 @@ import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { WorkAtHand } from '../hardware/tested-criteria.ts'
 import type { CountedPieces, CurbBefore, Layout, LayoutRequest, RunEnd, Unit } from '../layout/layout.ts'
 import type { RunFlare } from '../layout/run-flare.ts'
+import { sheetOf } from '../layout/sheet-of.ts'
 
 /** A chosen layout with everything that decides what must be true of it. */
 export interface RunModel extends WorkAtHand {
@@ -16,11 +17,6 @@ export interface RunModel extends WorkAtHand {
   readonly opposingReaches: boolean | null
   /** What stands, and the stretch that has to be shielded (inches from the run's datum); left out where the run was laid out. */
   readonly counted?: (CountedPieces & { readonly need: LayoutRequest['need'] }) | undefined
-}
-
-export function sheetOf(model: RunModel, unit: Unit): EndSheet | LongitudinalSheet {
-  const end = unit === 'first' ? model.first : unit === 'second' ? model.second : null
-  return end !== null && end.kind === 'unit' ? end.sheet : model.system
 }
 
 /** Whether a piece belongs to an end of which nobody knows what it is: nothing is asked of it. */

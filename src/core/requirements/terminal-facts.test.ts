@@ -114,7 +114,7 @@ describe('the twenty facts of a flared cable-anchored terminal, as requirements'
 
   it('names source and confirmation for every one, and no id twice', () => {
     for (const [, all] of both)
-      for (const one of all.values()) expect(one.source.title.length, one.id).toBeGreaterThan(5)
+      for (const one of all.values()) expect(JSON.stringify(one.source.title.of).length, one.id).toBeGreaterThan(5)
     expect(new Set(at31.keys()).size).toBe(at31.size)
   })
 })

@@ -1,5 +1,7 @@
 import { distance, type Point, pointBetween } from '../geometry/point.ts'
+import { kindOfPost } from '../layout/kind-of-post.ts'
 import type { LayoutPost } from '../layout/layout.ts'
+import { sheetOf } from '../layout/sheet-of.ts'
 import { ok, type Result } from '../result.ts'
 import type { Metres } from '../units/quantity.ts'
 import type { Barrier } from './barrier.ts'
@@ -101,11 +103,12 @@ function codeOf(post: LayoutPost, { layout }: Barrier): StakeCode {
   }
 }
 
-function purposeOf({ kind: of, block, ownNumber: number, unit, state }: LayoutPost, barrier: Barrier): StakeSaying {
+function purposeOf(post: LayoutPost, barrier: Barrier): StakeSaying {
+  const { block, ownNumber: number, unit, state } = post
   const end = unit === 'run' ? null : barrier[unit]
   return {
     kind: 'post at stake',
-    ...{ of, block },
+    ...{ of: kindOfPost(post, sheetOf(barrier, post.unit)), block },
     own: end?.kind === 'unit' && number !== null ? { number, unit: end.sheet.kind } : null,
     state: state === 'moved' ? 'moved' : state === 'standing' ? 'stands already' : null,
   }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { byHand } from '../../../test/fixtures/by-hand.ts'
 import { sampleReading } from '../../../test/fixtures/record-inputs.ts'
+import { sourceSaying } from '../hardware/hardware-saying.ts'
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { instruments } from '../measurement/instruments.ts'
 import type { Answer, Reading } from '../measurement/reading.ts'
@@ -24,7 +25,12 @@ function requirement(place: Place, topic: string, look: RequirementLook): Requir
       figure: null,
       severity: 'notStated',
     },
-    ...{ sheet: 'test', sheetVersion: '1', source: { title: '', edition: '' }, confirmation: 'published' },
+    ...{
+      sheet: 'test',
+      sheetVersion: '1',
+      source: sourceSaying({ title: '', edition: '' }),
+      confirmation: 'published',
+    },
   }
 }
 const post: Place = { id: 'post-1', kind: 'post', number: 1, alongInches: 0, own: null }

@@ -1,8 +1,9 @@
 import type { SeenKind, Severity, Stated } from '../hardware/hardware-sheet.ts'
 import { severityOfSeen, severityRank } from '../hardware/severity.ts'
+import { sheetOf } from '../layout/sheet-of.ts'
 import { panelPlace, postPlace, runPlace, spacePlace, splicePlace, unitPlace } from '../requirements/places.ts'
 import type { Place } from '../requirements/requirement.ts'
-import { endSheetOf, type RunModel, sheetOf } from '../requirements/run-model.ts'
+import { endSheetOf, type RunModel } from '../requirements/run-model.ts'
 
 /** What somebody saw that no requirement asks for. Never changed; it is closed by an entry of its own. */
 export interface FreeFinding {

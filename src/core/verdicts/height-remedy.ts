@@ -1,5 +1,6 @@
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { type Doubt, noDoubt } from '../measurement/doubt.ts'
+import type { Instrument } from '../measurement/instruments.ts'
 import type { Place } from '../requirements/requirement.ts'
 import { exactLength, type LengthUnit, lengthIn, type Nanometres } from '../units/exact-length.ts'
 import { chooseChange, type HowRead, type Proof, type Room, readableRoom, roomWithin } from './proof.ts'
@@ -86,7 +87,7 @@ export function heightRemedy(
 
 export const notProvable = (
   requirements: readonly string[],
-  would: readonly { readonly name: string }[],
+  would: readonly Pick<Instrument, 'name'>[],
 ): RemedyStep => ({ kind: 'not provable', requirements, would: would.map(({ name }) => name) })
 
 const movesOf = (reading: HeightReading | null, guard: Doubt): Room => {

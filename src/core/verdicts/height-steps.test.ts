@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Dimension } from '../hardware/hardware-sheet.ts'
+import { theirs } from '../theirs.ts'
 import { exactLength, type LengthUnit } from '../units/exact-length.ts'
 import { type HeightReading, heightRemedy } from './height-remedy.ts'
 import type { Proof } from './proof.ts'
@@ -15,7 +16,7 @@ const read = (value: number, limits: Dimension, guard = 0, step = 1 / 8): Height
   ...{ value: exactLength(value, limits.unit), limits, guard: { fixed: inch(guard), relative: 0 }, step: inch(step) },
 })
 const tape = (name: string, guard: number, step = 1 / 8) => ({
-  name,
+  name: theirs(name),
   guard: { fixed: inch(guard), relative: 0 },
   step: inch(step),
 })
@@ -136,7 +137,7 @@ describe('a post that no move brings right', () => {
     const instruments = [tape('fine tape', 1 / 8), tape('rough tape', 2)]
     // 30 + 1 1/4 in is over 32 - 1 1/4 in; with 1 in each side there is one height left, and with 1/8 in there is room.
     expect(steps(read(28.5, rail, 1.25), read(3.5, stub, 1.25), null, instruments)[1]).toEqual({
-      ...{ kind: 'not provable', requirements: both, would: ['fine tape'] },
+      ...{ kind: 'not provable', requirements: both, would: [theirs('fine tape')] },
     })
     expect(steps(read(28.5, rail, 1), read(3.5, stub, 1), null, instruments)).toHaveLength(1)
   })
@@ -145,7 +146,7 @@ describe('a post that no move brings right', () => {
 describe('a move that readings like these do not prove', () => {
   it('is told all the same, with the instruments that would prove it, for the heights that were read', () => {
     expect(steps(read(28, rail, 2), null, null, [tape('fine tape', 1 / 8)])[1]).toEqual({
-      ...{ kind: 'not provable', requirements: ['post-9/rail-height'], would: ['fine tape'] },
+      ...{ kind: 'not provable', requirements: ['post-9/rail-height'], would: [theirs('fine tape')] },
     })
     expect(steps(null, read(5, { ...stub, low: 3 }, 1), null, [])[1]).toEqual({
       ...{ kind: 'not provable', requirements: ['post-9/stub-height'], would: [] },
@@ -162,7 +163,7 @@ describe('a move that readings like these do not prove', () => {
     expect(steps(coarse, null, null, [tape('fine tape', 1 / 8)])).toEqual([
       {
         ...{ kind: 'measure first', what: 'finely', requirements: ['post-9/rail-height'], from: 9, to: 9 },
-        using: 'fine tape',
+        using: theirs('fine tape'),
       },
     ])
   })

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { byHand } from '../../../test/fixtures/by-hand.ts'
+import { sourceSaying } from '../hardware/hardware-saying.ts'
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { type Instrument, instruments } from '../measurement/instruments.ts'
 import type { Answer, Reading } from '../measurement/reading.ts'
 import type { Requirement, RequirementLook } from '../requirements/requirement.ts'
+import { theirs } from '../theirs.ts'
 import { exactLength } from '../units/exact-length.ts'
 import { currentReadings, judgeRequirements } from './judge-requirements.ts'
 import type { DecisionRule } from './verdict.ts'
@@ -37,7 +39,7 @@ const requirement = (look: RequirementLook, changes: Partial<Requirement> = {}):
     severity: 'notStated',
     sheet: 'test',
     sheetVersion: '1',
-    source: { title: '', edition: '' },
+    source: sourceSaying({ title: '', edition: '' }),
   },
   ...{ confirmation: 'published', ...changes },
 })
@@ -129,7 +131,15 @@ describe('a requirement with an answer', () => {
 describe('the instrument of a reading', () => {
   const band: DecisionRule = { kind: 'guard band', multiple: 1 }
   const of = (id: string, own: number): Instrument => ({
-    ...{ id, name: id, standardUncertainty: own, unit: 'in', readTo: 0, source: '', confirmation: 'from memory' },
+    ...{
+      id,
+      name: theirs(id),
+      standardUncertainty: own,
+      unit: 'in',
+      readTo: 0,
+      source: theirs(''),
+      confirmation: 'from memory',
+    },
   })
   const uncertainty = (used: string | null, list: readonly Instrument[]) => {
     const { because } = judge(requirement(measure), [reading('r', length(31), { instrument: used })], band, list)

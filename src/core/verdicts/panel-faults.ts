@@ -1,6 +1,7 @@
 import { sheetText } from '../hardware/sheet-text.ts'
+import { sheetOf } from '../layout/sheet-of.ts'
 import { wantedLength } from '../requirements/as-counted.ts'
-import { type RunModel, sheetOf } from '../requirements/run-model.ts'
+import type { RunModel } from '../requirements/run-model.ts'
 import { findingOf, type Judged, type JudgedById } from './judged.ts'
 import type { ExchangePanel, RemedyStep } from './remedy.ts'
 import type { Finding } from './verdict.ts'

@@ -77,7 +77,9 @@ describe('what is put right as its rule says', () => {
       { ...right, to: { kind: 'value', span: { from: null, to: 0.875 }, unit: 'in' } },
       {
         ...{ kind: 'not provable', requirements: ['post-1/cable-play'] },
-        would: ['steel tape', 'string line and tape', 'tape and level', 'total station'],
+        would: (['steel tape', 'string line and tape', 'tape and level', 'total station'] as const).map((is) => ({
+          ...{ kind: 'instrument', is },
+        })),
       },
     ])
     expect(steps('cable-play', measure(limits(null, null, 0.05)), length(4))).toEqual([

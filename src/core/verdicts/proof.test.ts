@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import type { Instrument } from '../measurement/instruments.ts'
 import type { Reading } from '../measurement/reading.ts'
+import { theirs } from '../theirs.ts'
 import { exactLength, type LengthUnit } from '../units/exact-length.ts'
 import { chooseChange, landing, proofOf, readableRoom, roomWithin, roundTo, setOutSteps } from './proof.ts'
 import type { Measured, Verdict } from './verdict.ts'
@@ -13,7 +14,15 @@ const room = (low: number, high: number) => ({ low: inch(low), high: inch(high) 
 const endless = Number.POSITIVE_INFINITY
 
 const instrument = (id: string, own: number, readTo: number): Instrument => ({
-  ...{ id, name: `the ${id}`, standardUncertainty: own, unit: 'mm', readTo, source: '', confirmation: 'from memory' },
+  ...{
+    id,
+    name: theirs(`the ${id}`),
+    standardUncertainty: own,
+    unit: 'mm',
+    readTo,
+    source: theirs(''),
+    confirmation: 'from memory',
+  },
 })
 const reading = (id: string, used: string | null, resolution: number | null): Reading => ({
   ...{ id, of: id, instrument: used, uncertainty: null, by: 'J. Okafor', at: '2016-05-12T10:05:00Z' },
@@ -75,9 +84,9 @@ describe('the instruments that could prove something', () => {
     ]
     const proof = proofOf([], { rule: guarded, instruments }).instrumentsFor(within)
     expect(proof).toEqual([
-      { name: 'the fine', guard: fixed(mm(2)), step: 0 },
-      { name: 'the rough', guard: fixed(mm(4)), step: 0 },
-      { name: 'the stepped', guard: fixed(mm(4)), step: mm(6) },
+      { name: theirs('the fine'), guard: fixed(mm(2)), step: 0 },
+      { name: theirs('the rough'), guard: fixed(mm(4)), step: 0 },
+      { name: theirs('the stepped'), guard: fixed(mm(4)), step: mm(6) },
     ])
     const turned = proofOf([], { rule: guarded, instruments: instruments.toReversed() }).instrumentsFor(within)
     expect(turned).toEqual(proof)

@@ -1,5 +1,6 @@
 import type { Dimension } from '../hardware/hardware-sheet.ts'
 import { type Doubt, doubt, doubtAt, doubtfulAround } from '../measurement/doubt.ts'
+import type { InstrumentName } from '../measurement/instrument-saying.ts'
 import { type Instrument, instrumentOf, instrumentsReading, isNotStated } from '../measurement/instruments.ts'
 import type { Reading } from '../measurement/reading.ts'
 import { type LengthUnit, type Nanometres, nanometresPer } from '../units/exact-length.ts'
@@ -20,7 +21,7 @@ export interface Proof {
   /** How the value was read that a verdict rests on. */
   readonly of: (verdict: Verdict, because: Measured) => HowRead
   /** How one reading for these limits is taken with each instrument that can, the least doubtful first. */
-  readonly instrumentsFor: (limits: Dimension<Unit>) => readonly (HowRead & { readonly name: string })[]
+  readonly instrumentsFor: (limits: Dimension<Unit>) => readonly (HowRead & { readonly name: InstrumentName })[]
 }
 
 export function proofOf(readings: readonly Reading[], rules: JudgingRules): Proof {

@@ -1,4 +1,5 @@
 import type { SheetText } from '../hardware/sheet-text.ts'
+import type { InstrumentName } from '../measurement/instrument-saying.ts'
 import type { RequirementText } from '../requirements/requirement-saying.ts'
 import type { LengthUnit } from '../units/exact-length.ts'
 import type { Unit } from '../units/quantity-kinds.ts'
@@ -17,16 +18,17 @@ export type RemedyStep =
   | { readonly kind: 'as the rule says'; readonly how: RequirementText }
 
 /** Without these readings nobody can say what has to be done, or whether it is all. */
-export interface MeasureFirst {
+export type MeasureFirst = {
   readonly kind: 'measure first'
-  readonly what: 'stub' | 'rail' | 'spaces' | 'panels' | 'splice again' | 'finely' | 'side'
   readonly requirements: readonly string[]
   /** Posts or panels by number, from the first that it is about to the last. */
   readonly from: number
   readonly to: number
-  /** The name of the instrument that it takes; null for any. */
-  readonly using: string | null
-}
+} & (
+  | { readonly what: 'stub' | 'rail' | 'spaces' | 'panels' | 'splice again' | 'side'; readonly using: null }
+  /** With the name of the instrument that it takes. */
+  | { readonly what: 'finely'; readonly using: InstrumentName }
+)
 
 /** Posts that stand out of place together. */
 export interface MovePosts {
@@ -118,5 +120,5 @@ export interface NotProvable {
   /** What has to be read otherwise. */
   readonly requirements: readonly string[]
   /** Names of the instruments of the run that would prove it, the least doubtful first. */
-  readonly would: readonly string[]
+  readonly would: readonly InstrumentName[]
 }

@@ -1,6 +1,7 @@
 import { measuresLength } from '../hardware/measures-length.ts'
 import type { LayoutPost } from '../layout/layout.ts'
 import { type Doubt, noDoubt } from '../measurement/doubt.ts'
+import type { Instrument } from '../measurement/instruments.ts'
 import type { RunModel } from '../requirements/run-model.ts'
 import { exactLength, type LengthUnit, lengthIn } from '../units/exact-length.ts'
 import { notProvable } from './height-remedy.ts'
@@ -15,7 +16,7 @@ interface ReadSpace extends SpaceRead {
   /** False where not even the nominal width could be proven with a reading like this one. */
   readonly isProvable: boolean
   /** Names of the instruments that could. */
-  readonly would: readonly { readonly name: string }[]
+  readonly would: readonly Pick<Instrument, 'name'>[]
 }
 
 /**

@@ -10,7 +10,7 @@ import type { Print } from '../../words/print.ts'
 import { askedEarlierLines } from '../asked-earlier.ts'
 import { readingLine } from '../reading-lines.ts'
 import type { RecordInput } from '../record-input.ts'
-import { requirementLines, sourceLines } from '../requirement-lines.ts'
+import { requirementLines } from '../requirement-lines.ts'
 import { documentWords } from '../words/document-words.ts'
 import { type Cell, type Column, column, type Sheet } from './sheet.ts'
 
@@ -19,7 +19,6 @@ export function requirementsSheet(input: RecordInput): Sheet {
   const { frame, workbook } = documentWords(input.print)
   const words = workbook.requirements
   const verdicts = new Map(input.judgement.verdicts.map((verdict) => [verdict.requirement, verdict]))
-  const sources = sourceLines(input.requirements)
   return {
     name: words.name,
     page: 'landscape',
@@ -40,7 +39,7 @@ export function requirementsSheet(input: RecordInput): Sheet {
       column(words.source, 36),
       column(words.confirmation, 16),
     ],
-    rows: requirementLines(input, sources).map((line, i): Cell[] => {
+    rows: requirementLines(input).map((line, i): Cell[] => {
       const [value, unit, margin, uncertainty] = measuredCells(verdicts.get(line.id), input.print)
       const { source } = input.requirements[i] as Requirement
       return [
@@ -57,7 +56,7 @@ export function requirementsSheet(input: RecordInput): Sheet {
         line.reason,
         line.readings.map(({ id }) => id).join(', '),
         line.sheet,
-        `${input.print.say(source.title)}, ${input.print.say(source.edition)}`,
+        input.print.say(source),
         frame.confirmations[line.confirmation],
       ]
     }),

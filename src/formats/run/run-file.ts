@@ -46,6 +46,12 @@ export interface RunDecision {
   readonly panels: readonly number[]
 }
 
+/** An instrument with the name and source that the writer of the run gave it. */
+export interface WrittenInstrument extends Omit<Instrument, 'name' | 'source'> {
+  readonly name: string
+  readonly source: string
+}
+
 /**
  * One run as its file states it, every default filled in.
  *
@@ -79,7 +85,7 @@ export interface RunFile {
   readonly decision: RunDecision | null
   readonly decisionRule: DecisionRule
   /** Instruments that replace shipped ones of the same id, or add to them. */
-  readonly instruments: readonly Instrument[]
+  readonly instruments: readonly WrittenInstrument[]
   /** Sheets that replace shipped ones of the same id, or add to them. */
   readonly sheets: readonly HardwareSheet[]
   /** What was chosen; `sheets` then holds every sheet in use. Left out of a run that only asks. */

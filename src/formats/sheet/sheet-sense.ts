@@ -12,7 +12,7 @@ import { type Contradiction, repeated } from '../contradiction.ts'
 import { quantityFault } from '../range/quantity-range.ts'
 import { lengthFault, numberFault } from '../range/range-faults.ts'
 import type { RangeName } from '../range/ranges.ts'
-import { textsOf } from './sheet-texts.ts'
+import { translatable } from './sheet-texts.ts'
 
 type Path = Contradiction['path']
 
@@ -105,7 +105,7 @@ function inRule(sheet: HardwareSheet, part: number, index: number): Contradictio
 /** Another language's text of something that stands in the sheet: a text that was changed leaves none of the old behind. */
 function inTranslations(sheet: HardwareSheet): Contradiction[] {
   const { language = 'en', translations = {} } = sheet
-  const texts = new Set(textsOf(sheet))
+  const texts = new Set(translatable(sheet))
   return languages.flatMap((one): Contradiction[] => {
     const path = ['translations', one]
     const keys = Object.keys(translations[one] ?? {})

@@ -1,6 +1,12 @@
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 
-/** Every text of the sheet that is shown to a person; sources keep the titles under which they are published. */
+/** Every text of the sheet that is shown to a person; of sources what is not the title of a document may have other languages. */
+export const translatable = (sheet: HardwareSheet): readonly string[] => [
+  ...textsOf(sheet),
+  ...Object.values(sheet.sources).flatMap(({ title, edition }) => [title, edition]),
+]
+
+/** The same without its sources, which keep the titles under which they are published. */
 export function textsOf(sheet: HardwareSheet): readonly string[] {
   const parts = sheet.parts.flatMap(({ name, rules }) => [name, ...rules.flatMap(textsOfRule)])
   return [sheet.name, sheet.notice, ...parts, ...measuredIn(sheet), ...piecesOf(sheet)]

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks'
-import { say } from '../messages.ts'
+import { say, troubleWords } from '../messages.ts'
 import { d } from './messages.ts'
 import type { DeviceStatus, PhotoSum, RunSource, Trouble } from './run-source.ts'
 import './status-line.css'
@@ -20,7 +20,7 @@ export function StatusLine({ source }: { readonly source: RunSource }) {
       )}
       {trouble !== null && (
         <p class="trouble" role="alert">
-          {say(trouble.message)}
+          {troubleWords(trouble.message)}
         </p>
       )}
       {status !== null && <Facts source={source} status={status} />}
@@ -71,7 +71,7 @@ function Details({ source, status }: FactsProps) {
         <>
           <ul>
             {refused.map(({ id, kind, reason }) => (
-              <li key={id}>{d.status.refusedOne(kind, say(reason))}</li>
+              <li key={id}>{d.status.refusedOne(kind, troubleWords(reason))}</li>
             ))}
             <li>{lastSync === null ? d.status.never : d.status.last(new Date(lastSync).toLocaleString())}</li>
             {persisted !== null && <li>{persisted ? d.status.persisted : d.status.notPersisted}</li>}
@@ -90,7 +90,11 @@ function FreeRoom({ source, freeable }: { readonly source: RunSource; readonly f
   const [said, setSaid] = useState('')
   const free = async (): Promise<void> => {
     const answer = await source.freePhotos()
-    setSaid(answer.ok ? d.status.freed(answer.value.photos, megabytes(answer.value.bytes)) : say(answer.error.message))
+    setSaid(
+      answer.ok
+        ? d.status.freed(answer.value.photos, megabytes(answer.value.bytes))
+        : troubleWords(answer.error.message),
+    )
   }
   return (
     <div class="device-room">
@@ -142,7 +146,7 @@ function Transfer({ source }: { readonly source: RunSource }) {
       {trouble !== null && (
         <div class="trouble" role="alert">
           <p>
-            <b>{d.status.failed}</b> {say(trouble.message)}
+            <b>{d.status.failed}</b> {troubleWords(trouble.message)}
           </p>
           <ul>
             {trouble.problems.map(({ place, expected, found }) => (

@@ -1,4 +1,5 @@
 import type { Requirement } from '../../core/requirements/requirement.ts'
+import { theirs } from '../../core/theirs.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { Begun } from '../data/begun.ts'
 import { m, say } from '../messages.ts'
@@ -85,7 +86,11 @@ function draftWords(
   asked?: Pick<Requirement, 'look'>,
 ): string {
   const label =
-    asked?.look.kind === 'choose' ? asked.look.choices.find(({ id }) => id === choice)?.label : (choice ?? undefined)
+    asked?.look.kind === 'choose'
+      ? asked.look.choices.find(({ id }) => id === choice)?.label
+      : choice === null
+        ? undefined
+        : theirs(choice)
   const parts = [
     ...(mode === 'cannot see' ? [m.entry.cannotSeeSaid] : []),
     ...(mode === 'does not apply' ? [`${m.entry.because} ${because}`] : []),

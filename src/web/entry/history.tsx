@@ -1,6 +1,7 @@
 import { correctionsIn } from '../../core/measurement/corrections.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
+import { theirs } from '../../core/theirs.ts'
 import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
 import { instrumentsOf } from '../../operations/instruments-of.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
@@ -47,7 +48,7 @@ export function History({ judged, requirement, of, rivals, correct, undo }: Prop
                 {[
                   momentWords(at),
                   by,
-                  ...(instrument === null ? [] : [m.entry.with(say(nameOf.get(instrument) ?? instrument))]),
+                  ...(instrument === null ? [] : [m.entry.with(say(nameOf.get(instrument) ?? theirs(instrument)))]),
                   ...(where === null ? [] : [where]),
                 ].join(', ')}
               </p>

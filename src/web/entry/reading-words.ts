@@ -5,6 +5,7 @@ import type { Layout } from '../../core/layout/layout.ts'
 import { lacksSide } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Place, Requirement } from '../../core/requirements/requirement.ts'
+import { theirs } from '../../core/theirs.ts'
 import { exactLength, lengthIn } from '../../core/units/exact-length.ts'
 import { type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
 import type { Unproven, VerdictReason } from '../../core/verdicts/verdict.ts'
@@ -27,7 +28,7 @@ export function answerWords(answer: Answer, requirement: Pick<Requirement, 'look
       ].join(' ')
     case 'choice': {
       const choices = requirement?.look.kind === 'choose' ? requirement.look.choices : []
-      return say(choices.find(({ id }) => id === answer.choice)?.label ?? answer.choice)
+      return say(choices.find(({ id }) => id === answer.choice)?.label ?? theirs(answer.choice))
     }
     case 'confirmed':
       return answer.yes ? m.entry.yes : m.entry.no

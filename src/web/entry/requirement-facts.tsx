@@ -1,4 +1,6 @@
+import { nameOf } from '../../core/hardware/sheet-text.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
+import { theirs } from '../../core/theirs.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { sheetsInUse } from '../../operations/sheets-in-use.ts'
 import { m, printIn, say } from '../messages.ts'
@@ -32,11 +34,7 @@ export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; r
       <p>{say(remedy, units)}</p>
       <h3>{m.entry.source}</h3>
       <p>
-        {[source.title, source.edition]
-          .filter((text) => text !== '')
-          .map((text) => say(text))
-          .join(', ')}{' '}
-        (
+        {say(source)} (
         {confirmation === 'from memory' ? (
           <b class="unconfirmed">{m.entry.unconfirmed}</b>
         ) : (
@@ -44,7 +42,7 @@ export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; r
         )}
         )
       </p>
-      <p class="hint">{m.entry.sheet(say(sheet?.name ?? sheetId), sheetVersion)}</p>
+      <p class="hint">{m.entry.sheet(say(sheet === undefined ? theirs(sheetId) : nameOf(sheet)), sheetVersion)}</p>
     </div>
   )
 }

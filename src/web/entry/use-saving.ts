@@ -1,7 +1,7 @@
 import { useRef } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
-import { m, say } from '../messages.ts'
+import { m, troubleWords } from '../messages.ts'
 import type { Drafts } from './drafts.ts'
 
 /** Appends readings, and tells of each that was not taken in: nothing is acknowledged that is not on the disk. */
@@ -30,5 +30,5 @@ function troubleOf(
 ): Pick<Trouble, 'message' | 'problems'> {
   if (!answered.ok) return answered.error
   const refused = answer?.outcome === 'rejected' ? answer : { reason: '', problems: [] }
-  return { message: m.entry.rejected(say(refused.reason)), problems: refused.problems }
+  return { message: m.entry.rejected(troubleWords(refused.reason)), problems: refused.problems }
 }

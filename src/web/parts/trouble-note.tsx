@@ -1,6 +1,6 @@
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { Trouble } from '../data/run-source.ts'
-import { m, say } from '../messages.ts'
+import { m, say, troubleWords } from '../messages.ts'
 
 interface Props {
   readonly title: string
@@ -12,7 +12,7 @@ interface Props {
 export const TroubleNote = ({ title, trouble, again }: Props) => (
   <div class="trouble" role="alert">
     <p>
-      <b>{title}</b> {say(trouble.message)}
+      <b>{title}</b> {troubleWords(trouble.message)}
     </p>
     <ProblemList problems={trouble.problems} />
     {again !== undefined && (

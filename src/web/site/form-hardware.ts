@@ -1,3 +1,5 @@
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { nameOf } from '../../core/hardware/sheet-text.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { say } from '../messages.ts'
 import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from './draft.ts'
@@ -7,16 +9,12 @@ import { words } from './words.ts'
 export function hardwareFields(draft: Draft): readonly FormField[] {
   const { fields, choices, form } = words()
   const { field, choice } = fieldMaker(draft)
-  const sheets = [...shippedSheets, ...itemsAt(draft, 'sheets')] as readonly {
-    id: string
-    name: string
-    kind: string
-  }[]
+  const sheets = [...shippedSheets, ...(itemsAt(draft, 'sheets') as readonly HardwareSheet[])]
   const sheet = (place: string, label: string, isSystem: boolean): FormField => {
     const chosen = textOf(valueAt(draft, place))
     const named = sheets
       .filter(({ kind }) => (kind === 'longitudinal') === isSystem)
-      .map(({ id, name }) => [id, say(name)])
+      .map((one) => [one.id, say(nameOf(one))])
     const unknown = chosen === '' || named.some(([id]) => id === chosen) ? [] : [[chosen, form.noSuchSheet(chosen)]]
     return choice(place, label, Object.fromEntries([...named, ...unknown]), { isOptional: true })
   }

@@ -1,10 +1,10 @@
-import { feetInchesText } from '../../core/hardware/dimension-text.ts'
+import { contentOf } from '../../core/hardware/sheet-text.ts'
 import type { Need } from '../../core/need/need.ts'
 import type { TableValue } from '../../core/need/tables/table.ts'
 import type { Site } from '../../core/site/site.ts'
 import { stationWords } from '../../drawing/views/plan/site-words.ts'
 import type { DirectionReport, Installed } from '../../operations/compute-need.ts'
-import { say } from '../messages.ts'
+import { printIn, say } from '../messages.ts'
 import { ProblemList } from '../parts/trouble-note.tsx'
 import { longText } from './long-text.ts'
 import type { SiteResults } from './solve-site.ts'
@@ -114,7 +114,7 @@ function Direction({ title, report, unit, station }: DirectionProps) {
           <h4>{s.notes}</h4>
           <ul class="site-notes">
             {notes.map((note) => (
-              <li key={say(note)}>{say(note)}</li>
+              <li key={contentOf(note)}>{say(note)}</li>
             ))}
           </ul>
         </>
@@ -134,7 +134,7 @@ function InstalledRail({ installed, unit }: { readonly installed: Installed; rea
       [
         longText(installed.plainRail, unit),
         ...[...new Set(plainPanels)].map((inches) =>
-          s.panels(alike(inches), say(feetInchesText(inches), unit === 'ft' ? 'us' : 'metric')),
+          s.panels(alike(inches), printIn(unit === 'ft' ? 'us' : 'metric').feetInches(inches)),
         ),
       ].join('; '),
     ],
@@ -158,14 +158,14 @@ function InstalledRail({ installed, unit }: { readonly installed: Installed; rea
 
 function Sources({ values }: { readonly values: readonly TableValue[] }) {
   const { need: s } = words()
-  const once = [...new Map(values.map((value) => [`${value.value} ${say(value.source)}`, value])).values()]
+  const once = [...new Map(values.map((value) => [contentOf([value.value, value.source]), value])).values()]
   return (
     <>
       <h3>{s.sources}</h3>
       {once.length === 0 && <p>{s.noSources}</p>}
       <ul class="site-sources">
         {once.map((value) => (
-          <li key={`${value.value} ${say(value.source)}`}>
+          <li key={contentOf([value.value, value.source])}>
             <b>
               {s.what[value.what]} {tableText(value)}
             </b>{' '}

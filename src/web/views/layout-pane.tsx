@@ -1,11 +1,13 @@
 import { useMemo } from 'preact/hooks'
-import { feetInchesText } from '../../core/hardware/dimension-text.ts'
+import { kindOfPost } from '../../core/layout/kind-of-post.ts'
 import type { Layout } from '../../core/layout/layout.ts'
+import { sheetOf } from '../../core/layout/sheet-of.ts'
+import type { RunModel } from '../../core/requirements/run-model.ts'
 import { explainLayout } from '../../operations/explain-layout.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
 import { alongWords } from '../entry/reading-words.ts'
-import { m, say } from '../messages.ts'
+import { m, printIn, say } from '../messages.ts'
 import { ProblemList } from '../parts/trouble-note.tsx'
 
 /** How many lawful runs are shown besides the chosen one. */
@@ -30,9 +32,9 @@ export function LayoutPane({ judged }: { readonly judged: JudgedRun }) {
           </tr>
         </thead>
         <tbody>
-          {piecesOf(layout, units).map(({ along, name, what }) => (
+          {piecesOf(judged.model, units).map(({ along, name, what }) => (
             <tr key={name + along}>
-              <td class="number">{units === 'us' ? feetInchesText(along) : alongWords(along, units)}</td>
+              <td class="number">{units === 'us' ? printIn(null).feetInches(along) : alongWords(along, units)}</td>
               <th scope="row">{name}</th>
               <td>{what}</td>
             </tr>
@@ -64,22 +66,25 @@ interface OthersProps {
 }
 
 function Others({ units, ...props }: OthersProps) {
-  const others = props.layouts.filter((layout) => panelsOf(layout) !== panelsOf(props.chosen)).slice(0, othersShown)
+  const others = props.layouts
+    .filter((layout) => `${panelsOf(layout)}` !== `${panelsOf(props.chosen)}`)
+    .slice(0, othersShown)
   return (
     <>
       <h2>{m.layout.others}</h2>
       {others.length === 0 ? (
         <p>{m.layout.noOthers}</p>
       ) : (
-        <List items={others.map((layout) => say(panelsOf(layout), units))} />
+        <List
+          items={others.map((layout) => m.layout.panels(panelsOf(layout).map(printIn(units).feetInches).join(', ')))}
+        />
       )}
       {props.more && <p>{m.layout.more}</p>}
     </>
   )
 }
 
-const panelsOf = ({ panels }: Layout): string =>
-  m.layout.panels(panels.map(({ inches }) => feetInchesText(inches)).join(', '))
+const panelsOf = ({ panels }: Layout): readonly number[] => panels.map(({ inches }) => inches)
 
 const List = ({ items }: { readonly items: readonly string[] }) => (
   <ul>
@@ -95,17 +100,19 @@ interface Piece {
   readonly what: string
 }
 
-function piecesOf({ posts, panels, splices, omitted }: Layout, units: 'us' | 'metric'): readonly Piece[] {
+function piecesOf(model: RunModel, units: 'us' | 'metric'): readonly Piece[] {
+  const { posts, panels, splices, omitted } = model.layout
+  const { feetInches, theirs } = printIn(units)
   const pieces: Piece[] = [
     ...panels.map(({ number, fromInches, inches, role, nested }) => ({
       along: fromInches,
       name: m.layout.panel(number),
-      what: [say(feetInchesText(inches), units), m.layout.role[role], ...(nested ? [m.layout.nested] : [])].join(', '),
+      what: [feetInches(inches), m.layout.role[role], ...(nested ? [m.layout.nested] : [])].join(', '),
     })),
-    ...posts.map(({ number, alongInches, kind, block }) => ({
-      along: alongInches,
-      name: m.layout.post(number),
-      what: `${say(kind)}, ${block ? m.layout.block : m.layout.noBlock}`,
+    ...posts.map((post) => ({
+      along: post.alongInches,
+      name: m.layout.post(post.number),
+      what: `${say(kindOfPost(post, sheetOf(model, post.unit)))}, ${post.block ? m.layout.block : m.layout.noBlock}`,
     })),
     ...splices.map(({ number, alongInches, position }) => ({
       along: alongInches,
@@ -115,7 +122,7 @@ function piecesOf({ posts, panels, splices, omitted }: Layout, units: 'us' | 'me
     ...omitted.map(({ alongInches, obstruction }) => ({
       along: alongInches,
       name: m.layout.omitted,
-      what: obstruction,
+      what: theirs(obstruction),
     })),
   ]
   return pieces.sort((a, b) => a.along - b.along)

@@ -129,8 +129,8 @@ function Unproven({ judged, punch, run }: Pick<Props, 'judged' | 'punch' | 'run'
             const verdict = verdictOf.get(requirement)!
             return (
               <li key={requirement}>
-                <VerdictMark word={verdict} /> {placeWords(place)}:{' '}
-                {say(mustOf.get(requirement) ?? '', judged.run.units)} <i>{unprovenWords(because, judged.run.units)}</i>
+                <VerdictMark word={verdict} /> {placeWords(place)}: {say(mustOf.get(requirement)!, judged.run.units)}{' '}
+                <i>{unprovenWords(because, judged.run.units)}</i>
               </li>
             )
           })}

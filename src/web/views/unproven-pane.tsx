@@ -21,7 +21,7 @@ export function UnprovenPane({ judged, run }: { readonly judged: JudgedRun; read
               <a class="row-link" href={requirementPath(run, requirement)}>
                 <VerdictMark word={verdict} />
                 <span>
-                  <b>{placeWords(place)}.</b> {say(mustOf.get(requirement) ?? '', judged.run.units)}{' '}
+                  <b>{placeWords(place)}.</b> {say(mustOf.get(requirement)!, judged.run.units)}{' '}
                   <i>{unprovenWords(because, judged.run.units)}</i>
                 </span>
               </a>

@@ -5,7 +5,8 @@ import type { Printers } from '../print.ts'
 
 export const hardware: Printers<HardwareSaying> = {
   source: ({ title, edition }, print) =>
-    edition === '' ? print.say(title) : `${print.say(title)}, ${print.say(edition)}`,
+    edition === null ? print.say(title) : `${print.say(title)}, ${print.say(edition)}`,
+  title: ({ of }, print) => print.theirs(typeof of === 'string' ? of : (of.others.en ?? of.own)),
   'crash tests': ({ tests }) => (tests.length === 0 ? 'no crash test stated' : tests.map(testText).join('; ')),
   'needed crash test': ({ at: { speed, work, letting }, category, lastLetting, ...needed }) => {
     const level = `${neededTestName(needed)}${speed === null ? '' : `, for ${speed.value} ${speed.unit}`}`

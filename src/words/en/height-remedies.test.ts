@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Dimension } from '../../core/hardware/hardware-sheet.ts'
+import { theirs } from '../../core/theirs.ts'
 import { exactLength } from '../../core/units/exact-length.ts'
 import { heightRemedy } from '../../core/verdicts/height-remedy.ts'
 import type { Proof } from '../../core/verdicts/proof.ts'
@@ -17,7 +18,7 @@ const readTo = (value: number, limits: Dimension, guard = 0) => ({
   guard: { fixed: exactLength(guard, 'in'), relative: 0 },
   step: eighth,
 })
-const fine = { name: 'fine tape', guard: { fixed: exactLength(1 / 8, 'in'), relative: 0 }, step: eighth }
+const fine = { name: theirs('fine tape'), guard: { fixed: exactLength(1 / 8, 'in'), relative: 0 }, step: eighth }
 const proof = (instruments: ReturnType<Proof['instrumentsFor']> = []): Proof => ({
   of: () => {
     throw new Error('not asked')

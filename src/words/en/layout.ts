@@ -1,4 +1,5 @@
 import type { SplicePosition } from '../../core/hardware/hardware-sheet.ts'
+import type { SheetText } from '../../core/hardware/sheet-text.ts'
 import type { LayoutSaying } from '../../core/layout/layout-saying.ts'
 import type { Print, Printers } from '../print.ts'
 
@@ -91,4 +92,4 @@ const count = (n: number, thing: string): string => `${n} ${thing}${n === 1 ? ''
 
 const positionWords: Readonly<Record<SplicePosition, string>> = { post: 'at posts', midspan: 'midway between posts' }
 
-const unitText = (unit: string | null, print: Print): string => (unit === null ? 'standing run' : print.say(unit))
+const unitText = (unit: SheetText | null, print: Print): string => (unit === null ? 'standing run' : print.say(unit))

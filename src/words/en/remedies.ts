@@ -49,9 +49,10 @@ export const remedies: Printers<Remedy | RemedyStep> = {
   },
 }
 
-function measureText({ what, requirements, from, to, using }: MeasureFirst, print: Print): string {
+function measureText(step: MeasureFirst, print: Print): string {
+  const { requirements, from, to } = step
   const count = requirements.length
-  switch (what) {
+  switch (step.what) {
     case 'stub':
       return 'Measure the stub first: raising the post raises it too.'
     case 'rail':
@@ -67,9 +68,9 @@ function measureText({ what, requirements, from, to, using }: MeasureFirst, prin
     case 'splice again':
       return `Read splice ${to} again, and the panels and spaces beside it: as those are read it lies where it belongs.`
     case 'finely':
-      return `Read it again with ${print.say(using ?? '')} first: a reading like this one is too coarse to say how far post ${to} has to be moved.`
+      return `Read it again with ${print.say(step.using)} first: a reading like this one is too coarse to say how far post ${to} has to be moved.`
     default:
-      return what satisfies never
+      return step satisfies never
   }
 }
 

@@ -2,10 +2,16 @@ import type { HardwareSaying } from '../../core/hardware/hardware-saying.ts'
 import type { AgreementCategory, Criteria } from '../../core/hardware/hardware-sheet.ts'
 import type { NeededTest, NotSaid } from '../../core/hardware/tested-criteria.ts'
 import type { Printers } from '../print.ts'
+import { sourceWords } from './source-words.ts'
 
 export const hardware: Printers<HardwareSaying> = {
   source: ({ title, edition }, print) =>
-    edition === '' ? print.say(title) : `${print.say(title)}, ${print.say(edition)}`,
+    edition === null ? print.say(title) : `${print.say(title)}, ${print.say(edition)}`,
+  title: ({ of }, print) => {
+    const own = typeof of === 'string' ? of : of.own
+    const inSheet = typeof of === 'string' ? undefined : of.others.es
+    return print.theirs(inSheet ?? sourceWords[own] ?? own)
+  },
   'crash tests': ({ tests }) =>
     tests.length === 0 ? 'no se indica ningún ensayo de choque' : tests.map(testText).join('; '),
   'needed crash test': ({ at: { speed, work, letting }, category, lastLetting, ...needed }) => {

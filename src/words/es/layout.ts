@@ -1,4 +1,5 @@
 import type { OmissionRule, SplicePosition } from '../../core/hardware/hardware-sheet.ts'
+import type { SheetText } from '../../core/hardware/sheet-text.ts'
 import type { LayoutSaying } from '../../core/layout/layout-saying.ts'
 import type { Print, Printers } from '../print.ts'
 
@@ -105,4 +106,4 @@ const gapWords: Readonly<Record<OmissionRule['kind'], string>> = {
   'nested span': 'de vano con baranda doble',
 }
 
-const unitText = (unit: string | null, print: Print): string => (unit === null ? 'tramo existente' : print.say(unit))
+const unitText = (unit: SheetText | null, print: Print): string => (unit === null ? 'tramo existente' : print.say(unit))

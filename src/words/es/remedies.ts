@@ -46,9 +46,10 @@ export const remedies: Printers<Remedy | RemedyStep> = {
   },
 }
 
-function measureText({ what, requirements, from, to, using }: MeasureFirst, print: Print): string {
+function measureText(step: MeasureFirst, print: Print): string {
+  const { requirements, from, to } = step
   const count = requirements.length
-  switch (what) {
+  switch (step.what) {
     case 'stub':
       return 'Mida primero el muñón: al subir el poste también sube.'
     case 'rail':
@@ -64,9 +65,9 @@ function measureText({ what, requirements, from, to, using }: MeasureFirst, prin
     case 'splice again':
       return `Lea otra vez el empalme ${to}, y los paneles y espacios a su lado: según esas lecturas está en su sitio.`
     case 'finely':
-      return `Léalo primero otra vez con ${print.say(using ?? '')}: una lectura como esta es demasiado basta para decir cuánto hay que mover el poste ${to}.`
+      return `Léalo primero otra vez con ${print.say(step.using)}: una lectura como esta es demasiado basta para decir cuánto hay que mover el poste ${to}.`
     default:
-      return what satisfies never
+      return step satisfies never
   }
 }
 

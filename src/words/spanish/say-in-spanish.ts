@@ -1,9 +1,6 @@
 import type { Said } from '../said.ts'
 import { tables } from './tables.ts'
 
-/** The sentence in Spanish; as it is where it is not one of the model's. */
-export const sayInSpanish = (sentence: string): string => sayWithRest(sentence).text
-
 /** What stands for a part in a pattern. */
 const sign = /[$#_]/
 
@@ -28,6 +25,7 @@ const patterns = tables
 
 const said = new Map<string, Said>()
 
+/** The sentence in Spanish; as it is where it is not one of the model's. */
 export function sayWithRest(sentence: string): Said {
   const before = said.get(sentence)
   if (before !== undefined) return before

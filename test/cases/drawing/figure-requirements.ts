@@ -1,3 +1,4 @@
+import { sourceSaying } from '../../../src/core/hardware/hardware-saying.ts'
 import type { Dimension, FigureKind, Shown } from '../../../src/core/hardware/hardware-sheet.ts'
 import type { Requirement, RequirementLook } from '../../../src/core/requirements/requirement.ts'
 import { byHand } from '../../fixtures/by-hand.ts'
@@ -54,7 +55,7 @@ const requirement = (
     shows,
     sheet: 'flared-terminal-31',
     sheetVersion: '1.0.0',
-    source: { title: 'by hand', edition: '' },
+    source: sourceSaying({ title: 'by hand', edition: '' }),
     confirmation: 'from memory',
   },
 ]

@@ -6,6 +6,7 @@ import type { Place } from '../../../src/core/requirements/requirement.ts'
 import type { Verdict, VerdictWord } from '../../../src/core/verdicts/verdict.ts'
 import type { StripEnd, StripInput } from '../../../src/drawing/views/strip/strip-input.ts'
 import { english } from '../../../src/words/english.ts'
+import { byHand } from '../../fixtures/by-hand.ts'
 
 /** Layouts put together by hand for drawings, so that a drawing's tests do not rest on the search for layouts. */
 
@@ -289,7 +290,7 @@ export function mixedVerdicts(layout: Layout): Verdict[] {
     }
     add(panel.id, 'length', place, panel.number === 2 ? 'too close' : 'meets')
   }
-  const unit: Place = { id: 'first', kind: 'unit', number: 1, alongInches: 0, sheet: 'Terminal drawn by hand' }
+  const unit: Place = { id: 'first', kind: 'unit', number: 1, alongInches: 0, sheet: byHand('Terminal drawn by hand') }
   add('first', 'manual', unit, 'unread')
   const run: Place = { id: 'run', kind: 'run', number: 0, alongInches: 0 }
   add('run', 'criteria', run, 'fails')

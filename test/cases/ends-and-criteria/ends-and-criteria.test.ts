@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { FitTopic } from '../../../src/core/fit/fit-saying.ts'
 import type { Criteria, EndSheet, LongitudinalSheet } from '../../../src/core/hardware/hardware-sheet.ts'
+import { contentOf, nameOf } from '../../../src/core/hardware/sheet-text.ts'
 import { remedyOf } from '../../../src/core/verdicts/saying.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
 import { runFromValue } from '../../../src/formats/run/run-file.ts'
@@ -111,9 +112,9 @@ const sheetsTested = (...tests: readonly Test[]) => {
   return { sheets: [{ ...system, criteria }] }
 }
 
-const nameOf = (wanted: string): string => shippedSheets.find(({ id }) => id === wanted)!.name
-const [anchor, terminal] = [nameOf('trailing-anchor-31'), nameOf('tangent-terminal-31')]
-const systemTest = { kind: 'crash test of sheet', sheet: nameOf('w-beam-midspan-31') } as const
+const sheet = (wanted: string) => shippedSheets.find(({ id }) => id === wanted)!
+const [anchor, terminal] = [nameOf(sheet('trailing-anchor-31')), nameOf(sheet('tangent-terminal-31'))]
+const systemTest = { kind: 'crash test of sheet', sheet: nameOf(sheet('w-beam-midspan-31')) } as const
 
 function fitOf(changes: object, roadChanges: object, barrier: object = {}) {
   const site = {
@@ -132,7 +133,7 @@ function fitOf(changes: object, roadChanges: object, barrier: object = {}) {
   if (!need.ok) throw new Error(need.error.kind)
   const verdictOf = (wanted: Partial<FitTopic>) =>
     need.value.checks.find(({ what }) =>
-      Object.entries(wanted).every(([field, value]) => what[field as 'kind'] === value),
+      Object.entries(wanted).every(([field, value]) => contentOf(what[field as 'kind']) === contentOf(value)),
     )?.verdict
   return { verdictOf, run: need.value.run as { road: { opposingReaches: boolean | null } } }
 }

@@ -112,8 +112,8 @@ export const sayingsOfRequirements = ({ requirements }: RequiredRun): (Saying | 
     ...(look.kind === 'measure' ? [limitsOf(look.limits)] : []),
   ])
 
-export const sourcesOf = ({ requirements }: RequiredRun): string[] =>
-  requirements.flatMap(({ source }) => [source.title, source.edition])
+export const sourcesOf = ({ requirements }: RequiredRun): Saying[] =>
+  requirements.flatMap(({ source: { title, edition } }) => (edition === null ? [title] : [title, edition]))
 
 /** A figure for each thing that is required with one, alike ones once. */
 export function figuresOf({ requirements, run }: RequiredRun, print: Print): Drawing[] {
@@ -267,7 +267,9 @@ export const elevationOf = (run: RequiredRun, print: Print): Drawing => elevatio
 export const detailsOf = (run: RequiredRun, print: Print): readonly Drawing[] =>
   (['first', 'second'] as const).flatMap((end) => terminalDetail(stripInput(run, print), end, 'letter') ?? [])
 
-export const everywhere: readonly string[] = instruments.map(({ name }) => name)
+export const everywhere: readonly Saying[] = instruments.flatMap(({ name, source }) =>
+  source.kind === 'title' ? [name] : [name, source],
+)
 
 /** What a crew sheet says besides its requirements, without the names and tickets that a person wrote. */
 export function textsOfCrewSheet(judged: JudgedRun, print: Print): string[] {
