@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
+import { standingOf } from '../../core/verdicts/free-findings.ts'
 import type { Strokes } from '../../formats/entry/signature.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
@@ -51,10 +52,18 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
         <AcceptanceMark acceptance={judged.judgement.acceptance} />
       </p>
       <p>{m.sign.how}</p>
+      <p>
+        <a href={panePath(run, 'findings')}>
+          {m.sign.findings(standingIn(punch) + standingOf(judged.judgement.freeFindings).length)}
+        </a>{' '}
+        <a href={panePath(run, 'not-proven')}>
+          {m.run.withCount(m.run.pane['not-proven'], judged.judgement.unproven.length)}
+        </a>{' '}
+        {judged.unconfirmed.length > 0 && m.sign.unconfirmed(judged.unconfirmed.length)}
+      </p>
       {side.trouble !== null && (
         <TroubleNote title={m.trouble.side} trouble={side.trouble} again={() => void sideAgain()} />
       )}
-      <Unproven judged={judged} punch={punch} run={run} />
       {missing.length > 0 ? (
         <div class="trouble" role="status">
           <p>
@@ -75,6 +84,7 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
           <SignForm source={source} judged={judged} hash={hash} photos={photos} run={run} signed={sideAgain} />
         )
       )}
+      <Unproven judged={judged} />
       <p class="hash">
         <span class="label">{m.sign.hash}</span> <code>{hash ?? m.page.loading}</code>
       </p>
@@ -112,18 +122,19 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
   )
 }
 
-/** What is not proven, in the open above the signature. */
-function Unproven({ judged, punch, run }: Pick<Props, 'judged' | 'punch' | 'run'>) {
+const standingIn = (punch: readonly PunchItem[]): number => punch.filter(({ state }) => state !== 'closed').length
+
+/** All that is not proven: its number stands above the form, and each of it opens here. */
+function Unproven({ judged }: Pick<Props, 'judged'>) {
   const { unproven, verdicts } = judged.judgement
+  const [isOpen, setOpen] = useState(false)
   const verdictOf = new Map(verdicts.map(({ requirement, verdict }) => [requirement, verdict]))
   const mustOf = new Map(judged.requirements.map(({ id, must }) => [id, must]))
-  const standing = punch.filter(({ state }) => state !== 'closed')
+  if (unproven.length === 0) return <p>{m.unproven.none}</p>
   return (
-    <div class="unproven">
-      <h3>{m.run.withCount(m.run.pane['not-proven'], unproven.length)}</h3>
-      {unproven.length === 0 ? (
-        <p>{m.unproven.none}</p>
-      ) : (
+    <details class="unproven" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <summary>{m.run.withCount(m.run.pane['not-proven'], unproven.length)}</summary>
+      {isOpen && (
         <ul>
           {unproven.map(({ requirement, place, because }) => {
             const verdict = verdictOf.get(requirement)!
@@ -136,11 +147,7 @@ function Unproven({ judged, punch, run }: Pick<Props, 'judged' | 'punch' | 'run'
           })}
         </ul>
       )}
-      <p>
-        <a href={panePath(run, 'findings')}>{m.sign.findings(standing.length)}</a>{' '}
-        {judged.unconfirmed.length > 0 && m.sign.unconfirmed(judged.unconfirmed.length)}
-      </p>
-    </div>
+    </details>
   )
 }
 

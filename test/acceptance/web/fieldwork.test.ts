@@ -313,6 +313,7 @@ test('of standing work the ground is said to be closed by one touch, and stands 
   await expect(say).toHaveCount(0)
   await open(page, '/sign-off', run)
   await expect(page.getByRole('button', { name: 'Sign this record' })).toBeVisible()
+  await page.locator('.unproven summary').click()
   await expect(page.locator('.unproven')).toContainText('could not be seen')
 })
 
@@ -365,7 +366,9 @@ test('hold points without a photo block the signature, not the work', { tag: '@p
   const blocked = page.locator('.trouble', { hasText: /(have|has) no photo/ })
   await expect(blocked).toBeVisible()
   await expect(page.getByRole('button', { name: 'Sign this record' })).toHaveCount(0)
-  // What is unproven is told above it.
+  // How much is unproven is told above it, and all of it opens below, so that the form is no long scroll away.
+  await expect(page.locator('.sheet').getByRole('link', { name: /^Not proven/ })).toBeVisible()
+  await page.locator('.unproven summary').click()
   await expect(page.locator('.unproven')).toContainText('no reading')
   const count = await blocked.getByRole('link').count()
   expect(count).toBeGreaterThan(0)
@@ -380,6 +383,9 @@ test('hold points without a photo block the signature, not the work', { tag: '@p
   }
   await expect(page.getByRole('button', { name: 'Sign this record' })).toBeVisible()
   await expect(page.locator('.title-verdict')).toHaveText('not yet known')
+  const top = async (part: string): Promise<number> => (await page.locator(part).boundingBox())!.y
+  expect((await top('.sign-form')) - (await top('.record-verdict'))).toBeLessThan(844)
+  expect(await top('.unproven')).toBeGreaterThan(await top('.sign-form'))
 })
 
 test('the day’s log asks for open ends, warns of marks and dates, and makes the daily report', {
