@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { check, facts, feet, inches, sheet } from '../../../test/fixtures/fit-facts.ts'
 import type { EndSheet, LongitudinalSheet, WorkingWidth } from '../hardware/hardware-sheet.ts'
+import { contentOf, nameOf } from '../hardware/sheet-text.ts'
+import { title } from '../hardware/title.ts'
 import { exactLength } from '../units/exact-length.ts'
 import { checkFit } from './check-fit.ts'
 import { checkGround } from './check-ground.ts'
@@ -94,7 +96,7 @@ describe('of an end on a system', () => {
     expect(check('end on chosen system', {}).value).toEqual({ kind: 'chosen system', id: 'w-beam-midspan-31' })
     expect(check('end on chosen system', { system: null }).value).toEqual({ kind: 'chosen system', id: null })
     expect(check('end on chosen system', { system: other }).smallestChange).toEqual({
-      ...{ kind: 'take joining parts', systems: end.joins, chosen: other.name },
+      ...{ kind: 'take joining parts', systems: end.joins, chosen: nameOf(other) },
     })
   })
 
@@ -228,14 +230,16 @@ describe('of the ground', () => {
       one: { title: 'One', edition: '1' },
       other: { title: 'Other', edition: '2' },
     }
-    const title = (platformSlope: unknown) => {
+    const source = (name: string, edition: string) =>
+      contentOf({ kind: 'source', title: title(name), edition: title(edition) })
+    const told = (platformSlope: unknown) => {
       const grading = { ...(terminal.grading as object), platformSlope, source: 'one' } as never
       const [first] = ground({ platformSlope: 10 }, { approach: { ...terminal, sources, grading } })
-      return [first!.source, first!.verdict]
+      return [contentOf(first!.source), first!.verdict]
     }
-    expect(title(10)).toEqual([{ kind: 'source', title: 'One', edition: '1' }, 'meets'])
+    expect(told(10)).toEqual([source('One', '1'), 'meets'])
     const own = { run: 12, source: 'other', confirmation: 'published' }
-    expect(title(own)).toEqual([{ kind: 'source', title: 'Other', edition: '2' }, 'fails'])
+    expect(told(own)).toEqual([source('Other', '2'), 'fails'])
   })
 })
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { EndSheet, LongitudinalSheet, OmissionRule } from '../hardware/hardware-sheet.ts'
+import { nameOf } from '../hardware/sheet-text.ts'
 import type { Layout, LayoutRequest, Obstruction, RunEnd } from './layout.ts'
 import type { Refusal } from './refusal.ts'
 import { solveLayout } from './solve-layout.ts'
@@ -82,7 +83,7 @@ describe('a post of an end unit', () => {
     refusals('unit post obstructed', leavingOut(), [stuck('a', fromInches, toInches)], { first, second }).map((one) =>
       'post' in one ? [one.unit, one.post] : [],
     )
-  const [terminal, anchor] = [first, second].map((end) => (end.kind === 'unit' ? end.sheet.name : ''))
+  const [terminal, anchor] = [first, second].map((end) => end.kind === 'unit' && nameOf(end.sheet))
 
   it('can be neither left out nor moved, and is told by its number; it may stand on an edge', () => {
     expect(inTheWay(150, 225)).toEqual([])
