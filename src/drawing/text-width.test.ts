@@ -20,4 +20,11 @@ describe('wrapText', () => {
     expect(lines[0]).toBe('Both fasteners, upper hole')
     expect(lines[1]).toMatch(/…$/)
   })
+
+  it('keeps a length beside the same in the other system, unless the text would then be cut', () => {
+    const limits = '74 in (1.8796 m) to 76 in (1.9304 m)'
+    const room = textWidth('74 in (1.8796 m) to 76 in', 7)
+    expect(wrapText(limits, room, 7, 2)).toEqual(['74 in (1.8796 m) to', '76 in (1.9304 m)'])
+    expect(wrapText(limits, textWidth('(1.8796 m) to', 7), 7, 4).join(' ')).toBe(limits)
+  })
 })

@@ -37,11 +37,22 @@ export function fitText(words: string, points: number, size: number, bold = fals
   return `${fitting.trimEnd()}…`
 }
 
-/** `words` broken at spaces into lines of at most `points`; at most `most` lines, the last one shortened to fit. */
+/**
+ * `words` broken at spaces into lines of at most `points`; at most `most` lines, the last one shortened to fit. A length
+ * and the same in the other system, as `31 in (787.4 mm)`, stay together where there is room for it.
+ */
 export function wrapText(words: string, points: number, size: number, most: number): string[] {
+  const glued = words.replaceAll(inBothSystems, (pair) => pair.replaceAll(' ', '\u00a0'))
+  const together = wrapAtSpaces(glued, points, size, most).map((line) => line.replaceAll('\u00a0', ' '))
+  return together.some((line) => line.endsWith('…')) ? wrapAtSpaces(words, points, size, most) : together
+}
+
+const inBothSystems = /\d (?:in|ft|mm|m) \([\d.]+ (?:in|ft|mm|m)\)/g
+
+function wrapAtSpaces(words: string, points: number, size: number, most: number): string[] {
   const lines: string[] = []
   let current = ''
-  for (const word of words.split(/\s+/)) {
+  for (const word of words.split(/[^\S\u00a0]+/)) {
     const longer = current === '' ? word : `${current} ${word}`
     if (current !== '' && lines.length < most - 1 && textWidth(longer, size) > points) {
       lines.push(current)
