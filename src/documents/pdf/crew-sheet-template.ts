@@ -2,14 +2,14 @@ import { pageFrame } from './page-frame.ts'
 
 /** The crew sheet in the typesetter's language; it finds `CrewSheetContents` in `doc`. */
 export const crewSheetTemplate = `${pageFrame}
-#set page(margin: (x: 30pt, top: 40pt, bottom: 30pt), header-ascent: 8pt, footer-descent: 8pt)
+#set page(margin: (x: 30pt, top: 36pt, bottom: 28pt), header-ascent: 8pt, footer-descent: 8pt)
 // Spanish says the same in about a tenth more letters, and the sheet is one page.
 #let fine = if data.language == "es" { 0.92 } else { 1 }
 #set text(size: 8.5pt * fine)
 #set par(leading: 0.42em)
 #set table(inset: (x: 3pt, y: 2pt))
 #show title: set text(size: 17pt)
-#show heading.where(level: 1): it => block(above: 5.5pt, below: 3pt, sticky: true, text(size: 10pt, it.body))
+#show heading.where(level: 1): it => block(above: 4.5pt, below: 2.5pt, sticky: true, text(size: 10pt, it.body))
 
 #let picture(figure) = image(
   bytes(figure.picture),
