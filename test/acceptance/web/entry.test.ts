@@ -265,6 +265,6 @@ test('nothing is wider than a screen of 360 pixels', { tag: '@phone' }, async ({
     await expectNarrow(page)
   }
   await page.goto(server.address)
-  await page.getByRole('table').waitFor()
+  await page.locator('.run-row').first().waitFor()
   await expectNarrow(page)
 })
