@@ -134,7 +134,7 @@ function SeenForm({ source, judged, side, run, at, again, done }: FormProps) {
         run={run}
         of={null}
         isHold={false}
-        photos={side.photos.filter(({ body }) => shots.includes(body.sha256))}
+        photos={side.photos.filter(({ body }) => body.of === null && shots.includes(body.sha256))}
         by={by.trim()}
         kept={(sha256) => setShots((before) => [...before, sha256])}
         again={again}
