@@ -41,6 +41,8 @@ export interface PlacedFreeFinding {
  * others, then along the rail. What has no place in the version in force stands all the same, and is not stated.
  */
 export function placeFreeFindings(model: RunModel, findings: readonly FreeFinding[]): readonly PlacedFreeFinding[] {
+  // A long run has thousands of places, and is judged at each reading.
+  if (findings.length === 0) return []
   const places = placesById(model)
   return findings
     .map((finding): PlacedFreeFinding => {
