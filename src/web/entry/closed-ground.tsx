@@ -2,10 +2,11 @@ import { useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { seenVersion } from '../../core/record/version.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { newId, nextId, now, rememberedVisit, rememberVisit } from '../data/device.ts'
+import { newId, nextId, now } from '../data/device.ts'
 import type { KeptRun, RunSource, Trouble } from '../data/run-source.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
+import { useWhoReads } from './who-reads.tsx'
 
 interface Props {
   readonly source: RunSource
@@ -19,8 +20,7 @@ interface Props {
  * not be seen. Each is a reading of its own, stands among what is not proven, and is corrected where the ground is opened.
  */
 export function ClosedGround({ source, kept, judged, took }: Props) {
-  const [by, setBy] = useState(() => rememberedVisit().by)
-  const [isAsked, setAsked] = useState(false)
+  const { name, field } = useWhoReads()
   const [trouble, setTrouble] = useState<Pick<Trouble, 'message' | 'problems'> | null>(null)
   const answered = new Set(judged.readings.map(({ of }) => of))
   const open =
@@ -28,14 +28,12 @@ export function ClosedGround({ source, kept, judged, took }: Props) {
   if (open.length === 0) return null
 
   const say = async (): Promise<void> => {
-    if (by.trim() === '') {
-      setAsked(true)
-      return
-    }
+    const by = name()
+    if (by === null) return
     const [together, seen, at] = [newId(), kept.readings.map(({ id }) => id), now()]
     const readings = open.map(
       ({ id }): Reading => ({
-        ...{ id: nextId(kept.id, seen), of: id, answer: { kind: 'cannot see' }, by: by.trim(), at, together },
+        ...{ id: nextId(kept.id, seen), of: id, answer: { kind: 'cannot see' }, by, at, together },
         ...{ instrument: null, uncertainty: null, where: null, photos: [], corrects: null, rechecks: null },
         ...seenVersion(kept.run.version),
       }),
@@ -48,28 +46,10 @@ export function ClosedGround({ source, kept, judged, took }: Props) {
   return (
     <div class="begun">
       <p>{m.closed.why(open.length)}</p>
-      {isAsked && (
-        <label>
-          <span>{m.entry.by}</span>
-          <input
-            autocomplete="name"
-            maxLength={200}
-            value={by}
-            onInput={({ currentTarget }) => {
-              setBy(currentTarget.value)
-              rememberVisit({ ...rememberedVisit(), by: currentTarget.value })
-            }}
-          />
-        </label>
-      )}
+      {field}
       <button type="button" class="button" onClick={() => void say()}>
         {m.closed.say}
       </button>
-      {isAsked && by.trim() === '' && (
-        <p class="trouble" role="alert">
-          {m.entry.byMissing}
-        </p>
-      )}
       {trouble !== null && <TroubleNote title={m.entry.notSaved} trouble={trouble} again={() => void say()} />}
     </div>
   )

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks'
 import { assignmentOf } from '../../formats/entry/assignment-of.ts'
-import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { dayWords } from '../entry/reading-words.ts'
+import { useWhoReads } from '../entry/who-reads.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
@@ -22,9 +22,12 @@ export function Assigned({ source, side, run, finding, again }: Props) {
   const [owner, setOwner] = useState(now?.owner ?? '')
   const [due, setDue] = useState(now?.due ?? '')
   const [trouble, setTrouble] = useState<Trouble | null>(null)
+  const { name, field } = useWhoReads()
   const save = async (): Promise<void> => {
+    const by = name()
+    if (by === null) return
     const body = { finding, owner: owner.trim() === '' ? null : owner.trim(), due: due === '' ? null : due }
-    const answer = await source.appendEntry(run, 'assignment', body, rememberedVisit().by.trim(), null)
+    const answer = await source.appendEntry(run, 'assignment', body, by, null)
     setTrouble(answer.ok ? null : answer.error)
     if (answer.ok) await again()
   }
@@ -44,6 +47,7 @@ export function Assigned({ source, side, run, finding, again }: Props) {
           <input type="date" value={due} onInput={({ currentTarget }) => setDue(currentTarget.value)} />
         </label>
       </div>
+      {field}
       <button type="button" class="button" onClick={() => void save()}>
         {m.seen.assign}
       </button>

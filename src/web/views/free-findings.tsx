@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks'
 import { type SeenKind, seenKinds } from '../../core/hardware/hardware-sheet.ts'
 import { seenVersion } from '../../core/record/version.ts'
-import { type PlacedFreeFinding, placesById } from '../../core/verdicts/free-findings.ts'
+import { type PlacedFreeFinding, placesById, standingOf } from '../../core/verdicts/free-findings.ts'
 import type { FreeFindingEndBody } from '../../formats/entry/entry-kinds.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { rememberedVisit, rememberVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { momentWords, placeWords } from '../entry/reading-words.ts'
+import { useWhoReads } from '../entry/who-reads.tsx'
 import { PhotoImage } from '../fieldwork/photo-image.tsx'
 import { Photos } from '../fieldwork/photos.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
@@ -32,7 +33,7 @@ export function FreeFindings({ source, judged, side, run, seenAt, again }: Props
   const item = (one: PlacedFreeFinding) => (
     <FreeFindingItem key={one.finding.id} {...{ source, side, run, again, one }} />
   )
-  const standing = freeFindings.filter(({ finding }) => finding.closed === null)
+  const standing = standingOf(freeFindings)
   const closed = freeFindings.filter(({ finding }) => finding.closed !== null)
   return (
     <section class="free-findings" aria-label={m.seen.title}>
@@ -166,11 +167,13 @@ function FreeFindingItem({ source, side, run, again, one }: ItemProps) {
   const { closed } = finding
   const [note, setNote] = useState('')
   const [trouble, setTrouble] = useState<Trouble | null>(null)
+  const { name, field } = useWhoReads()
   const close = async (as: FreeFindingEndBody['as']): Promise<void> => {
-    const by = rememberedVisit().by.trim()
+    const by = name()
+    if (by === null) return
     const said = note.trim() === '' ? null : note.trim()
     const body = { finding: finding.id, as, note: said, photos: [] }
-    const answer = await source.appendEntry(run, 'free-finding-end', body, by === '' ? finding.by : by, null)
+    const answer = await source.appendEntry(run, 'free-finding-end', body, by, null)
     if (!answer.ok) return setTrouble(answer.error)
     await again()
   }
@@ -204,6 +207,7 @@ function FreeFindingItem({ source, side, run, again, one }: ItemProps) {
             <span>{m.seen.closeNote}</span>
             <input value={note} maxLength={4000} onInput={({ currentTarget }) => setNote(currentTarget.value)} />
           </label>
+          {field}
           <div class="form-buttons">
             <button type="button" class="button" onClick={() => void close('put right')}>
               {m.seen.as['put right']}

@@ -78,9 +78,15 @@ test('something that no requirement asks is noted from the roadside, keeps the r
     return runs.find(({ id }: { id: string }) => id === run).judged.acceptance
   }
   await expect.poll(acceptance, { timeout: 15_000 }).toMatchObject({ freeFindings: 1 })
+  // Whoever closes it is asked who they are: it is never put down to the one who found it.
+  await page.evaluate(() => localStorage.removeItem('lapwise/visit'))
   await page.reload()
   await item.getByLabel('What was done about it').fill('filled with riprap')
   await item.getByRole('button', { name: 'Put right' }).click()
+  await expect(item.getByRole('alert')).toHaveText('Say who is reading.')
+  await item.getByLabel('Read by').fill('L. Haddad')
+  await item.getByRole('button', { name: 'Put right' }).click()
+  await expect(seen.locator('.finding-closed')).toContainText('L. Haddad: filled with riprap')
   await expect(seen).toContainText('filled with riprap')
   await expect(page.locator('.title-verdict')).not.toContainText('free finding')
   await expect.poll(acceptance, { timeout: 15_000 }).not.toMatchObject({ freeFindings: 1 })
