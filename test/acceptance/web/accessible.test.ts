@@ -1,23 +1,12 @@
 import { expect, type Page, test } from '@playwright/test'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
+import { serverOfFile } from './server-of-file.ts'
 
-let folder: string
-let server: RunningServer
-let views: readonly string[]
-
-test.beforeAll(async () => {
-  folder = await preparedFolder()
-  server = await startServer(folder)
-  const run = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
+const server = serverOfFile()
+const views = (): readonly string[] => {
   const panes = ['', '/findings', '/not-proven', '/day', '/sign-off', '/record', '/layout', '/walk/post-8/rail-height']
-  views = ['/', '/need', '/nowhere', ...panes.map((pane) => `/runs/${run}${pane}`)]
-})
-
-test.afterAll(async () => {
-  await server.stop()
-  await dropFolder(folder)
-})
+  return ['/', '/need', '/nowhere', ...panes.map((pane) => `/runs/${server.run}${pane}`)]
+}
 
 /** Opens a view and waits until every part of it is here. */
 async function open(page: Page, view: string): Promise<void> {
@@ -44,7 +33,7 @@ for (const [language, light] of [
       (wanted) => localStorage.setItem('lapwise/preferences', wanted),
       JSON.stringify({ language, light }),
     )
-    for (const view of views) {
+    for (const view of views()) {
       await open(page, view)
       await expect(page.locator('html')).toHaveAttribute('lang', language)
       await expect(page.locator('html')).toHaveAttribute('data-light', light)
@@ -77,14 +66,14 @@ const moving = (page: Page) =>
 
 test('nothing is lost at twice the size: every view at half its width', async ({ page }) => {
   await page.setViewportSize({ width: 320, height: 512 })
-  for (const view of views) {
+  for (const view of views()) {
     await open(page, view)
     await expectNoSidewaysScroll(page)
   }
 })
 
 test('whoever hears the strip is told each place with what was found there', async ({ page }) => {
-  await open(page, views.find((view) => view.startsWith('/runs/'))!)
+  await open(page, `/runs/${server.run}`)
   const places = page.locator('.strip [data-place][role="button"]')
   await expect(places.first()).toBeVisible()
   const names = await places.evaluateAll((all) => all.map((one) => one.getAttribute('aria-label') ?? ''))

@@ -2,20 +2,9 @@ import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
 import { unzipSync } from 'fflate'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
+import { serverOfFile } from './server-of-file.ts'
 
-let folder: string
-let server: RunningServer
-
-test.beforeAll(async () => {
-  folder = await preparedFolder()
-  server = await startServer(folder)
-})
-
-test.afterAll(async () => {
-  await server.stop()
-  await dropFolder(folder)
-})
+const server = serverOfFile()
 
 const acceptance = (page: Page) => page.locator('.title-verdict')
 

@@ -5,24 +5,11 @@ import { demoProject } from '../../../src/operations/demo-project.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
 import { ditchRun } from '../../fixtures/run-files.ts'
 import { expectUnsent, syncNow } from './offline-device.ts'
-import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
+import { serverOfFile } from './server-of-file.ts'
 
-let folder: string
-let server: RunningServer
-let run: string
+const server = serverOfFile()
 
-test.beforeAll(async () => {
-  folder = await preparedFolder()
-  server = await startServer(folder)
-  run = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
-})
-
-test.afterAll(async () => {
-  await server.stop()
-  await dropFolder(folder)
-})
-
-const open = (page: Page, path = ''): Promise<unknown> => page.goto(`${server.address}/runs/${run}${path}`)
+const open = (page: Page, path = ''): Promise<unknown> => page.goto(`${server.address}/runs/${server.run}${path}`)
 const length = (page: Page) => page.getByLabel(/^Length/)
 const must = (page: Page) => page.locator('#must')
 
@@ -34,7 +21,7 @@ type ServerReading = {
 }
 
 async function readingsOf(what: string): Promise<readonly ServerReading[]> {
-  const { readings } = await (await fetch(`${server.address}/api/runs/${run}`)).json()
+  const { readings } = await (await fetch(`${server.address}/api/runs/${server.run}`)).json()
   return readings.filter(({ of }: { of: string }) => of === what)
 }
 

@@ -3,27 +3,15 @@ import { fileURLToPath } from 'node:url'
 import { expect, type Page, test } from '@playwright/test'
 import { withExif } from '../../fixtures/exif-photo.ts'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
+import { serverOfFile } from './server-of-file.ts'
 
-let folder: string
-let server: RunningServer
-let demo: string
-
-test.beforeAll(async () => {
-  folder = await preparedFolder()
-  server = await startServer(folder)
-  demo = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
-})
-
-test.afterAll(async () => {
-  await server.stop()
-  await dropFolder(folder)
-})
+const server = serverOfFile()
 
 /** A photo that lies on its side: 240 by 120 pixels, to be turned by a quarter, taken on 2026-05-04 at 10:30:15 -06:00. */
 const sideways = fileURLToPath(new URL('./fieldwork-sideways.jpg', import.meta.url))
 
-const open = (page: Page, path = '', run = demo): Promise<unknown> => page.goto(`${server.address}/runs/${run}${path}`)
+const open = (page: Page, path = '', run = server.run): Promise<unknown> =>
+  page.goto(`${server.address}/runs/${run}${path}`)
 const length = (page: Page) => page.getByLabel(/^Length/)
 const saved = (page: Page) => page.locator('.saved')
 const save = (page: Page): Promise<void> => page.getByRole('button', { name: 'Save', exact: true }).click()

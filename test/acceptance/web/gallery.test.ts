@@ -1,19 +1,8 @@
 import { expect, type Page, test } from '@playwright/test'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
+import { serverOfFile } from './server-of-file.ts'
 
-let folder: string
-let server: RunningServer
-
-test.beforeAll(async () => {
-  folder = await preparedFolder()
-  server = await startServer(folder)
-})
-
-test.afterAll(async () => {
-  await server.stop()
-  await dropFolder(folder)
-})
+const server = serverOfFile()
 
 /** Texts that lie over one another, and what is pressed with less than 8 px between. */
 const crowded = (page: Page) =>

@@ -2,22 +2,11 @@ import { expect, test } from '@playwright/test'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { englishIn } from '../../cases/spanish/english-left.ts'
 import { pathsOf, textsOn } from './page-texts.ts'
-import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
+import { serverOfFile } from './server-of-file.ts'
 
 // The whole page in Spanish, and a run in metres: what a unit test of the sentences cannot see is what a view forgot to say.
 
-let folder: string
-let server: RunningServer
-
-test.beforeAll(async () => {
-  folder = await preparedFolder()
-  server = await startServer(folder)
-})
-
-test.afterAll(async () => {
-  await server.stop()
-  await dropFolder(folder)
-})
+const server = serverOfFile()
 
 /** Names of people, programs and languages, and titles of documents. */
 const names =

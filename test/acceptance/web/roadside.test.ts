@@ -1,24 +1,11 @@
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { expectNoSidewaysScroll } from './accessible.ts'
-import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
+import { serverOfFile } from './server-of-file.ts'
 
-let folder: string
-let server: RunningServer
-let run: string
+const server = serverOfFile()
 
-test.beforeAll(async () => {
-  folder = await preparedFolder()
-  server = await startServer(folder)
-  run = (await (await fetch(`${server.address}/api/runs`)).json()).runs[0].id
-})
-
-test.afterAll(async () => {
-  await server.stop()
-  await dropFolder(folder)
-})
-
-const open = (page: Page, path = ''): Promise<unknown> => page.goto(`${server.address}/runs/${run}${path}`)
+const open = (page: Page, path = ''): Promise<unknown> => page.goto(`${server.address}/runs/${server.run}${path}`)
 const sideways = join(import.meta.dirname, 'fieldwork-sideways.jpg')
 
 test('a note stays with its reading and a caption with its photo, also after the page is closed', {
@@ -41,7 +28,7 @@ test('a note stays with its reading and a caption with its photo, also after the
   await expect(photos.getByLabel('What it shows')).toHaveValue('rust at the bolt')
   await expect(photos.getByRole('listitem')).toHaveCount(1)
   const note = async (): Promise<string> => {
-    const { readings } = await (await fetch(`${server.address}/api/runs/${run}`)).json()
+    const { readings } = await (await fetch(`${server.address}/api/runs/${server.run}`)).json()
     return readings.findLast(({ of }: { of: string }) => of === 'post-8/rail-height').note
   }
   await expect.poll(note).toBe('post leans, bolt rusted')
@@ -75,7 +62,7 @@ test('something that no requirement asks is noted from the roadside, keeps the r
   await expect(item.locator('summary')).toContainText('M. Reyes')
   const acceptance = async (): Promise<object> => {
     const { runs } = await (await fetch(`${server.address}/api/runs`)).json()
-    return runs.find(({ id }: { id: string }) => id === run).judged.acceptance
+    return runs.find(({ id }: { id: string }) => id === server.run).judged.acceptance
   }
   await expect.poll(acceptance, { timeout: 15_000 }).toMatchObject({ freeFindings: 1 })
   // Whoever closes it is asked who they are: it is never put down to the one who found it.
