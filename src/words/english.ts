@@ -42,7 +42,6 @@ export const englishWords: Words = {
     verdicts,
   ),
   joints: { and: 'and', or: 'or' },
-  prose: (text) => ({ text, left: [text] }),
 }
 
 const prints = {

@@ -3,7 +3,6 @@ import { printValue } from '../core/units/print-value.ts'
 import { isLengthUnit, type Unit } from '../core/units/quantity-kinds.ts'
 import { inBothUnits, inOneUnit } from './in-both-units.ts'
 import type { Lengths, Print, Printers } from './print.ts'
-import type { Said } from './said.ts'
 import type { Saying } from './saying.ts'
 
 /** What a language brings along. */
@@ -11,26 +10,19 @@ export interface Words {
   readonly language: Print['language']
   readonly printers: Printers<Saying>
   readonly joints: Readonly<Record<'and' | 'or', string>>
-  readonly prose: (text: string) => Said
 }
 
 /** The words of one language with lengths in `units`. */
-export function printIn({ language, printers, joints, prose }: Words, units: Print['units']): Print {
+export function printIn({ language, printers, joints }: Words, units: Print['units']): Print {
   const print: Print = {
     ...lengths(units),
     language,
     units,
-    say: (said) =>
-      typeof said === 'string'
-        ? units === null
-          ? prose(said).text
-          : inBothUnits(prose(said).text, units)
-        : (printers[said.kind] as (saying: Saying, print: Print) => string)(said, print),
+    say: (said) => (printers[said.kind] as (saying: Saying, print: Print) => string)(said, print),
     theirs: (text) => text,
     pick: (words) => words[language],
     list: (parts, joint) =>
       parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${joints[joint]} ${parts.at(-1)}`,
-    prose,
   }
   return print
 }

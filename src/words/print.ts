@@ -1,7 +1,6 @@
 import type { Language } from '../core/language.ts'
 import type { LengthUnit } from '../core/units/exact-length.ts'
 import type { Unit } from '../core/units/quantity-kinds.ts'
-import type { Said } from './said.ts'
 import type { Saying } from './saying.ts'
 
 /** The words of the model in one language, with lengths in the units asked for. */
@@ -9,16 +8,13 @@ export interface Print extends Lengths {
   readonly language: Language
   /** In which lengths are said besides as they are published; null for as they are published alone. */
   readonly units: 'us' | 'metric' | null
-  /** @param said  a string is prose of a part that does not return sayings yet */
-  readonly say: (said: Saying | string) => string
+  readonly say: (said: Saying) => string
   /** What a person wrote, as it was written. */
   readonly theirs: (text: string) => string
   /** Of words given in each language, those of this one. */
   readonly pick: <T>(words: Readonly<Record<Print['language'], T>>) => T
   /** `a, b and c` */
   readonly list: (parts: readonly string[], joint: 'and' | 'or') => string
-  /** Prose in this language, lengths as they are published, with what of it there are no words for. */
-  readonly prose: (text: string) => Said
 }
 
 export interface Lengths {

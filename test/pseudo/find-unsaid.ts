@@ -1,27 +1,14 @@
-/** The stretches of a text in the pseudo-language that were not said: prose, and what stands in no brackets. */
+/** The stretches of a text in the pseudo-language that were not said: what stands in no brackets. */
 export function unsaidIn(text: string): readonly string[] {
-  const prose: string[] = []
-  const rest = withoutInner(
-    withoutInner(text, /‹[^‹›]*›/g, () => {}),
-    /⟨[^⟦⟧⟨⟩]*⟩/g,
-    (one) => prose.push(one.slice(1, -1)),
-  )
   // A text that was cut short has lost the bracket at its end.
-  const unmarked = withoutInner(rest, /⟦[^⟦⟧]*(?:⟧|…)/g, () => {}).split('\0')
-  return [...prose, ...unmarked].map(bare).filter((one) => /\p{L}{2,}/u.test(one.replaceAll(measures, '')))
+  const unmarked = withoutInner(withoutInner(text, /‹[^‹›]*›/g), /⟦[^⟦⟧]*(?:⟧|…)/g).split('\0')
+  return unmarked.map(bare).filter((one) => /\p{L}{2,}/u.test(one.replaceAll(measures, '')))
 }
 
 /** The text with a gap for all that fits, the innermost first. */
-function withoutInner(text: string, expression: RegExp, found: (one: string) => void): string {
-  let rest = text
-  for (;;) {
-    const next = rest.replaceAll(expression, (one) => {
-      found(one)
-      return '\0'
-    })
-    if (next === rest) return rest
-    rest = next
-  }
+function withoutInner(text: string, expression: RegExp): string {
+  const rest = text.replaceAll(expression, '\0')
+  return rest === text ? text : withoutInner(rest, expression)
 }
 
 const bare = (text: string): string => text.replaceAll('\0', ' ').replace(/\s+/g, ' ').trim()
@@ -43,4 +30,4 @@ export function rejoined(texts: readonly string[]): readonly string[] {
 }
 
 const depthOf = (text: string): number =>
-  (text.match(/[⟦‹⟨]/g) ?? []).length - (text.match(/[⟧›⟩]/g) ?? []).length - (text.endsWith('…') ? 1 : 0)
+  (text.match(/[⟦‹]/g) ?? []).length - (text.match(/[⟧›]/g) ?? []).length - (text.endsWith('…') ? 1 : 0)

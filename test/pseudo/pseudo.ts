@@ -4,7 +4,7 @@ import { printIn, type Words } from '../../src/words/print-in.ts'
 
 /**
  * A language that nobody speaks: English in longer words, each text that is said in `⟦ ⟧`. Numbers stay as they are, what
- * a person wrote stands in `‹ ›`, and prose of a part that returns no sayings yet in `⟨ ⟩`. What stands in no brackets was
+ * a person wrote stands in `‹ ›`. What stands in no brackets was
  * not said at all.
  */
 export const pseudo = (units: Print['units']): Print => ({
@@ -26,7 +26,6 @@ const words: Words = {
     ),
   ) as unknown as Words['printers'],
   joints: { and: said('and'), or: said('or') },
-  prose: (text) => ({ text: `⟨${text}⟩`, left: [text] }),
 }
 
 /** What a person wrote is not a text of ours, and stands in its own brackets alone. */
@@ -41,10 +40,10 @@ function inBrackets(kind: string, printer: (saying: never, print: Print) => stri
 function longer(text: string): string {
   let depth = 0
   return text
-    .split(/([⟦⟧‹›⟨⟩]|\{\w+\})/)
+    .split(/([⟦⟧‹›]|\{\w+\})/)
     .map((part) => {
-      if (/^[⟦‹⟨]$/.test(part)) depth++
-      else if (/^[⟧›⟩]$/.test(part)) depth--
+      if (/^[⟦‹]$/.test(part)) depth++
+      else if (/^[⟧›]$/.test(part)) depth--
       else if (depth === 0 && !part.startsWith('{'))
         return part.replace(/\p{L}{3,}/gu, (word) => word + '~'.repeat(Math.ceil(word.length * 0.4)))
       return part

@@ -6,7 +6,6 @@ import { drawingWords } from '../../../src/drawing/words/drawing-words.ts'
 import { english } from '../../../src/words/english.ts'
 import type { Print } from '../../../src/words/print.ts'
 import type { Saying } from '../../../src/words/saying.ts'
-import { sayWithRest } from '../../../src/words/spanish/say-in-spanish.ts'
 import { spanish } from '../../../src/words/spanish.ts'
 import { touchingTexts } from '../drawing/site-text-boxes.ts'
 import { drawingTexts } from './drawing-texts.ts'
@@ -30,7 +29,6 @@ import {
   textsOfCrewSheet,
 } from './gather-runs.ts'
 import { drawingsOfSite, sayingsOfChecks, sayingsOfNotes, sayingsOfSite, sites } from './gather-sites.ts'
-import { isSame } from './same-in-both.ts'
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)].filter((text) => text !== '')
 
@@ -38,7 +36,7 @@ const runs = Object.values(runFiles).map(requiredRun)
 const judged = runs.map(judgedRuns)
 
 /** What the page shows of the model, by where it comes from, and the least number of different sentences expected. */
-const gathered: readonly (readonly [from: string, least: number, said: readonly (Saying | string)[]])[] = [
+const gathered: readonly (readonly [from: string, least: number, said: readonly Saying[]])[] = [
   ['requirements', 400, runs.flatMap(sayingsOfRequirements)],
   ['layouts and refusals', 65, [...runs.flatMap(sayingsOfLayout), ...sayingsOfRefusals()]],
   ['verdicts and findings', 600, judged.flat().flatMap(sayingsOfJudgement)],
@@ -83,21 +81,15 @@ const textOf = (drawing: Drawing): string => drawingTexts(drawing).join(' ')
 const numbersIn = (text: string): string => (text.match(/\d+(\/\d+)?/g) ?? []).toSorted().join(' ')
 
 describe.each(gathered)('%s', (_, least, said) => {
-  const prose = once(said.filter((one) => typeof one === 'string'))
   const pairs = [...new Map(said.map((one) => [english(null).say(one), spanish(null).say(one)]))]
 
   it(`are gathered, at least ${least}`, () => {
     expect(pairs.length).toBeGreaterThanOrEqual(least)
   })
 
-  it('leave nothing in English but names, ids and titles', () => {
-    expect(once(prose.flatMap((text) => sayWithRest(text).left)).filter((left) => !isSame(left))).toEqual([])
-  })
-
   it('have no English word in Spanish', () => {
     expect(englishIn(pairs.map(([, text]) => text))).toEqual([])
-    const typed = said.filter((one) => typeof one !== 'string')
-    expect(once(typed.flatMap((one) => sharedWords(english(null).say(one), spanish(null).say(one))))).toEqual([])
+    expect(once(said.flatMap((one) => sharedWords(english(null).say(one), spanish(null).say(one))))).toEqual([])
   })
 
   it('keep every number', () => {
@@ -158,7 +150,6 @@ describe.each(drawn)('%s', (what, least, draw) => {
 })
 
 it('the check finds what was not said', () => {
-  expect(sayWithRest('The rail stands on three legs.').left).toEqual(['The rail stands on three legs.'])
   expect(englishIn(['La baranda stands.'])).toEqual(['La baranda stands.'])
   expect(numbersIn('27 3/4 in to 31 in')).not.toBe(numbersIn('27 3/4 in'))
 })

@@ -39,7 +39,7 @@ export function astrayReadings(): readonly InputProblem[] {
 }
 
 /** What of them counts for nothing in a log that holds them. */
-export function sayingsOfAstrayReadings(): (Saying | string)[] {
+export function sayingsOfAstrayReadings(): Saying[] {
   const { required, readings } = readAstray()
   const { withoutEffect, verdicts } = judgeKnown(required, readings).judgement
   return [...withoutEffect, ...verdicts.map(({ because }) => because)]

@@ -1,5 +1,7 @@
 import { limitsOf } from '../../../src/core/hardware/limits-saying.ts'
 import { contentOf } from '../../../src/core/hardware/sheet-text.ts'
+import { kindOfPost } from '../../../src/core/layout/kind-of-post.ts'
+import { sheetOf } from '../../../src/core/layout/sheet-of.ts'
 import { instruments } from '../../../src/core/measurement/instruments.ts'
 import type { Requirement } from '../../../src/core/requirements/requirement.ts'
 import { remedyOf } from '../../../src/core/verdicts/saying.ts'
@@ -105,7 +107,7 @@ export function requiredRun(changes: object): RequiredRun {
   return required.value
 }
 
-export const sayingsOfRequirements = ({ requirements }: RequiredRun): (Saying | string)[] =>
+export const sayingsOfRequirements = ({ requirements }: RequiredRun): Saying[] =>
   requirements.flatMap(({ must, how, why, remedy, place, look }) => [
     ...[must, how, why, remedy, place],
     ...(look.kind === 'choose' ? look.choices.map(({ label }) => label) : []),
@@ -125,11 +127,11 @@ export function figuresOf({ requirements, run }: RequiredRun, print: Print): Dra
   })
 }
 
-export function sayingsOfLayout({ run, request, model }: RequiredRun): (Saying | string)[] {
+export function sayingsOfLayout({ run, request, model }: RequiredRun): Saying[] {
   const laid = layOutRun(run.name, run, 5)
   return [
     ...explainLayout(model.layout, request),
-    ...model.layout.posts.map(({ kind }) => kind),
+    ...model.layout.posts.map((post) => kindOfPost(post, sheetOf(model, post.unit))),
     ...(laid.ok ? laid.value.refused : []),
   ]
 }

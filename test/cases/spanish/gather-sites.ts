@@ -32,7 +32,7 @@ export const sites: readonly Site[] = [
   ...Object.values(siteInputs).map((input) => input('web').site),
 ]
 
-export function sayingsOfSite(site: Site): (Saying | string)[] {
+export function sayingsOfSite(site: Site): Saying[] {
   const report = computeNeed(site)
   const reports = report.ok ? [report.value.approach, report.value.departure].filter((one) => one !== null) : []
   return [
@@ -137,7 +137,7 @@ const refusals: readonly NeedRefusal[] = [
   { kind: 'runout-wraps-curve', radius: 15, runoutLength: 64 },
 ]
 
-export const sayingsOfNotes = (): (Saying | string)[] =>
+export const sayingsOfNotes = (): Saying[] =>
   (['us', 'metric'] as const).flatMap((units) =>
     notes.map((note): Saying => ({ kind: 'note on need', note, units, direction: null })),
   )
