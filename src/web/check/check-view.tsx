@@ -1,14 +1,16 @@
 import '../style/check.css'
 import { useEffect, useState } from 'preact/hooks'
 import type { EndSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
+import type { SeenRun } from '../../operations/counted-run.ts'
 import type { RunSource } from '../data/run-source.ts'
 import { m } from '../messages.ts'
+import { Back } from './back.tsx'
 import { CountPieces } from './count-pieces.tsx'
 import { FindByKey } from './find-by-key.tsx'
 import { ends, joinedBy, systems } from './shelf.ts'
 import { Card, nameOf, UnitCard } from './unit-card.tsx'
 
-type End = EndSheet | 'no sheet fits' | 'not looked at'
+type End = SeenRun['first']
 
 /** What was said so far; what is missing is asked next. */
 interface Said {
@@ -138,9 +140,3 @@ function Scope({ first, system, pick, back }: ScopeProps) {
     </>
   )
 }
-
-const Back = ({ back }: { readonly back: () => void }) => (
-  <button type="button" class="button check-back" onClick={back}>
-    {m.check.back}
-  </button>
-)

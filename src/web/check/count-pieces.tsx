@@ -8,6 +8,7 @@ import type { RunSource, Trouble } from '../data/run-source.ts'
 import { m, printIn } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { goTo, panePath } from '../route.ts'
+import { Back } from './back.tsx'
 import { nameOf } from './unit-card.tsx'
 
 interface Props {
@@ -44,9 +45,7 @@ export function CountPieces({ source, first, second, system, back }: Props) {
   const fewer = (): void => setPanels(panels.filter((_, i) => i !== (at > 0 ? at - 1 : 0)))
   return (
     <>
-      <button type="button" class="button check-back" onClick={back}>
-        {w.back}
-      </button>
+      <Back back={back} />
       <h1>{w.count}</h1>
       <p>{w.countHow}</p>
       <Stepper name={w.panels} value={panels.length} least={1} less={fewer} more={more} />

@@ -6,6 +6,7 @@ import type { KeyTrait } from '../../core/hardware/key-traits.ts'
 import type { UnitView } from '../../drawing/views/unit-view.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { m, say } from '../messages.ts'
+import { Back } from './back.tsx'
 import { joinedBy } from './shelf.ts'
 import { nameOf, UnitCard } from './unit-card.tsx'
 
@@ -27,9 +28,7 @@ export function FindByKey({ sheets, found, none, back }: Props) {
   const words = m.check
   return (
     <>
-      <button type="button" class="button check-back" onClick={stepBack}>
-        {words.back}
-      </button>
+      <Back back={stepBack} />
       {question === null ? (
         <Left left={left} found={found} none={none} />
       ) : (

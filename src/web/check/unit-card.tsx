@@ -1,13 +1,13 @@
 import { useMemo } from 'preact/hooks'
 import type { EndSheet, HardwareSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
-import { sheetText } from '../../core/hardware/sheet-text.ts'
+import { nameOf as nameIn } from '../../core/hardware/sheet-text.ts'
 import type { Drawing } from '../../drawing/drawing.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import type { UnitView } from '../../drawing/views/unit-view.ts'
 import { unitPicture } from '../../operations/unit-picture.ts'
 import { m, printIn, say } from '../messages.ts'
 
-export const nameOf = (sheet: HardwareSheet): string => say(sheetText(sheet, sheet.name))
+export const nameOf = (sheet: HardwareSheet): string => say(nameIn(sheet))
 
 interface Props {
   readonly words: string

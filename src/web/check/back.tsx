@@ -1,0 +1,8 @@
+import { m } from '../messages.ts'
+
+/** To what was asked before. */
+export const Back = ({ back }: { readonly back: () => void }) => (
+  <button type="button" class="button check-back" onClick={back}>
+    {m.check.back}
+  </button>
+)
