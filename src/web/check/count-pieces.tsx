@@ -1,7 +1,7 @@
 import { useMemo, useRef, useState } from 'preact/hooks'
 import type { EndSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { RunEnd } from '../../core/layout/layout.ts'
-import { writeRun } from '../../formats/run/write-run.ts'
+import { runToValue } from '../../formats/run/write-run.ts'
 import { countedRun, panelsBySheet, postsBySheets, type SeenRun } from '../../operations/counted-run.ts'
 import { newId, rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
@@ -131,7 +131,7 @@ function Begin({ source, seen }: { readonly source: RunSource; readonly seen: Se
       ...{ ...seen, name, units: 'us', side, sheets: [] },
       ...{ letting: letting === '' ? null : letting, datumStation: station.trim() === '' ? null : station.trim() },
     })
-    const answer = await source.addRun(id.current, name, writeRun(run), rememberedVisit().by || m.runs.authorNotSaid)
+    const answer = await source.addRun(id.current, name, runToValue(run), rememberedVisit().by || m.runs.authorNotSaid)
     if (answer.ok) goTo(panePath(id.current, 'walk'))
     else setTrouble(answer.error)
   }

@@ -108,11 +108,12 @@ function MakeRun({ source, draft, results, notify }: MakeRunProps) {
   const make = async (): Promise<void> => {
     if (isOff || isMaking) return
     const name = textOf(draft.name) || actions.newRun
-    const text = JSON.stringify({ ...(run as object), name })
+    const named = { ...(run as object), name }
+    const text = JSON.stringify(named)
     if (made.current.text !== text) made.current = { id: newId(), text }
     setMaking(true)
     const { id } = made.current
-    const answer = await source.addRun(id, 'site.json', text, rememberedVisit().by || m.runs.authorNotSaid)
+    const answer = await source.addRun(id, name, named, rememberedVisit().by || m.runs.authorNotSaid)
     setMaking(false)
     notify(answer.ok ? null : { title: actions.notMade, trouble: answer.error })
     if (answer.ok) goTo(panePath(id, 'layout'))

@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks'
 import { newId, rememberedVisit } from '../data/device.ts'
+import { later } from '../data/later.ts'
+import { d } from '../data/messages.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
@@ -15,16 +17,25 @@ export function AddRun({ source }: { readonly source: RunSource }) {
   const [adding, setAdding] = useState<Adding>({ state: 'idle' })
   const add = async (file: File): Promise<void> => {
     setAdding({ state: 'adding', file: file.name })
-    const text = await file.text().catch(() => null)
-    if (text === null) {
-      const trouble = { message: m.runs.unreadableFile, problems: [] }
+    const fail = (trouble: Pick<Trouble, 'message' | 'problems'>): void =>
       setAdding({ state: 'failed', file: file.name, trouble })
-      return
-    }
+    const [text, reader] = await Promise.all([
+      file.text().catch(() => null),
+      later(() => import('../../formats/read-json.ts')),
+    ])
+    if (!reader.ok) return fail(reader.error)
+    if (text === null) return fail({ message: m.runs.unreadableFile, problems: [] })
+    const read = reader.value.parseJson(file.name, text)
+    if (!read.ok) return fail({ message: d.trouble.notRunFile(file.name), problems: read.error })
     const id = newId()
-    const answer = await source.addRun(id, file.name, text, rememberedVisit().by || m.runs.authorNotSaid)
+    const answer = await source.addRun(
+      id,
+      file.name,
+      read.value as object,
+      rememberedVisit().by || m.runs.authorNotSaid,
+    )
     if (answer.ok) goTo(panePath(id, 'walk'))
-    else setAdding({ state: 'failed', file: file.name, trouble: answer.error })
+    else fail(answer.error)
   }
   return (
     <div class="add-run" id="add-run">
