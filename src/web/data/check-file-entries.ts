@@ -1,73 +1,128 @@
 import type { Reading } from '../../core/measurement/reading.ts'
-import { ok } from '../../core/result.ts'
+import { err, ok, type Result } from '../../core/result.ts'
+import type { CarriedEntry } from '../../formats/entry/carried.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
-import { type DayEntry, dayProblems } from '../../operations/day-problems.ts'
+import { type RunFile, runFromValue } from '../../formats/run/run-file.ts'
+import { dayProblems, isDayEntry } from '../../operations/day-problems.ts'
 import { meansOfToday } from '../../operations/means-of-today.ts'
+import { requireRun } from '../../operations/require-run.ts'
 import { runHistory } from '../../operations/run-history.ts'
 import { withoutPlace } from './device-entry.ts'
-import type { DeviceStore } from './device-store.ts'
-import { layOutBy, problemsOfReadingsIn } from './kept-run.ts'
+import type { DeviceStore, StoreTrouble } from './device-store.ts'
+import { layOutBy, problemsOfReadingsIn, readAlone } from './kept-run.ts'
+import type { DeviceEntry } from './merge-entries.ts'
 import { pinsHere } from './pinned-versions.ts'
 import type { Answer } from './run-source.ts'
 import { fromStore } from './store-trouble.ts'
 
-/** A reading in a device's file, and its place among the entries. */
-export interface FileReading {
-  readonly at: number
-  readonly run: string
-  readonly reading: Reading
-}
-
-/** A day log or locate ticket in it. */
-export interface FileDay {
-  readonly at: number
-  readonly entry: Entry & DayEntry
-}
-
 /**
- * What is wrong with the readings, day logs and locate tickets in a device's file that are not here yet: none is taken in
- * that the server would refuse. What is here stays, also where it would no longer be taken in.
+ * What is wrong with entries of a file that are not here yet, one list for each: none is taken in that the server would
+ * refuse. What is here stays, also where it would no longer be taken in. What comes after one that is wrong is looked at
+ * as if that had not come.
  */
 export async function problemsOfFileEntries(
   store: DeviceStore,
-  file: string,
-  entries: readonly Entry[],
-  readings: readonly FileReading[],
-  days: readonly FileDay[],
-): Answer<readonly InputProblem[]> {
-  const problems: InputProblem[] = []
+  fresh: readonly CarriedEntry[],
+): Answer<readonly (readonly InputProblem[])[]> {
   layOutBy(meansOfToday)
-  for (const run of new Set([...readings.map((one) => one.run), ...days.map(({ entry }) => entry.run)])) {
-    const kinds = ['run', 'reading', 'day-log', 'locate-ticket'] as const
-    const [runs, before, ...logged] = await Promise.all(kinds.map((kind) => store.entries(kind, run)))
-    if (!runs!.ok) return fromStore(runs!.error)
-    if (!before!.ok) return fromStore(before!.error)
-    const here = new Set(before!.value.map(({ id }) => id))
-    for (const one of logged) {
-      if (!one.ok) return fromStore(one.error)
-      for (const { id } of one.value) here.add(id)
-    }
-    const known = new Set(runs!.value.map(({ id }) => id))
-    const brought = entries.filter((one) => one.kind === 'run' && one.run === run && !known.has(one.id))
-    const versions = [...runs!.value.map(withoutPlace), ...brought]
-    // As it will be pinned once it is opened here.
-    const pinned = [...versions, ...(await pinsHere(versions))]
-    const fresh = readings.filter((one) => one.run === run && !here.has(one.reading.id))
-    const found = problemsOfReadingsIn(
-      run,
-      pinned,
-      before!.value,
-      fresh.map(({ reading }) => reading),
-    )
-    for (const [i, { at }] of fresh.entries())
-      problems.push(...found[i]!.map((one) => ({ ...one, file, place: `entries[${at}].body.${one.place}` })))
-    const history = runHistory(run, pinned)
-    // Its run may still come.
-    if (!history?.ok) continue
-    for (const { at, entry } of days)
-      if (entry.run === run && !here.has(entry.id))
-        problems.push(...dayProblems(file, `entries[${at}].body`, entry, history.value.files))
+  const units = await unitsOfRuns(store, fresh)
+  if (!units.ok) return fromStore(units.error)
+  const problems = new Map<CarriedEntry, readonly InputProblem[]>()
+  const readings = new Map<CarriedEntry, Reading>()
+  for (const one of fresh) {
+    const read = readBody(one, units.value.get(one.entry.run))
+    if (!read.ok) problems.set(one, read.error)
+    else if (read.value !== null) readings.set(one, read.value)
   }
-  return ok(problems)
+  const sound = fresh.filter((one) => !problems.has(one))
+  for (const run of new Set(sound.map(({ entry }) => entry.run))) {
+    const [runs, before] = await Promise.all([store.entries('run', run), store.entries('reading', run)])
+    if (!runs.ok) return fromStore(runs.error)
+    if (!before.ok) return fromStore(before.error)
+    const ofRun = sound.filter(({ entry }) => entry.run === run)
+    for (const [one, found] of await misfitsOfRun(run, runs.value, before.value, ofRun, readings))
+      problems.set(one, found)
+  }
+  return ok(fresh.map((one) => problems.get(one) ?? []))
+}
+
+async function misfitsOfRun(
+  run: string,
+  runs: readonly DeviceEntry[],
+  before: readonly DeviceEntry[],
+  fresh: readonly CarriedEntry[],
+  readings: ReadonlyMap<CarriedEntry, Reading>,
+): Promise<ReadonlyMap<CarriedEntry, readonly InputProblem[]>> {
+  const misfits = new Map<CarriedEntry, readonly InputProblem[]>()
+  const brought = fresh.flatMap(({ entry }) => (entry.kind === 'run' ? [entry] : []))
+  const versions = [...runs.map(withoutPlace), ...brought]
+  // As it will be pinned once it is opened here.
+  const pinned = [...versions, ...(await pinsHere(versions))]
+  const read = fresh.filter((one) => readings.has(one))
+  const found = problemsOfReadingsIn(
+    run,
+    pinned,
+    before,
+    read.map((one) => readings.get(one)!),
+  )
+  for (const [i, one] of read.entries()) if (found[i]!.length > 0) misfits.set(one, placed(one, found[i]!))
+  const history = runHistory(run, pinned)
+  // Its run may still come.
+  if (!history?.ok) return misfits
+  for (const one of fresh) {
+    const unfit = isDayEntry(one.entry) ? dayProblems(one.file, 'body', one.entry, history.value.files) : []
+    if (unfit.length > 0)
+      misfits.set(
+        one,
+        unfit.map((problem) => ({ ...problem, place: one.at(problem.place) })),
+      )
+  }
+  return misfits
+}
+
+/** The reading in an entry's body, null where it is none; or what is wrong with the body by itself. */
+function readBody(
+  one: CarriedEntry,
+  units: RunFile['units'] | undefined,
+): Result<Reading | null, readonly InputProblem[]> {
+  const { file, entry } = one
+  if (entry.kind === 'reading') {
+    // What a value without a unit means only its run can say, which may still come.
+    const read = readAlone(file, units ?? 'us', entry)
+    return read.ok ? read : err(placed(one, read.error, /^readings\[0\]\.?/))
+  }
+  if (entry.kind !== 'run') return ok(null)
+  const run = runFromValue(file, entry.body)
+  const required = run.ok ? requireRun(file, run.value) : run
+  return required.ok ? ok(null) : err(placed(one, required.error))
+}
+
+/** Problems of a body, where it lies in the file. */
+const placed = (
+  { file, at }: CarriedEntry,
+  problems: readonly InputProblem[],
+  before: RegExp | string = '',
+): readonly InputProblem[] =>
+  problems.map((problem) => {
+    const inner = problem.place.replace(before, '')
+    return { ...problem, file, place: at(inner === '' ? 'body' : `body.${inner}`) }
+  })
+
+/** Units of the runs that entries are of, from the file or from here; of a run that is in neither, nothing. */
+async function unitsOfRuns(
+  store: DeviceStore,
+  fresh: readonly CarriedEntry[],
+): Promise<Result<ReadonlyMap<string, RunFile['units']>, StoreTrouble>> {
+  const here = await store.entries('run')
+  if (!here.ok) return here
+  const brought = fresh.flatMap(({ entry }): readonly Entry[] => (entry.kind === 'run' ? [entry] : []))
+  return ok(
+    new Map(
+      [...here.value, ...brought].map(({ run, body }) => [
+        run,
+        (body as { readonly units?: unknown } | null)?.units === 'metric' ? 'metric' : 'us',
+      ]),
+    ),
+  )
 }

@@ -85,7 +85,11 @@ export function deviceSource(isNeeded: boolean): RunSource {
     onChange,
     syncNow: there('syncNow'),
     exportDevice: there('exportDevice'),
-    importDevice: kept('importDevice'),
+    weighFile: kept('weighFile'),
+    takeInFile: kept('takeInFile'),
+    heldFile: there('heldFile'),
+    takeInHeld: kept('takeInHeld'),
+    dropHeld: there('dropHeld'),
     speak: (language) => void connecting?.then((connection) => connection?.worker.speak(language)),
   }
 }

@@ -5,6 +5,7 @@ import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { type Begun, isSavedBy } from './begun.ts'
 import {
   type DeviceTables,
+  type HeldRow,
   type Kept,
   openTables,
   type PhotoRow,
@@ -84,6 +85,15 @@ export interface DeviceStore {
   /** Lets go of the bytes of a photo that was sent; false, and nothing done, when it was not. */
   freePhoto(sha256: string): Answered<boolean>
   photos(): Answered<readonly PhotoRow[]>
+  /** What this device keeps under the ids of `wanted`, by id. */
+  known(wanted: readonly { readonly id: string }[]): Answered<ReadonlyMap<string, DeviceEntry>>
+  /** Files that were not taken in, or not whole. */
+  held(): Answered<readonly HeldRow[]>
+  /** A piece of one; it counts once its row is kept. */
+  keepHeldPiece(held: string, piece: number, content: ArrayBuffer): Answered<void>
+  keepHeld(row: HeldRow): Answered<void>
+  heldPiece(held: string, piece: number): Answered<ArrayBuffer | undefined>
+  dropHeld(held: string, pieces: number): Answered<void>
   counts(): Answered<DeviceCounts>
   get<N extends keyof Kept>(name: N): Answered<Kept[N] | undefined>
   set<N extends keyof Kept>(name: N, value: Kept[N]): Answered<void>
@@ -213,6 +223,20 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
         }),
       ),
     photos: () => using((db) => db.read(['photos'], ({ photos }) => photos.all())),
+    known: (wanted) => using((db) => db.read(['entries'], (tables) => knownUnder(tables, wanted))),
+    held: () => using((db) => db.read(['held'], ({ held }) => held.all())),
+    keepHeldPiece: (held, piece, content) =>
+      using((db) => db.write(['heldBytes'], ({ heldBytes }) => heldBytes.put([{ held, piece, content }]))),
+    keepHeld: (row) => using((db) => db.write(['held'], ({ held }) => held.put([row]))),
+    heldPiece: (held, piece) =>
+      using((db) => db.read(['heldBytes'], async ({ heldBytes }) => (await heldBytes.get([held, piece]))?.content)),
+    dropHeld: (id, pieces) =>
+      using((db) =>
+        db.write(['held', 'heldBytes'], ({ held, heldBytes }) => {
+          held.delete(id)
+          for (let piece = 0; piece < pieces; piece += 1) heldBytes.delete([id, piece])
+        }),
+      ),
     counts: () =>
       using((db) =>
         db.read(['entries', 'photos'], async ({ entries, photos }) => {

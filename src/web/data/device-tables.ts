@@ -38,6 +38,32 @@ export interface SummaryRow {
   readonly made: { readonly rule: number; readonly summary: SummarisedRun | null } | null
 }
 
+/** A file, or what is left of one, that could not be taken in and is kept until it can be. */
+export interface HeldRow {
+  readonly id: string
+  readonly name: string
+  /** ISO 8601, by the device's clock. */
+  readonly heldAt: string
+  readonly why: HeldReason
+  readonly pieces: number
+  readonly bytes: number
+  /** Tells the same content held once more. */
+  readonly fingerprint: string
+}
+
+export type HeldReason =
+  /** Made by a newer program: its format is of this version. */
+  | { readonly kind: 'newer format'; readonly version: number }
+  /** What was not taken in of a file, as a device's file of its own. */
+  | { readonly kind: 'left out'; readonly count: number }
+
+/** As ArrayBuffer, like photos. */
+interface HeldBytes {
+  readonly held: string
+  readonly piece: number
+  readonly content: ArrayBuffer
+}
+
 /** One table within a transaction: what is put and deleted is done, all or nothing, when that resolves. */
 interface Table<Row, New = Row> {
   get(key: IDBValidKey): Promise<Row | undefined>
@@ -60,6 +86,8 @@ export interface Tables {
   readonly kept: Table<{ readonly name: string; readonly value: unknown }>
   readonly begun: Table<Begun>
   readonly summaries: Table<SummaryRow>
+  readonly held: Table<HeldRow>
+  readonly heldBytes: Table<HeldBytes>
 }
 
 type Name = keyof Tables
@@ -101,7 +129,7 @@ export function openTables(name: string): DeviceTables {
  * A device that has a later one, by a page that is newer, is used as it is.
  */
 async function openDatabase(name: string): Promise<IDBDatabase> {
-  const opening = indexedDB.open(name, 30)
+  const opening = indexedDB.open(name, 40)
   opening.onupgradeneeded = ({ oldVersion }) => makeTables(opening.result, oldVersion)
   const database = await done(opening).catch((error: unknown) => {
     if (!(error instanceof DOMException) || error.name !== 'VersionError') throw error
@@ -124,7 +152,9 @@ function makeTables(database: IDBDatabase, version: number): void {
     database.createObjectStore('kept', { keyPath: 'name' })
   }
   if (version < 20) database.createObjectStore('begun', { keyPath: ['run', 'of'] }).createIndex('run', 'run')
-  database.createObjectStore('summaries', { keyPath: 'run' })
+  if (version < 30) database.createObjectStore('summaries', { keyPath: 'run' })
+  database.createObjectStore('held', { keyPath: 'id' })
+  database.createObjectStore('heldBytes', { keyPath: ['held', 'piece'] })
 }
 
 /**

@@ -7,7 +7,7 @@ import { readingToValue, readReadings } from '../../formats/readings/readings-fi
 import { readRun } from '../../formats/run/run-file.ts'
 import { writeRun } from '../../formats/run/write-run.ts'
 import { demoProject } from '../../operations/demo-project.ts'
-import { openedRun, problemsOfReadings, readAlone, readKeptRun, sameReadingBody } from './kept-run.ts'
+import { openedRun, problemsOfReadings, readKeptRun } from './kept-run.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 
 const entry = (id: string, kind: 'run' | 'reading', body: unknown, schemaVersion = schemaVersions[kind]) =>
@@ -109,17 +109,5 @@ describe('an offset that was read before its side was asked', () => {
       because: { kind: 'side not stated' },
       readings: ['old'],
     })
-  })
-
-  test('is carried by a file as it was written: the server knows it under its id', () => {
-    const carried = (schemaVersion: number, raw: object) => {
-      const read = readAlone('phone.json', 'us', { schemaVersion, body: raw })
-      return read.ok ? sameReadingBody(schemaVersion, read.value) : read.error
-    }
-    const old = carried(1, body)
-    expect(old).toMatchObject({ of, value: '48 in', corrects: null })
-    expect(old).not.toHaveProperty('side')
-    expect(carried(2, { ...body, side: 'away' })).toMatchObject({ side: 'away' })
-    expect(carried(2, body)).toMatchObject([{ place: 'readings[0].side' }])
   })
 })

@@ -64,12 +64,6 @@ export function readAlone(
   return read.ok ? ok(read.value.readings[0]!) : read
 }
 
-/** The body of a reading's entry as a page of its version writes it; the first version knows no side. */
-export function sameReadingBody(schemaVersion: number, reading: Reading): unknown {
-  const { side, ...first } = readingToValue(reading) as { readonly side?: string }
-  return schemaVersion === 1 || side === undefined ? first : { ...first, side }
-}
-
 /**
  * What the server would refuse of each of `readings`, which come one after the other: each is looked at by the version
  * of the run that its person saw.

@@ -7,7 +7,7 @@ import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import { summaryRule } from '../../operations/summary-rule.ts'
 import { newId, nextId, now } from './device.ts'
 import type { DeviceStore, FreshEntry, PhotoFile, StoreTrouble } from './device-store.ts'
-import type { SummaryRow } from './device-tables.ts'
+import type { HeldRow, SummaryRow } from './device-tables.ts'
 import { freeablePhotos, freePhotos, sumOf } from './free-photos.ts'
 import { later } from './later.ts'
 import type { DeviceEntry } from './merge-entries.ts'
@@ -19,6 +19,7 @@ import type {
   Answer,
   Change,
   DeviceStatus,
+  Imported,
   KeptEntry,
   KeptRun,
   NewSideBodies,
@@ -210,10 +211,10 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       return again.value === null ? err(noRun(id)) : ok(model.value.openedRun(again.value))
     },
 
-    async addRun(id, file, text, author) {
+    async addRun(id, file, run, author) {
       const model = await later(() => import('./new-run.ts'))
       if (!model.ok) return model
-      const body = model.value.newRunBody(id, file, text)
+      const body = model.value.newRunBody(id, file, run)
       if (!body.ok) return body
       const entry = { id, run: id, kind: 'run', author, capturedAt: now(), supersedes: null, body: body.value } as const
       const kept = await keep([entry])
@@ -325,17 +326,57 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       return device.ok ? transfer.value.exportDevice(store, device.value) : fromStore(device.error)
     },
 
-    async importDevice(file, text) {
-      const transfer = await later(() => import('./device-transfer.ts'))
+    async weighFile(file) {
+      const transfer = await later(() => import('./take-in-file.ts'))
+      return transfer.ok ? transfer.value.weighFile(store, file) : transfer
+    },
+
+    takeInFile: takeIn,
+
+    async heldFile(id) {
+      const [transfer, row] = await Promise.all([later(() => import('./held-files.ts')), heldRow(id)])
       if (!transfer.ok) return transfer
-      const imported = await transfer.value.importDevice(store, file, text)
-      const runs = await store.entries('run')
-      page.changed({ runs: runs.ok ? runs.value.map(({ run }) => run) : [], isOwn: false })
-      void loop.soon()
-      return imported
+      return row.ok ? transfer.value.heldFile(store, row.value) : row
+    },
+
+    async takeInHeld(id) {
+      const [row, file] = [await heldRow(id), await source.heldFile(id)]
+      if (!row.ok) return row
+      if (!file.ok) return file
+      const taken = await takeIn(file.value)
+      // What still does not fit is held once, as it was.
+      return taken.ok && taken.value.left.length === 0 ? dropped(row.value, taken.value) : taken
+    },
+
+    async dropHeld(id) {
+      const row = await heldRow(id)
+      return row.ok ? dropped(row.value, undefined) : row
     },
   }
   return source
+
+  async function takeIn(file: File): Answer<Imported> {
+    const transfer = await later(() => import('./take-in-file.ts'))
+    if (!transfer.ok) return transfer
+    const imported = await transfer.value.takeInFile(store, file)
+    const runs = await store.entries('run')
+    page.changed({ runs: runs.ok ? runs.value.map(({ run }) => run) : [], isOwn: false })
+    void askToKeep().then(loop.soon)
+    return imported
+  }
+
+  async function heldRow(id: string): Answer<HeldRow> {
+    const held = await store.held()
+    if (!held.ok) return fromStore(held.error)
+    const row = held.value.find((one) => one.id === id)
+    return row === undefined ? err({ kind: 'refused', message: d.trouble.notHeld, problems: [] }) : ok(row)
+  }
+
+  async function dropped<T>({ id, pieces }: HeldRow, then: T): Answer<T> {
+    const done = await store.dropHeld(id, pieces)
+    page.changed({ runs: [], isOwn: true })
+    return done.ok ? ok(then) : fromStore(done.error)
+  }
 
   async function keepOne<K extends SideKind>(
     run: string,
@@ -356,13 +397,15 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   }
 
   async function status(): Answer<DeviceStatus> {
-    const [counts, lastSync, persisted, room, freeable] = await Promise.all([
+    const [counts, lastSync, persisted, room, freeable, held] = await Promise.all([
       store.counts(),
       store.get('lastSync'),
       store.get('persisted'),
       roomHere(),
       freeablePhotos(store, new Date()),
+      store.held(),
     ])
+    if (!held.ok) return fromStore(held.error)
     if (!freeable.ok) return freeable
     if (!counts.ok) return fromStore(counts.error)
     if (!lastSync.ok) return fromStore(lastSync.error)
@@ -370,7 +413,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     const { unsent, unsentPhotos, refused } = counts.value
     return ok({
       ...room,
-      ...{ unsent, unsentPhotos, freeable: sumOf(freeable.value) },
+      ...{ unsent, unsentPhotos, freeable: sumOf(freeable.value), held: held.value },
       refused: refused.map(({ id, kind, reason }) => ({ id, kind, reason: reason ?? '' })),
       persisted: persisted.value ?? null,
       lastSync: lastSync.value ?? null,

@@ -66,6 +66,16 @@ export function withArrived(
   return { ...known, state: 'refused', reason: { kind: 'same id stored' } }
 }
 
+/**
+ * What an entry in a file is to this device. Like one that arrives by the server it never overwrites what is kept under
+ * its id; unlike that, nobody but this device is to send it on.
+ * @param known  what is kept under that id; undefined for nothing
+ */
+export function standingOf(known: DeviceEntry | undefined, carried: Entry): 'new' | 'already' | 'another' {
+  if (known === undefined) return 'new'
+  return isSameFact(known, carried) ? 'already' : 'another'
+}
+
 /** How far this device has read the server's order. A page that begins beyond what is known would leave a gap. */
 export const cursorAfter = (cursor: Cursor, page: Page): Cursor =>
   page.after > cursor.seq || page.cursor.seq <= cursor.seq ? cursor : page.cursor

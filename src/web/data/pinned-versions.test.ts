@@ -8,9 +8,9 @@ import { sha256 } from '../../store/sha256.ts'
 import { withoutPlace } from './device-entry.ts'
 import { type DeviceStore, openDeviceStore } from './device-store.ts'
 import { openTables } from './device-tables.ts'
-import { importDevice } from './device-transfer.ts'
 import { openedRun, readKeptRun } from './kept-run.ts'
 import { pinnedVersions } from './pinned-versions.ts'
+import { takeInFile } from './take-in-file.ts'
 
 // What a phone held on the day before runs held their layout.
 const landed = readFileSync(new URL('../../../test/cases/landed/demo/device.json', import.meta.url), 'utf8')
@@ -78,12 +78,16 @@ describe('a run that lies on a phone without a layout', () => {
       ...{ ...first, id, kind: 'reading', schemaVersion: 3, supersedes: null },
       body: { id, of: 'post-1/stub-height', value: '3 in', by: first.author, at: first.capturedAt, version },
     })
-    const file = (version: string) => JSON.stringify({ ...JSON.parse(landed), entries: [reading(version)], photos: [] })
+    const file = (version: string) =>
+      new File([JSON.stringify({ ...JSON.parse(landed), entries: [reading(version)], photos: [] })], 'd.json')
     const store = await landedStore()
-    expect(await importDevice(store, 'd.json', file('another version'))).toMatchObject({
-      ok: false,
-      error: { problems: [{ place: 'entries[0].body.version', expected: { kind: 'version of run' } }] },
+    expect(await takeInFile(store, file('another version'))).toMatchObject({
+      ok: true,
+      value: {
+        entries: 0,
+        left: [{ problems: [{ place: 'entries[0].body.version', expected: { kind: 'version of run' } }] }],
+      },
     })
-    expect(await importDevice(store, 'd.json', file(pin.id))).toMatchObject({ ok: true, value: { entries: 1 } })
+    expect(await takeInFile(store, file(pin.id))).toMatchObject({ ok: true, value: { entries: 1, left: [] } })
   })
 })

@@ -3,10 +3,12 @@ import type { RunVersion } from '../../core/record/version.ts'
 import type { Result } from '../../core/result.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
 import type { FreeFinding } from '../../core/verdicts/free-findings.ts'
+import type { LeftOut } from '../../formats/entry/carried.ts'
 import type {
   ArchiveBody,
   AssignmentBody,
   DayLogBody,
+  EntryKind,
   FreeFindingBody,
   FreeFindingEndBody,
   LocateTicketBody,
@@ -22,6 +24,7 @@ import type { PacketStep, PacketWish } from '../../protocol/packets.ts'
 import type { Saying } from '../../words/saying.ts'
 import type { Language } from '../language.ts'
 import type { Begun } from './begun.ts'
+import type { HeldRow } from './device-tables.ts'
 
 /** Why something was not answered, in words to show. */
 export interface Trouble {
@@ -142,6 +145,8 @@ export interface DeviceStatus {
   readonly freeable: PhotoSum
   /** Entries that the server refused; they stay here. */
   readonly refused: readonly { readonly id: string; readonly kind: string; readonly reason: Saying | string }[]
+  /** Files that could not be taken in, or not whole, and are kept until they can be. */
+  readonly held: readonly HeldRow[]
   /** ISO 8601 of the last time at which everything was sent and fetched; null for never. */
   readonly lastSync: string | null
   readonly isSyncing: boolean
@@ -157,12 +162,27 @@ export interface Change {
   readonly isOwn: boolean
 }
 
-/** What was in a file from another device. */
+/** What a file from another device would change here. */
+export interface Weighed {
+  /** Runs that it brings something of; without a name where the run itself is neither here nor in the file. */
+  readonly runs: readonly { readonly id: string; readonly name: string | null; readonly isNew: boolean }[]
+  /** New entries, counted by kind. */
+  readonly fresh: Readonly<Partial<Record<EntryKind, number>>>
+  /** Photos whose bytes are new here. */
+  readonly photos: number
+  readonly already: number
+  /** What cannot be taken in; photos are looked at only when they are taken. */
+  readonly left: readonly LeftOut[]
+}
+
+/** What was taken in of a file from another device. */
 export interface Imported {
   readonly entries: number
   readonly photos: number
   /** Entries and photos that were here before. */
   readonly already: number
+  /** What could not be taken in, each with why; it is kept on this device beside the rest. */
+  readonly left: readonly LeftOut[]
 }
 
 /**
@@ -172,8 +192,12 @@ export interface Imported {
 export interface RunSource {
   runs(): Answer<readonly SummarisedRun[]>
   run(id: string): Answer<OpenedRun>
-  /** Takes in a run file; the id is the page's, so that trying again cannot make a second run. */
-  addRun(id: string, file: string, text: string, author: string): Answer<'stored' | 'already'>
+  /**
+   * Takes in a run as a run file has it, not looked at yet; the id is the page's, so that trying again cannot make a
+   * second run.
+   * @param file  name shown in what is wrong with it
+   */
+  addRun(id: string, file: string, run: object, author: string): Answer<'stored' | 'already'>
   /** Makes a new run of another one as it is now, without its readings, under a name of its own. */
   copyRun(from: string, id: string, name: string, author: string): Answer<'stored' | 'already'>
   /** Appends readings, whose ids are the page's; one answer for each. */
@@ -220,8 +244,17 @@ export interface RunSource {
 
   /** Everything on this device as one plain JSON file. */
   exportDevice(): Answer<Blob>
-  /** Takes in such a file; what is here already stays as it is. */
-  importDevice(file: string, text: string): Answer<Imported>
+  /** What such a file would change. One of a newer program is kept on this device, and refused with what it needs. */
+  weighFile(file: File): Answer<Weighed>
+  /**
+   * Takes in what is whole in such a file; what is here already stays as it is, and what is not whole is kept beside.
+   */
+  takeInFile(file: File): Answer<Imported>
+  /** A file that is held here, as it was. */
+  heldFile(id: string): Answer<File>
+  /** Takes it in anew; it is held no longer once all of it is taken in. */
+  takeInHeld(id: string): Answer<Imported>
+  dropHeld(id: string): Answer<void>
 
   /** Says its troubles in this language from then on. */
   speak(language: Language): void

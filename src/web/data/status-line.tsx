@@ -1,11 +1,15 @@
 import { useState } from 'preact/hooks'
-import { say, troubleWords } from '../messages.ts'
+import { troubleWords } from '../messages.ts'
+import { LaterPart, partOf } from '../parts/later-part.tsx'
+import { megabytes } from '../parts/megabytes.ts'
 import { d } from './messages.ts'
-import type { DeviceStatus, PhotoSum, RunSource, Trouble } from './run-source.ts'
+import type { DeviceStatus, PhotoSum, RunSource } from './run-source.ts'
 import './status-line.css'
-import { rescuePath } from '../route.ts'
 import { useStatus } from './use-status.ts'
 import { useUpdate } from './use-update.ts'
+
+// Wanted seldom: files in and out, and what was held of them.
+const filesPane = partOf(() => import('../transfer/files-pane.tsx'))
 
 /** What is only on this device, whether it is safe there, and the way to send it; also that a new version waits. */
 export function StatusLine({ source }: { readonly source: RunSource }) {
@@ -78,7 +82,9 @@ function Details({ source, status }: FactsProps) {
             {quota !== null && used !== null && <li>{d.status.room(megabytes(used), megabytes(quota))}</li>}
           </ul>
           <FreeRoom source={source} freeable={status.freeable} />
-          <Transfer source={source} />
+          <LaterPart part={filesPane} title={d.status.label}>
+            {({ FilesPane }) => <FilesPane source={source} held={status.held} />}
+          </LaterPart>
         </>
       )}
     </details>
@@ -108,59 +114,6 @@ function FreeRoom({ source, freeable }: { readonly source: RunSource; readonly f
   )
 }
 
-/** The way out and in without a server. */
-function Transfer({ source }: { readonly source: RunSource }) {
-  const [said, setSaid] = useState('')
-  const [trouble, setTrouble] = useState<Trouble | null>(null)
-  const save = async (): Promise<void> => {
-    const answer = await source.exportDevice()
-    setTrouble(answer.ok ? null : answer.error)
-    if (answer.ok) download(answer.value, `lapwise-${new Date().toISOString().slice(0, 10)}.json`)
-  }
-  const take = async (file: File): Promise<void> => {
-    const answer = await source.importDevice(file.name, await file.text())
-    setTrouble(answer.ok ? null : answer.error)
-    setSaid(answer.ok ? d.status.imported(answer.value.entries, answer.value.photos, answer.value.already) : '')
-  }
-  return (
-    <div class="device-transfer">
-      <button type="button" class="button small" onClick={() => void save()}>
-        {d.status.export}
-      </button>
-      <label>
-        <span>{d.status.import}</span>
-        <input
-          type="file"
-          accept=".json,application/json"
-          onChange={({ currentTarget }) => {
-            const file = currentTarget.files?.[0]
-            if (file !== undefined) void take(file)
-            currentTarget.value = ''
-          }}
-        />
-      </label>
-      <a href={rescuePath} target="_top">
-        {d.status.rescue}
-      </a>
-      <p role="status">{said}</p>
-      {trouble !== null && (
-        <div class="trouble" role="alert">
-          <p>
-            <b>{d.status.failed}</b> {troubleWords(trouble.message)}
-          </p>
-          <ul>
-            {trouble.problems.map(({ place, expected, found }) => (
-              <li key={`${place} ${say(expected)}`}>
-                {d.status.problem(place, say(expected), found === null ? '' : say(found))}
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
-    </div>
-  )
-}
-
 function UpdateNote() {
   const { state, takeOver } = useUpdate()
   if (state === 'none') return null
@@ -175,16 +128,4 @@ function UpdateNote() {
       )}
     </div>
   )
-}
-
-const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0)} MB`
-
-function download(content: Blob, file: string): void {
-  const address = URL.createObjectURL(content)
-  const link = document.createElement('a')
-  link.href = address
-  link.download = file
-  link.click()
-  // The browser has taken the content over by then: our judgement.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000)
 }

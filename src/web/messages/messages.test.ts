@@ -3,6 +3,8 @@ import { en as deviceEn } from '../data/messages/en.ts'
 import { es as deviceEs } from '../data/messages/es.ts'
 import { en } from './en.ts'
 import { es } from './es.ts'
+import { filesEn } from './files-en.ts'
+import { filesEs } from './files-es.ts'
 import { siteEn } from './site-en.ts'
 import { siteEs } from './site-es.ts'
 
@@ -10,6 +12,7 @@ test.each([
   ['the page', en, es],
   ['a site', siteEn, siteEs],
   ['this device', deviceEn, deviceEs],
+  ['files', filesEn, filesEs],
 ])('both languages have the same words for %s, and none is left empty', (_, english, spanish) => {
   const keysOf = (value: unknown, path: string): string[] =>
     typeof value === 'object' && value !== null

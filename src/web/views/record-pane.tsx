@@ -7,6 +7,7 @@ import type { PacketStep } from '../../protocol/packets.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { m } from '../messages.ts'
+import { download } from '../parts/download.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { AcceptanceMark } from '../parts/verdict-sign.tsx'
 
@@ -118,14 +119,4 @@ export function RecordPane({ source, judged, run }: Props) {
 function makingWords({ what, step }: Extract<Making, { state: 'making' }>): string {
   if (step !== null) return m.record.makingFile(step.file, step.number, step.of)
   return what === 'record' ? m.record.making : m.record.makingPacket
-}
-
-function download(content: Blob, file: string): void {
-  const address = URL.createObjectURL(content)
-  const link = document.createElement('a')
-  link.href = address
-  link.download = file
-  link.click()
-  // The browser has taken the content over by then: our judgement.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000)
 }

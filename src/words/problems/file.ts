@@ -20,7 +20,14 @@ export type FileProblem =
   | { readonly kind: 'folder with files'; readonly files: number }
   | { readonly kind: 'bytes with hash'; readonly sha256: string }
   // Entries of a device and of a store.
-  | Kinds<'counted on id' | 'run id in time' | 'own id of entry' | 'as in the reading' | 'time of the reading'>
+  | Kinds<
+      | 'counted on id'
+      | 'same content under id'
+      | 'run id in time'
+      | 'own id of entry'
+      | 'as in the reading'
+      | 'time of the reading'
+    >
   | Kinds<'run named' | 'run of a device', { readonly name: string }>
   | { readonly kind: 'several runs'; readonly count: number }
   | { readonly kind: 'other runs'; readonly names: readonly string[] }

@@ -440,14 +440,26 @@ test('everything on a device goes to another one as a file, without a server', {
   expect(JSON.parse(buffer.toString())).toMatchObject({ format: 'lapwise-device/1', photos: [] })
 
   await other.getByText('More about this device').click()
-  const hand = (content: Buffer) =>
+  const pane = other.locator('.device-transfer')
+  const show = (content: Buffer) =>
     other
       .getByLabel('Take in a file from a device')
       .setInputFiles({ name: 'device.json', mimeType: 'application/json', buffer: content })
-  await hand(Buffer.from(buffer.toString().replace('31 3/8', '31 furlongs')))
-  await expect(other.locator('.device-transfer .trouble')).toContainText('device.json is no file from a device')
+  const hand = async (content: Buffer) => {
+    await show(content)
+    await other.getByRole('button', { name: 'Take it in', exact: true }).click()
+  }
+  await show(buffer.subarray(0, 100))
+  await expect(pane.locator('.trouble')).toContainText('device.json is no file from a device')
+  const spoilt = Buffer.from(buffer.toString().replace('31 3/8', '31 furlongs'))
+  await show(spoilt)
+  await expect(pane).toContainText('1 part of it cannot be taken in')
+  await expect(pane).toContainText('31 furlongs')
+  await hand(spoilt)
+  await expect(pane).toContainText('Taken in: 0 entries')
+  await expect(pane).toContainText('rest-of-device.json')
   expect((await keptReadings(other)).some(({ body }) => body.by === 'R. Quist')).toBe(false)
-  // A picture of three bytes, and one spoilt in its pixels: neither is taken in, and nothing of its file.
+  // A picture of three bytes, and one spoilt in its pixels: neither is taken in, and stops nothing else.
   for (const [bytes, fault] of [
     [Buffer.from('ffd8ff', 'hex'), 'a picture that is cut short'],
     [Buffer.from(pngOf(2, 2).with(45, 0xff)), 'a picture that cannot be read'],
@@ -456,10 +468,12 @@ test('everything on a device goes to another one as a file, without a server', {
       sha256: createHash('sha256').update(bytes).digest('hex'),
       ...{ type: bytes[0] === 0xff ? 'image/jpeg' : 'image/png', base64: bytes.toString('base64') },
     }
-    await hand(Buffer.from(JSON.stringify({ ...JSON.parse(buffer.toString()), photos: [photo] })))
-    await expect(other.locator('.device-transfer .trouble')).toContainText(fault)
+    await hand(Buffer.from(JSON.stringify({ ...JSON.parse(spoilt.toString()), photos: [photo] })))
+    await expect(pane.locator('.trouble')).toContainText(fault)
   }
-  expect((await keptReadings(other)).some(({ body }) => body.by === 'R. Quist')).toBe(false)
+  await show(buffer)
+  await expect(pane).toContainText('Alder Creek culvert, right side: here already')
+  await expect(pane).toContainText('1 reading')
   await hand(buffer)
   await expect(other.locator('.device-transfer')).toContainText('Taken in: 1 entries, 0 photos')
   await openReading(other, server.address, run, 'post-8/rail-height')
@@ -518,6 +532,7 @@ test('what lies on a device is saved without its page and without a server, and 
   await server.stop()
   await second.getByText('More about this device').click()
   await second.getByLabel('Take in a file from a device').setInputFiles(file)
+  await second.getByRole('button', { name: 'Take it in', exact: true }).click()
   await expect
     .poll(async () => (await keptReadings(second)).filter(({ body }) => body.by === 'R. Quist').length)
     .toBe(1)

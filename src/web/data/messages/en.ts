@@ -10,6 +10,7 @@ export const en = {
       'This address is not encrypted: the page only shows what the server has, keeps nothing without a network, and takes no entry. Open the address that begins with https; whoever runs the server can say how (npm start -- --lan).',
     runUnreadable: 'The server gave a run that this page cannot read.',
     readingsUnreadable: 'The server gave readings that this page cannot read.',
+    notHeld: 'That file is no longer kept on this device.',
     noSuchRun: (id: string) => `There is no run ${id}.`,
     noRoom: 'This device has no room left for it. What was saved before is kept.',
     noRoomForPhoto:
@@ -43,13 +44,7 @@ export const en = {
       `Free room: ${photos === 1 ? '1 photo' : `${photos} photos`}, ${size}, already on the server`,
     freed: (photos: number, size: string) =>
       `${photos === 1 ? '1 photo' : `${photos} photos`}, ${size}, are on the server only now, and are fetched when they are shown.`,
-    export: 'Save everything to a file',
-    import: 'Take in a file from a device',
-    imported: (entries: number, photos: number, already: number) =>
-      `Taken in: ${entries} entries, ${photos} photos; ${already} were here already.`,
-    rescue: 'If that does not work: save what can be read',
-    failed: 'The file was not taken in.',
-    problem: (place: string, expected: string, found: string) => `${place}: expected ${expected}, found ${found}`,
+    restOf: (file: string) => `rest-of-${file}`,
     more: 'More about this device',
   },
   update: {

@@ -13,6 +13,7 @@ export const es: DeviceMessages = {
       'Esta dirección no está cifrada: la página solo muestra lo que tiene el servidor, no guarda nada sin red y no admite registros. Abra la dirección que empieza por https; quien lleva el servidor sabe cómo (npm start -- --lan).',
     runUnreadable: 'El servidor dio un tramo que esta página no puede leer.',
     readingsUnreadable: 'El servidor dio lecturas que esta página no puede leer.',
+    notHeld: 'Ese archivo ya no se guarda en este dispositivo.',
     noSuchRun: (id) => `No hay ningún tramo ${id}.`,
     noRoom: 'No queda espacio en este dispositivo. Lo guardado antes se conserva.',
     noRoomForPhoto:
@@ -46,13 +47,7 @@ export const es: DeviceMessages = {
       `Liberar espacio: ${photos === 1 ? '1 foto' : `${photos} fotos`}, ${size}, ya en el servidor`,
     freed: (photos, size) =>
       `${photos === 1 ? '1 foto' : `${photos} fotos`}, ${size}: ahora solo en el servidor; se traen cuando se muestran.`,
-    export: 'Guardar todo en un archivo',
-    import: 'Incorporar un archivo de otro dispositivo',
-    imported: (entries, photos, already) =>
-      `Incorporado: ${entries} registros, ${photos} fotos; ${already} ya estaban aquí.`,
-    rescue: 'Si eso no funciona: guardar lo que se pueda leer',
-    failed: 'El archivo no se incorporó.',
-    problem: (place, expected, found) => `${place}: se esperaba ${expected}, hay ${found}`,
+    restOf: (file) => `resto-de-${file}`,
     more: 'Más sobre este dispositivo',
   },
   update: {

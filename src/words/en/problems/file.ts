@@ -25,6 +25,7 @@ export const fileProblems: Printers<FileProblem> = {
   'folder with files': ({ files }) => `a folder with ${files} files in it`,
   'bytes with hash': ({ sha256 }) => `bytes with the sha256 ${sha256}`,
   'counted on id': () => 'an id that counts on from those of its run',
+  'same content under id': () => 'the same as this device keeps under this id',
   'run id in time': () => 'an id whose time is at most 2100, from which its entries count on',
   'own id of entry': () => `the entry's own id`,
   'as in the reading': () => 'as in the reading',

@@ -26,6 +26,7 @@ export const fileProblems: Printers<FileProblem> = {
   'folder with files': ({ files }) => `una carpeta con ${files} archivos`,
   'bytes with hash': ({ sha256 }) => `bytes con el sha256 ${sha256}`,
   'counted on id': () => 'un id que siga a los de su tramo',
+  'same content under id': () => 'lo mismo que este dispositivo guarda con ese identificador',
   'run id in time': () => 'un id cuya hora sea a más tardar 2100, del que siguen sus entradas',
   'own id of entry': () => 'el id propio de la entrada',
   'as in the reading': () => 'como en la lectura',

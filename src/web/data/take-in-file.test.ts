@@ -1,0 +1,191 @@
+import 'fake-indexeddb/auto'
+import { describe, expect, test } from 'vitest'
+import { demoProject } from '../../operations/demo-project.ts'
+import { type DeviceStore, openDeviceStore } from './device-store.ts'
+import { openTables } from './device-tables.ts'
+import { exportDevice } from './device-transfer.ts'
+import { heldFile } from './held-files.ts'
+import { readKeptRun } from './kept-run.ts'
+import { takeInFile, weighFile } from './take-in-file.ts'
+
+const at = '2026-05-04T15:30:00.000Z'
+const run = '0190a1b2-0000-7000-8000-000000000000'
+const common = { run, schemaVersion: 1, author: 'R. Quist', device: 'phone', capturedAt: at }
+const runEntry = { ...common, id: run, kind: 'run', supersedes: null, body: JSON.parse(demoProject().run) }
+
+function reading(n: number, of: string, value: string, more: { corrects?: string; rechecks?: string } = {}) {
+  const id = `0190a1b2-000${n}-7000-8000-000000000000`
+  const body = { id, of, value, by: 'R. Quist', at, ...more }
+  return { ...common, id, kind: 'reading', supersedes: more.corrects ?? null, body }
+}
+
+const file = (entries: readonly unknown[], photos: readonly unknown[] = []) =>
+  new File([JSON.stringify({ format: 'lapwise-device/1', device: 'phone', writtenAt: at, entries, photos })], 'd.json')
+const takeIn = (store: DeviceStore, ...entries: readonly unknown[]) => takeInFile(store, file(entries))
+
+let made = 0
+const freshStore = (): DeviceStore => openDeviceStore(() => openTables(`transfer-${++made}`))
+
+async function idsIn(store: DeviceStore): Promise<readonly string[]> {
+  const all = await store.everything()
+  if (!all.ok) throw new Error(all.error.reason)
+  return all.value.map(({ id }) => id)
+}
+
+const failed = reading(1, 'post-1/stub-height', '5 in')
+const corrected = reading(2, 'post-1/stub-height', '4 3/4 in', { corrects: failed.id })
+const rechecked = reading(3, 'post-1/stub-height', '3 in', { rechecks: 'post-1/stub-height' })
+const wrongPlace = reading(4, 'post-2/stub-height', '3 in', { corrects: failed.id })
+const wrongFinding = reading(5, 'post-1/stub-height', '3 in', { rechecks: 'splice-2/lap' })
+
+async function must<T>(answer: Promise<{ ok: true; value: T } | { ok: false; error: unknown }>): Promise<T> {
+  const answered = await answer
+  if (!answered.ok) throw new Error('not answered', { cause: answered.error })
+  return answered.value
+}
+
+describe('a file from another device', () => {
+  test('is taken in with its corrections and rechecks', async () => {
+    const taken = await takeIn(freshStore(), runEntry, failed, corrected, rechecked)
+    expect(taken).toMatchObject({ ok: true, value: { entries: 4, already: 0, left: [] } })
+  })
+
+  test('has its entries as they came, whatever they leave to a default', async () => {
+    const store = freshStore()
+    const { stock: _, obstructions: __, reduced: ___, ...body } = runEntry.body
+    const sparse = { ...runEntry, body }
+    const bare = { ...failed, body: { ...failed.body, value: 5 } }
+    await must(takeIn(store, sparse, bare))
+    expect((await must(store.everything())).map(({ body }) => body)).toEqual([sparse.body, bare.body])
+    // So another who has them from where they came holds the same.
+    expect(await takeIn(store, sparse, bare)).toMatchObject({ ok: true, value: { entries: 0, already: 2, left: [] } })
+  })
+
+  test('has its values without a unit read in those of its run, also where the run comes later', async () => {
+    const metricRoad = { ...runEntry.body.road, datumStation: '1+208.400', speed: 90 }
+    const metric = { ...runEntry, body: { ...runEntry.body, units: 'metric', road: metricRoad } }
+    const bare = { ...failed, body: { ...failed.body, value: 100 } }
+    const valueIn = async (...files: readonly (readonly object[])[]): Promise<unknown> => {
+      const store = freshStore()
+      // A run of its own each time: what was read of one is remembered.
+      const run = `0190a1b2-0000-7000-8000-00000000000${++runs}`
+      const ofRun = (entry: object) => JSON.parse(JSON.stringify({ ...entry, run }).replaceAll(runEntry.id, run))
+      for (const entries of files) await must(takeIn(store, ...entries.map(ofRun)))
+      const kept = readKeptRun(run, await must(store.entries('run', run)), await must(store.entries('reading', run)))
+      if (!kept?.ok) throw new Error('the run cannot be read')
+      const { answer } = kept.value.readings[0]!
+      return 'value' in answer ? answer.value : answer.kind
+    }
+    let runs = 0
+    const millimetres = 100 * 1_000_000
+    const inches = 100 * 25_400_000
+    expect(await valueIn([metric, bare])).toBe(millimetres)
+    expect(await valueIn([bare], [metric])).toBe(millimetres)
+    expect(await valueIn([runEntry, bare])).toBe(inches)
+  })
+
+  test('is taken in but for a reading that corrects or rechecks something else, and what follows from it', async () => {
+    const store = freshStore()
+    const onIt = reading(6, 'post-2/stub-height', '3 in', { corrects: wrongPlace.id })
+    const taken = await must(takeIn(store, runEntry, failed, wrongPlace, wrongFinding, onIt))
+    expect(taken.left).toMatchObject([
+      { raw: wrongPlace, problems: [{ place: 'entries[2].body.corrects', expected: { kind: 'earlier reading' } }] },
+      { raw: wrongFinding, problems: [{ place: 'entries[3].body.rechecks', found: { text: '"splice-2/lap"' } }] },
+      { raw: onIt, problems: [{ place: 'entries[4].body.corrects' }] },
+    ])
+    expect(await idsIn(store)).toEqual([run, failed.id])
+  })
+
+  test('is taken in but for what is not whole, which is held beside and comes in once it is', async () => {
+    const store = freshStore()
+    const unknown = { ...failed, id: corrected.id, kind: 'hologram' }
+    const torn = { ...rechecked, body: { ...rechecked.body, value: '3 furlongs' } }
+    const noRun = { ...runEntry, id: wrongPlace.id, run: wrongPlace.id, body: { format: 'lapwise-run/1' } }
+    const photo = { sha256: 'a'.repeat(64), type: 'image/png', base64: 'iVBORw0KGgo=' }
+    const mixed = file([runEntry, unknown, failed, torn, noRun, 'nothing'], [photo, { ...photo, type: 'image/gif' }])
+    const expected = [
+      'entries[1].kind',
+      'entries[5]',
+      'photos[1].type',
+      'entries[3].body.value',
+      'entries[4].body.',
+      'photos[0].base64',
+    ]
+    const weighed = await must(weighFile(store, mixed))
+    expect(weighed).toMatchObject({ runs: [{ id: run, isNew: true }, { id: noRun.run }], photos: 1, already: 0 })
+    expect(weighed.fresh).toEqual({ run: 1, reading: 1 })
+    expect(await idsIn(store)).toEqual([])
+    for (let time = 0; time < 2; time += 1) {
+      const { left } = await must(takeInFile(store, mixed))
+      expect(left).toHaveLength(expected.length)
+      for (const [i, place] of expected.entries()) expect(left[i]!.problems[0]!.place).toContain(place)
+    }
+    expect(await idsIn(store)).toEqual([run, failed.id])
+    const held = await must(store.held())
+    expect(held).toMatchObject([{ name: 'rest-of-d.json', why: { kind: 'left out', count: 6 } }])
+    const rest = await must(heldFile(store, held[0]!))
+    expect(JSON.parse(await rest.text())).toMatchObject({
+      format: 'lapwise-device/1',
+      entries: [unknown, 'nothing', torn, noRun],
+      photos: [{ type: 'image/gif' }, photo],
+    })
+  })
+
+  test('leaves out what says something else under an id that is here', async () => {
+    const store = freshStore()
+    await must(takeIn(store, runEntry, failed))
+    const other = { ...failed, body: { ...failed.body, value: '6 in' } }
+    expect((await must(takeIn(store, other))).left).toMatchObject([
+      { raw: other, problems: [{ place: 'entries[0].id', expected: { kind: 'same content under id' } }] },
+    ])
+    expect((await must(store.entries('reading')))[0]!.body).toEqual(failed.body)
+  })
+
+  test('is taken in but for a day log or a locate ticket that names a piece that its run never had', async () => {
+    const log = { day: '2026-05-04', done: 'Posts', crew: ['R. Quist'], openEnds: 'none', openEndsNote: null }
+    const day = (n: number, kind: string, body: object) =>
+      ({
+        ...common,
+        id: `0190a1b2-001${n}-7000-8000-000000000000`,
+        kind,
+        schemaVersion: 2,
+        supersedes: null,
+        body,
+      }) as const
+    const dates = { calledOn: '2026-05-01', validFrom: '2026-05-04', validThrough: '2026-05-11' }
+    const ticket = (from: string) => ({ number: 'A', ...dates, marks: [{ name: 'gas', from, alongInches: 3 }] })
+    const sound = [
+      day(1, 'day-log', { ...log, postsDriven: ['post-1'], panelsHung: ['panel-1'] }),
+      day(2, 'locate-ticket', ticket('post-2')),
+    ]
+    const unfit = [
+      day(3, 'day-log', { ...log, postsDriven: ['post-1', 'post-999'], panelsHung: [] }),
+      day(4, 'locate-ticket', ticket('post-2~0a1b')),
+      day(5, 'day-log', { ...log, version: 'v9', postsDriven: [], panelsHung: [] }),
+    ]
+    const store = freshStore()
+    const { left } = await must(takeIn(store, runEntry, ...sound, ...unfit))
+    expect(left.map(({ problems }) => problems[0])).toMatchObject([
+      { file: 'd.json', place: 'entries[3].body.postsDriven[1]', expected: { kind: 'piece of run', piece: 'post' } },
+      { place: 'entries[4].body.marks[0].from', found: { text: '"post-2~0a1b"' } },
+      { place: 'entries[5].body.version', expected: { kind: 'version of run' } },
+    ])
+    expect(await idsIn(store)).toEqual([run, ...sound.map(({ id }) => id)])
+    // Beside a run that is here, too; what came before its run is kept until that comes.
+    expect((await must(takeIn(store, unfit[0]!))).left).toHaveLength(1)
+    expect((await must(takeIn(freshStore(), unfit[0]!))).left).toEqual([])
+  })
+
+  test('is looked at with what is here already, and keeps what is here as it is', async () => {
+    const store = freshStore()
+    expect(await takeIn(store, runEntry, failed)).toMatchObject({ ok: true })
+    expect(await takeIn(store, corrected)).toMatchObject({ ok: true, value: { entries: 1 } })
+    expect((await must(takeIn(store, wrongPlace))).left).toHaveLength(1)
+    // As a server that took it in earlier sends it, and as it then stands in a file of this device.
+    const entry = { ...wrongPlace, seq: 9, project: 'own' } as never
+    await store.takePage({ after: 0, cursor: { seq: 9, id: wrongPlace.id }, entries: [entry] })
+    const written = new File([await must(exportDevice(store, 'phone'))], 'again.json')
+    expect(await must(takeInFile(store, written))).toMatchObject({ entries: 0, already: 4, left: [] })
+    expect(await idsIn(store)).toHaveLength(4)
+  })
+})

@@ -1,0 +1,62 @@
+import type { EntryKind } from '../../formats/entry/entry-kinds.ts'
+
+const of = (one: string, many: string) => (n: number) => (n === 1 ? `1 ${one}` : `${n} ${many}`)
+
+/** Entries of each kind, counted. */
+const kinds: Readonly<Record<EntryKind, (n: number) => string>> = {
+  run: of('version of a run', 'versions of runs'),
+  reading: of('reading', 'readings'),
+  photo: of('photo', 'photos'),
+  'sign-off': of('signature', 'signatures'),
+  'day-log': of('day log', 'day logs'),
+  'locate-ticket': of('locate ticket', 'locate tickets'),
+  archive: of('note that a run was put away or brought back', 'notes that runs were put away or brought back'),
+  'free-finding': of('finding beside the requirements', 'findings beside the requirements'),
+  'free-finding-end': of('finding closed', 'findings closed'),
+  assignment: of('assignment', 'assignments'),
+}
+
+/** What is said of files that go from device to device, in English. */
+export const filesEn = {
+  title: 'Files in and out',
+  save: 'Save everything to a file',
+  take: 'Take in a file from a device',
+  rescue: 'If that does not work: save what can be read',
+  looking: (file: string) => `Looking at ${file} …`,
+  failed: 'The file was not taken in.',
+  brings: (file: string) => `${file} would bring:`,
+  nothing: (file: string) => `${file} brings nothing that is not here already.`,
+  newRun: (name: string) => `${name}: new here`,
+  knownRun: (name: string) => `${name}: here already`,
+  unnamedRun: 'a run that is neither here nor in the file',
+  kinds,
+  pictures: (n: number) => (n === 1 ? 'the picture of 1 photo' : `the pictures of ${n} photos`),
+  already: (n: number) => `${n} here already, left as they are`,
+  merge: 'Take it in',
+  drop: 'Do not take it in',
+  merging: 'Taking it in …',
+  taken: (entries: number, photos: number, already: number) =>
+    `Taken in: ${entries} entries, ${photos} photos; ${already} were here already.`,
+  willLeave: (n: number) => (n === 1 ? '1 part of it cannot be taken in:' : `${n} parts of it cannot be taken in:`),
+  left: (n: number) =>
+    n === 1
+      ? '1 part of it was not taken in. It is kept on this device, beside the rest:'
+      : `${n} parts of it were not taken in. They are kept on this device, beside the rest:`,
+  leftEntry: (kind: string, by: string, at: string) => `${kind}, ${by}, ${at}`,
+  leftOther: 'an entry that cannot be told',
+  leftPhoto: (hash: string) => `photo ${hash}`,
+  problem: (place: string, expected: string, found: string) => `${place}: expected ${expected}, found ${found}`,
+  more: (n: number) => `and ${n} more`,
+  held: 'Kept here, not taken in',
+  heldNewer: (file: string, version: number) =>
+    `${file}: made by a newer program, in version ${version} of its format. It needs a newer page: fetch one where there is a network, then try it again.`,
+  heldRest: (file: string, n: number) =>
+    `${file}: ${n === 1 ? '1 part' : `${n} parts`} of a file, which could not be taken in`,
+  heldSize: (size: string, at: string) => `${size}, since ${at}`,
+  again: 'Try it again',
+  saveHeld: 'Save it to a file',
+  dropHeld: 'Delete it',
+  sureDrop: 'Really delete it: nothing else has it',
+}
+
+export type FilesWords = typeof filesEn

@@ -1,0 +1,59 @@
+import type { FilesWords } from './files-en.ts'
+
+const of = (one: string, many: string) => (n: number) => (n === 1 ? `1 ${one}` : `${n} ${many}`)
+
+/** The same in Spanish. */
+export const filesEs: FilesWords = {
+  title: 'Archivos que entran y salen',
+  save: 'Guardar todo en un archivo',
+  take: 'Incorporar un archivo de otro dispositivo',
+  rescue: 'Si eso no funciona: guardar lo que se pueda leer',
+  looking: (file) => `Mirando ${file} …`,
+  failed: 'El archivo no se incorporó.',
+  brings: (file) => `${file} traería:`,
+  nothing: (file) => `${file} no trae nada que no esté ya aquí.`,
+  newRun: (name) => `${name}: nuevo aquí`,
+  knownRun: (name) => `${name}: ya está aquí`,
+  unnamedRun: 'un tramo que no está ni aquí ni en el archivo',
+  kinds: {
+    run: of('versión de un tramo', 'versiones de tramos'),
+    reading: of('lectura', 'lecturas'),
+    photo: of('foto', 'fotos'),
+    'sign-off': of('firma', 'firmas'),
+    'day-log': of('parte diario', 'partes diarios'),
+    'locate-ticket': of('aviso de localización', 'avisos de localización'),
+    archive: of(
+      'nota de que un tramo se apartó o se trajo de vuelta',
+      'notas de que tramos se apartaron o se trajeron de vuelta',
+    ),
+    'free-finding': of('hallazgo fuera de los requisitos', 'hallazgos fuera de los requisitos'),
+    'free-finding-end': of('hallazgo cerrado', 'hallazgos cerrados'),
+    assignment: of('asignación', 'asignaciones'),
+  },
+  pictures: (n) => (n === 1 ? 'la imagen de 1 foto' : `las imágenes de ${n} fotos`),
+  already: (n) => `${n} que ya están aquí y quedan como están`,
+  merge: 'Incorporarlo',
+  drop: 'No incorporarlo',
+  merging: 'Incorporando …',
+  taken: (entries, photos, already) =>
+    `Incorporado: ${entries} registros, ${photos} fotos; ${already} ya estaban aquí.`,
+  willLeave: (n) => (n === 1 ? '1 parte no se puede incorporar:' : `${n} partes no se pueden incorporar:`),
+  left: (n) =>
+    n === 1
+      ? '1 parte no se incorporó. Se guarda en este dispositivo, aparte:'
+      : `${n} partes no se incorporaron. Se guardan en este dispositivo, aparte:`,
+  leftEntry: (kind, by, at) => `${kind}, ${by}, ${at}`,
+  leftOther: 'un registro que no se reconoce',
+  leftPhoto: (hash) => `foto ${hash}`,
+  problem: (place, expected, found) => `${place}: se esperaba ${expected}, hay ${found}`,
+  more: (n) => `y ${n} más`,
+  held: 'Guardados aquí, sin incorporar',
+  heldNewer: (file, version) =>
+    `${file}: hecho por un programa más nuevo, en la versión ${version} de su formato. Necesita una página más nueva: tráigala donde haya red y pruebe otra vez.`,
+  heldRest: (file, n) => `${file}: ${n === 1 ? '1 parte' : `${n} partes`} de un archivo que no se pudo incorporar`,
+  heldSize: (size, at) => `${size}, desde ${at}`,
+  again: 'Probar otra vez',
+  saveHeld: 'Guardarlo en un archivo',
+  dropHeld: 'Borrarlo',
+  sureDrop: 'Borrarlo de verdad: nadie más lo tiene',
+}
