@@ -196,7 +196,7 @@ export function layoutInputProblem(file: string, problem: LayoutProblem): InputP
         file,
         place: 'system',
         expected: { kind: 'joined system', unit: problem.unit, systems: problem.joins },
-        found: { kind: 'system named', name: problem.system },
+        found: { kind: 'system named', system: problem.system },
       }
   }
 }

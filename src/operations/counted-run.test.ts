@@ -5,6 +5,7 @@ import { readRun } from '../formats/run/run-file.ts'
 import { writeRun } from '../formats/run/write-run.ts'
 import { shippedSheets } from '../sheets/shipped-sheets.ts'
 import { countedRun, panelsBySheet, postsBySheets, type SeenRun } from './counted-run.ts'
+import { judgeReadings } from './judge-readings.ts'
 import { requireRun } from './require-run.ts'
 
 const sheets = new Map(shippedSheets.map((sheet) => [sheet.id, sheet]))
@@ -15,8 +16,16 @@ const unknown = (because: 'not looked at' | 'no sheet fits'): RunEnd => ({
 })
 const unit = (sheet: EndSheet): RunEnd => ({ kind: 'unit', sheet, atInches: null })
 
-const seen = (run: Pick<SeenRun, 'system' | 'first' | 'second' | 'counted'>): SeenRun => ({
-  ...{ name: 'What stands', units: 'us', side: null, letting: null, datumStation: null, sheets: [] },
+const seen = (run: Pick<SeenRun, 'system' | 'first' | 'second' | 'counted'> & Partial<SeenRun>): SeenRun => ({
+  ...{
+    name: 'What stands',
+    units: 'us',
+    side: null,
+    opposingReaches: null,
+    letting: null,
+    datumStation: null,
+    sheets: [],
+  },
   ...run,
 })
 
@@ -61,4 +70,40 @@ describe('what is counted from', () => {
     const { topics } = asked(seen({ system, first: 'no sheet fits', second: 'not looked at', counted }))
     expect(topics).toEqual(['run/end-hardware', 'run/rest-of-run', 'run/need'])
   })
+})
+
+describe('an end that is no good where it is struck head-on', () => {
+  const anchor = sheets.get('trailing-anchor-27-3-4') as EndSheet
+  const system = systemOf(anchor)
+  const counted = { panels: panelsBySheet(anchor), posts: anchor.posts.length }
+  const verdictOn = (run: Partial<SeenRun>, id: string) => {
+    const ends = { system, first: 'not looked at', second: 'not looked at', counted } as const
+    const read = readRun('seen', writeRun(countedRun(seen({ ...ends, ...run }))))
+    const required = read.ok ? requireRun('seen', read.value) : read
+    const judged = required.ok ? judgeReadings('seen', required.value, []) : required
+    if (!judged.ok) throw new Error(JSON.stringify(judged.error))
+    return judged.value.judgement.verdicts.find(({ requirement }) => requirement === id)?.verdict
+  }
+
+  it('fails where traffic comes to it first, and where it leaves hangs on whether opposing traffic reaches it', () => {
+    expect(verdictOn({ first: anchor }, 'first/crashworthy')).toBe('fails')
+    const leaving = (opposingReaches: boolean | null) =>
+      verdictOn({ second: anchor, opposingReaches }, 'second/crashworthy')
+    expect([leaving(true), leaving(false), leaving(null)]).toEqual(['fails', 'meets', 'unread'])
+  })
+
+  it.each(ends.map((sheet) => [sheet.id, sheet] as const))(
+    '%s has all its pieces where traffic leaves by it',
+    (_, sheet) => {
+      const panels = panelsBySheet(sheet).toReversed()
+      const system = systemOf(sheet)
+      const posts = postsBySheets({ first: unknown('not looked at'), second: unit(sheet), system }, panels)
+      const { topics, layout } = asked(
+        seen({ system, first: 'not looked at', second: sheet, counted: { panels, posts } }),
+      )
+      expect(layout.posts.filter(({ unit }) => unit === 'second')).toHaveLength(sheet.posts.length)
+      expect(topics.filter((id) => id.endsWith('-count'))).toEqual([])
+      expect(topics).toContain('run/rest-of-run')
+    },
+  )
 })

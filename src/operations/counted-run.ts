@@ -11,6 +11,8 @@ export interface SeenRun {
   readonly first: EndSheet | UnknownEnd['because']
   readonly second: EndSheet | UnknownEnd['because']
   readonly counted: CountedPieces
+  /** Whether opposing traffic can reach the second end. */
+  readonly opposingReaches: boolean | null
   readonly side: RunFile['road']['side']
   readonly letting: string | null
   readonly datumStation: string | null
@@ -23,7 +25,7 @@ export const countedRun = (seen: SeenRun): RunFile => ({
   ...{ name: seen.name, units: seen.units, work: 'standing', letting: seen.letting },
   road: {
     ...{ route: null, side: seen.side, datumStation: seen.datumStation },
-    ...{ speed: null, traffic: null, opposingReaches: null },
+    ...{ speed: null, traffic: null, opposingReaches: seen.opposingReaches },
   },
   system: seen.system.id,
   first: endOf(seen.first, seen.second, seen.counted),

@@ -1,7 +1,8 @@
 import { agreementDateOf } from './agreement-dates.ts'
 import type { CrashworthyEnd, EndExposure } from './crashworthy-end.ts'
 import type { AgreementCategory, Cited, Criteria, EndSheet, HardwareSheet, Source } from './hardware-sheet.ts'
-import { sheetText } from './sheet-text.ts'
+import { type LimitsSaying, limitsOf } from './limits-saying.ts'
+import { nameOf, type SheetText, sheetText } from './sheet-text.ts'
 import {
   isMash,
   type NeededTest,
@@ -21,6 +22,7 @@ export type HardwareSaying =
   | TestAnswerSaying
   | NeededEndSaying
   | EndExposureSaying
+  | HardwareAtHeight
 
 /** Where something is printed. */
 export interface SourceSaying {
@@ -67,6 +69,19 @@ export interface EndExposureSaying extends EndExposure {
   readonly crashworthy: boolean
   readonly of: EndSheet['kind']
 }
+
+/** A system or an end unit with the height at which its rail stands. */
+export interface HardwareAtHeight {
+  readonly kind: 'hardware at height'
+  readonly name: SheetText
+  readonly limits: LimitsSaying
+}
+
+export const atHeight = (sheet: HardwareSheet): HardwareAtHeight => ({
+  kind: 'hardware at height',
+  name: nameOf(sheet),
+  limits: limitsOf(sheet.railHeight),
+})
 
 /** What one crash test has to be, to be said with its reason. */
 export const neededTestSaying = ({ category }: Pick<TestedHardware, 'category'>, at: WorkAtHand): NeededTestSaying => ({

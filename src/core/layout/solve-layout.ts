@@ -1,4 +1,4 @@
-import { nameOf, type SheetText } from '../hardware/sheet-text.ts'
+import { atHeight, type HardwareAtHeight } from '../hardware/hardware-saying.ts'
 import { err, ok, type Result } from '../result.ts'
 import { buildLayout } from './build-layout.ts'
 import { isDividedPost } from './divided-stretches.ts'
@@ -19,8 +19,8 @@ export type LayoutProblem =
   | { readonly kind: 'need missing' }
   | {
       readonly kind: 'unit does not join'
-      readonly unit: SheetText
-      readonly system: SheetText
+      readonly unit: HardwareAtHeight
+      readonly system: HardwareAtHeight
       readonly joins: readonly string[]
     }
   | { readonly kind: 'need reversed'; readonly fromInches: number; readonly toInches: number }
@@ -61,7 +61,7 @@ function problemOf(request: LayoutRequest): LayoutProblem | null {
   ] as const) {
     if (end.kind !== 'unit') continue
     if (!end.sheet.joins.includes(system.id)) {
-      return { kind: 'unit does not join', unit: nameOf(end.sheet), system: nameOf(system), joins: end.sheet.joins }
+      return { kind: 'unit does not join', unit: atHeight(end.sheet), system: atHeight(system), joins: end.sheet.joins }
     }
     if (end.sheet.kind === 'bridge end' && end.atInches === null) return { kind: 'bridge position missing', end: which }
   }

@@ -1,6 +1,5 @@
-import { sourceIn, sourceSaying } from '../hardware/hardware-saying.ts'
+import { atHeight, sourceIn, sourceSaying } from '../hardware/hardware-saying.ts'
 import type { Cited, EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
-import { nameOf } from '../hardware/sheet-text.ts'
 import { panelsOfUnit } from '../layout/counted-layout.ts'
 import type { LayoutRequest } from '../layout/layout.ts'
 import { runPlace } from './places.ts'
@@ -18,7 +17,10 @@ type CountedTopic = 'need' | 'rest-of-run' | 'end-hardware' | 'end-joins' | 'pos
 export function countedRequirements(model: RunModel, need: LayoutRequest['need']): readonly Requirement[] {
   const { system, first, second } = model
   const because = [first, second].map((end) => (end.kind === 'unknown' ? end.because : null))
-  const ruleless = sourceSaying({ title: 'common practice', edition: 'no document' })
+  const ruleless = sourceSaying({
+    title: 'Rule of our own for a run that was counted',
+    edition: 'common practice; no document',
+  })
   const asked = (topic: CountedTopic, rule: RecordRule, from: Partial<Pick<Requirement, 'source' | 'confirmation'>>) =>
     fromCount(topic, rule, system, { source: ruleless, confirmation: 'common practice', ...from })
   return [
@@ -32,7 +34,7 @@ export function countedRequirements(model: RunModel, need: LayoutRequest['need']
         ? [
             asked(
               'end-joins',
-              { kind: 'unit joins another system', sheet: nameOf(end.sheet), system: nameOf(system) },
+              { kind: 'unit joins another system', unit: atHeight(end.sheet), system: atHeight(system) },
               {},
             ),
           ]

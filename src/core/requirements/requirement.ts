@@ -1,5 +1,5 @@
 import type { CrashworthyEnd, EndExposure } from '../hardware/crashworthy-end.ts'
-import type { SourceSaying } from '../hardware/hardware-saying.ts'
+import type { HardwareAtHeight, SourceSaying } from '../hardware/hardware-saying.ts'
 import type {
   Choice,
   Confirmation,
@@ -81,7 +81,7 @@ export type RecordRule =
   /** Rail that counts short of the stretch that has to be shielded, inches at either end; null where it is not known. */
   | { readonly kind: 'need of run'; readonly shortAtFirst: number | null; readonly shortAtSecond: number | null }
   /** An end unit stands at a system that its sheet does not name. */
-  | { readonly kind: 'unit joins another system'; readonly sheet: SheetText; readonly system: SheetText }
+  | { readonly kind: 'unit joins another system'; readonly unit: HardwareAtHeight; readonly system: HardwareAtHeight }
   /** Fewer pieces than the sheets ask for. */
   | {
       readonly kind: 'too few pieces'

@@ -1,142 +1,79 @@
 import '../style/check.css'
 import { useEffect, useState } from 'preact/hooks'
-import type { EndSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
+import { isEndSafe } from '../../core/hardware/crashworthy-end.ts'
+import type { LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { SeenRun } from '../../operations/counted-run.ts'
 import type { RunSource } from '../data/run-source.ts'
 import { m } from '../messages.ts'
-import { Back } from './back.tsx'
 import { CountPieces } from './count-pieces.tsx'
-import { FindByKey } from './find-by-key.tsx'
-import { ends, joinedBy, systems } from './shelf.ts'
-import { Card, nameOf, UnitCard } from './unit-card.tsx'
-
-type End = SeenRun['first']
+import { type End, PickSystem, PickUnit } from './pick-hardware.tsx'
+import { OpposingTraffic, PickScope, type Scope } from './pick-scope.tsx'
+import { ends, joinedBy } from './shelf.ts'
 
 /** What was said so far; what is missing is asked next. */
 interface Said {
-  readonly first?: End
-  readonly second?: End
+  /** The end that somebody stands at. */
+  readonly end?: End
   readonly system?: LongitudinalSheet
+  readonly scope?: Scope
+  /** The end at the other side. */
+  readonly other?: End
+  readonly opposingReaches?: boolean | null
 }
 
 /** From what stands in front of somebody to its first requirement. */
 export function CheckView({ source }: { readonly source: RunSource }) {
-  const [said, setSaid] = useState<Said>({})
-  const { first, second, system } = said
+  const [steps, setSteps] = useState<readonly Said[]>([{}])
+  const said = steps.at(-1)!
+  const also = (more: Said): void => setSteps([...steps, { ...said, ...more }])
+  const back = (): void => setSteps(steps.slice(0, -1))
   useEffect(() => {
     document.title = `${m.check.title} | ${m.page.name}`
   }, [])
-  const back = (): void => setSaid(second === undefined ? {} : first === undefined ? {} : { first })
-  const pickFirst = (end: End): void =>
-    setSaid(
-      typeof end === 'object' && joinedBy(end).length === 1
-        ? { first: end, system: joinedBy(end)[0]! }
-        : { first: end },
-    )
   return (
     <section class="sheet checking">
-      {first === undefined ? (
-        <PickUnit title={m.check.whichEnd} sheets={ends} pick={pickFirst} />
-      ) : system === undefined ? (
-        <PickSystem pick={(one) => setSaid({ ...said, system: one })} back={() => setSaid({})} />
-      ) : second === undefined ? (
-        <Scope
-          first={first}
-          system={system}
-          pick={(end) => setSaid({ ...said, second: end })}
-          back={() => setSaid({})}
-        />
-      ) : (
-        <CountPieces source={source} first={first} second={second} system={system} back={back} />
-      )}
+      <Next source={source} said={said} also={also} back={back} />
     </section>
   )
 }
 
-interface PickUnitProps {
-  readonly title: string
-  readonly sheets: readonly EndSheet[]
-  readonly pick: (end: End) => void
-}
-
-/** An end unit from the shelf by its picture, or by the key. */
-function PickUnit({ title, sheets, pick }: PickUnitProps) {
-  const [isByKey, setByKey] = useState(false)
-  if (isByKey)
-    return <FindByKey sheets={sheets} found={pick} none={() => pick('no sheet fits')} back={() => setByKey(false)} />
-  return (
-    <>
-      <h1>{title}</h1>
-      <button type="button" class="button main check-main" onClick={() => setByKey(true)}>
-        {m.check.findByQuestions}
-      </button>
-      <div class="check-cards">
-        {sheets.map((sheet) => (
-          <UnitCard key={sheet.id} sheet={sheet} system={joinedBy(sheet)[0]!} view="end" choose={() => pick(sheet)} />
-        ))}
-        <Card words={m.check.noneOfThese} drawing={null} choose={() => pick('no sheet fits')} />
-      </div>
-    </>
-  )
-}
-
-interface PickSystemProps {
-  readonly pick: (system: LongitudinalSheet) => void
+interface NextProps {
+  readonly source: RunSource
+  readonly said: Said
+  readonly also: (more: Said) => void
   readonly back: () => void
 }
 
-function PickSystem({ pick, back }: PickSystemProps) {
-  const [isNone, setNone] = useState(false)
-  return (
-    <>
-      <Back back={back} />
-      <h1>{m.check.whichSystem}</h1>
-      <div class="check-cards">
-        {systems.map((system) => {
-          const sheet = ends.find((end) => joinedBy(end).includes(system))!
-          return (
-            <UnitCard
-              key={system.id}
-              sheet={sheet}
-              system={system}
-              view="splice"
-              words={nameOf(system)}
-              choose={() => pick(system)}
-            />
-          )
-        })}
-        <Card words={m.check.noneOfThese} drawing={null} choose={() => setNone(true)} />
-      </div>
-      {isNone && <p role="alert">{m.check.noSystem}</p>}
-    </>
-  )
+function Next({ source, said, also, back }: NextProps) {
+  const { end, system, scope, other } = said
+  if (end === undefined)
+    return <PickUnit title={m.check.whichEnd} sheets={ends} back={null} pick={(one) => also(withSystem(one))} />
+  if (system === undefined) return <PickSystem pick={(one) => also({ system: one })} back={back} />
+  if (scope === undefined)
+    return (
+      <PickScope
+        end={end}
+        back={back}
+        pick={(one) => also({ scope: one, ...(one.isWhole ? {} : { other: 'not looked at' }) })}
+      />
+    )
+  if (other === undefined) {
+    const joining = ends.filter((one) => joinedBy(one).includes(system))
+    return <PickUnit title={m.check.whichSecond} sheets={joining} back={back} pick={(one) => also({ other: one })} />
+  }
+  const [first, second] = scope.traffic === 'comes to it' ? [end, other] : [other, end]
+  if (said.opposingReaches === undefined && hangsOnTraffic(second))
+    return <OpposingTraffic answer={(reaches) => also({ opposingReaches: reaches })} back={back} />
+  const { opposingReaches = null } = said
+  return <CountPieces {...{ source, first, second, system, opposingReaches, back }} />
 }
 
-interface ScopeProps {
-  readonly first: End
-  readonly system: LongitudinalSheet
-  readonly pick: (second: End) => void
-  readonly back: () => void
+/** An end that joins one system says which it is. */
+function withSystem(end: End): Said {
+  const [system, ...others] = typeof end === 'object' ? joinedBy(end) : []
+  return system === undefined || others.length > 0 ? { end } : { end, system }
 }
 
-/** This end alone, or all of the run to its other end. */
-function Scope({ first, system, pick, back }: ScopeProps) {
-  const [isWhole, setWhole] = useState(false)
-  const joining = ends.filter((end) => joinedBy(end).includes(system))
-  if (isWhole) return <PickUnit title={m.check.whichSecond} sheets={joining} pick={pick} />
-  return (
-    <>
-      <Back back={back} />
-      <h1>{typeof first === 'object' ? nameOf(first) : m.check.unknownEnd}</h1>
-      <p>{m.check.scopeHow}</p>
-      <div class="check-others check-scope">
-        <button type="button" class="button main" onClick={() => pick('not looked at')}>
-          {m.check.endOnly}
-        </button>
-        <button type="button" class="button" onClick={() => setWhole(true)}>
-          {m.check.wholeRun}
-        </button>
-      </div>
-    </>
-  )
-}
+/** Whether it depends on opposing traffic that the end is right where traffic leaves by it. */
+const hangsOnTraffic = (second: SeenRun['second']): boolean =>
+  typeof second === 'object' && isEndSafe(second, { end: 'departure', opposingReaches: null }) === null

@@ -16,6 +16,7 @@ interface Props {
   readonly first: SeenRun['first']
   readonly second: SeenRun['second']
   readonly system: LongitudinalSheet
+  readonly opposingReaches: boolean | null
   readonly back: () => void
 }
 
@@ -27,10 +28,11 @@ const endOf = (end: SeenRun['first']): RunEnd =>
 const ownPanels = (end: SeenRun['first']): readonly number[] => (typeof end === 'object' ? panelsBySheet(end) : [])
 
 /** Counts that begin as the sheets have them, and the few facts that need not be said. */
-export function CountPieces({ source, first, second, system, back }: Props) {
+export function CountPieces({ source, first, second, system, opposingReaches, back }: Props) {
   const hardware = useMemo(() => ({ system, first: endOf(first), second: endOf(second) }), [system, first, second])
   const [standard = 150] = system.panels.standard.map(({ inches }) => inches)
-  const between = second === 'not looked at' ? (typeof first === 'object' ? 0 : 2) : 4
+  const isOneEnd = [first, second].includes('not looked at')
+  const between = !isOneEnd ? 4 : [first, second].includes('no sheet fits') ? 2 : 0
   const start = useMemo(
     () => [...ownPanels(first), ...Array.from({ length: between }, () => standard), ...ownPanels(second).toReversed()],
     [first, second, between, standard],
@@ -57,7 +59,7 @@ export function CountPieces({ source, first, second, system, back }: Props) {
         less={() => setCounted(posts - 1)}
         more={() => setCounted(posts + 1)}
       />
-      <Begin source={source} seen={{ system, first, second, counted: { panels, posts } }} />
+      <Begin source={source} seen={{ system, first, second, opposingReaches, counted: { panels, posts } }} />
     </>
   )
 }
@@ -115,7 +117,7 @@ function PanelLengths({ panels, system, change }: LengthsProps) {
   )
 }
 
-type Seen = Pick<SeenRun, 'system' | 'first' | 'second' | 'counted'>
+type Seen = Pick<SeenRun, 'system' | 'first' | 'second' | 'opposingReaches' | 'counted'>
 
 function Begin({ source, seen }: { readonly source: RunSource; readonly seen: Seen }) {
   const w = m.check
@@ -126,7 +128,7 @@ function Begin({ source, seen }: { readonly source: RunSource; readonly seen: Se
   /** The same run keeps its id, so that trying again cannot make a second one. */
   const id = useRef(newId())
   const begin = async (): Promise<void> => {
-    const name = `${nameOfEnd(seen.first)}, ${new Date().toISOString().slice(0, 10)}`
+    const name = `${nameOfEnd(seen.first === 'not looked at' ? seen.second : seen.first)}, ${new Date().toISOString().slice(0, 10)}`
     const run = countedRun({
       ...{ ...seen, name, units: 'us', side, sheets: [] },
       ...{ letting: letting === '' ? null : letting, datumStation: station.trim() === '' ? null : station.trim() },
@@ -160,7 +162,7 @@ function Begin({ source, seen }: { readonly source: RunSource; readonly seen: Se
         </label>
       </details>
       {trouble !== null && <TroubleNote title={w.notBegun} trouble={trouble} />}
-      {seen.second === 'not looked at' && <p class="hint">{w.provesNothing}</p>}
+      {[seen.first, seen.second].includes('not looked at') && <p class="hint">{w.provesNothing}</p>}
       <button type="button" class="button main check-main" onClick={() => void begin()}>
         {w.begin}
       </button>

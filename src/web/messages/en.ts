@@ -62,7 +62,16 @@ export const en = {
     goOnUnknown: 'Go on without its sheet',
     noSystem: 'Without the sheet of the barrier nothing can be compared with what was tested. Get its sheet first.',
     unknownEnd: 'End that no sheet describes',
-    scopeHow: 'How much of it is checked?',
+    scopeHow: 'How much of it is checked? Look which way the traffic in the lane beside it goes.',
+    scope: (isWhole: boolean, traffic: 'comes to it' | 'leaves by it') =>
+      `${isWhole ? 'The whole run' : 'This end only'}: traffic ${traffic === 'comes to it' ? 'comes to this end first' : 'leaves by this end'}`,
+    traffic: { 'comes to it': 'Traffic comes to this end first', 'leaves by it': 'Traffic leaves by this end' },
+    opposing: {
+      question: 'Can traffic of the other direction strike this end?',
+      how: 'An anchor alone is not made to be struck. It may end a run only where no traffic can come at it head-on: on a one-way road, or out of reach of the opposing lanes (outside their clear zone).',
+      yes: 'Yes, it can reach it',
+      no: 'No, one-way or out of reach',
+    },
     endOnly: 'This end only',
     wholeRun: 'The whole run',
     back: 'Back',

@@ -64,7 +64,19 @@ export const es: Messages = {
     goOnUnknown: 'Seguir sin su ficha',
     noSystem: 'Sin la ficha de la barrera nada se puede comparar con lo ensayado. Consiga primero su ficha.',
     unknownEnd: 'Extremo sin ficha',
-    scopeHow: '¿Cuánto se revisa?',
+    scopeHow: '¿Cuánto se revisa? Mire hacia dónde va el tránsito del carril de al lado.',
+    scope: (isWhole, traffic) =>
+      `${isWhole ? 'Todo el tramo' : 'Solo este extremo'}: el tránsito ${traffic === 'comes to it' ? 'llega primero a este extremo' : 'se va por este extremo'}`,
+    traffic: {
+      'comes to it': 'El tránsito llega primero a este extremo',
+      'leaves by it': 'El tránsito se va por este extremo',
+    },
+    opposing: {
+      question: '¿El tránsito del otro sentido puede chocar contra este extremo?',
+      how: 'Un anclaje solo no está hecho para el choque. Puede terminar un tramo solo donde ningún tránsito le llega de frente: en una vía de un sentido, o fuera del alcance de los carriles opuestos (fuera de su zona despejada).',
+      yes: 'Sí, lo puede alcanzar',
+      no: 'No, un solo sentido o fuera de alcance',
+    },
     endOnly: 'Solo este extremo',
     wholeRun: 'Todo el tramo',
     back: 'Atrás',

@@ -38,6 +38,7 @@ export const hardware: Printers<HardwareSaying> = {
     end === 'approach'
       ? 'crashworthy: adjacent traffic meets it first'
       : 'crashworthy where opposing traffic can reach it',
+  'hardware at height': ({ name, limits }, print) => `${print.say(name)} (top of rail ${print.say(limits)})`,
   'exposed end': ({ crashworthy, of, end, opposingReaches }) => {
     const reached =
       end === 'approach'

@@ -27,7 +27,7 @@ const questions: Readonly<Record<KeyTrait, string>> = {
 
 const looks: Readonly<Record<KeyTrait, string>> = {
   'end of rail': 'Stand where the rail ends and look at its tip.',
-  'line of rail': 'Sight along the straight rail toward the end.',
+  'line of rail': 'Sight along the straight rail toward the end. The 2 ft are our judgement, of no document.',
   splices: 'Look for the eight bolts of a splice, well past the end: the first two may lie otherwise.',
   'rail height': 'Measure from the ground under the face to the top of the rail, where the ground is sound.',
   'block at post 2': 'Post 1 is the outermost. Look between the second post and the rail.',

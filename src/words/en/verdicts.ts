@@ -48,8 +48,8 @@ export const verdicts: Printers<Sayings> = {
       ? 'not known from where the rail counts'
       : 'covered at both ends'
   },
-  'unit joins another system': ({ sheet, system }, print) =>
-    `${lowerFirst(print.say(sheet))} at ${lowerFirst(print.say(system))}`,
+  'unit joins another system': ({ unit, system }, print) =>
+    `${lowerFirst(print.say(unit))} at ${lowerFirst(print.say(system))}`,
   'too few pieces': ({ of, counted, wanted }) => `${counted} ${of} counted, ${wanted} asked for`,
   counted: ({ label }, print) => `counted: ${lowerFirst(print.say(label))}`,
   'measured at the count': ({ value, unit }, print) => `${print.measured(value, unit)}, measured at the count`,

@@ -44,6 +44,8 @@ export const hardware: Printers<HardwareSaying> = {
     end === 'approach'
       ? 'ensayado a choque: el tránsito contiguo lo encuentra primero'
       : 'ensayado a choque donde el tránsito contrario puede alcanzarlo',
+  'hardware at height': ({ name, limits }, print) =>
+    `${print.say(name)} (parte superior de la baranda: ${print.say(limits)})`,
   'exposed end': ({ crashworthy, of, end, opposingReaches }) => {
     const reached =
       end === 'approach'

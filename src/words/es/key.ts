@@ -27,7 +27,7 @@ const questions: Readonly<Record<KeyTrait, string>> = {
 
 const looks: Readonly<Record<KeyTrait, string>> = {
   'end of rail': 'Póngase donde termina la baranda y mire su punta.',
-  'line of rail': 'Mire a lo largo de la baranda recta hacia el extremo.',
+  'line of rail': 'Mire a lo largo de la baranda recta hacia el extremo. Los 2 ft son criterio nuestro, sin documento.',
   splices:
     'Busque los ocho tornillos de un empalme, bien pasado el extremo: los dos primeros pueden estar de otro modo.',
   'rail height': 'Mida del suelo bajo la cara a la parte superior de la baranda, donde el suelo esté bien.',

@@ -3,8 +3,7 @@
  * with a run keeps its text for ever. Titles of documents stay as they are published.
  */
 export const sourceWords: Readonly<Record<string, string>> = {
-  'common practice': 'práctica común',
-  'no document': 'sin documento',
+  'Rule of our own for a run that was counted': 'Regla nuestra para un tramo que se contó',
   'Recalled by the writer of this example': 'De memoria de quien escribió este ejemplo',
   'no document checked': 'sin cotejar con ningún documento',
   'Midwest Roadside Safety Facility, public answer to a state question':

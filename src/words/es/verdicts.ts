@@ -48,8 +48,8 @@ export const verdicts: Printers<Sayings> = {
       ? 'no se sabe desde dónde cuenta la baranda'
       : 'cubierto en ambos extremos'
   },
-  'unit joins another system': ({ sheet, system }, print) =>
-    `${lowerFirst(print.say(sheet))} en ${lowerFirst(print.say(system))}`,
+  'unit joins another system': ({ unit, system }, print) =>
+    `${lowerFirst(print.say(unit))} en ${lowerFirst(print.say(system))}`,
   'too few pieces': ({ of, counted, wanted }) =>
     of === 'posts' ? `${counted} postes contados, ${wanted} pedidos` : `${counted} paneles contados, ${wanted} pedidos`,
   counted: ({ label }, print) => `contado: ${lowerFirst(print.say(label))}`,

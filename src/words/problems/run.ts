@@ -1,4 +1,4 @@
-import type { SheetText } from '../../core/hardware/sheet-text.ts'
+import type { HardwareAtHeight } from '../../core/hardware/hardware-saying.ts'
 import type { Refusal } from '../../core/layout/refusal.ts'
 import type { Metres } from '../../core/units/quantity.ts'
 import type { Kinds } from '../kinds.ts'
@@ -12,8 +12,8 @@ export type RunProblem =
   | Kinds<'posts at most' | 'posts', { readonly posts: number }>
   | { readonly kind: 'sheet id'; readonly ids: readonly string[] }
   /** @property unit  name of the end unit by its sheet; @property systems  ids of the sheets that it joins */
-  | { readonly kind: 'joined system'; readonly unit: SheetText; readonly systems: readonly string[] }
-  | { readonly kind: 'system named'; readonly name: SheetText }
+  | { readonly kind: 'joined system'; readonly unit: HardwareAtHeight; readonly systems: readonly string[] }
+  | { readonly kind: 'system named'; readonly system: HardwareAtHeight }
   // What was counted.
   | Kinds<'counted run' | 'nothing where counted' | 'end where counted' | 'end looked at'>
   | { readonly kind: 'at most counted'; readonly pieces: number }

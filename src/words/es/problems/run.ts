@@ -22,7 +22,7 @@ export const runProblems: Printers<RunProblem> = {
   posts: ({ posts }) => `${posts} postes`,
   'sheet id': ({ ids }) => `el id de una ficha: ${ids.join(', ')}`,
   'joined system': ({ unit, systems }, print) => `un sistema al que se una: ${print.say(unit)} (${systems.join(', ')})`,
-  'system named': ({ name }, print) => print.say(name),
+  'system named': ({ system }, print) => print.say(system),
   'counted run': () =>
     'una ficha o un empalme existente: un extremo solo puede ser desconocido en un tramo contado (`counted`)',
   'nothing where counted': () => 'nada, donde el tramo se contó',

@@ -1,0 +1,72 @@
+import { useState } from 'preact/hooks'
+import type { EndSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
+import type { SeenRun } from '../../operations/counted-run.ts'
+import { m } from '../messages.ts'
+import { Back } from './back.tsx'
+import { FindByKey } from './find-by-key.tsx'
+import { ends, joinedBy, systems } from './shelf.ts'
+import { Card, nameOf, UnitCard } from './unit-card.tsx'
+
+export type End = SeenRun['first']
+
+interface PickUnitProps {
+  readonly title: string
+  readonly sheets: readonly EndSheet[]
+  readonly pick: (end: End) => void
+  /** Null where nothing was asked before. */
+  readonly back: (() => void) | null
+}
+
+/** An end unit from the shelf by its picture, or by the key. */
+export function PickUnit({ title, sheets, pick, back }: PickUnitProps) {
+  const [isByKey, setByKey] = useState(false)
+  if (isByKey)
+    return <FindByKey sheets={sheets} found={pick} none={() => pick('no sheet fits')} back={() => setByKey(false)} />
+  return (
+    <>
+      {back !== null && <Back back={back} />}
+      <h1>{title}</h1>
+      <button type="button" class="button main check-main" onClick={() => setByKey(true)}>
+        {m.check.findByQuestions}
+      </button>
+      <div class="check-cards">
+        {sheets.map((sheet) => (
+          <UnitCard key={sheet.id} sheet={sheet} system={joinedBy(sheet)[0]!} view="end" choose={() => pick(sheet)} />
+        ))}
+        <Card words={m.check.noneOfThese} drawing={null} choose={() => pick('no sheet fits')} />
+      </div>
+    </>
+  )
+}
+
+interface PickSystemProps {
+  readonly pick: (system: LongitudinalSheet) => void
+  readonly back: () => void
+}
+
+export function PickSystem({ pick, back }: PickSystemProps) {
+  const [isNone, setNone] = useState(false)
+  return (
+    <>
+      <Back back={back} />
+      <h1>{m.check.whichSystem}</h1>
+      <div class="check-cards">
+        {systems.map((system) => {
+          const sheet = ends.find((end) => joinedBy(end).includes(system))!
+          return (
+            <UnitCard
+              key={system.id}
+              sheet={sheet}
+              system={system}
+              view="splice"
+              words={nameOf(system)}
+              choose={() => pick(system)}
+            />
+          )
+        })}
+        <Card words={m.check.noneOfThese} drawing={null} choose={() => setNone(true)} />
+      </div>
+      {isNone && <p role="alert">{m.check.noSystem}</p>}
+    </>
+  )
+}
