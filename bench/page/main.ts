@@ -32,7 +32,7 @@ export async function benchPage(): Promise<readonly BenchRow[]> {
       await typing(browser, server.address, long, keypad),
       await typing(browser, server.address, long, keyboard),
       ...(await walking(browser, server.address, long)),
-      await listing(browser, server.address),
+      ...(await listing(browser, server.address)),
     ]
     // One browser at a time: two share the processor.
     await browser.close()
@@ -45,14 +45,14 @@ export async function benchPage(): Promise<readonly BenchRow[]> {
 }
 
 /** The list on a device that has many runs. */
-async function listing(browser: Browser, address: string): Promise<BenchRow> {
+async function listing(browser: Browser, address: string): Promise<readonly BenchRow[]> {
   const context = await browser.newContext(phone)
   const page = await context.newPage()
   await openPage(page, address)
   await page.locator('.run-link').first().waitFor()
-  const row = await benchDeviceList(page, address)
+  const rows = await benchDeviceList(page, address)
   await context.close()
-  return row
+  return rows
 }
 
 const built = fileURLToPath(new URL('../../dist/web/', import.meta.url))

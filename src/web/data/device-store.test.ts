@@ -105,7 +105,7 @@ describe('the store of a device', () => {
   test('keeps a summary until an entry of its run is kept, and none that was begun before that', async () => {
     const name = freshName()
     const store = openDeviceStore(() => openTables(name))
-    const rows = () => must(store.summaries())
+    const rows = async () => (await must(store.summaries())).rows!
     expect(await rows()).toEqual([])
     await must(store.add([entry('a'), entry('b', { run: 'run-2' })]))
     const [one, two] = await rows()
@@ -131,7 +131,7 @@ describe('the store of a device', () => {
     await must(store.takeAnswers([{ id: 'c', outcome: 'stored', seq: 5 }]))
     expect((await rows())[0]!.made).toEqual(made)
     store.close()
-    expect((await must(openDeviceStore(() => openTables(name)).summaries()))[0]!.made).toEqual(made)
+    expect((await must(openDeviceStore(() => openTables(name)).summaries())).rows![0]!.made).toEqual(made)
   })
 
   test('keeps what was begun until it is saved or dropped, and what was typed while it was saved', async () => {

@@ -62,8 +62,9 @@ export interface DeviceStore {
   /**
    * What is kept of each run for the list, in the order in which the runs were made. What an entry makes old is found
    * here and not where entries are kept: a page of an earlier version, which knows of no list, keeps some too.
+   * @param seen  `upTo` of an earlier answer; while nothing was kept since, the rows are the same and are not read
    */
-  summaries(): Answered<readonly SummaryRow[]>
+  summaries(seen?: number): Answered<{ readonly upTo: number; readonly rows: readonly SummaryRow[] | null }>
   /** Keeps what was made, unless it became old since it was begun to be made. */
   keepSummary(row: SummaryRow): Answered<void>
   /** How many there are of one kind at a run. Entries are only ever added, so the same number means the same entries. */
@@ -151,10 +152,13 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
           ),
         ),
       ),
-    summaries: () =>
+    summaries: (seen) =>
       using(async (db) => {
         while (await outdateSome(db));
-        return db.read(['summaries'], ({ summaries }) => summaries.all())
+        return db.read(['summaries', 'kept'], async (tables) => {
+          const upTo = (await keptValue(tables, 'summarisedUpTo')) ?? 0
+          return { upTo, rows: upTo === seen ? null : await tables.summaries.all() }
+        })
       }),
     keepSummary: (row) =>
       using((db) =>

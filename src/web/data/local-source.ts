@@ -5,10 +5,12 @@ import { bareRuns } from '../../formats/entry/run-versions.ts'
 import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import { summaryRule } from '../../operations/summary-rule.ts'
+import { listOf } from './choose-runs.ts'
 import { newId, nextId, now } from './device.ts'
 import type { DeviceStore, FreshEntry, PhotoFile, StoreTrouble } from './device-store.ts'
 import type { HeldRow, SummaryRow } from './device-tables.ts'
 import { freeablePhotos, freePhotos, sumOf } from './free-photos.ts'
+import { heldSummaries } from './held-summaries.ts'
 import { later } from './later.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { rivalsAmong } from './merge-entries.ts'
@@ -161,6 +163,8 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     return keeping.ok ? ok(summary) : fromStore(keeping.error)
   }
 
+  const list = heldSummaries(store, summarise)
+
   /** What the server makes of a run, once it has all that is recorded here. */
   async function fromServer(run: string, fetchMade: () => Answer<Blob>): Answer<Blob> {
     await loop.soon()
@@ -179,21 +183,14 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   }
 
   const source: LocalSource = {
-    async runs() {
-      let rows = await store.summaries()
-      if (rows.ok && rows.value.length === 0) {
+    async runs(wish, most) {
+      let held = await list.summaries()
+      if (held.ok && held.value.length === 0) {
         const fetched = await fetchFirst()
         if (!fetched.ok) return fetched
-        rows = await store.summaries()
+        held = await list.summaries()
       }
-      if (!rows.ok) return fromStore(rows.error)
-      const summaries = []
-      for (const row of rows.value) {
-        const summary = row.made?.rule === summaryRule ? ok(row.made.summary) : await summarise(row)
-        if (!summary.ok) return summary
-        if (summary.value !== null) summaries.push(summary.value)
-      }
-      return ok(summaries)
+      return held.ok ? ok(listOf(held.value, wish, most)) : held
     },
 
     async run(id) {
@@ -310,7 +307,12 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       return freed
     },
 
-    status,
+    async status() {
+      const now = await status()
+      // It is asked for once the page shows what it was opened for.
+      list.readAhead()
+      return now
+    },
     cameToFront: () => void loop.soon(),
 
     async syncNow() {

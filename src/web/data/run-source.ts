@@ -19,12 +19,13 @@ import type { SignOff } from '../../formats/entry/sign-off.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import type { PacketStep, PacketWish } from '../../protocol/packets.ts'
 import type { Saying } from '../../words/saying.ts'
 import type { Language } from '../language.ts'
 import type { Begun } from './begun.ts'
+import type { RunList } from './choose-runs.ts'
 import type { HeldRow } from './device-tables.ts'
+import type { ListWish } from './list-wish.ts'
 
 /** Why something was not answered, in words to show. */
 export interface Trouble {
@@ -190,7 +191,8 @@ export interface Imported {
  * The server is a peer that is told later, and the page computes all else itself.
  */
 export interface RunSource {
-  runs(): Answer<readonly SummarisedRun[]>
+  /** The first `most` of the runs that are wanted. */
+  runs(wish: ListWish, most: number): Answer<RunList>
   run(id: string): Answer<OpenedRun>
   /**
    * Takes in a run as a run file has it, not looked at yet; the id is the page's, so that trying again cannot make a

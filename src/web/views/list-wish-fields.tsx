@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks'
+import { acceptances, type ListWish, printWish, sorts } from '../data/list-wish.ts'
 import { m } from '../messages.ts'
-import { acceptances, type ListWish, printWish, sorts } from './choose-runs.ts'
 import { projectName } from './project-name.ts'
 
 interface Props {

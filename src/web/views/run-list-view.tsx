@@ -1,12 +1,12 @@
-import { useEffect, useMemo, useState } from 'preact/hooks'
-import type { SummarisedRun } from '../../operations/summarise-run.ts'
+import { useEffect, useState } from 'preact/hooks'
+import type { RunList } from '../data/choose-runs.ts'
+import { type ListWish, printWish, readWish } from '../data/list-wish.ts'
 import type { RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { runsPath } from '../route.ts'
 import { AddRun } from './add-run.tsx'
-import { chooseRuns, firstOf, type ListWish, printWish, readWish } from './choose-runs.ts'
 import { ListWishFields } from './list-wish-fields.tsx'
 import { projectName } from './project-name.ts'
 import { RunRow } from './run-row.tsx'
@@ -15,7 +15,9 @@ import { RunRow } from './run-row.tsx'
 const rowsAtOnce = 40
 
 export function RunListView({ source }: { readonly source: RunSource }) {
-  const [loaded, again] = useLoaded('runs', source.runs)
+  const [wish, setWish] = useState(() => readWish(location.search))
+  const [most, setMost] = useState(rowsAtOnce)
+  const [loaded, again] = useLoaded('runs', () => source.runs(wish, most))
   useEffect(
     () =>
       source.onChange(({ runs, isOwn }) => {
@@ -26,6 +28,18 @@ export function RunListView({ source }: { readonly source: RunSource }) {
   useEffect(() => {
     document.title = `${m.runs.title} | ${m.page.name}`
   }, [])
+  const change = (changes: Partial<ListWish>): void => {
+    const next = { ...wish, ...changes }
+    // Who comes back from a run finds the list as it was left.
+    history.replaceState(history.state, '', `${runsPath}${printWish(next)}`)
+    setMost(rowsAtOnce)
+    setWish(next)
+    again()
+  }
+  const showMore = (): void => {
+    setMost(most + rowsAtOnce)
+    again()
+  }
   return (
     <section class="sheet">
       <h1>{m.runs.title}</h1>
@@ -36,43 +50,35 @@ export function RunListView({ source }: { readonly source: RunSource }) {
       )}
       {loaded.state === 'failed' && <TroubleNote title={m.trouble.runs} trouble={loaded.trouble} again={again} />}
       {loaded.state === 'loaded' &&
-        (loaded.value.length === 0 ? (
+        (loaded.value.all === 0 ? (
           <p>{m.runs.none}</p>
         ) : (
-          <RunList source={source} runs={loaded.value} again={again} />
+          <>
+            <ListWishFields wish={wish} projects={loaded.value.projects} change={change} />
+            <Found source={source} list={loaded.value} wish={wish} again={again} />
+            <More list={loaded.value} show={showMore} />
+          </>
         ))}
       <AddRun source={source} />
     </section>
   )
 }
 
-interface Props {
+interface FoundProps {
   readonly source: RunSource
-  readonly runs: readonly SummarisedRun[]
+  readonly list: RunList
+  readonly wish: ListWish
   readonly again: () => void
 }
 
-function RunList({ source, runs, again }: Props) {
-  const [wish, setWish] = useState(() => readWish(location.search))
-  const [most, setMost] = useState(rowsAtOnce)
-  const groups = useMemo(() => chooseRuns(runs, wish), [runs, wish])
-  const projects = useMemo(() => [...new Set(runs.map(({ project }) => project))].sort(), [runs])
-  const found = groups.reduce((sum, group) => sum + group.runs.length, 0)
-  const change = (changes: Partial<ListWish>): void => {
-    const next = { ...wish, ...changes }
-    // Who comes back from a run finds the list as it was left.
-    history.replaceState(history.state, '', `${runsPath}${printWish(next)}`)
-    setMost(rowsAtOnce)
-    setWish(next)
-  }
+function Found({ source, list: { groups, found, all, projects }, wish, again }: FoundProps) {
   return (
     <>
-      <ListWishFields wish={wish} projects={projects} change={change} />
       <p role="status" class="hint">
-        {m.runs.found(found, runs.length)}
+        {m.runs.found(found, all)}
       </p>
       {found === 0 && <p>{wish.archived ? m.runs.noneArchived : m.runs.noneFound}</p>}
-      {firstOf(groups, most).map(({ project, runs }) => (
+      {groups.map(({ project, runs }) => (
         <section key={project} class="run-group" aria-label={projectName(project)}>
           {projects.length > 1 && <h2>{projectName(project)}</h2>}
           <ul class="plain runs">
@@ -82,11 +88,16 @@ function RunList({ source, runs, again }: Props) {
           </ul>
         </section>
       ))}
-      {found > most && (
-        <button type="button" class="button" onClick={() => setMost(most + rowsAtOnce)}>
-          {m.runs.more(Math.min(rowsAtOnce, found - most), found - most)}
-        </button>
-      )}
     </>
+  )
+}
+
+function More({ list: { groups, found }, show }: { readonly list: RunList; readonly show: () => void }) {
+  const left = found - groups.reduce((sum, { runs }) => sum + runs.length, 0)
+  if (left === 0) return null
+  return (
+    <button type="button" class="button" onClick={show}>
+      {m.runs.more(Math.min(rowsAtOnce, left), left)}
+    </button>
   )
 }

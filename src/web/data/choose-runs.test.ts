@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
-import { chooseRuns, firstOf, type ListWish, printWish, readWish } from './choose-runs.ts'
+import { chooseRuns, firstOf, listOf } from './choose-runs.ts'
+import { type ListWish, printWish, readWish } from './list-wish.ts'
 
 const run = (name: string, changes: Partial<SummarisedRun> = {}, findings = 0): SummarisedRun => ({
   ...{ id: name, project: 'own', name, route: null, station: null, lastVisit: null, archived: null, problems: [] },
@@ -68,6 +69,12 @@ describe('the list of runs', () => {
     expect(firstOf(groups, 2).map(({ runs }) => runs.map(({ name }) => name))).toEqual([['Long bend'], ['Short stub']])
     expect(firstOf(groups, 1)).toHaveLength(1)
     expect(firstOf(groups, 99)).toEqual(groups)
+  })
+
+  test('says how many there are besides those that it gives', () => {
+    const list = listOf([...runs, run('Far bridge', { project: 'bridges' })], { ...all, project: 'own' }, 2)
+    expect(list.groups.map(({ runs }) => runs.map(({ name }) => name))).toEqual([['Short stub', 'Alder Creek']])
+    expect(list).toMatchObject({ found: 3, all: 6, projects: ['bridges', 'demo', 'own'] })
   })
 
   test('is wanted by an address, there and back; what the address does not know is as at the start', () => {

@@ -1,24 +1,30 @@
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
-
-export const sorts = ['route', 'visit', 'findings'] as const
-export const acceptances = ['acceptable', 'acceptable except', 'not acceptable', 'not yet known'] as const
-
-/** What of the list somebody wants to see. */
-export interface ListWish {
-  /** Words that all have to be found in name, route, station or who was there last. */
-  readonly search: string
-  /** Null for every state. */
-  readonly acceptance: (typeof acceptances)[number] | null
-  /** Null for every project. */
-  readonly project: string | null
-  /** Those put away, instead of those in use. */
-  readonly archived: boolean
-  readonly sort: (typeof sorts)[number]
-}
+import type { ListWish } from './list-wish.ts'
 
 export interface RunGroup {
   readonly project: string
   readonly runs: readonly SummarisedRun[]
+}
+
+/** The list of runs as far as it is looked at. */
+export interface RunList {
+  readonly groups: readonly RunGroup[]
+  /** Runs that are as wanted, shown or not. */
+  readonly found: number
+  readonly all: number
+  /** All that there are, in their order. */
+  readonly projects: readonly string[]
+}
+
+/** The first `most` of the runs that are wanted, and how many there are. */
+export function listOf(runs: readonly SummarisedRun[], wish: ListWish, most: number): RunList {
+  const groups = chooseRuns(runs, wish)
+  return {
+    groups: firstOf(groups, most),
+    found: groups.reduce((sum, group) => sum + group.runs.length, 0),
+    all: runs.length,
+    projects: [...new Set(runs.map(({ project }) => project))].sort(),
+  }
 }
 
 /** The runs that are wanted, by project, each project's in the order that is wanted. */
@@ -48,30 +54,6 @@ export function firstOf(groups: readonly RunGroup[], most: number): readonly Run
     left -= shown.length
     return shown.length === 0 ? [] : [{ project, runs: shown }]
   })
-}
-
-/** The wish in an address; what is not said there, or not known, is as at the start. */
-export function readWish(search: string): ListWish {
-  const said = new URLSearchParams(search)
-  return {
-    search: said.get('search') ?? '',
-    acceptance: acceptances.find((one) => one === said.get('acceptance')) ?? null,
-    project: said.get('project'),
-    archived: said.has('archived'),
-    sort: sorts.find((one) => one === said.get('sort')) ?? 'route',
-  }
-}
-
-/** The same as the end of an address: empty, or with its question mark. */
-export function printWish({ search, acceptance, project, archived, sort }: ListWish): string {
-  const said = new URLSearchParams({
-    ...(search === '' ? {} : { search }),
-    ...(acceptance === null ? {} : { acceptance }),
-    ...(project === null ? {} : { project }),
-    ...(archived ? { archived: '' } : {}),
-    ...(sort === 'route' ? {} : { sort }),
-  }).toString()
-  return said === '' ? '' : `?${said}`
 }
 
 /** What a run is found and put in order by; once for each, since a list may have thousands. */
