@@ -1,5 +1,6 @@
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import type { Print } from '../words/print.ts'
+import { positionText } from './places-text.ts'
 import { timeText } from './printed-time.ts'
 import type { RecordInput } from './record-input.ts'
 import type { RequirementLine } from './requirement-lines.ts'
@@ -85,11 +86,7 @@ function ofEntry({ author, body }: EntryOf<PhotoBody>, reading: Named | undefine
   const parts = [
     takenAt === null ? words.timeUnknown : timeText(takenAt),
     print.theirs(author),
-    ...(position === null
-      ? []
-      : [
-          `${position.latitude.toFixed(5)}, ${position.longitude.toFixed(5)} (WGS 84, ±${Math.ceil(position.accuracy)} m)`,
-        ]),
+    ...(position === null ? [] : [positionText(position)]),
     ...(drawnOn === null ? [] : [words.drawnOn(`${drawnOn.slice(0, 12)}…`)]),
   ]
   return {

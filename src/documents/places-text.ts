@@ -3,6 +3,7 @@ import type { Place } from '../core/requirements/requirement.ts'
 import { exactLength } from '../core/units/exact-length.ts'
 import { printLength } from '../core/units/print-length.ts'
 import { parseStation, printStation } from '../core/units/station.ts'
+import type { DevicePosition } from '../formats/device-position.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
 import { type DocumentWords, documentWords } from './words/document-words.ts'
@@ -26,6 +27,10 @@ export function stationOf({ units, road }: Pick<RunFile, 'units' | 'road'>, inch
   const direction = side === 'left' && traffic === 'two-way' ? -1 : 1
   return printStation(datum.value + direction * exactLength(inches, 'in'), units, units === 'metric' ? 3 : 2)
 }
+
+/** `44.05231, -92.91174 (WGS 84, ±8 m)`: what a device said of where it was. */
+export const positionText = ({ latitude, longitude, accuracy }: DevicePosition): string =>
+  `${latitude.toFixed(5)}, ${longitude.toFixed(5)} (WGS 84, ±${Math.ceil(accuracy)} m)`
 
 /** Many places in few words: `posts 3 to 18 and 20; panel 2`. */
 export function placesText(places: readonly Place[], print: Print): string {

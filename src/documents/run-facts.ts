@@ -3,7 +3,7 @@ import { sheetText } from '../core/hardware/sheet-text.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
 import type { DecisionRule } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
-import { alongText, stationOf } from './places-text.ts'
+import { alongText, positionText, stationOf } from './places-text.ts'
 import { instantOf, timeText } from './printed-time.ts'
 import type { RecordInput } from './record-input.ts'
 import { type DocumentWords, documentWords } from './words/document-words.ts'
@@ -48,6 +48,7 @@ export function runFacts({ run, model, readings, print }: RecordInput): readonly
     ['work', names.work, run.work === null ? null : words.work[run.work]],
     ['letting', names.letting, run.letting],
     ['datum', names.datum, road.datumStation === null ? null : words.station(road.datumStation)],
+    ...(road.position === undefined ? [] : [['position', names.position, positionText(road.position)] as const]),
     ['first', names.first, station(0)],
     ['last', names.last(last?.number ?? 1), station(last?.alongInches ?? 0)],
     ['size', names.size, words.size(posts.length, panels.length, alongText(run, rail))],

@@ -24,6 +24,7 @@ const seen = (run: Pick<SeenRun, 'system' | 'first' | 'second' | 'counted'> & Pa
     opposingReaches: null,
     letting: null,
     datumStation: null,
+    position: null,
     sheets: [],
   },
   ...run,
@@ -68,7 +69,26 @@ describe('what is counted from', () => {
     const system = sheets.get('w-beam-midspan-31') as LongitudinalSheet
     const counted = { panels: [150, 150], posts: 4 }
     const { topics } = asked(seen({ system, first: 'no sheet fits', second: 'not looked at', counted }))
-    expect(topics).toEqual(['run/end-hardware', 'run/rest-of-run', 'run/need'])
+    expect(topics).toEqual(['run/end-hardware', 'run/rest-of-run', 'run/need', 'run/location', 'run/letting'])
+  })
+})
+
+describe('where it stands, and when it was let', () => {
+  const first = sheets.get('flared-terminal-27-3-4') as EndSheet
+  const counted = { panels: panelsBySheet(first), posts: first.posts.length }
+  const terminal = (said: Partial<SeenRun>): SeenRun =>
+    seen({ system: systemOf(first), first, second: 'not looked at', counted, ...said })
+  const position = { latitude: 44.0523, longitude: -92.9117, accuracy: 8, fixedAt: '2026-04-03T10:00:00Z' }
+
+  it('is asked for as long as neither a station nor the position of a device is said', () => {
+    expect(asked(terminal({})).topics).toContain('run/location')
+    expect(asked(terminal({ datumStation: '104+00' })).topics).not.toContain('run/location')
+    expect(asked(terminal({ position })).topics).not.toContain('run/location')
+  })
+
+  it('the date is asked for as long as it is not said', () => {
+    expect(asked(terminal({})).topics).toContain('run/letting')
+    expect(asked(terminal({ letting: '2012-05-15' })).topics).not.toContain('run/letting')
   })
 })
 

@@ -1,5 +1,6 @@
 import type { EndSheet, HardwareSheet, LongitudinalSheet } from '../core/hardware/hardware-sheet.ts'
 import type { CountedPieces, RunEnd, UnknownEnd } from '../core/layout/layout.ts'
+import type { DevicePosition } from '../formats/device-position.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
 
 /** What somebody who stands at a run says of it; null and left out is not said. */
@@ -16,6 +17,8 @@ export interface SeenRun {
   readonly side: RunFile['road']['side']
   readonly letting: string | null
   readonly datumStation: string | null
+  /** Where the device says that it is; null where it was not asked. */
+  readonly position: DevicePosition | null
   /** Sheets of an agency that are in use. */
   readonly sheets: readonly HardwareSheet[]
 }
@@ -26,6 +29,7 @@ export const countedRun = (seen: SeenRun): RunFile => ({
   road: {
     ...{ route: null, side: seen.side, datumStation: seen.datumStation },
     ...{ speed: null, traffic: null, opposingReaches: seen.opposingReaches },
+    ...(seen.position === null ? {} : { position: seen.position }),
   },
   system: seen.system.id,
   first: endOf(seen.first, seen.second, seen.counted),

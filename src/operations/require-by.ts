@@ -25,6 +25,7 @@ export function requireBy(
   const chosen = chooseLayout(file, run, means)
   if (!chosen.ok) return chosen
   const { request, layout } = chosen.value
+  const isLocated = run.road.datumStation !== null || run.road.position !== undefined
   const model: RunModel = {
     layout,
     system: request.system,
@@ -34,7 +35,7 @@ export function requireBy(
     work: run.work,
     letting: run.letting,
     curb: run.curb,
-    counted: run.counted === undefined ? undefined : { ...run.counted, need: run.need },
+    counted: run.counted === undefined ? undefined : { ...run.counted, need: run.need, isLocated },
     speed: run.road.speed === null ? null : { value: run.road.speed, unit: run.units === 'us' ? 'mi/h' : 'km/h' },
     opposingReaches: run.road.opposingReaches ?? (run.road.traffic === 'one-way' ? false : null),
   }

@@ -2,20 +2,22 @@ import { atHeight, sourceIn, sourceSaying } from '../hardware/hardware-saying.ts
 import type { Cited, EndSheet, HardwareSheet } from '../hardware/hardware-sheet.ts'
 import { panelsOfUnit } from '../layout/counted-layout.ts'
 import type { LayoutRequest } from '../layout/layout.ts'
+import type { recordTopics } from './derived-topics.ts'
 import { runPlace } from './places.ts'
 import { fromRecord } from './record-requirements.ts'
 import type { RecordRule, Requirement } from './requirement.ts'
-import { endSheetOf, isUnknown, type RunModel } from './run-model.ts'
+import { type CountedRun, endSheetOf, isUnknown, type RunModel } from './run-model.ts'
 
-type CountedTopic = 'need' | 'rest-of-run' | 'end-hardware' | 'end-joins' | 'post-count' | 'panel-count'
+type CountedTopic = Exclude<(typeof recordTopics)[number], 'criteria' | 'crashworthy'>
 
 /**
  * What else has to be true of a run that was counted where it stands: that it shields what it has to, that it is known
  * from end to end, and that no piece is missing. What nobody said or looked at is asked for all the same, so that it
  * stands among what is not proven; a terminal alone proves nothing about shielding.
  */
-export function countedRequirements(model: RunModel, need: LayoutRequest['need']): readonly Requirement[] {
+export function countedRequirements(model: RunModel, counted: CountedRun): readonly Requirement[] {
   const { system, first, second } = model
+  const { need, isLocated } = counted
   const because = [first, second].map((end) => (end.kind === 'unknown' ? end.because : null))
   const ruleless = sourceSaying({
     title: 'Rule of our own for a run that was counted',
@@ -29,6 +31,8 @@ export function countedRequirements(model: RunModel, need: LayoutRequest['need']
       : []),
     ...(because.includes('not looked at') ? [asked('rest-of-run', { kind: 'not said', what: 'rest of run' }, {})] : []),
     asked('need', needRule(model, need), { source: lengthOfNeed, confirmation: 'published' }),
+    ...(isLocated ? [] : [asked('location', { kind: 'not said', what: 'location' }, {})]),
+    ...(model.letting === null ? [asked('letting', { kind: 'not said', what: 'letting' }, {})] : []),
     ...[first, second].flatMap((end) =>
       end.kind === 'unit' && !end.sheet.joins.includes(system.id)
         ? [

@@ -46,7 +46,7 @@ export function deriveRequirements(model: RunModel): readonly Requirement[] {
     ...model.layout.splices.flatMap((splice) => spliceRequirements(model, splice)),
     ...(['first', 'second'] as const).flatMap((unit) => unitRequirements(model, unit)),
     ...(isRunSeen(model) ? [criteriaRequirement(model, model.system, runPlace())] : []),
-    ...(model.counted === undefined ? [] : countedRequirements(model, model.counted.need)),
+    ...(model.counted === undefined ? [] : countedRequirements(model, model.counted)),
   ]
   // Of one place they stay in the order in which they were found.
   return found.sort((a, b) => Number(b.hold) - Number(a.hold) || a.place.alongInches - b.place.alongInches)

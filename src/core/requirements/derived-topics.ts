@@ -31,6 +31,8 @@ export const recordTopics = [
   'rest-of-run',
   'end-hardware',
   'end-joins',
+  'location',
+  'letting',
   'post-count',
   'panel-count',
 ] as const

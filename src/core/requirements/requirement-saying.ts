@@ -100,7 +100,8 @@ type Asked =
   | Of<'spacing', { readonly inches: number; readonly omitted: Omitted | null }>
   | Of<'curb', { readonly obstruction: string }>
   | Of<'new-slot', { readonly slot: SlotSize }>
-  | Of<'criteria' | 'need' | 'rest-of-run' | 'end-hardware' | 'end-joins' | 'post-count' | 'panel-count'>
+  | Of<'criteria' | 'need' | 'rest-of-run' | 'end-hardware' | 'end-joins' | 'location' | 'letting'>
+  | Of<'post-count' | 'panel-count'>
   | Of<'crashworthy', Pick<EndExposure, 'end'>>
 
 /** Posts that are left out of a space, and what for. */

@@ -15,8 +15,16 @@ export interface RunModel extends WorkAtHand {
   readonly flare: RunFlare | null
   /** Whether opposing traffic can reach the second end; null when not said. */
   readonly opposingReaches: boolean | null
-  /** What stands, and the stretch that has to be shielded (inches from the run's datum); left out where the run was laid out. */
-  readonly counted?: (CountedPieces & { readonly need: LayoutRequest['need'] }) | undefined
+  /** Left out where the run was laid out. */
+  readonly counted?: CountedRun | undefined
+}
+
+/** What stands, and what was said of it besides. */
+export interface CountedRun extends CountedPieces {
+  /** The stretch that has to be shielded, inches from the run's datum. */
+  readonly need: LayoutRequest['need']
+  /** Whether it is known where it stands: by a station, or by the position of a device. */
+  readonly isLocated: boolean
 }
 
 /** Whether a piece belongs to an end of which nobody knows what it is: nothing is asked of it. */

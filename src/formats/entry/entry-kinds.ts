@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { seenKinds } from '../../core/hardware/hardware-sheet.ts'
+import { devicePositionShape } from '../device-position.ts'
 import { entryIdForm } from '../entry-id.ts'
 import { form } from '../range/form.ts'
 import { day, listOf, moment, ranged, rangedWhole } from '../range/ranged.ts'
@@ -14,14 +15,6 @@ export const sha256Text = z.string().check(z.regex(/^[0-9a-f]{64}$/, form('sha25
 const pieceNumbers = listOf(rangedWhole('pieceNumber'), 'names')
 /** Id of the version of the run that its person saw; left out where it was the first. */
 const seen = z.optional(text)
-
-/** Where a device thought it was: what the phone says, never survey grade. Degrees on WGS 84, accuracy in metres. */
-const position = z.strictObject({
-  latitude: ranged('latitude'),
-  longitude: ranged('longitude'),
-  accuracy: ranged('positionAccuracy'),
-  fixedAt: moment,
-})
 
 /** What a camera wrote into its photo of where it was: degrees on the datum that it took, as a rule WGS 84. */
 const cameraPosition = z.strictObject({
@@ -39,7 +32,7 @@ const photoBody = z.strictObject({
   /** When it was taken, as its camera or the device says, whatever that says; null when neither does. */
   takenAt: z.nullable(z.string().check(z.minLength(16), z.maxLength(40))),
   /** Where the device that kept it was at the time. */
-  position: z.nullable(position),
+  position: z.nullable(devicePositionShape),
   /** Where its camera says it was taken: a second witness. */
   cameraPosition: z.optional(cameraPosition),
   /** The requirement it shows; null for the run as a whole. */

@@ -74,6 +74,7 @@ describe('readRun', () => {
 const inches = fc.integer({ min: -1_013_760, max: 1_013_760 }).map((sixteenths) => sixteenths / 16)
 const length = fc.integer({ min: 192, max: 9_600 }).map((sixteenths) => sixteenths / 16)
 const words = fc.string({ minLength: 1 })
+const position = { latitude: 44.0523, longitude: -92.9117, accuracy: 8, fixedAt: '2026-04-03T10:00:00Z' }
 const count = fc.nat({ max: 500 })
 const orNull = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null })
 const stretch = fc.record({ fromInches: inches, length }).map(({ fromInches, length }) => ({
@@ -113,7 +114,8 @@ const run: fc.Arbitrary<RunFile> = fc.record(
         traffic: orNull(fc.constantFrom('two-way', 'one-way', 'divided')),
         opposingReaches: orNull(fc.boolean()),
       })
-      .filter(({ traffic, opposingReaches }) => traffic !== 'one-way' || opposingReaches !== true),
+      .filter(({ traffic, opposingReaches }) => traffic !== 'one-way' || opposingReaches !== true)
+      .chain((road) => fc.constantFrom(road, { ...road, position })),
     work: orNull(fc.constantFrom('new', 'standing')),
     letting: orNull(day),
     system: words,

@@ -14,6 +14,7 @@ import type { RunVersion } from '../../core/record/version.ts'
 import { ok, type Result } from '../../core/result.ts'
 import type { DecisionRule } from '../../core/verdicts/verdict.ts'
 import { reportContradictions } from '../contradiction.ts'
+import type { DevicePosition } from '../device-position.ts'
 import type { InputProblem } from '../input-problem.ts'
 import { checkShape, parseJson } from '../read-json.ts'
 import { contradictionsIn } from './run-sense.ts'
@@ -32,6 +33,8 @@ export interface RunRoad {
   readonly traffic: 'two-way' | 'one-way' | 'divided' | null
   /** Whether opposing traffic can reach the second end. */
   readonly opposingReaches: boolean | null
+  /** Where a device said that it was, at the end that was looked at; left out, so that the file stays what it was. */
+  readonly position?: DevicePosition | undefined
 }
 
 /** An end by the id of its sheet, not yet looked up; or a splice of a run that stands. */

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { units } from '../../core/units/quantity-kinds.ts'
+import { devicePositionShape } from '../device-position.ts'
 import { railLength, stretchFrom, stretchTo } from '../length-field.ts'
 import { form } from '../range/form.ts'
 import { day, listOf, ranged, rangedWhole } from '../range/ranged.ts'
@@ -54,6 +55,11 @@ const road = z.strictObject({
   opposingReaches: z._default(z.nullable(z.boolean()), null).check(
     z.meta({
       description: 'Whether opposing traffic can reach the second end: the end stands inside its clear zone.',
+    }),
+  ),
+  position: z.optional(devicePositionShape).check(
+    z.meta({
+      description: 'Where a device was that stood at the end of a run that was counted, as the device said.',
     }),
   ),
 })

@@ -1,15 +1,12 @@
-import { useMemo, useRef, useState } from 'preact/hooks'
-import type { EndSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
+import { useMemo, useState } from 'preact/hooks'
+import type { LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { RunEnd } from '../../core/layout/layout.ts'
-import { runToValue } from '../../formats/run/write-run.ts'
-import { countedRun, panelsBySheet, postsBySheets, type SeenRun } from '../../operations/counted-run.ts'
-import { newId, rememberedVisit } from '../data/device.ts'
-import type { RunSource, Trouble } from '../data/run-source.ts'
+import { panelsBySheet, postsBySheets, type SeenRun } from '../../operations/counted-run.ts'
+import type { RunSource } from '../data/run-source.ts'
+import { preferences } from '../fieldwork/preferences.ts'
 import { m, printIn } from '../messages.ts'
-import { TroubleNote } from '../parts/trouble-note.tsx'
-import { goTo, panePath } from '../route.ts'
 import { Back } from './back.tsx'
-import { nameOf } from './unit-card.tsx'
+import { Begin } from './begin.tsx'
 
 interface Props {
   readonly source: RunSource
@@ -41,6 +38,7 @@ export function CountPieces({ source, first, second, system, opposingReaches, ba
   /** Null while it follows from the panels. */
   const [counted, setCounted] = useState<number | null>(null)
   const posts = counted ?? postsBySheets(hardware, panels)
+  const [units, setUnits] = useState(() => preferences().units)
   const at = panels.length - ownPanels(second).length
   const w = m.check
   const more = (): void => setPanels([...panels.slice(0, at), standard, ...panels.slice(at)])
@@ -51,7 +49,7 @@ export function CountPieces({ source, first, second, system, opposingReaches, ba
       <h1>{w.count}</h1>
       <p>{w.countHow}</p>
       <Stepper name={w.panels} value={panels.length} least={1} less={fewer} more={more} />
-      <PanelLengths panels={panels} system={system} change={setPanels} />
+      <PanelLengths panels={panels} system={system} units={units} change={setPanels} />
       <Stepper
         name={w.posts}
         value={posts}
@@ -59,7 +57,11 @@ export function CountPieces({ source, first, second, system, opposingReaches, ba
         less={() => setCounted(posts - 1)}
         more={() => setCounted(posts + 1)}
       />
-      <Begin source={source} seen={{ system, first, second, opposingReaches, counted: { panels, posts } }} />
+      <Begin
+        source={source}
+        seen={{ system, first, second, opposingReaches, units, counted: { panels, posts } }}
+        setUnits={setUnits}
+      />
     </>
   )
 }
@@ -89,11 +91,12 @@ const Stepper = ({ name, value, least, less, more }: StepperProps) => (
 interface LengthsProps {
   readonly panels: readonly number[]
   readonly system: LongitudinalSheet
+  readonly units: SeenRun['units']
   readonly change: (panels: readonly number[]) => void
 }
 
 /** Each panel's length; a touch goes on to the next one that there is. */
-function PanelLengths({ panels, system, change }: LengthsProps) {
+function PanelLengths({ panels, system, units, change }: LengthsProps) {
   const { standard, converting, endOnly } = system.panels
   const lengths = [...standard, ...converting, ...endOnly].map(({ inches }) => inches).sort((a, b) => a - b)
   const next = (inches: number): number => lengths.find((one) => one > inches) ?? lengths[0]!
@@ -108,7 +111,7 @@ function PanelLengths({ panels, system, change }: LengthsProps) {
               class="button"
               onClick={() => change(panels.map((one, k) => (k === i ? next(one) : one)))}
             >
-              {m.check.panel(i + 1, printIn(null).feetInches(inches))}
+              {m.check.panel(i + 1, printIn(units).feetInches(inches))}
             </button>
           </li>
         ))}
@@ -116,58 +119,3 @@ function PanelLengths({ panels, system, change }: LengthsProps) {
     </div>
   )
 }
-
-type Seen = Pick<SeenRun, 'system' | 'first' | 'second' | 'opposingReaches' | 'counted'>
-
-function Begin({ source, seen }: { readonly source: RunSource; readonly seen: Seen }) {
-  const w = m.check
-  const [side, setSide] = useState<SeenRun['side']>(null)
-  const [letting, setLetting] = useState('')
-  const [station, setStation] = useState('')
-  const [trouble, setTrouble] = useState<Trouble | null>(null)
-  /** The same run keeps its id, so that trying again cannot make a second one. */
-  const id = useRef(newId())
-  const begin = async (): Promise<void> => {
-    const name = `${nameOfEnd(seen.first === 'not looked at' ? seen.second : seen.first)}, ${new Date().toISOString().slice(0, 10)}`
-    const run = countedRun({
-      ...{ ...seen, name, units: 'us', side, sheets: [] },
-      ...{ letting: letting === '' ? null : letting, datumStation: station.trim() === '' ? null : station.trim() },
-    })
-    const answer = await source.addRun(id.current, name, runToValue(run), rememberedVisit().by || m.runs.authorNotSaid)
-    if (answer.ok) goTo(panePath(id.current, 'walk'))
-    else setTrouble(answer.error)
-  }
-  return (
-    <>
-      <details class="check-facts">
-        <summary>{w.facts}</summary>
-        <label>
-          <span>{w.side}</span>
-          <select
-            value={side ?? ''}
-            onChange={({ currentTarget: { value } }) => setSide(value === '' ? null : (value as 'right' | 'left'))}
-          >
-            <option value="">{w.notSaid}</option>
-            <option value="right">{w.right}</option>
-            <option value="left">{w.leftSide}</option>
-          </select>
-        </label>
-        <label>
-          <span>{w.station}</span>
-          <input value={station} onInput={({ currentTarget: { value } }) => setStation(value)} />
-        </label>
-        <label>
-          <span>{w.letting}</span>
-          <input type="date" value={letting} onInput={({ currentTarget: { value } }) => setLetting(value)} />
-        </label>
-      </details>
-      {trouble !== null && <TroubleNote title={w.notBegun} trouble={trouble} />}
-      {[seen.first, seen.second].includes('not looked at') && <p class="hint">{w.provesNothing}</p>}
-      <button type="button" class="button main check-main" onClick={() => void begin()}>
-        {w.begin}
-      </button>
-    </>
-  )
-}
-
-const nameOfEnd = (end: EndSheet | string): string => (typeof end === 'string' ? m.check.unknownEnd : nameOf(end))

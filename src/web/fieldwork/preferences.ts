@@ -9,6 +9,8 @@ export type Light = (typeof lights)[number]
 export interface Preferences {
   readonly language: Language
   readonly light: Light
+  /** Of a run that is begun on this device. */
+  readonly units: 'us' | 'metric'
   /** Whether the position of the device may be kept with a photo. */
   readonly position: boolean
   readonly areCautionsUnderstood: boolean
@@ -23,6 +25,7 @@ export function preferences(): Preferences {
   const first: Preferences = {
     language: deviceLanguage(),
     light: 'auto',
+    units: 'us',
     position: false,
     areCautionsUnderstood: false,
   }

@@ -8,6 +8,7 @@ export const runFacts = {
     work: 'Work',
     letting: 'Let',
     datum: 'Datum of the run',
+    position: 'Position of the device',
     first: 'Post 1',
     last: (post: number) => `Post ${post}, the last`,
     size: 'Size',

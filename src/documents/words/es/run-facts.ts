@@ -9,6 +9,7 @@ export const runFacts: typeof english = {
     work: 'Obra',
     letting: 'Adjudicación',
     datum: 'Origen del tramo',
+    position: 'Posición del aparato',
     first: 'Poste 1',
     last: (post) => `Poste ${post}, el último`,
     size: 'Tamaño',
