@@ -104,7 +104,10 @@ export function judgedBy(
 }
 
 /** Writes a whole file or none: aside first, then into place. */
-export async function writeWhole(file: string, content: string | Uint8Array): Promise<void> {
+export async function writeWhole(
+  file: string,
+  content: string | Uint8Array | AsyncIterable<string | Uint8Array>,
+): Promise<void> {
   const aside = join(dirname(file), `.${basename(file)}.${randomUUID()}`)
   try {
     await writeFile(aside, content)

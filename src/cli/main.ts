@@ -18,6 +18,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   judge: async () => (await import('./commands/judge.ts')).judgeCommand,
   strip: async () => (await import('./commands/strip.ts')).stripCommand,
   record: async () => (await import('./commands/record.ts')).recordCommand,
+  handover: async () => (await import('./commands/handover.ts')).handoverCommand,
   packet: async () => (await import('./commands/packet.ts')).packetCommand,
 }
 

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { readDeviceFile } from './entry/device-file.ts'
+import { manifestShape } from './handover/handover-shape.ts'
+import { checkShape } from './read-json.ts'
 import { readReadings } from './readings/readings-file.ts'
 import { readRun } from './run/run-file.ts'
 import { readSheet } from './sheet/sheet-file.ts'
@@ -13,6 +15,7 @@ const readers: Readonly<Record<string, (file: string, text: string) => unknown>>
   'lapwise-run/1': readRun,
   'lapwise-site/1': readSite,
   'lapwise-readings/3': readReadings,
+  'lapwise-handover/1': (file, text) => checkShape(file, JSON.parse(text), manifestShape),
   'lapwise-device/1': readDeviceFile,
 }
 
@@ -23,6 +26,9 @@ test('docs/formats.md has an example of every format', () => {
 test.each(examples.map((text) => [JSON.parse(text).format, text]))(
   'the example of %s in docs/formats.md is read',
   (format, text) => {
-    expect(readers[format]?.('formats.md', text)).toMatchObject({ ok: true })
+    const read = readers[format]?.('formats.md', text)
+    expect(read).toMatchObject({ ok: true })
+    // Of a device's file what is not sound is told beside the rest.
+    expect((read as { readonly value: { readonly left?: unknown } }).value.left ?? []).toEqual([])
   },
 )

@@ -3,6 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, test } from 'vitest'
 import type { BrokenFile } from '../../test/fixtures/broken-files.ts'
 import { brokenDeviceFiles, validDeviceFiles } from '../../test/fixtures/device-files.ts'
+import { brokenManifests, validManifests } from '../../test/fixtures/handover-manifests.ts'
 import { brokenReadings, validReadings } from '../../test/fixtures/readings-files.ts'
 import { brokenRuns, validRuns } from '../../test/fixtures/run-files.ts'
 import { brokenSheets, validSheets } from '../../test/fixtures/sheet-files.ts'
@@ -15,6 +16,7 @@ const fixtures: Readonly<Record<PublishedFormat, { valid: readonly unknown[]; br
   run: { valid: validRuns, broken: brokenRuns },
   site: { valid: validSites, broken: brokenSites },
   readings: { valid: validReadings, broken: brokenReadings },
+  handover: { valid: validManifests, broken: brokenManifests },
   device: { valid: validDeviceFiles, broken: brokenDeviceFiles },
 }
 

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { deviceFileShape } from './entry/device-file.ts'
+import { manifestShape } from './handover/handover-shape.ts'
 import { readingsShape } from './readings/readings-shape.ts'
 import { runShape } from './run/run-shape.ts'
 import { sheetShape } from './sheet/sheet-shape.ts'
@@ -10,6 +11,7 @@ const formats = {
   run: { schema: runShape, title: 'Lapwise run' },
   site: { schema: siteSchema, title: 'Lapwise site' },
   readings: { schema: readingsShape, title: 'Lapwise readings' },
+  handover: { schema: manifestShape, title: 'What a handover says of itself' },
   device: { schema: deviceFileShape, title: 'Everything on one device' },
 } satisfies Record<string, { schema: z.core.$ZodType; title: string }>
 

@@ -1,7 +1,7 @@
 import type { Reading } from '../core/measurement/reading.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { canonicalJson } from '../formats/canonical-json.ts'
-import type { DeviceFile } from '../formats/entry/device-file.ts'
+import type { Entry } from '../formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../formats/entry/log-order.ts'
 import { type RunEntries, runEntries } from '../formats/entry/run-entries.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
@@ -26,7 +26,7 @@ export interface DeviceRun {
  */
 export function deviceRun(
   file: string,
-  { entries }: Pick<DeviceFile, 'entries'>,
+  { entries }: { readonly entries: readonly Entry[] },
   run: RunFile,
 ): Result<DeviceRun, readonly InputProblem[]> {
   const wanted = canonicalJson(run)

@@ -9,13 +9,6 @@ import type { PictureFault } from '../words/problems/file.ts'
 /** A kind of picture as its first bytes show it: what a sender says of it does not count. */
 export type PhotoType = 'image/jpeg' | 'image/png' | 'image/webp'
 
-/** How a file of each kind is named. */
-export const photoEndings: Readonly<Record<PhotoType, string>> = {
-  'image/jpeg': 'jpg',
-  'image/png': 'png',
-  'image/webp': 'webp',
-}
-
 export interface KeptPhoto {
   readonly path: string
   readonly type: PhotoType

@@ -4,10 +4,11 @@ import { Server } from '@tus/server'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import { sha256Text } from '../formats/entry/entry-kinds.ts'
+import { photoEndings } from '../formats/entry/photo-endings.ts'
 import { wholePicture } from '../formats/picture/read-picture.ts'
 import { photoPath, uploadsPath } from '../protocol/addresses.ts'
 import type { Answer } from '../words/answers.ts'
-import { type PhotoFolder, type PhotoProblem, photoEndings } from './photo-folder.ts'
+import type { PhotoFolder, PhotoProblem } from './photo-folder.ts'
 import { errorOf, refusals, told } from './refusal.ts'
 
 /** Largest photo, bytes: the page shrinks what it takes to far below; an original of a phone fits. */

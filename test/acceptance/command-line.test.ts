@@ -3,6 +3,7 @@ import { once } from 'node:events'
 import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { demoProject } from '../../src/operations/demo-project.ts'
 import { runAllowing } from '../fixtures/roadside.ts'
@@ -262,5 +263,46 @@ describe('options', () => {
     const { out, said } = await lapwise(['judge', 'wide.json', 'readings.json', '--json'])
     expect(said).toBe('wide.json: "decisionRule.multiple": 4 is unusual, usual is 0.5 to 3\n')
     expect(JSON.parse(out).unusual).toMatchObject([{ place: 'decisionRule.multiple', value: 4, low: 0.5, high: 3 }])
+  })
+})
+
+describe('lapwise handover', () => {
+  const landed = fileURLToPath(new URL('../cases/landed/handover-1/handover.zip', import.meta.url))
+
+  it('tells what is in one, and writes it the other way round and back, byte for byte', async () => {
+    const told = await lapwise(['handover', landed, '--json'])
+    expect(JSON.parse(told.out)).toMatchObject({
+      runs: [{ name: 'Alder Creek culvert, right side', entries: { run: 1, reading: 167, 'sign-off': 1, photo: 1 } }],
+      photos: 1,
+    })
+    expect(await lapwise(['handover', landed, '-o', 'device.json'])).toMatchObject({ code: 0 })
+    expect(await lapwise(['handover', 'device.json', '-o', 'again.zip'])).toMatchObject({ code: 0 })
+    expect(readFileSync(file('again.zip')).equals(readFileSync(landed))).toBe(true)
+    // Both are taken by what takes the file of a device.
+    const [first] = JSON.parse(readFileSync(file('device.json'), 'utf8')).entries
+    writeFileSync(file('landed-run.json'), JSON.stringify(first.body))
+    const words = ['packet', 'landed-run.json', '--no-photos', '--date', '2026-05-12T10:05-06:00', '--device']
+    for (const [device, out] of [
+      [landed, 'of-zip'],
+      ['device.json', 'of-json'],
+    ] as const)
+      expect(await lapwise([...words, device, '-o', out])).toMatchObject({ code: 0 })
+    const record = (out: string) => JSON.parse(readFileSync(file(`${out}/manifest.json`), 'utf8')).recordHash
+    expect(record('of-zip')).toBe(record('of-json'))
+  })
+
+  it('ends with 2 where part of it is not sound, and writes nothing', async () => {
+    const device = JSON.parse(readFileSync(file('device.json'), 'utf8'))
+    device.entries[3].kind = 'hologram'
+    device.photos[0].base64 = 'iVBORw0KGgo='
+    writeFileSync(file('torn.json'), JSON.stringify(device))
+    const told = await lapwise(['handover', 'torn.json'])
+    expect(told.code).toBe(2)
+    expect(told.out).toContain('reading: 166')
+    expect(told.said).toContain('torn.json: entries[3].kind')
+    expect(told.said).toContain('torn.json: photos[0].base64: expected bytes with the sha256')
+    expect(await lapwise(['handover', 'torn.json', '-o', 'torn.zip'])).toMatchObject({ code: 2 })
+    expect(readdirSync(folder)).not.toContain('torn.zip')
+    expect(await lapwise(['handover', 'device.json', '--run', 'none', '--json'])).toMatchObject({ code: 0 })
   })
 })

@@ -8,7 +8,7 @@ import { requireRun } from '../../operations/require-run.ts'
 import { writePacket } from '../../operations/write-packet.ts'
 import { sha256 } from '../../store/sha256.ts'
 import { badWords, type Command, type CommandOptions } from '../command.ts'
-import { loadDevice, photosOfDevice } from '../device-file.ts'
+import { loadDevice } from '../device-file.ts'
 import { judgedBy, loadRun, readText, say, shownName, soundValue, words } from '../io.ts'
 import { paperOf, payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
@@ -103,7 +103,7 @@ async function readInput(args: readonly string[], options: CommandOptions) {
     sources: { run: shownName(runName), readings: name },
     photos: await findPhotos(
       photosNamed(judged.log, judged.freeFindings, entries.photos),
-      file === null ? [] : photosOfDevice(options.device!, file),
+      file === null ? [] : await file.photos(),
       options,
     ),
   }

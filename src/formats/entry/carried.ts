@@ -1,3 +1,4 @@
+import type { Result } from '../../core/result.ts'
 import type { InputProblem } from '../input-problem.ts'
 import type { Entry, PhotoBody } from './entry-kinds.ts'
 
@@ -19,7 +20,7 @@ export interface CarriedPhoto {
   readonly file: string
   /** Of its bytes. */
   readonly place: string
-  content(): Promise<ArrayBuffer>
+  content(): Promise<Result<Uint8Array, readonly InputProblem[]>>
 }
 
 /** What a file brings and nobody can take in as it is: the others come in without it. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { brokenDeviceFiles, validDeviceFiles } from '../../../test/fixtures/device-files.ts'
 import { english } from '../../words/english.ts'
 import { printProblem } from '../input-problem.ts'
-import { type PhotoInFile, readDeviceFile, writeDeviceFile } from './device-file.ts'
+import { type DeviceFile, type PhotoInFile, readDeviceFile, writeDeviceFile } from './device-file.ts'
 import type { Entry } from './entry-kinds.ts'
 
 const dayLog: Entry = {
@@ -44,16 +44,28 @@ describe('the file of a device', () => {
     ],
   ])('reads back as it was written: %s', async (_, entries, photos) => {
     const read = readDeviceFile('device.json', await written(entries, photos))
-    expect(read).toEqual({
-      ok: true,
-      value: { format: 'lapwise-device/1', device: 'phone', writtenAt: '2026-05-04T14:00:00.000Z', entries, photos },
-    })
+    if (!read.ok) throw new Error('it is not read')
+    expect(read.value).toMatchObject({ device: 'phone', writtenAt: '2026-05-04T14:00:00.000Z', left: [] })
+    expect(read.value.entries.map(({ entry }) => entry)).toEqual(entries)
+    for (const [i, photo] of read.value.photos.entries()) {
+      expect(photo).toMatchObject({ sha256: photos[i]!.sha256, type: photos[i]!.type, place: `photos[${i}].base64` })
+      expect(await photo.content()).toEqual({ ok: true, value: new Uint8Array(Buffer.from('iVBORw0KGgo=', 'base64')) })
+    }
+    expect(read.value.photos).toHaveLength(photos.length)
   })
 
   test('says where a body is not as its kind has to be', async () => {
     const wrong = { ...dayLog, body: { ...(dayLog.body as object), openEnds: 'perhaps' } }
     const read = readDeviceFile('device.json', await written([dayLog, wrong], []))
-    expect(read).toMatchObject({ ok: false, error: [{ file: 'device.json', place: 'entries[1].body.openEnds' }] })
+    expect(read).toMatchObject({
+      ok: true,
+      value: {
+        entries: [{ entry: dayLog }],
+        left: [
+          { table: 'entries', raw: wrong, problems: [{ file: 'device.json', place: 'entries[1].body.openEnds' }] },
+        ],
+      },
+    })
   })
 
   test('is refused when it is cut off', async () => {
@@ -62,14 +74,20 @@ describe('the file of a device', () => {
   })
 
   test.each(validDeviceFiles.map((raw, i) => [i + 1, raw] as const))('is read: valid file %i', (_, raw) => {
-    expect(readDeviceFile('device.json', JSON.stringify(raw))).toEqual({ ok: true, value: raw })
+    const read = readDeviceFile('device.json', JSON.stringify(raw))
+    if (!read.ok) throw new Error('it is not read')
+    const { entries, photos } = raw as DeviceFile
+    expect(read.value.left).toEqual([])
+    expect(read.value.entries.map(({ entry }) => entry)).toEqual(entries)
+    expect(read.value.photos).toHaveLength(photos.length)
   })
 
   test.each(brokenDeviceFiles.map((file) => [file.title, file] as const))(
-    'is refused with %s',
+    'is refused, or lacks the part that is wrong, with %s',
     (_, { raw, problems }) => {
       const read = readDeviceFile('device.json', JSON.stringify(raw))
-      const said = read.ok ? [] : read.error.map((one) => printProblem(one, english(null)).replace('device.json: ', ''))
+      const found = read.ok ? read.value.left.flatMap((one) => one.problems) : read.error
+      const said = found.map((one) => printProblem(one, english(null)).replace('device.json: ', ''))
       expect(said).toEqual(problems)
     },
   )

@@ -1,6 +1,5 @@
 import * as z from 'zod/mini'
 import { ok, type Result } from '../../core/result.ts'
-import { reportContradictions } from '../contradiction.ts'
 import { entryIdForm, isTooFarAhead } from '../entry-id.ts'
 import { type InputProblem, written } from '../input-problem.ts'
 import { form } from '../range/form.ts'
@@ -26,19 +25,8 @@ export const deviceFileShape = z.strictObject({
   photos: listOf(photoFile, 'photosOfDevice'),
 })
 
-/** The shape, and that no id is so far ahead of the others of its run that nothing could follow it. */
-const deviceFileSchema = deviceFileShape.check((context) => {
-  reportContradictions(
-    context,
-    idsFarAhead(context.value.entries).map((i) => ({
-      path: ['entries', i, 'id'],
-      expected: { kind: 'counted on id' },
-    })),
-  )
-})
-
 /** Which of the entries have ids so far ahead of the others of their run that nothing could follow them. */
-export function idsFarAhead(entries: readonly Pick<Entry, 'id' | 'run'>[]): readonly number[] {
+function idsFarAhead(entries: readonly Pick<Entry, 'id' | 'run'>[]): readonly number[] {
   const latest = new Map<string, string>()
   return entries
     .map(({ id, run }, i) => ({ id, run, i }))
@@ -56,10 +44,6 @@ export interface DeviceFile extends Omit<z.output<typeof deviceFileShape>, 'entr
 }
 export type PhotoInFile = DeviceFile['photos'][number]
 
-/** What is in the file, its runs and readings not yet looked at; or every problem found in it. */
-export const readDeviceFile = (file: string, text: string): Result<DeviceFile, readonly InputProblem[]> =>
-  readJson(file, text, deviceFileSchema)
-
 /** The file as a whole, its entries and photos not looked at. */
 const looseShape = z.extend(deviceFileShape, {
   entries: listOf(z.unknown(), 'entries'),
@@ -67,7 +51,7 @@ const looseShape = z.extend(deviceFileShape, {
 })
 
 /** What is sound in the file, each entry and photo by itself, and what is not; or that it is no such file. */
-export function readDeviceFileLoosely(file: string, text: string): Result<Carried, readonly InputProblem[]> {
+export function readDeviceFile(file: string, text: string): Result<Carried, readonly InputProblem[]> {
   const read = readJson(file, text, looseShape)
   if (!read.ok) return read
   const photos = read.value.photos.map((raw, i) => {
@@ -81,7 +65,7 @@ export function readDeviceFileLoosely(file: string, text: string): Result<Carrie
   return ok({
     ...{ device, writtenAt, entries },
     photos: photos.flatMap(({ place, read }) =>
-      read.ok ? [{ ...read.value, file, place, content: async () => fromBase64(read.value.base64) }] : [],
+      read.ok ? [{ ...read.value, file, place, content: async () => ok(fromBase64(read.value.base64)) }] : [],
     ),
     left: [
       ...left,
@@ -127,7 +111,7 @@ const placeIn =
   (inner = '') =>
     inner === '' ? place : `${place}.${inner}`
 
-const fromBase64 = (base64: string): ArrayBuffer => Uint8Array.from(atob(base64), (one) => one.charCodeAt(0)).buffer
+const fromBase64 = (base64: string): Uint8Array => Uint8Array.from(atob(base64), (one) => one.charCodeAt(0))
 
 /**
  * The file as text, in pieces, so that photos need not all be in memory at once.

@@ -1,7 +1,7 @@
 import { err, ok } from '../../core/result.ts'
 import { theirs } from '../../core/theirs.ts'
 import type { Carried, CarriedEntry, CarriedPhoto, LeftOut } from '../../formats/entry/carried.ts'
-import { readDeviceFileLoosely, writeDeviceFile } from '../../formats/entry/device-file.ts'
+import { readDeviceFile, writeDeviceFile } from '../../formats/entry/device-file.ts'
 import type { EntryKind } from '../../formats/entry/entry-kinds.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { readPicture, wholePicture } from '../../formats/picture/read-picture.ts'
@@ -75,7 +75,7 @@ export async function takeInFile(store: DeviceStore, file: File): Answer<Importe
 }
 
 async function readCarried(file: File): Answer<Carried> {
-  const read = readDeviceFileLoosely(file.name, await file.text())
+  const read = readDeviceFile(file.name, await file.text())
   return read.ok ? read : err({ kind: 'refused', message: d.trouble.notDeviceFile(file.name), problems: read.error })
 }
 
@@ -131,13 +131,19 @@ async function takeInPhotos(store: DeviceStore, photos: readonly CarriedPhoto[])
       already += 1
       continue
     }
-    const content = await photo.content()
-    const problems = await problemsOfPhoto(photo, content)
-    if (problems.length > 0) {
-      left.push({ table: 'photos', raw: { sha256, type, base64: toBase64(new Uint8Array(content)) }, problems })
+    const read = await photo.content()
+    if (!read.ok) {
+      left.push({ table: 'photos', raw: { sha256, type }, problems: read.error })
       continue
     }
-    const kept = await store.add([], { sha256, type, content })
+    // Of its own, where it is a piece of something larger.
+    const content = read.value.slice()
+    const problems = await problemsOfPhoto(photo, content)
+    if (problems.length > 0) {
+      left.push({ table: 'photos', raw: { sha256, type, base64: toBase64(content) }, problems })
+      continue
+    }
+    const kept = await store.add([], { sha256, type, content: content.buffer })
     if (!kept.ok) return fromStore(kept.error)
     here.add(sha256)
     fresh += 1
@@ -154,17 +160,17 @@ async function photosHere(store: DeviceStore): Answer<ReadonlySet<string>> {
 
 async function problemsOfPhoto(
   { sha256, type, file, place }: CarriedPhoto,
-  content: ArrayBuffer,
+  content: Uint8Array<ArrayBuffer>,
 ): Promise<readonly InputProblem[]> {
-  const found = await sha256Of(content)
+  const found = await sha256Of(content.buffer)
   if (found !== sha256) return [{ file, place, expected: { kind: 'bytes with hash', sha256 }, found: theirs(found) }]
   const fault = await pictureFault(content, type)
   return fault === null ? [] : [{ file, place, expected: wholePicture, found: fault }]
 }
 
 /** Why bytes are no picture that can be read: by their structure, and then as the browser reads it. */
-async function pictureFault(content: ArrayBuffer, type: string): Promise<PictureFault | null> {
-  const picture = readPicture(new Uint8Array(content))
+async function pictureFault(content: Uint8Array<ArrayBuffer>, type: string): Promise<PictureFault | null> {
+  const picture = readPicture(content)
   if (!picture.ok) return picture.error
   try {
     const shown = await createImageBitmap(new Blob([content.slice(0, picture.value.length)], { type }))

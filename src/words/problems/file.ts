@@ -31,5 +31,10 @@ export type FileProblem =
   | Kinds<'run named' | 'run of a device', { readonly name: string }>
   | { readonly kind: 'several runs'; readonly count: number }
   | { readonly kind: 'other runs'; readonly names: readonly string[] }
+  // Parts of a ZIP file, and of a handover.
+  | Kinds<'whole zip' | 'readable zip part' | 'undamaged zip part' | 'zip part once' | 'zip part apart'>
+  | { readonly kind: 'handover of version'; readonly version: number }
+  | { readonly kind: 'zip part at most'; readonly bytes: number }
+  | Kinds<'part of handover' | 'part that the manifest names' | 'run of manifest'>
   | Kinds<'finite number' | 'JSON value'>
   | { readonly kind: 'levels at most'; readonly most: number }

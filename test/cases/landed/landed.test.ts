@@ -7,6 +7,7 @@ import type { Entry } from '../../../src/formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../../../src/formats/entry/log-order.ts'
 import { runEntries } from '../../../src/formats/entry/run-entries.ts'
 import { entryIdAfter } from '../../../src/formats/entry-id.ts'
+import { readHandover } from '../../../src/formats/handover/read-handover.ts'
 import { entryReadings } from '../../../src/formats/readings/entry-readings.ts'
 import { readingsFromValue } from '../../../src/formats/readings/readings-file.ts'
 import { type RunFile, runFromValue } from '../../../src/formats/run/run-file.ts'
@@ -30,7 +31,7 @@ import { recordTextOf, sha256 } from '../../fixtures/record-text-of.ts'
 const text = (name: string): string => readFileSync(new URL(`demo/${name}`, import.meta.url), 'utf8')
 const device = readDeviceFile('device.json', text('device.json'))
 if (!device.ok) throw new Error('the landed entries cannot be read', { cause: device.error })
-const { entries } = device.value
+const entries = device.value.entries.map(({ entry }) => entry)
 const expected = JSON.parse(text('expected.json'))
 const [first] = entries.filter(({ kind }) => kind === 'run') as [Entry]
 
@@ -198,5 +199,24 @@ describe('a file of the device beside the run as it was recorded', () => {
       expect(refused.ok ? [] : refused.error).toMatchObject([{ expected: { kind: 'version in force', version: id } }])
     }
     expect(beside(next.value.run)).toMatchObject({ ok: true })
+  })
+})
+
+// Written by the first version of the format, of the same entries and one photo; never written anew.
+describe('the first handover', () => {
+  const bytes = readFileSync(new URL('handover-1/handover.zip', import.meta.url))
+  const source = { size: bytes.length, read: async (from: number, to: number) => bytes.subarray(from, to) }
+
+  test('is read whole: every entry as it was, and the photo', async () => {
+    const read = await readHandover('handover.zip', source, sha256)
+    if (!read.ok || read.value.kind !== 'handover') throw new Error('it is not read')
+    const { carried, manifest } = read.value
+    expect(carried.left).toEqual([])
+    expect(manifest.runs).toEqual([{ id: first.id, name: 'Alder Creek culvert, right side' }])
+    const brought = carried.entries.map(({ entry }) => entry)
+    expect(brought.slice(0, -1)).toEqual(entries)
+    expect(runEntries(brought).photos.map(({ body }) => body.sha256)).toEqual(carried.photos.map((one) => one.sha256))
+    const photo = await carried.photos[0]!.content()
+    expect(photo.ok && sha256(photo.value)).toBe(carried.photos[0]!.sha256)
   })
 })

@@ -1,0 +1,115 @@
+import type { Carried, LeftOut } from '../../formats/entry/carried.ts'
+import { writeDeviceFile } from '../../formats/entry/device-file.ts'
+import type { Entry, PhotoBody } from '../../formats/entry/entry-kinds.ts'
+import type { HandoverPhoto } from '../../formats/handover/handover-shape.ts'
+import { writeHandover } from '../../formats/handover/write-handover.ts'
+import { printProblem } from '../../formats/input-problem.ts'
+import { sha256 } from '../../store/sha256.ts'
+import { BadInput, badWords, type Command } from '../command.ts'
+import { loadCarried, readPhoto } from '../device-file.ts'
+import { words as inWords, print, printJson, say, soundValue, writeWhole } from '../io.ts'
+
+const asked = 'handover FILE [--run ID] [-o OUT.zip | OUT.json]'
+
+export const handoverCommand: Command = {
+  name: 'handover',
+  words: 'FILE [--run ID] [-o OUT.zip | OUT.json]',
+  summary: 'What a file from a device holds, run by run, and what of it is not sound; written as the other format too.',
+  help: [
+    '  FILE        runs with entries and photos in one file, as a phone gives it: a ZIP file, or JSON of earlier ones',
+    '  --run ID    of this run alone',
+    '  -o FILE     writes it as a handover (.zip), or as one JSON file (.json); only when all of it is sound',
+    'Ends with 2 when anything in it is not sound.',
+  ].join('\n'),
+  run: async (args, { output, run, json }) => {
+    const [file, ...rest] = args
+    if (file === undefined || rest.length > 0) throw badWords(asked, args.join(' '))
+    const carried = ofRun(await loadCarried(file), run)
+    const faults = await faultsIn(carried)
+    if (output !== null && faults.length > 0) throw new BadInput(faults)
+    if (output !== null) {
+      if (!/\.(zip|json)$/i.test(output)) throw badWords('-o OUT.zip or -o OUT.json', output)
+      await writeWhole(output, /\.json$/i.test(output) ? deviceFile(carried) : handover(carried))
+      say(`wrote ${output}`)
+      return 0
+    }
+    const runs = runsIn(carried)
+    if (json) printJson({ device: carried.device, writtenAt: carried.writtenAt, runs, photos: carried.photos.length })
+    else {
+      for (const { name, id, entries } of runs) {
+        print(`${name} (${id})`)
+        for (const [kind, count] of Object.entries(entries)) print(`  ${kind}: ${count}`)
+      }
+      print(`${runs.length} runs, ${carried.photos.length} pictures, written ${carried.writtenAt} by ${carried.device}`)
+    }
+    for (const problem of faults) say(printProblem(problem, inWords))
+    return faults.length > 0 ? 2 : 0
+  },
+}
+
+/** What of it is of one run; of all without an id. */
+function ofRun(carried: Carried, run: string | null): Carried {
+  if (run === null) return carried
+  const entries = carried.entries.filter(({ entry }) => entry.run === run)
+  const pictures = new Set(photosNamed(entries.map(({ entry }) => entry)).map(({ sha256 }) => sha256))
+  const isOfRun = ({ raw }: LeftOut): boolean => (raw as { readonly run?: unknown } | null)?.run === run
+  return {
+    ...carried,
+    entries,
+    photos: carried.photos.filter(({ sha256 }) => pictures.has(sha256)),
+    left: carried.left.filter(isOfRun),
+  }
+}
+
+const photosNamed = (entries: readonly Entry[]): readonly PhotoBody[] =>
+  entries.flatMap(({ kind, body }) => (kind === 'photo' ? [body as PhotoBody] : []))
+
+async function faultsIn({ left, photos }: Carried) {
+  const faults = left.flatMap(({ problems }) => problems)
+  for (const photo of photos) {
+    const read = await readPhoto(photo)
+    if (!read.ok) faults.push(...read.error)
+  }
+  return faults
+}
+
+function runsIn({ entries }: Carried) {
+  const ids = [...new Set(entries.map(({ entry }) => entry.run))]
+  return ids.map((id) => {
+    const own = entries.filter(({ entry }) => entry.run === id)
+    const body = own.findLast(({ entry }) => entry.kind === 'run')?.entry.body as
+      | { readonly name?: unknown }
+      | undefined
+    const counts: Record<string, number> = {}
+    for (const { entry } of own) counts[entry.kind] = (counts[entry.kind] ?? 0) + 1
+    return { id, name: String(body?.name ?? id), entries: counts }
+  })
+}
+
+async function bytesOf(photo: Carried['photos'][number]): Promise<Uint8Array> {
+  return soundValue(await readPhoto(photo)).bytes
+}
+
+async function* handover(carried: Carried): AsyncGenerator<Uint8Array> {
+  const entries = carried.entries.map(({ entry }) => entry)
+  const pictures = new Map(carried.photos.map((photo) => [photo.sha256, photo]))
+  const photos: HandoverPhoto[] = []
+  for (const photo of pictures.values()) {
+    const { sha256, type } = photo
+    photos.push({ sha256, type, bytes: (await bytesOf(photo)).length })
+  }
+  const elsewhere = new Set(photosNamed(entries).flatMap(({ sha256 }) => (pictures.has(sha256) ? [] : [sha256])))
+  const { device, writtenAt } = carried
+  const runs = runsIn(carried).map(({ id, name }) => ({ id, name }))
+  const input = { device, writtenAt, runs, entries, photos, elsewhere: [...elsewhere] }
+  yield* writeHandover(input, ({ sha256 }) => bytesOf(pictures.get(sha256)!), sha256)
+}
+
+async function* deviceFile(carried: Carried): AsyncGenerator<string> {
+  async function* photos() {
+    for (const photo of carried.photos)
+      yield { sha256: photo.sha256, type: photo.type, base64: Buffer.from(await bytesOf(photo)).toString('base64') }
+  }
+  const entries = carried.entries.map(({ entry }) => entry)
+  yield* writeDeviceFile(carried, entries, photos())
+}
