@@ -41,7 +41,8 @@ export const rememberVisit = (visit: Visit): void => remember('visit', visit)
 /** A browser may keep its storage shut; then things hold until the page is closed. */
 const unkept = new Map<string, unknown>()
 
-function recall(key: string): unknown {
+/** What this browser was given to remember under a name; null where that is nothing. */
+export function recall(key: string): unknown {
   try {
     return JSON.parse(localStorage.getItem(`lapwise/${key}`) ?? 'null')
   } catch {
@@ -49,7 +50,7 @@ function recall(key: string): unknown {
   }
 }
 
-function remember(key: string, value: unknown): void {
+export function remember(key: string, value: unknown): void {
   try {
     localStorage.setItem(`lapwise/${key}`, JSON.stringify(value))
   } catch {

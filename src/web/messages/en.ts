@@ -12,6 +12,17 @@ export const en = {
     loading: 'Loading …',
     again: 'Try again',
   },
+  form: {
+    attention: (n: number) => (n === 1 ? 'One thing needs attention' : `${n} things need attention`),
+    wrong: (expected: string, found: string) => `Expected ${expected}${found === '' ? '' : `; found ${found}`}.`,
+    notSaid: 'not said',
+    remove: (name: string) => `Remove ${name}`,
+    removed: (name: string) => `${name} is removed.`,
+    back: 'Put it back as it was',
+    others: (what: string) => `${what}: choose another`,
+    fewer: 'Leave it as it is',
+    noLayout: (reason: string) => `No layout: ${reason}.`,
+  },
   preferences: {
     language: 'Language',
     light: 'Light',
@@ -44,7 +55,7 @@ export const en = {
   doors: {
     label: 'Where to begin',
     check: { name: 'Check what stands', what: 'A terminal or a run in front of you' },
-    layOut: { name: 'Lay out a run', what: 'Posts, panels, splices and stakes, from a run file' },
+    layOut: { name: 'Lay out a run', what: 'Posts, panels, splices and stakes, for a stretch to shield' },
     need: { name: 'How much barrier', what: 'From road and hazard to length and place' },
   },
   check: {
@@ -209,6 +220,9 @@ export const en = {
     elsewhere: 'Begun and not saved:',
   },
   entry: {
+    anewFromPost: 'Driven: lay out anew from this post on',
+    anewFromPanel: 'Hung: lay out anew from this panel on',
+    anewBlocked: 'The post could not go here',
     close: 'List',
     previous: 'Previous',
     next: 'Next',
@@ -532,6 +546,7 @@ export const en = {
     otherVersion: (mark: string) => `version …${mark}`,
   },
   layout: {
+    edit: 'Edit what is asked',
     why: 'Why so',
     pieces: 'Pieces in order',
     along: 'From post 1',

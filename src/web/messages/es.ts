@@ -14,6 +14,17 @@ export const es: Messages = {
     loading: 'Cargando …',
     again: 'Intentar de nuevo',
   },
+  form: {
+    attention: (n) => (n === 1 ? 'Una cosa requiere atención' : `${n} cosas requieren atención`),
+    wrong: (expected, found) => `Se esperaba ${expected}${found === '' ? '' : `; se encontró ${found}`}.`,
+    notSaid: 'no se dice',
+    remove: (name) => `Quitar ${name}`,
+    removed: (name) => `${name} se quitó.`,
+    back: 'Dejarlo como estaba',
+    others: (what) => `${what}: elegir otro`,
+    fewer: 'Dejarlo así',
+    noLayout: (reason) => `Ninguna disposición: ${reason}.`,
+  },
   preferences: {
     language: 'Idioma',
     light: 'Luz',
@@ -46,7 +57,7 @@ export const es: Messages = {
   doors: {
     label: 'Por dónde empezar',
     check: { name: 'Revisar lo que está en pie', what: 'Un terminal o un tramo ante usted' },
-    layOut: { name: 'Disponer un tramo', what: 'Postes, paneles, empalmes y estacas, desde un archivo de tramo' },
+    layOut: { name: 'Disponer un tramo', what: 'Postes, paneles, empalmes y estacas, para un trecho que proteger' },
     need: { name: 'Cuánta barrera', what: 'Del camino y el peligro a la longitud y el lugar' },
   },
   check: {
@@ -216,6 +227,9 @@ export const es: Messages = {
     elsewhere: 'Empezado y sin guardar:',
   },
   entry: {
+    anewFromPost: 'Hincado: disponer de nuevo desde este poste',
+    anewFromPanel: 'Colgado: disponer de nuevo desde este panel',
+    anewBlocked: 'El poste no pudo ir aquí',
     close: 'Lista',
     previous: 'Anterior',
     next: 'Siguiente',
@@ -539,6 +553,7 @@ export const es: Messages = {
     otherVersion: (mark) => `versión …${mark}`,
   },
   layout: {
+    edit: 'Editar lo que se pide',
     why: 'Por qué así',
     pieces: 'Piezas en orden',
     along: 'Desde el poste 1',

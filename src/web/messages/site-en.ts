@@ -14,7 +14,6 @@ export const siteEn = {
     fileName: 'site',
     example: 'Begin with the example',
     exampleDone: 'The example stands here now.',
-    back: 'Put it back as it was',
     units: (to: string) =>
       `Lengths were converted to ${to} and rounded to hundredths; the tables are those of the new unit.`,
     speed: (from: string, to: string) => `Check the design speed: ${from} became ${to}.`,
@@ -27,7 +26,6 @@ export const siteEn = {
     newRun: 'Run for a need',
   },
   attention: {
-    title: (n: number) => (n === 1 ? 'One thing needs attention' : `${n} things need attention`),
     stale: 'Need and checks are not computed until it is put right. The plan shows the site as it was last in order.',
     refused: 'The need is not computed until it is put right. The plan shows the site without it.',
   },
@@ -114,15 +112,11 @@ export const siteEn = {
   },
   form: {
     title: 'The numbers of the site',
-    wrong: (expected: string, found: string) => `Expected ${expected}${found === '' ? '' : `; found ${found}`}.`,
     add: { hazards: 'Add a hazard', driveways: 'Add a driveway' },
-    remove: (name: string) => `Remove ${name}`,
-    removed: (name: string) => `${name} is removed.`,
     newHazard: (n: number) => `hazard ${n}`,
     newDriveway: (n: number) => `driveway ${n}`,
     hazard: (n: number) => `Hazard ${n}`,
     driveway: (n: number) => `Driveway ${n}`,
-    notSaid: 'not said',
     noSuchSheet: (id: string) => `${id} (there is no such sheet)`,
   },
   sections: {

@@ -16,7 +16,6 @@ export const siteEs: SiteWords = {
     fileName: 'sitio',
     example: 'Empezar con el ejemplo',
     exampleDone: 'Aquí está ahora el ejemplo.',
-    back: 'Dejarlo como estaba',
     units: (to) =>
       `Las longitudes se convirtieron a ${to} y se redondearon a centésimas; las tablas son las de la nueva unidad.`,
     speed: (from, to) => `Compruebe la velocidad de diseño: ${from} pasó a ${to}.`,
@@ -29,7 +28,6 @@ export const siteEs: SiteWords = {
     newRun: 'Tramo para una necesidad',
   },
   attention: {
-    title: (n) => (n === 1 ? 'Una cosa requiere atención' : `${n} cosas requieren atención`),
     stale:
       'Necesidad y comprobaciones no se calculan hasta que se corrija. El plano muestra el sitio como estaba la última vez que estuvo en orden.',
     refused: 'La necesidad no se calcula hasta que se corrija. El plano muestra el sitio sin ella.',
@@ -117,15 +115,11 @@ export const siteEs: SiteWords = {
   },
   form: {
     title: 'Los números del sitio',
-    wrong: (expected, found) => `Se esperaba ${expected}${found === '' ? '' : `; se encontró ${found}`}.`,
     add: { hazards: 'Añadir un peligro', driveways: 'Añadir una entrada' },
-    remove: (name) => `Quitar ${name}`,
-    removed: (name) => `${name} se quitó.`,
     newHazard: (n) => `peligro ${n}`,
     newDriveway: (n) => `entrada ${n}`,
     hazard: (n) => `Peligro ${n}`,
     driveway: (n) => `Entrada ${n}`,
-    notSaid: 'no se dice',
     noSuchSheet: (id) => `${id} (no hay tal ficha)`,
   },
   sections: {

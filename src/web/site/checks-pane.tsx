@@ -22,7 +22,7 @@ export function ChecksPane({ checks, units }: Props) {
       <p class="hint">{s.how}</p>
       <CheckList checks={[...having('fails'), ...having('unread')]} units={units} />
       {meeting.length > 0 && (
-        <details class="site-section">
+        <details class="form-section">
           <summary>
             <VerdictMark word="meets" />
             <span>{s.meet(meeting.length)}</span>

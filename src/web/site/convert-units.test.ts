@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
+import { valueAt, withValue } from '../form/draft.ts'
 import { inUnits } from './convert-units.ts'
-import { valueAt, withValue } from './draft.ts'
 import { exampleSite } from './example-site.ts'
 import { solveSite } from './solve-site.ts'
 

@@ -1,4 +1,4 @@
-import { type Draft, itemsAt, unitsOf, valueAt, withValue } from './draft.ts'
+import { type Draft, itemsAt, unitsOf, valueAt, withValue } from '../form/draft.ts'
 import { stationLike, stationNumber } from './station-value.ts'
 
 type UnitSystem = 'us' | 'metric'

@@ -1,4 +1,4 @@
-import type { Draft } from './draft.ts'
+import type { Draft } from '../form/draft.ts'
 
 /** What stands there before anybody entered a site: a place of our own invention, taken from no publication. */
 export const exampleSite: Draft = {

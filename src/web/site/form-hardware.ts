@@ -1,10 +1,10 @@
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { nameOf } from '../../core/hardware/sheet-text.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from '../form/draft.ts'
+import { type FormField, fieldMaker } from '../form/form-field.ts'
 import { say } from '../messages.ts'
-import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from './draft.ts'
-import { type FormField, fieldMaker, longOf } from './form-field.ts'
-import { words } from './words.ts'
+import { longOf, words } from './words.ts'
 
 export function hardwareFields(draft: Draft): readonly FormField[] {
   const { fields, choices, form } = words()

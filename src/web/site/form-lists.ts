@@ -1,21 +1,8 @@
-import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from './draft.ts'
-import { type FormField, fieldMaker, longOf } from './form-field.ts'
+import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from '../form/draft.ts'
+import { fieldMaker } from '../form/form-field.ts'
+import type { FormItem, FormList } from '../form/form-section.ts'
 import { stationLike, stationNumber } from './station-value.ts'
-import { words } from './words.ts'
-
-export interface FormList {
-  readonly place: 'hazards' | 'driveways'
-  readonly items: readonly FormItem[]
-  readonly least: number
-  readonly add: (draft: Draft) => Draft
-}
-
-export interface FormItem {
-  readonly title: string
-  readonly name: string
-  readonly fields: readonly FormField[]
-  readonly remove: (draft: Draft) => Draft
-}
+import { longOf, words } from './words.ts'
 
 export function hazardList(draft: Draft): FormList {
   const { fields, units, form } = words()
@@ -24,6 +11,7 @@ export function hazardList(draft: Draft): FormList {
   return {
     place: 'hazards',
     least: 1,
+    addWords: form.add.hazards,
     items: itemsAt(draft, 'hazards').map((hazard, i) => {
       const at = (name: string): string => `hazards[${i}].${name}`
       const far = valueAt(hazard, 'beyondClearZone') === true ? optional : number
@@ -63,6 +51,7 @@ export function drivewayList(draft: Draft): FormList {
   return {
     place: 'driveways',
     least: 0,
+    addWords: form.add.driveways,
     items: itemsAt(draft, 'driveways').map((driveway, i) => {
       const at = (name: string): string => `driveways[${i}].${name}`
       return {

@@ -1,26 +1,21 @@
+import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from '../form/draft.ts'
+import { type FormField, fieldMaker } from '../form/form-field.ts'
+import type { FormSection } from '../form/form-section.ts'
 import { inUnits } from './convert-units.ts'
-import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from './draft.ts'
-import { type FormField, fieldMaker, longOf } from './form-field.ts'
 import { besideFields, groundFields, hardwareFields } from './form-hardware.ts'
-import { drivewayList, type FormList, hazardList } from './form-lists.ts'
-import { words } from './words.ts'
-
-/** A part of the form: fields, or a list of things with fields of their own. */
-export interface FormSection {
-  readonly id: keyof ReturnType<typeof words>['sections']
-  readonly fields: readonly FormField[]
-  readonly list: FormList | null
-  /** Whether it stands open when the form is first seen and there is room. */
-  readonly isMain: boolean
-}
+import { drivewayList, hazardList } from './form-lists.ts'
+import { longOf, type SiteSection, words } from './words.ts'
 
 /** The form of `draft`: which fields there are depends on what it says. */
 export function sectionsOf(draft: Draft): readonly FormSection[] {
   const section = (
-    id: FormSection['id'],
+    id: SiteSection,
     fields: readonly FormField[],
     { isMain = true, list = null }: Partial<FormSection> = {},
-  ): FormSection => ({ id, fields, list, isMain })
+  ): FormSection => ({
+    ...{ id, title: words().sections[id], how: null, fields, list, isMain },
+    isHandiest: handiest.includes(id),
+  })
   return [
     section('site', siteFields(draft)),
     section('road', roadFields(draft)),
@@ -35,9 +30,7 @@ export function sectionsOf(draft: Draft): readonly FormSection[] {
   ]
 }
 
-/** Every field of the form, in order. */
-export const fieldsOf = (sections: readonly FormSection[]): readonly FormField[] =>
-  sections.flatMap(({ fields, list }) => [...fields, ...(list?.items ?? []).flatMap((item) => item.fields)])
+const handiest: readonly SiteSection[] = ['hazards', 'barrier']
 
 function siteFields(draft: Draft): readonly FormField[] {
   const { fields, choices } = words()

@@ -2,7 +2,7 @@ import { adjacentView } from '../../core/need/traffic-view.ts'
 import type { Site } from '../../core/site/site.ts'
 import type { PlanHandle } from '../../drawing/views/plan/handles.ts'
 import type { RoadPlace } from '../../drawing/views/plan/plan-frame.ts'
-import { type Draft, valueAt, withValue } from './draft.ts'
+import { type Draft, valueAt, withValue } from '../form/draft.ts'
 import { stationLike } from './station-value.ts'
 
 /** What moving a handle moves: a place, or one number. */

@@ -2,36 +2,30 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Site } from '../../core/site/site.ts'
 import '../style/site.css'
 import type { RunSource } from '../data/run-source.ts'
+import { Attention } from '../form/attention.tsx'
+import { type Draft, textOf, unitsOf, valueAt } from '../form/draft.ts'
+import { fieldsOf } from '../form/form-section.ts'
+import { FormView } from '../form/form-view.tsx'
+import { placeProblems } from '../form/place-problems.ts'
+import { type Swept, SweptNote } from '../form/swept.tsx'
+import { useEachFrame } from '../form/use-each-frame.ts'
+import { useWide } from '../form/use-wide.ts'
 import { language } from '../language.ts'
-import { m, say } from '../messages.ts'
-import { ProblemList } from '../parts/trouble-note.tsx'
+import { m } from '../messages.ts'
 import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { runsPath } from '../route.ts'
 import { ChecksPane } from './checks-pane.tsx'
-import { type Draft, textOf, unitsOf, valueAt } from './draft.ts'
-import { fieldId } from './field-view.tsx'
-import type { FormField } from './form-field.ts'
-import { fieldsOf, sectionsOf } from './form-sections.ts'
+import { sectionsOf } from './form-sections.ts'
 import { keepDraft, keptDraft } from './kept-draft.ts'
 import { NeedPane } from './need-pane.tsx'
-import { type PlacedProblems, placeProblems } from './place-problems.ts'
 import { PlanPane } from './plan-pane.tsx'
 import { SectionPane } from './section-pane.tsx'
 import { SiteActions } from './site-actions.tsx'
-import { SiteForm } from './site-form.tsx'
 import { SiteSum } from './site-sum.tsx'
 import { type SolvedSite, solveSite } from './solve-site.ts'
-import { useEachFrame } from './use-each-frame.ts'
-import { useWide } from './use-wide.ts'
 import { words } from './words.ts'
 
 type Change = (draft: Draft) => Draft
-
-/** What a sweeping change did, and the site before it. */
-interface Swept {
-  readonly said: string
-  readonly before: Draft
-}
 
 /** What the page of a site is built of, in the order of building. */
 const stages = ['head', 'site', 'sum', 'plan', 'picture', 'form', 'need', 'section', 'checks'] as const
@@ -81,28 +75,22 @@ export function SiteView({ source }: { readonly source: RunSource }) {
         </div>
         <p class="hint">{words().how}</p>
         <SiteActions source={source} draft={draft} results={has('sum') ? results : 'to come'} sweep={sweep} />
-        <div role="status">
-          {swept !== null && (
-            <p class="site-swept">
-              {swept.said}{' '}
-              <button
-                type="button"
-                class="button small"
-                onClick={() => {
-                  setDraft(swept.before)
-                  setSwept(null)
-                }}
-              >
-                {words().actions.back}
-              </button>
-            </p>
-          )}
-        </div>
+        <SweptNote
+          swept={swept}
+          back={(before) => {
+            setDraft(before)
+            setSwept(null)
+          }}
+        />
       </header>
       {has('sum') && <SiteSum results={results} />}
       <div class="site-pictures">
         {solved.problems.length > 0 && (
-          <Attention problems={problems} fields={fields} isRefused={solved.site !== null} />
+          <Attention
+            problems={problems}
+            fields={fields}
+            meanwhile={solved.site === null ? words().attention.stale : words().attention.refused}
+          />
         )}
         {has('plan') && shown !== null && (
           <PlanPane
@@ -116,7 +104,8 @@ export function SiteView({ source }: { readonly source: RunSource }) {
         )}
       </div>
       {has('form') && (
-        <SiteForm
+        <FormView
+          title={words().form.title}
           sections={sections}
           problems={problems}
           isWide={isWide}
@@ -132,42 +121,6 @@ export function SiteView({ source }: { readonly source: RunSource }) {
         {has('section') && shown !== null && <SectionPane site={shown.site} need={solved.need} page={page} />}
         {has('checks') && results !== null && <ChecksPane checks={results.checks} units={unitsOf(draft)} />}
       </div>
-    </div>
-  )
-}
-
-interface AttentionProps {
-  readonly problems: PlacedProblems
-  readonly fields: readonly FormField[]
-  readonly isRefused: boolean
-}
-
-/** What is wrong, for who does not look at the field: each with the way to its field, and what no field can show. */
-function Attention({ problems, fields, isRefused }: AttentionProps) {
-  const { attention, form } = words()
-  const placed = fields.flatMap((field) => (problems.at.get(field.place) ?? []).map((problem) => ({ field, problem })))
-  return (
-    <div class="trouble site-attention">
-      <p>
-        <b>{attention.title(placed.length + problems.rest.length)}</b> {isRefused ? attention.refused : attention.stale}
-      </p>
-      <ul class="problems">
-        {placed.map(({ field, problem }) => (
-          <li key={`${field.place} ${say(problem.expected)}`}>
-            <a
-              href={`#${fieldId(field.place)}`}
-              onClick={(event) => {
-                event.preventDefault()
-                document.getElementById(fieldId(field.place))?.focus()
-              }}
-            >
-              {field.label}
-            </a>
-            : {form.wrong(say(problem.expected), problem.found === null ? '' : say(problem.found))}
-          </li>
-        ))}
-      </ul>
-      <ProblemList problems={problems.rest} />
     </div>
   )
 }

@@ -7,7 +7,7 @@ import { siteFromValue } from '../../formats/site/read-site.ts'
 import { type NeedReport, needProblem, reportNeed } from '../../operations/compute-need.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
 import { runForNeed } from '../../operations/run-for-need.ts'
-import type { Draft } from './draft.ts'
+import type { Draft } from '../form/draft.ts'
 
 /** All that follows from what is written of a site. */
 export interface SolvedSite {

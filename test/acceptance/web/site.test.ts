@@ -11,12 +11,12 @@ test.beforeEach(async ({ page }) => {
 })
 
 const sum = (page: Page, which: 'approach' | 'departure' | 'installed') => page.locator(`[data-sum="${which}"] dd`)
-const field = (page: Page, place: string) => page.locator(`#site-${place.replaceAll('.', '-')}`)
+const field = (page: Page, place: string) => page.locator(`#field-${place.replaceAll('.', '-')}`)
 const handle = (page: Page, place: string) => page.locator(`[data-handle="${place}"]`)
 
 /** Opens a part of the form; on a wide screen most stand open. */
 async function openPart(page: Page, title: string): Promise<void> {
-  const part = page.locator('details.site-section', { has: page.getByRole('heading', { name: title, exact: true }) })
+  const part = page.locator('details.form-section', { has: page.getByRole('heading', { name: title, exact: true }) })
   if ((await part.getAttribute('open')) === null) await part.locator('summary').click()
 }
 
@@ -208,8 +208,8 @@ test('the arrow keys do what the hand does', async ({ page }) => {
 test('a number that is none is named at its field, is kept, and nothing is computed from it', async ({ page }) => {
   const near = field(page, 'hazards-0-near')
   await near.fill('1O')
-  await expect(near).toHaveAttribute('aria-describedby', 'site-hazards-0-near-wrong')
-  await expect(page.locator('#site-hazards-0-near-wrong')).toHaveText('Expected a number; found "1O".')
+  await expect(near).toHaveAttribute('aria-describedby', 'field-hazards-0-near-wrong')
+  await expect(page.locator('#field-hazards-0-near-wrong')).toHaveText('Expected a number; found "1O".')
   await expect(near).toHaveAttribute('aria-invalid', 'true')
   await expect(page.locator('.site-sum')).toHaveText('Not computed')
   await expect(page.locator('.site-need')).toHaveCount(0)
@@ -217,7 +217,7 @@ test('a number that is none is named at its field, is kept, and nothing is compu
   await page.reload()
   await expect(near).toHaveValue('1O')
   await near.fill('8')
-  await expect(page.locator('#site-barrier-offset-wrong')).toContainText(
+  await expect(page.locator('#field-barrier-offset-wrong')).toContainText(
     'a barrier in front of "culvert headwall", at most 8 ft',
   )
   await near.fill('12.')
@@ -226,7 +226,7 @@ test('a number that is none is named at its field, is kept, and nothing is compu
   // Above the table: the need is refused at the speed, and the plan stays.
   await openPart(page, 'Road and traffic')
   await page.getByLabel('Design speed').fill('95')
-  await expect(page.locator('#site-road-speed-wrong')).toContainText('at most 80 mi/h')
+  await expect(page.locator('#field-road-speed-wrong')).toContainText('at most 80 mi/h')
   await expect(page.locator('.plan svg')).toBeVisible()
 })
 
@@ -257,7 +257,7 @@ test('hazards are added and removed, units change with their tables, and a sweep
 
   await openPart(page, 'Site and tables')
   await page.getByLabel('Units').selectOption('m, km/h')
-  await expect(page.locator('.site-swept')).toContainText('60 mi/h became 100 km/h')
+  await expect(page.locator('.form-swept')).toContainText('60 mi/h became 100 km/h')
   await expect(field(page, 'barrier-offset')).toHaveValue('2.74')
   await expect(page.locator('.site-need')).toContainText('RDG 2011 Table 5-10(a), 100 km/h')
   await page.getByRole('button', { name: 'Put it back as it was' }).click()

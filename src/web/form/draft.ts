@@ -1,5 +1,5 @@
 /**
- * The site as it is being written: the shape of a site file, in which any value may still be wrong. A number that is
+ * A site or run as it is being written: the shape of its file, in which any value may still be wrong. A number that is
  * being typed and is none yet stands in it as a text, so nothing that somebody entered is lost.
  */
 export interface Draft {

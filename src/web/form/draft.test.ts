@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { exampleSite } from '../site/example-site.ts'
+import { solveSite } from '../site/solve-site.ts'
 import { meaningOf, valueAt, withValue } from './draft.ts'
-import { exampleSite } from './example-site.ts'
 import { placeProblems } from './place-problems.ts'
-import { solveSite } from './solve-site.ts'
 
 describe('a place of the draft', () => {
   test('is read and changed by the name that problems give it, and nothing else changes', () => {

@@ -1,20 +1,25 @@
-import { type Draft, unitsOf, valueAt, withValue } from './draft.ts'
-import { words } from './words.ts'
+import { type Draft, valueAt, withValue } from './draft.ts'
 
 export interface Choice {
   readonly value: string
   readonly label: string
+  /** An SVG picture of it, where it is chosen by that. */
+  readonly svg?: string
 }
 
-/** One field of the form; its place is the one that a problem of the site file would name. */
+/** One field of the form; its place is the one that a problem of its file would name. */
 export interface FormField {
   readonly place: string
-  readonly kind: 'number' | 'text' | 'choice' | 'check' | 'date'
+  /** `length` and `lengths` are along a rail, with their units, and are numbers of inches once they are read. */
+  readonly kind: 'number' | 'text' | 'choice' | 'pictures' | 'check' | 'date' | 'length' | 'lengths'
   readonly label: string
   readonly unit: string | null
   readonly isOptional: boolean
   readonly choices: readonly Choice[]
   readonly value: unknown
+  /** Its value as a text, and what a typed text means; left out where these are the plain ones of its kind. */
+  readonly text?: (value: unknown) => string
+  readonly read?: (text: string) => unknown
   readonly put: (draft: Draft, value: unknown) => Draft
 }
 
@@ -34,7 +39,7 @@ export function fieldMaker(draft: Draft) {
   return {
     field,
     number: (place: string, label: string, unit: string): FormField => field(place, label, { unit }),
-    /** A number that the site need not say. */
+    /** A number that need not be said. */
     optional: (place: string, label: string, unit: string): FormField =>
       field(place, label, { unit, isOptional: true }),
     check: (place: string, label: string, given: Partial<FormField> = {}): FormField =>
@@ -50,6 +55,3 @@ export function fieldMaker(draft: Draft) {
 
 const choicesOf = (choices: Readonly<Record<string, string>>): readonly Choice[] =>
   Object.entries(choices).map(([value, label]) => ({ value, label }))
-
-/** Name of the unit of lengths in the draft. */
-export const longOf = (draft: Draft): string => (unitsOf(draft) === 'us' ? words().units.ft : words().units.m)

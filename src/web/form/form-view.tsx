@@ -1,13 +1,14 @@
+import '../style/form.css'
 import { useState } from 'preact/hooks'
+import { m } from '../messages.ts'
 import type { Draft } from './draft.ts'
 import { FieldView } from './field-view.tsx'
 import type { FormField } from './form-field.ts'
-import type { FormItem, FormList } from './form-lists.ts'
-import type { FormSection } from './form-sections.ts'
+import { type FormItem, type FormList, type FormSection, fieldsIn } from './form-section.ts'
 import type { PlacedProblems } from './place-problems.ts'
-import { words } from './words.ts'
 
 interface Props {
+  readonly title: string
   readonly sections: readonly FormSection[]
   readonly problems: PlacedProblems
   /** Whether there is room for sections to stand open from the start. */
@@ -18,31 +19,33 @@ interface Props {
   readonly saidOfUnits: (before: Draft, after: Draft) => string
 }
 
-export function SiteForm(props: Props) {
-  const { sections, problems } = props
+/** A form of sections that fold; what is wrong stands at the field that it is wrong with. */
+export function FormView(props: Props) {
+  const { title, sections, problems } = props
   const put = (field: FormField, value: unknown): void => {
     const change = (draft: Draft): Draft => field.put(draft, value)
     if (field.place === 'units') props.sweep(change, props.saidOfUnits)
     else props.change(change)
   }
   const fields = (list: readonly FormField[]) => (
-    <div class="site-fields">
+    <div class="form-fields">
       {list.map((field) => (
         <FieldView key={field.place} field={field} problems={problems.at.get(field.place) ?? []} change={put} />
       ))}
     </div>
   )
   return (
-    <form class="site-form" aria-labelledby="site-form-title" noValidate onSubmit={(event) => event.preventDefault()}>
-      <h2 id="site-form-title">{words().form.title}</h2>
+    <form class="form" aria-labelledby="form-title" noValidate onSubmit={(event) => event.preventDefault()}>
+      <h2 id="form-title">{title}</h2>
       {sections.map((section) => (
         <Section
           key={section.id}
           section={section}
-          isOpenFirst={props.isWide ? section.isMain : handiest.includes(section.id)}
-          isWrong={allFields(section).some(({ place }) => problems.at.has(place))}
+          isOpenFirst={props.isWide ? section.isMain : section.isHandiest}
+          isWrong={fieldsIn(section).some(({ place }) => problems.at.has(place))}
           content={() => (
             <>
+              {section.how !== null && <p class="hint">{section.how}</p>}
               {section.fields.length > 0 && fields(section.fields)}
               {section.list !== null && (
                 <ItemList list={section.list} fields={fields} change={props.change} sweep={props.sweep} />
@@ -55,19 +58,12 @@ export function SiteForm(props: Props) {
   )
 }
 
-const handiest: readonly FormSection['id'][] = ['hazards', 'barrier']
-
-const allFields = ({ fields, list }: FormSection): readonly FormField[] => [
-  ...fields,
-  ...(list?.items ?? []).flatMap((item) => item.fields),
-]
-
 interface SectionProps {
   readonly section: FormSection
   readonly isOpenFirst: boolean
   /** A section in which something is wrong cannot be shut. */
   readonly isWrong: boolean
-  /** Made only while the section is open: a site has hundreds of fields, and a phone shows a few. */
+  /** Made only while the section is open: a form has hundreds of fields, and a phone shows a few. */
   readonly content: () => preact.ComponentChildren
 }
 
@@ -75,12 +71,12 @@ function Section({ section, isOpenFirst, isWrong, content }: SectionProps) {
   const [isOpen, setOpen] = useState(isOpenFirst)
   return (
     <details
-      class="site-section"
+      class="form-section"
       open={isOpen || isWrong}
       onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
     >
       <summary>
-        <h3>{words().sections[section.id]}</h3>
+        <h3>{section.title}</h3>
       </summary>
       {(isOpen || isWrong) && content()}
     </details>
@@ -93,23 +89,22 @@ interface ItemListProps extends Pick<Props, 'change' | 'sweep'> {
 }
 
 function ItemList({ list, fields, change, sweep }: ItemListProps) {
-  const { form } = words()
-  const remove = (item: FormItem): void => sweep(item.remove, () => form.removed(item.name))
+  const remove = (item: FormItem): void => sweep(item.remove, () => m.form.removed(item.name))
   return (
     <>
       {list.items.map((item, i) => (
-        <fieldset class="site-item" key={i}>
+        <fieldset class="form-item" key={i}>
           <legend>{item.title}</legend>
           {fields(item.fields)}
           {list.items.length > list.least && (
             <button type="button" class="button small" onClick={() => remove(item)}>
-              {form.remove(item.name)}
+              {m.form.remove(item.name)}
             </button>
           )}
         </fieldset>
       ))}
       <button type="button" class="button" onClick={() => change(list.add)}>
-        {form.add[list.place]}
+        {list.addWords}
       </button>
     </>
   )

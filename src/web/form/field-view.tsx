@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks'
 import type { InputProblem } from '../../formats/input-problem.ts'
-import { say } from '../messages.ts'
+import { m } from '../messages.ts'
 import { meaningOf, textOf } from './draft.ts'
 import type { FormField } from './form-field.ts'
-import { words } from './words.ts'
+import { PictureChoice } from './picture-choice.tsx'
+import { problemWords } from './problem-words.ts'
 
 interface Props {
   readonly field: FormField
@@ -11,7 +12,7 @@ interface Props {
   readonly change: (field: FormField, value: unknown) => void
 }
 
-export const fieldId = (place: string): string => `site-${place.replaceAll(/[^a-zA-Z0-9]+/g, '-')}`
+export const fieldId = (place: string): string => `field-${place.replaceAll(/[^a-zA-Z0-9]+/g, '-')}`
 
 /** A field with its unit and, below it, what is wrong with it. */
 export function FieldView({ field, problems, change }: Props) {
@@ -22,8 +23,10 @@ export function FieldView({ field, problems, change }: Props) {
     'aria-describedby': problems.length > 0 ? `${id}-wrong` : undefined,
   } as const
   return (
-    <div class={isLong(field) || problems.length > 0 ? 'site-field whole' : 'site-field'}>
-      {field.kind === 'check' ? (
+    <div class={isLong(field) || problems.length > 0 ? 'form-field whole' : 'form-field'}>
+      {field.kind === 'pictures' ? (
+        <PictureChoice field={field} id={id} change={change} />
+      ) : field.kind === 'check' ? (
         <label class="check" for={id}>
           <input
             {...shared}
@@ -50,8 +53,8 @@ export function FieldView({ field, problems, change }: Props) {
       )}
       {problems.length > 0 && (
         <div class="field-wrong" id={`${id}-wrong`}>
-          {problems.map(({ expected, found }) => (
-            <p key={say(expected)}>{words().form.wrong(say(expected), found === null ? '' : say(found))}</p>
+          {problems.map(problemWords).map((one) => (
+            <p key={one}>{one}</p>
           ))}
         </div>
       )}
@@ -61,7 +64,7 @@ export function FieldView({ field, problems, change }: Props) {
 
 /** Whether a field takes a row of its own. */
 const isLong = ({ kind, choices }: FormField): boolean =>
-  kind === 'check' || kind === 'text' || choices.some(({ label }) => label.length > 10)
+  kind === 'check' || kind === 'text' || kind === 'lengths' || choices.some(({ label }) => label.length > 10)
 
 type InputProps = Pick<Props, 'field' | 'change'> & { readonly shared: object }
 
@@ -71,7 +74,7 @@ const ChoiceInput = ({ field, shared, change }: InputProps) => (
     value={textOf(field.value)}
     onChange={({ currentTarget: { value } }) => change(field, value === '' ? null : value)}
   >
-    {field.isOptional && <option value="">{words().form.notSaid}</option>}
+    {field.isOptional && <option value="">{m.form.notSaid}</option>}
     {field.choices.map(({ value, label }) => (
       <option key={value} value={value}>
         {label}
@@ -82,16 +85,17 @@ const ChoiceInput = ({ field, shared, change }: InputProps) => (
 
 /** What was typed stays as it was typed while it means the value; a value from elsewhere, as a drag, replaces it. */
 function TextInput({ field, shared, change }: InputProps) {
-  const isNumber = field.kind === 'number'
+  const isNumber = field.kind === 'number' || field.kind === 'length'
   const [typed, setTyped] = useState('')
-  const meaning = isNumber ? meaningOf(typed) : typed || undefined
+  const read = field.read ?? (isNumber ? meaningOf : (text: string) => text || undefined)
+  const meaning = read(typed)
   const common = {
     ...shared,
     autocomplete: 'off',
-    value: meaning !== undefined && meaning === field.value ? typed : textOf(field.value),
+    value: meaning !== undefined && isSame(meaning, field.value) ? typed : (field.text ?? textOf)(field.value),
     onInput: ({ currentTarget: { value } }: { readonly currentTarget: { readonly value: string } }) => {
       setTyped(value)
-      change(field, (isNumber ? meaningOf(value) : value || undefined) ?? (field.isOptional ? null : undefined))
+      change(field, read(value) ?? (field.isOptional ? null : undefined))
     },
   }
   if (field.kind === 'date') return <input {...common} type="date" />
@@ -99,9 +103,11 @@ function TextInput({ field, shared, change }: InputProps) {
     <input
       {...common}
       type="text"
-      inputMode={isNumber ? 'decimal' : 'text'}
+      inputMode={field.kind === 'number' ? 'decimal' : 'text'}
       spellcheck={false}
-      placeholder={isNumber && field.isOptional ? words().form.notSaid : undefined}
+      placeholder={isNumber && field.isOptional ? m.form.notSaid : undefined}
     />
   )
 }
+
+const isSame = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b)
