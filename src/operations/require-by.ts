@@ -1,4 +1,4 @@
-import type { LayoutRequest } from '../core/layout/layout.ts'
+import type { Layout, LayoutRequest } from '../core/layout/layout.ts'
 import { deriveRequirements } from '../core/requirements/derive-requirements.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
@@ -23,8 +23,14 @@ export function requireBy(
   run: RunFile,
 ): Result<RequiredRun, readonly InputProblem[]> {
   const chosen = chooseLayout(file, run, means)
-  if (!chosen.ok) return chosen
-  const { request, layout } = chosen.value
+  return chosen.ok ? ok(requiredFor(run, chosen.value)) : chosen
+}
+
+/** The run with a layout that somebody chose for it. */
+export function requiredFor(
+  run: RunFile,
+  { request, layout }: { readonly request: LayoutRequest; readonly layout: Layout },
+): RequiredRun {
   const isLocated = run.road.datumStation !== null || run.road.position !== undefined
   const model: RunModel = {
     layout,
@@ -39,5 +45,5 @@ export function requireBy(
     speed: run.road.speed === null ? null : { value: run.road.speed, unit: run.units === 'us' ? 'mi/h' : 'km/h' },
     opposingReaches: run.road.opposingReaches ?? (run.road.traffic === 'one-way' ? false : null),
   }
-  return ok({ run, request, model, requirements: deriveRequirements(model) })
+  return { run, request, model, requirements: deriveRequirements(model) }
 }

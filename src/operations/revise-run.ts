@@ -1,10 +1,11 @@
 import { askedOtherwise, mapPlaces } from '../core/record/map-places.ts'
-import { placeIdsIn } from '../core/record/version.ts'
+import { placeIdsIn, type RunVersion } from '../core/record/version.ts'
 import { deriveRequirements } from '../core/requirements/derive-requirements.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import { pinnedTo } from './pin-run.ts'
+import type { RequiredRun } from './require-by.ts'
 import { requireRun } from './require-run.ts'
 
 /** The next version of a run, and what became of the places of the one before. */
@@ -36,16 +37,33 @@ export function reviseRun(
   if (!old.ok) return old
   const fresh = requireRun(files.asked, asked)
   if (!fresh.ok) return fresh
-  const { id, earlier, layout } = before.version
+  return ok(followingVersion(old.value, before.version, fresh.value, version))
+}
+
+/**
+ * The same for a layout that was chosen.
+ * @param was      the version that `before` is in
+ * @param version  id of the next one
+ * @param because  why the run was changed, as somebody wrote it; null where nobody did
+ */
+export function followingVersion(
+  before: RequiredRun,
+  was: RunVersion,
+  fresh: RequiredRun,
+  version: string,
+  because: string | null = null,
+): RevisedRun {
+  const { id, earlier, layout } = was
   const used = new Set([...placeIdsIn(layout), ...earlier.flatMap(({ gone }) => gone)])
-  const mapped = mapPlaces(old.value.model, fresh.value.model, used, markOf(version))
-  const model = { ...fresh.value.model, layout: mapped.layout }
-  const changed = askedOtherwise(old.value, { model, requirements: deriveRequirements(model) })
+  const mapped = mapPlaces(before.model, fresh.model, used, markOf(version))
+  const model = { ...fresh.model, layout: mapped.layout }
+  const changed = askedOtherwise(before, { model, requirements: deriveRequirements(model) })
   const { kept, gone, added } = mapped
-  return ok({
-    run: pinnedTo({ run: asked, model }, { id: version, earlier: [...earlier, { id, gone, askedOtherwise: changed }] }),
+  const step = { id, gone, askedOtherwise: changed, ...(because === null ? {} : { because }) }
+  return {
+    run: pinnedTo({ run: fresh.run, model }, { id: version, earlier: [...earlier, step] }),
     ...{ kept, gone, added, askedOtherwise: changed },
-  })
+  }
 }
 
 /** The end of an id of a version, which is random: marks the places that it adds. */

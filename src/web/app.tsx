@@ -16,6 +16,8 @@ import { RunListView } from './views/run-list-view.tsx'
 const runView = partOf(() => import('./views/run-view.tsx'))
 const siteView = partOf(() => import('./site/site-view.tsx'))
 const galleryView = partOf(() => import('./gallery/gallery-view.tsx'))
+const editView = partOf(() => import('./run-form/edit-view.tsx'))
+const layOutView = partOf(() => import('./run-form/lay-out-view.tsx'))
 const checkView = partOf(() => import('./check/check-view.tsx'))
 
 /** Fetches what the address shows while the page is still being made ready for it. */
@@ -24,6 +26,8 @@ export function fetchAhead(): void {
   if (view === 'run') void runView.fetch()
   if (view === 'need') void siteView.fetch()
   if (view === 'check') void checkView.fetch()
+  if (view === 'edit') void editView.fetch()
+  if (view === 'lay-out') void layOutView.fetch()
 }
 
 export function App({ source }: { readonly source: RunSource }) {
@@ -47,7 +51,7 @@ export function App({ source }: { readonly source: RunSource }) {
           <PreferencesBar language={language} choose={chooseLanguage} />
         </header>
         <main id="content" tabIndex={-1}>
-          <BrokenPage key={route.view === 'run' ? route.run : route.view}>
+          <BrokenPage key={'run' in route ? route.run : route.view}>
             {route.view === 'runs' && (
               <>
                 <Doors />
@@ -57,6 +61,16 @@ export function App({ source }: { readonly source: RunSource }) {
             {route.view === 'check' && (
               <LaterPart part={checkView} title={m.trouble.site}>
                 {({ CheckView }) => <CheckView source={source} />}
+              </LaterPart>
+            )}
+            {route.view === 'lay-out' && (
+              <LaterPart part={layOutView} title={m.trouble.site}>
+                {({ LayOutView }) => <LayOutView source={source} />}
+              </LaterPart>
+            )}
+            {route.view === 'edit' && (
+              <LaterPart part={editView} title={m.trouble.site}>
+                {({ EditView }) => <EditView key={route.run} source={source} route={route} />}
               </LaterPart>
             )}
             {route.view === 'need' && (

@@ -3,29 +3,35 @@ import type { Print } from '../words/print.ts'
 import type { Saying } from '../words/saying.ts'
 import { type Language, speak } from './language.ts'
 import { en, type Messages } from './messages/en.ts'
+import type { RunFormWords } from './messages/run-form-en.ts'
 import type { SiteWords } from './messages/site-en.ts'
 
 /** The words of the page, in the language in force: a live binding, so it is read when a view is drawn, never before. */
 export let m: Messages = en
 /** Those of a site in another language than English; null in English, whose words come with the site. */
 export let siteWords: SiteWords | null = null
+/** The same of the form of a run. */
+export let runFormWords: RunFormWords | null = null
 /** What says the model's words in the language in force, lengths in the units of the run or site as well. */
 export let printIn: (units: Print['units']) => Print = english
 
 /** Fetches the words of a language and puts them in force. */
 export async function setLanguage(next: Language): Promise<void> {
   if (next === 'es') {
-    const [{ es }, { siteEs }, { spanish }] = await Promise.all([
+    const [{ es }, { siteEs }, { runFormEs }, { spanish }] = await Promise.all([
       import('./messages/es.ts'),
       import('./messages/site-es.ts'),
+      import('./messages/run-form-es.ts'),
       import('../words/spanish.ts'),
     ])
     m = es
     siteWords = siteEs
+    runFormWords = runFormEs
     printIn = spanish
   } else {
     m = en
     siteWords = null
+    runFormWords = null
     printIn = english
   }
   speak(next)

@@ -18,6 +18,16 @@ export type Route =
     }
   /** From what stands in front of somebody to a run. */
   | { readonly view: 'check' }
+  /** A run that is laid out from nothing. */
+  | { readonly view: 'lay-out' }
+  /** What is asked of a run, to be changed. */
+  | {
+      readonly view: 'edit'
+      readonly run: string
+      /** Id of the post or panel from which all is laid out anew; whether that post could not go there. */
+      readonly from: string | null
+      readonly isBlocked: boolean
+    }
   /** The site being worked on, and its need. */
   | { readonly view: 'need' }
   /** Every part of the page in every state; no link leads there. */
@@ -28,24 +38,36 @@ export type Route =
 export function parseRoute(path: string, search: string): Route {
   const words = path.split('/').filter((word) => word !== '')
   if (words.length === 0) return { view: 'runs' }
-  const single = (['need', 'check', 'gallery'] as const).find((one) => words.length === 1 && words[0] === one)
+  const single = (['need', 'check', 'lay-out', 'gallery'] as const).find(
+    (one) => words.length === 1 && words[0] === one,
+  )
   if (single !== undefined) return { view: single }
   const [place, run, pane = 'walk', ...rest] = words.map((word) => decodeURIComponent(word))
+  const asked = new URLSearchParams(search)
+  if (place === 'runs' && run !== undefined && pane === 'edit')
+    return { view: 'edit', run, from: asked.get('from'), isBlocked: asked.has('blocked') }
   const known = panes.find((one) => one === pane)
   if (place !== 'runs' || run === undefined || known === undefined) return { view: 'nothing' }
   const open = known === 'walk' && rest.length > 0 ? rest.join('/') : null
-  const asked = new URLSearchParams(search)
   return { view: 'run', run, pane: known, open, reading: asked.get('reading'), seenAt: asked.get('seen') }
 }
 
 export const runsPath = '/'
 export const needPath = '/need'
 export const checkPath = '/check'
+export const layOutPath = '/lay-out'
 /** Of the page of last resort, which is loaded by itself: its links name a target. */
 export const rescuePath = '/rescue'
 
 export const panePath = (run: string, pane: Pane): string =>
   `/runs/${encodeURIComponent(run)}${pane === 'walk' ? '' : `/${pane}`}`
+
+/** Where what is asked of a run is changed. */
+export const editPath = (run: string): string => `/runs/${encodeURIComponent(run)}/edit`
+
+/** The same from a post or panel on, all that lies before it standing; or from a post that could not go there. */
+export const anewPath = (run: string, from: string, isBlocked: boolean): string =>
+  `${editPath(run)}?from=${encodeURIComponent(from)}${isBlocked ? '&blocked' : ''}`
 
 /** Where something is noted that was seen at a place. */
 export const seenPath = (run: string, place: string): string =>

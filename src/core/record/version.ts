@@ -15,6 +15,8 @@ export interface EarlierVersion {
   readonly gone: readonly string[]
   /** Ids of what is read at places that the next version has too, but asks otherwise: readings do not answer that. */
   readonly askedOtherwise: readonly string[]
+  /** Why the next version was made, as somebody wrote it; left out where nobody did. */
+  readonly because?: string | undefined
 }
 
 /** The ids of every place of a layout. */

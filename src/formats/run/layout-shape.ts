@@ -74,6 +74,7 @@ export const earlierShape = listOf(
     askedOtherwise: listOf(text, 'names').check(
       z.meta({ description: 'What is read at places that the next version has too, but asks otherwise.' }),
     ),
+    because: z.optional(text).check(z.meta({ description: 'Why the next version was made, as somebody wrote it.' })),
   }),
   'versions',
 )

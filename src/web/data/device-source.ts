@@ -67,6 +67,8 @@ export function deviceSource(isNeeded: boolean): RunSource {
     run: there('run'),
     addRun: kept('addRun'),
     copyRun: kept('copyRun'),
+    layOut: there('layOut'),
+    saveVersion: kept('saveVersion'),
     append: kept('append'),
     begun: there('begun'),
     keepBegun: kept('keepBegun'),

@@ -228,6 +228,24 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       return copied.ok ? ok(copied.value.outcomes[0]!) : copied
     },
 
+    async layOut(draft) {
+      const model = await later(() => import('./written-run.ts'))
+      return model.ok ? ok(model.value.layOutWritten(draft)) : model
+    },
+
+    async saveVersion(run, from, id, body, author) {
+      const [model, kept] = await Promise.all([later(() => import('./written-run.ts')), readRun(run)])
+      if (!model.ok) return model
+      if (!kept.ok) return kept
+      if (kept.value === null) return err(noRun(run))
+      if (kept.value.version === id) return ok('already')
+      const sound = model.value.versionBody(kept.value, from, id, body)
+      if (!sound.ok) return sound
+      const entry = { id, run, kind: 'run', author, capturedAt: now(), supersedes: from, body: sound.value } as const
+      const saved = await keep([entry])
+      return saved.ok ? ok(saved.value.outcomes[0]!) : saved
+    },
+
     async append(run, readings) {
       const [model, versions] = await Promise.all([keptRuns(), versionsOf(run)])
       if (!model.ok) return model

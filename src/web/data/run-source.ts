@@ -19,6 +19,7 @@ import type { SignOff } from '../../formats/entry/sign-off.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
+import type { LaidOut } from '../../operations/lay-out-run.ts'
 import type { PacketStep, PacketWish } from '../../protocol/packets.ts'
 import type { Saying } from '../../words/saying.ts'
 import type { Language } from '../language.ts'
@@ -202,6 +203,13 @@ export interface RunSource {
   addRun(id: string, file: string, run: object, author: string): Answer<'stored' | 'already'>
   /** Makes a new run of another one as it is now, without its readings, under a name of its own. */
   copyRun(from: string, id: string, name: string, author: string): Answer<'stored' | 'already'>
+  /** The lawful layouts of a run as it is being written, best first, or what is wrong with it. Nothing is kept. */
+  layOut(draft: unknown): Answer<Result<LaidOut, readonly InputProblem[]>>
+  /**
+   * Keeps the next version of a run. Its id is the page's, so that trying again cannot make a second one.
+   * @param from  the version that its person saw; refused where another has come into force since
+   */
+  saveVersion(run: string, from: string, id: string, body: unknown, author: string): Answer<'stored' | 'already'>
   /** Appends readings, whose ids are the page's; one answer for each. */
   append(run: string, readings: readonly Reading[]): Answer<readonly ReadingAnswer[]>
   /** What was entered at a run on this device and not saved. Saving it ends it; nothing else does but `dropBegun`. */

@@ -16,6 +16,7 @@ import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { goTo, panePath, seenPath } from '../route.ts'
+import { AnewLinks } from './anew-links.tsx'
 import { AnswerFields } from './answer-fields.tsx'
 import { BegunHere } from './begun.tsx'
 import { ComputedFrom } from './computed-from.tsx'
@@ -312,6 +313,7 @@ export function EntryPanel(props: Props) {
           <p>
             <a href={seenPath(kept.id, requirement.place.id)}>{m.seen.here}</a>
           </p>
+          <AnewLinks run={kept.run} id={kept.id} place={requirement.place} />
           {complaint !== null && (
             <p class="trouble" role="alert">
               {complaint}

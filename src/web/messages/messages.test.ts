@@ -5,12 +5,15 @@ import { en } from './en.ts'
 import { es } from './es.ts'
 import { filesEn } from './files-en.ts'
 import { filesEs } from './files-es.ts'
+import { runFormEn } from './run-form-en.ts'
+import { runFormEs } from './run-form-es.ts'
 import { siteEn } from './site-en.ts'
 import { siteEs } from './site-es.ts'
 
 test.each([
   ['the page', en, es],
   ['a site', siteEn, siteEs],
+  ['the form of a run', runFormEn, runFormEs],
   ['this device', deviceEn, deviceEs],
   ['files', filesEn, filesEs],
 ])('both languages have the same words for %s, and none is left empty', (_, english, spanish) => {

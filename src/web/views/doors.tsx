@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import { m } from '../messages.ts'
-import { checkPath, needPath } from '../route.ts'
+import { checkPath, layOutPath, needPath } from '../route.ts'
 
 /** Where somebody begins, by what they have before them. */
 export const Doors = () => (
@@ -10,7 +10,7 @@ export const Doors = () => (
       <path class="post" d="M22 30v24M40 27v27M60 22v32M80 22v32" />
       <path class="head" d="M8 22h10v16H8z" />
     </Door>
-    <Door href="#add-run" words={m.doors.layOut}>
+    <Door href={layOutPath} words={m.doors.layOut}>
       <path class="post" d="M14 18v20M34 18v20M54 18v20M74 18v20" />
       <path class="rail" d="M8 24h80v7H8z" />
       <path class="thin" d="M8 50h80M8 46v8M88 46v8M48 46v8" />

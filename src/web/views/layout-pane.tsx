@@ -9,17 +9,23 @@ import { layOutRun } from '../../operations/lay-out-run.ts'
 import { alongWords } from '../entry/reading-words.ts'
 import { m, printIn, say } from '../messages.ts'
 import { ProblemList } from '../parts/trouble-note.tsx'
+import { editPath } from '../route.ts'
 
 /** How many lawful runs are shown besides the chosen one. */
 const othersShown = 4
 
 /** The chosen layout piece by piece, why it is so, and what else could have been. */
-export function LayoutPane({ judged }: { readonly judged: JudgedRun }) {
+export function LayoutPane({ judged, run }: { readonly judged: JudgedRun; readonly run: string }) {
   const { layout } = judged.model
   const { units } = judged.run
   const laid = useMemo(() => layOutRun(judged.run.name, judged.run, othersShown + 1), [judged.run])
   return (
     <section class="sheet">
+      <p>
+        <a class="button main" href={editPath(run)}>
+          {m.layout.edit}
+        </a>
+      </p>
       <h2>{m.layout.why}</h2>
       <List items={explainLayout(layout, judged.request).map((one) => say(one, units))} />
       <h2>{m.layout.pieces}</h2>

@@ -191,7 +191,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
       {isBuilt && (route.pane === 'record' || route.pane === 'layout') && <ShelfNote judged={judged} />}
       {isBuilt && route.pane === 'layout' && (
         <LaterPart part={layoutPane} title={m.run.pane.layout}>
-          {({ LayoutPane }) => <LayoutPane judged={judged} />}
+          {({ LayoutPane }) => <LayoutPane judged={judged} run={route.run} />}
         </LaterPart>
       )}
     </div>

@@ -22,6 +22,8 @@ export const en = {
     notDeviceFile: (file: string) => `${file} is no file from a device that can be used.`,
     notRunFile: (file: string) => `${file} is not a run file that can be used.`,
     cannotLayOut: (file: string) => `The run in ${file} cannot be laid out.`,
+    otherVersion: 'Another version of this run came in meanwhile. Open the edit again: it then begins from that one.',
+    noVersion: 'This is no version of the run that can be kept.',
     part: 'A part of this page is not on this device yet, and the server did not answer.',
     left: 'The page was left before this was done. Try again.',
   },

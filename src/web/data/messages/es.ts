@@ -24,6 +24,8 @@ export const es: DeviceMessages = {
     notDeviceFile: (file) => `${file} no es un archivo de dispositivo que se pueda usar.`,
     notRunFile: (file) => `${file} no es un archivo de tramo que se pueda usar.`,
     cannotLayOut: (file) => `El tramo de ${file} no se puede disponer.`,
+    otherVersion: 'Entretanto llegó otra versión de este tramo. Abra la edición de nuevo: entonces parte de ella.',
+    noVersion: 'Esto no es una versión del tramo que se pueda guardar.',
     part: 'Una parte de esta página aún no está en el dispositivo, y el servidor no respondió.',
     left: 'Se salió de la página antes de que esto terminara. Inténtelo de nuevo.',
   },

@@ -1,0 +1,58 @@
+import { expect, test } from 'vitest'
+import { runFromValue } from '../../formats/run/run-file.ts'
+import { layOutRun } from '../../operations/lay-out-run.ts'
+import { type Draft, withValue } from '../form/draft.ts'
+import { anewDraft } from './anew-draft.ts'
+import { emptyDraft } from './run-draft.ts'
+
+const draft = { ...emptyDraft('run', 'us'), need: { from: 0, to: 2400 } }
+
+function laidOut(asked: Draft) {
+  const run = runFromValue('draft', asked)
+  const laid = run.ok ? layOutRun('draft', run.value, 4) : run
+  if (!laid.ok) throw new Error('refused', { cause: laid.error })
+  return laid.value.layouts
+}
+
+const first = laidOut(draft)[0]!
+const along = (list: readonly { readonly alongInches: number }[]): readonly number[] =>
+  list.map((one) => one.alongInches)
+
+test('what is driven stays where it is, and a longer run goes on from it', () => {
+  const from = first.posts[11]!
+  const anew = anewDraft(draft, first, from.id, false)!
+  expect(anew.draft.standing).toMatchObject({ postOneAt: first.postOneAtInches, postsDriven: 12, panels: [] })
+  const longer = laidOut(withValue(anew.draft, 'need.to', 3000))
+  expect(longer.length).toBeGreaterThan(0)
+  for (const layout of longer) {
+    expect(layout.postOneAtInches).toBe(first.postOneAtInches)
+    expect(along(layout.posts).slice(0, 12)).toEqual(along(first.posts).slice(0, 12))
+  }
+})
+
+test('panels that hang stay as they are, with the posts that carry them', () => {
+  const hung = first.panels[3]!
+  const anew = anewDraft(draft, first, hung.id, false)!
+  const inches = first.panels.slice(0, 4).map((panel) => panel.inches)
+  const driven = first.posts.filter(({ alongInches }) => alongInches <= hung.toInches).length
+  expect(anew.draft.standing).toMatchObject({ panels: inches, postsDriven: driven })
+  for (const layout of laidOut(anew.draft))
+    expect(layout.panels.slice(0, 4).map((panel) => panel.inches)).toEqual(inches)
+})
+
+test('no layout has a post where one could not go', () => {
+  const blocked = first.posts[16]!
+  const anew = anewDraft(draft, first, blocked.id, true)!
+  expect(anew.draft.standing).toMatchObject({ postsDriven: 16 })
+  const layouts = laidOut(anew.draft)
+  expect(layouts.length).toBeGreaterThan(0)
+  for (const layout of layouts) {
+    expect(layout.postOneAtInches).toBe(first.postOneAtInches)
+    expect(along(layout.posts)).not.toContain(blocked.alongInches)
+    expect(along(layout.posts).slice(0, 16)).toEqual(along(first.posts).slice(0, 16))
+  }
+})
+
+test('a place that is no post or panel of the run is none to go on from', () => {
+  expect(anewDraft(draft, first, 'run', false)).toBeNull()
+})

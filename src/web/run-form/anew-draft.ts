@@ -1,0 +1,40 @@
+import type { Layout } from '../../core/layout/layout.ts'
+import { type Draft, itemsAt, withValue } from '../form/draft.ts'
+import { words } from './words.ts'
+
+/** A draft in which all that lies before a place stands, and what is to be said of that. */
+export interface Anew {
+  readonly draft: Draft
+  readonly said: string
+}
+
+/** How far the reach of an obstruction is known at least, inches to either side: the step of all lengths along a rail. */
+const leastReach = 1 / 16
+
+/**
+ * The draft with what stands from the first end on up to a post or panel of the layout; null where that has no such
+ * piece. Of a post that could not go there the one before it is the last, and its place is an obstruction.
+ */
+export function anewDraft(draft: Draft, layout: Layout, from: string, isBlocked: boolean): Anew | null {
+  const { posts, panels, postOneAtInches: origin } = layout
+  const { edit } = words()
+  const stands = (hung: readonly unknown[], postsDriven: number): Draft =>
+    withValue(draft, 'standing', { postOneAt: origin, panels: hung, postsDriven })
+  const panel = panels.find(({ id }) => id === from)
+  if (panel !== undefined) {
+    const hung = panels.slice(0, panel.number).map(({ inches }) => inches)
+    const driven = posts.filter(({ alongInches }) => alongInches <= panel.toInches).length
+    return { draft: stands(hung, driven), said: edit.fromPanel(panel.number) }
+  }
+  const post = posts.find(({ id }) => id === from)
+  if (post === undefined) return null
+  const hung = itemsAt(draft, 'standing.panels')
+  if (!isBlocked) return { draft: stands(hung, post.number), said: edit.fromPost(post.number) }
+  const at = origin + post.alongInches
+  const obstruction = { name: edit.blocked(post.number), from: at - leastReach, to: at + leastReach }
+  const next = stands(hung, post.number - 1)
+  return {
+    draft: withValue(next, 'obstructions', [...itemsAt(next, 'obstructions'), obstruction]),
+    said: edit.blockedPost(post.number),
+  }
+}

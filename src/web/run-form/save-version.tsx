@@ -1,0 +1,129 @@
+import { useMemo, useRef, useState } from 'preact/hooks'
+import type { Place } from '../../core/requirements/requirement.ts'
+import { runToValue } from '../../formats/run/write-run.ts'
+import { type EditEffects, editEffects } from '../../operations/edit-run.ts'
+import type { JudgedRun } from '../../operations/judge-readings.ts'
+import { nextId } from '../data/device.ts'
+import type { KeptRun, RunSource, Trouble } from '../data/run-source.ts'
+import { placeWords, readWords } from '../entry/reading-words.ts'
+import { useWhoReads } from '../entry/who-reads.tsx'
+import { TroubleNote } from '../parts/trouble-note.tsx'
+import { goTo, panePath } from '../route.ts'
+import type { Offered } from './layouts-beside.tsx'
+import { decidedRun } from './run-draft.ts'
+import { words } from './words.ts'
+
+interface Props {
+  readonly source: RunSource
+  readonly kept: KeptRun
+  readonly judged: JudgedRun
+  readonly isChanged: boolean
+  readonly offered: Offered
+  readonly chosen: number
+  readonly saved: () => void
+}
+
+/** What becomes of the run and its readings when the edit is saved, and the way to save it. */
+export function SaveVersion({ source, kept, judged, isChanged, offered, chosen, saved }: Props) {
+  const { save } = words()
+  const [because, setBecause] = useState('')
+  const [isMissing, setMissing] = useState(false)
+  const [isSaving, setSaving] = useState(false)
+  const [trouble, setTrouble] = useState<Trouble | null>(null)
+  const { name, field } = useWhoReads()
+  /** The same version keeps its id, so that trying again cannot make a second one. */
+  const id = useRef(nextId(kept.id, [...kept.versions.keys()]))
+  const isAsIs = chosen === offered.asIs
+  const effectsFor = (reason: string | null): EditEffects => {
+    const { request, layouts, run } = offered
+    const layout = layouts[chosen]!
+    const asked = { run: decidedRun(run, layout, isAsIs), request, layout }
+    return editEffects(judged, kept.versions, asked, { version: id.current, because: reason })
+  }
+  const effects = useMemo(() => effectsFor(null), [judged, kept, offered, chosen])
+  if (!isChanged && isAsIs)
+    return (
+      <section class="sheet run-form-save">
+        <p class="hint">{save.same}</p>
+      </section>
+    )
+  const keep = async (): Promise<void> => {
+    const [by, reason] = [name(), because.trim()]
+    setMissing(reason === '')
+    if (isSaving || by === null || reason === '') return
+    setSaving(true)
+    const body = runToValue(effectsFor(reason).run)
+    const answer = await source.saveVersion(kept.id, kept.version, id.current, body, by)
+    setSaving(false)
+    if (!answer.ok) return setTrouble(answer.error)
+    saved()
+    goTo(panePath(kept.id, 'layout'))
+  }
+  return (
+    <section class="sheet run-form-save" aria-labelledby="save-title">
+      <h2 id="save-title">{save.title}</h2>
+      <Effects effects={effects} judged={judged} />
+      <label>
+        <span>{save.because}</span>
+        <textarea
+          value={because}
+          rows={2}
+          maxLength={500}
+          aria-invalid={isMissing && because.trim() === ''}
+          aria-describedby={isMissing ? 'because-missing' : undefined}
+          onInput={({ currentTarget }) => setBecause(currentTarget.value)}
+        />
+      </label>
+      {isMissing && because.trim() === '' && (
+        <p class="field-wrong" id="because-missing" role="alert">
+          {save.becauseMissing}
+        </p>
+      )}
+      {field}
+      {trouble !== null && <TroubleNote title={save.notSaved} trouble={trouble} />}
+      <button type="button" class="button main" aria-disabled={isSaving} onClick={() => void keep()}>
+        {save.save}
+      </button>
+    </section>
+  )
+}
+
+/** How many readings are listed by themselves. */
+const mostListed = 12
+
+function Effects({ effects, judged }: { readonly effects: EditEffects; readonly judged: JudgedRun }) {
+  const { save } = words()
+  const { staying, asked, otherLimits, isOnlyNamed, kept, gone, added } = effects
+  const places = new Map<string, Place>(judged.requirements.map(({ id, place }) => [id.split('/')[0]!, place]))
+  const requirementOf = (id: string) => judged.requirements.find((one) => one.id === id) ?? null
+  if (isOnlyNamed) return <p>{save.onlyNamed(staying)}</p>
+  return (
+    <>
+      <ul>
+        <li>{save.places(kept.length, gone.length, added.length)}</li>
+        {(staying > 0 || asked.length > 0) && <li>{save.staying(staying)}</li>}
+        {otherLimits.length > 0 && <li>{save.limits(otherLimits.length)}</li>}
+        {asked.length > 0 && <li>{save.signed}</li>}
+      </ul>
+      {asked.length > 0 && (
+        <div class="run-form-asked-earlier">
+          <p>
+            <b>{save.asked(asked.length)}</b>
+          </p>
+          <ul>
+            {asked.slice(0, mostListed).map(({ reading }) => {
+              const place = places.get(reading.of.split('/')[0]!)
+              return (
+                <li key={reading.id}>
+                  {place === undefined ? reading.of : placeWords(place)}:{' '}
+                  {readWords(reading, requirementOf(reading.of))}
+                </li>
+              )
+            })}
+            {asked.length > mostListed && <li>{save.more(asked.length - mostListed)}</li>}
+          </ul>
+        </div>
+      )}
+    </>
+  )
+}
