@@ -18,7 +18,7 @@ import type { Print } from '../words/print.ts'
 import { BadInput } from './command.ts'
 import { streams } from './streams.ts'
 
-/** The words of the command line: in English, lengths as they are published. */
+/** The words of the command line: in English, lengths as they are published; what is said of a run or site is said in its own units. */
 export const words: Print = english(null)
 
 /** The text of a file; `-` is standard input. */

@@ -39,7 +39,7 @@ export function fitText(words: string, points: number, size: number, bold = fals
 
 /**
  * `words` broken at spaces into lines of at most `points`; at most `most` lines, the last one shortened to fit. A length
- * and the same in the other system, as `31 in (787.4 mm)`, stay together where there is room for it.
+ * and the same in the other system, as `787.4 mm (31 in)`, stay together where there is room for it.
  */
 export function wrapText(words: string, points: number, size: number, most: number): string[] {
   const glued = words.replaceAll(inBothSystems, (pair) => pair.replaceAll(' ', '\u00a0'))
@@ -47,7 +47,7 @@ export function wrapText(words: string, points: number, size: number, most: numb
   return together.some((line) => line.endsWith('…')) ? wrapAtSpaces(words, points, size, most) : together
 }
 
-const inBothSystems = /\d (?:in|ft|mm|m) \([\d.]+ (?:in|ft|mm|m)\)/g
+const inBothSystems = /\d (?:in|ft|mm|m) \((?:\d+ ft )?[\d /.]+[ -](?:in|ft|mm|m)\)/g
 
 function wrapAtSpaces(words: string, points: number, size: number, most: number): string[] {
   const lines: string[] = []

@@ -86,8 +86,8 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     )
   return [
     // Crews on this work read both languages.
-    sure('crew-sheet.pdf', () => crewSheet(english(null))),
-    sure('crew-sheet-es.pdf', () => crewSheet(spanish(null))),
+    sure('crew-sheet.pdf', () => crewSheet(english(judged.run.units))),
+    sure('crew-sheet-es.pdf', () => crewSheet(spanish(judged.run.units))),
     sure('record.pdf', async () => (await writeRecord(judged, material)).pdf),
     sure('as-built.pdf', () => writeAsBuilt(asBuiltContents(input), strip, printing)),
     sure('quantities.pdf', () => writeQuantities(quantities, printing)),

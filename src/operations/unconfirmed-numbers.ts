@@ -1,6 +1,7 @@
 import { quantityText } from '../core/hardware/dimension-text.ts'
 import type { Dimension, SeverityRule } from '../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
+import { unmarked } from '../core/hardware/marked-values.ts'
 import { type Instrument, instruments } from '../core/measurement/instruments.ts'
 import { designTables } from '../core/need/tables/design-tables.ts'
 import type { TableSource } from '../core/need/tables/table.ts'
@@ -63,7 +64,7 @@ function numbersIn(value: unknown, path: string): string[] {
 function textOf(own: Record<string, unknown>): string {
   if ('role' in own) return english(null).say(limitsOf(own as unknown as Dimension))
   if ('inches' in own) return `${own.inches} in`
-  if ('must' in own) return String(own.must)
+  if ('must' in own) return unmarked(String(own.must))
   if ('severity' in own) return severityLine(own as unknown as SeverityRule)
   const plain = Object.entries(own).filter(
     ([key, one]) => key !== 'confirmation' && key !== 'source' && typeof one !== 'object',

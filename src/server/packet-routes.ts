@@ -71,7 +71,7 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
             : null,
           absentPhotos: 'left out',
           entries: entries.value,
-          print: english(null),
+          print: english(judged.value.run.units),
           progress: (making) => tell({ making }),
         })
         if (!packet.ok) return tell(errorOf(badInput({ kind: 'no packet made' }, packet.error)))

@@ -74,7 +74,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
         sha256,
         entries: entries.value,
         photos: null,
-        print: english(null),
+        print: english(judged.value.run.units),
       }
       const { pdf } = await writeRecord(judged.value, printing)
       return reply.type('application/pdf').send(Buffer.from(pdf))
@@ -96,7 +96,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
     async (request, reply) => {
       const judged = await soundRun(store, request.params.run)
       if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
-      const sheets = writeStrip(judged.value, request.query.page, english(null))
+      const sheets = writeStrip(judged.value, request.query.page, english(judged.value.run.units))
       const svg = sheets[request.query.sheet - 1]
       const none: Refusal = { status: 404, message: { kind: 'sheets of strip', sheets: sheets.length }, problems: [] }
       if (svg === undefined) return reply.code(404).send(errorOf(none))

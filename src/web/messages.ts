@@ -40,7 +40,7 @@ export async function setLanguage(next: Language): Promise<void> {
 
 /**
  * What the model says, in the language in force.
- * @param units  of the run or site: a length in the other system is followed by the same in these
+ * @param units  of the run or site, in which lengths are said first; without, as they are published
  */
 export const say = (said: Saying, units?: 'us' | 'metric'): string => printIn(units ?? null).say(said)
 

@@ -95,10 +95,10 @@ describe('checks of hardware', () => {
   it('give the other system beside every length, as it stands in the sentence', () => {
     const broken = check('ground to slope break', { ground: { ...noGround, slopeBehind: 1, breakBehindPost: 0 } })
     expect(said(broken, english('metric')).change).toBe(
-      'widen the ground behind the posts to 2 ft 0 in (609.6 mm), or 8-ft (2.4384 m) or 9-ft (2.7432 m) posts 1 ft (304.8 mm) before the break',
+      'widen the ground behind the posts to 609.6 mm (2 ft 0 in), or 2.4384 m (8-ft) or 2.7432 m (9-ft) posts 304.8 mm (1 ft) before the break',
     )
     expect(said(broken, spanish('metric')).change).toBe(
-      'ensanche el terreno detrás de los postes a 2 ft 0 in (609.6 mm), o postes de 8 ft (2.4384 m) o 9 ft (2.7432 m), 1 ft (304.8 mm) antes del quiebre',
+      'ensanche el terreno detrás de los postes a 609.6 mm (2 ft 0 in), o postes de 2.4384 m (8 ft) o 2.7432 m (9 ft), 304.8 mm (1 ft) antes del quiebre',
     )
   })
 
@@ -106,7 +106,7 @@ describe('checks of hardware', () => {
     const near = { hazard: 'post, 6 ft off', clear: inches(34), length: feet(4) }
     expect(said(check('room behind rail', { nearest: near }), spanish('metric'))).toMatchObject({
       what: 'espacio detrás de la baranda hasta post, 6 ft off, con separación entera',
-      change: 'aleje la baranda 1 ft 3 in (381 mm) más de post, 6 ft off',
+      change: 'aleje la baranda 381 mm (1 ft 3 in) más de post, 6 ft off',
     })
   })
 })

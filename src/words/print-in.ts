@@ -1,7 +1,7 @@
 import { feetInchesText, lengthText, quantityText } from '../core/hardware/dimension-text.ts'
 import { printValue } from '../core/units/print-value.ts'
 import { isLengthUnit, type Unit } from '../core/units/quantity-kinds.ts'
-import { inBothUnits, inOneUnit } from './in-both-units.ts'
+import { inUnits } from './in-units.ts'
 import type { Lengths, Print, Printers } from './print.ts'
 import type { Saying } from './saying.ts'
 
@@ -28,23 +28,28 @@ export function printIn({ language, printers, joints }: Words, units: Print['uni
 }
 
 function lengths(units: Print['units']): Lengths {
-  const shown = (text: string): string => (units === null ? text : inBothUnits(text, units))
-  const alone = (text: string): string => (units === null ? text : inOneUnit(text, units))
+  const written: Lengths['written'] = (text, value, unit) => {
+    const led = inUnits(value, unit, units)
+    return led === null ? text : `${led} (${text})`
+  }
+  const alone: Lengths['written'] = (text, value, unit) => inUnits(value, unit, units) ?? text
   return {
-    length: (value, unit) => shown(lengthText(value, unit)),
-    quantity: (value, unit) => shown(quantityText(value, unit)),
-    feetInches: (inches) => shown(feetInchesText(inches)),
-    written: shown,
-    measured: (value, unit) =>
-      shown(unit === 'in' && !Number.isInteger(value * 64) ? decimalText(value, unit) : quantityText(value, unit)),
-    decimal: (value, unit) => shown(decimalText(value, unit)),
+    length: (value, unit) => written(lengthText(value, unit), value, unit),
+    quantity: (value, unit) => written(quantityText(value, unit), value, unit),
+    feetInches: (inches) => written(feetInchesText(inches), inches, 'in'),
+    written,
+    measured: (value, unit) => written(measuredText(value, unit), value, unit),
+    decimal: (value, unit) => written(decimalText(value, unit), value, unit),
     short: {
-      length: (value, unit) => alone(lengthText(value, unit)),
-      feetInches: (inches) => alone(feetInchesText(inches)),
+      length: (value, unit) => alone(lengthText(value, unit), value, unit),
+      feetInches: (inches) => alone(feetInchesText(inches), inches, 'in'),
       written: alone,
     },
   }
 }
+
+const measuredText = (value: number, unit: Unit): string =>
+  unit === 'in' && !Number.isInteger(value * 64) ? decimalText(value, unit) : quantityText(value, unit)
 
 const decimals = { in: 3, ft: 3, mm: 1, m: 4, '%': 2, '°': 2, lbf·ft: 1, N·m: 1, lbf: 0, kN: 2, count: 0 } as const
 const decimalText = (value: number, unit: Unit): string =>

@@ -6,7 +6,7 @@ import type { Saying } from './saying.ts'
 /** The words of the model in one language, with lengths in the units asked for. */
 export interface Print extends Lengths {
   readonly language: Language
-  /** In which lengths are said besides as they are published; null for as they are published alone. */
+  /** In which lengths are said first, as they are published behind; null for as they are published alone. */
   readonly units: 'us' | 'metric' | null
   readonly say: (said: Saying) => string
   /** What a person wrote, as it was written. */
@@ -17,6 +17,10 @@ export interface Print extends Lengths {
   readonly list: (parts: readonly string[], joint: 'and' | 'or') => string
 }
 
+/**
+ * How a value is said: in the units asked for, and as it is published in brackets where that is in the other system,
+ * `787.4 mm (31 in)`. What is judged is the published value.
+ */
 export interface Lengths {
   /** `27 3/4 in`, `4 ft`, `787 mm` */
   readonly length: (value: number, unit: LengthUnit) => string
@@ -24,8 +28,8 @@ export interface Lengths {
   readonly quantity: (value: number, unit: Unit) => string
   /** `9 ft 4 1/2 in`, along the rail. */
   readonly feetInches: (inches: number) => string
-  /** A length as a sentence writes it, with a hyphen before a noun: `25 ft`, `6-ft`. */
-  readonly written: (text: string) => string
+  /** As a sentence writes the value, with a hyphen before a noun: `25 ft`, `6-ft`. */
+  readonly written: (text: string, value: number, unit: Unit) => string
   /** As `quantity` where that is exact, in decimals otherwise, so that no value is rounded onto a limit. */
   readonly measured: (value: number, unit: Unit) => string
   /** `0.240 in` */

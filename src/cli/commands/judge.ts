@@ -2,8 +2,9 @@ import { askedEarlierReason } from '../../core/record/record-saying.ts'
 import { remedyOf, whatMustBe, whatWasFound } from '../../core/verdicts/saying.ts'
 import { setAsideIn } from '../../core/verdicts/set-aside.ts'
 import { judgeOutput } from '../../operations/outputs.ts'
+import { english } from '../../words/english.ts'
 import { badWords, type Command } from '../command.ts'
-import { loadJudged, print, printJson, words } from '../io.ts'
+import { loadJudged, print, printJson } from '../io.ts'
 
 export const judgeCommand: Command = {
   name: 'judge',
@@ -20,6 +21,7 @@ export const judgeCommand: Command = {
       throw badWords('judge RUN.json READINGS.json', args.join(' '))
     }
     const judged = await loadJudged(run, readings)
+    const words = english(judged.run.units)
     const { acceptance, verdicts, findings, unproven } = judged.judgement
     if (options.json) printJson(judgeOutput(judged, words))
     else {

@@ -1,7 +1,8 @@
 import { layOutRun } from '../../operations/lay-out-run.ts'
 import { layoutOutput } from '../../operations/outputs.ts'
+import { english } from '../../words/english.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
-import { loadRun, print, printJson, say, words } from '../io.ts'
+import { loadRun, print, printJson, say } from '../io.ts'
 
 /** Orders of panels grow without end with the length of a run; nobody reads more of them. Our judgement. */
 const most = 10_000
@@ -18,14 +19,16 @@ export const layoutCommand: Command = {
   run: async (args, options) => {
     const [file, ...rest] = args
     if (file === undefined || rest.length > 0) throw badWords('layout RUN.json', args.join(' '))
-    const laid = layOutRun(file, await loadRun(file), limitOf(options.limit))
+    const run = await loadRun(file)
+    const words = english(run.units)
+    const laid = layOutRun(file, run, limitOf(options.limit))
     if (!laid.ok) throw new BadInput(laid.error)
     const output = layoutOutput(laid.value, words)
     if (options.json) printJson(output)
     else {
-      for (const [i, run] of output.runs.entries()) {
-        print(`${i + 1}. panels ${run.panels.map(({ inches }) => words.feetInches(inches)).join(', ')}`)
-        for (const why of run.why) print(`   ${why}`)
+      for (const [i, one] of output.runs.entries()) {
+        print(`${i + 1}. panels ${one.panels.map(({ inches }) => words.feetInches(inches)).join(', ')}`)
+        for (const why of one.why) print(`   ${why}`)
       }
       if (output.more) print('… and more lawful runs; --limit asks for them')
       for (const { reason } of output.refused) print(`refused: ${reason}`)

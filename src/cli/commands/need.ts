@@ -1,8 +1,10 @@
 import { readSite } from '../../formats/site/read-site.ts'
 import { computeNeed, type DirectionReport, type NeedReport, needProblem } from '../../operations/compute-need.ts'
 import { needOutput } from '../../operations/need-output.ts'
+import { english } from '../../words/english.ts'
+import type { Print } from '../../words/print.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
-import { print, printJson, readText, say, shownName, soundValue, warn, words, writeWhole } from '../io.ts'
+import { print, printJson, readText, say, shownName, soundValue, warn, writeWhole } from '../io.ts'
 
 export const needCommand: Command = {
   name: 'need',
@@ -21,8 +23,9 @@ export const needCommand: Command = {
     const need = computeNeed(site)
     if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
     warn(shownName(file), need.value.unusual)
+    const words = english(site.units)
     if (options.json) printJson(needOutput(need.value, words))
-    else printNeed(need.value)
+    else printNeed(need.value, words)
     if (options.output !== null) {
       if (need.value.run === null)
         throw badWords(
@@ -36,10 +39,10 @@ export const needCommand: Command = {
   },
 }
 
-function printNeed({ approach, departure, unit, checks, installed }: NeedReport): void {
-  printDirection('approach', approach, unit)
+function printNeed({ approach, departure, unit, checks, installed }: NeedReport, words: Print): void {
+  printDirection('approach', approach, unit, words)
   if (departure === null) print('departure: no opposing traffic to shield from')
-  else printDirection('departure', departure, unit)
+  else printDirection('departure', departure, unit, words)
   if (installed !== null) {
     print(
       `installed: ${installed.length.toFixed(1)} ${unit} of rail, ${installed.plainRail.toFixed(1)} ${unit} of it plain in ${installed.plainPanels.length} panels${installed.counts === null ? '' : `; ${installed.counts.toFixed(1)} ${unit} count`}`,
@@ -53,7 +56,7 @@ function printNeed({ approach, departure, unit, checks, installed }: NeedReport)
   }
 }
 
-function printDirection(name: string, need: DirectionReport, unit: string): void {
+function printDirection(name: string, need: DirectionReport, unit: string, words: Print): void {
   const { lengthOfNeed, lateralAtEnd, runoutLength, governs, notes, sources } = need
   print(
     `${name}: length of need ${lengthOfNeed.toFixed(1)} ${unit}, ending ${lateralAtEnd.toFixed(1)} ${unit} from the edge; runout length ${runoutLength} ${unit}; ${governs.hazard === null ? 'nothing to shield' : `${governs.hazard} governs (${governs.rule})`}`,

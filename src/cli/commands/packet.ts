@@ -7,9 +7,10 @@ import { type NamedPhoto, photosNamed } from '../../operations/record-photos.ts'
 import { requireRun } from '../../operations/require-run.ts'
 import { writePacket } from '../../operations/write-packet.ts'
 import { sha256 } from '../../store/sha256.ts'
+import { english } from '../../words/english.ts'
 import { badWords, type Command, type CommandOptions } from '../command.ts'
 import { loadDevice } from '../device-file.ts'
-import { judgedBy, loadRun, readText, say, shownName, soundValue, words } from '../io.ts'
+import { judgedBy, loadRun, readText, say, shownName, soundValue } from '../io.ts'
 import { paperOf, payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
 import { placeOf } from '../road-place.ts'
@@ -68,7 +69,7 @@ export const packetCommand: Command = {
       absentPhotos: 'problem',
       entries,
       zone,
-      print: words,
+      print: english(judged.run.units),
       progress: ({ file, number, of }) => say(`making ${file}, ${number} of ${of}`),
     })
     const files = soundValue(packet)

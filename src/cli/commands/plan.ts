@@ -7,6 +7,7 @@ import { unusualInSite } from '../../formats/range/unusual.ts'
 import { readSite } from '../../formats/site/read-site.ts'
 import { needProblem } from '../../operations/compute-need.ts'
 import { writePlan, writeSection } from '../../operations/write-site-drawings.ts'
+import { english } from '../../words/english.ts'
 import { BadInput, badWords, type Command } from '../command.ts'
 import { readText, say, shownName, soundValue, warn, words, writeWhole } from '../io.ts'
 
@@ -32,13 +33,13 @@ export const planCommand: Command = {
     warn(shownName(file), unusualInSite(site))
     const need = findNeed(site)
     if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
-    if (station === null) await writeWhole(output, writePlan(site, need.value, page, words))
+    if (station === null) await writeWhole(output, writePlan(site, need.value, page, english(site.units)))
     else {
       const at = parseStation(station, site.units)
       if (!at.ok) throw badWords(`--station: ${words.say({ kind: 'no station', problem: at.error })}`, station)
       const beyond = lengthFault('station', toMetres(at.value))
       if (beyond !== null) throw badWords(`--station: ${words.say(beyond)}`, station)
-      await writeWhole(output, writeSection(site, need.value, at.value / 1e9, page, words))
+      await writeWhole(output, writeSection(site, need.value, at.value / 1e9, page, english(site.units)))
     }
     say(`wrote ${output}`)
     return 0

@@ -1,8 +1,9 @@
 import { noEntries } from '../../formats/entry/run-entries.ts'
 import { writeRecord } from '../../operations/write-record.ts'
 import { sha256 } from '../../store/sha256.ts'
+import { english } from '../../words/english.ts'
 import { badWords, type Command } from '../command.ts'
-import { loadJudged, say, words, writeWhole } from '../io.ts'
+import { loadJudged, say, writeWhole } from '../io.ts'
 import { paperOf, printingOf } from '../packet-rules.ts'
 
 export const recordCommand: Command = {
@@ -31,7 +32,7 @@ export const recordCommand: Command = {
       sha256,
       entries: noEntries,
       photos: null,
-      print: words,
+      print: english(judged.run.units),
     })
     await writeWhole(output, pdf)
     say(`wrote ${output}, record hash ${hash}`)

@@ -1,7 +1,8 @@
 import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { requirementsOutput } from '../../operations/outputs.ts'
+import { english } from '../../words/english.ts'
 import { badWords, type Command } from '../command.ts'
-import { loadRequired, print, printJson, words } from '../io.ts'
+import { loadRequired, print, printJson } from '../io.ts'
 
 export const requirementsCommand: Command = {
   name: 'requirements',
@@ -15,6 +16,7 @@ export const requirementsCommand: Command = {
     const [file, ...rest] = args
     if (file === undefined || rest.length > 0) throw badWords('requirements RUN.json', args.join(' '))
     const required = await loadRequired(file)
+    const words = english(required.run.units)
     if (options.json) printJson(requirementsOutput(required, words))
     else {
       for (const { id, must, look, hold, confirmation } of required.requirements) {

@@ -1,7 +1,8 @@
 import { paperNames } from '../../core/units/paper-names.ts'
 import { runViews, writeRunView, writeRunViewDxf } from '../../operations/write-strip.ts'
+import { english } from '../../words/english.ts'
 import { badWords, type Command } from '../command.ts'
-import { loadJudged, loadRequired, say, words, writeWhole } from '../io.ts'
+import { loadJudged, loadRequired, say, writeWhole } from '../io.ts'
 
 const pages = ['web', ...paperNames] as const
 
@@ -29,6 +30,7 @@ export const stripCommand: Command = {
     const isDxf = /\.dxf$/i.test(output)
     if (isDxf && page !== 'web') throw badWords('no --page for a DXF file, which is drawn in true size', page)
     const required = readings === null ? await loadRequired(file) : await loadJudged(file, readings)
+    const words = english(required.run.units)
     const sheets = isDxf ? writeRunViewDxf(required, view, '', words) : writeRunView(required, view, page, words)
     for (const [i, sheet] of sheets.entries()) {
       const path = i === 0 ? output : output.replace(/(\.[^./\\]*)?$/, (ending) => `-${i + 1}${ending}`)

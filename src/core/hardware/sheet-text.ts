@@ -1,12 +1,13 @@
 import { type Language, languages } from '../language.ts'
 import type { HardwareSheet } from './hardware-sheet.ts'
+import { unmarked } from './marked-values.ts'
 
 /** A text of a hardware sheet, in every language in which the sheet has it. */
 export interface SheetText {
   readonly kind: 'sheet text'
   readonly sheet: string
   readonly version: string
-  /** In the sheet's own language: what stands in the sheet, and tells one text from another. */
+  /** In the sheet's own language: what stands in the sheet, values in braces where it marks them; it tells one text from another. */
   readonly own: string
   readonly language: Language
   readonly others: Readonly<Partial<Record<Language, string>>>
@@ -28,10 +29,10 @@ export const nameOf = (sheet: Texts & Pick<HardwareSheet, 'name'>): SheetText =>
 
 /**
  * The same for two sayings that say the same: texts of sheets by what stands in the sheet, whichever sheet or edition it
- * is and whatever other languages that has it in.
+ * is, whatever other languages that has it in, and whether its values are marked or not.
  */
 export const contentOf = (said: unknown): string =>
-  JSON.stringify(said, (_, value: unknown) => (isSheetText(value) ? value.own : value))
+  JSON.stringify(said, (_, value: unknown) => (isSheetText(value) ? unmarked(value.own) : value))
 
 const isSheetText = (value: unknown): value is SheetText =>
   typeof value === 'object' && value !== null && 'kind' in value && value.kind === 'sheet text'

@@ -221,7 +221,7 @@ describe('solveLayout at 27 3/4 in, splices at posts', () => {
         ...[last + 75, last + 150, last + 225],
       ])
       expect(new Set(special.map(({ kind }) => kind))).toEqual(
-        new Set(['breakaway wood post with holes for a 27 3/4 in rail']),
+        new Set(['breakaway wood post with holes for a {27 3/4 in} rail']),
       )
       const doubled = layout.panels.filter(({ nested }) => nested)
       const middle = (first + last) / 2

@@ -62,6 +62,8 @@ export const isSigned = (kind: QuantityKind): boolean => kind === 'slope' || kin
 
 export const isLengthUnit = (unit: Unit): unit is LengthUnit => unit in nanometresPer
 
+export const isUnit = (text: string): text is Unit => text in unitFacts
+
 export const stepsPer = (unit: Unit): number => unitFacts[unit].stepsPer
 
 /** Ways to write a unit that is none of length, the unit's own name first. */

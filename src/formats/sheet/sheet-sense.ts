@@ -5,6 +5,7 @@ import type {
   LongitudinalSheet,
   Stated,
 } from '../../core/hardware/hardware-sheet.ts'
+import { marksIn } from '../../core/hardware/marked-values.ts'
 import { languages } from '../../core/language.ts'
 import { derivedTopics, recordTopics, reservedTopics } from '../../core/requirements/derived-topics.ts'
 import { isLengthUnit, stepsPer, type Unit } from '../../core/units/quantity-kinds.ts'
@@ -102,7 +103,10 @@ function inRule(sheet: HardwareSheet, part: number, index: number): Contradictio
   return found
 }
 
-/** Another language's text of something that stands in the sheet: a text that was changed leaves none of the old behind. */
+/**
+ * Another language's text of something that stands in the sheet: a text that was changed leaves none of the old behind, and the
+ * values that it marks are the same.
+ */
 function inTranslations(sheet: HardwareSheet): Contradiction[] {
   const { language = 'en', translations = {} } = sheet
   const texts = new Set(translatable(sheet))
@@ -111,9 +115,12 @@ function inTranslations(sheet: HardwareSheet): Contradiction[] {
     const keys = Object.keys(translations[one] ?? {})
     if (one === language && translations[one] !== undefined)
       return [{ path, expected: { kind: 'another language', language } }]
-    return keys.flatMap((key) =>
-      texts.has(key) ? [] : [{ path: [...path, key], expected: { kind: 'text of sheet' } }],
-    )
+    return keys.flatMap((key): Contradiction[] => {
+      if (!texts.has(key)) return [{ path: [...path, key], expected: { kind: 'text of sheet' } }]
+      const marked = marksIn(key)
+      const isSame = marksIn(translations[one]?.[key] ?? '') === marked
+      return isSame ? [] : [{ path: [...path, key], expected: { kind: 'marked values', marked } }]
+    })
   })
 }
 

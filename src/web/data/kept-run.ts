@@ -125,7 +125,10 @@ export function openedRun(kept: KeptRun): OpenedRun {
   const required = requiredOf(kept)
   if (!required.ok) return { kept, drawn: required }
   const judged = judgeKept(required.value, kept)
-  return { kept, drawn: ok({ judged, stripSvg: writeSvg(stripDrawing(stripInput(judged, english(null)))) }) }
+  return {
+    kept,
+    drawn: ok({ judged, stripSvg: writeSvg(stripDrawing(stripInput(judged, english(judged.run.units)))) }),
+  }
 }
 
 /** The run in the list: its verdicts in numbers, or why it can no longer be read or laid out. */

@@ -8,6 +8,7 @@ import type { Draft } from './draft.ts'
 import { measurableWords, momentWords, placeWords } from './reading-words.ts'
 
 interface HereProps {
+  readonly units: 'us' | 'metric'
   readonly begun: Begun | undefined
   /** Id of the version in force. */
   readonly version: string
@@ -17,13 +18,13 @@ interface HereProps {
 }
 
 /** What was begun at this place when the page was closed: taken up or dropped by hand; of another version dropped only. */
-export function BegunHere({ begun, version, requirement, takeUp, drop }: HereProps) {
+export function BegunHere({ units, begun, version, requirement, takeUp, drop }: HereProps) {
   if (begun === undefined) return null
   const isOfThis = begun.version === version
   return (
     <div class="begun">
       <p>
-        {m.begun.at(momentWords(begun.at))} <b>{draftWords(begun.draft, requirement)}</b>
+        {m.begun.at(momentWords(begun.at))} <b>{draftWords(begun.draft, units, requirement)}</b>
         {!isOfThis && ` ${m.begun.otherVersion}`}
       </p>
       <div class="begun-buttons">
@@ -60,7 +61,8 @@ export function BegunElsewhere({ begun, judged, run, drop }: ListProps) {
             <li key={one.of}>
               {requirement === undefined ? (
                 <>
-                  {one.of}, {m.begun.at(momentWords(one.at))} <b>{draftWords(one.draft)}</b> {m.begun.otherVersion}{' '}
+                  {one.of}, {m.begun.at(momentWords(one.at))} <b>{draftWords(one.draft, judged.run.units)}</b>{' '}
+                  {m.begun.otherVersion}{' '}
                   <button type="button" class="button small" onClick={() => drop(one)}>
                     {m.begun.drop}
                   </button>
@@ -83,6 +85,7 @@ export function BegunElsewhere({ begun, judged, run, drop }: ListProps) {
 /** What a draft says so far. */
 function draftWords(
   { mode, text, side, choice, yes, because, note }: Draft,
+  units: 'us' | 'metric',
   asked?: Pick<Requirement, 'look'>,
 ): string {
   const label =
@@ -96,7 +99,7 @@ function draftWords(
     ...(mode === 'does not apply' ? [`${m.entry.because} ${because}`] : []),
     text,
     ...(side === null ? [] : [m.entry.sides[side].toLowerCase()]),
-    ...(label === undefined ? [] : [say(label)]),
+    ...(label === undefined ? [] : [say(label, units)]),
     ...(yes === null ? [] : [yes ? m.entry.yes : m.entry.no]),
     ...(note === '' ? [] : [`${m.entry.note}: ${note}`]),
   ]

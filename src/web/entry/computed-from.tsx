@@ -20,7 +20,7 @@ export function ComputedFrom({ judged, requirement, of, run }: Props) {
   const current = currentReadings(judged.readings)
   const wordsOf = (id: string): string => {
     const reading = current.get(id)
-    return reading === undefined ? m.entry.missing : readWords(reading, requirement)
+    return reading === undefined ? m.entry.missing : readWords(reading, requirement, judged.run.units)
   }
   return (
     <details class="computed-from" open={of !== requirement.id}>

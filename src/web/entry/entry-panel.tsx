@@ -95,7 +95,7 @@ export function EntryPanel(props: Props) {
   const last = useMemo(() => {
     if (!isDirect) return null
     const found = lastAnswer(requirement, byId(judged.requirements), judged.readings)
-    return found === null ? null : { words: answerWords(found, requirement), draft: draftOf(found) }
+    return found === null ? null : { words: answerWords(found, requirement, units), draft: draftOf(found) }
   }, [judged, requirement, isDirect])
   const photos = useMemo(() => side.photos.filter(({ body }) => body.of === of), [side.photos, of])
   const findingOf = (id: string): string | null =>
@@ -170,7 +170,7 @@ export function EntryPanel(props: Props) {
     const first = taken[0]
     if (first === undefined) return
     const place = isDirect ? placeWords(requirement.place) : measurableWords(of, judged.model.layout)
-    const words = answerWords(first.answer, requirement)
+    const words = answerWords(first.answer, requirement, units)
     took(taken, span === null ? `${place}, ${words}` : m.entry.savedSame(taken.length, words))
     if (next !== null && isDone && panel.current !== null) goTo(next)
   }
@@ -275,12 +275,13 @@ export function EntryPanel(props: Props) {
               <p>
                 <b>{m.findings.rechecking}</b>
               </p>
-              <OldAndNew item={item} requirement={requirement} />
+              <OldAndNew item={item} requirement={requirement} units={units} />
             </div>
           )}
           {computedPart}
           {!isDirect && <p class="entry-of">{measurableWords(of, judged.model.layout)}</p>}
           <BegunHere
+            units={units}
             begun={drafts.begun.find((one) => one.of === of)}
             version={kept.version}
             requirement={requirement}
@@ -365,7 +366,7 @@ function Correcting(props: { judged: JudgedRun; draft: Draft; at: number; stop: 
   if (old === undefined) return null
   return (
     <p class="correcting">
-      {m.entry.correcting(readWords(old, judged.requirements[at]!))}{' '}
+      {m.entry.correcting(readWords(old, judged.requirements[at]!, judged.run.units))}{' '}
       <button type="button" class="button small" onClick={stop}>
         {m.entry.correctStop}
       </button>

@@ -37,7 +37,7 @@ export function History({ judged, requirement, of, rivals, correct, undo }: Prop
           return (
             <li key={id} class={corrected.has(id) ? 'past-reading struck' : 'past-reading'}>
               <p>
-                <b>{readWords(reading, requirement)}</b>
+                <b>{readWords(reading, requirement, judged.run.units)}</b>
                 {id === current && <span class="tag">{m.entry.governs}</span>}
                 {corrected.has(id) && <span class="tag">{m.entry.corrected}</span>}
                 {together !== null && <span class="tag">{m.entry.together}</span>}
@@ -55,7 +55,7 @@ export function History({ judged, requirement, of, rivals, correct, undo }: Prop
               {note !== undefined && <p class="note">{note}</p>}
               {vain.map((one) => (
                 <p key={one.kind} class="warning">
-                  {say(one)}
+                  {say(one, judged.run.units)}
                 </p>
               ))}
               {!corrected.has(id) && (

@@ -16,10 +16,16 @@ import { m, printIn, say } from '../messages.ts'
 export const readWords = (
   reading: Pick<Reading, 'of' | 'answer'>,
   requirement: Pick<Requirement, 'look'> | null,
-): string => `${answerWords(reading.answer, requirement)}${lacksSide(reading) ? `, ${m.entry.sideNotStated}` : ''}`
+  units: 'us' | 'metric',
+): string =>
+  `${answerWords(reading.answer, requirement, units)}${lacksSide(reading) ? `, ${m.entry.sideNotStated}` : ''}`
 
 /** What an answer to `requirement` says. */
-export function answerWords(answer: Answer, requirement: Pick<Requirement, 'look'> | null): string {
+export function answerWords(
+  answer: Answer,
+  requirement: Pick<Requirement, 'look'> | null,
+  units: 'us' | 'metric',
+): string {
   switch (answer.kind) {
     case 'measured':
       return [
@@ -28,7 +34,7 @@ export function answerWords(answer: Answer, requirement: Pick<Requirement, 'look
       ].join(' ')
     case 'choice': {
       const choices = requirement?.look.kind === 'choose' ? requirement.look.choices : []
-      return say(choices.find(({ id }) => id === answer.choice)?.label ?? theirs(answer.choice))
+      return say(choices.find(({ id }) => id === answer.choice)?.label ?? theirs(answer.choice), units)
     }
     case 'confirmed':
       return answer.yes ? m.entry.yes : m.entry.no
@@ -51,7 +57,7 @@ export function measurableWords(id: string, { posts }: Pick<Layout, 'posts'>): s
 /** The name of a place in the language in force. */
 export const placeWords = (place: Place): string => say(place)
 
-/** The limits as published, and beside them the same in the units of the run. */
+/** The limits in the units of the run, as published behind. */
 export const limitsWords = (limits: Dimension<Unit>, units: 'us' | 'metric'): string => say(limitsOf(limits), units)
 
 /** Why a verdict is what it is. */

@@ -4,8 +4,14 @@ import { m } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { momentWords, readWords } from './reading-words.ts'
 
+interface Props {
+  readonly item: PunchItem
+  readonly requirement: Requirement
+  readonly units: 'us' | 'metric'
+}
+
 /** What was read when it failed, beside what was read since. */
-export function OldAndNew({ item, requirement }: { readonly item: PunchItem; readonly requirement: Requirement }) {
+export function OldAndNew({ item, requirement, units }: Props) {
   const change = item.readings.find((one) => one.requirement === requirement.id)
   if (change === undefined || change.old === null) return null
   return (
@@ -23,7 +29,7 @@ export function OldAndNew({ item, requirement }: { readonly item: PunchItem; rea
               m.findings.notYet
             ) : (
               <>
-                <b>{readWords(judged.reading, requirement)}</b>
+                <b>{readWords(judged.reading, requirement, units)}</b>
                 <VerdictMark word={judged.verdict.verdict} />
                 <span class="hint">
                   {momentWords(judged.reading.at)}, {judged.reading.by}

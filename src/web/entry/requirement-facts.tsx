@@ -42,7 +42,9 @@ export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; r
         )}
         )
       </p>
-      <p class="hint">{m.entry.sheet(say(sheet === undefined ? theirs(sheetId) : nameOf(sheet)), sheetVersion)}</p>
+      <p class="hint">
+        {m.entry.sheet(say(sheet === undefined ? theirs(sheetId) : nameOf(sheet), units), sheetVersion)}
+      </p>
     </div>
   )
 }

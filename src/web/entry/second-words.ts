@@ -1,9 +1,9 @@
 import { doubt, doubtAt } from '../../core/measurement/doubt.ts'
 import { type Instrument, instrumentsReading } from '../../core/measurement/instruments.ts'
 import { printValue } from '../../core/units/print-value.ts'
-import { exactValue, isLengthUnit, kindOf, stepsPer, type Unit } from '../../core/units/quantity-kinds.ts'
+import { exactValue, isLengthUnit, kindOf, stepsPer, type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
 import type { SecondReading } from '../../core/verdicts/second-reading.ts'
-import { inBothUnits } from '../../words/in-both-units.ts'
+import { unitIn } from '../../words/in-units.ts'
 import { m, printIn, say } from '../messages.ts'
 
 /** What a second reading would settle, a sentence each; `fine` names the instruments that are fine enough. */
@@ -28,7 +28,8 @@ export function secondWords(
   const fine = instrumentsReading(instruments, kindOf(unit))
     .filter((one) => doubtAt(doubt(one, { uncertainty: null, resolution: null }), here) <= enough)
     .map(({ name }) => say(name))
-  const size = inBothUnits(doubtText(finer.uncertainty, unit), units)
+  const inOurs = unitIn(unit, units) ?? unit
+  const size = doubtText(valueIn(enough, inOurs), inOurs)
   return [range, failing, m.second.finer(m.verdict[finer.verdict], size, fine.join(', '))]
 }
 

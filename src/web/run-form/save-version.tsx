@@ -116,7 +116,7 @@ function Effects({ effects, judged }: { readonly effects: EditEffects; readonly 
               return (
                 <li key={reading.id}>
                   {place === undefined ? reading.of : placeWords(place)}:{' '}
-                  {readWords(reading, requirementOf(reading.of))}
+                  {readWords(reading, requirementOf(reading.of), judged.run.units)}
                 </li>
               )
             })}

@@ -33,10 +33,10 @@ export function AskedEarlierFold({ source, judged, photos }: Props) {
           {askedEarlier.map(({ reading, version, because }) => (
             <li key={reading.id} class="past-reading">
               <p>
-                {reading.of}: <b>{readWords(reading, null)}</b>
+                {reading.of}: <b>{readWords(reading, null, run.units)}</b>
               </p>
               <p class="hint">{[momentWords(reading.at), reading.by, versionWords(version)].join(', ')}</p>
-              <p>{say(askedEarlierReason({ because }))}</p>
+              <p>{say(askedEarlierReason({ because }), run.units)}</p>
             </li>
           ))}
           {shown.map(({ photo: { id, author, capturedAt, body }, because }) => (
@@ -48,7 +48,7 @@ export function AskedEarlierFold({ source, judged, photos }: Props) {
               <p class="hint">
                 {[momentWords(capturedAt), author, ...(body.note === null ? [] : [body.note])].join(', ')}
               </p>
-              <p>{say(askedEarlierReason({ because }))}</p>
+              <p>{say(askedEarlierReason({ because }), run.units)}</p>
             </li>
           ))}
         </ul>

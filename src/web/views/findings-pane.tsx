@@ -105,7 +105,7 @@ function PunchEntry({ source, judged, side, item, run, again }: EntryProps) {
             <a class="row-link" href={requirementPath(run, requirement.id)}>
               {readAgainWords(requirement, item, judged.run.units)}
             </a>
-            {item.state !== 'open' && <OldAndNew item={item} requirement={requirement} />}
+            {item.state !== 'open' && <OldAndNew item={item} requirement={requirement} units={judged.run.units} />}
           </li>
         ))}
       </ul>

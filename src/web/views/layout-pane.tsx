@@ -118,7 +118,7 @@ function piecesOf(model: RunModel, units: 'us' | 'metric'): readonly Piece[] {
     ...posts.map((post) => ({
       along: post.alongInches,
       name: m.layout.post(post.number),
-      what: `${say(kindOfPost(post, sheetOf(model, post.unit)))}, ${post.block ? m.layout.block : m.layout.noBlock}`,
+      what: `${say(kindOfPost(post, sheetOf(model, post.unit)), units)}, ${post.block ? m.layout.block : m.layout.noBlock}`,
     })),
     ...splices.map(({ number, alongInches, position }) => ({
       along: alongInches,

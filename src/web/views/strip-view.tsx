@@ -29,7 +29,7 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
   const [isShown, setShown] = useState(true)
   const frame = useRef<HTMLDivElement>(null)
   const svg = useMemo(() => {
-    const print = printIn(null)
+    const print = printIn(judged.run.units)
     const isAsOpened = judged === opened.judged && print.language === 'en'
     return isAsOpened ? opened.stripSvg : writeSvg(stripDrawing(stripInput(judged, print)))
   }, [judged, opened, m])

@@ -42,7 +42,7 @@ export const fitChanges: Printers<FitChange> = {
     `clear ${print.feetInches(lengthIn(length, 'in'))} behind the ${behind}, or move the end upstream`,
   'flatten foreslope': ({ run }) => `flatten the slope beside the platform to 1V:${run}H`,
   'take longer posts at break': ({ feet: lengths, halfSpacingFeet }, print) =>
-    `${longerPosts(lengths, print)} at the break, or ${print.written(`${halfSpacingFeet}-ft`)} posts at half spacing`,
+    `${longerPosts(lengths, print)} at the break, or ${print.written(`${halfSpacingFeet}-ft`, halfSpacingFeet, 'ft')} posts at half spacing`,
   'widen ground to break': ({ inches, feet: lengths, beforeBreakFeet }, print) =>
     `widen the ground behind the posts to ${print.feetInches(inches)}, or ${longerPosts(lengths, print)} ${feet(beforeBreakFeet, print)} before the break`,
   'change curb': ({ highestInches, railFlush, face }, print) =>
@@ -60,8 +60,8 @@ export const curbFace = (slope: number | null): string =>
 
 const tangent = 'a tangent terminal, which needs less room'
 
-const feet = (value: number, print: Print): string => print.written(`${value} ft`)
+const feet = (value: number, print: Print): string => print.written(`${value} ft`, value, 'ft')
 
 /** `8-ft or 9-ft posts` */
 const longerPosts = (lengths: readonly number[], print: Print): string =>
-  `${lengths.map((one) => print.written(`${one}-ft`)).join(' or ')} posts`
+  `${lengths.map((one) => print.written(`${one}-ft`, one, 'ft')).join(' or ')} posts`

@@ -19,7 +19,8 @@ export const fit: Printers<FitSaying> = {
   'level ground behind post 1': () => 'level ground behind post 1',
   'clear area': ({ extent }) => `clear area behind the gating end, ${extent}`,
   'foreslope beside platform': () => 'foreslope beside the platform',
-  'ground to slope break': (_, print) => `ground behind the posts to the slope break, ${print.written('6-ft')} posts`,
+  'ground to slope break': (_, print) =>
+    `ground behind the posts to the slope break, ${print.written('6-ft', 6, 'ft')} posts`,
   'curb before rail': ({ by }) => `curb before the rail${by === 'study' ? ', by another study' : ''}`,
   'curb before terminal': ({ terminal }, print) => `curb before the ${print.say(terminal)}`,
 
@@ -51,19 +52,19 @@ export const fit: Printers<FitSaying> = {
       `curb of at most ${print.feetInches(highestInches)} with ${curbFace(faceSlope)}`,
       ...(testDiffers
         ? [
-            `the ${print.length(31, 'in')} run passed NCHRP 350 test level 3 with its rail ${print.length(6, 'in')} behind a ${print.written('6-in')} curb: text and test differ`,
+            `the ${print.length(31, 'in')} run passed NCHRP 350 test level 3 with its rail ${print.length(6, 'in')} behind a ${print.written('6-in', 6, 'in')} curb: text and test differ`,
           ]
         : []),
       ...(textsDiffer
         ? [
-            `NCHRP Report 537, page 93, finds a risk that a vehicle goes over a rail less than ${print.written('7 m')} behind a curb: the texts differ`,
+            `NCHRP Report 537, page 93, finds a risk that a vehicle goes over a rail less than ${print.written('7 m', 7, 'm')} behind a curb: the texts differ`,
           ]
         : []),
     ].join('; ')
   },
   'no curb or one for the speed': () => 'none, or one of the height, face and place that the speed allows',
   'no curb near terminal': ({ fromFeet, highestInches }, print) =>
-    `none from ${print.written(`${fromFeet} ft`)} before post 1 to the end of the terminal; where there must be one, at most ${print.length(highestInches, 'in')} and sloping, as far as the terminal's own manual allows it`,
+    `none from ${print.written(`${fromFeet} ft`, fromFeet, 'ft')} before post 1 to the end of the terminal; where there must be one, at most ${print.length(highestInches, 'in')} and sloping, as far as the terminal's own manual allows it`,
 
   'crash tests and work': ({ tests, work, letting }, print) =>
     `${print.say(tests)}; ${work === null ? 'kind of work not said' : `${work} work`}, ${letting === null ? 'letting not said' : `let ${letting}`}`,

@@ -2,11 +2,12 @@ import type { HardwareSaying } from '../../core/hardware/hardware-saying.ts'
 import type { Criteria } from '../../core/hardware/hardware-sheet.ts'
 import type { NeededTest, NotSaid } from '../../core/hardware/tested-criteria.ts'
 import type { Printers } from '../print.ts'
+import { withValues } from '../text-in.ts'
 
 export const hardware: Printers<HardwareSaying> = {
   source: ({ title, edition }, print) =>
     edition === null ? print.say(title) : `${print.say(title)}, ${print.say(edition)}`,
-  title: ({ of }, print) => print.theirs(typeof of === 'string' ? of : (of.others.en ?? of.own)),
+  title: ({ of }, print) => print.theirs(typeof of === 'string' ? of : withValues(of.others.en ?? of.own, print)),
   'crash tests': ({ tests }) => (tests.length === 0 ? 'no crash test stated' : tests.map(testText).join('; ')),
   'needed crash test': ({ at: { speed, work, letting }, category, lastLetting, ...needed }) => {
     const level = `${neededTestName(needed)}${speed === null ? '' : `, for ${speed.value} ${speed.unit}`}`

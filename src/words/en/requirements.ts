@@ -14,7 +14,7 @@ export const requirements: Printers<RequirementSaying> = {
     'hinge-side': ({ side }) => `The hinge bolt is on the side ${sides[side]}.`,
     'slot-set': ({ set, side }) => `The rail is held in the open ${set} slots of the post, on its side ${sides[side]}.`,
     'slotted-panel': ({ name, inches }, print) =>
-      `The panel is the ${print.say(name)}, ${print.feetInches(inches)} long, with a row of ${print.written('4-in')} slots along it.`,
+      `The panel is the ${print.say(name)}, ${print.feetInches(inches)} long, with a row of ${print.written('4-in', 4, 'in')} slots along it.`,
     'panel-length': ({ inches, isAdapter }, print) =>
       isAdapter
         ? `The last panel before the run is ${print.feetInches(inches)} long, which brings the splices where they belong.`

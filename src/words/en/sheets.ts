@@ -1,11 +1,11 @@
 import type { LimitsSaying } from '../../core/hardware/limits-saying.ts'
 import type { SheetText } from '../../core/hardware/sheet-text.ts'
 import type { Printers } from '../print.ts'
-import { textIn } from '../text-in.ts'
+import { textIn, withValues } from '../text-in.ts'
 
 /** What hardware sheets say, and their limits. */
 export const sheets: Printers<SheetText | LimitsSaying> = {
-  'sheet text': (text, print) => print.written(textIn(text, 'en')),
+  'sheet text': (text, print) => withValues(textIn(text, 'en'), print),
   limits: ({ low, high, nominal, unit }, print) => {
     const text = (value: number): string => print.quantity(value, unit)
     if (low !== 'notStated' && low === high) return `exactly ${text(low)}`

@@ -71,7 +71,7 @@ export const sheetKind: Readonly<Record<HardwareSheet['kind'], string>> = {
 
 const tangent = 'un terminal tangente, que necesita menos espacio'
 
-const feet = (value: number, print: Print): string => print.written(`${value} ft`)
+const feet = (value: number, print: Print): string => print.written(`${value} ft`, value, 'ft')
 
 /** `postes de 8 ft o 9 ft` */
 const longerPosts = (lengths: readonly number[], print: Print): string =>

@@ -22,7 +22,7 @@ export const fit: Printers<FitSaying> = {
     `área despejada detrás del extremo traspasable, ${extent === 'length' ? 'largo' : 'ancho'}`,
   'foreslope beside platform': () => 'talud descendente junto a la plataforma',
   'ground to slope break': (_, print) =>
-    `terreno detrás de los postes hasta el quiebre del talud, postes de ${print.written('6 ft')}`,
+    `terreno detrás de los postes hasta el quiebre del talud, postes de ${print.written('6 ft', 6, 'ft')}`,
   'curb before rail': ({ by }) => `bordillo delante de la baranda${by === 'study' ? ', según otro estudio' : ''}`,
   'curb before terminal': ({ terminal }, print) => `bordillo delante de: ${print.say(terminal)}`,
 
@@ -59,14 +59,14 @@ export const fit: Printers<FitSaying> = {
         : []),
       ...(textsDiffer
         ? [
-            `NCHRP Report 537, página 93, halla riesgo de que un vehículo pase sobre una baranda a menos de ${print.written('7 m')} detrás de un bordillo: los textos difieren`,
+            `NCHRP Report 537, página 93, halla riesgo de que un vehículo pase sobre una baranda a menos de ${print.written('7 m', 7, 'm')} detrás de un bordillo: los textos difieren`,
           ]
         : []),
     ].join('; ')
   },
   'no curb or one for the speed': () => 'ninguno, o uno con la altura, la cara y el lugar que la velocidad permite',
   'no curb near terminal': ({ fromFeet, highestInches }, print) =>
-    `ninguno desde ${print.written(`${fromFeet} ft`)} antes del poste 1 hasta el final del terminal; donde tenga que haberlo, de a lo más ${print.length(highestInches, 'in')} e inclinado, si el manual propio del terminal lo permite`,
+    `ninguno desde ${print.written(`${fromFeet} ft`, fromFeet, 'ft')} antes del poste 1 hasta el final del terminal; donde tenga que haberlo, de a lo más ${print.length(highestInches, 'in')} e inclinado, si el manual propio del terminal lo permite`,
 
   'crash tests and work': ({ tests, work, letting }, print) =>
     `${print.say(tests)}; ${work === null ? 'no se dice la clase de obra' : work === 'new' ? 'obra nueva' : 'obra existente'}, ${letting === null ? 'no se dice la adjudicación' : `adjudicada el ${letting}`}`,

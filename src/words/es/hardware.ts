@@ -2,6 +2,7 @@ import type { HardwareSaying } from '../../core/hardware/hardware-saying.ts'
 import type { AgreementCategory, Criteria } from '../../core/hardware/hardware-sheet.ts'
 import type { NeededTest, NotSaid } from '../../core/hardware/tested-criteria.ts'
 import type { Printers } from '../print.ts'
+import { withValues } from '../text-in.ts'
 import { sourceWords } from './source-words.ts'
 
 export const hardware: Printers<HardwareSaying> = {
@@ -10,7 +11,9 @@ export const hardware: Printers<HardwareSaying> = {
   title: ({ of }, print) => {
     const own = typeof of === 'string' ? of : of.own
     const inSheet = typeof of === 'string' ? undefined : of.others.es
-    return print.theirs(inSheet ?? sourceWords[own] ?? own)
+    return print.theirs(
+      typeof of === 'string' ? (sourceWords[own] ?? own) : withValues(inSheet ?? sourceWords[own] ?? own, print),
+    )
   },
   'crash tests': ({ tests }) =>
     tests.length === 0 ? 'no se indica ningún ensayo de choque' : tests.map(testText).join('; '),

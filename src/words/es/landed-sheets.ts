@@ -17,16 +17,6 @@ const editions: readonly string[] = [
   'trailing-anchor-27-3-4 1.1.0',
   'buried-end-31 1.0.0',
   'bridge-end-31 1.0.0',
-  'w-beam-midspan-31 1.2.0',
-  'w-beam-post-splice-27-3-4 1.2.0',
-  'flared-terminal-31 1.2.0',
-  'flared-terminal-27-3-4 1.2.0',
-  'tangent-terminal-31 1.2.0',
-  'trailing-anchor-31 1.2.0',
-  'trailing-anchor-27-3-4 1.2.0',
-  'bridge-end-31 1.1.0',
-  'flared-terminal-31 1.3.0',
-  'flared-terminal-27-3-4 1.3.0',
 ]
 
 /** By what stands in the sheet. */

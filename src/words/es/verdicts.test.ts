@@ -21,14 +21,14 @@ test('a reason has its lengths in the units asked for, beside those of the limit
     '28 1/2 in, 1 1/2 in outside the limit; ± 0.240 in (k = 2); probability of conformity under 0.1 %',
   )
   expect(spanish('metric').say(low)).toBe(
-    '28 1/2 in (723.9 mm), 1 1/2 in (38.1 mm) fuera del límite; ± 0.240 in (6.1 mm) (k = 2); probabilidad de conformidad menos del 0.1 %',
+    '723.9 mm (28 1/2 in), 38.1 mm (1 1/2 in) fuera del límite; ± 6.1 mm (0.240 in) (k = 2); probabilidad de conformidad menos del 0.1 %',
   )
 })
 
 test('a length that follows a number is given its metres too', () => {
   const step = { kind: 'raise post', post: 3, by: 2, unit: 'in', railThen: 31, stubThen: null } as const
   expect(spanish('metric').say({ ...step, holds: null, blockUpTo: null })).toBe(
-    'Suba el poste 3 2 in (50.8 mm): la baranda queda a 31 in (787.4 mm).',
+    'Suba el poste 3 50.8 mm (2 in): la baranda queda a 787.4 mm (31 in).',
   )
 })
 

@@ -13,6 +13,8 @@ export type SheetProblem =
       | 'origin post'
     >
   | { readonly kind: 'another language'; readonly language: Language }
+  /** @property marked  as `18 in, 5 in`; empty for none */
+  | { readonly kind: 'marked values'; readonly marked: string }
   | { readonly kind: 'key of sources'; readonly sources: readonly string[] }
   | { readonly kind: 'number for role'; readonly role: 'floor' | 'ceiling' | 'centre' }
   | Kinds<'at least low' | 'at least nominal', { readonly value: number }>

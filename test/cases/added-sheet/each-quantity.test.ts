@@ -244,10 +244,10 @@ describe('what is measured, in the record', () => {
       'cross-slope': ['a lo más 10 %', '12 %', 'nivel digital', expect.stringContaining('12 %, 2 % fuera del límite')],
       'cable-angle': ['10° a 30°, nominal 20°', '20°', 'medidor de ángulos', expect.stringContaining('10° dentro')],
       'nut-torque': [
-        'al menos 25 lbf·ft (33.9 N·m)',
+        'al menos 33.9 N·m (25 lbf·ft)',
         '20 lbf·ft',
         'llave dinamométrica',
-        expect.stringContaining('20 lbf·ft (27.1 N·m), 5 lbf·ft (6.8 N·m) fuera del límite'),
+        expect.stringContaining('27.1 N·m (20 lbf·ft), 6.8 N·m (5 lbf·ft) fuera del límite'),
       ],
       'cable-tension': [
         'al menos 2 kN',

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import type { EndSheet, HardwareSheet, LongitudinalSheet } from '../../../src/core/hardware/hardware-sheet.ts'
+import { nameOf } from '../../../src/core/hardware/sheet-text.ts'
 import type { Layout, LayoutPanel, LayoutPost, LayoutSplice, Unit } from '../../../src/core/layout/layout.ts'
 import { withFirstIds } from '../../../src/core/layout/place-ids.ts'
 import type { Place } from '../../../src/core/requirements/requirement.ts'
@@ -19,7 +20,7 @@ const systemSheet = (id: string): LongitudinalSheet => shippedSheet(id) as Longi
 
 function endOf(id: string): StripEnd {
   const sheet = shippedSheet(id) as EndSheet
-  return { name: sheet.name, kind: sheet.kind, sheet }
+  return { name: english(null).say(nameOf(sheet)), kind: sheet.kind, sheet }
 }
 
 interface HandPanel {

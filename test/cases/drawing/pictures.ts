@@ -1,9 +1,11 @@
+import { nameOf } from '../../../src/core/hardware/sheet-text.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
 import { elevationDrawing, elevationPages } from '../../../src/drawing/views/elevation.ts'
 import { figureFacts } from '../../../src/drawing/views/figures/figure-facts.ts'
 import { figureDrawing } from '../../../src/drawing/views/figures.ts'
 import { planDrawing } from '../../../src/drawing/views/plan.ts'
 import { sectionDrawing } from '../../../src/drawing/views/section.ts'
+import type { StripEnd, StripInput } from '../../../src/drawing/views/strip/strip-input.ts'
 import { stripDrawing, stripPages } from '../../../src/drawing/views/strip.ts'
 import { terminalDetail } from '../../../src/drawing/views/terminal-detail.ts'
 import { english } from '../../../src/words/english.ts'
@@ -15,6 +17,13 @@ const culvert = culvertRun(6)
 const judged = { ...culvert, verdicts: mixedVerdicts(culvert.layout) }
 const long = culvertRun(26)
 
+/** As an operation makes the input of a metric run: names of its ends and all that is printed in metric units. */
+function inMetric(input: StripInput): StripInput {
+  const print = english('metric')
+  const named = (end: StripEnd): StripEnd => (end.sheet === null ? end : { ...end, name: print.say(nameOf(end.sheet)) })
+  return { ...input, first: named(input.first), second: named(input.second), units: 'metric', print }
+}
+
 /** Every drawing that has an expected picture: `NAME/expected.png` in this folder. */
 export const pictures: Readonly<Record<string, () => Drawing>> = {
   'strip-web': () => stripDrawing(culvert),
@@ -22,12 +31,12 @@ export const pictures: Readonly<Record<string, () => Drawing>> = {
   'strip-letter': () => stripPages(judged, 'letter')[0]!,
   'strip-letter-long': () => stripPages({ ...long, verdicts: mixedVerdicts(long.layout) }, 'letter')[0]!,
   'strip-a4-bridge-end': () => stripPages(bridgeRun(), 'A4')[0]!,
-  'strip-metric-a3': () => stripPages({ ...judged, units: 'metric' }, 'A3')[0]!,
+  'strip-metric-a3': () => stripPages(inMetric(judged), 'A3')[0]!,
   'elevation-web': () => elevationDrawing(culvert),
   'elevation-letter': () => elevationPages(culvert, 'letter')[0]!,
   'elevation-a4-bridge-end': () => elevationPages(bridgeRun(), 'A4')[0]!,
   'detail-flared-letter': () => terminalDetail(culvert, 'first', 'letter')!,
-  'detail-anchor-metric-a4': () => terminalDetail({ ...culvert, units: 'metric' }, 'second', 'A4')!,
+  'detail-anchor-metric-a4': () => terminalDetail(inMetric(culvert), 'second', 'A4')!,
   'site-plan-two-way-web': () => planDrawing(siteInputs.twoWay('web')),
   'site-plan-two-way-phone': () => planDrawing(siteInputs.twoWay('phone')),
   'site-plan-two-way-letter': () => planDrawing(siteInputs.twoWay('letter')),

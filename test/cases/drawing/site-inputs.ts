@@ -111,7 +111,7 @@ const spiralSite: Site = {
 export function siteInput(site: Site, page: SitePage): PlanInput {
   const need = findNeed(site)
   if (!need.ok) throw new Error(JSON.stringify(need.error))
-  return planInput(site, need.value, page, english(null))
+  return planInput(site, need.value, page, english(site.units))
 }
 
 export const siteInputs = {

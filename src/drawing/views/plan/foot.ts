@@ -114,7 +114,7 @@ function siteBar(
     )
   const words = (along: number, one: string, anchor: 'start' | 'middle') =>
     text('text', point(at.x + along, top - 12 * perPoint), one, size, { anchor })
-  items.push(words(0, '0', 'start'), words(length, print.short.written(`${value} ${unit}`), 'middle'))
+  items.push(words(0, '0', 'start'), words(length, print.short.written(`${value} ${unit}`, value, unit), 'middle'))
   if (across === 1) return items
   const high = roundLength((14 * perPoint) / (perUnit * across))
   const left = at.x + length + 34 * perPoint
@@ -127,7 +127,7 @@ function siteBar(
     text(
       'text',
       point(left + 7 * perPoint, top - (high * perUnit * across) / 2),
-      drawingWords(print).site.barAcross(print.short.written(`${high} ${unit}`)),
+      drawingWords(print).site.barAcross(print.short.written(`${high} ${unit}`, high, unit)),
       size,
       {
         level: 'middle',

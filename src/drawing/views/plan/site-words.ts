@@ -10,7 +10,9 @@ export const inUnit = (length: Metres, units: UnitSystem): number => (units === 
 
 /** A length as drawings of a site write it: hundredths, without zeros that say nothing; `166.67 ft`, `12 ft`, `3.65 m`. */
 export const lengthWords = (length: Metres, units: UnitSystem): string =>
-  `${Number(inUnit(length, units).toFixed(2)) + 0} ${units === 'us' ? 'ft' : 'm'}`
+  `${Number(inUnit(length, units).toFixed(2)) + 0} ${unitOf(units)}`
+
+const unitOf = (units: UnitSystem): 'ft' | 'm' => (units === 'us' ? 'ft' : 'm')
 
 /** What stands on the stakes at a continuous station; both stations at an equation. */
 export function stationWords(site: Site, station: Metres): string {
@@ -48,8 +50,8 @@ type Saying = Pick<SiteView, 'site' | 'print'>
 
 /** A length within a sentence, in both systems where the other one is asked for. */
 export const saidLength = (length: Metres, { site, print }: Saying): string =>
-  print.written(lengthWords(length, site.units))
+  print.written(lengthWords(length, site.units), inUnit(length, site.units), unitOf(site.units))
 
 /** A length where there is room for one, as at a dimension line. */
 export const shortLength = (length: Metres, { site, print }: Saying): string =>
-  print.short.written(lengthWords(length, site.units))
+  print.short.written(lengthWords(length, site.units), inUnit(length, site.units), unitOf(site.units))

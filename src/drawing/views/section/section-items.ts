@@ -1,7 +1,6 @@
 import { sheetText } from '../../../core/hardware/sheet-text.ts'
 import type { Hazard } from '../../../core/site/site.ts'
 import { exactLength, toMetres } from '../../../core/units/exact-length.ts'
-import { printLength } from '../../../core/units/print-length.ts'
 import { inches, type Metres } from '../../../core/units/quantity.ts'
 import { area, group, line, polyline, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
@@ -108,11 +107,7 @@ function railHeight({ view }: SectionCanvas): { metres: Metres; words: string } 
   const { topOfRail, heightNotStated } = drawingWords(view.print).site
   const { nominal, unit } = sheetHeight ?? { nominal: 'notStated', unit: 'in' }
   if (nominal === 'notStated') return { metres: inches(31), words: heightNotStated(view.print.length(31, 'in')) }
-  const length = exactLength(nominal, unit)
-  return {
-    metres: toMetres(length),
-    words: topOfRail(view.print.written(printLength(length, view.site.units === 'metric' ? 'millimetres' : 'inches'))),
-  }
+  return { metres: toMetres(exactLength(nominal, unit)), words: topOfRail(view.print.length(nominal, unit)) }
 }
 
 /** What is named above the section. */

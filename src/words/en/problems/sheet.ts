@@ -6,6 +6,8 @@ export const sheetProblems: Printers<SheetProblem> = {
   'place of a run': () => '"each post", "each splice" or "unit" for a run',
   'text of sheet': () => 'a text that stands in this sheet',
   'another language': ({ language }) => `another language than ${language}, in which the sheet is written`,
+  'marked values': ({ marked }) =>
+    marked === '' ? 'no value in braces, as the text has none' : `the same values in braces as the text (${marked})`,
   'topic or rule': () => 'a derived topic that is read, or the id of a rule of this sheet',
   'special posts': () => 'what the special posts are',
   'no special posts': () => 'null, because there are no special posts',

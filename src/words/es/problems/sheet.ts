@@ -6,6 +6,10 @@ export const sheetProblems: Printers<SheetProblem> = {
   'place of a run': () => '"each post", "each splice" o "unit" para un tramo',
   'text of sheet': () => 'un texto que está en esta ficha',
   'another language': ({ language }) => `otro idioma que ${language}, en que está escrita la ficha`,
+  'marked values': ({ marked }) =>
+    marked === ''
+      ? 'ningún valor entre llaves, como el texto'
+      : `los mismos valores entre llaves que el texto (${marked})`,
   'topic or rule': () => 'un tema derivado que se lee, o el id de una regla de esta ficha',
   'special posts': () => 'qué son los postes especiales',
   'no special posts': () => 'null, porque no hay postes especiales',
