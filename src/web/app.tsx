@@ -35,10 +35,11 @@ export function App({ source }: { readonly source: RunSource }) {
   const [language, chooseLanguage] = useLanguage()
   useEffect(() => source.speak(language), [source, language])
   const isRecord = route.view === 'run' && (route.pane === 'record' || route.pane === 'sign-off')
-  const isOpen = route.view === 'run' && route.open !== null
+  const isWalk = route.view === 'run' && route.pane === 'walk'
+  const isOpen = isWalk && route.open !== null
   return (
     <>
-      <div class={isOpen ? 'page page-entry' : 'page'}>
+      <div class={isOpen ? 'page page-walk page-entry' : isWalk ? 'page page-walk' : 'page'}>
         <a class="skip" href="#content">
           {m.page.skip}
         </a>

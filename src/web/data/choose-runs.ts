@@ -1,5 +1,6 @@
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import type { ListWish } from './list-wish.ts'
+import { plainText } from './plain-text.ts'
 
 export interface RunGroup {
   readonly project: string
@@ -29,7 +30,7 @@ export function listOf(runs: readonly SummarisedRun[], wish: ListWish, most: num
 
 /** The runs that are wanted, by project, each project's in the order that is wanted. */
 export function chooseRuns(runs: readonly SummarisedRun[], wish: ListWish): readonly RunGroup[] {
-  const words = plain(wish.search).split(/\s+/)
+  const words = plainText(wish.search).split(/\s+/)
   const chosen = runs.filter(
     (run) =>
       (run.archived !== null) === wish.archived &&
@@ -68,18 +69,15 @@ const known = new WeakMap<SummarisedRun, Facts>()
 
 function factsOf(run: SummarisedRun): Facts {
   const facts = known.get(run) ?? {
-    words: plain([run.name, run.route, run.station, run.lastVisit?.by].join(' ')),
+    words: plainText([run.name, run.route, run.station, run.lastVisit?.by].join(' ')),
     // Route 9 stands before route 14.
-    route: run.route === null ? '\uffff' : plain(run.route).replace(/\d+/g, (digits) => digits.padStart(8, '0')),
+    route: run.route === null ? '\uffff' : plainText(run.route).replace(/\d+/g, (digits) => digits.padStart(8, '0')),
     station: run.station === null ? Number.POSITIVE_INFINITY : Number.parseFloat(run.station.replace('+', '')),
     visit: run.lastVisit === null ? Number.NEGATIVE_INFINITY : Date.parse(run.lastVisit.at),
   }
   known.set(run, facts)
   return facts
 }
-
-/** Without case and accents, as somebody types it in a hurry. */
-const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().trim()
 
 const compare = (a: string | number, b: string | number): number => (a < b ? -1 : a > b ? 1 : 0)
 

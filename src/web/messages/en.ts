@@ -198,6 +198,12 @@ export const en = {
     holds: 'Hold points: look before it is covered',
     pick: 'Choose a requirement in the list or a place on the strip.',
     requirements: 'Requirements',
+    search: 'Search a word or a number',
+    shown: 'What is shown',
+    all: 'all',
+    noneFound: 'Nothing is like that. Take a word out of the search, or show all.',
+    next: (place: string) => `Next unread: ${place}`,
+    nothingUnread: 'Nothing is left to read.',
   },
   closed: {
     why: (n: number) =>

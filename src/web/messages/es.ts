@@ -204,6 +204,12 @@ export const es: Messages = {
     holds: 'Puntos de espera: mirar antes de que se cubra',
     pick: 'Elija un requisito de la lista o un lugar de la franja.',
     requirements: 'Requisitos',
+    search: 'Buscar una palabra o un número',
+    shown: 'Lo que se muestra',
+    all: 'todos',
+    noneFound: 'Nada es así. Quite una palabra de la búsqueda o muestre todos.',
+    next: (place) => `Siguiente sin leer: ${place}`,
+    nothingUnread: 'No queda nada por leer.',
   },
   closed: {
     why: (n) =>

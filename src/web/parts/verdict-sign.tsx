@@ -41,19 +41,34 @@ const wordOf: Readonly<Record<Acceptance['kind'], VerdictWord>> = {
 /** Of what is shown in the ink of a verdict. */
 export const className = (word: VerdictWord): string => `verdict verdict-${word.replaceAll(' ', '-')}`
 
-const Sign = ({ word }: { readonly word: VerdictWord }) => (
+/** Shape of a verdict, for where its word stands beside it. */
+export const Sign = ({ word }: { readonly word: VerdictWord }) => (
   <svg class="sign" viewBox="0 0 24 24" aria-hidden="true">
     {shapes[word]}
   </svg>
 )
 
+interface MarkProps {
+  readonly word: VerdictWord
+  /** How often it is given. */
+  readonly count?: number
+  /** Out of how many; not said where that is one. */
+  readonly of?: number
+}
+
 /** Shape and word of a verdict. */
-export const VerdictMark = ({ word, count }: { readonly word: VerdictWord; readonly count?: number }) => (
+export const VerdictMark = ({ word, count, of }: MarkProps) => (
   <span class={className(word)}>
     <Sign word={word} />
     <span class="verdict-word">
       {m.verdict[word]}
-      {count !== undefined && <b class="count"> {count}</b>}
+      {count !== undefined && (of === undefined || of > 1) && (
+        <b class="count">
+          {' '}
+          {count}
+          {of !== undefined && `/${of}`}
+        </b>
+      )}
     </span>
   </span>
 )

@@ -8,7 +8,7 @@ import { entriesInForce } from '../../operations/entries-in-force.ts'
 import { type JudgedRun, judgeKnown } from '../../operations/judge-readings.ts'
 import { postsNearMarks } from '../../operations/locate-warnings.ts'
 import { placedTickets } from '../../operations/placed-tickets.ts'
-import { type PunchItem, punchList } from '../../operations/punch-list.ts'
+import { punchList } from '../../operations/punch-list.ts'
 import type { DrawnRun, KeptRun, RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { useDrafts } from '../entry/drafts.ts'
@@ -102,6 +102,8 @@ function OpenRun({ source, route, ...first }: OpenProps) {
   const drafts = useDrafts(source, route.run, kept.version)
   const { model, versions } = judged
   const punch = useMemo(() => punchList(judged), [judged])
+  const free = standingOf(judged.judgement.freeFindings)
+  const standing = punch.filter(({ state }) => state !== 'closed').length + free.length
   const nearMarks = useMemo(() => {
     const tickets = placedTickets({ model, versions }, entriesInForce(side.tickets))
     return tickets.length === 0 ? noMarks : postsNearMarks(model.layout.posts, tickets)
@@ -146,7 +148,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
             near={route.pane === 'walk' ? near : null}
             nearMarks={nearMarks}
           />
-          <PaneLinks judged={judged} punch={punch} route={route} />
+          <PaneLinks judged={judged} standing={standing} route={route} />
         </>
       )}
       {isBuilt && route.pane === 'walk' && (
@@ -158,7 +160,10 @@ function OpenRun({ source, route, ...first }: OpenProps) {
           drafts={drafts}
           took={took}
           near={setNear}
-        />
+          standing={standing}
+        >
+          <AskedEarlierFold source={source} judged={judged} photos={side.photos} />
+        </WalkPane>
       )}
       {isBuilt && route.pane === 'findings' && (
         <LaterPart part={findingsPane} title={m.run.pane.findings}>
@@ -185,9 +190,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
           {({ RecordPane }) => <RecordPane source={source} judged={judged} run={route.run} />}
         </LaterPart>
       )}
-      {isBuilt && (route.pane === 'record' || (route.pane === 'walk' && route.open === null)) && (
-        <AskedEarlierFold source={source} judged={judged} photos={side.photos} />
-      )}
+      {isBuilt && route.pane === 'record' && <AskedEarlierFold source={source} judged={judged} photos={side.photos} />}
       {isBuilt && (route.pane === 'record' || route.pane === 'layout') && <ShelfNote judged={judged} />}
       {isBuilt && route.pane === 'layout' && (
         <LaterPart part={layoutPane} title={m.run.pane.layout}>
@@ -245,14 +248,12 @@ function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
 
 interface LinksProps {
   readonly judged: JudgedRun
-  readonly punch: readonly PunchItem[]
+  readonly standing: number
   readonly route: RunRoute
 }
 
-function PaneLinks({ judged, punch, route }: LinksProps) {
+function PaneLinks({ judged, standing, route }: LinksProps) {
   const { unproven } = judged.judgement
-  const free = standingOf(judged.judgement.freeFindings)
-  const standing = punch.filter(({ state }) => state !== 'closed').length + free.length
   const words = (pane: Pane): string => {
     const name = m.run.pane[pane]
     if (pane === 'findings') return m.run.withCount(name, standing)

@@ -65,14 +65,19 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
   }
   return (
     <section class="strip" aria-label={m.run.strip}>
-      <div class="strip-bar">
-        <span class="hint" id="strip-how">
-          {m.run.stripHow}
-        </span>
-        <button type="button" class="button small" aria-expanded={isShown} onClick={() => setShown(!isShown)}>
-          {isShown ? m.run.stripHide : m.run.stripShow}
-        </button>
-      </div>
+      <p class="hint" id="strip-how">
+        {m.run.stripHow}
+      </p>
+      <button
+        type="button"
+        class="button strip-fold"
+        aria-expanded={isShown}
+        aria-label={isShown ? m.run.stripHide : m.run.stripShow}
+        title={isShown ? m.run.stripHide : m.run.stripShow}
+        onClick={() => setShown(!isShown)}
+      >
+        {isShown ? '▴' : m.run.stripShow}
+      </button>
       {isShown && (
         // biome-ignore lint/a11y/useSemanticElements: the places in it are buttons of a picture
         <div

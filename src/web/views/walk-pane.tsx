@@ -1,8 +1,8 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import type { ComponentChildren } from 'preact'
+import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { seenVersion } from '../../core/record/version.ts'
-import type { Requirement } from '../../core/requirements/requirement.ts'
-import type { VerdictWord } from '../../core/verdicts/verdict.ts'
+import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
 import type { NearMark } from '../../documents/day-report.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
@@ -12,13 +12,14 @@ import { BegunElsewhere } from '../entry/begun.tsx'
 import { ClosedGround } from '../entry/closed-ground.tsx'
 import type { Drafts } from '../entry/drafts.ts'
 import { EntryPanel } from '../entry/entry-panel.tsx'
-import { placeWords } from '../entry/reading-words.ts'
 import { undoing } from '../entry/undo.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
-import { m, say } from '../messages.ts'
-import { useFrameByFrame } from '../parts/use-after-frame.ts'
-import { VerdictMark } from '../parts/verdict-sign.tsx'
+import { m } from '../messages.ts'
 import { type Route, requirementPath } from '../route.ts'
+import { NextUnread } from './next-unread.tsx'
+import { nextUnread } from './walk-groups.ts'
+import { WalkList } from './walk-list.tsx'
+import { walkPlace } from './walk-place.ts'
 
 interface Props {
   readonly source: RunSource
@@ -27,12 +28,16 @@ interface Props {
   readonly side: SideEntries
   readonly sideAgain: () => Promise<void>
   readonly punch: readonly PunchItem[]
+  /** How many findings stand. */
+  readonly standing: number
   readonly nearMarks: readonly NearMark[]
   readonly route: Extract<Route, { view: 'run' }>
   readonly drafts: Drafts
   readonly took: (readings: readonly Reading[]) => void
   /** Tells the place of the list that is at the top of the screen. */
   readonly near: (place: string) => void
+  /** What stands beside the list while nothing is open. */
+  readonly children: ComponentChildren
 }
 
 /** How long undoing is offered beside what was saved; from the history it can be undone at any time. */
@@ -48,10 +53,11 @@ const nothingSaved: Saved = { words: '', undoable: null }
 
 /** Every requirement in walking order, and the one that is open. */
 export function WalkPane(props: Props) {
-  const { source, kept, judged, side, sideAgain, punch, nearMarks, route, drafts, took, near } = props
+  const { source, kept, judged, side, sideAgain, punch, standing, nearMarks, route, drafts, took, near, children } =
+    props
   const [saved, setSaved] = useState<Saved>(nothingSaved)
   const { requirements, judgement } = judged
-  const wordOf = useMemo(
+  const verdictOf = useMemo(
     () => new Map(judgement.verdicts.map(({ requirement, verdict }) => [requirement, verdict])),
     [judgement],
   )
@@ -75,47 +81,58 @@ export function WalkPane(props: Props) {
     took(taken)
     setSaved({ words: taken.length === undone.length ? m.entry.undone : m.entry.notUndone, undoable: null })
   }
+  const next = useMemo(() => {
+    const answered = [...currentReadings(judged.readings).values()].filter(
+      // What was undone says so too, as a correction, and is to be read again.
+      ({ answer, corrects }) => answer.kind === 'cannot see' && corrects === null,
+    )
+    const after = route.open ?? walkPlace(route.run).last
+    const nextOf = (some: typeof requirements) =>
+      nextUnread(some, verdictOf, new Set(answered.map(({ of }) => of)), after)
+    // Of standing work nobody can see what was covered: it comes last.
+    const seen = judged.run.work === 'standing' ? nextOf(requirements.filter(({ hold }) => !hold)) : null
+    return seen ?? nextOf(requirements)
+  }, [judged.readings, judged.run.work, requirements, verdictOf, route.run, route.open])
   const list = useMemo(
     () => (
-      <RequirementList
+      <WalkList
         requirements={requirements}
         units={judged.run.units}
-        wordOf={wordOf}
+        verdictOf={verdictOf}
         run={route.run}
         open={route.open}
+        next={next?.id ?? null}
         near={near}
       />
     ),
-    [requirements, judged.run.units, wordOf, route.run, route.open, near, m],
+    [requirements, judged.run.units, verdictOf, route.run, route.open, next, near, m],
   )
   const openPlace = requirements[at]?.place
+  const told = (
+    <>
+      <div class={saved.undoable === null ? 'saved-bar' : 'saved-bar offering'}>
+        <p class="saved" role="status">
+          {saved.words}
+        </p>
+        {saved.undoable !== null && (
+          <button type="button" class="button" onClick={() => void undo(saved.undoable ?? [])}>
+            {m.entry.undo}
+          </button>
+        )}
+      </div>
+      {unsaved.map(({ of, requirement }) => (
+        <p key={of} class="trouble" role="alert">
+          {m.entry.notSaved} <a href={requirementPath(route.run, requirement, of === requirement ? null : of)}>{of}</a>
+        </p>
+      ))}
+    </>
+  )
   return (
     <section class="sheet walk" aria-label={m.walk.title}>
-      {list}
-      <div class="walk-entry">
-        <div class={saved.undoable === null ? 'saved-bar' : 'saved-bar offering'}>
-          <p class="saved" role="status">
-            {saved.words}
-          </p>
-          {saved.undoable !== null && (
-            <button type="button" class="button" onClick={() => void undo(saved.undoable ?? [])}>
-              {m.entry.undo}
-            </button>
-          )}
-        </div>
-        {unsaved.map(({ of, requirement }) => (
-          <p key={of} class="trouble" role="alert">
-            {m.entry.notSaved}{' '}
-            <a href={requirementPath(route.run, requirement, of === requirement ? null : of)}>{of}</a>
-          </p>
-        ))}
-        <BegunElsewhere
-          begun={drafts.begun.filter(({ of }) => of !== (route.reading ?? route.open))}
-          judged={judged}
-          run={route.run}
-          drop={drafts.drop}
-        />
-        {route.open === null && (
+      {route.open === null && (
+        <div class="walk-notes">
+          {told}
+          <BegunElsewhere begun={drafts.begun} judged={judged} run={route.run} drop={drafts.drop} />
           <ClosedGround
             source={source}
             kept={kept}
@@ -126,9 +143,19 @@ export function WalkPane(props: Props) {
               setSaved({ words: m.entry.saved(words), undoable: null })
             }}
           />
-        )}
+        </div>
+      )}
+      <div class="walk-left">
+        {list}
+        {route.open === null && <NextUnread run={route.run} next={next} standing={standing} />}
+      </div>
+      <div class="walk-entry">
+        {route.open !== null && told}
         {route.open === null ? (
-          <p class="pick">{m.walk.pick}</p>
+          <>
+            <p class="pick">{m.walk.pick}</p>
+            {children}
+          </>
         ) : at === -1 ? (
           <p class="pick">{m.entry.noSuch}</p>
         ) : (
@@ -152,111 +179,15 @@ export function WalkPane(props: Props) {
             touched={() => setSaved((before) => (before.words === '' ? before : { ...before, words: '' }))}
           />
         )}
+        {route.open !== null && (
+          <BegunElsewhere
+            begun={drafts.begun.filter(({ of }) => of !== (route.reading ?? route.open))}
+            judged={judged}
+            run={route.run}
+            drop={drafts.drop}
+          />
+        )}
       </div>
     </section>
   )
-}
-
-interface ListProps {
-  readonly requirements: readonly Requirement[]
-  readonly units: 'us' | 'metric'
-  readonly wordOf: ReadonlyMap<string, VerdictWord>
-  readonly run: string
-  readonly open: string | null
-  readonly near: (place: string) => void
-}
-
-/** Places of the list that are drawn in one frame: about what a phone shows. */
-const drawnAtOnce = 6
-
-function RequirementList({ requirements, units, wordOf, run, open, near }: ListProps) {
-  const list = useRef<HTMLElement>(null)
-  const groups = useMemo(() => groupByPlace(requirements), [requirements])
-  const drawn = useFrameByFrame(groups.length, drawnAtOnce)
-  const isOpen = open !== null
-  useEffect(() => {
-    const box = list.current
-    const current = box?.querySelector('[aria-current]')
-    if (box === null || current === null || current === undefined) return
-    const [outer, inner] = [box.getBoundingClientRect(), current.getBoundingClientRect()]
-    if (inner.top < outer.top || inner.bottom > outer.bottom) box.scrollTop += inner.top - outer.top - outer.height / 3
-  }, [open, drawn])
-  useEffect(() => {
-    const box = list.current
-    // What is open is where the walk is; watching the list would cost each key a look at every group.
-    if (box === null || isOpen) return
-    // A band below the strip: the group that enters it is where the walk is.
-    const watcher = new IntersectionObserver(
-      (entries) => {
-        const place = entries.find(({ isIntersecting }) => isIntersecting)?.target.getAttribute('data-at')
-        if (place !== null && place !== undefined) near(place)
-      },
-      { rootMargin: '-30% 0px -60% 0px' },
-    )
-    for (const group of box.querySelectorAll('[data-at]')) watcher.observe(group)
-    return () => watcher.disconnect()
-  }, [groups, near, drawn, isOpen])
-  return (
-    <nav ref={list} class="walk-list" aria-label={m.walk.requirements} aria-busy={drawn < groups.length}>
-      {groups.slice(0, drawn).map((group) => (
-        <PlaceGroup
-          key={group.title + String(group.hold)}
-          group={group}
-          words={group.members.map(({ id }) => wordOf.get(id)).join()}
-          units={units}
-          run={run}
-          open={group.members.some(({ id }) => id === open) ? open : null}
-        />
-      ))}
-    </nav>
-  )
-}
-
-interface GroupProps {
-  readonly group: Group
-  /** Words of the verdicts, in the order of the members. */
-  readonly words: string
-  readonly units: ListProps['units']
-  readonly run: string
-  readonly open: string | null
-}
-
-/** Drawn anew only when something in it is another: of a long run a reading changes one of a hundred. */
-const PlaceGroup = ({ group, words, units, run, open }: GroupProps) =>
-  useMemo(() => {
-    const { title, hold, members } = group
-    const each = words.split(',') as VerdictWord[]
-    return (
-      <section class={hold ? 'group hold' : 'group'} data-at={hold ? undefined : members[0]!.id.split('/')[0]}>
-        <h2>{title}</h2>
-        <ul class="plain">
-          {members.map(({ id, must, place }, i) => (
-            <li key={id}>
-              <a class="row-link" href={requirementPath(run, id)} aria-current={id === open ? 'true' : undefined}>
-                <VerdictMark word={each[i]!} />
-                <span class="must">{hold ? `${placeWords(place)}: ${say(must, units)}` : say(must, units)}</span>
-              </a>
-            </li>
-          ))}
-        </ul>
-      </section>
-    )
-  }, [group, words, units, run, open, m])
-
-interface Group {
-  readonly title: string
-  readonly hold: boolean
-  readonly members: Requirement[]
-}
-
-/** Hold points in one group, then one group for each stretch of requirements at the same place. */
-function groupByPlace(requirements: readonly Requirement[]): readonly Group[] {
-  const groups: Group[] = []
-  for (const requirement of requirements) {
-    const title = requirement.hold ? m.walk.holds : placeWords(requirement.place)
-    const last = groups.at(-1)
-    if (last?.title === title) last.members.push(requirement)
-    else groups.push({ title, hold: requirement.hold, members: [requirement] })
-  }
-  return groups
 }
