@@ -40,15 +40,15 @@ it.each<[QuantitySaying, string, string]>([
   expect(spanish(null).say(saying)).toBe(inSpanish)
 })
 
-it('a panel whose name says its gauge is not given it twice', () => {
+it('a panel is told by its name, length and gauge, whatever its name says', () => {
   const piece = {
     kind: 'panels of kind',
-    of: byHand('W-to-thrie piece, 10 gauge'),
+    of: byHand('W-to-thrie piece'),
     inches: 75,
     gauge: 10,
     hang: true,
   } as const
-  expect(english(null).say(piece)).toBe('W-to-thrie piece, 10 gauge, 6 ft 3 in, hangs already')
+  expect(english(null).say(piece)).toBe('W-to-thrie piece, 6 ft 3 in, 10 gauge, hangs already')
 })
 
 it('many pieces are told in few words, in the order of the first of each', () => {

@@ -43,7 +43,7 @@ export const es: Messages = {
   verdict: {
     meets: 'cumple',
     fails: 'no cumple',
-    'too close': 'dudoso',
+    'too close': 'demasiado justo',
     unread: 'sin leer',
     'does not apply': 'no aplica',
   },

@@ -13,9 +13,8 @@ export const quantities: Printers<QuantitySaying> = {
     `${capital(print.say(of))}${place === null ? '' : ` of the ${place}`}${stand ? ', in the ground already' : ''}`,
   'offset blocks': () => 'Offset blocks',
   'panels of kind': ({ of, inches, gauge, hang }, print) => {
-    const name = print.say({ kind: 'panel as named', of })
-    // a name that says the gauge needs it no second time
-    return `${capital(name)}, ${print.feetInches(inches)}${name.includes(`${gauge} gauge`) ? '' : `, ${gauge} gauge`}${hang ? ', hangs already' : ''}`
+    const [name, shown] = [print.say({ kind: 'panel as named', of }), print.say({ kind: 'gauge of panel', gauge })]
+    return `${capital(name)}, ${print.feetInches(inches)}, ${shown}${hang ? ', hangs already' : ''}`
   },
   'splice bolts': ({ at }) =>
     `Splice bolts with recessed nuts, ${at === 'single rail' ? '5/8 in x 1 1/4 in' : '5/8 in, at nested rail'}`,

@@ -17,7 +17,7 @@ export const quantities: Printers<QuantitySaying> = {
   'offset blocks': () => 'Bloques separadores',
   'panels of kind': ({ of, inches, gauge, hang }, print) => {
     const [name, shown] = [print.say({ kind: 'panel as named', of }), print.say({ kind: 'gauge of panel', gauge })]
-    return `${capital(name)}, ${print.feetInches(inches)}${name.includes(shown) ? '' : `, ${shown}`}${hang ? ', ya colgado' : ''}`
+    return `${capital(name)}, ${print.feetInches(inches)}, ${shown}${hang ? ', ya colgado' : ''}`
   },
   'splice bolts': ({ at }) =>
     `Tornillos de empalme con tuerca rebajada, ${at === 'single rail' ? '5/8 in x 1 1/4 in' : '5/8 in, en baranda doble'}`,

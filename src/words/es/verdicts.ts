@@ -75,7 +75,7 @@ export const verdicts: Printers<Sayings> = {
 const verdictNames: Readonly<Record<VerdictWord, string>> = {
   meets: 'cumple',
   fails: 'no cumple',
-  'too close': 'dudoso',
+  'too close': 'demasiado justo',
   unread: 'sin leer',
   'does not apply': 'no aplica',
 }

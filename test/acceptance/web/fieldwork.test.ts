@@ -449,7 +449,7 @@ test('the page is in Spanish, and lit for sun or night, when that is chosen', { 
   await open(page, '/walk/post-8/rail-height')
   await expect(page.locator('#must')).toHaveText(/^La parte superior de la baranda está/)
   await page.getByLabel(/^Longitud/).fill('30 1/8')
-  await expect(page.locator('.live')).toContainText('dudoso')
+  await expect(page.locator('.live')).toContainText('demasiado justo')
   await expect(page.locator('.second')).toContainText('cumple de 30 1/4 in a 31 3/4 in')
   await open(page)
   await page.getByLabel('Luz').selectOption('sun')
