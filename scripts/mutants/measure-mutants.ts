@@ -62,12 +62,15 @@ export async function measureMutants(
   try {
     const reaches = await runWithoutMutant(tests, testFiles)
     const measured: MeasuredMutant[] = []
+    const failsAlone = failsWithoutMutant(tests)
     for (const mutant of mutants) {
       if (mutant.id % every !== from) continue
-      const one = { ...mutant, ...(await decideFate(mutant, reaches, tests)) }
+      const one = { ...mutant, ...(await decideFate(mutant, reaches, tests, failsAlone)) }
       measured.push(one)
       tell(one)
     }
+    // What came to fail meanwhile, as where packages are exchanged, would have noticed every mutant since.
+    await runWithoutMutant(tests, testFiles)
     return measured
   } finally {
     tests.close()
@@ -87,10 +90,29 @@ async function runWithoutMutant(tests: WatchedTests, testFiles: readonly string[
   return reaches.sort((a, b) => a.run.visits - b.run.visits)
 }
 
+type FailsAlone = (testFile: string, which: readonly number[]) => Promise<boolean>
+
+/**
+ * Tells whether some tests of a file fail without a mutant when the others are left out, as where one rests on what
+ * another has made: they would notice every mutant. Each choice is tried once.
+ */
+function failsWithoutMutant(tests: WatchedTests): FailsAlone {
+  const known = new Map<string, boolean>()
+  return async (testFile, which) => {
+    const choice = `${testFile} ${which.join()}`
+    if (!known.has(choice)) {
+      const order = { testFile, mutant: null, tests: which, greatestVisits: Number.MAX_SAFE_INTEGER }
+      known.set(choice, (await tests.run(order, 600_000)).failure !== null)
+    }
+    return known.get(choice)!
+  }
+}
+
 async function decideFate(
   mutant: Mutant,
   reaches: readonly Reach[],
   tests: WatchedTests,
+  failsAlone: FailsAlone,
 ): Promise<Pick<MeasuredMutant, 'fate' | 'reachedBy'>> {
   const reaching = reaches
     .map((reach) => ({ reach, which: testsThatReach(mutant, reach) }))
@@ -99,12 +121,15 @@ async function decideFate(
   const reachedBy = reaching.map(({ reach }) => reach.testFile)
   for (const { reach, which } of reaching) {
     if (reach.run.visits > mostVisitsForAll && !isInFolder(mutant, reach)) continue
-    const order = { testFile: reach.testFile, mutant: mutant.id, tests: which }
     const greatestVisits = reach.run.visits * visitsFactor + 10_000
+    const order = { testFile: reach.testFile, mutant: mutant.id, tests: which, greatestVisits }
     const longest = reach.run.milliseconds * visitsFactor + 20_000
-    const { failure, testsRun } = await tests.run({ ...order, greatestVisits }, longest)
+    const some = await tests.run(order, longest)
+    const isOfUse = some.failure === null || !(await failsAlone(reach.testFile, which))
+    const { failure } = isOfUse ? some : await tests.run({ ...order, tests: null }, longest)
     if (failure !== null) return { fate: failure === 'ran for ever' ? failure : 'killed', reachedBy }
-    if (testsRun !== which.length) throw new Error(`${reach.testFile} ran ${testsRun} of ${which.length} tests`)
+    if (isOfUse && some.testsRun !== which.length)
+      throw new Error(`${reach.testFile} ran ${some.testsRun} of ${which.length} tests`)
   }
   return { fate: reaching.length === 0 ? 'not reached' : 'alive', reachedBy }
 }
