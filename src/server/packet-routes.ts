@@ -9,7 +9,6 @@ import { photoEndings } from '../formats/entry/photo-endings.ts'
 import { writeZip } from '../formats/zip/write-zip.ts'
 import type { JudgedRun } from '../operations/judge-readings.ts'
 import { type NamedPhoto, photosNamed } from '../operations/record-photos.ts'
-import { writePacket } from '../operations/write-packet.ts'
 import { packetOfRunPath, packetPath } from '../protocol/addresses.ts'
 import { type PacketLine, packetWish } from '../protocol/packets.ts'
 import { sha256 } from '../store/sha256.ts'
@@ -30,7 +29,7 @@ interface Parts {
   readonly version: string
 }
 
-/** Everything of a run in one file. */
+/** Everything of a run in one file. What makes it is loaded when one is asked for. */
 export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, photos, packets, now, version }) => {
   /** Answers in lines of JSON: one for each file as it is begun, at last where the packet is or why there is none. */
   app.post(
@@ -55,6 +54,7 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
         await nextTurn()
       }
       const make = async (): Promise<void> => {
+        const { writePacket } = await import('../operations/write-packet.ts')
         const packet = await writePacket(judged.value, {
           ...printing,
           printedAt: now().toISOString(),

@@ -1,8 +1,6 @@
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import { paperNames } from '../core/units/paper-names.ts'
-import { writeRecord } from '../operations/write-record.ts'
-import { writeStrip } from '../operations/write-strip.ts'
 import { recordPath, runPath, runsPath, stripPath } from '../protocol/addresses.ts'
 import { keptRun } from '../protocol/runs.ts'
 import { sha256 } from '../store/sha256.ts'
@@ -16,7 +14,10 @@ import { sideEntries, soundRun, storedReadings, storedRun } from './stored-runs.
 const params = z.object({ run: storableText })
 const page = z.enum(paperNames)
 
-/** Runs as they stand, and their documents. What is recorded comes in as entries. */
+/**
+ * Runs as they stand, and their documents. What is recorded comes in as entries. What draws and sets documents takes as
+ * long to load as half of the server; it is loaded when one is asked for.
+ */
 export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly now: () => Date }> = async (
   app,
   { store, now },
@@ -76,6 +77,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
         photos: null,
         print: english(judged.value.run.units),
       }
+      const { writeRecord } = await import('../operations/write-record.ts')
       const { pdf } = await writeRecord(judged.value, printing)
       return reply.type('application/pdf').send(Buffer.from(pdf))
     },
@@ -96,6 +98,7 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
     async (request, reply) => {
       const judged = await soundRun(store, request.params.run)
       if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
+      const { writeStrip } = await import('../operations/write-strip.ts')
       const sheets = writeStrip(judged.value, request.query.page, english(judged.value.run.units))
       const svg = sheets[request.query.sheet - 1]
       const none: Refusal = { status: 404, message: { kind: 'sheets of strip', sheets: sheets.length }, problems: [] }
