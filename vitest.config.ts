@@ -33,7 +33,7 @@ export default defineConfig({
           hookTimeout: 120_000,
           // Each file has its own folders, databases and ports, so that files run beside each other.
           maxWorkers: 2,
-          globalSetup: 'test/acceptance/web/prepare-folder.ts',
+          globalSetup: ['test/acceptance/web/prepare-folder.ts', 'test/store/postgres-server.ts'],
         },
       },
     ],

@@ -4,7 +4,7 @@ import { gzipSync } from 'node:zlib'
 import { type Browser, type BrowserContext, type CDPSession, chromium, type Page } from '@playwright/test'
 import { findBrowser } from '../../test/acceptance/web/find-browser.ts'
 import { openPage } from '../../test/acceptance/web/offline-device.ts'
-import { dropFolder, startServer, temporaryFolder } from '../../test/acceptance/web/serve.ts'
+import { dropFolder, startServerProcess, temporaryFolder } from '../../test/acceptance/web/serve.ts'
 import { type BenchRow, figure, median, nineOfTen } from '../measure.ts'
 import { benchLighthouse } from './lighthouse.ts'
 import { addLongRun, type LongRun } from './long-run.ts'
@@ -19,7 +19,7 @@ const slower = 6
 export async function benchPage(): Promise<readonly BenchRow[]> {
   const found = await findBrowser()
   const folder = await temporaryFolder()
-  const server = await startServer(folder)
+  const server = await startServerProcess(folder)
   const browser = await chromium.launch({ executablePath: found.executablePath, args: [...found.args] })
   try {
     const { runs } = (await (await fetch(`${server.address}/api/runs`)).json()) as { runs: readonly { id: string }[] }

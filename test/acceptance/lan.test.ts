@@ -6,14 +6,14 @@ import { request as askEncrypted } from 'node:https'
 import { join } from 'node:path'
 import { SaxesParser } from 'saxes'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { dropFolder, serverProgram, temporaryFolder } from './web/serve.ts'
+import { dropFolder, preparedFolder, serverProgram } from './web/serve.ts'
 import { type LanServer, startLanServer } from './web/serve-lan.ts'
 
 let folder: string
 let server: LanServer
 
 beforeAll(async () => {
-  folder = await temporaryFolder()
+  folder = await preparedFolder()
   server = await startLanServer(folder)
 })
 
@@ -115,7 +115,7 @@ describe('the code', () => {
 })
 
 test('a device that is shut out by the command gets nothing from then on, while the server runs', async () => {
-  const own = await temporaryFolder()
+  const own = await preparedFolder()
   const other = await startLanServer(own)
   try {
     const cookie = await letInAt(other, 'lost phone')
@@ -177,7 +177,7 @@ describe('the plain address', () => {
 })
 
 test('a port for the plain address that is taken is named by its setting', async () => {
-  const own = await temporaryFolder()
+  const own = await preparedFolder()
   const env = { ...process.env, LAPWISE_DATA: own, LAPWISE_PORT: '0', LAPWISE_TRUST_PORT: `${server.trustPort}` }
   const { status, stderr } = spawnSync(process.execPath, [serverProgram, '--lan'], { env, encoding: 'utf8' })
   expect(stderr).toContain(`LAPWISE_TRUST_PORT: port ${server.trustPort} of 0.0.0.0 is taken by another program`)
@@ -186,7 +186,7 @@ test('a port for the plain address that is taken is named by its setting', async
 })
 
 test('the authority stays when the server starts again, and so does who was let in', async () => {
-  const own = await temporaryFolder()
+  const own = await preparedFolder()
   const first = await startLanServer(own)
   const cookie = await letInAt(first, 'phone')
   await first.stop()

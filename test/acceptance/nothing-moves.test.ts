@@ -10,7 +10,7 @@ import { openStore } from '../../src/store/store.ts'
 import { demoVersions } from '../fixtures/three-versions.ts'
 import { lapwise, lapwiseBy } from './lapwise.ts'
 import { laterProgram, sheetChanged } from './later-program.ts'
-import { startServer } from './web/serve.ts'
+import { copyEmpty, startServer, startServerProcess } from './web/serve.ts'
 
 // The landed demo store, a file of a device and a packet are opened by this program, and then by later ones, in whose
 // shelf or solver one thing is another. Each is a whole program of its own: its command line, its server, its store.
@@ -84,7 +84,7 @@ const wish = { page: 'letter', author: 'R. Quist', rounding: '0.1 ft', photos: f
 
 /** All that a server tells of a run of its store, but for when it was asked. */
 async function toldBy(server: string | undefined, data: string) {
-  const { address, stop } = await startServer(data, '0', {}, server)
+  const { address, stop } = server === undefined ? await startServer(data) : await startServerProcess(data, {}, server)
   const ask = async (path: string, body?: unknown): Promise<Response> => {
     const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
     const answer = await fetch(address + path, body === undefined ? {} : sent)
@@ -147,6 +147,7 @@ let [today, made] = [{} as Awaited<ReturnType<typeof toldBy>>, {} as Awaited<Ret
 
 beforeAll(async () => {
   // The store as the program of then left it, before this one ever opened it.
+  await copyEmpty(join(top, 'landed'))
   const opened = await openStore({ kind: 'embedded', folder: join(top, 'landed') })
   if (!opened.ok) throw new Error('the store cannot be opened', { cause: opened.error })
   await opened.value.createProject({ id: 'demo', name: 'Demo' })

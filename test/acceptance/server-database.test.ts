@@ -1,23 +1,22 @@
 import { readdir } from 'node:fs/promises'
 import pg from 'pg'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { startTestServer, type TestServer } from '../store/postgres-server.ts'
-import { dropFolder, spawnServer, startServer, temporaryFolder } from './web/serve.ts'
+import { testServer } from '../store/postgres-server.ts'
+import { dropFolder, preparedFolder, spawnServer, startServerProcess, temporaryFolder } from './web/serve.ts'
 
-let databases: TestServer
+const databases = testServer()
 let folder: string
 beforeAll(async () => {
-  databases = await startTestServer()
   folder = await temporaryFolder()
 })
 afterAll(async () => {
-  await databases.stop()
+  await databases.drop()
   await dropFolder(folder)
 })
 
 test('with DATABASE_URL the records are in PostgreSQL, and the data folder holds no database', async () => {
   const DATABASE_URL = await databases.newDatabase()
-  const server = await startServer(folder, '0', { DATABASE_URL })
+  const server = await startServerProcess(folder, { DATABASE_URL })
   const { runs } = (await (await fetch(`${server.address}/api/runs`)).json()) as { runs: { id: string }[] }
   await server.stop()
   const database = new pg.Client({ connectionString: DATABASE_URL })
@@ -40,9 +39,11 @@ test('a server that cannot reach the database names the setting and not the pass
 })
 
 test('a server whose data folder is in use stops, and says by whom', async () => {
-  const server = await startServer(folder)
-  const { code, messages } = await spawnServer({ LAPWISE_PORT: '0', LAPWISE_DATA: folder }).ended
+  const held = await preparedFolder()
+  const server = await startServerProcess(held)
+  const { code, messages } = await spawnServer({ LAPWISE_PORT: '0', LAPWISE_DATA: held }).ended
   expect(code).toBe(2)
   expect(messages).toContain(`in use by process ${server.process.pid}`)
   await server.stop()
+  await dropFolder(held)
 })

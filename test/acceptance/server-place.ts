@@ -1,6 +1,13 @@
 import type { StoreConfig } from '../../src/store/store.ts'
 import type { Databases } from '../store/databases.ts'
-import { copyPrepared, dropFolder, type RunningServer, startServer, temporaryFolder } from './web/serve.ts'
+import {
+  dropFolder,
+  type RunningServer,
+  type ServerProcess,
+  startServer,
+  startServerProcess,
+  temporaryFolder,
+} from './web/serve.ts'
 
 /** What a server stands on: a data folder, and in it or on a PostgreSQL server its database. */
 export interface ServerPlace {
@@ -10,6 +17,8 @@ export interface ServerPlace {
   readonly settings: Readonly<Record<string, string>>
   /** A server here; the next one may be started when it has ended. */
   start(): Promise<RunningServer>
+  /** The same as a process of its own. */
+  startProcess(): Promise<ServerProcess>
   drop(): Promise<void>
 }
 
@@ -18,8 +27,7 @@ export async function newServerPlace(
   databases: Databases,
   is: 'empty' | 'prepared' = 'prepared',
 ): Promise<ServerPlace> {
-  const config = await databases.newDatabase()
-  if (is === 'prepared' && config.kind === 'embedded') await copyPrepared(config.folder)
+  const config = await databases.newDatabase(is)
   const folder = config.kind === 'embedded' ? config.folder : await temporaryFolder()
   const settings = {
     LAPWISE_DATA: folder,
@@ -30,6 +38,7 @@ export async function newServerPlace(
     config,
     settings,
     start: () => startServer(folder, '0', settings),
+    startProcess: () => startServerProcess(folder, settings),
     drop: () => dropFolder(folder),
   }
 }

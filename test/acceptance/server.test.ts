@@ -259,7 +259,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
 
     test('ends when it is told to, also while requests are begun and never ended', async () => {
       const own = await newServerPlace(served.databases)
-      const waiting = await own.start()
+      const waiting = await own.startProcess()
       const { port } = new URL(waiting.address)
       const silent = connect(Number(port), '127.0.0.1')
       const half = connect(Number(port), '127.0.0.1')
@@ -277,7 +277,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
 
     test('keeps what was acknowledged when it is killed', async () => {
       const own = await newServerPlace(served.databases)
-      const first = await own.start()
+      const first = await own.startProcess()
       const sent = await fetch(`${first.address}/api/entries`, {
         method: 'POST',
         headers: { 'content-type': 'application/json' },

@@ -14,6 +14,7 @@ import { demoVersions } from '../fixtures/three-versions.ts'
 import { type Databases, kindsOfDatabase } from '../store/databases.ts'
 import { answered } from '../store/sample-entries.ts'
 import { lapwise } from './lapwise.ts'
+import { copyEmpty } from './web/serve.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'lapwise-shelf-'))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
@@ -80,6 +81,7 @@ describe.each(kindsOfDatabase)('a server’s store on $name', ({ start }) => {
 
 it('a store in use and a folder without a store are refused, and no store is made there', async () => {
   const data = join(folder, 'data')
+  await copyEmpty(data)
   const opened = answered(await openStore({ kind: 'embedded', folder: data }))
   const inUse = await lapwise(folder, ['shelf', '--store', data])
   expect([inUse.code, inUse.said]).toEqual([2, expect.stringContaining('in use')])

@@ -22,12 +22,14 @@ import { openedRun, readKeptRun } from '../../src/web/data/kept-run.ts'
 import { pinnedVersions } from '../../src/web/data/pinned-versions.ts'
 import { type Peer, syncEntries } from '../../src/web/data/sync.ts'
 import { demoVersions } from '../fixtures/three-versions.ts'
+import { copyEmpty } from './web/serve.ts'
 
 let folder: string
 let store: Store
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'lapwise-phones-'))
+  await copyEmpty(folder)
   const opened = await openStore({ kind: 'embedded', folder })
   if (!opened.ok) throw new Error('the store cannot be opened', { cause: opened.error })
   store = opened.value

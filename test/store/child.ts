@@ -1,15 +1,28 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
+import { rmSync } from 'node:fs'
+import { join } from 'node:path'
 import { createInterface } from 'node:readline'
 import { fileURLToPath } from 'node:url'
+import { build } from 'vite'
 import type { StoreConfig } from '../../src/store/store.ts'
 
 const children = new Set<ChildProcess>()
 
+const source = fileURLToPath(new URL('append-until-killed.ts', import.meta.url))
+/** Within the checkout, so that what it imports is found. */
+const folder = fileURLToPath(new URL(`../../node_modules/.cache/lapwise-child-${process.pid}/`, import.meta.url))
+
+/** Makes one script of the child: to start it by its sources takes longer than all that it does before it is killed. */
+export const buildChild = (): Promise<unknown> =>
+  build({ configFile: false, logLevel: 'error', build: { ssr: source, outDir: folder, emptyOutDir: true } })
+
+export const dropChild = (): void => rmSync(folder, { recursive: true, force: true })
+
 /** A process of its own that appends to the store until it is killed, as append-until-killed.ts says. */
 export function startChild(config: StoreConfig, prefix: string): ChildProcess {
-  const script = fileURLToPath(new URL('append-until-killed.ts', import.meta.url))
-  const child = spawn(process.execPath, ['--import', 'tsx', script, JSON.stringify(config), prefix], {
+  const script = join(folder, 'append-until-killed.js')
+  const child = spawn(process.execPath, [script, JSON.stringify(config), prefix], {
     stdio: ['ignore', 'pipe', 'inherit'],
   })
   children.add(child)

@@ -5,12 +5,14 @@ import { openEmbedded } from '../../src/store/embedded/open-embedded.ts'
 import { openPostgres } from '../../src/store/postgres/open-postgres.ts'
 import type { OpenDatabase } from '../../src/store/schema.ts'
 import type { StoreConfig } from '../../src/store/store.ts'
-import { startTestServer } from './postgres-server.ts'
+import { copyEmpty, copyPrepared } from '../acceptance/web/serve.ts'
+import { testServer } from './postgres-server.ts'
 import { answered } from './sample-entries.ts'
 
-/** Where a file of tests gets its databases: each is empty and nobody else's. */
+/** Where a file of tests gets its databases: each is nobody else's. */
 export interface Databases {
-  newDatabase(): Promise<StoreConfig>
+  /** One with nothing in it, not even tables; or prepared, where a folder can be copied that a server left. */
+  newDatabase(is?: 'empty' | 'prepared'): Promise<StoreConfig>
   stop(): Promise<void>
 }
 
@@ -24,16 +26,20 @@ async function startFolders(): Promise<Databases> {
   const scratch = await mkdtemp(join(tmpdir(), 'lapwise-folders-'))
   let made = 0
   return {
-    newDatabase: async () => ({ kind: 'embedded', folder: join(scratch, `${++made}`) }),
+    newDatabase: async (is) => {
+      const folder = join(scratch, `${++made}`)
+      await (is === 'prepared' ? copyPrepared(folder) : copyEmpty(folder))
+      return { kind: 'embedded', folder }
+    },
     stop: () => rm(scratch, { recursive: true, force: true }),
   }
 }
 
 async function startPostgres(): Promise<Databases> {
-  const server = await startTestServer()
+  const server = testServer()
   return {
     newDatabase: async () => ({ kind: 'postgres', url: await server.newDatabase() }),
-    stop: () => server.stop(),
+    stop: () => server.drop(),
   }
 }
 

@@ -4,15 +4,20 @@ import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
 import { sql } from 'kysely'
-import { afterAll, afterEach, describe, expect, it } from 'vitest'
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
 import { lockFolder } from '../../src/store/embedded/folder-lock.ts'
 import { openEmbedded } from '../../src/store/embedded/open-embedded.ts'
 import { openStore } from '../../src/store/store.ts'
-import { kill, killChildren, nextLine, startChild } from './child.ts'
+import { copyEmpty } from '../acceptance/web/serve.ts'
+import { buildChild, dropChild, kill, killChildren, nextLine, startChild } from './child.ts'
 import { answered, append, reading } from './sample-entries.ts'
 
 const scratch = mkdtempSync(join(tmpdir(), 'lapwise-durability-'))
-afterAll(() => rmSync(scratch, { recursive: true, force: true }))
+beforeAll(buildChild)
+afterAll(() => {
+  dropChild()
+  rmSync(scratch, { recursive: true, force: true })
+})
 
 afterEach(killChildren)
 
@@ -70,6 +75,7 @@ describe('a commit in a folder', () => {
 
 describe('a folder in use', () => {
   const folder = join(scratch, 'held')
+  beforeAll(() => copyEmpty(folder))
 
   it('is refused to a second process, which is told who has it', async () => {
     const store = answered(await openStore({ kind: 'embedded', folder }))

@@ -1,9 +1,12 @@
 import { setTimeout as wait } from 'node:timers/promises'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
 import { openStore } from '../../src/store/store.ts'
-import { kill, killChildren, linesOf, startChild } from './child.ts'
+import { buildChild, dropChild, kill, killChildren, linesOf, startChild } from './child.ts'
 import { type Databases, kindsOfDatabase } from './databases.ts'
 import { answered } from './sample-entries.ts'
+
+beforeAll(buildChild)
+afterAll(dropChild)
 
 describe.each(kindsOfDatabase)('a process that is killed while it appends to $name', ({ start }) => {
   const rounds = 20

@@ -1,16 +1,13 @@
 import { sql } from 'kysely'
 import pg from 'pg'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, describe, expect, it } from 'vitest'
 import { openPostgres } from '../../src/store/postgres/open-postgres.ts'
 import { openStore } from '../../src/store/store.ts'
-import { startTestServer, type TestServer } from './postgres-server.ts'
+import { testServer } from './postgres-server.ts'
 import { answered, append, reading } from './sample-entries.ts'
 
-let server: TestServer
-beforeAll(async () => {
-  server = await startTestServer()
-})
-afterAll(() => server.stop())
+const server = testServer()
+afterAll(() => server.drop())
 
 describe('the PostgreSQL driver', () => {
   it('lets several servers start at once on an empty database', async () => {

@@ -1,7 +1,7 @@
 import { createHash, X509Certificate } from 'node:crypto'
 import { hostname } from 'node:os'
 import { type Browser, chromium, expect, test } from '@playwright/test'
-import { dropFolder, startServer, temporaryFolder } from './serve.ts'
+import { dropFolder, preparedFolder, startServer } from './serve.ts'
 import { type LanServer, startLanServer } from './serve-lan.ts'
 
 const found = JSON.parse(process.env.LAPWISE_TEST_BROWSER!) as { executablePath: string; args: readonly string[] }
@@ -12,7 +12,7 @@ let folder: string
 let server: LanServer
 
 test.beforeAll(async () => {
-  folder = await temporaryFolder()
+  folder = await preparedFolder()
   server = await startLanServer(folder)
 })
 
@@ -92,7 +92,7 @@ test('a page of another site that leads its own name to this machine reads nothi
 })
 
 test('over plain HTTP from another name the page only shows, and says why', async ({ viewport, hasTouch }) => {
-  const own = await temporaryFolder()
+  const own = await preparedFolder()
   const plain = await startServer(own, '0', { LAPWISE_HOST: '0.0.0.0' })
   const browser = await otherMachine(false)
   try {

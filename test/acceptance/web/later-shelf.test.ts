@@ -1,7 +1,7 @@
 import { type Browser, expect, test } from '@playwright/test'
 import { runsPath } from '../../../src/protocol/addresses.ts'
 import { laterProgram, sheetChanged } from '../later-program.ts'
-import { dropFolder, preparedFolder, startServer } from './serve.ts'
+import { dropFolder, preparedFolder, startServer, startServerProcess } from './serve.ts'
 
 const changes = [
   // A limit, under the edition that it had.
@@ -26,7 +26,7 @@ test.afterAll(async () => {
 
 /** What a page that was never open before shows of the demo run, and its lines about the shelf. */
 async function shownBy(browser: Browser, program?: string) {
-  const server = await startServer(data, '0', {}, program)
+  const server = program === undefined ? await startServer(data) : await startServerProcess(data, {}, program)
   const page = await browser.newPage()
   try {
     const { runs } = (await (await fetch(server.address + runsPath)).json()) as { readonly runs: { id: string }[] }

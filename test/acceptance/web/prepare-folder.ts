@@ -1,13 +1,24 @@
-import { dropFolder, startServer, temporaryFolder } from './serve.ts'
+import { openEmbedded } from '../../../src/store/embedded/open-embedded.ts'
+import { copyEmpty, dropFolder, startServerProcess, temporaryFolder } from './serve.ts'
 
 /**
- * Makes, once for all tests of a round, the data folder that `preparedFolder` copies: to make the database and the demo
- * run takes a server longer than all else at its start. Resolves to what removes it.
+ * Makes, once for all tests of a round, the folders that `copyEmpty` and `copyPrepared` copy: to make a database takes
+ * longer than all else at the start of a server. Resolves to what removes them.
  */
 export default async function prepareFolder(): Promise<() => Promise<void>> {
-  const folder = await temporaryFolder()
-  const server = await startServer(folder)
+  const empty = await temporaryFolder()
+  const opened = await openEmbedded(empty)
+  if (!opened.ok) throw new Error('no database can be made', { cause: opened.error })
+  await opened.value.close()
+  process.env.LAPWISE_TEST_EMPTY = empty
+
+  const prepared = await temporaryFolder()
+  await copyEmpty(prepared)
+  // A process, as a person starts it: where the page is not built yet, it builds it.
+  const server = await startServerProcess(prepared)
   await server.stop()
-  process.env.LAPWISE_TEST_PREPARED = folder
-  return () => dropFolder(folder)
+  process.env.LAPWISE_TEST_PREPARED = prepared
+  return async () => {
+    for (const folder of [empty, prepared]) await dropFolder(folder)
+  }
 }

@@ -3,14 +3,20 @@ import { cp, mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { openServer } from '../../../src/server/open-server.ts'
+import { readSettings } from '../../../src/server/settings.ts'
 
 export const serverProgram = fileURLToPath(new URL('../../../bin/lapwise-server.mjs', import.meta.url))
 
 export interface RunningServer {
   /** Without a slash at its end. */
   readonly address: string
-  readonly process: ChildProcess
   stop(): Promise<void>
+}
+
+/** One that is a process of its own, which can be killed. */
+export interface ServerProcess extends RunningServer {
+  readonly process: ChildProcess
 }
 
 export const temporaryFolder = (): Promise<string> => mkdtemp(join(tmpdir(), 'lapwise-test-'))
@@ -22,22 +28,48 @@ export async function preparedFolder(): Promise<string> {
   return folder
 }
 
+/** Makes a data folder whose database has nothing in it, not even tables. */
+export const copyEmpty = (folder: string): Promise<void> =>
+  cp(process.env.LAPWISE_TEST_EMPTY!, folder, { recursive: true })
+
 export const copyPrepared = (folder: string): Promise<void> =>
   cp(process.env.LAPWISE_TEST_PREPARED!, folder, { recursive: true })
 
 export const dropFolder = (folder: string): Promise<void> => rm(folder, { recursive: true, force: true })
 
 /**
- * The server as a person starts it, once it has printed its address.
- * @param program  of another Lapwise than this one
+ * A server in this process: to load the program takes longer than all else at its start. Where the process itself is what
+ * is tested (its settings, its end, a kill), or the program is another, `startServerProcess` starts one.
  */
 export async function startServer(
   dataFolder: string,
   port = '0',
   more: Readonly<Record<string, string>> = {},
-  program = serverProgram,
 ): Promise<RunningServer> {
-  const { child, ended } = spawnServer({ LAPWISE_PORT: port, LAPWISE_DATA: dataFolder, ...more }, program)
+  const settings = readSettings({ LAPWISE_PORT: port, LAPWISE_DATA: dataFolder, ...more })
+  if (!settings.ok) throw new Error(JSON.stringify(settings.error))
+  const opened = await openServer(settings.value, false, () => {})
+  if (!opened.ok) throw new Error(opened.error)
+  const { address, close } = opened.value
+  let ended: Promise<void> | null = null
+  // As with a process, one that has ended is not ended again.
+  const stop = (): Promise<void> => {
+    ended ??= close()
+    return ended
+  }
+  return { address, stop }
+}
+
+/**
+ * The server as a person starts it, once it has printed its address.
+ * @param program  of another Lapwise than this one
+ */
+export async function startServerProcess(
+  dataFolder: string,
+  more: Readonly<Record<string, string>> = {},
+  program = serverProgram,
+): Promise<ServerProcess> {
+  const { child, ended } = spawnServer({ LAPWISE_PORT: '0', LAPWISE_DATA: dataFolder, ...more }, program)
   const address = await new Promise<string>((resolve, reject) => {
     let said = ''
     child.stdout?.on('data', (bytes: Buffer) => {
