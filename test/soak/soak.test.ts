@@ -4,7 +4,7 @@ import { isFull } from '../full.ts'
 import { inputOf } from './input-of.ts'
 import { subjects } from './subjects.ts'
 
-const times: Readonly<Record<string, number>> = { site: 60, run: 60, readings: 40, sheet: 40, road: 40, packet: 1 }
+const times: Readonly<Record<string, number>> = { site: 30, run: 30, readings: 20, sheet: 20, road: 20, packet: 1 }
 
 describe.each(subjects)('a mutated $name', (subject) => {
   test('is refused in words or goes through, with finite results and without a trace', {
@@ -14,7 +14,7 @@ describe.each(subjects)('a mutated $name', (subject) => {
     for (const seed of subject.seeds) outcomes.add(await subject.exercise(seed))
     // What it is made from is sound, or the test would try nothing.
     expect(outcomes).toContain('through')
-    for (let n = 0; n < (isFull ? 10 : 1) * (times[subject.name] ?? 300); n++) {
+    for (let n = 0; n < (isFull ? 20 : 1) * (times[subject.name] ?? 150); n++) {
       const before = performance.now()
       const outcome = await Promise.resolve(subject.exercise(inputOf(subject, 20261127, n))).catch((cause: unknown) => {
         throw new Error(`input ${n} of ${subject.name} ends with a trace`, { cause })

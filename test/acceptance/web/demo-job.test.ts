@@ -27,6 +27,7 @@ async function save(page: Page): Promise<void> {
   await expect(page.locator('.saved')).toContainText('Saved on this device')
 }
 
+// The panes as they are before anything is read are searched for what breaks a rule in accessible.test.ts.
 test('the demo run is judged, its four faults are put right, and the record is printed', { tag: '@both' }, async ({
   page,
 }) => {
@@ -34,17 +35,14 @@ test('the demo run is judged, its four faults are put right, and the record is p
   const row = page.locator('.run-row').filter({ hasText: 'Alder Creek culvert' })
   await expect(row).toContainText('not acceptable')
   await expect(row).toContainText('4 findings')
-  await expectAccessible(page)
   await expectNoSidewaysScroll(page)
 
   await row.getByRole('link').click()
   await expect(acceptance(page)).toHaveText('not acceptable')
-  await expectAccessible(page)
   await expectNoSidewaysScroll(page)
 
   await openPane(page, /Findings \(4\)/)
   await expect(page.locator('.finding')).toHaveCount(4)
-  await expectAccessible(page)
   await expectNoSidewaysScroll(page)
 
   // The stub is too high: the remedy says by how much to lower the post; it is lowered, and read on the keypad.
@@ -102,11 +100,9 @@ test('the demo run is judged, its four faults are put right, and the record is p
   await expectNoSidewaysScroll(page)
   await openPane(page, /Layout/)
   await expect(page.getByRole('heading', { name: 'Refused alternatives' })).toBeVisible()
-  await expectAccessible(page)
   await expectNoSidewaysScroll(page)
 
   await openPane(page, /Record/)
-  await expectAccessible(page)
   await page.getByLabel('Paper').selectOption('A4')
   const [download] = await Promise.all([
     page.waitForEvent('download'),

@@ -48,6 +48,15 @@ const options: PacketOptions = {
 const packetOf = async (judged: JudgedRun, changes: Partial<PacketOptions> = {}): Promise<readonly PacketFile[]> =>
   sound(await writePacket(judged, { ...options, ...changes }))
 
+/** Made once, however many tests look at it. */
+function once<T>(make: () => Promise<T>): () => Promise<T> {
+  let made: Promise<T> | null = null
+  return () => {
+    made ??= make()
+    return made
+  }
+}
+
 const named = (files: readonly PacketFile[], name: string): Uint8Array => {
   const file = files.find((one) => one.name === name)
   if (file === undefined) throw new Error(`the packet has no ${name}`)
@@ -97,10 +106,11 @@ const pagesOf = (files: readonly PacketFile[], name: string): number =>
   Number(/^Pages: +(\d+)$/m.exec(outputOf('pdfinfo', fileOf(named(files, name), name)))?.[1])
 
 const judged = judgedDemo()
+const demoPacket = once(() => packetOf(judged))
 
 describe('the packet of the demo project', { timeout: 60_000 }, () => {
   test('holds every document and the files themselves; the manifest has the hash and size of each', async () => {
-    const files = await packetOf(judged)
+    const files = await demoPacket()
     const manifest = manifestOf(files)
     expect(files.map(({ name }) => name)).toEqual([
       'crew-sheet.pdf',
@@ -174,7 +184,7 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
   })
 
   test.skipIf(!canCheck)('opens in programs of others, each document with what it is for', async () => {
-    const files = await packetOf(judged)
+    const files = await demoPacket()
     const texts = checkedTexts(files)
     const crew = texts.get('crew-sheet.pdf')!
     expect(crew).toContain('Utility ticket: not entered')
@@ -202,10 +212,8 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
   })
 
   test.skipIf(!canCheck)('has its crew sheet on one page of letter or A4', async () => {
-    expect(pagesOf(await packetOf(judged), 'crew-sheet.pdf')).toBe(1)
-    expect(pagesOf(await packetOf(judged, { page: 'A4' }), 'crew-sheet.pdf')).toBe(1)
-    expect(pagesOf(await packetOf(judged), 'crew-sheet-es.pdf')).toBe(1)
-    expect(pagesOf(await packetOf(judged, { page: 'A4' }), 'crew-sheet-es.pdf')).toBe(1)
+    for (const files of [await demoPacket(), await packetOf(judged, { page: 'A4' })])
+      for (const name of ['crew-sheet.pdf', 'crew-sheet-es.pdf']) expect(pagesOf(files, name), name).toBe(1)
   })
 
   test('the crew sheet stakes the flare: 48 in at post 1, in a straight line to the splice 34 ft 4 1/2 in on', () => {
@@ -239,6 +247,7 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
 describe('what a device recorded', { timeout: 60_000 }, () => {
   const signed = onDevice(judged)
   const { entries } = sound(deviceRun('device.json', deviceOf(signed, demoProject().run, []), judged.run))
+  const signedPacket = once(() => packetOf(signed, { entries }))
   const textIn = (files: readonly PacketFile[], name: string): string => textOf(fileOf(named(files, name), name))
 
   test('comes with the readings of the device, in their order, and gives the hash that was signed', () => {
@@ -254,7 +263,7 @@ describe('what a device recorded', { timeout: 60_000 }, () => {
   })
 
   test.skipIf(!canCheck)('gives a report of each day with a log or readings, by the days of the zone', async () => {
-    const files = await packetOf(signed, { entries })
+    const files = await signedPacket()
     const reports = files.map(({ name }) => name).filter((name) => name.startsWith('daily-report'))
     // The crew read on the 9th and the inspector on the 12th; the log of the 9th was written on the 10th in UTC.
     expect(reports).toEqual(['daily-report-2016-05-09.pdf', 'daily-report-2016-05-12.pdf'])
@@ -277,7 +286,7 @@ describe('what a device recorded', { timeout: 60_000 }, () => {
   })
 
   test.skipIf(!canCheck)('puts the ticket in force on the crew sheet, unless another is given', async () => {
-    const crew = textIn(await packetOf(signed, { entries }), 'crew-sheet.pdf')
+    const crew = textIn(await signedPacket(), 'crew-sheet.pdf')
     expect(crew).toContain('2016-0512-77, called on 2016-05-02, valid 2016-05-05 through 2016-05-20')
     expect(crew).toContain('gas main 20 ft 5 in from post 1')
     expect(crew).toContain('Within 2 ft of gas main: post 4.')
@@ -289,7 +298,7 @@ describe('what a device recorded', { timeout: 60_000 }, () => {
   test.skipIf(!canCheck)(
     'prints each signature with what was signed, and says whether that is this record',
     async () => {
-      const record = textIn(await packetOf(signed, { entries }), 'record.pdf')
+      const record = textIn(await signedPacket(), 'record.pdf')
       const hash = sha256(recordTextOf(signed))
       expect(record).toMatch(
         new RegExp(`J. Okafor, Inspector, 2016-05-12 17:00 UTC .*The record that was signed is this one.*${hash}`),
@@ -416,7 +425,7 @@ describe('photos of a packet', { timeout: 60_000 }, () => {
       expect(record).toContain(`Photo ${i + 1}, ${name} No. ${i + 1}, post`)
     }
     expect(record).not.toContain('not in this packet')
-    const without = textOf(fileOf(named(await packetOf(judged), 'record.pdf'), 'without.pdf'))
+    const without = textOf(fileOf(named(await demoPacket(), 'record.pdf'), 'without.pdf'))
     expect(without).toContain('Photo 1: covered-1 (not in this packet)')
     expect(without).toContain('This photo is not in this packet.')
   })
