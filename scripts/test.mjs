@@ -1,6 +1,6 @@
-// Everything that has to hold, in order: form, types, structure, unit tests, slower tests, a real browser.
-// Ends with a line that counts the tests; any step that fails ends the run with 1.
-import { spawn, spawnSync } from 'node:child_process'
+// Everything that has to hold: form, types and structure beside the unit tests, then a real browser beside slower tests.
+// Ends with a line that counts the tests; any step that fails ends the run with 1, after those beside it.
+import { spawn } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { dirname, join, relative } from 'node:path'
@@ -27,7 +27,7 @@ let failed = 0
 const skipped = []
 
 const missing = await installPrograms(install !== 'no' && process.getuid?.() === 0)
-await steps([
+const forms = [
   ['types, core', ['tsc', '-p', 'tsconfig.core.json']],
   ['types, node', ['tsc', '-p', 'tsconfig.node.json']],
   ['types, web', ['tsc', '-p', 'tsconfig.web.json']],
@@ -35,10 +35,10 @@ await steps([
   ['form', ['biome', 'check', '.']],
   ['structure', ['depcruise', '--config', '.dependency-cruiser.cjs', 'src']],
   ['nothing unused', ['knip']],
-])
-vitest('unit')
-vitest('slow')
-browser()
+]
+// What runs beside each other takes both processors all the time: alone, each often waits for one of its own parts.
+await besideEachOther([one(forms), vitest('unit')])
+await besideEachOther([browser(), vitest('slow')])
 end()
 
 /** `npm test -- --help` tells the settings; a word or a value that would not count is refused. */
@@ -58,69 +58,84 @@ function refuseUnknown() {
   process.exit(2)
 }
 
-/** Two steps at a time; the first one that fails is the last one that is told. */
-async function steps(list) {
-  const left = [...list]
-  const worker = async () => {
-    for (let next = left.shift(); next !== undefined; next = left.shift()) await step(...next)
-  }
-  await Promise.all([worker(), worker()])
-}
-
-function step(name, words) {
-  const started = Date.now()
-  const child = spawn('npx', words, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] })
-  let said = ''
-  for (const stream of [child.stdout, child.stderr])
-    stream.on('data', (bytes) => {
-      said += bytes
-    })
-  return new Promise((resolve) =>
-    child.on('close', (code) => {
-      const seconds = ((Date.now() - started) / 1000).toFixed(1)
-      if (code !== 0) {
-        console.log(`${said}\nfailed  ${name} (${seconds} s)`)
-        failed += 1
-        end()
+/**
+ * Runs these, and ends everything after them if one has failed. What the first one says is told at once, what another says
+ * when those before it have ended.
+ *
+ * @param runs  each takes what tells a text, and says something at least when it ends
+ */
+async function besideEachOther(runs) {
+  let told = Promise.resolve()
+  await Promise.all(
+    runs.map(async (run) => {
+      const before = told
+      let kept = ''
+      let tell = (text) => {
+        kept += text
       }
-      console.log(`ok      ${name} (${seconds} s)`)
-      resolve()
+      const ended = run((text) => tell(text))
+      told = before.then(() => {
+        process.stdout.write(kept)
+        tell = (text) => process.stdout.write(text)
+        return ended
+      })
+      await ended
     }),
   )
+  await told
+  if (failed > 0) end()
+}
+
+/** One step after the other; after one that fails the others are not begun. */
+function one(list) {
+  return async (tell) => {
+    for (const [name, words] of list) {
+      const started = Date.now()
+      let said = ''
+      const code = await call(words, {}, (text) => {
+        said += text
+      })
+      const seconds = ((Date.now() - started) / 1000).toFixed(1)
+      tell(code === 0 ? `ok      ${name} (${seconds} s)\n` : `${said}\nfailed  ${name} (${seconds} s)\n`)
+      if (code === 0) continue
+      failed += 1
+      return
+    }
+  }
+}
+
+/** How a program among the packages ended; what it says is told as it comes. */
+function call(words, settings, tell) {
+  const env = { ...process.env, ...settings }
+  const child = spawn('npx', words, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'], env })
+  for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', tell)
+  return new Promise((resolve) => child.on('close', resolve))
 }
 
 function vitest(project) {
-  const file = join(results, `${project}.json`)
-  const words = [
-    'vitest',
-    'run',
-    '--project',
-    project,
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${file}`,
-  ]
-  const ended = spawnSync('npx', words, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'] })
-  const told = JSON.parse(readFileSync(file, 'utf8'))
-  for (const { name, assertionResults } of told.testResults)
-    for (const { status, fullName } of assertionResults)
-      if (status !== 'passed' && status !== 'failed') skipped.push(`${relative(root, name)}: ${fullName}`)
-  count(told.numPassedTests, told.numFailedTests, ended.status)
+  return async (tell) => {
+    const file = join(results, `${project}.json`)
+    const words = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`]
+    const status = await call(['vitest', 'run', '--project', project, ...words], {}, tell)
+    const told = JSON.parse(readFileSync(file, 'utf8'))
+    for (const { name, assertionResults } of told.testResults)
+      for (const { status, fullName } of assertionResults)
+        if (status !== 'passed' && status !== 'failed') skipped.push(`${relative(root, name)}: ${fullName}`)
+    count(told.numPassedTests, told.numFailedTests, status)
+  }
 }
 
 function browser() {
-  const file = join(results, 'browser.json')
-  const env = { ...process.env, PLAYWRIGHT_JSON_OUTPUT_NAME: file }
-  const ended = spawnSync('npx', ['playwright', 'test', '--reporter=list,json'], {
-    cwd: root,
-    stdio: ['ignore', 'inherit', 'inherit'],
-    env,
-  })
-  const { stats, suites } = JSON.parse(readFileSync(file, 'utf8'))
-  for (const { file: name, title, tests } of suites.flatMap(specsOf))
-    for (const { status, projectName } of tests)
-      if (status === 'skipped') skipped.push(`${name}, ${projectName}: ${title}`)
-  count(stats.expected, stats.unexpected + stats.flaky, ended.status)
+  return async (tell) => {
+    const file = join(results, 'browser.json')
+    const settings = { PLAYWRIGHT_JSON_OUTPUT_NAME: file }
+    const status = await call(['playwright', 'test', '--reporter=list,json'], settings, tell)
+    const { stats, suites } = JSON.parse(readFileSync(file, 'utf8'))
+    for (const { file: name, title, tests } of suites.flatMap(specsOf))
+      for (const { status, projectName } of tests)
+        if (status === 'skipped') skipped.push(`${name}, ${projectName}: ${title}`)
+    count(stats.expected, stats.unexpected + stats.flaky, status)
+  }
 }
 
 function specsOf({ specs = [], suites = [] }) {
@@ -131,7 +146,6 @@ function specsOf({ specs = [], suites = [] }) {
 function count(good, bad, status) {
   passed += good
   failed += bad + (status === 0 || bad > 0 ? 0 : 1)
-  if (failed > 0) end()
 }
 
 function end() {
