@@ -1,6 +1,5 @@
 // The process that stays warm: sources are transformed once, and evaluated anew for each run of a test file, so that
 // what is computed while a module loads is under the mutant as well. Started and watched by watch-tests.ts.
-import { performance } from 'node:perf_hooks'
 import { createServer, createServerModuleRunner } from 'vite'
 import type { ModuleEvaluator, ModuleRunner } from 'vite/module-runner'
 import { switchName } from './plant-mutants.ts'
@@ -24,6 +23,7 @@ export interface FileRun {
   /** Without a mutant in force: of each test the mutants that it reached, at the end those that loading reached. */
   readonly reached: readonly (readonly number[])[]
   readonly visits: number
+  /** Processor time. */
   readonly milliseconds: number
 }
 
@@ -77,7 +77,7 @@ function compilesOnce(): ModuleEvaluator {
 }
 
 async function runFile(order: Order, load: (file: string) => Promise<unknown>): Promise<FileRun> {
-  const started = performance.now()
+  const started = process.cpuUsage()
   const gathered: Gathered = { tests: [], before: [] }
   globals[functionsName] = testFunctions(gathered)
   const watched = countVisits(order)
@@ -96,12 +96,13 @@ async function runFile(order: Order, load: (file: string) => Promise<unknown>): 
   }
   const { count, reached } = watched.told(gathered.tests.length)
   const ranForEver = count > order.greatestVisits
+  const taken = process.cpuUsage(started)
   return {
     failure: ranForEver ? 'ran for ever' : failure,
     testsRun,
     reached,
     visits: count,
-    milliseconds: performance.now() - started,
+    milliseconds: (taken.user + taken.system) / 1000,
   }
 }
 
