@@ -40,7 +40,7 @@ describe.each(kindsOfDatabase)('a process that is killed while it appends to $na
     )
     await store.close()
     expect(acknowledged.length).toBeGreaterThan(rounds)
-  }, 300_000) // half a minute on a quiet machine; a ceiling for a busy one
+  }, 600_000) // half a minute on a quiet machine; a ceiling for a busy one
 })
 
 /** Every acknowledged id is kept, and none is kept twice. */
