@@ -37,7 +37,7 @@ function freeFindingLine(
   return {
     what: print.say({ kind: 'seen', what: finding.what }),
     place: place === null ? null : placeLine(input, place),
-    severity: print.say({ kind: 'severity', severity }),
+    severity: print.say({ kind: 'severity', rated: severity }),
     note: finding.note === null ? null : print.theirs(finding.note),
     by: signed(finding.by, finding.at),
     closed:

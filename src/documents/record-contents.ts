@@ -175,7 +175,7 @@ export function recordContents(
       found: print.say(whatWasFound(finding.what)),
       mustBe: print.say(whatMustBe(finding.what)),
       remedy: print.say(remedyOf(finding)),
-      severity: print.say({ kind: 'severity', severity: finding.severity }),
+      severity: print.say({ kind: 'severity', rated: finding.severity }),
       assigned: assignmentText(assignments, finding.id, print),
       requirements: finding.requirements,
     })),

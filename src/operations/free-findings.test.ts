@@ -41,6 +41,20 @@ describe('what is seen besides the requirements', () => {
       expect(judged(seen(what, of)).judgement.acceptance.kind).toBe('not acceptable')
   })
 
+  test('is as bad as its finder says where the sheet says nothing, and never less than the sheet says', () => {
+    const said = (what: SeenKind, severity: FreeFinding['severity'] & string) =>
+      judged(seen(what, 'post-10', { severity })).judgement
+    expect(said('other', 'upkeep').acceptance).toEqual({ kind: 'acceptable', freeFindings: 1 })
+    expect(said('other', 'lets it fail').acceptance.kind).toBe('not acceptable')
+    expect(said('hit', 'upkeep').acceptance.kind).toBe('not acceptable')
+    const told = (what: SeenKind) => {
+      const rated = said(what, 'upkeep').freeFindings[0]!.severity
+      return [english(null), spanish(null)].map((print) => print.say({ kind: 'severity', rated }))
+    }
+    expect(told('other')).toEqual(['upkeep (by the word of its finder)', 'conservación (según quien lo halló)'])
+    expect(told('hit')[0]).toBe('can let it fail when it is struck (from memory, unconfirmed)')
+  })
+
   test('is told of in the acceptance where it does not decide it', () => {
     const { acceptance } = judged(seen('growth', 'post-9'), seen('missing delineator', 'first')).judgement
     expect(english(null).say(acceptance)).toBe('acceptable; 2 free findings stand')
@@ -89,7 +103,7 @@ describe('what is seen besides the requirements', () => {
   test('stands in a readings file and comes back from it', () => {
     const findings = [
       seen('hit', 'post-3', { note: '1,250 ft on', photos: ['p'], version: 'v2' }),
-      seen('other', 'run', { closed }),
+      seen('other', 'run', { closed, severity: 'upkeep' }),
     ]
     const file = readingsToValue({ run: 'x', readings: [], findings })
     expect(readingsFromValue('readings.json', file)).toEqual({ ok: true, value: { run: 'x', readings: [], findings } })

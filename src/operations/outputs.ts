@@ -1,5 +1,6 @@
 import type { SourceSaying } from '../core/hardware/hardware-saying.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
+import { severityOf } from '../core/hardware/severity.ts'
 import type { Layout } from '../core/layout/layout.ts'
 import { askedEarlierReason } from '../core/record/record-saying.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
@@ -76,7 +77,7 @@ function requirementOutput(requirement: Requirement, print: Print) {
     computedFrom: look.kind === 'measure' ? look.orFrom : null,
     hold: requirement.hold,
     maySetAside: requirement.maySetAside,
-    severity: requirement.severity,
+    severity: severityOf(requirement.severity),
     how: print.say(requirement.how),
     why: print.say(requirement.why),
     remedy: print.say(requirement.remedy),
@@ -96,7 +97,7 @@ export function judgeOutput(judged: JudgedRun, print: Print) {
     setAside: setAsideIn(verdicts).map(({ place, ...aside }) => ({ ...aside, place: print.say(place) })),
     rule: judged.run.decisionRule,
     verdicts: verdicts.map((one) => verdictOutput(one, print)),
-    findings: findings.map(({ place, id, what, steps, ...finding }) => ({
+    findings: findings.map(({ place, id, what, steps, severity, ...finding }) => ({
       place: print.say(place),
       alongInches: place.alongInches,
       id,
@@ -104,6 +105,7 @@ export function judgeOutput(judged: JudgedRun, print: Print) {
       remedy: print.say(remedyOf({ steps })),
       steps: steps.map((step) => stepOutput(step, print)),
       ...finding,
+      severity: severityOf(severity),
     })),
     unproven: unproven.map(({ requirement, place, because }) => ({
       requirement,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { demoJudged, demoRun } from '../../test/fixtures/roadside.ts'
+import { severityOf } from '../core/hardware/severity.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import { exactLength } from '../core/units/exact-length.ts'
 import { judgeKnown } from './judge-readings.ts'
@@ -29,7 +30,7 @@ describe('punchList', () => {
 
   test('has the worst first, and what is as bad along the rail', () => {
     const items = punchList(demoJudged())
-    expect(items.map(({ id, severity }) => [id, severity])).toEqual([
+    expect(items.map(({ id, severity }) => [id, severityOf(severity)])).toEqual([
       ['post-1/bearing-plate', 'lets it fail'],
       ['panel-3/panel-length', 'lets it fail'],
       ['post-1/stub-height', 'weakens it'],

@@ -1,5 +1,5 @@
-import type { Severity, Stated } from '../core/hardware/hardware-sheet.ts'
-import { severityRank, worstSeverity } from '../core/hardware/severity.ts'
+import type { Stated } from '../core/hardware/hardware-sheet.ts'
+import { type Rated, severityRank, worstSeverity } from '../core/hardware/severity.ts'
 import type { Place } from '../core/requirements/requirement.ts'
 import { recheckedFinding } from '../core/verdicts/rechecks.ts'
 import type { FailureHistory, Finding, ReadVerdict } from '../core/verdicts/verdict.ts'
@@ -27,7 +27,7 @@ export interface PunchItem {
   /** What is wrong and its remedy, while it is open. */
   readonly finding: Finding | null
   /** The worst of what it stands or stood on. */
-  readonly severity: Stated<Severity>
+  readonly severity: Stated<Rated>
   readonly readings: readonly OldAndNew[]
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { seenKinds } from '../core/hardware/hardware-sheet.ts'
-import { severityOfSeen, severityOfTopic } from '../core/hardware/severity.ts'
+import { severityOf, severityOfSeen, severityOfTopic } from '../core/hardware/severity.ts'
 import { derivedTopics } from '../core/requirements/derived-topics.ts'
 import { shippedSheets } from './shipped-sheets.ts'
 
@@ -27,8 +27,8 @@ describe('the shelf says how bad a fault is', () => {
   // over 1 in and a loose bracket are of the middle one.
   it('as the published table of terminals has it', () => {
     const flared = shippedSheets.find(({ id }) => id === 'flared-terminal-31')!
-    expect(severityOfTopic(flared, 'post-kind')).toBe('lets it fail')
+    expect(severityOf(severityOfTopic(flared, 'post-kind'))).toBe('lets it fail')
     for (const topic of ['stub-height', 'cable-play', 'bracket-seat'])
-      expect(severityOfTopic(flared, topic)).toBe('weakens it')
+      expect(severityOf(severityOfTopic(flared, topic))).toBe('weakens it')
   })
 })

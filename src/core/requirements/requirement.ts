@@ -6,10 +6,10 @@ import type {
   Dimension,
   EndSheet,
   FigureKind,
-  Severity,
   Shown,
   Stated,
 } from '../hardware/hardware-sheet.ts'
+import type { Rated } from '../hardware/severity.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
 import type { TestedHardware, WorkAtHand } from '../hardware/tested-criteria.ts'
 import type { Unit } from '../units/quantity-kinds.ts'
@@ -106,7 +106,7 @@ export interface Requirement {
   /** Whether the sheet lets a named person take it out of judging with a reason. */
   readonly maySetAside: boolean
   /** How bad it is where it fails, as the sheet says. */
-  readonly severity: Stated<Severity>
+  readonly severity: Stated<Rated>
   readonly figure: FigureKind | null
   /** What its figure draws as right, besides its limits. */
   readonly shows?: Shown | undefined

@@ -1,5 +1,6 @@
 import type { SeenKind, Severity, Stated } from '../hardware/hardware-sheet.ts'
-import { severityOfSeen, severityRank } from '../hardware/severity.ts'
+import { type Rated, severityOfSeen, severityRank } from '../hardware/severity.ts'
+import type { Unit } from '../layout/layout.ts'
 import { sheetOf } from '../layout/sheet-of.ts'
 import { panelPlace, postPlace, runPlace, spacePlace, splicePlace, unitPlace } from '../requirements/places.ts'
 import type { Place } from '../requirements/requirement.ts'
@@ -12,6 +13,8 @@ export interface FreeFinding {
   /** Id of its place. */
   readonly of: string
   readonly note: string | null
+  /** How bad it is by the word of its finder, where the sheet does not say; left out where nobody says. */
+  readonly severity?: Severity
   /** Names of photos, as in a reading. */
   readonly photos: readonly string[]
   readonly by: string
@@ -33,7 +36,7 @@ export interface PlacedFreeFinding {
   readonly finding: FreeFinding
   /** Null where the version in force has no such place. */
   readonly place: Place | null
-  readonly severity: Stated<Severity>
+  readonly severity: Stated<Rated>
 }
 
 /**
@@ -48,7 +51,7 @@ export function placeFreeFindings(model: RunModel, findings: readonly FreeFindin
     .map((finding): PlacedFreeFinding => {
       const at = places.get(finding.of)
       if (at === undefined) return { finding, place: null, severity: 'notStated' }
-      return { finding, place: at.place, severity: severityOfSeen(sheetOf(model, at.unit), finding.what) }
+      return { finding, place: at.place, severity: severityAt(model, at.unit, finding) }
     })
     .sort(
       (a, b) =>
@@ -56,6 +59,12 @@ export function placeFreeFindings(model: RunModel, findings: readonly FreeFindin
         severityRank(a.severity) - severityRank(b.severity) ||
         (a.place?.alongInches ?? 0) - (b.place?.alongInches ?? 0),
     )
+}
+
+/** By the sheet of the hardware there, which no finder lessens; where that says nothing, by the word of the finder. */
+function severityAt(model: RunModel, unit: Unit, { what, severity }: FreeFinding): Stated<Rated> {
+  const bySheet = severityOfSeen(sheetOf(model, unit), what)
+  return bySheet === 'notStated' && severity !== undefined ? { severity, by: 'its finder' } : bySheet
 }
 
 export const standingOf = (findings: readonly PlacedFreeFinding[]): readonly PlacedFreeFinding[] =>

@@ -1,4 +1,5 @@
 import type { SeenKind, Severity, Stated } from '../hardware/hardware-sheet.ts'
+import type { Rated } from '../hardware/severity.ts'
 import type { Side } from '../measurement/reading.ts'
 import type { Place } from '../requirements/requirement.ts'
 import type { RemedyStep } from './remedy.ts'
@@ -29,7 +30,8 @@ export type VerdictSaying =
   | WhatWasFound
   | WhatMustBe
   | { readonly kind: 'seen'; readonly what: SeenKind }
-  | { readonly kind: 'severity'; readonly severity: Stated<Severity> }
+  | { readonly kind: 'severity'; readonly rated: Stated<Rated> }
+  | { readonly kind: 'how bad'; readonly severity: Severity }
   | { readonly kind: 'fails at'; readonly places: readonly Place[] }
 
 /** What came out at one place: the worst, how many are as bad, and of how many that apply at all. */

@@ -1,4 +1,5 @@
-import type { Severity, Stated } from '../hardware/hardware-sheet.ts'
+import type { Stated } from '../hardware/hardware-sheet.ts'
+import type { Rated } from '../hardware/severity.ts'
 import type { TestAnswer } from '../hardware/tested-criteria.ts'
 import type { Doubt } from '../measurement/doubt.ts'
 import type { Reading } from '../measurement/reading.ts'
@@ -92,7 +93,7 @@ export interface Finding {
   /** Those that the cause keeps from being met. */
   readonly requirements: readonly string[]
   /** The worst of theirs. */
-  readonly severity: Stated<Severity>
+  readonly severity: Stated<Rated>
 }
 
 /** What is wrong at one place from one cause, part by part. */

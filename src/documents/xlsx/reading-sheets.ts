@@ -171,7 +171,7 @@ export function findingsSheet({ judgement, print }: RecordInput): Sheet {
         finding.requirements.join(', '),
       ]),
       ...standingOf(judgement.freeFindings).map(({ finding, place, severity }): Cell[] => {
-        const said = [print.say({ kind: 'seen', what: finding.what }), print.say({ kind: 'severity', severity })]
+        const said = [print.say({ kind: 'seen', what: finding.what }), print.say({ kind: 'severity', rated: severity })]
         const note = finding.note === null ? [] : [print.theirs(finding.note)]
         return [place === null ? null : print.say(place), [...said, ...note].join('; '), null, finding.id]
       }),

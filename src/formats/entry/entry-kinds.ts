@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { seenKinds } from '../../core/hardware/hardware-sheet.ts'
+import { severities } from '../../core/hardware/severity.ts'
 import { devicePositionShape } from '../device-position.ts'
 import { entryIdForm } from '../entry-id.ts'
 import { form } from '../range/form.ts'
@@ -155,6 +156,8 @@ const freeFindingBody = z.strictObject({
   what: z.enum(seenKinds),
   /** Id of the place. */
   of: text,
+  /** How bad it is by the word of its finder; it counts where the sheet says nothing. Left out for not said. */
+  severity: z.optional(z.enum(severities)),
   note: z.nullable(text),
   photos: listOf(sha256Text, 'photosOfReading'),
   version: seen,

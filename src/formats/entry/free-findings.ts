@@ -12,10 +12,15 @@ export function freeFindings(entries: readonly FindingEntry[]): readonly FreeFin
   return entries
     .filter(({ kind }) => kind === 'free-finding')
     .map(({ id, author, capturedAt, body }) => {
-      const { what, of, note, photos, version } = body as FreeFindingBody
+      const { what, of, severity, note, photos, version } = body as FreeFindingBody
       const end = ends.find((one) => (one.body as FreeFindingEndBody).finding === id)
       const said = { id, what, of, note, photos, by: author, at: capturedAt }
-      return { ...said, ...(version === undefined ? {} : { version }), closed: end === undefined ? null : endOf(end) }
+      return {
+        ...said,
+        ...(severity === undefined ? {} : { severity }),
+        ...(version === undefined ? {} : { version }),
+        closed: end === undefined ? null : endOf(end),
+      }
     })
 }
 

@@ -76,8 +76,12 @@ function readingOf(
 }
 
 /** What is not said is left out, as of a reading. */
-function withoutUnsaid({ version, ...finding }: ReadingsShape['findings'][number]): FreeFinding {
-  return version === undefined ? finding : { ...finding, version }
+function withoutUnsaid({ severity, version, ...finding }: ReadingsShape['findings'][number]): FreeFinding {
+  return {
+    ...finding,
+    ...(severity === undefined ? {} : { severity }),
+    ...(version === undefined ? {} : { version }),
+  }
 }
 
 const isBefore3 = (format: ReadingsShape['format']): boolean =>

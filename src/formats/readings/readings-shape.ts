@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { seenKinds } from '../../core/hardware/hardware-sheet.ts'
+import { severities } from '../../core/hardware/severity.ts'
 import { units } from '../../core/units/quantity-kinds.ts'
 import { listOf, moment, ranged } from '../range/ranged.ts'
 
@@ -75,6 +76,11 @@ const finding = z
     id: text,
     what: z.enum(seenKinds),
     of: text.check(z.meta({ description: 'The place where it was seen, as post-3, splice-2, first or run.' })),
+    severity: z
+      .optional(z.enum(severities))
+      .check(
+        z.meta({ description: 'How bad it is by the word of its finder; it counts where the sheet says nothing.' }),
+      ),
     note,
     photos: listOf(text, 'photosOfReading'),
     by: text,

@@ -520,6 +520,8 @@ export const en = {
     begin: 'Note something seen',
     here: 'Something else seen here …',
     what: 'What is seen',
+    howBad: 'How bad is it? The sheet does not say.',
+    badNotSaid: 'Not said: taken as the worst',
     where: 'Where',
     whatMissing: 'Say what is seen.',
     leave: 'Leave it',

@@ -527,6 +527,8 @@ export const es: Messages = {
     begin: 'Anotar algo visto',
     here: 'Se ve otra cosa aquí …',
     what: 'Qué se ve',
+    howBad: '¿Qué tan grave es? La ficha no lo dice.',
+    badNotSaid: 'Sin decir: se toma por lo peor',
     where: 'Dónde',
     whatMissing: 'Diga qué se ve.',
     leave: 'Dejarlo',

@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks'
+import { severityOf } from '../../core/hardware/severity.ts'
 import { contentOf } from '../../core/hardware/sheet-text.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import { remedyOf, whatMustBe, whatWasFound } from '../../core/verdicts/saying.ts'
@@ -78,8 +79,8 @@ function PunchEntry({ source, judged, side, item, run, again }: EntryProps) {
         {item.state === 'not rechecked' ? <b>{m.findings.state[item.state]}</b> : <VerdictMark word={word} />}{' '}
         {placeWords(item.place)}
       </h3>
-      <p class="severity" data-severity={item.severity}>
-        {say({ kind: 'severity', severity: item.severity })}
+      <p class="severity" data-severity={severityOf(item.severity)}>
+        {say({ kind: 'severity', rated: item.severity })}
       </p>
       {item.finding !== null && (
         <dl class="found">

@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks'
-import { type SeenKind, seenKinds } from '../../core/hardware/hardware-sheet.ts'
+import { type SeenKind, type Severity, seenKinds } from '../../core/hardware/hardware-sheet.ts'
+import { severities, severityOf, severityOfSeen } from '../../core/hardware/severity.ts'
+import { sheetOf } from '../../core/layout/sheet-of.ts'
 import { seenVersion } from '../../core/record/version.ts'
 import { type PlacedFreeFinding, placesById, standingOf } from '../../core/verdicts/free-findings.ts'
 import type { FreeFindingEndBody } from '../../formats/entry/entry-kinds.ts'
@@ -65,6 +67,9 @@ function SeenForm({ source, judged, side, run, at, again, done }: FormProps) {
   const places = placesById(judged.model)
   const [what, setWhat] = useState<SeenKind | null>(null)
   const [of, setOf] = useState(places.has(at) ? at : 'run')
+  const [severity, setSeverity] = useState<Severity | null>(null)
+  const sheet = sheetOf(judged.model, places.get(of)!.unit)
+  const isSeverityAsked = what !== null && severityOfSeen(sheet, what) === 'notStated'
   const [note, setNote] = useState('')
   const [shots, setShots] = useState<readonly string[]>([])
   const [by, setBy] = useState(rememberedVisit().by)
@@ -75,6 +80,7 @@ function SeenForm({ source, judged, side, run, at, again, done }: FormProps) {
     if (by.trim() === '') return setComplaint(m.entry.byMissing)
     rememberVisit({ ...rememberedVisit(), by })
     const body = {
+      ...(isSeverityAsked && severity !== null ? { severity } : {}),
       ...{ what, of, note: note.trim() === '' ? null : note.trim(), photos: [...shots] },
       ...seenVersion(judged.run.version),
     }
@@ -100,6 +106,17 @@ function SeenForm({ source, judged, side, run, at, again, done }: FormProps) {
           </label>
         ))}
       </fieldset>
+      {isSeverityAsked && (
+        <fieldset class="choices">
+          <legend>{m.seen.howBad}</legend>
+          {[...severities, null].map((one) => (
+            <label key={one} class="choice">
+              <input type="radio" name="severity" checked={severity === one} onChange={() => setSeverity(one)} />
+              <span>{one === null ? m.seen.badNotSaid : say({ kind: 'how bad', severity: one })}</span>
+            </label>
+          ))}
+        </fieldset>
+      )}
       <div class="fields">
         <label>
           <span>{m.seen.where}</span>
@@ -184,8 +201,8 @@ function FreeFindingItem({ source, side, run, again, one }: ItemProps) {
         {say({ kind: 'seen', what: finding.what })}
         <span class="finding-place">{place === null ? m.seen.placeGone : placeWords(place)}</span>
       </h3>
-      <p class="severity" data-severity={severity}>
-        {say({ kind: 'severity', severity })}
+      <p class="severity" data-severity={severityOf(severity)}>
+        {say({ kind: 'severity', rated: severity })}
       </p>
       {finding.note !== null && <p class="note">{finding.note}</p>}
       {shots.length > 0 && (

@@ -1,5 +1,6 @@
 import { endExposure, testAnswerSaying } from '../../core/hardware/hardware-saying.ts'
 import type { SeenKind, Severity, Stated } from '../../core/hardware/hardware-sheet.ts'
+import type { Rated } from '../../core/hardware/severity.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
 import type { FoundPart, Measured } from '../../core/verdicts/verdict.ts'
@@ -32,7 +33,9 @@ export const verdicts: Printers<Sayings> = {
   criteria: ({ hardware, at, answer }, print) => print.say(testAnswerSaying(hardware, at, answer)),
   crashworthy: ({ sheet, exposure }, print) => print.say(endExposure(sheet, exposure)),
   seen: ({ what }) => seenWords[what],
-  severity: ({ severity }) => severityWords[severity],
+  'how bad': ({ severity }) => severityWords[severity],
+  severity: ({ rated }) =>
+    rated === 'notStated' ? severityWords.notStated : `${severityWords[rated.severity]}${onWord[rated.by]}`,
   'not said': ({ what }) => notSaid[what],
   'need of run': ({ shortAtFirst, shortAtSecond }, print) => {
     const short = (
@@ -90,6 +93,13 @@ const severityWords: Readonly<Record<Stated<Severity>, string>> = {
   'weakens it': 'weakens it',
   upkeep: 'upkeep',
   notStated: 'how bad is not stated by the sheet, so taken as the worst',
+}
+
+const onWord: Readonly<Record<Rated['by'], string>> = {
+  published: '',
+  'common practice': '',
+  'from memory': ' (from memory, unconfirmed)',
+  'its finder': ' (by the word of its finder)',
 }
 
 const notSaid = {
