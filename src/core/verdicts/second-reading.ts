@@ -1,7 +1,6 @@
-import type { Dimension, Stated } from '../hardware/hardware-sheet.ts'
-import { doubtfulAround } from '../measurement/doubt.ts'
-import { exactValue, type Steps, stepsPer, type Unit, valueIn } from '../units/quantity-kinds.ts'
-import { guardBand } from './judge-measured.ts'
+import type { Dimension } from '../hardware/hardware-sheet.ts'
+import { type Steps, stepsPer, type Unit, valueIn } from '../units/quantity-kinds.ts'
+import { doubtfulBands } from './doubtful-bands.ts'
 import { stepAbove, stepAfter, stepBefore, stepBelow } from './readable.ts'
 import type { DecisionRule, Measured } from './verdict.ts'
 
@@ -33,10 +32,7 @@ export function secondReading(because: Measured, limits: Dimension<Unit>, rule: 
   if (rule.kind === 'simple' || Math.abs(because.margin) > because.guard) return null
   const { unit } = limits
   const { fixed, relative } = because.doubt ?? { fixed: because.uncertainty, relative: 0 }
-  const guard = guardBand({ fixed: fixed * stepsPer(unit), relative }, rule)
-  const around = (limit: Stated<number>): ReturnType<typeof doubtfulAround> | null =>
-    limit === 'notStated' ? null : doubtfulAround(exactValue(limit, unit), guard)
-  const [low, high] = [around(limits.low), around(limits.high)]
+  const { low, high } = doubtfulBands(limits, { fixed: fixed * stepsPer(unit), relative }, rule)
   const inUnit = (steps: Steps): number | null => (Number.isFinite(steps) ? valueIn(steps, unit) : null)
   const from = low === null ? null : stepAbove(low.to, unit)
   const to = high === null ? null : stepBelow(high.from, unit)
