@@ -2,7 +2,7 @@ import type { FigureKind } from '../../core/hardware/hardware-sheet.ts'
 import type { Drawing } from '../drawing.ts'
 import { bearingPlateFigure, bracketOpeningFigure, cablePlayFigure } from './figures/anchor-figures.ts'
 import type { FigureFacts } from './figures/figure-facts.ts'
-import { pairDrawing, type Twins } from './figures/pair.ts'
+import { halfDrawing, pairDrawing, type Twins } from './figures/pair.ts'
 import { flareOffsetFigure, lapFigure, omittedPostFigure, straightnessFigure } from './figures/plan-figures.ts'
 import {
   headHolesFigure,
@@ -47,3 +47,12 @@ const twins: Readonly<Record<FigureKind, (facts: FigureFacts) => Twins>> = {
  * `facts`. It is a schematic drawing of our own, 206 points wide, to be read at the width of a phone.
  */
 export const figureDrawing = (kind: FigureKind, facts: FigureFacts): Drawing => pairDrawing(facts, twins[kind](facts))
+
+/** Each of the two by itself, to choose from; null where the sheet's words do not tell which of them is right. */
+export function figureHalves(
+  kind: FigureKind,
+  facts: FigureFacts,
+): { readonly right: Drawing; readonly wrong: Drawing } | null {
+  const both = twins[kind](facts)
+  return both.isTold ? { right: halfDrawing(facts, both, 'right'), wrong: halfDrawing(facts, both, 'wrong') } : null
+}

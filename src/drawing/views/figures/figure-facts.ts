@@ -6,6 +6,7 @@ import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import type { Unit } from '../../../core/units/quantity-kinds.ts'
 import type { Print } from '../../../words/print.ts'
 import { type DrawingWords, drawingWords } from '../../words/drawing-words.ts'
+import { choicesDrawn, panelLengthOf } from './choices-drawn.ts'
 
 /** One limit, as it is written and in inches. */
 export interface FigureLimit {
@@ -47,8 +48,7 @@ export function figureFacts(requirement: Requirement, sheet: HardwareSheet, prin
   const words = drawingWords(print).figures
   const { look, shows = {} } = requirement
   const limits = look.kind === 'measure' ? look.limits : null
-  const right = look.kind === 'choose' ? (look.choices.find((choice) => choice.right) ?? null) : null
-  const wrong = look.kind === 'choose' ? (look.choices.find((choice) => !choice.right) ?? null) : null
+  const { right, wrong } = choicesDrawn(look)
   return {
     words,
     must: print.say(requirement.must),
@@ -102,10 +102,10 @@ function panelLengths(
   wrong: RequirementChoice | null,
   { short }: Print,
 ): FigureFacts['lengths'] {
-  const lengthOf = (choice: RequirementChoice | null): FigureLimit | null =>
-    choice?.label.kind === 'choice of panel'
-      ? { words: short.feetInches(choice.label.inches), inches: choice.label.inches }
-      : null
+  const lengthOf = (choice: RequirementChoice | null): FigureLimit | null => {
+    const inches = choice === null ? null : panelLengthOf(choice)
+    return inches === null ? null : { words: short.feetInches(inches), inches }
+  }
   const lengths = { right: lengthOf(right), wrong: lengthOf(wrong) }
   return lengths.right === null || lengths.wrong === null ? null : { right: lengths.right, wrong: lengths.wrong }
 }

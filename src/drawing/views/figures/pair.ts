@@ -34,8 +34,8 @@ export interface Twins {
 
 /** The right one and its wrong twin side by side, each with its word, its sign and its caption. */
 export function pairDrawing(facts: FigureFacts, twins: Twins): Drawing {
-  const perPoint = twins.width / paneWidth
-  const pane: Pane = { width: twins.width, height: paneHeight * perPoint, perPoint }
+  const pane = paneOf(twins)
+  const { perPoint } = pane
   const captionHeight = captionLines * lineHeight + 4
   const width = 2 * paneWidth + gap
   const height = headHeight + paneHeight + captionHeight
@@ -43,11 +43,7 @@ export function pairDrawing(facts: FigureFacts, twins: Twins): Drawing {
     items.map((item) => moved(item, x * perPoint, y * perPoint))
   const half = (word: 'right' | 'wrong', drawn: readonly Item[], caption: string): Item[] => [
     ...(twins.isTold ? headItems(word, facts.words[word], pane) : []),
-    ...put(
-      drawn.map((item) => (item.kind === 'text' ? withinPane(item, pane) : item)),
-      0,
-      captionHeight,
-    ),
+    ...put(allWithinPane(drawn, pane), 0, captionHeight),
     rectangle(
       'frame',
       { minX: 0, minY: captionHeight * perPoint, maxX: pane.width, maxY: (captionHeight + paneHeight) * perPoint },
@@ -69,6 +65,28 @@ export function pairDrawing(facts: FigureFacts, twins: Twins): Drawing {
     items: [...right, ...put(wrong, paneWidth + gap, 0)],
   }
 }
+
+/** One of the two by itself, of which nothing says that it is the right one or the wrong. */
+export function halfDrawing(facts: FigureFacts, twins: Twins, half: 'right' | 'wrong'): Drawing {
+  const pane = paneOf(twins)
+  return {
+    title: facts[half],
+    description: facts[half],
+    scale: pane.perPoint * 72,
+    paper: null,
+    extent: { minX: 0, minY: 0, maxX: pane.width, maxY: pane.height },
+    layers: figureLayers,
+    items: allWithinPane(twins[half](pane), pane),
+  }
+}
+
+function paneOf({ width }: Twins): Pane {
+  const perPoint = width / paneWidth
+  return { width, height: paneHeight * perPoint, perPoint }
+}
+
+const allWithinPane = (drawn: readonly Item[], pane: Pane): Item[] =>
+  drawn.map((item) => (item.kind === 'text' ? withinPane(item, pane) : item))
 
 function captionItems(caption: string, top: number, perPoint: number): Item[] {
   const { size, rows } = fitRows(caption, captionSize, paneWidth - 2, captionLines)
