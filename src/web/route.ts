@@ -81,8 +81,15 @@ export function requirementPath(run: string, requirement: string, reading: strin
 
 const changed = 'lapwise:route'
 
+/** Where somebody was before a requirement was opened; the walk of the run when they came from outside. */
+let cameFrom: string | null = null
+export const wayBack = (run: string): string =>
+  cameFrom?.startsWith(panePath(run, 'walk')) ? cameFrom : panePath(run, 'walk')
+
 /** Changes the address; a state that is not null says that somebody came here within the page. */
 export function goTo(path: string): void {
+  const left = parseRoute(location.pathname, location.search)
+  if (left.view === 'run' && left.open === null) cameFrom = location.pathname + location.search
   history.pushState({}, '', path)
   window.dispatchEvent(new Event(changed))
 }

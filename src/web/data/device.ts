@@ -21,11 +21,14 @@ export function nextId(run: string, seen: readonly string[]): string {
 
 export const now = (): string => new Date().toISOString()
 
+/** A kind of quantity; how straight something stands is a length, but read from a string. */
+export type InstrumentUse = QuantityKind | 'straightness'
+
 /** What is asked once and holds until it is changed. */
 export interface Visit {
   readonly by: string
-  /** Ids, by the kind of quantity that each was last used for. */
-  readonly instruments: Readonly<Partial<Record<QuantityKind, string>>>
+  /** Ids, by what each was last used for. */
+  readonly instruments: Readonly<Partial<Record<InstrumentUse, string>>>
   readonly where: string
 }
 
@@ -34,7 +37,7 @@ type EarlierVisit = Partial<Visit> & { readonly instrument?: string }
 
 export function rememberedVisit(): Visit {
   const { by = '', where = '', instrument = 'tape-and-level', instruments } = (recall('visit') ?? {}) as EarlierVisit
-  return { by, where, instruments: instruments ?? { length: instrument } }
+  return { by, where, instruments: { straightness: 'string-line', ...(instruments ?? { length: instrument }) } }
 }
 export const rememberVisit = (visit: Visit): void => remember('visit', visit)
 

@@ -1,62 +1,94 @@
 import type { ComponentChildren } from 'preact'
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { Side } from '../../core/measurement/reading.ts'
-import type { RequirementLook } from '../../core/requirements/requirement.ts'
+import type { Requirement, RequirementLook } from '../../core/requirements/requirement.ts'
 import type { Unit } from '../../core/units/quantity-kinds.ts'
-import { m, say } from '../messages.ts'
+import { m } from '../messages.ts'
+import { Choices, SeenChoices } from './choices.tsx'
+import { type Complaint, ComplaintNote } from './complaint.tsx'
 import type { Draft } from './draft.ts'
-import { NoteField } from './note-field.tsx'
 import { ValueField } from './value-field.tsx'
 
 interface Props {
-  readonly look: RequirementLook
-  /** How the value is found that is being read: that of `look`, or a measure for a value it is computed from. */
+  readonly requirement: Requirement
+  /** How the value is found that is being read: that of the requirement, or a measure for a value it is computed from. */
   readonly kind: RequirementLook['kind']
-  /** Whether it may be taken out of judging with a reason. */
-  readonly maySetAside: boolean
+  readonly sheet: HardwareSheet | null
   /** Whether it is an offset, whose side is asked. */
   readonly isSided: boolean
   /** Of a number that names none. */
   readonly unit: Unit
   readonly units: 'us' | 'metric'
+  readonly hasDeviceKeyboard: boolean
   readonly draft: Draft
+  readonly complaint: Complaint | null
   readonly change: (changes: Partial<Draft>) => void
-  /** The last answer to the same question elsewhere, in words; null when there is none. */
-  readonly last: { readonly words: string; readonly draft: Partial<Draft> } | null
-  /** The verdict as it is typed. */
-  readonly children: ComponentChildren
+  /** Told before the change of an answer that a finger touched. */
+  readonly touched: () => void
+  /** The verdict as it is typed; of a value it stands between field and keypad. */
+  readonly verdict: ComponentChildren
 }
 
-/** The fields for what is seen or measured, and the answers instead: that it could not be seen, or does not apply. */
-export function AnswerFields({ look, kind, maySetAside, isSided, unit, units, draft, change, last, children }: Props) {
+const sides: readonly Side[] = ['away', 'toward']
+
+/** The fields for what is seen or measured, or for why it is not. */
+export function AnswerFields(props: Props) {
+  const {
+    requirement,
+    kind,
+    sheet,
+    isSided,
+    unit,
+    units,
+    hasDeviceKeyboard,
+    draft,
+    complaint,
+    change,
+    touched,
+    verdict,
+  } = props
+  const note = <ComplaintNote complaint={complaint} at="answer" />
+  if (draft.mode === 'answer' && kind === 'measure')
+    return (
+      <ValueField
+        text={draft.text}
+        unit={unit}
+        units={units}
+        after={isSided && draft.side !== null ? m.entry.sides[draft.side].toLowerCase() : null}
+        change={(text) => change({ text })}
+        hasDeviceKeyboard={hasDeviceKeyboard}
+        beside={
+          isSided && (
+            <>
+              <Choices
+                legend={m.entry.side}
+                name="side"
+                choices={sides.map((side) => ({ id: side, words: m.entry.sides[side] }))}
+                chosen={draft.side}
+                choose={(side) => change({ side: side as Side })}
+              />
+              <ComplaintNote complaint={complaint} at="side" />
+            </>
+          )
+        }
+      >
+        {note}
+        {verdict}
+      </ValueField>
+    )
+  const choose = (changes: Partial<Draft>, byFinger: boolean): void => {
+    if (byFinger) touched()
+    change(changes)
+  }
   return (
     <div class="answer">
-      {draft.mode === 'answer' && kind === 'measure' && isSided && (
-        <Choices
-          legend={m.entry.side}
-          name="side"
-          choices={sides.map((side) => [side, m.entry.sides[side]])}
-          chosen={draft.side}
-          choose={(side) => change({ side: side as Side })}
-        />
-      )}
-      {draft.mode === 'answer' && kind === 'measure' && (
-        <ValueField
-          text={draft.text}
-          unit={unit}
+      {draft.mode === 'answer' && kind === 'choose' && (
+        <SeenChoices
+          requirement={requirement}
+          sheet={sheet}
           units={units}
-          after={isSided && draft.side !== null ? m.entry.sides[draft.side].toLowerCase() : null}
-          change={(text) => change({ text })}
-        >
-          {children}
-        </ValueField>
-      )}
-      {draft.mode === 'answer' && kind === 'choose' && look.kind === 'choose' && (
-        <Choices
-          legend={m.entry.choice}
-          name="choice"
-          choices={look.choices.map(({ id, label }) => [id, say(label, units)])}
           chosen={draft.choice}
-          choose={(choice) => change({ choice })}
+          choose={(choice, byFinger) => choose({ choice }, byFinger)}
         />
       )}
       {draft.mode === 'answer' && kind === 'confirm' && (
@@ -64,11 +96,11 @@ export function AnswerFields({ look, kind, maySetAside, isSided, unit, units, dr
           legend={m.entry.confirm}
           name="choice"
           choices={[
-            ['yes', m.entry.yes],
-            ['no', m.entry.no],
+            { id: 'yes', words: m.entry.yes },
+            { id: 'no', words: m.entry.no },
           ]}
           chosen={draft.yes === null ? null : draft.yes ? 'yes' : 'no'}
-          choose={(id) => change({ yes: id === 'yes' })}
+          choose={(id, byFinger) => choose({ yes: id === 'yes' }, byFinger)}
         />
       )}
       {draft.mode === 'cannot see' && <p class="instead">{m.entry.cannotSeeSaid}.</p>}
@@ -84,61 +116,8 @@ export function AnswerFields({ look, kind, maySetAside, isSided, unit, units, dr
           />
         </label>
       )}
-      {(draft.mode !== 'answer' || kind !== 'measure') && children}
-      <div class="instead-buttons">
-        {last !== null && draft.mode === 'answer' && (
-          <button type="button" class="button" onClick={() => change(last.draft)}>
-            {m.entry.repeat(last.words)}
-          </button>
-        )}
-        {draft.mode !== 'answer' && (
-          <button type="button" class="button" onClick={() => change({ mode: 'answer' })}>
-            {m.entry.answerInstead}
-          </button>
-        )}
-        {draft.mode !== 'cannot see' && kind !== 'record' && (
-          <button type="button" class="button" onClick={() => change({ mode: 'cannot see' })}>
-            {m.entry.cannotSee}
-          </button>
-        )}
-        <NoteField note={draft.note} change={(note) => change({ note })} />
-        {draft.mode !== 'does not apply' && maySetAside && (
-          <button type="button" class="button" onClick={() => change({ mode: 'does not apply' })}>
-            {m.entry.setAside}
-          </button>
-        )}
-      </div>
+      {note}
+      {verdict}
     </div>
   )
 }
-
-const sides: readonly Side[] = ['away', 'toward']
-
-interface ChoicesProps {
-  readonly legend: string
-  /** A side is asked beside a length, which the hand comes to first. */
-  readonly name: 'choice' | 'side'
-  readonly choices: readonly (readonly [id: string, label: string])[]
-  readonly chosen: string | null
-  readonly choose: (id: string) => void
-}
-
-const Choices = ({ legend, name, choices, chosen, choose }: ChoicesProps) => (
-  <fieldset class={`choices ${name}`}>
-    <legend>{legend}</legend>
-    {choices.map(([id, label], i) => (
-      <label key={id} class="choice">
-        <input
-          type="radio"
-          name={name}
-          value={id}
-          checked={chosen === id}
-          data-first={name === 'choice' && (chosen === null ? i === 0 : chosen === id)}
-          data-side={name === 'side' || undefined}
-          onChange={() => choose(id)}
-        />
-        <span>{label}</span>
-      </label>
-    ))}
-  </fieldset>
-)

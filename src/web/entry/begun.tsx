@@ -22,7 +22,7 @@ export function BegunHere({ units, begun, version, requirement, takeUp, drop }: 
   if (begun === undefined) return null
   const isOfThis = begun.version === version
   return (
-    <div class="begun">
+    <div class="begun begun-here">
       <p>
         {m.begun.at(momentWords(begun.at))} <b>{draftWords(begun.draft, units, requirement)}</b>
         {!isOfThis && ` ${m.begun.otherVersion}`}

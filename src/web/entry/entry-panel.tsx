@@ -1,38 +1,46 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { useMemo, useRef, useState } from 'preact/hooks'
 import { instrumentsReading } from '../../core/measurement/instruments.ts'
 import { isOffset } from '../../core/measurement/offset-side.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { seenVersion } from '../../core/record/version.ts'
-import type { Requirement } from '../../core/requirements/requirement.ts'
 import { isLengthUnit, kindOf } from '../../core/units/quantity-kinds.ts'
+import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
 import type { NearMark } from '../../documents/day-report.ts'
 import { instrumentsOf } from '../../operations/instruments-of.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
-import { newId, nextId, now, rememberedVisit, rememberVisit, type Visit } from '../data/device.ts'
+import { sheetsInUse } from '../../operations/sheets-in-use.ts'
+import { type InstrumentUse, nextId, now, rememberedVisit, rememberVisit, type Visit } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { Photos } from '../fieldwork/photos.tsx'
+import { preferences, setPreferences } from '../fieldwork/preferences.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { goTo, panePath, seenPath } from '../route.ts'
+import { goTo, requirementPath, seenPath } from '../route.ts'
 import { AnewLinks } from './anew-links.tsx'
 import { AnswerFields } from './answer-fields.tsx'
 import { BegunHere } from './begun.tsx'
+import { type Complaint, complaintOf, fieldOf } from './complaint.tsx'
 import { ComputedFrom } from './computed-from.tsx'
-import { type Draft, type DraftProblem, draftAnswer, emptyDraft } from './draft.ts'
+import { type Draft, draftAnswer, emptyDraft, isEmpty } from './draft.ts'
 import type { Drafts } from './drafts.ts'
+import { EntryHead } from './entry-head.tsx'
+import { useFocusOnArrival } from './focus-on-arrival.ts'
 import { History } from './history.tsx'
-import { draftOf, lastAnswer } from './last-answer.ts'
-import { LiveVerdict } from './live-verdict.tsx'
-import { answerWords, limitsWords, measurableWords, placeWords, readWords } from './reading-words.ts'
-import { OldAndNew } from './recheck.tsx'
+import { draftOf, likeReading } from './like-places.ts'
+import { LiveVerdict, useVerdict } from './live-verdict.tsx'
+import { Correcting, Rechecking } from './purpose.tsx'
+import { QuietRow } from './quiet-row.tsx'
+import { answerWords, limitsWords, measurableWords, placeWords } from './reading-words.ts'
 import { RequirementFacts } from './requirement-facts.tsx'
-import { SameFor, type Span } from './same-for.tsx'
-import { placesBetween, samePlaces } from './same-places.ts'
-import { type Steps, stepHandlers, stepsFrom } from './steps.ts'
+import { SaveBar } from './save-bar.tsx'
+import type { Saved } from './saved.ts'
+import { stepByKey, stepsFrom } from './steps.ts'
+import { takingBack } from './undo.ts'
+import { useGoingOn } from './use-going-on.ts'
 import { useSaving } from './use-saving.ts'
-import { VisitFields } from './visit-fields.tsx'
+import { hasTouch, VisitFields } from './visit-fields.tsx'
 
 interface Props {
   readonly source: RunSource
@@ -48,28 +56,41 @@ interface Props {
   /** What is read: the requirement itself, or a value it is computed from. */
   readonly of: string
   readonly drafts: Drafts
-  readonly took: (readings: readonly Reading[], words: string) => void
-  readonly undo: (readings: readonly Reading[]) => void
+  /** What was saved last, here or elsewhere. */
+  readonly saved: Saved
+  readonly took: (saved: Saved, reading: Reading) => void
   readonly touched: () => void
 }
 
-/** One requirement: what must be true, the reading that is being entered, and its verdict as it is typed. */
+/** How long a visit may last within which an answer is offered again, milliseconds: a day's work, our judgement. */
+const visitLength = 12 * 3_600_000
+
+/** Within which time a second press belongs to the first, milliseconds. */
+const twicePressed = 600
+
+/**
+ * One requirement: what must be true, the reading that is being entered, and its verdict as it is typed. What is needed
+ * for that fits on the screen of a phone; all else lies below it.
+ */
 export function EntryPanel(props: Props) {
-  const { source, kept, judged, side, sideAgain, punch, nearMarks, at, of, drafts, took, undo, touched } = props
+  const { source, kept, judged, side, sideAgain, punch, nearMarks, at, of, drafts, saved, took, touched } = props
   const requirement = judged.requirements[at]!
   const { units } = judged.run
   const isDirect = of === requirement.id
   const kind = isDirect ? requirement.look.kind : 'measure'
   const [draft, setDraft] = useState<Draft>(() => drafts.get(of) ?? emptyDraft)
-  const [span, setSpan] = useState<Span | null>(null)
   // What another value is computed from is a length.
   const limitsUnit = isDirect && requirement.look.kind === 'measure' ? requirement.look.limits.unit : 'in'
   const unit = isLengthUnit(limitsUnit) ? (units === 'us' ? 'in' : 'mm') : limitsUnit
-  const measures = kindOf(unit)
-  const instruments = useMemo(() => instrumentsReading(instrumentsOf(judged.run), measures), [judged.run, measures])
+  const use: InstrumentUse = isDirect && requirement.figure === 'straightness' ? 'straightness' : kindOf(unit)
+  const instruments = useMemo(
+    () => instrumentsReading(instrumentsOf(judged.run), kindOf(unit)),
+    [judged.run, kindOf(unit)],
+  )
   const [visit, setVisit] = useState<Visit>(rememberedVisit)
-  const instrument = instruments.find(({ id }) => id === visit.instruments[measures]) ?? instruments[0]!
-  const [complaint, setComplaint] = useState<string | null>(null)
+  const instrument = instruments.find(({ id }) => id === visit.instruments[use]) ?? instruments[0]!
+  const [settings, setSettings] = useState(preferences)
+  const [complaint, setComplaint] = useState<Complaint | null>(null)
   const [isSaving, setSaving] = useState(false)
   const append = useSaving(source, kept.id, drafts, requirement.id)
   const panel = useRef<HTMLFormElement>(null)
@@ -77,6 +98,7 @@ export function EntryPanel(props: Props) {
   latest.current = draft
   useFocusOnArrival(panel, draft.mode)
 
+  const by = visit.by.trim()
   const isSided = isOffset(of)
   const answer = draftAnswer(draft, kind, unit, isSided)
   const failure = drafts.failed.find((one) => one.of === of)
@@ -85,23 +107,22 @@ export function EntryPanel(props: Props) {
     () =>
       punch.find(
         ({ readings, state }) => state !== 'closed' && readings.some((one) => one.requirement === requirement.id),
-      ),
+      ) ?? null,
     [punch, requirement],
   )
-  const places = useMemo(
-    () => (isDirect && kind !== 'record' ? samePlaces(requirement, judged.requirements) : []),
-    [requirement, judged.requirements, isDirect, kind],
+  const like = useMemo(
+    () =>
+      isDirect
+        ? likeReading(requirement, judged.requirements, judged.readings, by, Date.parse(now()) - visitLength)
+        : null,
+    [judged, requirement, isDirect, by],
   )
-  const last = useMemo(() => {
-    if (!isDirect) return null
-    const found = lastAnswer(requirement, byId(judged.requirements), judged.readings)
-    return found === null ? null : { words: answerWords(found, requirement, units), draft: draftOf(found) }
-  }, [judged, requirement, isDirect])
   const photos = useMemo(() => side.photos.filter(({ body }) => body.of === of), [side.photos, of])
-  const findingOf = (id: string): string | null =>
-    punch.find(({ state, readings }) => state !== 'closed' && readings.some((one) => one.requirement === id))?.id ??
-    null
-
+  const sheet = useMemo(
+    () => sheetsInUse(judged.model).find(({ id }) => id === requirement.sheet) ?? null,
+    [judged.model, requirement],
+  )
+  const corrected = judged.readings.find(({ id }) => id === draft.corrects) ?? null
   const reading: Reading | null = answer.ok
     ? {
         id: 'not yet saved',
@@ -109,93 +130,104 @@ export function EntryPanel(props: Props) {
         answer: answer.value,
         instrument: answer.value.kind === 'measured' ? instrument.id : null,
         uncertainty: null,
-        by: visit.by.trim(),
+        by,
         at: '',
         where: visit.where.trim() === '' ? null : visit.where.trim(),
         photos: photos.map(({ body }) => body.sha256),
         corrects: draft.corrects,
-        rechecks: findingOf(requirement.id),
-        together: span?.together ?? null,
+        rechecks: item?.id ?? null,
+        together: null,
         ...(draft.note.trim() === '' ? {} : { note: draft.note.trim() }),
         ...seenVersion(kept.run.version),
       }
     : null
+  const decided = useVerdict(judged, requirement, reading)
+  // Only a first look that meets saves itself: never what fails, is measured, rechecks, corrects or is soon covered.
+  const mayGoOn =
+    reading !== null &&
+    reading.answer.kind !== 'measured' &&
+    decided.verdict === 'meets' &&
+    by !== '' &&
+    item === null &&
+    corrected === null &&
+    !requirement.hold &&
+    settings.goesOn
+  const going = useGoingOn(mayGoOn, () => void save(steps.next))
 
-  const change = (changes: Partial<Draft>): void => {
-    const next = { ...latest.current, ...changes }
+  const put = (next: Draft): void => {
     latest.current = next
     setDraft(next)
     drafts.set(of, requirement.id, next)
     drafts.settle(of, 'failure')
     setComplaint(null)
+    going.stop()
     touched()
   }
+  const change = (changes: Partial<Draft>): void => put({ ...latest.current, ...changes })
 
-  const save = async (next: string | null): Promise<void> => {
-    if (isSaving) return
-    const missing = reading === null ? (answer.ok ? null : answer.error) : null
-    if (reading === null || reading.by === '') {
-      setComplaint(missing === null ? m.entry.byMissing : complaintWords(missing))
-      const asked = missing === null ? '[data-by]' : missing.kind === 'no side given' ? '[data-side]' : '[data-first]'
-      const field = panel.current?.querySelector<HTMLElement>(asked)
-      field?.closest('details')?.setAttribute('open', '')
-      field?.focus()
-      return
-    }
-    const members = span === null ? [requirement] : placesBetween(places, span.from, span.to)
-    const unsent =
-      span === null
-        ? [reading]
-        : members.map(({ id }) => ({
-            ...reading,
-            of: id,
-            corrects: id === of ? reading.corrects : null,
-            rechecks: findingOf(id),
-            photos: id === of ? reading.photos : [],
-          }))
+  const complain = (next: Complaint): void => {
+    setComplaint(next)
+    const field = panel.current?.querySelector<HTMLElement>(fieldOf[next.at])
+    field?.closest('details')?.setAttribute('open', '')
+    field?.focus()
+  }
+  /** Keeps a reading of this place; then what was entered is done, unless something was typed meanwhile. */
+  const keep = async (unsent: Reading, next: string | null): Promise<void> => {
     setSaving(true)
     setComplaint(null)
     const seen = kept.readings.map(({ id }) => id)
-    const taken = await append(unsent.map((one) => drafts.toSend(one, () => nextId(kept.id, seen), now)))
+    const [taken] = await append([drafts.toSend(unsent, () => nextId(kept.id, seen), now)])
     setSaving(false)
-    const isWhole = taken.length === unsent.length
-    // What was typed while the answer was awaited stays.
-    const isDone = isWhole && latest.current === draft
-    for (const one of taken) if (one.of !== of) drafts.settle(one.of, 'all')
-    if (isWhole) drafts.settle(of, isDone ? 'all' : 'failure')
-    if (isDone) {
-      setDraft(emptyDraft)
-      setSpan(null)
-    }
-    const first = taken[0]
-    if (first === undefined) return
+    if (taken === undefined) return
+    const isDone = latest.current === draft
+    drafts.settle(of, isDone ? 'all' : 'failure')
+    if (isDone) setDraft(emptyDraft)
     const place = isDirect ? placeWords(requirement.place) : measurableWords(of, judged.model.layout)
-    const words = answerWords(first.answer, requirement, units)
-    took(taken, span === null ? `${place}, ${words}` : m.entry.savedSame(taken.length, words))
+    const words = m.entry.saved(`${place}, ${answerWords(taken.answer, requirement, units)}`)
+    took({ words, since: performance.now(), undoable: { reading: taken, requirement: requirement.id } }, taken)
     if (next !== null && isDone && panel.current !== null) goTo(next)
   }
+  const save = async (next: string | null): Promise<void> => {
+    if (isSaving) return
+    going.stop()
+    if (!answer.ok) return complain(complaintOf(answer.error))
+    if (reading === null || by === '') return complain(complaintOf(null))
+    await keep(reading, next)
+  }
+  const takeBack = async (wrong: Reading): Promise<void> => {
+    if (isSaving) return
+    if (by === '') return complain(complaintOf(null))
+    const unsent = { ...takingBack(wrong, judged.readings, by, m.entry.slip), ...seenVersion(kept.run.version) }
+    await keep({ ...unsent, id: 'not yet saved', at: '' }, null)
+  }
+  const reopen = (wrong: Reading, where: string): void => {
+    const entered = { ...emptyDraft, ...draftOf(wrong.answer), note: wrong.note ?? '', corrects: wrong.id }
+    if (wrong.of === of) {
+      put(entered)
+      panel.current?.scrollIntoView({ block: 'start' })
+      panel.current?.querySelector<HTMLElement>('[data-first]')?.focus({ preventScroll: true })
+      return
+    }
+    drafts.set(wrong.of, where, entered)
+    touched()
+    goTo(requirementPath(kept.id, where, wrong.of === where ? null : wrong.of))
+  }
 
-  const limits = requirement.look.kind === 'measure' ? limitsWords(requirement.look.limits, units) : null
-  const must = say(requirement.must, units)
   // What does not change as somebody types is drawn once.
   const facts = useMemo(
     () => (
       <>
-        <RequirementFacts judged={judged} requirement={requirement} />
+        <RequirementFacts judged={judged} requirement={requirement} sheet={sheet} />
         <History
           judged={judged}
           requirement={requirement}
           of={of}
           rivals={kept.rivals}
-          correct={(id) => {
-            change({ corrects: id })
-            panel.current?.querySelector<HTMLElement>('[data-first]')?.focus()
-          }}
-          undo={(reading) => undo([reading])}
+          reopen={(wrong) => reopen(wrong, requirement.id)}
         />
       </>
     ),
-    [judged, requirement, of, kept, m],
+    [judged, requirement, sheet, of, kept, drafts, m],
   )
   const photoPart = useMemo(
     () => (
@@ -205,202 +237,158 @@ export function EntryPanel(props: Props) {
         of={of}
         isHold={requirement.hold}
         photos={photos}
-        by={visit.by.trim()}
+        by={by}
         again={sideAgain}
       />
     ),
-    [source, kept.id, of, requirement, photos, visit.by, sideAgain, m],
-  )
-  const samePart = useMemo(
-    () =>
-      places.length > 1 ? (
-        <SameFor places={places} here={requirement} span={span} change={setSpan} newName={newId} />
-      ) : null,
-    [places, requirement, span, m],
+    [source, kept.id, of, requirement, photos, by, sideAgain, m],
   )
   const visitPart = useMemo(
     () => (
       <VisitFields
         visit={visit}
-        measuring={kind === 'measure' ? { kind: measures, with: instrument, instruments } : null}
+        measuring={kind === 'measure' ? { with: instrument, instruments } : null}
+        use={use}
+        complaint={complaint}
         change={(next) => {
           setVisit(next)
           rememberVisit(next)
           setComplaint(null)
         }}
+        settings={settings}
+        set={(changes) => {
+          setPreferences(changes)
+          setSettings(preferences())
+        }}
       />
     ),
-    [visit, instrument, instruments, measures, kind, m],
+    [visit, instrument, instruments, use, complaint, settings, kind, m],
   )
   const computedPart = useMemo(
     () => <ComputedFrom judged={judged} requirement={requirement} of={of} run={kept.id} />,
     [judged, requirement, of, kept.id, m],
   )
+  const begunPart = (
+    <BegunHere
+      units={units}
+      begun={drafts.begun.find((one) => one.of === of)}
+      version={kept.version}
+      requirement={requirement}
+      takeUp={(begun) => {
+        drafts.takeUp(begun)
+        latest.current = begun.draft
+        setDraft(begun.draft)
+      }}
+      drop={drafts.drop}
+    />
+  )
+  const limits = requirement.look.kind === 'measure' ? limitsWords(requirement.look.limits, units) : null
+  const { undoable, since } = saved
+  const undo = (): void => {
+    // Whoever pressed twice to save wants nothing undone.
+    if (undoable !== null && performance.now() - since > twicePressed) reopen(undoable.reading, undoable.requirement)
+  }
   return (
     <form
       ref={panel}
       class="entry"
       aria-labelledby="must"
-      {...stepHandlers(steps, goTo)}
+      onKeyDown={stepByKey(steps, goTo)}
       onSubmit={(event) => {
         event.preventDefault()
         void save(steps.next)
       }}
     >
-      <div class="entry-steps">
-        <a class="button small close" href={panePath(kept.id, 'walk')}>
-          {m.entry.close}
-        </a>
-        <p class="entry-place">
-          {placeWords(requirement.place)}
-          {requirement.hold && <span class="tag strong">{m.entry.hold}</span>}
-        </p>
-        <span class="step-count">{m.entry.place(at + 1, judged.requirements.length)}</span>
-      </div>
+      <EntryHead judged={judged} run={kept.id} at={at} />
       <div class="entry-body">
         <div class="entry-main">
-          <h2 id="must">{must}</h2>
-          {limits !== null && !('limits' in requirement.must) && (
-            <p class="limits">
-              <span class="label">{m.entry.limits}</span> <b>{limits}</b>
-            </p>
-          )}
-          {nearMarks.map(({ markNumber, mark, ticket, apart }) => (
-            <p key={markNumber} class="warning">
-              {m.day.nearMark(mark, ticket, Math.abs(Math.round(apart)))}
-            </p>
-          ))}
-          {item !== undefined && (
-            <div class="recheck">
-              <p>
-                <b>{m.findings.rechecking}</b>
+          <div class="entry-screen">
+            {corrected !== null ? (
+              <Correcting
+                old={corrected}
+                requirement={requirement}
+                units={units}
+                takeBack={
+                  currentReadings(judged.readings).get(of)?.id === corrected.id ? () => void takeBack(corrected) : null
+                }
+                stop={() => put(emptyDraft)}
+              />
+            ) : (
+              item !== null && <Rechecking item={item} requirement={requirement} units={units} />
+            )}
+            <h2 id="must">{say(requirement.must, units)}</h2>
+            {limits !== null && !('limits' in requirement.must) && (
+              <p class="limits">
+                <span class="label">{m.entry.limits}</span> <b>{limits}</b>
               </p>
-              <OldAndNew item={item} requirement={requirement} units={units} />
-            </div>
-          )}
+            )}
+            {nearMarks.map(({ markNumber, mark, ticket, apart }) => (
+              <p key={markNumber} class="warning">
+                {m.day.nearMark(mark, ticket, Math.abs(Math.round(apart)))}
+              </p>
+            ))}
+            {!isDirect && <p class="entry-of">{measurableWords(of, judged.model.layout)}</p>}
+            <AnswerFields
+              requirement={requirement}
+              kind={kind}
+              sheet={sheet}
+              isSided={isSided}
+              unit={unit}
+              units={units}
+              hasDeviceKeyboard={settings.hasDeviceKeyboard || !hasTouch()}
+              draft={draft}
+              complaint={complaint}
+              change={change}
+              touched={going.touch}
+              verdict={
+                <LiveVerdict
+                  judged={judged}
+                  requirement={requirement}
+                  decided={decided}
+                  isNew={reading !== null}
+                  instrument={instrument}
+                  instead={isEmpty(draft) && drafts.begun.some((one) => one.of === of) ? begunPart : null}
+                />
+              }
+            />
+            {failure !== undefined && (
+              <TroubleNote title={m.entry.notSaved} trouble={failure.trouble} again={() => void save(null)} />
+            )}
+            {kind === 'record' ? (
+              <p class="hint">{m.entry.record}</p>
+            ) : (
+              <QuietRow
+                requirement={requirement}
+                maySetAside={isDirect && requirement.maySetAside}
+                units={units}
+                draft={draft}
+                like={corrected === null ? like : null}
+                change={change}
+                touched={going.touch}
+              />
+            )}
+          </div>
+          {!isEmpty(draft) && begunPart}
           {computedPart}
-          {!isDirect && <p class="entry-of">{measurableWords(of, judged.model.layout)}</p>}
-          <BegunHere
-            units={units}
-            begun={drafts.begun.find((one) => one.of === of)}
-            version={kept.version}
-            requirement={requirement}
-            takeUp={(begun) => {
-              drafts.takeUp(begun)
-              latest.current = begun.draft
-              setDraft(begun.draft)
-            }}
-            drop={drafts.drop}
-          />
-          <AnswerFields
-            look={requirement.look}
-            kind={kind}
-            maySetAside={isDirect && requirement.maySetAside}
-            isSided={isSided}
-            unit={unit}
-            units={units}
-            draft={draft}
-            change={change}
-            last={last}
-          >
-            <LiveVerdict judged={judged} requirement={requirement} reading={reading} />
-          </AnswerFields>
-          {draft.corrects === null && samePart}
-          {draft.corrects !== null && (
-            <Correcting judged={judged} draft={draft} at={at} stop={() => change({ corrects: null })} />
-          )}
           {visitPart}
           {kind !== 'record' && photoPart}
           <p>
             <a href={seenPath(kept.id, requirement.place.id)}>{m.seen.here}</a>
           </p>
           <AnewLinks run={kept.run} id={kept.id} place={requirement.place} />
-          {complaint !== null && (
-            <p class="trouble" role="alert">
-              {complaint}
-            </p>
-          )}
-          {failure !== undefined && (
-            <TroubleNote title={m.entry.notSaved} trouble={failure.trouble} again={() => void save(null)} />
-          )}
-          {kind === 'record' && <p class="hint">{m.entry.record}</p>}
         </div>
-        <div class="entry-facts">{facts}</div>
+        <div class="entry-facts" id="facts">
+          {facts}
+        </div>
       </div>
-      <SaveBar steps={steps} isSaving={isSaving} save={() => void save(null)} />
+      <SaveBar
+        steps={steps}
+        isSaving={isSaving}
+        save={() => void save(null)}
+        saved={saved.words}
+        undo={undoable !== null && isEmpty(draft) ? undo : null}
+        takeBack={going.isGoing ? () => change({ choice: null, yes: null }) : null}
+      />
     </form>
   )
-}
-
-const byId = (requirements: readonly Requirement[]): ReadonlyMap<string, Requirement> =>
-  new Map(requirements.map((requirement) => [requirement.id, requirement]))
-
-/** What the thumb reaches: back, save, save and go on, on. */
-const SaveBar = (props: { readonly steps: Steps; readonly isSaving: boolean; readonly save: () => void }) => (
-  <div class="entry-save">
-    <StepLink to={props.steps.previous} words={m.entry.previous} sign="‹" keys="Alt+PageUp" />
-    <button type="button" class="button" disabled={props.isSaving} onClick={props.save}>
-      {m.entry.save}
-    </button>
-    <button type="submit" class="button main" disabled={props.isSaving}>
-      {props.isSaving ? m.entry.saving : m.entry.saveNext}
-    </button>
-    <StepLink to={props.steps.next} words={m.entry.next} sign="›" keys="Alt+PageDown" />
-  </div>
-)
-
-const StepLink = (props: { to: string | null; words: string; sign: string; keys: string }) =>
-  props.to === null ? (
-    <span class="button step off" aria-hidden="true">
-      {props.sign}
-    </span>
-  ) : (
-    <a class="button step" href={props.to} aria-label={props.words} aria-keyshortcuts={props.keys} title={props.words}>
-      {props.sign}
-    </a>
-  )
-
-function Correcting(props: { judged: JudgedRun; draft: Draft; at: number; stop: () => void }) {
-  const { judged, draft, at, stop } = props
-  const old = judged.readings.find(({ id }) => id === draft.corrects)
-  if (old === undefined) return null
-  return (
-    <p class="correcting">
-      {m.entry.correcting(readWords(old, judged.requirements[at]!, judged.run.units))}{' '}
-      <button type="button" class="button small" onClick={stop}>
-        {m.entry.correctStop}
-      </button>
-    </p>
-  )
-}
-
-function complaintWords(problem: DraftProblem): string {
-  switch (problem.kind) {
-    case 'nothing given':
-    case 'no value':
-    case 'another quantity':
-      return m.entry.answerMissing
-    case 'no reason given':
-      return m.entry.becauseMissing
-    case 'no side given':
-      return m.entry.sideMissing
-    case 'offset below zero':
-      return m.entry.sideInstead
-  }
-}
-
-/** Brings the entry into view, and its first field under the hands of whoever came here or chose other fields. */
-function useFocusOnArrival(panel: { readonly current: HTMLFormElement | null }, mode: Draft['mode']): void {
-  const shownMode = useRef<Draft['mode'] | null>(null)
-  useEffect(() => {
-    const form = panel.current
-    if (form === null) return
-    const hasArrived = shownMode.current === null
-    const isMoved = hasArrived ? history.state !== null : shownMode.current !== mode
-    shownMode.current = mode
-    if (isMoved) form.querySelector<HTMLElement>('[data-first]')?.focus({ preventScroll: true })
-    if (!hasArrived) return
-    const { top } = form.getBoundingClientRect()
-    if (top < 0 || top > window.innerHeight / 2) form.scrollIntoView({ block: 'start' })
-  }, [panel, mode])
 }

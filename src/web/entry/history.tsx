@@ -15,12 +15,12 @@ interface Props {
   readonly of: string
   /** Corrections of one and the same reading that both stand, by the reading. */
   readonly rivals: ReadonlyMap<string, readonly string[]>
-  readonly correct: (reading: string) => void
-  readonly undo: (reading: Reading) => void
+  /** Opens it again with what was entered, to be corrected or taken back. */
+  readonly reopen: (reading: Reading) => void
 }
 
 /** Every reading of one thing, the latest first; nothing is ever taken away. */
-export function History({ judged, requirement, of, rivals, correct, undo }: Props) {
+export function History({ judged, requirement, of, rivals, reopen }: Props) {
   const readings = judged.readings.filter((reading) => reading.of === of).toReversed()
   const corrected = correctionsIn(judged.readings)
   const nameOf = new Map(instrumentsOf(judged.run).map(({ id, name }) => [id, name]))
@@ -59,16 +59,9 @@ export function History({ judged, requirement, of, rivals, correct, undo }: Prop
                 </p>
               ))}
               {!corrected.has(id) && (
-                <p class="past-buttons">
-                  <button type="button" class="button small" onClick={() => correct(id)}>
-                    {m.entry.correct}
-                  </button>
-                  {id === current && (
-                    <button type="button" class="button small" onClick={() => undo(reading)}>
-                      {m.entry.undoIt}
-                    </button>
-                  )}
-                </p>
+                <button type="button" class="button small" onClick={() => reopen(reading)}>
+                  {m.entry.correct}
+                </button>
               )}
             </li>
           )

@@ -1,24 +1,30 @@
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { nameOf } from '../../core/hardware/sheet-text.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import { theirs } from '../../core/theirs.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { sheetsInUse } from '../../operations/sheets-in-use.ts'
 import { m, printIn, say } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { Picture } from '../parts/picture.tsx'
 
 const figures = partOf(() => import('./figure-of.ts'))
 
+interface Props {
+  readonly judged: JudgedRun
+  readonly requirement: Requirement
+  /** Of the requirement; null where the run has it no more. */
+  readonly sheet: HardwareSheet | null
+}
+
 /** How to look, the right one and its wrong twin, why it matters, and where the requirement comes from. */
-export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; requirement: Requirement }) {
+export function RequirementFacts({ judged, requirement, sheet }: Props) {
   const { how, why, remedy, source, confirmation, sheet: sheetId, sheetVersion, figure } = requirement
   const { units } = judged.run
-  const sheet = sheetsInUse(judged.model).find(({ id }) => id === sheetId)
   return (
     <div class="facts">
       <h3>{m.entry.how}</h3>
       <p>{say(how, units)}</p>
-      {figure !== null && sheet !== undefined && (
+      {figure !== null && sheet !== null && (
         <>
           <h3>{m.entry.figure}</h3>
           <LaterPart part={figures} title={m.entry.figure}>
@@ -42,9 +48,7 @@ export function RequirementFacts({ judged, requirement }: { judged: JudgedRun; r
         )}
         )
       </p>
-      <p class="hint">
-        {m.entry.sheet(say(sheet === undefined ? theirs(sheetId) : nameOf(sheet), units), sheetVersion)}
-      </p>
+      <p class="hint">{m.entry.sheet(say(sheet === null ? theirs(sheetId) : nameOf(sheet), units), sheetVersion)}</p>
     </div>
   )
 }

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact'
-import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks'
 import { kindOf, type Unit } from '../../core/units/quantity-kinds.ts'
 import { parseValue } from '../../core/units/value-text.ts'
 import { m, say } from '../messages.ts'
@@ -14,16 +14,18 @@ interface Props {
   /** What else was understood of it, in words. */
   readonly after: string | null
   readonly change: (text: string) => void
+  /** Whether the keyboard of the device comes up beside the keypad. */
+  readonly hasDeviceKeyboard: boolean
+  /** What is asked beside the field. */
+  readonly beside: ComponentChildren
   /** Stands between field and keypad. */
   readonly children: ComponentChildren
 }
 
-const hasTouch = (): boolean => matchMedia('(pointer: coarse)').matches
-
 /** A value in any way the trade writes it, by keyboard or keypad, and what was understood of it. */
-export function ValueField({ text, unit, units, after, change, children }: Props) {
+export function ValueField({ text, unit, units, after, change, hasDeviceKeyboard, beside, children }: Props) {
   const field = useRef<HTMLInputElement>(null)
-  const [isOwnKeypad, setOwnKeypad] = useState(hasTouch)
+  const label = labelWords(unit)
   const kind = kindOf(unit)
   const parsed = parseValue(text, unit)
   const isRight = parsed.ok && kindOf(parsed.value.unit) === kind
@@ -69,22 +71,27 @@ export function ValueField({ text, unit, units, after, change, children }: Props
   )
   return (
     <div class="value">
-      <label for="value">{labelWords(unit)}</label>
-      <input
-        ref={field}
-        id="value"
-        class="value-text"
-        data-first
-        inputMode={isOwnKeypad ? 'none' : 'text'}
-        autocomplete="off"
-        spellcheck={false}
-        aria-describedby="value-echo"
-        aria-invalid={text !== '' && !isRight}
-        onInput={({ currentTarget }) => change(currentTarget.value)}
-      />
+      <label class="unseen" for="value">
+        {label}
+      </label>
+      <div class="value-row">
+        <input
+          ref={field}
+          id="value"
+          class="value-text"
+          data-first
+          inputMode={hasDeviceKeyboard ? 'text' : 'none'}
+          autocomplete="off"
+          spellcheck={false}
+          aria-describedby="value-echo"
+          aria-invalid={text !== '' && !isRight}
+          onInput={({ currentTarget }) => change(currentTarget.value)}
+        />
+        {beside}
+      </div>
       <p class={text !== '' && !isRight ? 'echo refused' : 'echo'} id="value-echo" aria-live="polite">
         {text.trim() === ''
-          ? ' '
+          ? label
           : !parsed.ok
             ? `${m.entry.notUnderstood}. ${say({ kind: 'no value', problem: parsed.error })}`
             : isRight
@@ -93,16 +100,6 @@ export function ValueField({ text, unit, units, after, change, children }: Props
       </p>
       {children}
       {keypad}
-      {hasTouch() && (
-        <label class="check">
-          <input
-            type="checkbox"
-            checked={!isOwnKeypad}
-            onChange={({ currentTarget }) => setOwnKeypad(!currentTarget.checked)}
-          />
-          {m.entry.keyboard}
-        </label>
-      )}
     </div>
   )
 }

@@ -14,6 +14,10 @@ export interface Preferences {
   /** Whether the position of the device may be kept with a photo. */
   readonly position: boolean
   readonly areCautionsUnderstood: boolean
+  /** Whether an answer that a finger touched saves itself when it meets. */
+  readonly goesOn: boolean
+  /** Whether the keyboard of the device comes up beside the keypad of the page, on a device that is touched. */
+  readonly hasDeviceKeyboard: boolean
 }
 
 const key = 'lapwise/preferences'
@@ -28,6 +32,8 @@ export function preferences(): Preferences {
     units: 'us',
     position: false,
     areCautionsUnderstood: false,
+    goesOn: true,
+    hasDeviceKeyboard: false,
   }
   try {
     return { ...first, ...JSON.parse(localStorage.getItem(key) ?? '{}'), ...unkept }

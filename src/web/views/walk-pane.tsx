@@ -1,18 +1,16 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
-import { seenVersion } from '../../core/record/version.ts'
 import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
 import type { NearMark } from '../../documents/day-report.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
-import { nextId, now, rememberedVisit } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { BegunElsewhere } from '../entry/begun.tsx'
 import { ClosedGround } from '../entry/closed-ground.tsx'
 import type { Drafts } from '../entry/drafts.ts'
 import { EntryPanel } from '../entry/entry-panel.tsx'
-import { undoing } from '../entry/undo.ts'
+import { nothingSaved, type Saved } from '../entry/saved.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
 import { type Route, requirementPath } from '../route.ts'
@@ -40,16 +38,8 @@ interface Props {
   readonly children: ComponentChildren
 }
 
-/** How long undoing is offered beside what was saved; from the history it can be undone at any time. */
-const undoOffer = 10_000
-
-interface Saved {
-  readonly words: string
-  /** Null once undoing is no longer offered. */
-  readonly undoable: readonly Reading[] | null
-}
-
-const nothingSaved: Saved = { words: '', undoable: null }
+/** How long it is said what was saved, and undoing offered; from the history it can be undone at any time. */
+const savedShown = 10_000
 
 /** Every requirement in walking order, and the one that is open. */
 export function WalkPane(props: Props) {
@@ -64,23 +54,11 @@ export function WalkPane(props: Props) {
   const at = requirements.findIndex(({ id }) => id === route.open)
   const unsaved = drafts.failed.filter(({ of }) => of !== (route.reading ?? route.open))
   useEffect(() => {
-    if (saved.undoable === null) return
-    const timer = setTimeout(() => setSaved((before) => ({ ...before, undoable: null })), undoOffer)
+    if (saved === nothingSaved) return
+    const timer = setTimeout(() => setSaved(nothingSaved), savedShown)
     return () => clearTimeout(timer)
-  }, [saved.undoable])
+  }, [saved])
 
-  const undo = async (undone: readonly Reading[]): Promise<void> => {
-    const by = rememberedVisit().by.trim()
-    const seen = kept.readings.map(({ id }) => id)
-    const corrections = undone.map((reading) => ({
-      ...undoing(reading, judged.readings, nextId(kept.id, seen), now(), by === '' ? reading.by : by),
-      ...seenVersion(kept.run.version),
-    }))
-    const answered = await source.append(kept.id, corrections)
-    const taken = answered.ok ? corrections.filter((_, i) => answered.value[i]?.outcome !== 'rejected') : []
-    took(taken)
-    setSaved({ words: taken.length === undone.length ? m.entry.undone : m.entry.notUndone, undoable: null })
-  }
   const next = useMemo(() => {
     const answered = [...currentReadings(judged.readings).values()].filter(
       // What was undone says so too, as a correction, and is to be read again.
@@ -108,29 +86,18 @@ export function WalkPane(props: Props) {
     [requirements, judged.run.units, verdictOf, route.run, route.open, next, near, m],
   )
   const openPlace = requirements[at]?.place
-  const told = (
-    <>
-      <div class={saved.undoable === null ? 'saved-bar' : 'saved-bar offering'}>
-        <p class="saved" role="status">
-          {saved.words}
-        </p>
-        {saved.undoable !== null && (
-          <button type="button" class="button" onClick={() => void undo(saved.undoable ?? [])}>
-            {m.entry.undo}
-          </button>
-        )}
-      </div>
-      {unsaved.map(({ of, requirement }) => (
-        <p key={of} class="trouble" role="alert">
-          {m.entry.notSaved} <a href={requirementPath(route.run, requirement, of === requirement ? null : of)}>{of}</a>
-        </p>
-      ))}
-    </>
-  )
+  const told = unsaved.map(({ of, requirement }) => (
+    <p key={of} class="trouble" role="alert">
+      {m.entry.notSaved} <a href={requirementPath(route.run, requirement, of === requirement ? null : of)}>{of}</a>
+    </p>
+  ))
   return (
     <section class="sheet walk" aria-label={m.walk.title}>
       {route.open === null && (
         <div class="walk-notes">
+          <p class="saved" role="status">
+            {saved.words}
+          </p>
           {told}
           <BegunElsewhere begun={drafts.begun} judged={judged} run={route.run} drop={drafts.drop} />
           <ClosedGround
@@ -140,7 +107,7 @@ export function WalkPane(props: Props) {
             took={(readings, words) => {
               took(readings)
               // There is nothing to undo: before it, nobody had looked either. Each is corrected where it can be seen.
-              setSaved({ words: m.entry.saved(words), undoable: null })
+              setSaved({ words: m.entry.saved(words), since: performance.now(), undoable: null })
             }}
           />
         </div>
@@ -171,12 +138,12 @@ export function WalkPane(props: Props) {
             at={at}
             of={route.reading ?? route.open}
             drafts={drafts}
-            took={(readings, words) => {
-              took(readings)
-              setSaved({ words: m.entry.saved(words), undoable: readings })
+            saved={saved}
+            took={(saved, reading) => {
+              took([reading])
+              setSaved(saved)
             }}
-            undo={(readings) => void undo(readings)}
-            touched={() => setSaved((before) => (before.words === '' ? before : { ...before, words: '' }))}
+            touched={() => setSaved(nothingSaved)}
           />
         )}
         {route.open !== null && (

@@ -399,7 +399,7 @@ test('two devices record and correct the same without a network: both come to th
     await openReading(page, server.address, run, `post-${8 + i}/rail-height`)
     await readLength(page, people[i]!, '31')
     await openReading(page, server.address, run, 'post-10/rail-height')
-    await page.getByRole('button', { name: 'Correct it' }).first().click()
+    await page.getByRole('button', { name: 'Undo or correct' }).first().click()
     await readLength(page, people[i]!, `30 ${i + 1}/8`)
   }
   await Promise.all(contexts.map((context) => context.setOffline(false)))
