@@ -22,6 +22,10 @@ const readings = before.requirements.flatMap((one) =>
   soundReading(one).map((reading) => ({ ...reading, together: null })),
 )
 
+const lastPost = before.model.layout.posts.at(-1)!.id
+/** What three photos show: the run, something at its first end and something at its last post. */
+const photos = [null, 'post-1/rail-height', `${lastPost}/rail-height`]
+
 /** The edited run with the layout that it gets unless another is chosen, and what becomes of all readings. */
 function edited(changes: object) {
   const asked = sound(runFromValue('asked', { ...runToValue({ ...before.run, version: undefined }), ...changes }))
@@ -30,7 +34,7 @@ function edited(changes: object) {
   const layout = choices.layouts[choices.asIs ?? 0]!
   const version = { version: ids.next, because: 'the ditch was moved' }
   const effects = editEffects(
-    { ...before, readings },
+    { ...before, readings, photos },
     new Map(),
     { run: asked, request: laid.request, layout },
     version,
@@ -42,7 +46,14 @@ describe('an edit', () => {
   test('of name and title block moves nothing, and says so', () => {
     const { choices, effects } = edited({ name: 'another name', road: { ...before.run.road, route: 'SR 9' } })
     expect(choices.asIs).toBe(0)
-    expect(effects).toMatchObject({ isOnlyNamed: true, gone: [], added: [], asked: [], staying: readings.length })
+    expect(effects).toMatchObject({
+      isOnlyNamed: true,
+      gone: [],
+      added: [],
+      asked: [],
+      photosAsked: 0,
+      staying: readings.length,
+    })
     expect(effects.run.name).toBe('another name')
   })
 
@@ -58,7 +69,8 @@ describe('an edit', () => {
     expect(choices.asIs).toBeNull()
     const gone = new Set(effects.asked.map(({ reading }) => reading.of.split('/')[0]))
     // The last post of all closes the run; a longer one has another post there.
-    expect(gone).toContain(before.model.layout.posts.at(-1)!.id)
+    expect(gone).toContain(lastPost)
+    expect(effects.photosAsked).toBe(1)
     expect(gone).not.toContain('post-1')
     expect(effects.asked.length + effects.staying).toBe(readings.length)
     expect(effects.asked.every(({ because }) => because === 'place gone' || because === 'no longer asked')).toBe(true)
@@ -126,4 +138,25 @@ describe('a reason against every layout', () => {
     expect(refusedOf({ need, first: terminal(`${inches[0]} in`) }).kinds).not.toContain('does not cover')
     expect(refusedOf({ need, first: terminal(`${inches[0]! + 1 / 16} in`) }).kinds).toContain('does not cover')
   })
+})
+
+test('a counted run keeps its places when only its name is edited, and its count can be edited', () => {
+  const counted = {
+    ...{ format: 'lapwise-run/1', name: 'counted', work: 'standing', system: 'w-beam-midspan-31' },
+    ...{ first: { sheet: 'flared-terminal-31' }, second: { unknown: 'not looked at' } },
+    counted: { panels: [150, 150, 112.5, 150], posts: 8 },
+  }
+  const was = sound(requireRun('run', sound(pinRun('run', sound(runFromValue('run', counted)), ids.first))))
+  const edit = (changes: object) => {
+    const run = sound(runFromValue('asked', { ...runToValue({ ...was.run, version: undefined }), ...changes }))
+    const { request, layouts } = sound(layOutRun('asked', run, 3))
+    const { asIs } = editChoices(was, { request, layouts })
+    const nothing = { ...was, readings: [], photos: [] }
+    const asked = { run, request, layout: layouts[0]! }
+    return { asIs, effects: editEffects(nothing, new Map(), asked, { version: ids.next, because: null }) }
+  }
+  expect(edit({ name: 'another' })).toMatchObject({ asIs: 0, effects: { isOnlyNamed: true } })
+  const longer = edit({ counted: { panels: [150, 150, 112.5, 150, 150], posts: 10 } })
+  expect(longer).toMatchObject({ asIs: null, effects: { isOnlyNamed: false } })
+  expect(longer.effects.added).toContainEqual(expect.stringMatching(/^panel-5~/))
 })

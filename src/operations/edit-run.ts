@@ -1,7 +1,6 @@
 import type { Layout, LayoutRequest } from '../core/layout/layout.ts'
 import type { Reading } from '../core/measurement/reading.ts'
-import type { AskedEarlier } from '../core/record/readings-in-force.ts'
-import { readingsInForce } from '../core/record/readings-in-force.ts'
+import { type AskedEarlier, photoAskedEarlier, readingsInForce } from '../core/record/readings-in-force.ts'
 import type { RunVersion } from '../core/record/version.ts'
 import { deriveRequirements } from '../core/requirements/derive-requirements.ts'
 import { readableIn } from '../core/requirements/readable-in.ts'
@@ -47,15 +46,21 @@ export interface EditEffects extends RevisedRun {
   readonly staying: number
   /** Readings that are judged today and that only an earlier version will have asked for. */
   readonly asked: readonly AskedEarlier[]
+  /** How many photos show what only an earlier version will have asked for. */
+  readonly photosAsked: number
   /** Ids of what both versions require, by other limits or words. */
   readonly otherLimits: readonly string[]
   /** Whether nothing is laid out or required otherwise. */
   readonly isOnlyNamed: boolean
 }
 
-/** @param versions  at hand, by id; @param because  why, as somebody wrote it */
+/**
+ * @param before    the run as it stands, its readings that are judged, and what each of its photos shows
+ * @param versions  at hand, by id
+ * @param because   why, as somebody wrote it
+ */
 export function editEffects(
-  before: RequiredRun & { readonly readings: readonly Reading[] },
+  before: RequiredRun & { readonly readings: readonly Reading[]; readonly photos: readonly (string | null)[] },
   versions: ReadonlyMap<string, RunVersion>,
   asked: { readonly run: RunFile; readonly request: LayoutRequest; readonly layout: Layout },
   { version, because }: { readonly version: string; readonly because: string | null },
@@ -65,9 +70,10 @@ export function editEffects(
   const next = revised.run.version!
   const model = { ...fresh.model, layout: next.layout }
   const requirements = deriveRequirements(model)
+  const [askedSoFar, askedThen] = [readableIn(before), readableIn({ model, requirements })]
   const { judged, askedEarlier } = readingsInForce(
     next,
-    readableIn({ model, requirements }),
+    askedThen,
     before.readings,
     new Map([...versions, [next.id, next]]),
   )
@@ -84,6 +90,11 @@ export function editEffects(
     ...revised,
     staying: judged.length,
     asked: askedEarlier,
+    photosAsked: before.photos.filter(
+      (of) =>
+        photoAskedEarlier(before.run.version!, askedSoFar, of) === null &&
+        photoAskedEarlier(next, askedThen, of) !== null,
+    ).length,
     otherLimits,
     isOnlyNamed: isSame && revised.gone.length === 0 && revised.added.length === 0,
   }

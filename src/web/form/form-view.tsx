@@ -8,6 +8,8 @@ import { type FormItem, type FormList, type FormSection, fieldsIn } from './form
 import type { PlacedProblems } from './place-problems.ts'
 
 interface Props {
+  /** Of the form in the page. */
+  readonly id: string
   readonly title: string
   readonly sections: readonly FormSection[]
   readonly problems: PlacedProblems
@@ -21,7 +23,7 @@ interface Props {
 
 /** A form of sections that fold; what is wrong stands at the field that it is wrong with. */
 export function FormView(props: Props) {
-  const { title, sections, problems } = props
+  const { id, title, sections, problems } = props
   const put = (field: FormField, value: unknown): void => {
     const change = (draft: Draft): Draft => field.put(draft, value)
     if (field.place === 'units') props.sweep(change, props.saidOfUnits)
@@ -35,8 +37,8 @@ export function FormView(props: Props) {
     </div>
   )
   return (
-    <form class="form" aria-labelledby="form-title" noValidate onSubmit={(event) => event.preventDefault()}>
-      <h2 id="form-title">{title}</h2>
+    <form class="form" aria-labelledby={`${id}-title`} noValidate onSubmit={(event) => event.preventDefault()}>
+      <h2 id={`${id}-title`}>{title}</h2>
       {sections.map((section) => (
         <Section
           key={section.id}

@@ -549,6 +549,7 @@ export const en = {
     how: 'An earlier version of this run asked this, and the one in force does not. It stays as it was recorded, and is judged by nothing.',
     photo: 'Photo',
     version: (n: number) => `version ${n}`,
+    because: (n: number, because: string) => `Version ${n}: ${because}`,
     otherVersion: (mark: string) => `version …${mark}`,
   },
   layout: {

@@ -556,6 +556,7 @@ export const es: Messages = {
     how: 'Una versión anterior de este tramo lo pedía, y la vigente no. Queda como se registró, y no se juzga.',
     photo: 'Foto',
     version: (n) => `versión ${n}`,
+    because: (n, because) => `Versión ${n}: ${because}`,
     otherVersion: (mark) => `versión …${mark}`,
   },
   layout: {

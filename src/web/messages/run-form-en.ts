@@ -11,11 +11,12 @@ export const runFormEn = {
     discard: 'Discard it',
     unpinned: 'This run cannot be laid out any more, so that it cannot be edited here.',
     version: (n: number) => `This is version ${n}.`,
-    because: (n: number, because: string) => `Version ${n}: ${because}`,
     fromPost: (n: number) =>
       `What is asked stands as it was, with posts 1 to ${n} driven. What lies beyond is laid out anew.`,
     fromPanel: (n: number) =>
       `What is asked stands as it was, with panels 1 to ${n} hung. What lies beyond is laid out anew.`,
+    gapBefore:
+      'Before here a post is left out, moved or special. The search cannot keep such a gap in what stands, so nothing was entered for you: what lies beyond cannot be laid out anew here.',
     blockedPost: (n: number) =>
       `Post ${n} could not go where it was asked: its place is entered as an obstruction. Say how far that reaches.`,
     blocked: (n: number) => `in the way of post ${n}`,
@@ -26,6 +27,10 @@ export const runFormEn = {
     form: 'What is asked',
     name: (date: string) => `Run of ${date}`,
     needed: 'Say where the stretch to shield ends: the layouts follow at once.',
+    begun: 'You began this and did not make the run.',
+    again: 'Begin again',
+    fresh: 'It begins again with the hardware of the shelf.',
+    more: 'What else can be asked',
     make: 'Make the run',
     notMade: 'The run was not made.',
   },
@@ -33,7 +38,7 @@ export const runFormEn = {
     title: 'Layout',
     working: 'Looking for layouts …',
     stale: 'No layout is looked for until it is put right.',
-    none: 'No layout is lawful for this. The reasons stand at the fields they follow from, and here:',
+    none: 'No layout is lawful for this. The reasons stand at the fields that they follow from.',
     count: (n: number, isMore: boolean) =>
       n === 1 && !isMore
         ? 'One layout is lawful.'
@@ -47,7 +52,7 @@ export const runFormEn = {
     from: (length: string) => `post 1 at ${length}`,
     to: (length: string) => `ends at ${length}`,
     why: 'Why it is so',
-    refused: 'What else was refused, and why',
+    refused: 'All that was refused, and why',
     notLaid: 'The layout could not be looked for.',
     strip: 'The layout drawn to scale',
     instead: (length: string) => `Try ${length}`,
@@ -62,6 +67,10 @@ export const runFormEn = {
       n === 1
         ? '1 reading is kept as asked by an earlier version, and is judged no more:'
         : `${n} readings are kept as asked by an earlier version, and are judged no more:`,
+    photos: (n: number) =>
+      n === 1
+        ? '1 photo is kept as asked by an earlier version.'
+        : `${n} photos are kept as asked by an earlier version.`,
     more: (n: number) => `and ${n} more`,
     places: (kept: number, gone: number, added: number) =>
       `Places: ${kept} kept, ${gone} gone, ${added} new and unread.`,

@@ -13,11 +13,12 @@ export const runFormEs: RunFormWords = {
     discard: 'Descartarlo',
     unpinned: 'Este tramo ya no se puede disponer, así que no se puede editar aquí.',
     version: (n) => `Esta es la versión ${n}.`,
-    because: (n, because) => `Versión ${n}: ${because}`,
     fromPost: (n) =>
       `Lo que se pide queda como estaba, con los postes 1 a ${n} hincados. Lo que sigue se dispone de nuevo.`,
     fromPanel: (n) =>
       `Lo que se pide queda como estaba, con los paneles 1 a ${n} colgados. Lo que sigue se dispone de nuevo.`,
+    gapBefore:
+      'Antes de aquí hay un poste omitido, movido o especial. La búsqueda no puede conservar tal hueco en lo que está, así que no se puso nada por usted: lo que sigue no se puede disponer de nuevo aquí.',
     blockedPost: (n) =>
       `El poste ${n} no pudo ir donde se pedía: su lugar está puesto como obstrucción. Diga hasta dónde llega.`,
     blocked: (n) => `en el lugar del poste ${n}`,
@@ -28,6 +29,10 @@ export const runFormEs: RunFormWords = {
     form: 'Lo que se pide',
     name: (date) => `Tramo del ${date}`,
     needed: 'Diga dónde termina el trecho que hay que proteger: las disposiciones siguen al instante.',
+    begun: 'Usted empezó esto y no hizo el tramo.',
+    again: 'Empezar de nuevo',
+    fresh: 'Empieza de nuevo con los herrajes del estante.',
+    more: 'Qué más se puede pedir',
     make: 'Hacer el tramo',
     notMade: 'El tramo no se hizo.',
   },
@@ -35,7 +40,7 @@ export const runFormEs: RunFormWords = {
     title: 'Disposición',
     working: 'Buscando disposiciones …',
     stale: 'No se busca ninguna disposición hasta que se corrija.',
-    none: 'Ninguna disposición es lícita para esto. Las razones están en los campos de los que vienen, y aquí:',
+    none: 'Ninguna disposición es lícita para esto. Las razones están en los campos de los que vienen.',
     count: (n, isMore) =>
       n === 1 && !isMore
         ? 'Una disposición es lícita.'
@@ -49,7 +54,7 @@ export const runFormEs: RunFormWords = {
     from: (length) => `poste 1 en ${length}`,
     to: (length) => `termina en ${length}`,
     why: 'Por qué es así',
-    refused: 'Qué más se rechazó, y por qué',
+    refused: 'Todo lo que se rechazó, y por qué',
     notLaid: 'No se pudo buscar la disposición.',
     strip: 'La disposición dibujada a escala',
     instead: (length) => `Probar ${length}`,
@@ -64,6 +69,10 @@ export const runFormEs: RunFormWords = {
       n === 1
         ? '1 lectura se guarda como pedida por una versión anterior y ya no se juzga:'
         : `${n} lecturas se guardan como pedidas por una versión anterior y ya no se juzgan:`,
+    photos: (n) =>
+      n === 1
+        ? '1 foto se guarda como pedida por una versión anterior.'
+        : `${n} fotos se guardan como pedidas por una versión anterior.`,
     more: (n) => `y ${n} más`,
     places: (kept, gone, added) => `Lugares: ${kept} se quedan, ${gone} desaparecen, ${added} nuevos y sin leer.`,
     limits: (n) =>

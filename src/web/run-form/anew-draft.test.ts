@@ -56,3 +56,13 @@ test('no layout has a post where one could not go', () => {
 test('a place that is no post or panel of the run is none to go on from', () => {
   expect(anewDraft(draft, first, 'run', false)).toBeNull()
 })
+
+test('past a post that was left out nothing is entered: the search would take it to stand', () => {
+  const gap = { name: 'pipe', from: 1190, to: 1270 }
+  const withGap = { ...draft, obstructions: [gap] }
+  const layout = laidOut(withGap)[0]!
+  expect(layout.omitted.length).toBeGreaterThan(0)
+  const beyond = layout.posts.find(({ alongInches }) => alongInches > layout.omitted[0]!.alongInches + 300)!
+  expect(anewDraft(withGap, layout, beyond.id, false)!.draft).toBe(withGap)
+  expect(anewDraft(withGap, layout, layout.posts[2]!.id, false)!.draft).not.toBe(withGap)
+})

@@ -21,12 +21,15 @@ export function anewDraft(draft: Draft, layout: Layout, from: string, isBlocked:
   const stands = (hung: readonly unknown[], postsDriven: number): Draft =>
     withValue(draft, 'standing', { postOneAt: origin, panels: hung, postsDriven })
   const panel = panels.find(({ id }) => id === from)
+  const post = posts.find(({ id }) => id === from)
+  const reached = panel?.toInches ?? post?.alongInches
+  if (reached === undefined) return null
+  if (hasGapBefore(layout, reached)) return { draft, said: edit.gapBefore }
   if (panel !== undefined) {
     const hung = panels.slice(0, panel.number).map(({ inches }) => inches)
     const driven = posts.filter(({ alongInches }) => alongInches <= panel.toInches).length
     return { draft: stands(hung, driven), said: edit.fromPanel(panel.number) }
   }
-  const post = posts.find(({ id }) => id === from)
   if (post === undefined) return null
   const hung = itemsAt(draft, 'standing.panels')
   if (!isBlocked) return { draft: stands(hung, post.number), said: edit.fromPost(post.number) }
@@ -38,3 +41,11 @@ export function anewDraft(draft: Draft, layout: Layout, from: string, isBlocked:
     said: edit.blockedPost(post.number),
   }
 }
+
+/**
+ * Whether the posts up to there are not all of the plain spacing. Posts that are driven are taken by the search to stand
+ * one at each place: kept as that, a post would be drawn where one was left out.
+ */
+const hasGapBefore = ({ posts, omitted }: Layout, reached: number): boolean =>
+  omitted.some(({ alongInches }) => alongInches < reached) ||
+  posts.some(({ alongInches, state }) => alongInches < reached && state !== 'regular' && state !== 'standing')

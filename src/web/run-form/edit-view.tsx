@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { sheetDifferences } from '../../operations/sheet-differences.ts'
-import { now, recall, remember } from '../data/device.ts'
+import { nextId, now, recall, remember } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { momentWords } from '../entry/reading-words.ts'
@@ -9,6 +9,7 @@ import type { Draft } from '../form/draft.ts'
 import { language } from '../language.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
+import { VersionReasons } from '../parts/version-reasons.tsx'
 import { panePath, type Route } from '../route.ts'
 import { anewDraft } from './anew-draft.ts'
 import { draftOfRun } from './run-draft.ts'
@@ -65,6 +66,9 @@ function Edit({ source, route, kept, judged }: EditProps) {
     const one = recall(keyOf(route.run)) as Begun | null
     return one?.version === kept.version ? one : null
   })
+  const [because, setBecause] = useState('')
+  /** The same version keeps its id, so that trying again cannot make a second one. */
+  const [id] = useState(() => nextId(kept.id, [...kept.versions.keys()]))
   const edited = useMemo(() => {
     const others = new Set(sheetDifferences(kept.run).map(({ sheet }) => sheet))
     const otherOnShelf = kept.run.sheets.filter(({ id }) => others.has(id))
@@ -94,14 +98,8 @@ function Edit({ source, route, kept, judged }: EditProps) {
         </a>
         <h1>{kept.run.name}</h1>
         <p class="hint">{edit.how}</p>
-        {earlier.length > 0 && (
-          <p class="hint">
-            {edit.version(earlier.length + 1)}{' '}
-            {earlier
-              .flatMap(({ because }, i) => (because === undefined ? [] : [edit.because(i + 2, because)]))
-              .join(' ')}
-          </p>
-        )}
+        {earlier.length > 0 && <p class="hint">{edit.version(earlier.length + 1)}</p>}
+        <VersionReasons earlier={earlier} />
         {kept.run.counted !== undefined && <p>{edit.counted}</p>}
         {anew !== null && <p role="status">{anew.said}</p>}
         {begun !== null && (
@@ -124,14 +122,15 @@ function Edit({ source, route, kept, judged }: EditProps) {
         )}
       </header>
       <RunForm source={source} title={edit.form} draft={draft} change={change} edited={edited} waitsFor={null}>
-        {(offered, chosen) => (
+        {(offered, chosen, isCurrent) => (
           <SaveVersion
             source={source}
             kept={kept}
             judged={judged}
             isChanged={draft !== first}
             offered={offered}
-            chosen={chosen}
+            {...{ chosen, isCurrent, id, because }}
+            giveReason={setBecause}
             saved={drop}
           />
         )}

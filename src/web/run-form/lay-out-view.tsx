@@ -5,6 +5,7 @@ import { requiredFor } from '../../operations/require-by.ts'
 import { newId, recall, remember, rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { type Draft, textOf, valueAt } from '../form/draft.ts'
+import { type Swept, SweptNote } from '../form/swept.tsx'
 import { language } from '../language.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
@@ -18,9 +19,14 @@ const key = 'laying-out'
 
 /** A run from nothing: its hardware, what it shields, and a layout chosen by its picture. */
 export function LayOutView({ source }: { readonly source: RunSource }) {
+  const [isBegun] = useState(() => begunDraft() !== null)
   const [draft, setDraft] = useState(() => begunDraft() ?? freshDraft())
+  const [swept, setSwept] = useState<Swept | null>(null)
   const { layOut } = words()
-  useEffect(() => remember(key, draft), [draft])
+  const first = useRef(draft)
+  useEffect(() => {
+    if (draft !== first.current) remember(key, draft)
+  }, [draft])
   useEffect(() => {
     document.title = `${layOut.title} | ${m.page.name}`
   }, [language()])
@@ -34,6 +40,28 @@ export function LayOutView({ source }: { readonly source: RunSource }) {
         </a>
         <h1>{layOut.title}</h1>
         <p class="hint">{layOut.how}</p>
+        {swept === null && isBegun && (
+          <p>
+            {layOut.begun}{' '}
+            <button
+              type="button"
+              class="button small"
+              onClick={() => {
+                setSwept({ said: layOut.fresh, before: draft })
+                setDraft(freshDraft())
+              }}
+            >
+              {layOut.again}
+            </button>
+          </p>
+        )}
+        <SweptNote
+          swept={swept}
+          back={(before) => {
+            setDraft(before)
+            setSwept(null)
+          }}
+        />
       </header>
       <RunForm
         source={source}
@@ -43,7 +71,9 @@ export function LayOutView({ source }: { readonly source: RunSource }) {
         edited={null}
         waitsFor={isNeedOpen ? layOut.needed : null}
       >
-        {(offered, chosen) => <Make source={source} offered={offered} chosen={chosen} />}
+        {(offered, chosen, isCurrent) => (
+          <Make source={source} offered={offered} chosen={chosen} isCurrent={isCurrent} />
+        )}
       </RunForm>
     </>
   )
@@ -60,15 +90,16 @@ interface MakeProps {
   readonly source: RunSource
   readonly offered: Offered
   readonly chosen: number
+  readonly isCurrent: boolean
 }
 
-function Make({ source, offered: { run, request, layouts }, chosen }: MakeProps) {
+function Make({ source, offered: { run, request, layouts }, chosen, isCurrent }: MakeProps) {
   const [trouble, setTrouble] = useState<Trouble | null>(null)
   const [isMaking, setMaking] = useState(false)
   /** The same run keeps its id, so that trying again cannot make a second one. */
   const made = useRef({ id: newId(), text: '' })
   const make = async (): Promise<void> => {
-    if (isMaking) return
+    if (isMaking || !isCurrent) return
     const layout = layouts[chosen]!
     const required = requiredFor(decidedRun(run, layout, chosen === 0), { request, layout })
     const pinned = runToValue(pinnedTo(required, { id: '-', earlier: [] }))
@@ -85,7 +116,7 @@ function Make({ source, offered: { run, request, layouts }, chosen }: MakeProps)
   return (
     <section class="sheet run-form-save">
       {trouble !== null && <TroubleNote title={words().layOut.notMade} trouble={trouble} />}
-      <button type="button" class="button main" aria-disabled={isMaking} onClick={() => void make()}>
+      <button type="button" class="button main" aria-disabled={isMaking || !isCurrent} onClick={() => void make()}>
         {words().layOut.make}
       </button>
     </section>

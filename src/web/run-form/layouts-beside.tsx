@@ -38,7 +38,10 @@ export function LayoutsBeside({ offered, chosen, choose }: Props) {
         <p role="alert">
           <b>{beside.none}</b>
         </p>
-        <Reasons reasons={refused.map((one) => say(one, run.units))} />
+        <details>
+          <summary>{beside.refused}</summary>
+          <Reasons reasons={refused.map((one) => say(one, run.units))} />
+        </details>
       </>
     )
   return (
@@ -72,7 +75,15 @@ function Strip({ run, request, layout }: Pick<Offered, 'run' | 'request'> & { re
     () => writeSvg(stripDrawing(stripInput(requiredFor(run, { request, layout }), print))),
     [run, request, layout, m],
   )
-  return <section class="strip-frame" aria-label={words().beside.strip} dangerouslySetInnerHTML={{ __html: svg }} />
+  return (
+    <section
+      class="strip-frame"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by key too
+      tabIndex={0}
+      aria-label={words().beside.strip}
+      dangerouslySetInnerHTML={{ __html: svg }}
+    />
+  )
 }
 
 interface ChoiceProps {

@@ -29,8 +29,8 @@ interface Props {
   readonly edited: (Edited & { readonly required: RequiredRun }) | null
   /** Null where the draft can be laid out; else what is missing before it can. */
   readonly waitsFor: string | null
-  /** What is done with the layout that is chosen: below it, on a phone below the form. */
-  readonly children: (offered: Offered, chosen: number) => preact.ComponentChildren
+  /** What is done with the layout that is chosen; not while it is that of an earlier draft. */
+  readonly children: (offered: Offered, chosen: number, isCurrent: boolean) => preact.ComponentChildren
 }
 
 /** What is asked of a run as a form, and beside it the layouts that follow from it. */
@@ -57,7 +57,12 @@ export function RunForm({ source, title, draft, change, edited, waitsFor, childr
     setSwept({ before: draft, said: said(draft, sweeping(draft)) })
     change(sweeping)
   }
-  const { beside } = words()
+  const { beside, layOut } = words()
+  const shared = { problems, isWide, change, sweep, saidOfUnits }
+  // On a phone the first layout follows what it needs; whatever else can be asked comes after it.
+  const isInTwo = edited === null
+  const handy = sections.filter(({ isHandiest }) => isHandiest)
+  const others = sections.filter(({ isHandiest }) => !isHandiest)
   return (
     <div class="run-form">
       <div class="run-form-asked">
@@ -68,35 +73,40 @@ export function RunForm({ source, title, draft, change, edited, waitsFor, childr
             change(() => before)
           }}
         />
-        <FormView {...{ title, sections, problems, isWide, change, sweep, saidOfUnits }} />
+        <FormView id="asked" title={title} sections={isInTwo ? handy : sections} {...shared} />
       </div>
-      <section class="sheet run-form-beside" aria-labelledby="beside-title" aria-busy={isReady && !isCurrent}>
-        <h2 id="beside-title">{beside.title}</h2>
-        {waitsFor !== null && <p>{waitsFor}</p>}
-        {(problems.at.size > 0 || problems.rest.length > 0) && (
-          <Attention problems={problems} fields={fields} meanwhile={read.ok ? '' : beside.stale} />
-        )}
-        {isReady && !isCurrent && (
-          <p role="status" class="loading">
-            {beside.working}
-          </p>
-        )}
-        {isReady && tried !== null && !tried.answer.ok && (
-          <TroubleNote title={beside.notLaid} trouble={tried.answer.error} />
-        )}
-        {isReady && offered !== null && (
-          <>
-            {isCurrent && offered.layouts.length === 0 && <Instead offered={offered} draft={draft} change={change} />}
-            <LayoutsBeside
-              offered={offered}
-              chosen={chosen}
-              choose={(index) => setChoice({ of: tried!.draft, index })}
-            />
-          </>
-        )}
-      </section>
-      {isCurrent && offered !== null && offered.layouts.length > 0 && (
-        <div class="run-form-done">{children(offered, chosen)}</div>
+      <div class="run-form-beside">
+        <section class="sheet" aria-labelledby="beside-title" aria-busy={isReady && !isCurrent}>
+          <h2 id="beside-title">{beside.title}</h2>
+          {waitsFor !== null && <p>{waitsFor}</p>}
+          {(problems.at.size > 0 || problems.rest.length > 0) && (
+            <Attention problems={problems} fields={fields} meanwhile={read.ok ? '' : beside.stale} />
+          )}
+          {isReady && !isCurrent && (
+            <p role="status" class="loading">
+              {beside.working}
+            </p>
+          )}
+          {isReady && tried !== null && !tried.answer.ok && (
+            <TroubleNote title={beside.notLaid} trouble={tried.answer.error} />
+          )}
+          {isReady && offered !== null && (
+            <>
+              {isCurrent && offered.layouts.length === 0 && <Instead offered={offered} draft={draft} change={change} />}
+              <LayoutsBeside
+                offered={offered}
+                chosen={chosen}
+                choose={(index) => setChoice({ of: tried!.draft, index })}
+              />
+            </>
+          )}
+        </section>
+        {isReady && offered !== null && offered.layouts.length > 0 && children(offered, chosen, isCurrent)}
+      </div>
+      {isInTwo && (
+        <div class="run-form-more">
+          <FormView id="more" title={layOut.more} sections={others} {...shared} />
+        </div>
       )}
     </div>
   )

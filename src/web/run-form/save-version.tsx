@@ -1,10 +1,11 @@
-import { useMemo, useRef, useState } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import type { Place } from '../../core/requirements/requirement.ts'
 import { runToValue } from '../../formats/run/write-run.ts'
 import { type EditEffects, editEffects } from '../../operations/edit-run.ts'
+import { entriesInForce } from '../../operations/entries-in-force.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { nextId } from '../data/device.ts'
 import type { KeptRun, RunSource, Trouble } from '../data/run-source.ts'
+import { useLoaded } from '../data/use-loaded.ts'
 import { placeWords, readWords } from '../entry/reading-words.ts'
 import { useWhoReads } from '../entry/who-reads.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
@@ -20,27 +21,35 @@ interface Props {
   readonly isChanged: boolean
   readonly offered: Offered
   readonly chosen: number
+  readonly isCurrent: boolean
+  /** Id that the version will have, and why it is made, as somebody writes it. */
+  readonly id: string
+  readonly because: string
+  readonly giveReason: (because: string) => void
   readonly saved: () => void
 }
 
 /** What becomes of the run and its readings when the edit is saved, and the way to save it. */
-export function SaveVersion({ source, kept, judged, isChanged, offered, chosen, saved }: Props) {
+export function SaveVersion(props: Props) {
+  const { source, kept, judged, isChanged, offered, chosen, isCurrent, id, because } = props
   const { save } = words()
-  const [because, setBecause] = useState('')
   const [isMissing, setMissing] = useState(false)
   const [isSaving, setSaving] = useState(false)
   const [trouble, setTrouble] = useState<Trouble | null>(null)
   const { name, field } = useWhoReads()
-  /** The same version keeps its id, so that trying again cannot make a second one. */
-  const id = useRef(nextId(kept.id, [...kept.versions.keys()]))
+  const [loaded] = useLoaded(`photos ${kept.id}`, () => source.entries(kept.id, 'photo'))
+  const photos = useMemo(
+    () => (loaded.state === 'loaded' ? entriesInForce(loaded.value).map(({ body }) => body.of) : []),
+    [loaded],
+  )
   const isAsIs = chosen === offered.asIs
   const effectsFor = (reason: string | null): EditEffects => {
     const { request, layouts, run } = offered
     const layout = layouts[chosen]!
     const asked = { run: decidedRun(run, layout, isAsIs), request, layout }
-    return editEffects(judged, kept.versions, asked, { version: id.current, because: reason })
+    return editEffects({ ...judged, photos }, kept.versions, asked, { version: id, because: reason })
   }
-  const effects = useMemo(() => effectsFor(null), [judged, kept, offered, chosen])
+  const effects = useMemo(() => effectsFor(null), [judged, kept, offered, chosen, photos])
   if (!isChanged && isAsIs)
     return (
       <section class="sheet run-form-save">
@@ -50,13 +59,13 @@ export function SaveVersion({ source, kept, judged, isChanged, offered, chosen, 
   const keep = async (): Promise<void> => {
     const [by, reason] = [name(), because.trim()]
     setMissing(reason === '')
-    if (isSaving || by === null || reason === '') return
+    if (isSaving || !isCurrent || by === null || reason === '') return
     setSaving(true)
     const body = runToValue(effectsFor(reason).run)
-    const answer = await source.saveVersion(kept.id, kept.version, id.current, body, by)
+    const answer = await source.saveVersion(kept.id, kept.version, id, body, by)
     setSaving(false)
     if (!answer.ok) return setTrouble(answer.error)
-    saved()
+    props.saved()
     goTo(panePath(kept.id, 'layout'))
   }
   return (
@@ -71,7 +80,7 @@ export function SaveVersion({ source, kept, judged, isChanged, offered, chosen, 
           maxLength={500}
           aria-invalid={isMissing && because.trim() === ''}
           aria-describedby={isMissing ? 'because-missing' : undefined}
-          onInput={({ currentTarget }) => setBecause(currentTarget.value)}
+          onInput={({ currentTarget }) => props.giveReason(currentTarget.value)}
         />
       </label>
       {isMissing && because.trim() === '' && (
@@ -81,7 +90,7 @@ export function SaveVersion({ source, kept, judged, isChanged, offered, chosen, 
       )}
       {field}
       {trouble !== null && <TroubleNote title={save.notSaved} trouble={trouble} />}
-      <button type="button" class="button main" aria-disabled={isSaving} onClick={() => void keep()}>
+      <button type="button" class="button main" aria-disabled={isSaving || !isCurrent} onClick={() => void keep()}>
         {save.save}
       </button>
     </section>
@@ -93,7 +102,7 @@ const mostListed = 12
 
 function Effects({ effects, judged }: { readonly effects: EditEffects; readonly judged: JudgedRun }) {
   const { save } = words()
-  const { staying, asked, otherLimits, isOnlyNamed, kept, gone, added } = effects
+  const { staying, asked, photosAsked, otherLimits, isOnlyNamed, kept, gone, added } = effects
   const places = new Map<string, Place>(judged.requirements.map(({ id, place }) => [id.split('/')[0]!, place]))
   const requirementOf = (id: string) => judged.requirements.find((one) => one.id === id) ?? null
   if (isOnlyNamed) return <p>{save.onlyNamed(staying)}</p>
@@ -102,6 +111,7 @@ function Effects({ effects, judged }: { readonly effects: EditEffects; readonly 
       <ul>
         <li>{save.places(kept.length, gone.length, added.length)}</li>
         {(staying > 0 || asked.length > 0) && <li>{save.staying(staying)}</li>}
+        {photosAsked > 0 && <li>{save.photos(photosAsked)}</li>}
         {otherLimits.length > 0 && <li>{save.limits(otherLimits.length)}</li>}
         {asked.length > 0 && <li>{save.signed}</li>}
       </ul>

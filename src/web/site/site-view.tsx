@@ -105,6 +105,7 @@ export function SiteView({ source }: { readonly source: RunSource }) {
       </div>
       {has('form') && (
         <FormView
+          id="site-form"
           title={words().form.title}
           sections={sections}
           problems={problems}

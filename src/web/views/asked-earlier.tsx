@@ -7,6 +7,7 @@ import type { KeptEntry, RunSource } from '../data/run-source.ts'
 import { momentWords, readWords } from '../entry/reading-words.ts'
 import { PhotoImage } from '../fieldwork/photo-image.tsx'
 import { m, say } from '../messages.ts'
+import { VersionReasons } from '../parts/version-reasons.tsx'
 
 interface Props {
   readonly source: RunSource
@@ -29,6 +30,7 @@ export function AskedEarlierFold({ source, judged, photos }: Props) {
       <details class="earlier">
         <summary>{m.run.withCount(m.earlier.title, count)}</summary>
         <p class="hint">{m.earlier.how}</p>
+        <VersionReasons earlier={run.version?.earlier ?? []} />
         <ul class="plain">
           {askedEarlier.map(({ reading, version, because }) => (
             <li key={reading.id} class="past-reading">

@@ -16,7 +16,7 @@ test('nothing is left in English when the page is in Spanish', async ({ page }) 
   const paths = await pathsOf(page, server.address, 'Alder Creek culvert')
   await page.getByLabel('Language').selectOption('es')
   await expect(page.locator('html')).toHaveAttribute('lang', 'es')
-  for (const path of [...paths, '/', '/need']) {
+  for (const path of [...paths, '/', '/need', '/lay-out', `/runs/${server.run}/edit`]) {
     await page.goto(server.address + path)
     await expect(page.locator('html')).toHaveAttribute('lang', 'es')
     await expect(page.locator('.picture, table, .findings, .day, .sheet, main').first()).toBeVisible()
