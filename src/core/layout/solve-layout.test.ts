@@ -191,6 +191,50 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
     expect(layouts).toEqual([])
     expect(refused).toContainEqual(expect.objectContaining({ kind: 'ends do not meet', between: 1010 }))
   })
+
+  const between = (toInches: number, position: 'midspan' | 'post', stock: LayoutRequest['stock'] = null) =>
+    solve(
+      request(at31, [0, 0], {
+        need: null,
+        first: { kind: 'standing splice', atInches: 0, position: 'midspan' },
+        second: { kind: 'standing splice', atInches: toInches, position },
+        stock,
+      }),
+      1000,
+    )
+
+  it('lays 25 ft between two standing splices in its three orders, and tells nothing refused of it', () => {
+    // Panels of 25 ft, 12 ft 6 in and, at an end alone, 6 ft 3 in.
+    const { layouts, refused } = between(300, 'midspan')
+    expect(layouts.map(({ panels }) => panels.map(({ inches }) => inches))).toEqual([[300], [150, 150], [75, 150, 75]])
+    expect(refused).toEqual([])
+  })
+
+  it('says which panels there are where none fits between two ends, or not enough are in stock', () => {
+    // Shorter than the shortest panel.
+    expect(between(37.5, 'post')).toEqual({
+      layouts: [],
+      refused: [{ kind: 'no panels fit', between: 37.5, lengths: [300, 187.5, 150, 112.5, 75] }],
+    })
+    expect(between(600, 'midspan', [{ inches: 300, count: 1 }])).toEqual({
+      layouts: [],
+      refused: [{ kind: 'no panels fit', between: 600, lengths: [300] }],
+    })
+    expect(between(600, 'midspan', [{ inches: 300, count: 2 }]).refused).toEqual([])
+  })
+
+  it('counts from the panels of an end unit what is left for panels, whichever end it is', () => {
+    // Two panels of 12 ft 6 in and one of 9 ft 4 1/2 in, 412 1/2 in, leave 37 1/2 in of 450.
+    const terminal = (atInches: number) => unit('flared-terminal-31', atInches)
+    const splice = (atInches: number): RunEnd => ({ kind: 'standing splice', atInches, position: 'post' })
+    for (const [first, second] of [
+      [terminal(0), splice(450)],
+      [splice(0), terminal(450)],
+    ] as const)
+      expect(solve(request(at31, [0, 0], { need: null, first, second })).refused).toContainEqual(
+        expect.objectContaining({ kind: 'no panels fit', between: 37.5 }),
+      )
+  })
 })
 
 describe('solveLayout at 27 3/4 in, splices at posts', () => {
