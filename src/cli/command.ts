@@ -8,7 +8,7 @@ export type ExitCode = 0 | 1 | 2 | 3
 export const textOptions = [
   ...(['output', 'page', 'view', 'readings', 'limit', 'station', 'units'] as const),
   ...(['photos', 'ticket', 'device', 'zone', 'date', 'author', 'pay', 'boundaries', 'stake-order'] as const),
-  ...(['alignment', 'offset', 'epsg', 'store', 'run'] as const),
+  ...(['alignment', 'offset', 'epsg', 'store', 'run', 'because'] as const),
 ]
 
 /** Options that are there or not. */

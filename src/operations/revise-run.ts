@@ -22,12 +22,14 @@ export interface RevisedRun {
  * The version of a pinned run that follows when `asked` is laid out in its place: another need, other hardware, another
  * edition of a sheet, a layout decided on. Nothing moves silently: what is no longer there is listed.
  * @param version  id of the next version
+ * @param because  why the run is changed, as somebody wrote it; null where nobody did
  */
 export function reviseRun(
   files: { readonly before: string; readonly asked: string },
   before: RunFile,
   asked: RunFile,
   version: string,
+  because: string | null = null,
 ): Result<RevisedRun, readonly InputProblem[]> {
   const problem = (file: string, kind: 'pinned run' | 'asked run', found: string) =>
     err([{ file, place: 'format', expected: { kind }, found: written(found) }])
@@ -37,21 +39,19 @@ export function reviseRun(
   if (!old.ok) return old
   const fresh = requireRun(files.asked, asked)
   if (!fresh.ok) return fresh
-  return ok(followingVersion(old.value, before.version, fresh.value, version))
+  return ok(followingVersion(old.value, before.version, fresh.value, version, because))
 }
 
 /**
  * The same for a layout that was chosen.
  * @param was      the version that `before` is in
- * @param version  id of the next one
- * @param because  why the run was changed, as somebody wrote it; null where nobody did
  */
 export function followingVersion(
   before: RequiredRun,
   was: RunVersion,
   fresh: RequiredRun,
   version: string,
-  because: string | null = null,
+  because: string | null,
 ): RevisedRun {
   const { id, earlier, layout } = was
   const used = new Set([...placeIdsIn(layout), ...earlier.flatMap(({ gone }) => gone)])

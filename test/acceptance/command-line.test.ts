@@ -115,8 +115,9 @@ describe('lapwise on the command line', () => {
     const asked = { ...JSON.parse(readFileSync(file('run.json'), 'utf8')), need: { from: '-75 ft', to: '25 ft' } }
     writeFileSync(file('longer.json'), JSON.stringify(asked))
     expect((await lapwise(['pin', 'run.json', '-o', 'pinned.json'])).code).toBe(0)
-    const revised = await lapwise(['revise', 'pinned.json', 'longer.json', '-o', 'next.json'])
+    const revised = await lapwise(['revise', 'pinned.json', 'longer.json', '-o', 'next.json', '--because', 'a ditch'])
     expect(revised.code).toBe(0)
+    expect(JSON.parse(readFileSync(file('next.json'), 'utf8')).earlier).toMatchObject([{ because: 'a ditch' }])
     const listed = (what: string): readonly string[] =>
       new RegExp(`^${what}: (.*)$`, 'm').exec(revised.out)![1]!.split(', ')
     const [gone, otherwise] = [listed('gone'), listed('keeps its place, asked otherwise')]

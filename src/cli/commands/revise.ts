@@ -9,16 +9,18 @@ export const reviseCommand: Command = {
   name: 'revise',
   words: 'PINNED.json ASKED.json -o NEXT.json',
   summary: 'The next version of a pinned run: what keeps its readings, what is gone, what is new.',
-  help: ['  ASKED.json   what is asked now, as a run file', '  -o FILE      where to write the next version'].join(
-    '\n',
-  ),
-  run: async (words, { output, json }) => {
+  help: [
+    '  ASKED.json   what is asked now, as a run file',
+    '  -o FILE      where to write the next version',
+    '  --because TEXT  why the run is changed; stands with the version from then on',
+  ].join('\n'),
+  run: async (words, { output, json, because }) => {
     const [before, asked, ...rest] = words
     if (before === undefined || asked === undefined || rest.length > 0 || output === null)
       throw badWords('revise PINNED.json ASKED.json -o NEXT.json', words.join(' '))
     const files = { before: shownName(before), asked: shownName(asked) }
     const [from, to] = [await loadRun(before), await loadRun(asked)]
-    const revise = (version: string) => soundValue(reviseRun(files, from, to, version))
+    const revise = (version: string) => soundValue(reviseRun(files, from, to, version, because))
     const { run, kept, gone, added, askedOtherwise } = revise(contentId(revise('0').run, sha256))
     await writeWhole(output, writeRun(run))
     if (json) printJson({ version: run.version!.id, kept, gone, added, askedOtherwise })
