@@ -88,10 +88,11 @@ function decidedRequest(request: LayoutRequest, { postOneAtInches, panels }: Dec
   const { second } = request
   const atSecond =
     second.kind === 'unit' ? second.sheet.panels.own.length + Math.min(1, second.sheet.panels.adapters.length) : 0
-  const postsDriven = request.standing?.postsDriven ?? 0
+  const { postsDriven = 0, leftOutAtInches } = request.standing ?? {}
+  const hung = panels.slice(0, Math.max(0, panels.length - atSecond))
   return {
     ...request,
-    standing: { postOneAtInches, panels: panels.slice(0, Math.max(0, panels.length - atSecond)), postsDriven },
+    standing: { postOneAtInches, panels: hung, postsDriven, leftOutAtInches },
   }
 }
 

@@ -130,6 +130,8 @@ export interface StandingPart {
   readonly postOneAtInches: number
   readonly panels: readonly number[]
   readonly postsDriven: number
+  /** Where before the last driven post one was left out, from the run's datum, each in an obstruction; left out for nowhere. */
+  readonly leftOutAtInches?: readonly number[] | undefined
 }
 
 export interface StockPanel {

@@ -113,13 +113,20 @@ function standingUntil(request: LayoutRequest, frame: Frame): Sixteenths {
   if (driven <= posts.length) return posts[driven - 1]!
   const lattice = postLattice(frame, request.system)
   const divided = dividedStretches(request, frame, lattice)
+  const leftOut = leftOutStanding(request, frame)
   let at = lattice.from
   let more = driven - posts.length
-  for (; more > 0 && at < lattice.to; more--)
+  while (more > 0 && at < lattice.to) {
     at += lattice.full / (divided.find(({ from, to }) => at >= from && at < to)?.into ?? 1)
+    if (!leftOut.has(at)) more--
+  }
   const beyond = frame.second.posts.toReversed()
   return more === 0 ? at : frame.length - beyond[Math.min(more, beyond.length - 1)]!
 }
+
+/** Where posts were left out among those that are driven: they are in the way there as anywhere. */
+const leftOutStanding = ({ standing }: LayoutRequest, { origin }: Frame): ReadonlySet<Sixteenths> =>
+  new Set((standing?.leftOutAtInches ?? []).map((inches) => sixteenths(inches) - origin))
 
 /** Why rail that was asked to be doubled cannot be: the panels of an end unit hang as they were tested. */
 function doubledInUnit(nested: readonly Doubled[], frame: Frame): Refusal | null {
@@ -143,11 +150,12 @@ function obstructedGroups(
   standing: Sixteenths,
 ): ObstructedGroup[] {
   const inTheWay = new Map<Sixteenths, Set<string>>()
+  const leftOut = leftOutStanding(request, frame)
   for (const obstruction of request.obstructions) {
     const { from, to } = shifted(obstruction, frame)
     const first = Math.max(1, Math.floor((from - lattice.from) / lattice.full) + 1)
     for (let at = lattice.from + first * lattice.full; at < to && at < lattice.to; at += lattice.full) {
-      if (at > standing) inTheWay.set(at, (inTheWay.get(at) ?? new Set()).add(obstruction.name))
+      if (at > standing || leftOut.has(at)) inTheWay.set(at, (inTheWay.get(at) ?? new Set()).add(obstruction.name))
     }
   }
   const groups: { obstruction: string; names: Set<string>; posts: Sixteenths[] }[] = []
@@ -184,7 +192,9 @@ function gapAnswers(
 ): { answers: readonly GapAnswer[]; refused: readonly Refusal[] } {
   const answers: GapAnswer[] = []
   const refused: Refusal[] = []
-  const moved = movedPost(request, frame, group)
+  // A post that was left out is not moved any more.
+  const isLeftOut = group.posts.some((at) => leftOutStanding(request, frame).has(at))
+  const moved = isLeftOut ? null : movedPost(request, frame, group)
   if (moved !== null) answers.push(moved)
   for (const rule of request.system.omissions) {
     if (group.posts.length > rule.most) continue

@@ -172,3 +172,21 @@ test('a run as a value is what the file says of it, nothing more', () => {
     { seed: 4, numRuns: 100 },
   )
 })
+
+test('a post is left out in what stands only where something is in its way', () => {
+  const file = (leftOut: readonly string[]) => ({
+    ...{ format: 'lapwise-run/1', name: 'run', system: 'w-beam-midspan-31', need: { from: 0, to: '100 ft' } },
+    ...{ first: { sheet: 'flared-terminal-31' }, second: { sheet: 'trailing-anchor-31' } },
+    obstructions: [{ name: 'pipe', from: '20 ft', to: '22 ft' }],
+    standing: { postOneAt: 0, panels: [], postsDriven: 4, leftOut },
+  })
+  const read = runFromValue('run', file(['21 ft']))
+  expect(read.ok && read.value.standing).toEqual({
+    ...{ postOneAtInches: 0, panels: [], postsDriven: 4, leftOutAtInches: [252] },
+  })
+  expect(read.ok && runFromValue('run', runToValue(read.value))).toEqual(read)
+  for (const edge of ['20 ft', '22 ft', '30 ft'])
+    expect(runFromValue('run', file([edge]))).toMatchObject({
+      error: [{ place: 'standing.leftOut[0]', expected: { kind: 'within obstruction' } }],
+    })
+})

@@ -132,6 +132,7 @@ function fromShape(shape: RunShape): RunFile {
       postOneAtInches: standing.postOneAt,
       panels: standing.panels,
       postsDriven: standing.postsDriven,
+      ...(standing.leftOut === undefined ? {} : { leftOutAtInches: standing.leftOut }),
     },
     mayExtendInches: mayExtend,
     decision: decision && { postOneAtInches: decision.postOneAt, panels: decision.panels },

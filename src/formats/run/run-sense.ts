@@ -15,6 +15,7 @@ export function contradictionsIn(run: RunShape): readonly Contradiction[] {
     ...inTraffic(run),
     ...inStretches(run),
     ...inLengths(run),
+    ...inLeftOut(run),
     ...inFlare(run),
     ...inEnds(run),
     ...inLongest(run),
@@ -66,6 +67,15 @@ function inFlare({ flare }: RunShape): Contradiction[] {
           expected: { kind: 'beyond first flare', inches: firstFrom },
         },
       ]
+}
+
+/** A post is left out only where something is in its way. */
+function inLeftOut({ standing, obstructions }: RunShape): Contradiction[] {
+  return (standing?.leftOut ?? []).flatMap((at, i): Contradiction[] =>
+    obstructions.some(({ from, to }) => at > from && at < to)
+      ? []
+      : [{ path: ['standing', 'leftOut', i], expected: { kind: 'within obstruction' } }],
+  )
 }
 
 function inLengths({ stock, standing, decision, mayExtend }: RunShape): Contradiction[] {

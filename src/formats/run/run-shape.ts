@@ -136,7 +136,19 @@ export const runShape = z
       [],
     ),
     standing: z._default(
-      z.nullable(z.strictObject({ postOneAt: railLength, panels, postsDriven: rangedWhole('pieceCount') })),
+      z.nullable(
+        z.strictObject({
+          postOneAt: railLength,
+          panels,
+          postsDriven: rangedWhole('pieceCount'),
+          leftOut: z.optional(listOf(railLength, 'posts')).check(
+            z.meta({
+              description:
+                'Where before the last driven post one was left out, from the datum; each in an obstruction.',
+            }),
+          ),
+        }),
+      ),
       null,
     ),
     counted: z

@@ -29,6 +29,7 @@ export function runToValue(run: RunFile): object {
       postOneAt: standing.postOneAtInches,
       panels: standing.panels,
       postsDriven: standing.postsDriven,
+      ...(standing.leftOutAtInches === undefined ? {} : { leftOut: standing.leftOutAtInches }),
     },
     ...(run.counted === undefined ? {} : { counted: run.counted }),
     mayExtend: run.mayExtendInches,

@@ -57,12 +57,29 @@ test('a place that is no post or panel of the run is none to go on from', () => 
   expect(anewDraft(draft, first, 'run', false)).toBeNull()
 })
 
-test('past a post that was left out nothing is entered: the search would take it to stand', () => {
-  const gap = { name: 'pipe', from: 1190, to: 1270 }
-  const withGap = { ...draft, obstructions: [gap] }
+test('a gap in what stands stays where it is, and no post is drawn in it', () => {
+  const withGap = { ...draft, obstructions: [{ name: 'pipe', from: 1190, to: 1270 }] }
   const layout = laidOut(withGap)[0]!
-  expect(layout.omitted.length).toBeGreaterThan(0)
-  const beyond = layout.posts.find(({ alongInches }) => alongInches > layout.omitted[0]!.alongInches + 300)!
-  expect(anewDraft(withGap, layout, beyond.id, false)!.draft).toBe(withGap)
-  expect(anewDraft(withGap, layout, layout.posts[2]!.id, false)!.draft).not.toBe(withGap)
+  const gap = layout.omitted[0]!.alongInches
+  const last = layout.posts.find(({ alongInches }) => alongInches > gap + 300)!
+  const anew = anewDraft(withGap, layout, last.id, false)!
+  expect(anew.draft.standing).toMatchObject({ leftOut: [layout.postOneAtInches + gap], postsDriven: last.number })
+  const longer = laidOut(withValue(anew.draft, 'need.to', 3000))
+  expect(longer.length).toBeGreaterThan(0)
+  for (const one of longer) {
+    expect(along(one.posts).slice(0, last.number)).toEqual(along(layout.posts).slice(0, last.number))
+    expect(along(one.omitted)).toEqual([gap])
+  }
+  // Said to be driven without the gap, the search takes a post to stand in it.
+  const { leftOut: _, ...gapless } = anew.draft.standing as Record<string, unknown>
+  expect(along(laidOut({ ...anew.draft, standing: gapless })[0]!.omitted)).toEqual([])
+})
+
+test('past a post that was moved or is special nothing is entered: the search cannot keep it', () => {
+  const moved = {
+    ...first,
+    posts: first.posts.map((post, i) => (i === 8 ? { ...post, state: 'moved' as const } : post)),
+  }
+  expect(anewDraft(draft, moved, moved.posts[11]!.id, false)!.draft).toBe(draft)
+  expect(anewDraft(draft, moved, moved.posts[5]!.id, false)!.draft).not.toBe(draft)
 })

@@ -16,15 +16,17 @@ const leastReach = 1 / 16
  * piece. Of a post that could not go there the one before it is the last, and its place is an obstruction.
  */
 export function anewDraft(draft: Draft, layout: Layout, from: string, isBlocked: boolean): Anew | null {
-  const { posts, panels, postOneAtInches: origin } = layout
+  const { posts, panels, omitted, postOneAtInches: origin } = layout
   const { edit } = words()
-  const stands = (hung: readonly unknown[], postsDriven: number): Draft =>
-    withValue(draft, 'standing', { postOneAt: origin, panels: hung, postsDriven })
   const panel = panels.find(({ id }) => id === from)
   const post = posts.find(({ id }) => id === from)
   const reached = panel?.toInches ?? post?.alongInches
   if (reached === undefined) return null
-  if (hasGapBefore(layout, reached)) return { draft, said: edit.gapBefore }
+  if (hasChangedBefore(layout, reached)) return { draft, said: edit.changedBefore }
+  const gaps = omitted.filter(({ alongInches }) => alongInches < reached).map((one) => origin + one.alongInches)
+  const leftOut = gaps.length === 0 ? {} : { leftOut: gaps }
+  const stands = (hung: readonly unknown[], postsDriven: number): Draft =>
+    withValue(draft, 'standing', { postOneAt: origin, panels: hung, postsDriven, ...leftOut })
   if (panel !== undefined) {
     const hung = panels.slice(0, panel.number).map(({ inches }) => inches)
     const driven = posts.filter(({ alongInches }) => alongInches <= panel.toInches).length
@@ -42,10 +44,6 @@ export function anewDraft(draft: Draft, layout: Layout, from: string, isBlocked:
   }
 }
 
-/**
- * Whether the posts up to there are not all of the plain spacing. Posts that are driven are taken by the search to stand
- * one at each place: kept as that, a post would be drawn where one was left out.
- */
-const hasGapBefore = ({ posts, omitted }: Layout, reached: number): boolean =>
-  omitted.some(({ alongInches }) => alongInches < reached) ||
-  posts.some(({ alongInches, state }) => alongInches < reached && state !== 'regular' && state !== 'standing')
+/** Whether a post up to there stands where the plain spacing has none, or is of another kind: the search cannot keep that. */
+const hasChangedBefore = ({ posts }: Layout, reached: number): boolean =>
+  posts.some(({ alongInches, state }) => alongInches <= reached && (state === 'moved' || state === 'special'))

@@ -49,7 +49,7 @@ const full: Draft = {
   stock: [{ length: 150, count: 6 }],
   obstructions: [{ name: 'culvert', from: 100, to: 120 }],
   reduced: [{ from: 0, to: 100, spacing: 'half', nested: false }],
-  standing: { postOneAt: 0, panels: [150], postsDriven: 2 },
+  standing: { postOneAt: 0, panels: [150], postsDriven: 2, leftOut: [110] },
   instruments: [{ id: 'own', unit: 'in' }],
 }
 const splices = { standingSplice: { at: 0, position: 'post' } }

@@ -52,6 +52,10 @@ export function standingFields(draft: Draft, postOneAt: number): readonly FormFi
           rails('standing.panels', fields.hung, {
             put: (into, value) => withValue(into, 'standing.panels', value ?? []),
           }),
+          rails('standing.leftOut', fields.leftOut, {
+            isOptional: true,
+            put: (into, value) => withValue(into, 'standing.leftOut', value ?? undefined),
+          }),
         ]
       : []),
   ]

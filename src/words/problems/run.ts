@@ -18,7 +18,7 @@ export type RunProblem =
   | Kinds<'counted run' | 'nothing where counted' | 'end where counted' | 'end looked at'>
   | { readonly kind: 'at most counted'; readonly pieces: number }
   // The layout.
-  | Kinds<'lawful run' | 'lawful layout'>
+  | Kinds<'lawful run' | 'lawful layout' | 'within obstruction'>
   | { readonly kind: 'no lawful run'; readonly reasons: readonly Refusal[] }
   | {
       readonly kind: 'decided layout'

@@ -28,6 +28,7 @@ export const runProblems: Printers<RunProblem> = {
   'end looked at': () => 'an end that somebody looked at: of a run that was counted at least one',
   'at most counted': ({ pieces }) => `at most ${pieces}, as many as were counted`,
   'lawful run': () => 'a run that can be laid out lawfully',
+  'within obstruction': () => 'a place within one of the obstructions',
   'lawful layout': () => 'one of the lawful layouts (see the layout command)',
   'no lawful run': ({ reasons }, print) => `none: ${reasons.map(print.say).join('; ')}`,
   'decided layout': ({ panels, fromInches, reasons }, print) =>

@@ -30,6 +30,7 @@ export const runProblems: Printers<RunProblem> = {
   'end looked at': () => 'un extremo que alguien miró: en un tramo contado, por lo menos uno',
   'at most counted': ({ pieces }) => `a lo más ${pieces}, los que se contaron`,
   'lawful run': () => 'un tramo que se pueda disponer según las fichas',
+  'within obstruction': () => 'un lugar dentro de una de las obstrucciones',
   'lawful layout': () => 'una de las disposiciones válidas (vea la orden layout)',
   'no lawful run': ({ reasons }, print) => `ninguno: ${reasons.map(print.say).join('; ')}`,
   'decided layout': ({ panels, fromInches, reasons }, print) =>
