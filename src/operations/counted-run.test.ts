@@ -4,7 +4,7 @@ import type { RunEnd } from '../core/layout/layout.ts'
 import { readRun } from '../formats/run/run-file.ts'
 import { writeRun } from '../formats/run/write-run.ts'
 import { shippedSheets } from '../sheets/shipped-sheets.ts'
-import { countedRun, panelsBySheet, postsBySheets, type SeenRun } from './counted-run.ts'
+import { countedRun, mostPanelsOf, panelsBySheet, postsBySheets, type SeenRun } from './counted-run.ts'
 import { judgeReadings } from './judge-readings.ts'
 import { requireRun } from './require-run.ts'
 
@@ -25,6 +25,7 @@ const seen = (run: Pick<SeenRun, 'system' | 'first' | 'second' | 'counted'> & Pa
     letting: null,
     datumStation: null,
     position: null,
+    unknownPanels: 2,
     sheets: [],
   },
   ...run,
@@ -63,6 +64,33 @@ describe('what is counted from', () => {
     expect(layout.asCounted).toBe(undefined)
     expect(topics).toContain('run/need')
     expect(topics).not.toContain('run/rest-of-run')
+  })
+
+  it('of a whole run, what belongs to an end that no sheet fits is asked nothing, and the rest is', () => {
+    const anchor = sheets.get('trailing-anchor-27-3-4') as EndSheet
+    const system = systemOf(anchor)
+    const panels = [...Array.from({ length: 6 }, () => 150), ...panelsBySheet(anchor).toReversed()]
+    const counted = {
+      panels,
+      posts: postsBySheets({ first: unknown('no sheet fits'), second: unit(anchor), system }, panels),
+    }
+    const { topics, layout } = asked(
+      seen({
+        system,
+        first: 'no sheet fits',
+        second: anchor,
+        counted,
+        unknownPanels: mostPanelsOf([anchor, sheets.get('flared-terminal-27-3-4') as EndSheet]),
+      }),
+    )
+    const own = (sheets.get('flared-terminal-27-3-4') as EndSheet).panels.own.length
+    expect(layout.panels.filter(({ unit }) => unit === 'first')).toHaveLength(own)
+    const judged = new Set(topics.map((id) => id.split('/')[0]))
+    const isAsked = ({ id }: { readonly id: string }): boolean => judged.has(id)
+    expect(layout.panels.map(isAsked)).toEqual(layout.panels.map((_, i) => i >= own))
+    // Its last panel ends at a post, which still is its own.
+    const reach = own * 150
+    expect(layout.posts.map(isAsked)).toEqual(layout.posts.map(({ alongInches }) => alongInches > reach))
   })
 
   it('an end that no sheet fits is asked nothing but what it is', () => {

@@ -1,4 +1,5 @@
 import type { EndSheet, HardwareSheet, LongitudinalSheet } from '../core/hardware/hardware-sheet.ts'
+import { panelsOfUnit } from '../core/layout/counted-layout.ts'
 import type { CountedPieces, RunEnd, UnknownEnd } from '../core/layout/layout.ts'
 import type { DevicePosition } from '../formats/device-position.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
@@ -12,6 +13,8 @@ export interface SeenRun {
   readonly first: EndSheet | UnknownEnd['because']
   readonly second: EndSheet | UnknownEnd['because']
   readonly counted: CountedPieces
+  /** How many panels belong to an end that no sheet fits: nothing is asked of them, nor of the posts that hold them. */
+  readonly unknownPanels: number
   /** Whether opposing traffic can reach the second end. */
   readonly opposingReaches: boolean | null
   readonly side: RunFile['road']['side']
@@ -32,24 +35,34 @@ export const countedRun = (seen: SeenRun): RunFile => ({
     ...(seen.position === null ? {} : { position: seen.position }),
   },
   system: seen.system.id,
-  first: endOf(seen.first, seen.second, seen.counted),
-  second: endOf(seen.second, seen.first, seen.counted),
+  first: endOf(seen.first, seen, seen.counted.panels),
+  second: endOf(seen.second, seen, seen.counted.panels.toReversed()),
   ...{ need: null, flare: null, stock: null, obstructions: [], reduced: [], standing: null },
   counted: seen.counted,
   ...{ mayExtendInches: 600, decision: null, decisionRule: { kind: 'guard band', multiple: 1 }, instruments: [] },
   sheets: seen.sheets,
 })
 
-/** Of an end that no sheet fits, seen by itself, all that was counted is a part; beside a known one nobody said how much. */
-function endOf(end: SeenRun['first'], other: SeenRun['first'], { panels, posts }: CountedPieces): RunFileEnd {
+/**
+ * Of an end that no sheet fits, seen by itself, all that was counted is a part; in a whole run so many panels as were said.
+ * @param panels  from this end on
+ */
+function endOf(end: SeenRun['first'], seen: SeenRun, panels: readonly number[]): RunFileEnd {
   if (typeof end === 'object') return { kind: 'unit', sheet: end.id, atInches: null }
-  const isAll = end === 'no sheet fits' && other === 'not looked at'
-  const count = typeof posts === 'number' ? posts : posts.length
-  return {
-    ...{ kind: 'unknown', because: end, atInches: null },
-    ...(isAll ? { posts: count, panels: panels.length } : { posts: 0, panels: 0 }),
-  }
+  const unknown = { kind: 'unknown', because: end, atInches: null } as const
+  if (end === 'not looked at') return { ...unknown, posts: 0, panels: 0 }
+  const { first, second, counted, system, unknownPanels } = seen
+  const isAlone = [first, second].includes('not looked at')
+  const isBoth = first === 'no sheet fits' && second === 'no sheet fits'
+  const own = isAlone ? panels.length : Math.min(unknownPanels, isBoth ? Math.floor(panels.length / 2) : panels.length)
+  const count = typeof counted.posts === 'number' ? counted.posts : counted.posts.length
+  const rail = panels.slice(0, own).reduce((sum, inches) => sum + inches, 0)
+  const posts = isAlone ? count : Math.floor(rail / system.spacings.full.inches) + 1
+  return { ...unknown, posts: Math.min(posts, isBoth ? Math.floor(count / 2) : count), panels: own }
 }
+
+/** The most panels that one of these ends has: so many are taken for those of an end that no sheet fits, until somebody says. */
+export const mostPanelsOf = (ends: readonly EndSheet[]): number => Math.max(0, ...ends.map(panelsOfUnit))
 
 /** The panels that a unit has by its sheet, from its outermost inward: what somebody counts from. */
 export const panelsBySheet = ({ panels }: EndSheet): readonly number[] => [
@@ -63,10 +76,16 @@ export function postsBySheets(
   panels: readonly number[],
 ): number {
   const rail = panels.reduce((sum, inches) => sum + inches, 0)
-  const ends = [first, second].map((end) => (end.kind === 'unit' ? end.sheet.posts.map(({ along }) => along) : []))
+  const ends = [first, second].map(postsOfEnd)
   const own = ends.reduce((sum, posts) => sum + posts.length, 0)
   const reach = ends.reduce((sum, posts) => sum + (posts.at(-1) ?? 0), 0)
   const between = (rail - reach) / system.spacings.full.inches
   const isOpen = ends.some((posts) => posts.length === 0)
   return Math.max(2, own + (isOpen ? Math.max(0, Math.ceil(between) - 1) : Math.max(0, Math.round(between) - 1)))
+}
+
+/** Of an end that no sheet fits, the post that the rail ends at. */
+function postsOfEnd(end: RunEnd): readonly number[] {
+  if (end.kind === 'unit') return end.sheet.posts.map(({ along }) => along)
+  return end.kind === 'unknown' && end.because === 'no sheet fits' ? [0] : []
 }

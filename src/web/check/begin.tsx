@@ -12,7 +12,7 @@ import { TroubleNote } from '../parts/trouble-note.tsx'
 import { goTo, panePath } from '../route.ts'
 import { nameOf } from './unit-card.tsx'
 
-type Seen = Pick<SeenRun, 'system' | 'first' | 'second' | 'opposingReaches' | 'units' | 'counted'>
+type Seen = Pick<SeenRun, 'system' | 'first' | 'second' | 'opposingReaches' | 'units' | 'unknownPanels' | 'counted'>
 
 interface Props {
   readonly source: RunSource

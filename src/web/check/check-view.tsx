@@ -8,7 +8,7 @@ import { m } from '../messages.ts'
 import { CountPieces } from './count-pieces.tsx'
 import { type End, PickSystem, PickUnit } from './pick-hardware.tsx'
 import { OpposingTraffic, PickScope, type Scope } from './pick-scope.tsx'
-import { ends, joinedBy } from './shelf.ts'
+import { ends, endsJoining, joinedBy } from './shelf.ts'
 
 /** What was said so far; what is missing is asked next. */
 interface Said {
@@ -58,8 +58,8 @@ function Next({ source, said, also, back }: NextProps) {
       />
     )
   if (other === undefined) {
-    const joining = ends.filter((one) => joinedBy(one).includes(system))
-    return <PickUnit title={m.check.whichSecond} sheets={joining} back={back} pick={(one) => also({ other: one })} />
+    const pick = (one: End): void => also({ other: one })
+    return <PickUnit title={m.check.whichSecond} sheets={endsJoining(system)} back={back} pick={pick} />
   }
   const [first, second] = scope.traffic === 'comes to it' ? [end, other] : [other, end]
   if (said.opposingReaches === undefined && hangsOnTraffic(second))

@@ -1,12 +1,13 @@
 import { useMemo, useState } from 'preact/hooks'
 import type { LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { RunEnd } from '../../core/layout/layout.ts'
-import { panelsBySheet, postsBySheets, type SeenRun } from '../../operations/counted-run.ts'
+import { mostPanelsOf, panelsBySheet, postsBySheets, type SeenRun } from '../../operations/counted-run.ts'
 import type { RunSource } from '../data/run-source.ts'
 import { preferences } from '../fieldwork/preferences.ts'
 import { m, printIn } from '../messages.ts'
 import { Back } from './back.tsx'
 import { Begin } from './begin.tsx'
+import { endsJoining } from './shelf.ts'
 
 interface Props {
   readonly source: RunSource
@@ -22,24 +23,30 @@ const endOf = (end: SeenRun['first']): RunEnd =>
     ? { kind: 'unit', sheet: end, atInches: null }
     : { kind: 'unknown', because: end, atInches: null, posts: 0, panels: 0 }
 
-const ownPanels = (end: SeenRun['first']): readonly number[] => (typeof end === 'object' ? panelsBySheet(end) : [])
+/** The panels that an end is taken to have, from its outermost inward. */
+function ownPanels(end: SeenRun['first'], unknown: readonly number[]): readonly number[] {
+  if (typeof end === 'object') return panelsBySheet(end)
+  return end === 'no sheet fits' ? unknown : []
+}
 
 /** Counts that begin as the sheets have them, and the few facts that need not be said. */
 export function CountPieces({ source, first, second, system, opposingReaches, back }: Props) {
   const hardware = useMemo(() => ({ system, first: endOf(first), second: endOf(second) }), [system, first, second])
   const [standard = 150] = system.panels.standard.map(({ inches }) => inches)
-  const isOneEnd = [first, second].includes('not looked at')
-  const between = !isOneEnd ? 4 : [first, second].includes('no sheet fits') ? 2 : 0
-  const start = useMemo(
-    () => [...ownPanels(first), ...Array.from({ length: between }, () => standard), ...ownPanels(second).toReversed()],
-    [first, second, between, standard],
-  )
-  const [panels, setPanels] = useState<readonly number[]>(start)
+  const isWhole = ![first, second].includes('not looked at')
+  const isUnknown = [first, second].includes('no sheet fits')
+  const [unknownPanels, setUnknownPanels] = useState(() => (isWhole ? mostPanelsOf(endsJoining(system)) : 2))
+  const [panels, setPanels] = useState<readonly number[]>(() => {
+    const unknown = Array.from({ length: unknownPanels }, () => standard)
+    const between = Array.from({ length: isWhole ? 4 : 0 }, () => standard)
+    return [...ownPanels(first, unknown), ...between, ...ownPanels(second, unknown).toReversed()]
+  })
   /** Null while it follows from the panels. */
   const [counted, setCounted] = useState<number | null>(null)
   const posts = counted ?? postsBySheets(hardware, panels)
   const [units, setUnits] = useState(() => preferences().units)
-  const at = panels.length - ownPanels(second).length
+  const inSecond = ownPanels(second, panels.slice(0, unknownPanels)).length
+  const at = Math.max(0, panels.length - inSecond)
   const w = m.check
   const more = (): void => setPanels([...panels.slice(0, at), standard, ...panels.slice(at)])
   const fewer = (): void => setPanels(panels.filter((_, i) => i !== (at > 0 ? at - 1 : 0)))
@@ -50,6 +57,18 @@ export function CountPieces({ source, first, second, system, opposingReaches, ba
       <p>{w.countHow}</p>
       <Stepper name={w.panels} value={panels.length} least={1} less={fewer} more={more} />
       <PanelLengths panels={panels} system={system} units={units} change={setPanels} />
+      {isWhole && isUnknown && (
+        <>
+          <Stepper
+            name={w.unknownPanels}
+            value={unknownPanels}
+            least={1}
+            less={() => setUnknownPanels(unknownPanels - 1)}
+            more={() => setUnknownPanels(unknownPanels + 1)}
+          />
+          <p class="hint">{w.unknownPanelsHow}</p>
+        </>
+      )}
       <Stepper
         name={w.posts}
         value={posts}
@@ -59,7 +78,7 @@ export function CountPieces({ source, first, second, system, opposingReaches, ba
       />
       <Begin
         source={source}
-        seen={{ system, first, second, opposingReaches, units, counted: { panels, posts } }}
+        seen={{ system, first, second, opposingReaches, units, unknownPanels, counted: { panels, posts } }}
         setUnits={setUnits}
       />
     </>

@@ -90,6 +90,9 @@ export const en = {
     countHow: 'It begins as the sheets have it, from the end that traffic meets first. Change what is otherwise.',
     panels: 'Panels',
     posts: 'Posts',
+    unknownPanels: 'Panels of the end without a sheet',
+    unknownPanelsHow:
+      'Nothing is asked of these panels, nor of their posts: which ones are right only their sheet could say. It begins as the longest end on the shelf has it.',
     less: (name: string) => `${name}: one less`,
     more: (name: string) => `${name}: one more`,
     lengthsHow: 'Splice to splice. A touch goes on to the next length.',

@@ -96,6 +96,9 @@ export const es: Messages = {
       'Empieza como lo tienen las fichas, desde el extremo que el tránsito encuentra primero. Cambie lo que sea distinto.',
     panels: 'Paneles',
     posts: 'Postes',
+    unknownPanels: 'Paneles del extremo sin ficha',
+    unknownPanelsHow:
+      'De estos paneles y de sus postes no se pide nada: cuáles están bien solo su ficha lo diría. Empieza como el extremo más largo de las fichas a mano.',
     less: (name: string) => `${name}: uno menos`,
     more: (name: string) => `${name}: uno más`,
     lengthsHow: 'De empalme a empalme. Un toque pasa a la longitud siguiente.',

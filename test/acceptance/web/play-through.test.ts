@@ -110,7 +110,8 @@ test('a terminal that somebody built is checked by one person with a phone, from
   await touch(first, button(page, /Flared cable-anchored terminal, 27 3\/4 in/))
   await touch(first, button(page, 'This end only: traffic comes'))
   await touch(first, button(page, 'Begin to look'))
-  await touch(first, page.locator('a[href$="/walk/post-1/rail-height"]'))
+  await touch(first, page.getByRole('link', { name: 'Next unread: post 1' }))
+  await expect(page.getByRole('heading', { name: /top of the rail stands/ })).toBeVisible()
   for (const key of '27½')
     await touch('to the first verdict', button(page, key).and(page.getByText(key, { exact: true })))
   await expect(page.locator('.live')).toContainText('fails')
@@ -126,7 +127,9 @@ test('a terminal that somebody built is checked by one person with a phone, from
     const what = fault.keys === undefined ? 'looked at' : 'measured'
     const list = page.getByRole('link', { name: 'List', exact: true })
     if (await list.isVisible()) await touch('back to the list', list)
-    await touch(what, page.locator(`a[href$="/walk/${fault.of}"]`))
+    const place = page.locator(`.walk-list [data-at="${fault.of.split('/')[0]}"]`)
+    if ((await place.getAttribute('open')) === null) await touch('a place unfolded', place.locator('summary'))
+    await touch(what, page.locator(`[data-requirement="${fault.of}"]`))
     if (fault.side !== undefined) await touch(what, page.getByRole('radio', { name: fault.side }))
     for (const key of fault.keys ?? '') await touch(what, button(page, key).and(page.getByText(key, { exact: true })))
     if (fault.pick !== undefined) await touch(what, page.getByRole('radio', { name: fault.pick, exact: true }))
@@ -170,7 +173,7 @@ test('a terminal that somebody built is checked by one person with a phone, from
   await expect(besides.locator('.finding')).toContainText('weakens it (by the word of its finder)')
 
   const signing = 'signed'
-  await touch(signing, page.getByRole('link', { name: 'Walk' }).first())
+  await touch(signing, pane(page, /Walk/))
   await touch(signing, button(page, 'Closed ground: they cannot be seen'))
   await touch(signing, pane(page, /Sign-off/))
   await type(page.getByLabel('Name', { exact: true }), 'R. Quist')
