@@ -4,6 +4,7 @@ import type { RunEnd } from '../core/layout/layout.ts'
 import { readRun } from '../formats/run/run-file.ts'
 import { writeRun } from '../formats/run/write-run.ts'
 import { shippedSheets } from '../sheets/shipped-sheets.ts'
+import { undescribedSystem } from '../sheets/undescribed-system.ts'
 import { countedRun, mostPanelsOf, panelsBySheet, postsBySheets, type SeenRun } from './counted-run.ts'
 import { judgeReadings } from './judge-readings.ts'
 import { requireRun } from './require-run.ts'
@@ -26,6 +27,8 @@ const seen = (run: Pick<SeenRun, 'system' | 'first' | 'second' | 'counted'> & Pa
     datumStation: null,
     position: null,
     unknownPanels: 2,
+    reduced: [],
+    obstructions: [],
     sheets: [],
   },
   ...run,
@@ -91,6 +94,20 @@ describe('what is counted from', () => {
     // Its last panel ends at a post, which still is its own.
     const reach = own * 150
     expect(layout.posts.map(isAsked)).toEqual(layout.posts.map(({ alongInches }) => alongInches > reach))
+  })
+
+  it('of a barrier that no sheet describes nothing is asked, in a run that can be read and judged all the same', () => {
+    const counted = { panels: [150, 150], posts: 5 }
+    const { topics, layout } = asked(
+      seen({
+        ...{ system: undescribedSystem, first: 'no sheet fits', second: 'not looked at', counted },
+        sheets: [undescribedSystem],
+      }),
+    )
+    expect(layout.posts).toHaveLength(5)
+    expect(topics.every((id) => id.startsWith('run/'))).toBe(true)
+    expect(topics).toContain('run/end-hardware')
+    expect(topics).not.toContain('run/criteria')
   })
 
   it('an end that no sheet fits is asked nothing but what it is', () => {

@@ -1,6 +1,6 @@
 import type { EndSheet, HardwareSheet, LongitudinalSheet } from '../core/hardware/hardware-sheet.ts'
 import { panelsOfUnit } from '../core/layout/counted-layout.ts'
-import type { CountedPieces, RunEnd, UnknownEnd } from '../core/layout/layout.ts'
+import type { CountedPieces, Obstruction, ReducedPart, RunEnd, UnknownEnd } from '../core/layout/layout.ts'
 import type { DevicePosition } from '../formats/device-position.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
 
@@ -13,6 +13,9 @@ export interface SeenRun {
   readonly first: EndSheet | UnknownEnd['because']
   readonly second: EndSheet | UnknownEnd['because']
   readonly counted: CountedPieces
+  /** Parts of it at half or quarter spacing, and where a post is left out. */
+  readonly reduced: readonly ReducedPart[]
+  readonly obstructions: readonly Obstruction[]
   /** How many panels belong to an end that no sheet fits: nothing is asked of them, nor of the posts that hold them. */
   readonly unknownPanels: number
   /** Whether opposing traffic can reach the second end. */
@@ -37,7 +40,8 @@ export const countedRun = (seen: SeenRun): RunFile => ({
   system: seen.system.id,
   first: endOf(seen.first, seen, seen.counted.panels),
   second: endOf(seen.second, seen, seen.counted.panels.toReversed()),
-  ...{ need: null, flare: null, stock: null, obstructions: [], reduced: [], standing: null },
+  ...{ need: null, flare: null, stock: null, standing: null },
+  ...{ obstructions: seen.obstructions, reduced: seen.reduced },
   counted: seen.counted,
   ...{ mayExtendInches: 600, decision: null, decisionRule: { kind: 'guard band', multiple: 1 }, instruments: [] },
   sheets: seen.sheets,

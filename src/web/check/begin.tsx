@@ -3,6 +3,7 @@ import { useRef, useState } from 'preact/hooks'
 import type { DevicePosition } from '../../formats/device-position.ts'
 import { runToValue } from '../../formats/run/write-run.ts'
 import { countedRun, type SeenRun } from '../../operations/counted-run.ts'
+import { undescribedSystem } from '../../sheets/undescribed-system.ts'
 import { newId, rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { devicePosition } from '../fieldwork/device-position.ts'
@@ -12,7 +13,7 @@ import { TroubleNote } from '../parts/trouble-note.tsx'
 import { goTo, panePath } from '../route.ts'
 import { nameOf } from './unit-card.tsx'
 
-type Seen = Pick<SeenRun, 'system' | 'first' | 'second' | 'opposingReaches' | 'units' | 'unknownPanels' | 'counted'>
+type Seen = Omit<SeenRun, 'name' | 'side' | 'letting' | 'datumStation' | 'position' | 'sheets'>
 
 interface Props {
   readonly source: RunSource
@@ -33,7 +34,7 @@ export function Begin({ source, seen, setUnits }: Props) {
   const begin = async (): Promise<void> => {
     const name = `${nameOfEnd(seen.first === 'not looked at' ? seen.second : seen.first)}, ${new Date().toISOString().slice(0, 10)}`
     const run = countedRun({
-      ...{ ...seen, name, side, position, sheets: [] },
+      ...{ ...seen, name, side, position, sheets: seen.system === undescribedSystem ? [seen.system] : [] },
       ...{ letting: letting === '' ? null : letting, datumStation: station.trim() === '' ? null : station.trim() },
     })
     const answer = await source.addRun(id.current, name, runToValue(run), rememberedVisit().by || m.runs.authorNotSaid)

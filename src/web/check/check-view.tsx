@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks'
 import { isEndSafe } from '../../core/hardware/crashworthy-end.ts'
 import type { LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { SeenRun } from '../../operations/counted-run.ts'
+import { undescribedSystem } from '../../sheets/undescribed-system.ts'
 import type { RunSource } from '../data/run-source.ts'
 import { m } from '../messages.ts'
 import { CountPieces } from './count-pieces.tsx'
@@ -48,7 +49,7 @@ function Next({ source, said, also, back }: NextProps) {
   const { end, system, scope, other } = said
   if (end === undefined)
     return <PickUnit title={m.check.whichEnd} sheets={ends} back={null} pick={(one) => also(withSystem(one))} />
-  if (system === undefined) return <PickSystem pick={(one) => also({ system: one })} back={back} />
+  if (system === undefined) return <PickSystem pick={(one) => also(withScope(one))} back={back} />
   if (scope === undefined)
     return (
       <PickScope
@@ -73,6 +74,12 @@ function withSystem(end: End): Said {
   const [system, ...others] = typeof end === 'object' ? joinedBy(end) : []
   return system === undefined || others.length > 0 ? { end } : { end, system }
 }
+
+/** Of a barrier that no sheet describes all is unknown, to wherever its other end is. */
+const withScope = (system: LongitudinalSheet): Said =>
+  system === undescribedSystem
+    ? { system, scope: { isWhole: false, traffic: 'comes to it' }, other: 'not looked at' }
+    : { system }
 
 /** Whether it depends on opposing traffic that the end is right where traffic leaves by it. */
 const hangsOnTraffic = (second: SeenRun['second']): boolean =>

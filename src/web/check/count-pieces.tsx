@@ -2,11 +2,13 @@ import { useMemo, useState } from 'preact/hooks'
 import type { LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { RunEnd } from '../../core/layout/layout.ts'
 import { mostPanelsOf, panelsBySheet, postsBySheets, type SeenRun } from '../../operations/counted-run.ts'
+import { asSeen, countedSpaces, type SeenSpace } from '../../operations/counted-spaces.ts'
 import type { RunSource } from '../data/run-source.ts'
 import { preferences } from '../fieldwork/preferences.ts'
 import { m, printIn } from '../messages.ts'
 import { Back } from './back.tsx'
 import { Begin } from './begin.tsx'
+import { CountSpaces } from './count-spaces.tsx'
 import { endsJoining } from './shelf.ts'
 
 interface Props {
@@ -47,6 +49,22 @@ export function CountPieces({ source, first, second, system, opposingReaches, ba
   const [units, setUnits] = useState(() => preferences().units)
   const inSecond = ownPanels(second, panels.slice(0, unknownPanels)).length
   const at = Math.max(0, panels.length - inSecond)
+  const spaces = useMemo(
+    () => (isWhole && !isUnknown ? countedSpaces(hardware, { panels, posts }) : []),
+    [isWhole, isUnknown, hardware, panels, posts],
+  )
+  // What was seen between posts that are now counted otherwise holds no longer.
+  const [seenOf, setSeenOf] = useState<{ readonly of: typeof spaces; readonly seen: ReadonlyMap<number, SeenSpace> }>({
+    ...{ of: spaces, seen: new Map() },
+  })
+  const spacesSeen = seenOf.of === spaces ? seenOf.seen : new Map<number, SeenSpace>()
+  const setSpacesSeen = (seen: ReadonlyMap<number, SeenSpace>): void => setSeenOf({ of: spaces, seen })
+  const isPlain = [...spacesSeen.values()].every((way) => way === 'full')
+  const placed = isPlain ? null : asSeen(hardware, { panels, posts }, spacesSeen, m.check.leftOut)
+  const pieces = {
+    counted: { panels, posts: placed?.posts ?? posts },
+    ...{ reduced: placed?.reduced ?? [], obstructions: placed?.obstructions ?? [] },
+  }
   const w = m.check
   const more = (): void => setPanels([...panels.slice(0, at), standard, ...panels.slice(at)])
   const fewer = (): void => setPanels(panels.filter((_, i) => i !== (at > 0 ? at - 1 : 0)))
@@ -76,9 +94,10 @@ export function CountPieces({ source, first, second, system, opposingReaches, ba
         less={() => setCounted(posts - 1)}
         more={() => setCounted(posts + 1)}
       />
+      <CountSpaces spaces={spaces} seen={spacesSeen} change={setSpacesSeen} />
       <Begin
         source={source}
-        seen={{ system, first, second, opposingReaches, units, unknownPanels, counted: { panels, posts } }}
+        seen={{ system, first, second, opposingReaches, units, unknownPanels, ...pieces }}
         setUnits={setUnits}
       />
     </>

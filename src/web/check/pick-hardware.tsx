@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks'
 import type { EndSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { SeenRun } from '../../operations/counted-run.ts'
+import { undescribedSystem } from '../../sheets/undescribed-system.ts'
 import { m } from '../messages.ts'
 import { Back } from './back.tsx'
 import { FindByKey } from './find-by-key.tsx'
@@ -44,8 +45,8 @@ interface PickSystemProps {
   readonly back: () => void
 }
 
+/** The barrier of an end that no sheet fits; where none of them is it, nothing can be compared with what was tested. */
 export function PickSystem({ pick, back }: PickSystemProps) {
-  const [isNone, setNone] = useState(false)
   return (
     <>
       <Back back={back} />
@@ -64,9 +65,8 @@ export function PickSystem({ pick, back }: PickSystemProps) {
             />
           )
         })}
-        <Card words={m.check.noneOfThese} drawing={null} choose={() => setNone(true)} />
+        <Card words={m.check.noSystem} drawing={null} choose={() => pick(undescribedSystem)} />
       </div>
-      {isNone && <p role="alert">{m.check.noSystem}</p>}
     </>
   )
 }
