@@ -8,6 +8,8 @@ export interface Messages {
   readonly found: (entries: number, photos: number) => string
   readonly save: string
   readonly bring: string
+  readonly held: string
+  readonly saveHeld: (name: string) => string
   readonly left: (count: number) => string
   readonly leftOne: (table: string, key: string | null, reason: string) => string
   readonly saveRest: string
@@ -27,6 +29,8 @@ const en: Messages = {
   save: 'Save the rescue file',
   bring:
     'Another device takes the file in: “More about this device” at the foot of the page. So does this one, once its page works again.',
+  held: 'Files that wait on this device until they can be taken in:',
+  saveHeld: (name) => `Save ${name}`,
   left: (count) => `${count} pieces could not be read or are not whole:`,
   leftOne: (table, key, reason) => `${table}${key === null ? '' : `, ${key}`}: ${reason}`,
   saveRest: 'Save the pieces that are not whole, as they lie',
@@ -46,6 +50,8 @@ const es: Messages = {
   save: 'Guardar el archivo de rescate',
   bring:
     'Otro dispositivo recibe el archivo: «Más sobre este dispositivo», al pie de la página. También este, cuando su página vuelva a funcionar.',
+  held: 'Archivos que esperan en este dispositivo hasta que se puedan incorporar:',
+  saveHeld: (name) => `Guardar ${name}`,
   left: (count) => `${count} piezas no se pudieron leer o no están completas:`,
   leftOne: (table, key, reason) => `${table}${key === null ? '' : `, ${key}`}: ${reason}`,
   saveRest: 'Guardar las piezas incompletas, tal como están',

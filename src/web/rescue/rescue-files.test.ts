@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { openDeviceStore } from '../data/device-store.ts'
 import { openTables } from '../data/device-tables.ts'
+import { holdFile } from '../data/held-files.ts'
 import { openStore } from './read-store.ts'
 import { rescue } from './rescue-files.ts'
 
@@ -54,6 +55,26 @@ describe('what lies on a device', () => {
       written.photos.map(({ base64 }: { base64: string }) => hashOf(Buffer.from(base64, 'base64'))).sort(),
     ).toEqual([1, 2].map((fill) => hashOf(bytes(fill))).sort())
     expect([left, rest]).toEqual([[], null])
+  })
+
+  test('is saved with the files that wait there, each as it was, but for those of which a piece is gone', async () => {
+    const name = await storeWith(['a'], [])
+    const store = openDeviceStore(() => openTables(name))
+    const long = new Blob([new Uint8Array(5 * 1024 * 1024).fill(7)])
+    for (const [file, content] of [
+      ['long.zip', long],
+      ['torn.zip', new Blob(['torn'])],
+    ] as const)
+      expect(await holdFile(store, file, { kind: 'newer format', version: 2 }, content)).toMatchObject({ ok: true })
+    const held = await store.held()
+    const torn = held.ok ? held.value.find((one) => one.name === 'torn.zip')! : null
+    await store.keepHeldPiece(torn!.id, 0, 'gone' as never)
+    store.close()
+    const found = await rescued(name)
+    expect(found.held.map((one) => one.name)).toEqual(['long.zip'])
+    const saved = new Uint8Array(await found.held[0]!.file.arrayBuffer())
+    expect(hashOf(saved)).toBe(hashOf(new Uint8Array(await long.arrayBuffer())))
+    expect(found.left).toEqual([{ table: 'heldBytes', key: `${torn!.id}, 0`, reason: 'not whole' }])
   })
 
   test('is saved but for what cannot be read or is not whole, which is named', async () => {

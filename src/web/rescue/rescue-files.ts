@@ -9,6 +9,8 @@ export interface Rescued {
   /** Rows that were read and are not as they have to be, as they lie; null when there is none. */
   readonly rest: Blob | null
   readonly left: readonly Unread[]
+  /** Files that wait on the device until they can be taken in, as they are. */
+  readonly held: readonly { readonly name: string; readonly file: Blob }[]
 }
 
 /**
@@ -51,13 +53,36 @@ export async function rescue(store: IDBDatabase, writtenAt: string): Promise<Res
     }
   }
   pieces.push(new Blob([']}\n']))
+  const held = await heldFiles(store)
+  left.push(...held.unread)
   return {
+    held: held.files,
     file: new Blob(pieces, { type: 'application/json' }),
     entries: sound.length,
     photos: count,
     rest: rest.length === 0 ? null : new Blob([JSON.stringify(rest, null, 1)], { type: 'application/json' }),
     left,
   }
+}
+
+/** A file of which a piece cannot be read is no file. Stores of earlier versions of the page hold none. */
+async function heldFiles(store: IDBDatabase) {
+  const files: { name: string; file: Blob }[] = []
+  if (!store.objectStoreNames.contains('held')) return { files, unread: [] }
+  const table = await readTable(store, 'held')
+  const unread = [...table.unread]
+  for (const { key, value } of table.rows) {
+    const { name, pieces } = value as { readonly name?: unknown; readonly pieces?: unknown }
+    const parts: Blob[] = []
+    for (let piece = 0; piece < Number(pieces); piece += 1) {
+      const row = await readRow(store, 'heldBytes', [key, piece])
+      const content = row.ok ? (row.value as { readonly content?: unknown } | undefined)?.content : null
+      if (content instanceof ArrayBuffer) parts.push(new Blob([content]))
+      else unread.push({ table: 'heldBytes', key: `${key}, ${piece}`, reason: row.ok ? 'not whole' : row.reason })
+    }
+    if (parts.length === pieces) files.push({ name: String(name), file: new Blob(parts) })
+  }
+  return { files, unread }
 }
 
 function deviceName(kept: Table): string {
