@@ -15,5 +15,7 @@ export const packetPath = (packet: string): string => `/api/packets/${packet}`
 
 /** A photo by the hash of its bytes. */
 export const photoPath = (sha256: string): string => `/api/photos/${sha256}`
+/** Which photos are stored, of those that are asked for. */
+export const storedPhotosPath = '/api/photos/stored'
 /** Where uploads begin that can be taken up again (tus 1.0). */
 export const uploadsPath = '/api/photos/uploads'

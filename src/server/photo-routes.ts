@@ -6,7 +6,8 @@ import { z } from 'zod'
 import { sha256Text } from '../formats/entry/entry-kinds.ts'
 import { photoEndings } from '../formats/entry/photo-endings.ts'
 import { wholePicture } from '../formats/picture/read-picture.ts'
-import { photoPath, uploadsPath } from '../protocol/addresses.ts'
+import { photoPath, storedPhotosPath, uploadsPath } from '../protocol/addresses.ts'
+import { photosAsked, photosStored } from '../protocol/photos.ts'
 import type { Answer } from '../words/answers.ts'
 import type { PhotoFolder, PhotoProblem } from './photo-folder.ts'
 import { errorOf, refusals, told } from './refusal.ts'
@@ -39,6 +40,16 @@ export const photoRoutes: FastifyPluginAsyncZod<{ readonly photos: PhotoFolder }
       return uploads.handle(request.raw, reply.raw)
     },
   })
+
+  app.post(
+    storedPhotosPath,
+    { schema: { body: photosAsked, response: { 200: photosStored, ...refusals } } },
+    async (request) => {
+      const { photos: asked } = request.body
+      const found = await Promise.all(asked.map((sha256) => photos.find(sha256)))
+      return { stored: asked.filter((_, i) => found[i] !== null) }
+    },
+  )
 
   app.get(
     photoPath(':sha256'),

@@ -415,6 +415,13 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       expect(answer.headers.get('content-disposition')).toBe(`attachment; filename="${hashOf(content)}.jpg"`)
       expect(answer.headers.get('x-content-type-options')).toBe('nosniff')
       expect(hashOf(await readFile(join(served.folder, 'photos', hashOf(content))))).toBe(hashOf(content))
+      // Asked which of several it has, the server lists those whose bytes are there.
+      const listed = await fetch(`${served.address}/api/photos/stored`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: JSON.stringify({ photos: ['a'.repeat(64), hashOf(content)] }),
+      })
+      expect(await listed.json()).toEqual({ stored: [hashOf(content)] })
     })
 
     test('that the server no longer takes up begins anew', async () => {

@@ -86,7 +86,7 @@ export function deviceSource(isNeeded: boolean): RunSource {
     },
     onChange,
     syncNow: there('syncNow'),
-    exportDevice: there('exportDevice'),
+    handOver: there('handOver'),
     weighFile: kept('weighFile'),
     takeInFile: kept('takeInFile'),
     heldFile: there('heldFile'),

@@ -49,6 +49,15 @@ function failing(name: string, errorName: string, failures: number): () => Devic
 afterEach(() => vi.restoreAllMocks())
 
 describe('the store of a device', () => {
+  test('says since when there is something that only it has, and nothing once the server has it', async () => {
+    const store = openDeviceStore(() => openTables(freshName()))
+    expect(await must(store.counts())).toMatchObject({ unsent: 0, unsentSince: null })
+    await must(store.add([entry('a'), entry('b', { capturedAt: '2026-05-04T06:00:00.000-06:00' })]))
+    expect(await must(store.counts())).toMatchObject({ unsent: 2, unsentSince: '2026-05-04T12:00:00.000Z' })
+    await must(store.takeAnswers(['a', 'b'].map((id, i) => ({ id, outcome: 'stored', seq: i + 1 }))))
+    expect(await must(store.counts())).toMatchObject({ unsent: 0, unsentSince: null })
+  })
+
   test('has what it resolved with when it is opened again', async () => {
     const name = freshName()
     const before = openDeviceStore(() => openTables(name))

@@ -44,6 +44,8 @@ export interface PhotoFile {
 export interface DeviceCounts {
   readonly unsent: number
   readonly unsentPhotos: number
+  /** ISO 8601: the first moment of which something is only here, by the clock of the device that made it. */
+  readonly unsentSince: string | null
   readonly refused: readonly DeviceEntry[]
 }
 
@@ -245,9 +247,13 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
       using((db) =>
         db.read(['entries', 'photos'], async ({ entries, photos }) => {
           const refused = await entries.having('state', 'refused')
+          // The first that were kept: what came in later is seldom older, and there may be thousands.
+          const first = await entries.having('state', 'here', 100)
+          const times = [...first, ...refused].map(({ capturedAt }) => new Date(capturedAt).getTime())
           return {
             unsent: (await entries.count('state', 'here')) + refused.length,
             unsentPhotos: await photos.count('state', 'here'),
+            unsentSince: times.length === 0 ? null : new Date(Math.min(...times)).toISOString(),
             refused,
           }
         }),

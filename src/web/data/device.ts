@@ -41,6 +41,10 @@ export function rememberedVisit(): Visit {
 }
 export const rememberVisit = (visit: Visit): void => remember('visit', visit)
 
+/** Whether somebody was told that this tab and the installed app keep their stores apart. */
+export const mereTabWasSaid = (): boolean => recall('mere-tab') === true
+export const sayMereTab = (): void => remember('mere-tab', true)
+
 /** A browser may keep its storage shut; then things hold until the page is closed. */
 const unkept = new Map<string, unknown>()
 

@@ -1,9 +1,9 @@
 import 'fake-indexeddb/auto'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
-import { ok } from '../../core/result.ts'
+import { err, ok } from '../../core/result.ts'
 import { type DeviceStore, openDeviceStore } from './device-store.ts'
 import { openTables } from './device-tables.ts'
-import { freeablePhotos, freePhotos } from './free-photos.ts'
+import { freeablePhotos, freePhotos, recheckSentPhotos } from './free-photos.ts'
 
 async function must<T>(answer: Promise<{ ok: true; value: T } | { ok: false; error: unknown }>): Promise<T> {
   const answered = await answer
@@ -62,5 +62,26 @@ describe('photos that a device can do without', () => {
     expect(await must(store.photo('a'.repeat(64)))).toBeUndefined()
     expect(await must(store.photo('b'.repeat(64)))).toBeDefined()
     expect(lettersOf(await must(store.unsentPhotos()))).toEqual(['b', 'c'])
+  })
+})
+
+describe('photos that count as sent', () => {
+  const unsent = async () => lettersOf(await must(store.unsentPhotos()))
+
+  test('go to the server once more when it does not list them as stored', async () => {
+    const asked: string[][] = []
+    const among = async (hashes: readonly string[]) => {
+      asked.push(hashes.map((hash) => hash[0]!))
+      return ok(new Set(['b'.repeat(64)]))
+    }
+    await must(recheckSentPhotos(store, among))
+    expect(asked).toEqual([['a', 'b']])
+    expect(await unsent()).toEqual(['a', 'c'])
+  })
+
+  test('still count as sent when nobody answers', async () => {
+    const trouble = { kind: 'unreachable', message: '', problems: [] } as const
+    expect(await recheckSentPhotos(store, async () => err(trouble))).toMatchObject({ ok: false })
+    expect(await unsent()).toEqual(['c'])
   })
 })

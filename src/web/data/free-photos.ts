@@ -33,6 +33,27 @@ export async function freeablePhotos(store: DeviceStore, now: Date): Answer<read
 }
 
 /**
+ * Photos that count as sent and that the server does not list as stored, as after it was put back or a disk of it was
+ * lost, count as unsent from then on: their bytes are here, and go there once more.
+ */
+export async function recheckSentPhotos(
+  store: DeviceStore,
+  storedAmong: (hashes: readonly string[]) => Answer<ReadonlySet<string>>,
+): Answer<void> {
+  const photos = await store.photos()
+  if (!photos.ok) return fromStore(photos.error)
+  const sent = photos.value.flatMap(({ state, sha256 }) => (state === 'sent' ? [sha256] : []))
+  if (sent.length === 0) return ok(undefined)
+  const stored = await storedAmong(sent)
+  if (!stored.ok) return stored
+  for (const sha256 of sent.filter((one) => !stored.value.has(one))) {
+    const noted = await store.notePhoto(sha256, { state: 'here', uploadUrl: null })
+    if (!noted.ok) return fromStore(noted.error)
+  }
+  return ok(undefined)
+}
+
+/**
  * Lets go of their bytes, of each only once the server said just now that it has it; one that it lacks counts as not
  * sent from then on. The entries stay, and the pictures are fetched when they are shown.
  */

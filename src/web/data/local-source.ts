@@ -285,8 +285,13 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     packet: (id, wish, making) => fromServer(id, () => fetchPacket(id, wish, making)),
 
     async entries(run, kind) {
-      const entries = await store.entries(kind, run)
-      return entries.ok ? ok(asKept(entries.value, kind)) : fromStore(entries.error)
+      const [entries, photos] = await Promise.all([
+        store.entries(kind, run),
+        kind === 'photo' ? store.unsentPhotos() : ok([]),
+      ])
+      if (!entries.ok) return fromStore(entries.error)
+      if (!photos.ok) return fromStore(photos.error)
+      return ok(asKept(entries.value, kind, new Set(photos.value.map(({ sha256 }) => sha256))))
     },
 
     async appendEntry(run, kind, body, author, supersedes) {
@@ -340,10 +345,10 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       return status()
     },
 
-    async exportDevice() {
+    async handOver(run) {
       const [transfer, device] = await Promise.all([later(() => import('./device-transfer.ts')), store.device(newId())])
       if (!transfer.ok) return transfer
-      return device.ok ? transfer.value.exportDevice(store, device.value) : fromStore(device.error)
+      return device.ok ? transfer.value.handOver(store, device.value, run) : fromStore(device.error)
     },
 
     async weighFile(file) {
@@ -430,10 +435,10 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     if (!counts.ok) return fromStore(counts.error)
     if (!lastSync.ok) return fromStore(lastSync.error)
     if (!persisted.ok) return fromStore(persisted.error)
-    const { unsent, unsentPhotos, refused } = counts.value
+    const { unsent, unsentPhotos, unsentSince, refused } = counts.value
     return ok({
       ...room,
-      ...{ unsent, unsentPhotos, freeable: sumOf(freeable.value), held: held.value },
+      ...{ unsent, unsentPhotos, unsentSince, freeable: sumOf(freeable.value), held: held.value },
       refused: refused.map(({ id, kind, reason }) => ({ id, kind, reason: reason ?? '' })),
       persisted: persisted.value ?? null,
       lastSync: lastSync.value ?? null,
@@ -460,15 +465,22 @@ const bodiesNow: { readonly [K in SideKind]: (schemaVersion: number, body: unkno
   assignment: (_, body) => body,
 }
 
-/** Entries of one kind as the page shows them: which are superseded, and which were superseded twice. */
-function asKept<K extends SideKind>(entries: readonly DeviceEntry[], kind: K): readonly KeptEntry<K>[] {
+/**
+ * Entries of one kind as the page shows them: which are superseded, and which were superseded twice.
+ * @param unsent  hashes of photos whose bytes are here only: that one is described on the server is not to have it there
+ */
+function asKept<K extends SideKind>(
+  entries: readonly DeviceEntry[],
+  kind: K,
+  unsent: ReadonlySet<string>,
+): readonly KeptEntry<K>[] {
   const rivals = rivalsAmong(entries)
   const superseded = new Set(entries.map(({ supersedes }) => supersedes))
   return entries.map(({ id, run, author, device, capturedAt, supersedes, state, schemaVersion, body }) => ({
     ...{ id, run, kind, author, device, capturedAt, supersedes },
     rivals: (supersedes === null ? [] : (rivals.get(supersedes) ?? [])).filter((other) => other !== id),
     isSuperseded: superseded.has(id),
-    state: state === 'sent' ? 'sent' : 'here',
+    state: state === 'sent' && !unsent.has((body as { readonly sha256?: string }).sha256 ?? '') ? 'sent' : 'here',
     body: bodiesNow[kind](schemaVersion, body) as KeptEntry<K>['body'],
   }))
 }

@@ -18,16 +18,19 @@ const pauses = [500, 2000, 5000]
 
 /**
  * Brings every photo that is only here to the server, one after the other. A photo counts as sent once the server says
- * that it has content of this hash.
+ * that it has content of this hash. One that it refuses stays here and stops no other; the first refusal is told.
  */
 export async function sendPhotos(store: DeviceStore): Answer<void> {
   const unsent = await store.unsentPhotos()
   if (!unsent.ok) return fromStore(unsent.error)
+  let refusal: Awaited<Answer<void>> = ok(undefined)
   for (const photo of unsent.value) {
     const sent = await sendPhoto(store, photo)
-    if (!sent.ok) return sent
+    if (sent.ok) continue
+    if (sent.error.kind !== 'refused') return sent
+    if (refusal.ok) refusal = sent
   }
-  return ok(undefined)
+  return refusal
 }
 
 async function sendPhoto(store: DeviceStore, { sha256, uploadUrl }: PhotoRow): Answer<void> {

@@ -1,5 +1,6 @@
+import { language } from '../language.ts'
 import { d } from './messages.ts'
-import type { RunSource } from './run-source.ts'
+import type { DeviceStatus, RunSource } from './run-source.ts'
 import { useStatus } from './use-status.ts'
 
 /** On the road of each page, what is on this device only. */
@@ -8,8 +9,16 @@ export function RoadState({ source }: { readonly source: RunSource }) {
   if (status === null || (status.unsent === 0 && status.unsentPhotos === 0)) return null
   return (
     <span class="road-state">
-      {status.unsent > 0 && <b>{d.status.unsent(status.unsent)}</b>}
-      {status.unsentPhotos > 0 && <b>{d.status.photos(status.unsentPhotos)}</b>}
+      {status.unsent > 0 && <b>{d.status.onlyHere(status.unsent, sinceWords(status))}</b>}
+      {status.unsentPhotos > 0 && <b>{d.status.photosOnlyHere(status.unsentPhotos)}</b>}
     </span>
   )
+}
+
+/** Since when: the time alone where that was today. */
+export function sinceWords({ unsentSince }: Pick<DeviceStatus, 'unsentSince'>): string {
+  const since = new Date(unsentSince ?? Date.now())
+  const time: Intl.DateTimeFormatOptions = { hour: '2-digit', minute: '2-digit' }
+  const isToday = since.toDateString() === new Date().toDateString()
+  return since.toLocaleString(language(), isToday ? time : { ...time, day: 'numeric', month: 'short' })
 }

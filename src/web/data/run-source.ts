@@ -143,6 +143,8 @@ export interface DeviceStatus {
   readonly unsent: number
   /** Photos whose bytes are on this device only. */
   readonly unsentPhotos: number
+  /** ISO 8601: since when there are entries on this device only; null when there are none. */
+  readonly unsentSince: string | null
   /** Photos that the server has, and whose bytes this device can let go of. */
   readonly freeable: PhotoSum
   /** Entries that the server refused; they stay here. */
@@ -162,6 +164,13 @@ export interface Change {
   readonly runs: readonly string[]
   /** Whether this page made them itself, and so has them already. */
   readonly isOwn: boolean
+}
+
+/** Runs as one file, to hand over to another device. */
+export interface HandoverFile {
+  readonly content: Blob
+  /** Photos that belong to it and whose bytes are not on this device. */
+  readonly elsewhere: number
 }
 
 /** What a file from another device would change here. */
@@ -252,8 +261,8 @@ export interface RunSource {
   /** Sends and fetches now, and waits for it; what went wrong is in the status. */
   syncNow(): Answer<DeviceStatus>
 
-  /** Everything on this device as one plain JSON file. */
-  exportDevice(): Answer<Blob>
+  /** A run with everything that is recorded at it as one file; all runs of this device for null. */
+  handOver(run: string | null): Answer<HandoverFile>
   /** What such a file would change. One of a newer program is kept on this device, and refused with what it needs. */
   weighFile(file: File): Answer<Weighed>
   /**

@@ -1,9 +1,17 @@
 import { err, ok } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
-import { entriesPath, packetOfRunPath, packetPath, photoPath, recordPath } from '../../protocol/addresses.ts'
+import {
+  entriesPath,
+  packetOfRunPath,
+  packetPath,
+  photoPath,
+  recordPath,
+  storedPhotosPath,
+} from '../../protocol/addresses.ts'
 import type { EntryAnswers, EntryPage } from '../../protocol/entries.ts'
 import type { ErrorAnswer } from '../../protocol/error-answer.ts'
 import type { PacketLine, PacketStep, PacketWish } from '../../protocol/packets.ts'
+import { mostPhotosAsked, type PhotosStored } from '../../protocol/photos.ts'
 import { heardAnswer, heardError } from './heard.ts'
 import type { HeardAnswer, Page, ServerEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
@@ -52,6 +60,20 @@ export async function hasPhoto(sha256: string): Answer<boolean> {
   const answer = await ask(photoPath(sha256), { method: 'HEAD' })
   if (answer.ok) return ok(true)
   return answer.error.status === 404 ? ok(false) : answer
+}
+
+/** Which of these photos the server lists as stored; all that it is asked of is told, or nothing. */
+export async function storedPhotos(hashes: readonly string[]): Answer<ReadonlySet<string>> {
+  const stored = new Set<string>()
+  for (let from = 0; from < hashes.length; from += mostPhotosAsked) {
+    const photos = hashes.slice(from, from + mostPhotosAsked)
+    const answer = await ask(storedPhotosPath, { method: 'POST', json: { photos } })
+    if (!answer.ok) return answer
+    const said = await json<PhotosStored>(answer.value)
+    if (!said.ok) return said
+    for (const hash of said.value.stored) stored.add(hash)
+  }
+  return ok(stored)
 }
 
 /** Null when the server does not have it. */

@@ -2,7 +2,9 @@ import { useState } from 'preact/hooks'
 import { troubleWords } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { megabytes } from '../parts/megabytes.ts'
+import { bringOverPath } from '../route.ts'
 import { d } from './messages.ts'
+import { sinceWords } from './road-state.tsx'
 import type { DeviceStatus, PhotoSum, RunSource } from './run-source.ts'
 import './status-line.css'
 import { useStatus } from './use-status.ts'
@@ -44,12 +46,17 @@ function Facts({ source, status }: FactsProps) {
     <>
       <p role="status" class="device-state" data-unsent={unsent} data-unsent-photos={unsentPhotos}>
         {isAllSent && lastSync !== null && isSecureContext && <span>{d.status.saved}</span>}
-        {unsent > 0 && <b>{d.status.unsent(unsent)}</b>}
+        {unsent > 0 && <b>{d.status.unsent(unsent, sinceWords(status))}</b>}
         {unsentPhotos > 0 && <b>{d.status.photos(unsentPhotos)}</b>}
         {refused.length > 0 && <b>{d.status.refused(refused.length)}</b>}
         {status.isSyncing && <span>{d.status.syncing}</span>}
       </p>
+      {!isAllSent && status.persisted === false && <p class="device-trouble">{d.status.notPersisted}</p>}
       {status.trouble !== null && <p class="device-trouble">{status.trouble.message}</p>}
+      {status.trouble?.kind === 'unreachable' && !isAllSent && (
+        // The server may be at another address by now, and this page is still opened from the old one.
+        <a href={bringOverPath}>{d.status.moved}</a>
+      )}
       {status.trouble?.kind === 'not let in' && (
         // A page of the server's own, so the browser has to open it anew.
         <a class="button" href="/let-in" target="_self">

@@ -1,8 +1,10 @@
 import { ok, type Result } from '../../core/result.ts'
 import { now } from './device.ts'
 import type { DeviceStore } from './device-store.ts'
+import { recheckSentPhotos } from './free-photos.ts'
 import { later } from './later.ts'
 import type { Trouble } from './run-source.ts'
+import { storedPhotos } from './server-peer.ts'
 import { fromStore } from './store-trouble.ts'
 import { syncEntries } from './sync.ts'
 
@@ -30,6 +32,7 @@ export function startSyncLoop(store: DeviceStore, changed: (runs: readonly strin
   let isWanted = false
   let trouble: Trouble | null = null
   let pause = firstPause
+  let recheckedAt = 0
   let timer: ReturnType<typeof setTimeout> | undefined
 
   function soon(): Promise<void> {
@@ -45,7 +48,9 @@ export function startSyncLoop(store: DeviceStore, changed: (runs: readonly strin
     changed([])
     while (isWanted) {
       isWanted = false
-      const round = await alone(() => syncOnce(store))
+      const isRecheck = Date.now() - recheckedAt > recheckAfter
+      const round = await alone(() => syncOnce(store, isRecheck))
+      if (round.ok && isRecheck) recheckedAt = Date.now()
       trouble = round.ok ? null : round.error
       changed(round.ok ? round.value : [])
     }
@@ -61,9 +66,14 @@ export function startSyncLoop(store: DeviceStore, changed: (runs: readonly strin
   return { soon, once: () => underWay ?? soon(), isUnderWay: () => underWay !== null, trouble: () => trouble }
 }
 
-async function syncOnce(store: DeviceStore): Promise<Result<readonly string[], Trouble>> {
+/** How long what the server listed of photos is believed, milliseconds: our judgement. */
+const recheckAfter = 600_000
+
+async function syncOnce(store: DeviceStore, isRecheck: boolean): Promise<Result<readonly string[], Trouble>> {
   const entries = await syncEntries(store)
   if (!entries.ok) return entries
+  const rechecked = isRecheck ? await recheckSentPhotos(store, storedPhotos) : ok(undefined)
+  if (!rechecked.ok) return rechecked
   const photos = await store.unsentPhotos()
   if (!photos.ok) return fromStore(photos.error)
   if (photos.value.length > 0) {

@@ -1,11 +1,15 @@
 import 'fake-indexeddb/auto'
-import { describe, expect, test } from 'vitest'
+import { strToU8, zipSync } from 'fflate'
+import { beforeEach, describe, expect, test, vi } from 'vitest'
+import { pngOf } from '../../../test/cases/documents/png-of.ts'
 import { demoProject } from '../../operations/demo-project.ts'
+import { withoutPlace } from './device-entry.ts'
 import { type DeviceStore, openDeviceStore } from './device-store.ts'
 import { openTables } from './device-tables.ts'
-import { exportDevice } from './device-transfer.ts'
+import { handOver } from './device-transfer.ts'
 import { heldFile } from './held-files.ts'
 import { readKeptRun } from './kept-run.ts'
+import { sha256Of } from './sha256.ts'
 import { takeInFile, weighFile } from './take-in-file.ts'
 
 const at = '2026-05-04T15:30:00.000Z'
@@ -184,8 +188,100 @@ describe('a file from another device', () => {
     // As a server that took it in earlier sends it, and as it then stands in a file of this device.
     const entry = { ...wrongPlace, seq: 9, project: 'own' } as never
     await store.takePage({ after: 0, cursor: { seq: 9, id: wrongPlace.id }, entries: [entry] })
-    const written = new File([await must(exportDevice(store, 'phone'))], 'again.json')
+    const written = new File([(await must(handOver(store, 'phone', null))).content], 'again.zip')
     expect(await must(takeInFile(store, written))).toMatchObject({ entries: 0, already: 4, left: [] })
     expect(await idsIn(store)).toHaveLength(4)
+  })
+})
+
+describe('a handover', () => {
+  // What the browser alone can do: draw a picture.
+  const shown = () => Promise.resolve({ close: () => {} })
+  beforeEach(() => void vi.stubGlobal('createImageBitmap', shown))
+
+  const pictures = [pngOf(2, 2), pngOf(3, 2), pngOf(4, 2)].map((bytes) => new Uint8Array(bytes))
+  const hash = (bytes: Uint8Array<ArrayBuffer>) => sha256Of(bytes.buffer)
+  async function filled(): Promise<DeviceStore> {
+    const store = freshStore()
+    await must(takeIn(store, runEntry, failed, corrected))
+    for (const [i, content] of pictures.entries()) {
+      const sha256 = await hash(content)
+      const body = {
+        ...{ sha256, type: 'image/png', bytes: content.length, width: 2, height: 2, takenAt: null, position: null },
+        ...{ of: null, drawnOn: null, note: null },
+      }
+      const id = `0190a1b2-002${i}-7000-8000-000000000000`
+      const entry = { ...common, id, kind: 'photo', supersedes: null, body, project: 'own' } as never
+      await must(store.add([entry], { sha256, type: 'image/png', content: content.buffer.slice(0) }))
+    }
+    return store
+  }
+  const handed = async (store: DeviceStore) => {
+    const { content, elsewhere } = await must(handOver(store, 'phone', run))
+    expect(elsewhere).toBe(0)
+    return new File([content], 'h.zip')
+  }
+  const photosIn = async (store: DeviceStore) => (await must(store.photos())).map(({ sha256 }) => sha256).sort()
+
+  test('brings a run with its photos from one device to another, once', async () => {
+    const [store, other] = [await filled(), freshStore()]
+    const file = await handed(store)
+    expect(await must(weighFile(other, file))).toMatchObject({
+      runs: [{ id: run, isNew: true }],
+      fresh: { run: 1, reading: 2, photo: 3 },
+      photos: 3,
+      left: [],
+    })
+    expect(await must(takeInFile(other, file))).toEqual({ entries: 6, photos: 3, already: 0, left: [] })
+    expect((await must(other.everything())).map(withoutPlace)).toEqual(
+      (await must(store.everything())).map(withoutPlace),
+    )
+    for (const sha256 of await photosIn(store)) {
+      const photo = await must(other.photo(sha256))
+      expect(photo && (await sha256Of(photo.content))).toBe(sha256)
+    }
+    // To be sent on, by whichever of the two comes to a server first.
+    expect(await must(other.unsentPhotos())).toHaveLength(3)
+    expect(await must(takeInFile(other, file))).toEqual({ entries: 0, photos: 0, already: 9, left: [] })
+  })
+
+  test('that is broken off where there is no more room is completed by taking it in once more', async () => {
+    const file = await handed(await filled())
+    const other = freshStore()
+    let photos = 0
+    const full: DeviceStore = {
+      ...other,
+      add: (entries, photo) =>
+        photo !== undefined && ++photos > 1
+          ? Promise.resolve({ ok: false, error: { kind: 'no room', reason: 'full' } })
+          : other.add(entries, photo),
+    }
+    expect(await takeInFile(full, file)).toMatchObject({ ok: false, error: { kind: 'no room' } })
+    expect(await idsIn(other)).toHaveLength(6)
+    expect(await photosIn(other)).toHaveLength(1)
+    expect(await must(takeInFile(other, file))).toEqual({ entries: 0, photos: 2, already: 7, left: [] })
+  })
+
+  test('has a photo with other bytes left out, and says so by its name', async () => {
+    const bytes = new Uint8Array(await (await handed(await filled())).arrayBuffer())
+    const at = Buffer.from(bytes).indexOf(Buffer.from(pictures[1]!))
+    const spoilt = new File([bytes.with(at + 40, bytes[at + 40]! ^ 1)], 'h.zip')
+    const other = freshStore()
+    const { left, entries, photos } = await must(takeInFile(other, spoilt))
+    expect([entries, photos]).toEqual([6, 2])
+    expect(left).toMatchObject([{ table: 'photos', raw: { sha256: await hash(pictures[1]!) } }])
+    expect(await must(other.held())).toMatchObject([{ name: 'rest-of-h.zip' }])
+  })
+
+  test('of a newer program is held as it is, once, and comes in when it can be read', async () => {
+    const store = freshStore()
+    const later = zipSync({ 'manifest.json': strToU8('{"format":"lapwise-handover/2"}') })
+    const file = new File([later as Uint8Array<ArrayBuffer>], 'later.zip')
+    for (let time = 0; time < 2; time += 1)
+      expect(await weighFile(store, file)).toMatchObject({ ok: false, error: { kind: 'refused' } })
+    const held = await must(store.held())
+    expect(held).toMatchObject([{ name: 'later.zip', why: { kind: 'newer format', version: 2 } }])
+    const kept = await must(heldFile(store, held[0]!))
+    expect(Buffer.from(await kept.arrayBuffer()).equals(Buffer.from(later))).toBe(true)
   })
 })

@@ -3,12 +3,12 @@ import { theirs } from '../../core/theirs.ts'
 import type { Carried, CarriedEntry, CarriedPhoto, LeftOut } from '../../formats/entry/carried.ts'
 import { readDeviceFile, writeDeviceFile } from '../../formats/entry/device-file.ts'
 import type { EntryKind } from '../../formats/entry/entry-kinds.ts'
+import { readHandover } from '../../formats/handover/read-handover.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { readPicture, wholePicture } from '../../formats/picture/read-picture.ts'
 import type { PictureFault } from '../../words/problems/file.ts'
 import { problemsOfFileEntries } from './check-file-entries.ts'
 import type { DeviceStore } from './device-store.ts'
-import { toBase64 } from './device-transfer.ts'
 import { holdFile } from './held-files.ts'
 import { standingOf } from './merge-entries.ts'
 import { d } from './messages.ts'
@@ -19,7 +19,7 @@ import { fromStore } from './store-trouble.ts'
 
 /** What a file from another device would change here; nothing is changed. */
 export async function weighFile(store: DeviceStore, file: File): Answer<Weighed> {
-  const carried = await readCarried(file)
+  const carried = await readCarried(store, file)
   if (!carried.ok) return carried
   const sorted = await sortEntries(store, carried.value)
   if (!sorted.ok) return sorted
@@ -50,7 +50,7 @@ export async function weighFile(store: DeviceStore, file: File): Answer<Weighed>
  * and the server would not know them again. What cannot be taken in stops nothing else, and is kept beside.
  */
 export async function takeInFile(store: DeviceStore, file: File): Answer<Imported> {
-  const carried = await readCarried(file)
+  const carried = await readCarried(store, file)
   if (!carried.ok) return carried
   const sorted = await sortEntries(store, carried.value)
   if (!sorted.ok) return sorted
@@ -74,9 +74,24 @@ export async function takeInFile(store: DeviceStore, file: File): Answer<Importe
   })
 }
 
-async function readCarried(file: File): Answer<Carried> {
-  const read = readDeviceFile(file.name, await file.text())
-  return read.ok ? read : err({ kind: 'refused', message: d.trouble.notDeviceFile(file.name), problems: read.error })
+/** What the file brings. One of a newer program is held on this device, and refused with what it needs. */
+async function readCarried(store: DeviceStore, file: File): Answer<Carried> {
+  const refused = (problems: readonly InputProblem[]) =>
+    err({ kind: 'refused', message: d.trouble.notDeviceFile(file.name), problems } as const)
+  const bytesOf = async (from: number, to: number): Promise<Uint8Array> =>
+    new Uint8Array(await file.slice(from, to).arrayBuffer())
+  const isZip = new TextDecoder('latin1').decode(await bytesOf(0, 2)) === 'PK'
+  if (!isZip) {
+    const read = readDeviceFile(file.name, await file.text())
+    return read.ok ? read : refused(read.error)
+  }
+  const source = { size: file.size, read: bytesOf }
+  const read = await readHandover(file.name, source, (bytes) => sha256Of(bytes.slice().buffer))
+  if (!read.ok) return refused(read.error)
+  if (read.value.kind === 'handover') return ok(read.value.carried)
+  const { version } = read.value
+  const held = await holdFile(store, file.name, { kind: 'newer format', version }, file)
+  return held.ok ? err({ kind: 'refused', message: d.trouble.newerFile(file.name, version), problems: [] }) : held
 }
 
 /** Entries of a file by what they are to this device. */
@@ -191,4 +206,12 @@ async function restOf({ device, writtenAt }: Carried, left: readonly LeftOut[]):
   for await (const piece of writeDeviceFile({ device, writtenAt }, raws('entries'), photos()))
     pieces.push(new Blob([piece]))
   return new Blob(pieces)
+}
+
+function toBase64(bytes: Uint8Array): string {
+  let characters = ''
+  // More arguments at a time would overflow some browsers' stack.
+  for (let start = 0; start < bytes.length; start += 0x8000)
+    characters += String.fromCharCode(...bytes.subarray(start, start + 0x8000))
+  return btoa(characters)
 }

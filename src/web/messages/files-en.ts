@@ -18,9 +18,34 @@ const kinds: Readonly<Record<EntryKind, (n: number) => string>> = {
 
 /** What is said of files that go from device to device, in English. */
 export const filesEn = {
+  bring: {
+    title: 'Bring over what was recorded elsewhere',
+    why: 'Each address keeps a store of its own on a device. On an iPhone, so do the browser and the installed app. When the address of the server has changed, or the app was installed later, what was recorded before lies in the other store, and goes over as one file.',
+    there: 'First, where it was recorded: at the old address, or in the browser',
+    thereHow:
+      'Open this page there (it opens without the server), save everything to a file, and leave the store as it is.',
+    unsent: (n: number, photos: number) =>
+      `At this address ${n === 1 ? '1 entry' : `${n} entries`} and ${photos === 1 ? '1 photo' : `${photos} photos`} are on this device only.`,
+    allSent: 'At this address nothing is on this device only: nothing has to be brought over from here.',
+    here: 'Then here, at the new address or in the installed app: take the file in',
+    hereHow: 'What it would change is shown first. What is here already stays, so it may be taken in twice.',
+  },
   title: 'Files in and out',
-  save: 'Save everything to a file',
   take: 'Take in a file from a device',
+  handOver: 'Hand over this run',
+  handOverHow:
+    'The run with everything recorded at it, photos too, in one file: for another phone or the office, without a server.',
+  handOverAll: 'Save everything to a file',
+  making: 'Making the file …',
+  made: (size: string) => `The file is made: ${size}.`,
+  elsewhere: (n: number) =>
+    n === 1
+      ? '1 photo is not on this device, and so not in the file.'
+      : `${n} photos are not on this device, and so not in the file.`,
+  share: 'Share it',
+  saveFile: 'Save it',
+  notShared: 'It could not be shared here. Save it, and send the file.',
+  notMade: 'The file was not made.',
   rescue: 'If that does not work: save what can be read',
   looking: (file: string) => `Looking at ${file} …`,
   failed: 'The file was not taken in.',

@@ -4,9 +4,34 @@ const of = (one: string, many: string) => (n: number) => (n === 1 ? `1 ${one}` :
 
 /** The same in Spanish. */
 export const filesEs: FilesWords = {
+  bring: {
+    title: 'Traer lo registrado en otro lugar',
+    why: 'Cada dirección tiene su propio almacén en un dispositivo. En un iPhone, también el navegador y la aplicación instalada. Si la dirección del servidor cambió, o la aplicación se instaló después, lo registrado antes está en el otro almacén, y pasa como un archivo.',
+    there: 'Primero, donde se registró: en la dirección vieja, o en el navegador',
+    thereHow: 'Abra esta página allí (se abre sin el servidor), guarde todo en un archivo y deje el almacén como está.',
+    unsent: (n, photos) =>
+      `En esta dirección ${n === 1 ? '1 registro' : `${n} registros`} y ${photos === 1 ? '1 foto' : `${photos} fotos`} están solo en este dispositivo.`,
+    allSent: 'En esta dirección nada está solo en este dispositivo: de aquí no hay que llevar nada.',
+    here: 'Después aquí, en la dirección nueva o en la aplicación instalada: incorpore el archivo',
+    hereHow:
+      'Primero se muestra lo que cambiaría. Lo que ya está aquí se queda, así que se puede incorporar dos veces.',
+  },
   title: 'Archivos que entran y salen',
-  save: 'Guardar todo en un archivo',
   take: 'Incorporar un archivo de otro dispositivo',
+  handOver: 'Entregar este tramo',
+  handOverHow:
+    'El tramo con todo lo registrado en él, también las fotos, en un archivo: para otro teléfono o la oficina, sin servidor.',
+  handOverAll: 'Guardar todo en un archivo',
+  making: 'Haciendo el archivo …',
+  made: (size) => `El archivo está hecho: ${size}.`,
+  elsewhere: (n) =>
+    n === 1
+      ? '1 foto no está en este dispositivo, y por eso tampoco en el archivo.'
+      : `${n} fotos no están en este dispositivo, y por eso tampoco en el archivo.`,
+  share: 'Compartirlo',
+  saveFile: 'Guardarlo',
+  notShared: 'Aquí no se pudo compartir. Guárdelo y envíe el archivo.',
+  notMade: 'El archivo no se hizo.',
   rescue: 'Si eso no funciona: guardar lo que se pueda leer',
   looking: (file) => `Mirando ${file} …`,
   failed: 'El archivo no se incorporó.',

@@ -4,6 +4,7 @@ import type { Imported, RunSource, Trouble, Weighed } from '../data/run-source.t
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { LeftList } from './left-list.tsx'
 import { words } from './words.ts'
+import './transfer.css'
 
 type State =
   | { readonly is: 'looking' }

@@ -8,8 +8,11 @@ import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { m } from '../messages.ts'
 import { download } from '../parts/download.ts'
+import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { AcceptanceMark } from '../parts/verdict-sign.tsx'
+
+const handOver = partOf(() => import('../transfer/hand-over.tsx'))
 
 interface Props {
   readonly source: RunSource
@@ -112,6 +115,9 @@ export function RecordPane({ source, judged, run }: Props) {
           trouble={making.trouble}
         />
       )}
+      <LaterPart part={handOver} title={m.record.failed}>
+        {({ HandOver }) => <HandOver source={source} run={run} name={judged.run.name} />}
+      </LaterPart>
     </section>
   )
 }

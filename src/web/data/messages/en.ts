@@ -10,6 +10,8 @@ export const en = {
       'This address is not encrypted: the page only shows what the server has, keeps nothing without a network, and takes no entry. Open the address that begins with https; whoever runs the server can say how (npm start -- --lan).',
     runUnreadable: 'The server gave a run that this page cannot read.',
     readingsUnreadable: 'The server gave readings that this page cannot read.',
+    newerFile: (file: string, version: number) =>
+      `${file} was made by a newer program, in version ${version} of its format. It is kept on this device: fetch a newer page where there is a network, then try it again.`,
     notHeld: 'That file is no longer kept on this device.',
     noSuchRun: (id: string) => `There is no run ${id}.`,
     noRoom: 'This device has no room left for it. What was saved before is kept.',
@@ -30,10 +32,14 @@ export const en = {
   status: {
     label: 'This device',
     saved: 'All is on the server',
-    unsent: (n: number) => (n === 1 ? '1 entry is on this device only' : `${n} entries are on this device only`),
+    unsent: (n: number, since: string) =>
+      `${n === 1 ? '1 entry is' : `${n} entries are`} on this device only, since ${since}`,
+    onlyHere: (n: number, since: string) => `${n === 1 ? '1 entry' : `${n} entries`} only here since ${since}`,
+    photosOnlyHere: (n: number) => `${n === 1 ? '1 photo' : `${n} photos`} only here`,
     photos: (n: number) => (n === 1 ? '1 photo is on this device only' : `${n} photos are on this device only`),
     refused: (n: number) => (n === 1 ? '1 entry was refused by the server' : `${n} entries were refused by the server`),
     refusedOne: (kind: string, reason: string) => `${kind}: ${reason}`,
+    moved: 'The server has another address now? Bring this over',
     syncing: 'Sending and fetching …',
     letIn: 'Let this device in',
     sync: 'Send and fetch now',

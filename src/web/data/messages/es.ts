@@ -13,6 +13,8 @@ export const es: DeviceMessages = {
       'Esta dirección no está cifrada: la página solo muestra lo que tiene el servidor, no guarda nada sin red y no admite registros. Abra la dirección que empieza por https; quien lleva el servidor sabe cómo (npm start -- --lan).',
     runUnreadable: 'El servidor dio un tramo que esta página no puede leer.',
     readingsUnreadable: 'El servidor dio lecturas que esta página no puede leer.',
+    newerFile: (file, version) =>
+      `${file} lo hizo un programa más nuevo, en la versión ${version} de su formato. Se guarda en este dispositivo: traiga una página más nueva donde haya red y pruebe otra vez.`,
     notHeld: 'Ese archivo ya no se guarda en este dispositivo.',
     noSuchRun: (id) => `No hay ningún tramo ${id}.`,
     noRoom: 'No queda espacio en este dispositivo. Lo guardado antes se conserva.',
@@ -32,11 +34,14 @@ export const es: DeviceMessages = {
   status: {
     label: 'Este dispositivo',
     saved: 'Todo está en el servidor',
-    unsent: (n) =>
-      n === 1 ? '1 registro está solo en este dispositivo' : `${n} registros están solo en este dispositivo`,
+    unsent: (n, since) =>
+      `${n === 1 ? '1 registro está' : `${n} registros están`} solo en este dispositivo, desde ${since}`,
+    onlyHere: (n, since) => `${n === 1 ? '1 registro' : `${n} registros`} solo aquí desde ${since}`,
+    photosOnlyHere: (n) => `${n === 1 ? '1 foto' : `${n} fotos`} solo aquí`,
     photos: (n) => (n === 1 ? '1 foto está solo en este dispositivo' : `${n} fotos están solo en este dispositivo`),
     refused: (n) => (n === 1 ? 'El servidor rechazó 1 registro' : `El servidor rechazó ${n} registros`),
     refusedOne: (kind, reason) => `${kind}: ${reason}`,
+    moved: '¿El servidor tiene ahora otra dirección? Lleve esto allí',
     syncing: 'Enviando y recibiendo …',
     letIn: 'Dar entrada a este dispositivo',
     sync: 'Enviar y recibir ahora',

@@ -1,0 +1,86 @@
+import { useState } from 'preact/hooks'
+import type { HandoverFile, RunSource, Trouble } from '../data/run-source.ts'
+import { download } from '../parts/download.ts'
+import { megabytes } from '../parts/megabytes.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
+import { words } from './words.ts'
+import './transfer.css'
+
+type State =
+  | { readonly is: 'asked' }
+  | { readonly is: 'making' }
+  | { readonly is: 'made'; readonly file: File; readonly elsewhere: number }
+  | { readonly is: 'failed'; readonly trouble: Trouble }
+
+interface Props {
+  readonly source: RunSource
+  /** Null for all runs of this device. */
+  readonly run: string | null
+  /** In the name of the file. */
+  readonly name: string
+}
+
+/**
+ * Makes a file of a run, and hands it to the system's sharing or saves it. It is made first: a browser shares only what
+ * it is given at the touch itself.
+ */
+export function HandOver({ source, run, name }: Props) {
+  const w = words()
+  const [state, setState] = useState<State>({ is: 'asked' })
+  const make = async (): Promise<void> => {
+    setState({ is: 'making' })
+    const answer = await source.handOver(run)
+    setState(answer.ok ? made(answer.value, name) : { is: 'failed', trouble: answer.error })
+  }
+  return (
+    <div class="hand-over">
+      {run !== null && <p class="hint">{w.handOverHow}</p>}
+      {state.is !== 'made' && (
+        <button type="button" class="button" onClick={() => void make()}>
+          {run === null ? w.handOverAll : w.handOver}
+        </button>
+      )}
+      {state.is === 'making' && <p role="status">{w.making}</p>}
+      {state.is === 'made' && <Made file={state.file} elsewhere={state.elsewhere} />}
+      {state.is === 'failed' && <TroubleNote title={w.notMade} trouble={state.trouble} />}
+    </div>
+  )
+}
+
+function made({ content, elsewhere }: HandoverFile, name: string): State {
+  const file = `lapwise-${name.replaceAll(/[^\p{L}\p{N}-]+/gu, '-')}.zip`
+  return { is: 'made', file: new File([content], file, { type: 'application/zip' }), elsewhere }
+}
+
+function Made({ file, elsewhere }: { readonly file: File; readonly elsewhere: number }) {
+  const w = words()
+  const shared = { files: [file] }
+  // Some browsers have no such thing, and some share no files of this kind.
+  const canShare = 'canShare' in navigator && navigator.canShare(shared)
+  const [isRefused, setRefused] = useState(false)
+  const share = async (): Promise<void> => {
+    try {
+      await navigator.share(shared)
+    } catch (cause) {
+      // Who closes the system's own sheet without sharing has the file as before.
+      if (!(cause instanceof DOMException) || cause.name !== 'AbortError') setRefused(true)
+    }
+  }
+  return (
+    <>
+      <p role="status">{w.made(megabytes(file.size))}</p>
+      {elsewhere > 0 && <p class="device-trouble">{w.elsewhere(elsewhere)}</p>}
+      {isRefused && <p role="alert">{w.notShared}</p>}
+      <div class="buttons">
+        {canShare && (
+          <button type="button" class="button main" onClick={() => void share()}>
+            {w.share}
+          </button>
+        )}
+        <button type="button" class={canShare ? 'button' : 'button main'} onClick={() => download(file, file.name)}>
+          {w.saveFile}
+        </button>
+      </div>
+    </>
+  )
+}
