@@ -37,7 +37,17 @@ export const pageRoutes: FastifyPluginAsync<{ readonly folder: string }> = async
         .sendFile(file, folder, { cacheControl: false }),
     )
   }
-  for (const path of ['/', '/index.html', '/need', '/check', '/lay-out', '/gallery', '/runs/:run', '/runs/:run/*'])
+  for (const path of [
+    '/',
+    '/index.html',
+    '/need',
+    '/check',
+    '/lay-out',
+    '/bring-over',
+    '/gallery',
+    '/runs/:run',
+    '/runs/:run/*',
+  ])
     send(path, 'index.html')
   for (const path of ['/rescue', '/rescue.html']) send(path, 'rescue.html')
   for (const file of stableFiles) send(`/${file}`, file)

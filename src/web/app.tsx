@@ -6,6 +6,7 @@ import { useLanguage } from './fieldwork/preferences.ts'
 import { m } from './messages.ts'
 import { BrokenPage } from './parts/broken-page.tsx'
 import { Foot } from './parts/foot.tsx'
+import { InstallFirst } from './parts/install-first.tsx'
 import { LaterPart, partOf } from './parts/later-part.tsx'
 import { PreferencesBar } from './parts/preferences-bar.tsx'
 import { parseRoute, runsPath, useRoute } from './route.ts'
@@ -18,6 +19,7 @@ const siteView = partOf(() => import('./site/site-view.tsx'))
 const galleryView = partOf(() => import('./gallery/gallery-view.tsx'))
 const editView = partOf(() => import('./run-form/edit-view.tsx'))
 const layOutView = partOf(() => import('./run-form/lay-out-view.tsx'))
+const bringOverView = partOf(() => import('./transfer/bring-over-view.tsx'))
 const checkView = partOf(() => import('./check/check-view.tsx'))
 
 /** Fetches what the address shows while the page is still being made ready for it. */
@@ -51,6 +53,7 @@ export function App({ source }: { readonly source: RunSource }) {
           <RoadState source={source} />
           <PreferencesBar language={language} choose={chooseLanguage} />
         </header>
+        {isOpen && <InstallFirst />}
         <main id="content" tabIndex={-1}>
           <BrokenPage key={'run' in route ? route.run : route.view}>
             {route.view === 'runs' && (
@@ -77,6 +80,11 @@ export function App({ source }: { readonly source: RunSource }) {
             {route.view === 'need' && (
               <LaterPart part={siteView} title={m.trouble.site}>
                 {({ SiteView }) => <SiteView source={source} />}
+              </LaterPart>
+            )}
+            {route.view === 'bring-over' && (
+              <LaterPart part={bringOverView} title={m.trouble.site}>
+                {({ BringOverView }) => <BringOverView source={source} />}
               </LaterPart>
             )}
             {route.view === 'gallery' && (

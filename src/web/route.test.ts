@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { panePath, parseRoute, requirementPath, runsPath } from './route.ts'
+import { bringOverPath, panePath, parseRoute, requirementPath, runsPath } from './route.ts'
 
 describe('parseRoute', () => {
   test('reads what the paths say', () => {
     expect(parseRoute(runsPath, '')).toEqual({ view: 'runs' })
+    expect(parseRoute(bringOverPath, '')).toEqual({ view: 'bring-over' })
     const run = { view: 'run', run: 'a b', open: null, reading: null, seenAt: null }
     expect(parseRoute(panePath('a b', 'walk'), '')).toEqual({ ...run, pane: 'walk' })
     expect(parseRoute(panePath('a b', 'not-proven'), '')).toEqual({ ...run, pane: 'not-proven' })

@@ -30,6 +30,8 @@ export type Route =
     }
   /** The site being worked on, and its need. */
   | { readonly view: 'need' }
+  /** What was recorded at another address, or in another store of this device, comes over. */
+  | { readonly view: 'bring-over' }
   /** Every part of the page in every state; no link leads there. */
   | { readonly view: 'gallery' }
   | { readonly view: 'nothing' }
@@ -38,7 +40,7 @@ export type Route =
 export function parseRoute(path: string, search: string): Route {
   const words = path.split('/').filter((word) => word !== '')
   if (words.length === 0) return { view: 'runs' }
-  const single = (['need', 'check', 'lay-out', 'gallery'] as const).find(
+  const single = (['need', 'check', 'lay-out', 'bring-over', 'gallery'] as const).find(
     (one) => words.length === 1 && words[0] === one,
   )
   if (single !== undefined) return { view: single }
@@ -56,6 +58,7 @@ export const runsPath = '/'
 export const needPath = '/need'
 export const checkPath = '/check'
 export const layOutPath = '/lay-out'
+export const bringOverPath = '/bring-over'
 /** Of the page of last resort, which is loaded by itself: its links name a target. */
 export const rescuePath = '/rescue'
 

@@ -11,6 +11,7 @@ interface LetInWords {
   readonly away: string
   readonly wrong: string
   readonly wait: string
+  readonly moved: string
 }
 
 export const letInWords: Readonly<Record<PlainLanguage, LetInWords>> = {
@@ -26,6 +27,8 @@ export const letInWords: Readonly<Record<PlainLanguage, LetInWords>> = {
     away: 'The server does not answer.',
     wrong: 'This is not the code that the server shows now.',
     wait: 'Too many wrong codes. Wait a minute, then try again.',
+    moved:
+      'Did this device work at another address of this server before? Once it is let in, bring over what it holds there',
   },
   es: {
     title: 'Dar entrada a este dispositivo',
@@ -39,6 +42,8 @@ export const letInWords: Readonly<Record<PlainLanguage, LetInWords>> = {
     away: 'El servidor no responde.',
     wrong: 'Este no es el código que el servidor muestra ahora.',
     wait: 'Demasiados códigos equivocados. Espere un minuto y pruebe otra vez.',
+    moved:
+      '¿Trabajaba este dispositivo antes en otra dirección de este servidor? Cuando tenga entrada, traiga lo que guarda allí',
   },
 }
 

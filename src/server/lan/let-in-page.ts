@@ -16,6 +16,7 @@ export function letInPage(accepted: string): string {
 <button>${html(words.send)}</button>
 <p id="said" role="status"></p>
 </form>
+<p><a href="/bring-over">${html(words.moved)}</a></p>
 <script src="/let-in.js" data-done="${html(words.done)}" data-away="${html(words.away)}" data-wrong="${html(words.wrong)}" data-wait="${html(words.wait)}" defer></script>`,
   )
 }

@@ -23,6 +23,13 @@ export const en = {
     fewer: 'Leave it as it is',
     noLayout: (reason: string) => `No layout: ${reason}.`,
   },
+  stores: {
+    bring: 'Were you working at another address, or in the browser before this was installed? Bring it over',
+    mereTab:
+      'This is the browser, and not the installed app: the two keep what is recorded apart from each other. Install first (Share, then Add to Home Screen), and enter there. What is entered here can be brought over later.',
+    anyway: 'Enter it here all the same',
+    how: 'How to bring it over',
+  },
   preferences: {
     language: 'Language',
     light: 'Light',
@@ -165,7 +172,8 @@ export const en = {
     demo: 'demo',
     cannotLayOut: 'cannot be laid out',
     add: 'Add a run from a file',
-    addHow: 'A run file (JSON) as docs/formats.md describes it.',
+    addHow:
+      'A run file (JSON) as docs/formats.md describes it, or what another device handed over (ZIP). It may be dropped anywhere on this page.',
     adding: (file: string) => `Taking in ${file} …`,
     notAdded: (file: string) => `${file} was not taken in.`,
     unreadableFile: 'The file could not be read from this device.',

@@ -25,6 +25,13 @@ export const es: Messages = {
     fewer: 'Dejarlo así',
     noLayout: (reason) => `Ninguna disposición: ${reason}.`,
   },
+  stores: {
+    bring: '¿Trabajaba antes en otra dirección, o en el navegador antes de instalar esto? Tráigalo',
+    mereTab:
+      'Esto es el navegador, y no la aplicación instalada: cada uno guarda aparte lo que se registra. Instálela primero (Compartir, luego Añadir a pantalla de inicio) y registre allí. Lo que se registre aquí se puede llevar después.',
+    anyway: 'Registrarlo aquí de todos modos',
+    how: 'Cómo llevarlo',
+  },
   preferences: {
     language: 'Idioma',
     light: 'Luz',
@@ -177,7 +184,8 @@ export const es: Messages = {
     demo: 'demostración',
     cannotLayOut: 'no se puede disponer',
     add: 'Añadir un tramo desde un archivo',
-    addHow: 'Un archivo de tramo (JSON) como lo describe docs/formats.md.',
+    addHow:
+      'Un archivo de tramo (JSON) como lo describe docs/formats.md, o lo que otro dispositivo entregó (ZIP). Se puede soltar en cualquier lugar de esta página.',
     adding: (file) => `Incorporando ${file} …`,
     notAdded: (file) => `${file} no se incorporó.`,
     unreadableFile: 'El archivo no se pudo leer en este dispositivo.',

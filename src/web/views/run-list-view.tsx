@@ -5,7 +5,7 @@ import type { RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { runsPath } from '../route.ts'
+import { bringOverPath, runsPath } from '../route.ts'
 import { AddRun } from './add-run.tsx'
 import { ListWishFields } from './list-wish-fields.tsx'
 import { projectName } from './project-name.ts'
@@ -51,7 +51,12 @@ export function RunListView({ source }: { readonly source: RunSource }) {
       {loaded.state === 'failed' && <TroubleNote title={m.trouble.runs} trouble={loaded.trouble} again={again} />}
       {loaded.state === 'loaded' &&
         (loaded.value.all === 0 ? (
-          <p>{m.runs.none}</p>
+          <>
+            <p>{m.runs.none}</p>
+            <p>
+              <a href={bringOverPath}>{m.stores.bring}</a>
+            </p>
+          </>
         ) : (
           <>
             <ListWishFields wish={wish} projects={loaded.value.projects} change={change} />
