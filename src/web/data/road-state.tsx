@@ -19,6 +19,9 @@ export function RoadState({ source }: { readonly source: RunSource }) {
 export function sinceWords({ unsentSince }: Pick<DeviceStatus, 'unsentSince'>): string {
   const since = new Date(unsentSince ?? Date.now())
   const time: Intl.DateTimeFormatOptions = { hour: '2-digit', minute: '2-digit' }
-  const isToday = since.toDateString() === new Date().toDateString()
-  return since.toLocaleString(language(), isToday ? time : { ...time, day: 'numeric', month: 'short' })
+  const today = new Date()
+  if (since.toDateString() === today.toDateString()) return since.toLocaleString(language(), time)
+  const isThisYear = since.getFullYear() === today.getFullYear()
+  const day: Intl.DateTimeFormatOptions = { day: 'numeric', month: 'short', ...(isThisYear ? {} : { year: 'numeric' }) }
+  return since.toLocaleString(language(), { ...time, ...day })
 }

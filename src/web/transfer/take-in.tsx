@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import type { EntryKind } from '../../formats/entry/entry-kinds.ts'
 import type { Imported, RunSource, Trouble, Weighed } from '../data/run-source.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
@@ -24,6 +24,9 @@ interface Props {
 export function TakeIn({ source, file, close }: Props) {
   const w = words()
   const [state, setState] = useState<State>({ is: 'looking' })
+  /** Another file may be chosen while this one is taken in. */
+  const latest = useRef(file)
+  latest.current = file
   useEffect(() => {
     let isWanted = true
     setState({ is: 'looking' })
@@ -38,6 +41,7 @@ export function TakeIn({ source, file, close }: Props) {
   const take = async (): Promise<void> => {
     setState({ is: 'taking' })
     const answer = await source.takeInFile(file)
+    if (latest.current !== file) return
     setState(answer.ok ? { is: 'taken', taken: answer.value } : { is: 'failed', trouble: answer.error })
   }
   return (

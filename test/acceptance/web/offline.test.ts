@@ -332,7 +332,7 @@ test('a device lets go of pictures of days before that the server has, when that
   await backdatePhotos(page, 24 * 3_600_000)
   await page.reload()
   await page.getByText('More about this device').click()
-  await expect(free).toHaveText(/^Free room: 1 photo, .* MB, already on the server$/)
+  await expect(free).toHaveText(/^Free room: 1 photo, .* [kM]B, already on the server$/)
   // Without an answer of the server nothing goes.
   await free.click()
   await expect(page.locator('.device-room')).toContainText('The server did not answer')
