@@ -35,7 +35,13 @@ test('in a language that nobody speaks, no screen has an unknown text unsaid', a
     const file = pathname.includes('.') ? pathname : '/index.html'
     await route.fulfill({ path: join(pageFolder, file) })
   })
-  const paths = [...(await pathsOf(page, server.address, 'Alder Creek culvert')), '/', '/need', '/lay-out']
+  const paths = [
+    ...(await pathsOf(page, server.address, 'Alder Creek culvert')),
+    '/',
+    '/need',
+    '/lay-out',
+    '/bring-over',
+  ]
   await page.getByLabel('Language').selectOption('es')
   await expect(page.locator('html')).toHaveAttribute('lang', 'es')
   const found: string[] = []
