@@ -1,5 +1,4 @@
-import { openDeviceList } from './lan/device-list.ts'
-import { openServer } from './open-server.ts'
+import { lanFolder, openDeviceList } from './lan/device-list.ts'
 import { readSettings, settingsTable } from './settings.ts'
 
 /** Starts the server and keeps it until the process is told to end; `words` are what the command line says. */
@@ -13,6 +12,8 @@ export async function main(words: readonly string[]): Promise<void> {
     process.exit(2)
   }
   if (typeof wish === 'object') return tendDevices(settings.value.dataFolder, wish)
+  // Loaded when all that was said makes sense: to list devices, or to say what is wrong, nothing of it is needed.
+  const { openServer } = await import('./open-server.ts')
   const server = await openServer(settings.value, wish === 'lan', say)
   if (!server.ok) {
     say(server.error)
@@ -44,7 +45,6 @@ function readWords(words: readonly string[]): Wish {
 
 /** Lists the devices that were let in, or shuts those of one name out, also while the server runs. */
 async function tendDevices(dataFolder: string, { revoke }: { readonly revoke: string | null }): Promise<void> {
-  const { lanFolder } = await import('./lan/lan-server.ts')
   const devices = openDeviceList(lanFolder(dataFolder))
   if (revoke === null) {
     for (const { name, since } of await devices.list()) process.stdout.write(`${name}\tlet in ${since}\n`)

@@ -26,6 +26,9 @@ export interface DeviceList {
   revoke(name: string): Promise<number>
 }
 
+/** Where a server for the local network keeps its keys, and who was let in. */
+export const lanFolder = (dataFolder: string): string => join(dataFolder, 'lan')
+
 export function openDeviceList(folder: string): DeviceList {
   const path = join(folder, 'devices.json')
   let known: { readonly stamp: string; readonly devices: readonly LetInDevice[] } | null = null

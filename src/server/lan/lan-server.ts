@@ -1,11 +1,10 @@
 import type { Server } from 'node:https'
 import { isIPv6 } from 'node:net'
-import { join } from 'node:path'
 import type { FastifyInstance } from 'fastify'
 import { renderUnicodeCompact } from 'uqr'
 import { doorsOf } from '../own-names.ts'
 import { fingerprintOf } from './authority.ts'
-import { openDeviceList } from './device-list.ts'
+import { lanFolder, openDeviceList } from './device-list.ts'
 import { newEntryCode } from './entry-code.ts'
 import { openLanKeys } from './lan-folder.ts'
 import type { LetInParts } from './let-in.ts'
@@ -22,8 +21,6 @@ export interface LanServer {
   /** Listens for those who do not trust the encrypted address yet, and keeps the certificate good while `app` runs. */
   start(app: FastifyInstance, port: number, trustPort: number): Promise<{ close(): Promise<void> }>
 }
-
-export const lanFolder = (dataFolder: string): string => join(dataFolder, 'lan')
 
 /** @param say  prints on the console */
 export async function openLanServer(
