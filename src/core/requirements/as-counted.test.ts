@@ -4,6 +4,7 @@ import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { countedLayout } from '../layout/counted-layout.ts'
 import type { CountedPieces, Layout, LayoutRequest, RunEnd } from '../layout/layout.ts'
 import { solveLayout } from '../layout/solve-layout.ts'
+import { wantedLength, wantedSpace } from './as-counted.ts'
 import { deriveRequirements } from './derive-requirements.ts'
 import type { RunModel } from './run-model.ts'
 
@@ -104,6 +105,49 @@ describe('posts that do not come out', () => {
     const { posts } = countedLayout(ends, { panels: rail, posts: places })
     expect(posts[2]).toMatchObject({ alongInches: 110, unit: 'run', ownNumber: null })
     expect(posts[3]).toMatchObject({ alongInches: 150, unit: 'first', ownNumber: 3 })
+  })
+})
+
+describe('what the sheets ask for of a piece that is not as it has to be', () => {
+  const modelOf = (panels: readonly number[], posts: CountedPieces['posts']): RunModel => ({
+    ...{
+      ...ends,
+      layout: countedLayout(ends, { panels, posts }),
+      counted: { panels, posts, need: null, isLocated: true },
+    },
+    ...{ flare: null, work: 'standing', letting: null, speed: null, opposingReaches: null },
+  })
+  const measured = modelOf(
+    rail,
+    Array.from({ length: 12 }, (_, i) => i * 75),
+  )
+
+  it('is the spacing that two posts of the run come nearest to: 75 in, half of it or a quarter', () => {
+    const run = measured.layout.posts.find(({ unit }) => unit === 'run')!
+    const space = (apart: number) => wantedSpace(measured, run, { ...run, alongInches: run.alongInches + apart })
+    // Half way between 75 and 37.5 lies 56.25, between 37.5 and 18.75 lies 28.125.
+    expect([130, 75, 57, 56, 37.5, 29, 28, 10].map((apart) => space(apart).wanted)).toEqual([
+      ...[75, 75, 75, 37.5, 37.5, 37.5, 18.75, 18.75],
+    ])
+    expect(space(40).counted).toBe(40)
+    expect(wantedSpace(modelOf(rail, 12), run, { ...run, alongInches: run.alongInches + 40 }).counted).toBeNull()
+  })
+
+  it('is of a unit the space of its sheet, whatever is between its posts', () => {
+    const [one, two] = measured.layout.posts
+    expect(wantedSpace(measured, one!, { ...two!, alongInches: 60 })).toEqual({ wanted: 75, counted: 60 })
+  })
+
+  it('is the nearest length that may be there; of two as near the one that leaves the run as long as it is', () => {
+    const wanted = (panels: readonly number[]) => {
+      const model = modelOf(panels, 12)
+      return model.layout.panels.map((panel) => wantedLength(model, panel).wanted)
+    }
+    // 150 is as far from the adapter of 112.5 as from that of 187.5.
+    expect(wanted([150, 150, 150, 150, 150, 150])).toEqual([150, 150, 112.5, 150, 150, 187.5])
+    // 75 may lie beside an end alone.
+    expect(wanted([150, 150, 112.5, 75, 150, 75, 112.5])).toEqual([150, 150, 112.5, 75, 150, 75, 112.5])
+    expect(wanted([150, 150, 112.5, 150, 75, 150, 112.5])).toEqual([150, 150, 112.5, 150, 112.5, 150, 112.5])
   })
 })
 
