@@ -9,7 +9,7 @@ const pure = /src.(core|formats|sheets|drawing|documents|operations|words)/
 const model =
   /zod|src.(core.(?!verdicts|requirements.(?!derived-topics)|measurement|record|staking)|formats.(?!entry|readings|run.(?!run-version|write-run))|drawing.(?!views.strip.(?!spread))|operations.choose-layout)/
 const layingOut =
-  /src.(sheets.(?!landed)|operations.(means-of-today|lay-out-run|sheet-shelf)|core.layout.(solve-layout|post-plan|frames|panel-orders|panel-kinds|divided-stretches|end-side|size-problem|heap))/
+  /src.(sheets.(?!landed)|operations.(means-of-today|lay-out-run|sheet-shelf|sheet-differences|version-problems|revise-run|edit-run)|core.layout.(solve-layout|post-plan|frames|panel-orders|panel-kinds|divided-stretches|end-side|size-problem|heap))/
 const pinning = /src.(sheets.landed|formats.entry.entry-kinds|operations.(pin-|require-run))/
 
 export default defineConfig({
