@@ -129,7 +129,7 @@ function inflate(packed: Uint8Array, bytes: number): Uint8Array | null {
     at += piece.length
   })
   try {
-    // In small steps, so that little is unpacked before it is seen to be too much.
+    // In steps of a kilobyte, of which a megabyte comes at most, before it is seen to be too much.
     for (let from = 0; from < packed.length; from += step)
       inflating.push(packed.subarray(from, from + step), from + step >= packed.length)
   } catch {
@@ -138,7 +138,7 @@ function inflate(packed: Uint8Array, bytes: number): Uint8Array | null {
   return at === bytes ? whole : null
 }
 
-const step = 16 * 1024
+const step = 1024
 
 const viewOf = (bytes: Uint8Array): DataView => new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
 const encoded = (name: string): number => new TextEncoder().encode(name).length
