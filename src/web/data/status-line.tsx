@@ -24,6 +24,11 @@ export function StatusLine({ source }: { readonly source: RunSource }) {
           {d.trouble.plainLine}
         </p>
       )}
+      {isMereTab() && (
+        <p class="device-trouble" role="status">
+          {d.trouble.mereTab}
+        </p>
+      )}
       {trouble !== null && (
         <p class="trouble" role="alert">
           {troubleWords(trouble.message)}
@@ -33,6 +38,9 @@ export function StatusLine({ source }: { readonly source: RunSource }) {
     </aside>
   )
 }
+
+/** A tab of a browser whose installed pages keep their data apart from it; only such browsers say which of the two it is. */
+const isMereTab = (): boolean => (navigator as { readonly standalone?: boolean }).standalone === false
 
 interface FactsProps {
   readonly source: RunSource

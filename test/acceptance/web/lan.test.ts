@@ -1,6 +1,7 @@
 import { createHash, X509Certificate } from 'node:crypto'
 import { hostname } from 'node:os'
 import { type Browser, chromium, expect, test } from '@playwright/test'
+import { expectUnsent, openReading, readLength, syncNow } from './offline-device.ts'
 import { dropFolder, preparedFolder, startServer } from './serve.ts'
 import { type LanServer, startLanServer } from './serve-lan.ts'
 
@@ -73,7 +74,30 @@ test('one that trusts it is let in by the code, and then works without a network
   await page.evaluate(() => navigator.serviceWorker.ready)
   await context.setOffline(true)
   await page.reload()
-  await expect(page.getByRole('link', { name: /Alder Creek/ }).first()).toBeVisible()
+  await page
+    .getByRole('link', { name: /Alder Creek/ })
+    .first()
+    .click()
+  await expect(page.getByText('This is a tab of the browser', { exact: false })).toHaveCount(0)
+  await openReading(page, `https://${name}:${server.port}`, /runs\/([^/]+)/.exec(page.url())![1]!, 'post-8/rail-height')
+  await readLength(page, 'R. Quist', '31 in')
+  await expectUnsent(page, 1)
+  // What was read without a network goes to the server by the name of this device, over the encrypted line.
+  await context.setOffline(false)
+  await syncNow(page)
+  await expectUnsent(page, 0)
+  await expect(page.locator('.device-state')).toContainText('All is on the server')
+  await browser.close()
+})
+
+test('a tab of a browser that keeps the installed page apart says so where readings are entered', async ({
+  viewport,
+}) => {
+  const browser = await otherMachine(true)
+  const page = await browser.newPage({ viewport })
+  await page.addInitScript(() => Object.defineProperty(navigator, 'standalone', { value: false }))
+  await page.goto(`https://${name}:${server.port}/`)
+  await expect(page.getByText('put Lapwise on the home screen first', { exact: false })).toBeVisible()
   await browser.close()
 })
 

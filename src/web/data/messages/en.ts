@@ -8,6 +8,8 @@ export const en = {
     notLetIn: 'The server does not let this device in yet, or shut it out. What you recorded is kept on this device.',
     plainLine:
       'This address is not encrypted: the page only shows what the server has, keeps nothing without a network, and takes no entry. Open the address that begins with https; whoever runs the server can say how (npm start -- --lan).',
+    mereTab:
+      'This is a tab of the browser. On this device the page on the home screen keeps its data apart: put Lapwise on the home screen first and enter readings there. What is entered here stays here.',
     runUnreadable: 'The server gave a run that this page cannot read.',
     readingsUnreadable: 'The server gave readings that this page cannot read.',
     newerFile: (file: string, version: number) =>

@@ -11,6 +11,8 @@ export const es: DeviceMessages = {
       'El servidor todavía no da entrada a este dispositivo, o le cerró el paso. Lo registrado se conserva en este dispositivo.',
     plainLine:
       'Esta dirección no está cifrada: la página solo muestra lo que tiene el servidor, no guarda nada sin red y no admite registros. Abra la dirección que empieza por https; quien lleva el servidor sabe cómo (npm start -- --lan).',
+    mereTab:
+      'Esta es una pestaña del navegador. En este dispositivo la página de la pantalla de inicio guarda sus datos aparte: ponga primero Lapwise en la pantalla de inicio y registre ahí las lecturas. Lo que se registra aquí se queda aquí.',
     runUnreadable: 'El servidor dio un tramo que esta página no puede leer.',
     readingsUnreadable: 'El servidor dio lecturas que esta página no puede leer.',
     newerFile: (file, version) =>
