@@ -187,19 +187,21 @@ test('a terminal that somebody built is checked by one person with a phone, from
 
   // The other device has the page and nothing else, and gets it all in a file.
   const file = 'in a file'
-  await page.goto(server.address)
-  await touch(file, page.locator('.device summary'))
+  await touch(file, pane(page, /Record/))
+  await touch(file, button(page, 'Hand over this run'))
   const [saved] = await Promise.all([
     page.waitForEvent('download'),
-    touch(file, page.locator('.device-transfer button').first()),
+    touch(file, button(page, 'Save it').and(page.getByText('Save it', { exact: true }))),
   ])
-  const bytes = await readFile(await saved.path())
-  await other.locator('.device summary').click()
-  await other
-    .locator('.device-transfer input[type=file]')
-    .setInputFiles({ name: saved.suggestedFilename(), mimeType: 'application/json', buffer: bytes })
-  await touch(file, other.locator('.take-in .main'))
-  await expect(other.locator('.take-in')).toContainText(/taken/i)
+  const handed = {
+    name: saved.suggestedFilename(),
+    mimeType: 'application/zip',
+    buffer: await readFile(await saved.path()),
+  }
+  await other.locator('.device summary').first().click()
+  await other.locator('.device-transfer input[type=file]').setInputFiles(handed)
+  await touch(file, button(other, 'Take it in').and(other.getByText('Take it in', { exact: true })))
+  await expect(other.locator('.take-in')).toContainText('Taken in:')
   await other.goto(`${address}/findings`)
   await expectFaults(other)
   await expect(other.getByRole('region', { name: 'Seen besides' }).getByRole('img')).toHaveCount(1)
