@@ -2,7 +2,7 @@ import type { Reading } from '../../core/measurement/reading.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
-import { type Begun, isSavedBy } from './begun.ts'
+import { type Begun, type BegunSeen, isSavedBy } from './begun.ts'
 import {
   type DeviceTables,
   type HeldRow,
@@ -56,8 +56,8 @@ export interface DeviceStore {
   /** The same of readings; what was begun of them and is saved by them is then no longer kept as begun. */
   addReadings(entries: readonly FreshEntry[], readings: readonly Reading[]): Answered<readonly ('stored' | 'already')[]>
   /** What was begun at a run and not saved. */
-  begun(run: string): Answered<readonly Begun[]>
-  keepBegun(begun: Begun): Answered<void>
+  begun(run: string): Answered<readonly (Begun | BegunSeen)[]>
+  keepBegun(begun: Begun | BegunSeen): Answered<void>
   dropBegun(run: string, of: string): Answered<void>
   /** All of one kind, of one run or of every run, in the order that counts: the same wherever they are kept. */
   entries(kind: string, run?: string): Answered<readonly DeviceEntry[]>
@@ -138,7 +138,9 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
         db.write(['entries', 'begun'], async (tables) => {
           const outcomes = await addEntries(tables, entries)
           const kept = await Promise.all(readings.map(({ of }, i) => tables.begun.get([entries[i]!.run, of])))
-          const saved = kept.flatMap((one, i) => (one !== undefined && isSavedBy(one, readings[i]!) ? [one] : []))
+          const saved = kept.flatMap((one, i) =>
+            one !== undefined && 'draft' in one && isSavedBy(one, readings[i]!) ? [one] : [],
+          )
           for (const { run, of } of saved) tables.begun.delete([run, of])
           return outcomes
         }),

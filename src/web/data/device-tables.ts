@@ -1,5 +1,5 @@
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
-import type { Begun } from './begun.ts'
+import type { Begun, BegunSeen } from './begun.ts'
 import type { Cursor, DeviceEntry } from './merge-entries.ts'
 
 /** What is known of a photo's bytes, apart from them, so that a change of state does not write them anew. */
@@ -84,7 +84,7 @@ export interface Tables {
   readonly photos: Table<PhotoRow>
   readonly photoBytes: Table<PhotoBytes>
   readonly kept: Table<{ readonly name: string; readonly value: unknown }>
-  readonly begun: Table<Begun>
+  readonly begun: Table<Begun | BegunSeen>
   readonly summaries: Table<SummaryRow>
   readonly held: Table<HeldRow>
   readonly heldBytes: Table<HeldBytes>

@@ -23,7 +23,7 @@ import type { LaidOut } from '../../operations/lay-out-run.ts'
 import type { PacketStep, PacketWish } from '../../protocol/packets.ts'
 import type { Saying } from '../../words/saying.ts'
 import type { Language } from '../language.ts'
-import type { Begun } from './begun.ts'
+import type { Begun, BegunSeen } from './begun.ts'
 import type { RunList } from './choose-runs.ts'
 import type { HeldRow } from './device-tables.ts'
 import type { ListWish } from './list-wish.ts'
@@ -222,8 +222,8 @@ export interface RunSource {
   /** Appends readings, whose ids are the page's; one answer for each. */
   append(run: string, readings: readonly Reading[]): Answer<readonly ReadingAnswer[]>
   /** What was entered at a run on this device and not saved. Saving it ends it; nothing else does but `dropBegun`. */
-  begun(run: string): Answer<readonly Begun[]>
-  keepBegun(begun: Begun): Answer<void>
+  begun(run: string): Answer<readonly (Begun | BegunSeen)[]>
+  keepBegun(begun: Begun | BegunSeen): Answer<void>
   dropBegun(run: string, of: string): Answer<void>
   /** The inspection record as PDF, from the server: without it the record has to wait. */
   record(id: string, page: PaperName, author: string): Answer<Blob>

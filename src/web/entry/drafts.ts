@@ -44,7 +44,7 @@ export function useDrafts(source: RunSource, run: string, version: string): Draf
     void source.begun(run).then((answer) => {
       // What is entered here already is of this page.
       if (!answer.ok) return
-      const others = answer.value.filter(({ of }) => !kept.has(of))
+      const others = answer.value.filter((one) => 'draft' in one).filter(({ of }) => !kept.has(of))
       // One that lay here before a draft had all its fields of today says nothing in the others.
       setBegun(others.map((one) => ({ ...one, draft: { ...emptyDraft, ...one.draft } })))
     })

@@ -1,21 +1,18 @@
-import { useState } from 'preact/hooks'
-import { type SeenKind, type Severity, seenKinds } from '../../core/hardware/hardware-sheet.ts'
-import { severities, severityOf, severityOfSeen } from '../../core/hardware/severity.ts'
-import { sheetOf } from '../../core/layout/sheet-of.ts'
-import { seenVersion } from '../../core/record/version.ts'
-import { type PlacedFreeFinding, placesById, standingOf } from '../../core/verdicts/free-findings.ts'
+import { useEffect, useState } from 'preact/hooks'
+import { severityOf } from '../../core/hardware/severity.ts'
+import { type PlacedFreeFinding, standingOf } from '../../core/verdicts/free-findings.ts'
 import type { FreeFindingEndBody } from '../../formats/entry/entry-kinds.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { rememberedVisit, rememberVisit } from '../data/device.ts'
+import { type BegunSeen, type SeenDraft, seenBesides } from '../data/begun.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { momentWords, placeWords } from '../entry/reading-words.ts'
 import { useWhoReads } from '../entry/who-reads.tsx'
 import { PhotoImage } from '../fieldwork/photo-image.tsx'
-import { Photos } from '../fieldwork/photos.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { Assigned } from './assigned.tsx'
+import { BegunSeenNote, nothingSeen, SeenForm } from './seen-form.tsx'
 
 interface Props {
   readonly source: RunSource
@@ -30,7 +27,14 @@ interface Props {
 
 /** What was seen that no requirement asks for: the form for it, what stands, and what was closed. */
 export function FreeFindings({ source, judged, side, run, seenAt, again }: Props) {
-  const [isNoting, setNoting] = useState(seenAt !== null)
+  const [draft, setDraft] = useState<SeenDraft | null>(seenAt === null ? null : nothingSeen(seenAt))
+  // Nothing is entered over what lies on the disk: it is taken up or dropped first.
+  const [begun, setBegun] = useState<BegunSeen | null | 'not yet known'>('not yet known')
+  useEffect(() => {
+    void source.begun(run).then((answer) => {
+      setBegun((answer.ok ? answer.value.find((one) => 'seen' in one) : null) ?? null)
+    })
+  }, [source, run])
   const { freeFindings } = judged.judgement
   const item = (one: PlacedFreeFinding) => (
     <FreeFindingItem key={one.finding.id} {...{ source, side, run, again, one }} />
@@ -40,10 +44,23 @@ export function FreeFindings({ source, judged, side, run, seenAt, again }: Props
   return (
     <section class="free-findings" aria-label={m.seen.title}>
       <h2>{m.run.withCount(m.seen.title, standing.length)}</h2>
-      {isNoting ? (
-        <SeenForm {...{ source, judged, side, run, again }} at={seenAt ?? 'run'} done={() => setNoting(false)} />
+      {begun !== null && begun !== 'not yet known' ? (
+        <BegunSeenNote
+          begun={begun}
+          judged={judged}
+          goOn={() => {
+            setDraft(begun.seen)
+            setBegun(null)
+          }}
+          drop={() => {
+            void source.dropBegun(run, seenBesides)
+            setBegun(null)
+          }}
+        />
+      ) : draft !== null && begun === null ? (
+        <SeenForm {...{ source, judged, side, run, again }} first={draft} done={() => setDraft(null)} />
       ) : (
-        <button type="button" class="button" onClick={() => setNoting(true)}>
+        <button type="button" class="button" onClick={() => setDraft(nothingSeen('run'))}>
           {m.seen.begin}
         </button>
       )}
@@ -55,123 +72,6 @@ export function FreeFindings({ source, judged, side, run, seenAt, again }: Props
         </>
       )}
     </section>
-  )
-}
-
-interface FormProps extends Omit<Props, 'seenAt'> {
-  readonly at: string
-  readonly done: () => void
-}
-
-function SeenForm({ source, judged, side, run, at, again, done }: FormProps) {
-  const places = placesById(judged.model)
-  const [what, setWhat] = useState<SeenKind | null>(null)
-  const [of, setOf] = useState(places.has(at) ? at : 'run')
-  const [severity, setSeverity] = useState<Severity | null>(null)
-  const sheet = sheetOf(judged.model, places.get(of)!.unit)
-  const isSeverityAsked = what !== null && severityOfSeen(sheet, what) === 'notStated'
-  const [note, setNote] = useState('')
-  const [shots, setShots] = useState<readonly string[]>([])
-  const [by, setBy] = useState(rememberedVisit().by)
-  const [complaint, setComplaint] = useState<string | null>(null)
-  const [trouble, setTrouble] = useState<Trouble | null>(null)
-  const save = async (): Promise<void> => {
-    if (what === null) return setComplaint(m.seen.whatMissing)
-    if (by.trim() === '') return setComplaint(m.entry.byMissing)
-    rememberVisit({ ...rememberedVisit(), by })
-    const body = {
-      ...(isSeverityAsked && severity !== null ? { severity } : {}),
-      ...{ what, of, note: note.trim() === '' ? null : note.trim(), photos: [...shots] },
-      ...seenVersion(judged.run.version),
-    }
-    const answer = await source.appendEntry(run, 'free-finding', body, by.trim(), null)
-    if (!answer.ok) return setTrouble(answer.error)
-    await again()
-    done()
-  }
-  return (
-    <form
-      class="seen-form"
-      onSubmit={(event) => {
-        event.preventDefault()
-        void save()
-      }}
-    >
-      <fieldset class="choices">
-        <legend>{m.seen.what}</legend>
-        {seenKinds.map((kind) => (
-          <label key={kind} class="choice">
-            <input type="radio" name="seen" value={kind} checked={what === kind} onChange={() => setWhat(kind)} />
-            <span>{say({ kind: 'seen', what: kind })}</span>
-          </label>
-        ))}
-      </fieldset>
-      {isSeverityAsked && (
-        <fieldset class="choices">
-          <legend>{m.seen.howBad}</legend>
-          {[...severities, null].map((one) => (
-            <label key={one} class="choice">
-              <input type="radio" name="severity" checked={severity === one} onChange={() => setSeverity(one)} />
-              <span>{one === null ? m.seen.badNotSaid : say({ kind: 'how bad', severity: one })}</span>
-            </label>
-          ))}
-        </fieldset>
-      )}
-      <div class="fields">
-        <label>
-          <span>{m.seen.where}</span>
-          <select value={of} onChange={({ currentTarget }) => setOf(currentTarget.value)}>
-            {[...places.values()].map(({ place }) => (
-              <option key={place.id} value={place.id}>
-                {placeWords(place)}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          <span>{m.entry.by}</span>
-          <input
-            value={by}
-            autocomplete="name"
-            maxLength={200}
-            onInput={({ currentTarget }) => setBy(currentTarget.value)}
-          />
-        </label>
-      </div>
-      <label class="because">
-        <span>{m.entry.note}</span>
-        <textarea
-          rows={2}
-          maxLength={4000}
-          value={note}
-          onInput={({ currentTarget }) => setNote(currentTarget.value)}
-        />
-      </label>
-      <Photos
-        source={source}
-        run={run}
-        of={null}
-        isHold={false}
-        photos={side.photos.filter(({ body }) => body.of === null && shots.includes(body.sha256))}
-        by={by.trim()}
-        kept={(sha256) => setShots((before) => [...before, sha256])}
-        again={again}
-      />
-      {complaint !== null && (
-        <p class="trouble" role="alert">
-          {complaint}
-        </p>
-      )}
-      {trouble !== null && <TroubleNote title={m.entry.notSaved} trouble={trouble} />}
-      <div class="form-buttons">
-        <button type="button" class="button" onClick={done}>
-          {m.seen.leave}
-        </button>
-        <button type="submit" class="button main">
-          {m.seen.save}
-        </button>
-      </div>
-    </form>
   )
 }
 
