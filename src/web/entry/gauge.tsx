@@ -43,7 +43,7 @@ export function Gauge({ limits, units, doubt, rule, value }: Props) {
       {scale.limits.map((limit) => (
         <g key={limit.value}>
           <path class="gauge-limit" d={`M${x(limit.at)} ${middle - 10}v20`} />
-          <text x={x(limit.at)} y={height - 2} text-anchor="middle">
+          <text x={x(limit.at)} y={height - 2} text-anchor="middle" font-size={12}>
             {limitText(limit.value)}
           </text>
         </g>
