@@ -12,6 +12,7 @@ import type { PunchItem } from '../../operations/punch-list.ts'
 import { sheetsInUse } from '../../operations/sheets-in-use.ts'
 import { type InstrumentUse, nextId, now, rememberedVisit, rememberVisit, type Visit } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
+import { useKeptAwake } from '../fieldwork/keep-awake.ts'
 import { Photos } from '../fieldwork/photos.tsx'
 import { preferences, setPreferences } from '../fieldwork/preferences.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
@@ -97,6 +98,7 @@ export function EntryPanel(props: Props) {
   const latest = useRef(draft)
   latest.current = draft
   useFocusOnArrival(panel, draft.mode)
+  useKeptAwake(settings.staysAwake)
 
   const by = visit.by.trim()
   const isSided = isOffset(of)

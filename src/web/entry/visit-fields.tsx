@@ -80,6 +80,7 @@ export function VisitFields({ visit, measuring, use, complaint, change, settings
         </label>
       </div>
       <Setting name="goesOn" words={m.entry.goesOn} {...{ settings, set }} />
+      {'wakeLock' in navigator && <Setting name="staysAwake" words={m.entry.staysAwake} {...{ settings, set }} />}
       {hasTouch() && <Setting name="hasDeviceKeyboard" words={m.entry.keyboard} {...{ settings, set }} />}
     </details>
   )
@@ -89,7 +90,7 @@ export function VisitFields({ visit, measuring, use, complaint, change, settings
 export const hasTouch = (): boolean => matchMedia('(pointer: coarse)').matches
 
 interface SettingProps extends Pick<Props, 'settings' | 'set'> {
-  readonly name: 'goesOn' | 'hasDeviceKeyboard'
+  readonly name: 'goesOn' | 'staysAwake' | 'hasDeviceKeyboard'
   readonly words: string
 }
 

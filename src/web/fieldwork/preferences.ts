@@ -16,6 +16,8 @@ export interface Preferences {
   readonly areCautionsUnderstood: boolean
   /** Whether an answer that a finger touched saves itself when it meets. */
   readonly goesOn: boolean
+  /** Whether the screen is kept awake on a walk. */
+  readonly staysAwake: boolean
   /** Whether the keyboard of the device comes up beside the keypad of the page, on a device that is touched. */
   readonly hasDeviceKeyboard: boolean
 }
@@ -33,6 +35,7 @@ export function preferences(): Preferences {
     position: false,
     areCautionsUnderstood: false,
     goesOn: true,
+    staysAwake: true,
     hasDeviceKeyboard: false,
   }
   try {

@@ -305,6 +305,7 @@ export const en = {
     measuredSame: (answer: string, place: string) => `Measured here too: ${answer} (as at ${place})`,
     howAndWhy: 'How, why',
     goesOn: 'What is touched and meets saves itself after half a second, and the next is shown',
+    staysAwake: 'Keep the screen awake on the walk',
     slip: 'slip of the finger',
     takeBack: 'Slip of the finger: take it back',
     takeBackAnswer: 'It saves itself: take it back',

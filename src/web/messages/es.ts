@@ -320,6 +320,7 @@ export const es: Messages = {
     measuredSame: (answer, place) => `Medido aquí también: ${answer} (como en ${place})`,
     howAndWhy: 'Cómo, por qué',
     goesOn: 'Lo que se toca y cumple se guarda solo tras medio segundo, y se muestra lo siguiente',
+    staysAwake: 'Mantener la pantalla encendida durante el recorrido',
     slip: 'se fue el dedo',
     takeBack: 'Se fue el dedo: retirar',
     takeBackAnswer: 'Se guarda solo: retirar',

@@ -11,6 +11,8 @@ import { ClosedGround } from '../entry/closed-ground.tsx'
 import type { Drafts } from '../entry/drafts.ts'
 import { EntryPanel } from '../entry/entry-panel.tsx'
 import { nothingSaved, type Saved } from '../entry/saved.ts'
+import { useKeptAwake } from '../fieldwork/keep-awake.ts'
+import { preferences } from '../fieldwork/preferences.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
 import { type Route, requirementPath } from '../route.ts'
@@ -46,6 +48,8 @@ export function WalkPane(props: Props) {
   const { source, kept, judged, side, sideAgain, punch, standing, nearMarks, route, drafts, took, near, children } =
     props
   const [saved, setSaved] = useState<Saved>(nothingSaved)
+  // The entry keeps it awake itself.
+  useKeptAwake(route.open === null && preferences().staysAwake)
   const { requirements, judgement } = judged
   const verdictOf = useMemo(
     () => new Map(judgement.verdicts.map(({ requirement, verdict }) => [requirement, verdict])),
