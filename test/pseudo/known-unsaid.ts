@@ -5,8 +5,6 @@ export interface KnownUnsaid {
   readonly most: number
 }
 
-const documents = 'headings, table heads and sentences of documents are written in them'
-
 /**
  * Everything that is known to be left in English whatever language is asked for. This list only becomes shorter: a number
  * goes down with what is said, and an output that says all of its texts goes.
@@ -17,7 +15,6 @@ const knownUnsaid: Readonly<Record<string, KnownUnsaid>> = {
     why: 'names of languages, dates and what people wrote are not said by print there',
     most: 10,
   },
-  'record.pdf': { from: 'src/documents/pdf/record-template.ts', why: documents, most: 1 },
 }
 
 /** What of the texts found unsaid is more than is known; and a word where it has become less, so that the list follows. */

@@ -34,7 +34,11 @@ export const recordTemplate = String.raw`${pageFrame}
   )
 ]
 
-#let requirement-ids(ids) = if ids.len() == 1 { ids.first() } else { fill(doc.words.requirements, count: ids.len()) }
+// Requirements by the number at which their line stands.
+#let number-of = (:)
+#for line in doc.holdPoints + doc.requirements { number-of.insert(line.id, line.number) }
+#let at-numbers(ids) = fill(doc.words.atNumbers, numbers: ids.map(id => number-of.at(id)).sorted().map(str).join(", "))
+#let one-or-count(ids) = if ids.len() == 1 { at-numbers(ids) } else { fill(doc.words.requirements, count: ids.len()) }
 
 #if doc.setAside.len() > 0 {
   strong(doc.words.setAside)
@@ -43,7 +47,7 @@ export const recordTemplate = String.raw`${pageFrame}
     heads(doc.words.place, doc.words.requirement, doc.words.because, doc.words.setAsideBy),
     ..doc.setAside.map(one => (
       one.places,
-      [#one.must \ #small(requirement-ids(one.requirements))],
+      [#one.must \ #small(one-or-count(one.requirements))],
       one.because,
       [*#one.by*],
     )).flatten(),
@@ -88,7 +92,7 @@ export const recordTemplate = String.raw`${pageFrame}
         #small(fill(doc.words.fromPostOne, along: finding.place.along))
         #if finding.place.station != none { linebreak(); small(fill(doc.words.station, station: finding.place.station)) }
       ],
-      [*#doc.words.foundIs* #finding.found \ *#doc.words.mustBe* #finding.mustBe \ #small[#finding.severity#if finding.assigned != none [; #finding.assigned]] \ #small(finding.requirements.join(", "))],
+      [*#doc.words.foundIs* #finding.found \ *#doc.words.mustBe* #finding.mustBe \ #small[#finding.severity#if finding.assigned != none [; #finding.assigned]] \ #small(at-numbers(finding.requirements))],
       finding.remedy,
     )).flatten(),
   )
@@ -129,7 +133,7 @@ export const recordTemplate = String.raw`${pageFrame}
     heads(doc.words.place, doc.words.requirement, doc.words.why),
     ..doc.unproven.map(one => (
       one.places,
-      [#one.must \ #small(requirement-ids(one.requirements))],
+      [#one.must \ #small(one-or-count(one.requirements))],
       one.why,
     )).flatten(),
   )

@@ -27,6 +27,7 @@ export const record = {
   because: 'Because',
   setAsideBy: 'Set aside by',
   requirements: '{count} requirements',
+  atNumbers: 'requirement no. {numbers}',
   sheets: 'Hardware sheets that it is judged by',
   part: 'Part of the run',
   sheet: 'Sheet',

@@ -15,6 +15,7 @@ export const record: typeof english = {
   because: 'Porque',
   setAsideBy: 'Lo dejó de lado',
   requirements: '{count} requisitos',
+  atNumbers: 'requisito n.º {numbers}',
   sheets: 'Fichas de herrajes por las que se juzga',
   part: 'Parte del tramo',
   sheet: 'Ficha',
