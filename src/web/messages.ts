@@ -44,5 +44,8 @@ export async function setLanguage(next: Language): Promise<void> {
  */
 export const say = (said: Saying, units?: 'us' | 'metric'): string => printIn(units ?? null).say(said)
 
+/** What a person wrote, as it was written. */
+export const asWritten = (text: string): string => printIn(null).theirs(text)
+
 /** What went wrong; a text is in the words of the page, or of an older server, already. */
 export const troubleWords = (said: Saying | string): string => (typeof said === 'string' ? said : say(said))

@@ -20,6 +20,8 @@ export function printIn({ language, printers, joints }: Words, units: Print['uni
     units,
     say: (said) => (printers[said.kind] as (saying: Saying, print: Print) => string)(said, print),
     theirs: (text) => text,
+    moment: (at) => new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(at)),
+    day: (day) => new Intl.DateTimeFormat(language, { dateStyle: 'full' }).format(new Date(`${day}T12:00`)),
     pick: (words) => words[language],
     list: (parts, joint) =>
       parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${joints[joint]} ${parts.at(-1)}`,

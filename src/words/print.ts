@@ -11,6 +11,10 @@ export interface Print extends Lengths {
   readonly say: (said: Saying) => string
   /** What a person wrote, as it was written. */
   readonly theirs: (text: string) => string
+  /** `12 May 2016, 10:05`, as the clock of this device shows it. */
+  readonly moment: (at: string) => string
+  /** A day as `2016-05-12`, with the name of its weekday. */
+  readonly day: (day: string) => string
   /** Of words given in each language, those of this one. */
   readonly pick: <T>(words: Readonly<Record<Print['language'], T>>) => T
   /** `a, b and c` */

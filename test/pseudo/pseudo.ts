@@ -10,6 +10,8 @@ import { printIn, type Words } from '../../src/words/print-in.ts'
 export const pseudo = (units: Print['units']): Print => ({
   ...printIn(words, units),
   theirs: asTheirs,
+  moment: (at) => said(printIn(words, units).moment(at)),
+  day: (day) => said(printIn(words, units).day(day)),
   pick: ({ en }) => saidMessages(en),
 })
 

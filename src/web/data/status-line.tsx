@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks'
-import { troubleWords } from '../messages.ts'
+import { printIn, troubleWords } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { megabytes } from '../parts/megabytes.ts'
 import { bringOverPath } from '../route.ts'
@@ -92,7 +92,7 @@ function Details({ source, status }: FactsProps) {
             {refused.map(({ id, kind, reason }) => (
               <li key={id}>{d.status.refusedOne(kind, troubleWords(reason))}</li>
             ))}
-            <li>{lastSync === null ? d.status.never : d.status.last(new Date(lastSync).toLocaleString())}</li>
+            <li>{lastSync === null ? d.status.never : d.status.last(printIn(null).moment(lastSync))}</li>
             {persisted !== null && <li>{persisted ? d.status.persisted : d.status.notPersisted}</li>}
             {quota !== null && used !== null && <li>{d.status.room(megabytes(used), megabytes(quota))}</li>}
           </ul>

@@ -2,7 +2,7 @@ import type { Requirement } from '../../core/requirements/requirement.ts'
 import { theirs } from '../../core/theirs.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { Begun } from '../data/begun.ts'
-import { m, say } from '../messages.ts'
+import { asWritten, m, say } from '../messages.ts'
 import { requirementPath } from '../route.ts'
 import type { Draft } from './draft.ts'
 import { measurableWords, momentWords, placeWords } from './reading-words.ts'
@@ -96,12 +96,12 @@ function draftWords(
         : theirs(choice)
   const parts = [
     ...(mode === 'cannot see' ? [m.entry.cannotSeeSaid] : []),
-    ...(mode === 'does not apply' ? [`${m.entry.because} ${because}`] : []),
+    ...(mode === 'does not apply' ? [`${m.entry.because} ${asWritten(because)}`] : []),
     text,
     ...(side === null ? [] : [m.entry.sides[side].toLowerCase()]),
     ...(label === undefined ? [] : [say(label, units)]),
     ...(yes === null ? [] : [yes ? m.entry.yes : m.entry.no]),
-    ...(note === '' ? [] : [`${m.entry.note}: ${note}`]),
+    ...(note === '' ? [] : [`${m.entry.note}: ${asWritten(note)}`]),
   ]
   return parts.filter((part) => part !== '').join(' ')
 }

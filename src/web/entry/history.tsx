@@ -5,7 +5,7 @@ import { theirs } from '../../core/theirs.ts'
 import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
 import { instrumentsOf } from '../../operations/instruments-of.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { m, say } from '../messages.ts'
+import { asWritten, m, say } from '../messages.ts'
 import { momentWords, readWords } from './reading-words.ts'
 
 interface Props {
@@ -47,12 +47,12 @@ export function History({ judged, requirement, of, rivals, reopen }: Props) {
               <p class="hint">
                 {[
                   momentWords(at),
-                  by,
+                  asWritten(by),
                   ...(instrument === null ? [] : [m.entry.with(say(nameOf.get(instrument) ?? theirs(instrument)))]),
-                  ...(where === null ? [] : [where]),
+                  ...(where === null ? [] : [asWritten(where)]),
                 ].join(', ')}
               </p>
-              {note !== undefined && <p class="note">{note}</p>}
+              {note !== undefined && <p class="note">{asWritten(note)}</p>}
               {vain.map((one) => (
                 <p key={one.kind} class="warning">
                   {say(one, judged.run.units)}

@@ -1,7 +1,7 @@
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
-import { m } from '../messages.ts'
+import { asWritten, m } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { momentWords, readWords } from './reading-words.ts'
 
@@ -22,7 +22,7 @@ export function Rechecking({ item, requirement, units }: RecheckProps) {
           {' '}
           {m.findings.old}: {readWords(found.reading, requirement, units)}, <VerdictMark word={found.verdict.verdict} />{' '}
           <span class="hint">
-            {momentWords(found.reading.at)}, {found.reading.by}
+            {momentWords(found.reading.at)}, {asWritten(found.reading.by)}
           </span>
         </>
       )}

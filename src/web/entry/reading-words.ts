@@ -9,8 +9,7 @@ import { theirs } from '../../core/theirs.ts'
 import { exactLength, lengthIn } from '../../core/units/exact-length.ts'
 import { type Unit, valueIn } from '../../core/units/quantity-kinds.ts'
 import type { Unproven, VerdictReason } from '../../core/verdicts/verdict.ts'
-import { language } from '../language.ts'
-import { m, printIn, say } from '../messages.ts'
+import { asWritten, m, printIn, say } from '../messages.ts'
 
 /** What a reading of `requirement`, or of what it is computed from, says; null where what was asked is not at hand. */
 export const readWords = (
@@ -41,7 +40,7 @@ export function answerWords(
     case 'cannot see':
       return m.entry.cannotSeeSaid
     case 'does not apply':
-      return `${m.verdict['does not apply']}: ${answer.because}`
+      return `${m.verdict['does not apply']}: ${asWritten(answer.because)}`
     default:
       return answer satisfies never
   }
@@ -71,8 +70,6 @@ export const unprovenWords = (because: Unproven['because'], units: 'us' | 'metri
 export const alongWords = (inches: number, units: 'us' | 'metric'): string =>
   units === 'us' ? lengthText(inches / 12, 'ft') : lengthText(lengthIn(exactLength(inches, 'in'), 'm'), 'm')
 
-export const momentWords = (at: string): string =>
-  new Intl.DateTimeFormat(language(), { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(at))
+export const momentWords = (at: string): string => printIn(null).moment(at)
 
-export const dayWords = (day: string): string =>
-  new Intl.DateTimeFormat(language(), { dateStyle: 'full' }).format(new Date(`${day}T12:00`))
+export const dayWords = (day: string): string => printIn(null).day(day)

@@ -1,6 +1,6 @@
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
-import { m } from '../messages.ts'
+import { asWritten, m } from '../messages.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { momentWords, readWords } from './reading-words.ts'
 
@@ -32,7 +32,7 @@ export function OldAndNew({ item, requirement, units }: Props) {
                 <b>{readWords(judged.reading, requirement, units)}</b>
                 <VerdictMark word={judged.verdict.verdict} />
                 <span class="hint">
-                  {momentWords(judged.reading.at)}, {judged.reading.by}
+                  {momentWords(judged.reading.at)}, {asWritten(judged.reading.by)}
                 </span>
               </>
             )}

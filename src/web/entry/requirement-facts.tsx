@@ -4,6 +4,7 @@ import type { Requirement } from '../../core/requirements/requirement.ts'
 import { theirs } from '../../core/theirs.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { m, printIn, say } from '../messages.ts'
+import { DoubtHelp } from '../parts/doubt-help.tsx'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { Picture } from '../parts/picture.tsx'
 
@@ -48,6 +49,7 @@ export function RequirementFacts({ judged, requirement, sheet }: Props) {
         )}
         )
       </p>
+      {requirement.look.kind === 'measure' && <DoubtHelp />}
       <p class="hint">{m.entry.sheet(say(sheet === null ? theirs(sheetId) : nameOf(sheet), units), sheetVersion)}</p>
     </div>
   )

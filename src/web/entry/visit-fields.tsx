@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks'
 import type { Instrument } from '../../core/measurement/instruments.ts'
 import type { InstrumentUse, Visit } from '../data/device.ts'
 import type { Preferences } from '../fieldwork/preferences.ts'
-import { m, say } from '../messages.ts'
+import { asWritten, m, say } from '../messages.ts'
 import { type Complaint, ComplaintNote } from './complaint.tsx'
 
 interface Props {
@@ -25,9 +25,11 @@ export function VisitFields({ visit, measuring, use, complaint, change, settings
   const [isOpen, setOpen] = useState(visit.by.trim() === '')
   // Who has to say who they are finds the field.
   const isShown = isOpen || complaint?.at === 'by'
-  const said = [visit.by, ...(measuring === null ? [] : [say(measuring.with.name)]), visit.where].filter(
-    (one) => one !== '',
-  )
+  const said = [
+    asWritten(visit.by),
+    ...(measuring === null ? [] : [say(measuring.with.name)]),
+    asWritten(visit.where),
+  ].filter((one) => one !== '')
   return (
     <details class="visit" open={isShown} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>

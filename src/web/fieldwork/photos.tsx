@@ -5,7 +5,7 @@ import { later } from '../data/later.ts'
 import type { KeptEntry, RunSource, Trouble } from '../data/run-source.ts'
 import { sha256Of } from '../data/sha256.ts'
 import { momentWords } from '../entry/reading-words.ts'
-import { m } from '../messages.ts'
+import { asWritten, m } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { devicePosition } from './device-position.ts'
@@ -197,7 +197,7 @@ function photoWords({ body, author, state }: KeptEntry<'photo'>): string {
   const { takenAt, position, cameraPosition, drawnOn } = body
   return [
     takenAt === null ? m.photo.timeUnknown : momentWords(takenAt),
-    author,
+    asWritten(author),
     ...(position === null
       ? []
       : [m.photo.position(position.latitude.toFixed(5), position.longitude.toFixed(5), Math.ceil(position.accuracy))]),

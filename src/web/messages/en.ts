@@ -45,6 +45,13 @@ export const en = {
     problem: (place: string, expected: string, found: string) =>
       `${place === '' ? '' : `${place}: `}expected ${expected}${found === '' ? '' : `, found ${found}`}`,
   },
+  doubt: {
+    title: 'What ± and guard band mean',
+    uncertainty:
+      '± says how far a value may lie from the true one: about 19 times in 20 the true value lies within it (k = 2 in the formula).',
+    guardBand:
+      'The guard band is a strip along each limit, as wide as ± or as many times that as the rule says. A value meets when it lies inside the limit by more than the band, and fails when it lies outside by more; in between it is too close: measure again with a finer instrument.',
+  },
   verdict: {
     meets: 'meets',
     fails: 'fails',

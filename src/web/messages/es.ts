@@ -47,6 +47,13 @@ export const es: Messages = {
     problem: (place, expected, found) =>
       `${place === '' ? '' : `${place}: `}se esperaba ${expected}${found === '' ? '' : `, se encontró ${found}`}`,
   },
+  doubt: {
+    title: 'Qué significan ± y banda de guarda',
+    uncertainty:
+      '± dice cuánto puede distar un valor del verdadero: unas 19 veces de 20 el valor verdadero queda dentro (k = 2 en la fórmula).',
+    guardBand:
+      'La banda de guarda es una franja a lo largo de cada límite, tan ancha como ± o las veces que diga la regla. Un valor cumple cuando queda dentro del límite por más que la banda, y no cumple cuando queda fuera por más; en medio es demasiado justo: mida otra vez con un instrumento más fino.',
+  },
   verdict: {
     meets: 'cumple',
     fails: 'no cumple',

@@ -6,7 +6,7 @@ import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { KeptEntry, RunSource } from '../data/run-source.ts'
 import { momentWords, readWords } from '../entry/reading-words.ts'
 import { PhotoImage } from '../fieldwork/photo-image.tsx'
-import { m, say } from '../messages.ts'
+import { asWritten, m, say } from '../messages.ts'
 import { VersionReasons } from '../parts/version-reasons.tsx'
 
 interface Props {
@@ -37,7 +37,7 @@ export function AskedEarlierFold({ source, judged, photos }: Props) {
               <p>
                 {reading.of}: <b>{readWords(reading, null, run.units)}</b>
               </p>
-              <p class="hint">{[momentWords(reading.at), reading.by, versionWords(version)].join(', ')}</p>
+              <p class="hint">{[momentWords(reading.at), asWritten(reading.by), versionWords(version)].join(', ')}</p>
               <p>{say(askedEarlierReason({ because }), run.units)}</p>
             </li>
           ))}
@@ -48,7 +48,11 @@ export function AskedEarlierFold({ source, judged, photos }: Props) {
               </p>
               <PhotoImage source={source} sha256={body.sha256} words={`${m.earlier.photo}, ${body.of}`} />
               <p class="hint">
-                {[momentWords(capturedAt), author, ...(body.note === null ? [] : [body.note])].join(', ')}
+                {[
+                  momentWords(capturedAt),
+                  asWritten(author),
+                  ...(body.note === null ? [] : [asWritten(body.note)]),
+                ].join(', ')}
               </p>
               <p>{say(askedEarlierReason({ because }), run.units)}</p>
             </li>

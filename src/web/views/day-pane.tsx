@@ -16,7 +16,7 @@ import { dayOf, today } from '../fieldwork/days.ts'
 import { NearMarks, TicketNote } from '../fieldwork/locate-notes.tsx'
 import { LocateTickets } from '../fieldwork/locate-tickets.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
-import { m } from '../messages.ts'
+import { asWritten, m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { DayReportView } from './day-report-view.tsx'
 
@@ -159,7 +159,7 @@ function LogForm({ source, judged, side, run, day, report, saved }: FormProps) {
         void save()
       }}
     >
-      {before !== undefined && <p class="hint">{m.day.replaces(before.author)}</p>}
+      {before !== undefined && <p class="hint">{m.day.replaces(asWritten(before.author))}</p>}
       <label class="because">
         <span>{m.day.done}</span>
         <textarea

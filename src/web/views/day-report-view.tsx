@@ -3,7 +3,7 @@ import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { printNumbers } from '../../operations/number-list.ts'
 import { dayWords, momentWords, placeWords } from '../entry/reading-words.ts'
 import { NearMarks, TicketNote } from '../fieldwork/locate-notes.tsx'
-import { m, say } from '../messages.ts'
+import { asWritten, m, say } from '../messages.ts'
 import { AcceptanceMark } from '../parts/verdict-sign.tsx'
 
 /** The daily report on paper: nothing in it is typed for it, all of it comes out of the entries of the day. */
@@ -12,20 +12,20 @@ export function DayReportView({ judged, report }: { readonly judged: JudgedRun; 
   const { progress } = report
   const numbers = (list: readonly number[]): string => (list.length === 0 ? m.day.nothing : printNumbers(list))
   const facts: readonly (readonly [string, string])[] = [
-    [m.run.route, road.route ?? m.run.notSaid],
+    [m.run.route, road.route === null ? m.run.notSaid : asWritten(road.route)],
     [m.day.crew, report.crew.join(', ') || m.run.notSaid],
     [m.day.postsDriven, numbers(report.postsDriven)],
     [m.day.panelsHung, numbers(report.panelsHung)],
     ...(report.gone.length === 0 ? [] : [[m.day.gone, report.gone.join(', ')] as const]),
     [m.day.soFar, m.day.progress(progress.posts.done, progress.posts.of, progress.panels.done, progress.panels.of)],
-    [m.day.readings, report.readings.map(({ by, count }) => `${by}: ${count}`).join(', ') || m.day.nothing],
+    [m.day.readings, report.readings.map(({ by, count }) => `${asWritten(by)}: ${count}`).join(', ') || m.day.nothing],
     [m.photo.title, String(report.photos)],
     [m.day.openEnds, report.openEnds === 'not said' ? m.run.notSaid : m.day.ends[report.openEnds]],
   ]
   return (
     <article class="day-report" aria-labelledby="day-report">
       <h2 id="day-report">
-        {m.day.report}: {name}
+        {m.day.report}: {asWritten(name)}
       </h2>
       <p>
         <b>{dayWords(report.day)}</b>
@@ -41,11 +41,11 @@ export function DayReportView({ judged, report }: { readonly judged: JudgedRun; 
       {report.logs.length === 0 && <p>{m.day.noLog}</p>}
       {report.logs.map(({ id, author, capturedAt, body }) => (
         <section key={id}>
-          <h3>{m.day.doneBy(author, momentWords(capturedAt))}</h3>
-          <p class="as-typed">{body.done}</p>
+          <h3>{m.day.doneBy(asWritten(author), momentWords(capturedAt))}</h3>
+          <p class="as-typed">{asWritten(body.done)}</p>
           {body.openEndsNote !== null && (
             <p>
-              <b>{m.day.openEnds}:</b> {body.openEndsNote}
+              <b>{m.day.openEnds}:</b> {asWritten(body.openEndsNote)}
             </p>
           )}
         </section>

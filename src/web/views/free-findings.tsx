@@ -9,7 +9,7 @@ import { momentWords, placeWords } from '../entry/reading-words.ts'
 import { useWhoReads } from '../entry/who-reads.tsx'
 import { PhotoImage } from '../fieldwork/photo-image.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
-import { m, say } from '../messages.ts'
+import { asWritten, m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { Assigned } from './assigned.tsx'
 import { BegunSeenNote, nothingSeen, SeenForm } from './seen-form.tsx'
@@ -104,7 +104,7 @@ function FreeFindingItem({ source, side, run, again, one }: ItemProps) {
       <p class="severity" data-severity={severityOf(severity)}>
         {say({ kind: 'severity', rated: severity })}
       </p>
-      {finding.note !== null && <p class="note">{finding.note}</p>}
+      {finding.note !== null && <p class="note">{asWritten(finding.note)}</p>}
       {shots.length > 0 && (
         <ul class="photo-list plain">
           {shots.map((sha256, i) => (
@@ -115,7 +115,7 @@ function FreeFindingItem({ source, side, run, again, one }: ItemProps) {
         </ul>
       )}
       <p class="hint">
-        {momentWords(finding.at)}, {finding.by}
+        {momentWords(finding.at)}, {asWritten(finding.by)}
       </p>
       {closed === null ? (
         <>
@@ -136,8 +136,8 @@ function FreeFindingItem({ source, side, run, again, one }: ItemProps) {
         </>
       ) : (
         <p>
-          <b>{m.seen.closedAs[closed.as]}</b> {momentWords(closed.at)}, {closed.by}
-          {closed.note !== null && `: ${closed.note}`}
+          <b>{m.seen.closedAs[closed.as]}</b> {momentWords(closed.at)}, {asWritten(closed.by)}
+          {closed.note !== null && `: ${asWritten(closed.note)}`}
         </p>
       )}
       {trouble !== null && <TroubleNote title={m.entry.notSaved} trouble={trouble} />}

@@ -3,7 +3,7 @@ import { timeText } from '../../documents/printed-time.ts'
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import { newId, rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
-import { m } from '../messages.ts'
+import { asWritten, m } from '../messages.ts'
 import { ProgressBar } from '../parts/progress-bar.tsx'
 import { RunFaceView } from '../parts/run-face.tsx'
 import { ProblemList, TroubleNote } from '../parts/trouble-note.tsx'
@@ -20,12 +20,12 @@ interface Props {
 /** A run in the list: what it is, how it stands, when somebody was there, and its face. */
 export function RunRow({ source, run, again }: Props) {
   const { id, name, route, station, judged, lastVisit, archived } = run
-  const place = [route ?? m.runs.noRoute, ...(station === null ? [] : [station])]
-  const visited = lastVisit === null ? m.runs.noVisit : m.runs.visit(timeText(lastVisit.at), lastVisit.by)
+  const place = [route === null ? m.runs.noRoute : asWritten(route), ...(station === null ? [] : [station])]
+  const visited = lastVisit === null ? m.runs.noVisit : m.runs.visit(timeText(lastVisit.at), asWritten(lastVisit.by))
   return (
     <li class="run-row">
       <a class="run-link" href={panePath(id, 'walk')}>
-        {name}
+        {asWritten(name)}
       </a>
       {judged === null ? (
         <b class="run-state">{m.runs.cannotLayOut}</b>
@@ -36,7 +36,9 @@ export function RunRow({ source, run, again }: Props) {
       )}
       <p class="hint">{[...place, visited].join(' · ')}</p>
       {archived !== null && (
-        <p class="hint">{m.runs.archivedBy(timeText(archived.at), archived.by, archived.reason)}</p>
+        <p class="hint">
+          {m.runs.archivedBy(timeText(archived.at), asWritten(archived.by), asWritten(archived.reason))}
+        </p>
       )}
       {judged === null ? (
         <ProblemList problems={run.problems} />
@@ -76,7 +78,7 @@ function RunActs({ source, run, again }: Props) {
   }
   return (
     <details class="run-acts" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
-      <summary aria-label={m.runs.actsOf(run.name)}>{m.runs.acts}</summary>
+      <summary aria-label={m.runs.actsOf(asWritten(run.name))}>{m.runs.acts}</summary>
       {isOpen && (
         <form
           onSubmit={(event) => {

@@ -13,7 +13,8 @@ import type { DrawnRun, KeptRun, RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { useDrafts } from '../entry/drafts.ts'
 import { useSideEntries } from '../fieldwork/use-side-entries.ts'
-import { m } from '../messages.ts'
+import { asWritten, m } from '../messages.ts'
+import { DoubtHelp } from '../parts/doubt-help.tsx'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { ProgressBar } from '../parts/progress-bar.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
@@ -66,7 +67,7 @@ export function RunView({ source, route }: Props) {
       if (drawn.ok) return <OpenRun source={source} route={route} kept={kept} drawn={drawn.value} />
       return (
         <section class="sheet">
-          <h1>{kept.run.name}</h1>
+          <h1>{asWritten(kept.run.name)}</h1>
           <TroubleNote title={m.trouble.layOut} trouble={{ message: '', problems: drawn.error }} />
         </section>
       )
@@ -109,7 +110,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
     return tickets.length === 0 ? noMarks : postsNearMarks(model.layout.posts, tickets)
   }, [model, versions, side.tickets])
   useEffect(() => {
-    document.title = `${kept.run.name}: ${m.run.pane[route.pane]} | ${m.page.name}`
+    document.title = `${asWritten(kept.run.name)}: ${m.run.pane[route.pane]} | ${m.page.name}`
   }, [kept.run, route.pane, m])
   const again = useCallback(async (): Promise<void> => {
     const [answer] = await Promise.all([source.run(route.run), sideAgain()])
@@ -208,12 +209,10 @@ function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
     work === null ? m.run.notSaid : m.run.workWords[work],
     ...(letting === null ? [] : [m.run.let(letting)]),
   ]
-  const rule = decisionRule.kind === 'simple' ? m.run.simple : m.run.guardBand(decisionRule.multiple)
   const cells = [
-    [m.run.route, road.route ?? m.run.notSaid],
-    [m.run.datum, road.datumStation ?? m.run.notSaid],
+    [m.run.route, road.route === null ? m.run.notSaid : asWritten(road.route)],
+    [m.run.datum, road.datumStation === null ? m.run.notSaid : asWritten(road.datumStation)],
     [m.run.work, workWords.join(', ')],
-    [m.run.rule, rule],
   ] as const
   return (
     <section class="road title-block">
@@ -221,7 +220,7 @@ function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
         <a class="back" href={runsPath}>
           {m.run.back}
         </a>
-        <h1>{name}</h1>
+        <h1>{asWritten(name)}</h1>
       </div>
       <div class="title-verdict" role="status">
         <AcceptanceMark acceptance={judged.judgement.acceptance} />
@@ -233,6 +232,16 @@ function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
             <dd>{value}</dd>
           </div>
         ))}
+        <div>
+          <dt>{m.run.rule}</dt>
+          <dd>
+            {decisionRule.kind === 'simple' ? (
+              m.run.simple
+            ) : (
+              <DoubtHelp title={m.run.guardBand(decisionRule.multiple)} />
+            )}
+          </dd>
+        </div>
       </dl>
       <ul class="title-counts" aria-label={m.run.counts}>
         {verdictOrder.map((word) => (

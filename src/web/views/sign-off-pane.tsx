@@ -12,7 +12,7 @@ import { sha256Of } from '../data/sha256.ts'
 import { momentWords, placeWords, unprovenWords } from '../entry/reading-words.ts'
 import { Signature, SignaturePad } from '../fieldwork/signature-pad.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
-import { m, say } from '../messages.ts'
+import { asWritten, m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { panePath, requirementPath } from '../route.ts'
@@ -104,7 +104,7 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
               </span>
             </h3>
             <p>
-              <b>{signed.body.name}</b>, {signed.body.role}, {momentWords(signed.capturedAt)}
+              <b>{asWritten(signed.body.name)}</b>, {asWritten(signed.body.role)}, {momentWords(signed.capturedAt)}
             </p>
             <p>
               <AcceptanceMark acceptance={signed.body.acceptance} /> {m.sign.unprovenThen(signed.body.unproven.length)}

@@ -23,7 +23,9 @@ export const textsOn = (page: Page): Promise<readonly string[]> =>
     const texts: string[] = []
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
     for (let node = walker.nextNode(); node !== null; node = walker.nextNode())
-      if (node.parentElement?.closest('noscript, script, style') === null) texts.push(node.textContent ?? '')
+      // A language is named in itself.
+      if (node.parentElement?.closest('noscript, script, style, option[lang]') === null)
+        texts.push(node.textContent ?? '')
     for (const one of document.querySelectorAll('[aria-label], [title], [placeholder], [aria-valuetext]'))
       for (const name of ['aria-label', 'title', 'placeholder', 'aria-valuetext'])
         texts.push(one.getAttribute(name) ?? '')
