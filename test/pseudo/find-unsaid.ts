@@ -31,3 +31,9 @@ export function rejoined(texts: readonly string[]): readonly string[] {
 
 const depthOf = (text: string): number =>
   (text.match(/[⟦‹]/g) ?? []).length - (text.match(/[⟧›]/g) ?? []).length - (text.endsWith('…') ? 1 : 0)
+
+/** What of an output's texts is left unsaid, each once, numbers aside; after a line that says how many there are. */
+export function leftUnsaid(output: string, found: readonly string[]): readonly string[] {
+  const alike = [...new Set(found.map((text) => text.replace(/\d+/g, '#')))]
+  return alike.length === 0 ? [] : [`${output}: ${alike.length} texts are not said`, ...alike]
+}

@@ -13,7 +13,7 @@ export function DayReportView({ judged, report }: { readonly judged: JudgedRun; 
   const numbers = (list: readonly number[]): string => (list.length === 0 ? m.day.nothing : printNumbers(list))
   const facts: readonly (readonly [string, string])[] = [
     [m.run.route, road.route === null ? m.run.notSaid : asWritten(road.route)],
-    [m.day.crew, report.crew.join(', ') || m.run.notSaid],
+    [m.day.crew, report.crew.map(asWritten).join(', ') || m.run.notSaid],
     [m.day.postsDriven, numbers(report.postsDriven)],
     [m.day.panelsHung, numbers(report.panelsHung)],
     ...(report.gone.length === 0 ? [] : [[m.day.gone, report.gone.join(', ')] as const]),

@@ -109,9 +109,9 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
             <p>
               <AcceptanceMark acceptance={signed.body.acceptance} /> {m.sign.unprovenThen(signed.body.unproven.length)}
             </p>
-            <Signature signature={signed.body.signature} name={signed.body.name} />
+            <Signature signature={signed.body.signature} name={asWritten(signed.body.name)} />
             {signed.body.signature.kind === 'typed' && <p class="hint">{m.sign.typed}</p>}
-            {signed.body.statement !== null && <p>{signed.body.statement}</p>}
+            {signed.body.statement !== null && <p>{asWritten(signed.body.statement)}</p>}
             <p class="hash">
               <span class="label">{m.sign.hash}</span> <code>{signed.body.recordHash}</code>
             </p>

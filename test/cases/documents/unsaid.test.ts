@@ -8,8 +8,7 @@ import { deviceRun } from '../../../src/operations/device-run.ts'
 import { stripInput } from '../../../src/operations/strip-input.ts'
 import { writePacket } from '../../../src/operations/write-packet.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
-import { unsaidIn } from '../../pseudo/find-unsaid.ts'
-import { unknownOf } from '../../pseudo/known-unsaid.ts'
+import { leftUnsaid, unsaidIn } from '../../pseudo/find-unsaid.ts'
 import { pseudo } from '../../pseudo/pseudo.ts'
 import { atSplices, judgedDemo, sound } from '../exports/export-project.ts'
 import { deviceOf, onDevice } from './device-of-demo.ts'
@@ -76,6 +75,6 @@ test.skipIf(!isInstalled('pdftotext'))(
     for (const [name, bytes] of files)
       if (name.endsWith('.pdf') && name !== 'crew-sheet-es.pdf') texts.set(name, [textOf(fileOf(bytes, name))])
     expect(texts.size).toBe(9)
-    expect([...texts].flatMap(([name, all]) => unknownOf(name, all.flatMap(unsaidIn)))).toEqual([])
+    expect([...texts].flatMap(([name, all]) => leftUnsaid(name, all.flatMap(unsaidIn)))).toEqual([])
   },
 )
