@@ -9,8 +9,10 @@ const pure = /src.(core|formats|sheets|drawing|documents|operations|words)/
 const model =
   /zod|src.(core.(?!verdicts|requirements.(?!derived-topics)|measurement|record|staking)|formats.(?!entry|readings|run.(?!run-version|write-run))|drawing.(?!views.strip.(?!spread))|operations.choose-layout)/
 const layingOut =
-  /src.(sheets.(?!landed)|operations.(means-of-today|lay-out-run|sheet-shelf|sheet-differences|version-problems|revise-run|edit-run)|core.layout.(solve-layout|post-plan|frames|panel-orders|panel-kinds|divided-stretches|end-side|size-problem|heap))/
-const pinning = /src.(sheets.landed|formats.entry.entry-kinds|operations.(pin-|require-run))/
+  /src.(sheets.(?!landed)|operations.(means-of-today|lay-out-run|sheet-shelf|sheet-differences)|core.layout.(solve-layout|post-plan|frames|panel-orders|panel-kinds|divided-stretches|end-side|size-problem|heap))/
+/** What parts that are fetched by themselves share, and nothing that is shown first: never in one file with that. */
+const apart =
+  /src.(sheets.landed|formats.entry.entry-kinds|operations.(pin-|require-run|version-problems|revise-run|edit-run|unit-picture)|drawing.views.(unit-view|elevation))/
 
 export default defineConfig({
   root: 'src/web',
@@ -39,14 +41,14 @@ export default defineConfig({
             // What a site and a run need.
             {
               name: 'model',
-              test: (id) => model.test(id) && !layingOut.test(id),
+              test: (id) => model.test(id) && !layingOut.test(id) && !apart.test(id),
               minShareCount: 2,
               priority: 2,
             },
             // What a run and its worker need beside it.
             {
               name: 'judging',
-              test: (id) => pure.test(id) && !layingOut.test(id) && !pinning.test(id),
+              test: (id) => pure.test(id) && !layingOut.test(id) && !apart.test(id),
               minShareCount: 2,
               priority: 1,
             },
