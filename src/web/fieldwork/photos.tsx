@@ -15,6 +15,10 @@ import { shrunk } from './photo-size.ts'
 import { preferences, setPreferences } from './preferences.ts'
 
 const markUp = partOf(() => import('./mark-up.tsx'))
+const cameraPart = partOf(() => import('./camera.tsx'))
+
+/** Whether this browser shows a page what the camera sees. */
+const hasCamera = (): boolean => navigator.mediaDevices?.getUserMedia !== undefined
 
 interface Props {
   readonly source: RunSource
@@ -41,6 +45,7 @@ export function Photos({ source, run, of, isHold, photos, by, kept: tell, again 
   const [adding, setAdding] = useState<Adding>({ state: 'idle' })
   const [keepsOriginal, setKeepsOriginal] = useState(false)
   const [keepsPosition, setKeepsPosition] = useState(() => preferences().position)
+  const [isShooting, setShooting] = useState(false)
   const [drawnOn, setDrawnOn] = useState<KeptEntry<'photo'> | null>(null)
 
   const keep = async (
@@ -60,33 +65,41 @@ export function Photos({ source, run, of, isHold, photos, by, kept: tell, again 
     }
     return source.savePhoto(run, bytes, body, by)
   }
-  const fail = (message: string): void => setAdding({ state: 'failed', trouble: { message, problems: [] } })
+  const fail = (trouble: Pick<Trouble, 'message' | 'problems'>): false => {
+    setAdding({ state: 'failed', trouble })
+    return false
+  }
 
-  const add = async (chosen: readonly File[], isCamera: boolean): Promise<void> => {
-    if (chosen.length === 0) return
+  /** Keeps each at once; told whether all are kept. */
+  const add = async (chosen: readonly File[], isCamera: boolean): Promise<boolean> => {
+    if (chosen.length === 0) return true
     setAdding({ state: 'adding' })
     const photoFile = await later(() => import('./photo-file.ts'))
-    if (!photoFile.ok) return setAdding({ state: 'failed', trouble: photoFile.error })
+    if (!photoFile.ok) return fail(photoFile.error)
     const takenHere = isCamera ? now() : null
     const position = isCamera && keepsPosition ? await devicePosition() : null
     for (const file of chosen) {
       const prepared = await photoFile.value.preparePhoto(file, keepsOriginal)
-      if (!prepared.ok) return fail(prepared.error === 'heic' ? m.photo.heic(file.name) : m.photo.noPicture(file.name))
+      if (!prepared.ok) {
+        const message = prepared.error === 'heic' ? m.photo.heic(file.name) : m.photo.noPicture(file.name)
+        return fail({ message, problems: [] })
+      }
       const { origin } = prepared.value
       const takenAt = origin.takenAt ?? takenHere
       const witness = keepsPosition && origin.position !== null ? { cameraPosition: origin.position } : {}
       const kept = await keep(prepared.value, { takenAt, position, ...witness, drawnOn: null })
-      if (!kept.ok) return setAdding({ state: 'failed', trouble: kept.error })
+      if (!kept.ok) return fail(kept.error)
       tell?.(kept.value.body.sha256)
     }
     setAdding({ state: 'idle' })
     await again()
+    return true
   }
   const caption = async (photo: KeptEntry<'photo'>, words: string): Promise<void> => {
     const body = { ...photo.body, note: words === '' ? null : words }
     if (body.note === photo.body.note) return
     const kept = await source.appendEntry(run, 'photo', body, by, photo.id)
-    if (!kept.ok) return setAdding({ state: 'failed', trouble: kept.error })
+    if (!kept.ok) return void fail(kept.error)
     await again()
   }
   const input = (name: 'camera' | 'files') => (
@@ -135,7 +148,11 @@ export function Photos({ source, run, of, isHold, photos, by, kept: tell, again 
       {input('camera')}
       {input('files')}
       <div class="photo-buttons">
-        <button type="button" class="button" onClick={() => camera.current?.click()}>
+        <button
+          type="button"
+          class="button"
+          onClick={() => (hasCamera() ? setShooting(true) : camera.current?.click())}
+        >
           {m.photo.take}
         </button>
         <button type="button" class="button" onClick={() => files.current?.click()}>
@@ -167,6 +184,17 @@ export function Photos({ source, run, of, isHold, photos, by, kept: tell, again 
           {m.photo.keepPosition}
         </label>
       </details>
+      {isShooting && (
+        <LaterPart part={cameraPart} title={m.photo.take}>
+          {({ Camera }) => (
+            <Camera
+              keep={(shot) => add([shot], true)}
+              otherWay={() => camera.current?.click()}
+              close={() => setShooting(false)}
+            />
+          )}
+        </LaterPart>
+      )}
       {drawnOn !== null && (
         <LaterPart part={markUp} title={m.markUp.title}>
           {({ MarkUp }) => (
@@ -181,7 +209,7 @@ export function Photos({ source, run, of, isHold, photos, by, kept: tell, again 
                 const kept = await keep(prepared, { takenAt, position, ...witness, drawnOn: sha256 })
                 setDrawnOn(null)
                 if (kept.ok) tell?.(kept.value.body.sha256)
-                if (!kept.ok) setAdding({ state: 'failed', trouble: kept.error })
+                if (!kept.ok) fail(kept.error)
                 await again()
               }}
             />

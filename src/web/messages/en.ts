@@ -395,6 +395,13 @@ export const en = {
     keepOriginal: 'Keep the original as it is, with all that the camera wrote into it, its position too',
     keepPosition: 'Keep where this device is when a photo is taken, and where the photo’s own camera says it was',
   },
+  camera: {
+    shoot: 'Take it',
+    done: 'Done',
+    kept: (n: number) => (n === 1 ? '1 photo kept' : `${n} photos kept`),
+    none: 'The page cannot see through the camera of this device: there is none, or it is not allowed.',
+    otherWay: 'Use the camera of the device',
+  },
   markUp: {
     title: 'Draw on a copy',
     how: 'Draw on the photo by pointer, or add a mark and move it with the buttons. The photo itself stays as it is.',

@@ -406,6 +406,13 @@ export const es: Messages = {
     keepPosition:
       'Conservar dónde está este dispositivo al tomar una foto, y dónde dice la cámara de la foto que estaba',
   },
+  camera: {
+    shoot: 'Tomarla',
+    done: 'Listo',
+    kept: (n) => (n === 1 ? '1 foto guardada' : `${n} fotos guardadas`),
+    none: 'La página no puede ver por la cámara de este dispositivo: no hay ninguna o no está permitido.',
+    otherWay: 'Usar la cámara del dispositivo',
+  },
   markUp: {
     title: 'Dibujar en una copia',
     how: 'Dibuje sobre la foto con el dedo o el ratón, o añada una marca y muévala con los botones. La foto misma queda como está.',
