@@ -25,6 +25,7 @@ export async function benchPage(): Promise<readonly BenchRow[]> {
     const { runs } = (await (await fetch(`${server.address}/api/runs`)).json()) as { runs: readonly { id: string }[] }
     const demo = runs[0]!.id
     const long = await addLongRun(server.address, 500, 2000)
+    const longest = await addLongRun(server.address, 4300, 2)
     const paths = { list: '/', run: `/runs/${demo}`, site: '/need' }
     const rows = [
       ...(await firstLoads(browser, server.address, { ...paths, entry: `/runs/${demo}/walk/post-8/rail-height` })),
@@ -32,6 +33,7 @@ export async function benchPage(): Promise<readonly BenchRow[]> {
       await typing(browser, server.address, long, keypad),
       await typing(browser, server.address, long, keyboard),
       ...(await walking(browser, server.address, long)),
+      await wholeWalk(browser, server.address, longest),
       ...(await listing(browser, server.address)),
     ]
     // One browser at a time: two share the processor.
@@ -115,6 +117,36 @@ const whenDrawn = `new Promise((resolve) => {
   const look = () => {
     if (document.querySelector('.walk-list a') === null || document.querySelector('.strip svg') === null) return requestAnimationFrame(look)
     requestAnimationFrame(() => setTimeout(() => resolve(performance.now())))
+  }
+  look()
+})`
+
+/** The whole list of the walk of a run of some 500 posts, from its first place to its last. */
+async function wholeWalk(browser: Browser, address: string, run: LongRun): Promise<BenchRow> {
+  const times = 5
+  const [context, page] = await readyContext(browser, address)
+  const waits: number[] = []
+  for (let i = 0; i < times; i++) {
+    await page.goto(`${address}/runs/${run.id}/layout`)
+    await page.locator('table.pieces').waitFor()
+    waits.push(await page.evaluate<number>(walkAndTime))
+  }
+  const places = await page.locator('.walk-list details').count()
+  await context.close()
+  return {
+    what: `list of the walk drawn whole: ${figure(run.requirements.length)} requirements at ${figure(places)} places, median of ${times}`,
+    figure: `${figure(median(waits))} ms (worst ${figure(Math.max(...waits))})`,
+    aim: 'under 1000 ms',
+  }
+}
+
+/** Of the page: goes to the walk, and tells how long it takes until the frame with all of its places is on screen. */
+const walkAndTime = `new Promise((resolve) => {
+  const start = performance.now()
+  document.querySelector('.panes a').click()
+  const look = () => {
+    if (document.querySelector('.walk-list[aria-busy=false]') === null) return requestAnimationFrame(look)
+    requestAnimationFrame(() => setTimeout(() => resolve(performance.now() - start)))
   }
   look()
 })`

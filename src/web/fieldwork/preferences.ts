@@ -6,9 +6,14 @@ import { setLanguage } from '../messages.ts'
 export const lights = ['auto', 'sun', 'night'] as const
 export type Light = (typeof lights)[number]
 
+/** The hand that holds the device, whose thumb presses. */
+export const hands = ['right', 'left'] as const
+export type Hand = (typeof hands)[number]
+
 export interface Preferences {
   readonly language: Language
   readonly light: Light
+  readonly hand: Hand
   /** Of a run that is begun on this device. */
   readonly units: 'us' | 'metric'
   /** Whether the position of the device may be kept with a photo. */
@@ -31,6 +36,7 @@ export function preferences(): Preferences {
   const first: Preferences = {
     language: deviceLanguage(),
     light: 'auto',
+    hand: 'right',
     units: 'us',
     position: false,
     areCautionsUnderstood: false,
@@ -53,6 +59,7 @@ export function setPreferences(changes: Partial<Preferences>): void {
     unkept = next
   }
   showLight(next.light)
+  showHand(next.hand)
 }
 
 const deviceLanguage = (): Language =>
@@ -63,10 +70,15 @@ function showLight(light: Light): void {
   else document.documentElement.dataset.light = light
 }
 
-/** Puts language and light in force as they were chosen, before anything is drawn. */
+function showHand(hand: Hand): void {
+  document.documentElement.dataset.hand = hand
+}
+
+/** Puts language, light and hand in force as they were chosen, before anything is drawn. */
 export async function startPreferences(): Promise<void> {
-  const { language: wanted, light } = preferences()
+  const { language: wanted, light, hand } = preferences()
   showLight(light)
+  showHand(hand)
   await show(wanted)
 }
 

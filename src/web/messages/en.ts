@@ -34,6 +34,8 @@ export const en = {
     language: 'Language',
     light: 'Light',
     lights: { auto: 'Auto', sun: 'Sun', night: 'Night' },
+    hand: 'Hand that holds the device',
+    hands: { right: 'Right', left: 'Left' },
   },
   state: { here: 'on this device', sent: 'on the server' },
   trouble: {
@@ -584,6 +586,7 @@ export const en = {
     otherVersion: (mark: string) => `version …${mark}`,
   },
   layout: {
+    fromTo: (from: string, to: string) => `${from} to ${to}`,
     edit: 'Edit what is asked',
     why: 'Why so',
     pieces: 'Pieces in order',

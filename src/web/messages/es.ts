@@ -36,6 +36,8 @@ export const es: Messages = {
     language: 'Idioma',
     light: 'Luz',
     lights: { auto: 'Auto', sun: 'Sol', night: 'Noche' },
+    hand: 'Mano que sostiene el dispositivo',
+    hands: { right: 'Der.', left: 'Izq.' },
   },
   state: { here: 'en este dispositivo', sent: 'en el servidor' },
   trouble: {
@@ -596,6 +598,7 @@ export const es: Messages = {
     otherVersion: (mark) => `versión …${mark}`,
   },
   layout: {
+    fromTo: (from, to) => `de ${from} a ${to}`,
     edit: 'Editar lo que se pide',
     why: 'Por qué así',
     pieces: 'Piezas en orden',

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks'
-import { type Light, lights, preferences, setPreferences } from '../fieldwork/preferences.ts'
+import { type Hand, hands, type Light, lights, preferences, setPreferences } from '../fieldwork/preferences.ts'
 import { type Language, languages } from '../language.ts'
 import { m } from '../messages.ts'
 
@@ -8,9 +8,10 @@ interface Props {
   readonly choose: (language: Language) => void
 }
 
-/** Language and light of the page. */
+/** Language and light of the page, and the hand that it lies in. */
 export function PreferencesBar({ language, choose }: Props) {
   const [light, setLight] = useState<Light>(() => preferences().light)
+  const [hand, setHand] = useState<Hand>(() => preferences().hand)
   return (
     <div class="preferences">
       <label>
@@ -41,6 +42,24 @@ export function PreferencesBar({ language, choose }: Props) {
           {lights.map((one) => (
             <option key={one} value={one}>
               {m.preferences.lights[one]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        <span class="unseen">{m.preferences.hand}</span>
+        <select
+          aria-label={m.preferences.hand}
+          value={hand}
+          onChange={({ currentTarget }) => {
+            const next = currentTarget.value as Hand
+            setHand(next)
+            setPreferences({ hand: next })
+          }}
+        >
+          {hands.map((one) => (
+            <option key={one} value={one}>
+              {m.preferences.hands[one]}
             </option>
           ))}
         </select>

@@ -10,6 +10,7 @@ import { placeWords } from '../entry/reading-words.ts'
 import { OldAndNew } from '../entry/recheck.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
+import { FoldByItself } from '../parts/fold.tsx'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { requirementPath } from '../route.ts'
 import { Assigned } from './assigned.tsx'
@@ -25,14 +26,17 @@ interface Props {
   readonly again: () => Promise<void>
 }
 
+/** Findings that all stand open; of more, the worst, which comes first. */
+const fewEnough = 8
+
 /** The punch list: what fails, what was read again without naming its finding, and what a recheck closed. */
 export function FindingsPane(props: Props) {
   const { source, judged, side, punch, run, seenAt, again } = props
   const of = (state: PunchItem['state']): readonly PunchItem[] => punch.filter((item) => item.state === state)
-  const list = (items: readonly PunchItem[]) => (
+  const list = (items: readonly PunchItem[], opens: number) => (
     <ol class="findings">
-      {items.map((item) => (
-        <PunchEntry key={item.id} {...{ source, judged, side, item, run, again }} />
+      {items.map((item, i) => (
+        <PunchEntry key={item.id} {...{ source, judged, side, item, run, again }} opensFirst={i < opens} />
       ))}
     </ol>
   )
@@ -44,19 +48,19 @@ export function FindingsPane(props: Props) {
       <h2>{m.run.withCount(m.findings.title, open.length)}</h2>
       <p class="hint">{m.findings.how}</p>
       {open.length === 0 && <p>{m.findings.none}</p>}
-      {list(open)}
+      {list(open, open.length > fewEnough ? 1 : fewEnough)}
       {seenAt === null && besides}
       {unnamed.length > 0 && (
         <>
           <h2>{m.run.withCount(m.findings.notRechecked, unnamed.length)}</h2>
           <p>{m.findings.notRecheckedHow}</p>
-          {list(unnamed)}
+          {list(unnamed, fewEnough)}
         </>
       )}
       {closed.length > 0 && (
         <>
           <h2>{m.run.withCount(m.findings.closed, closed.length)}</h2>
-          {list(closed)}
+          {list(closed, fewEnough)}
         </>
       )}
     </section>
@@ -65,9 +69,10 @@ export function FindingsPane(props: Props) {
 
 interface EntryProps extends Omit<Props, 'punch' | 'seenAt'> {
   readonly item: PunchItem
+  readonly opensFirst: boolean
 }
 
-function PunchEntry({ source, judged, side, item, run, again }: EntryProps) {
+function PunchEntry({ source, judged, side, item, run, again, opensFirst }: EntryProps) {
   const requirements = useMemo(
     () => item.readings.flatMap(({ requirement }) => judged.requirements.find(({ id }) => id === requirement) ?? []),
     [judged, item],
@@ -75,41 +80,54 @@ function PunchEntry({ source, judged, side, item, run, again }: EntryProps) {
   const word = item.state === 'open' ? 'fails' : item.state === 'closed' ? 'meets' : 'too close'
   return (
     <li class={`finding finding-${item.state.replaceAll(' ', '-')}`}>
-      <h3>
-        {item.state === 'not rechecked' ? <b>{m.findings.state[item.state]}</b> : <VerdictMark word={word} />}{' '}
-        {placeWords(item.place)}
-      </h3>
-      <p class="severity" data-severity={severityOf(item.severity)}>
-        {say({ kind: 'severity', rated: item.severity })}
-      </p>
-      {item.finding !== null && (
-        <dl class="found">
-          {(
-            [
-              [m.findings.found, whatWasFound(item.finding.what)],
-              [m.findings.mustBe, whatMustBe(item.finding.what)],
-              [m.findings.remedy, remedyOf(item.finding)],
-            ] as const
-          ).map(([label, said]) => (
-            <div key={label}>
-              <dt>{label}</dt>
-              <dd>{say(said, judged.run.units)}</dd>
-            </div>
-          ))}
-        </dl>
-      )}
-      {item.state !== 'closed' && <Assigned {...{ source, side, run, again }} finding={item.id} />}
-      <p>{item.state === 'closed' ? m.findings.proof : m.findings.read}:</p>
-      <ul class="plain">
-        {requirements.map((requirement) => (
-          <li key={requirement.id}>
-            <a class="row-link" href={requirementPath(run, requirement.id)}>
-              {readAgainWords(requirement, item, judged.run.units)}
-            </a>
-            {item.state !== 'open' && <OldAndNew item={item} requirement={requirement} units={judged.run.units} />}
-          </li>
-        ))}
-      </ul>
+      <FoldByItself
+        level={3}
+        title={placeWords(item.place)}
+        beside={
+          <span class="beside">
+            {item.state === 'not rechecked' ? <b>{m.findings.state[item.state]}</b> : <VerdictMark word={word} />}
+            <span class="severity" data-severity={severityOf(item.severity)}>
+              {say({ kind: 'severity', rated: item.severity })}
+            </span>
+          </span>
+        }
+        opensFirst={opensFirst}
+      >
+        {() => (
+          <div class="finding-told">
+            {item.finding !== null && (
+              <dl class="found">
+                {(
+                  [
+                    [m.findings.found, whatWasFound(item.finding.what)],
+                    [m.findings.mustBe, whatMustBe(item.finding.what)],
+                    [m.findings.remedy, remedyOf(item.finding)],
+                  ] as const
+                ).map(([label, said]) => (
+                  <div key={label}>
+                    <dt>{label}</dt>
+                    <dd>{say(said, judged.run.units)}</dd>
+                  </div>
+                ))}
+              </dl>
+            )}
+            {item.state !== 'closed' && <Assigned {...{ source, side, run, again }} finding={item.id} />}
+            <p>{item.state === 'closed' ? m.findings.proof : m.findings.read}:</p>
+            <ul class="plain">
+              {requirements.map((requirement) => (
+                <li key={requirement.id}>
+                  <a class="row-link" href={requirementPath(run, requirement.id)}>
+                    {readAgainWords(requirement, item, judged.run.units)}
+                  </a>
+                  {item.state !== 'open' && (
+                    <OldAndNew item={item} requirement={requirement} units={judged.run.units} />
+                  )}
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
+      </FoldByItself>
     </li>
   )
 }

@@ -8,6 +8,7 @@ import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
 import { alongWords } from '../entry/reading-words.ts'
 import { m, printIn, say } from '../messages.ts'
+import { FoldByItself } from '../parts/fold.tsx'
 import { ProblemList } from '../parts/trouble-note.tsx'
 import { editPath } from '../route.ts'
 
@@ -28,25 +29,6 @@ export function LayoutPane({ judged, run }: { readonly judged: JudgedRun; readon
       </p>
       <h2>{m.layout.why}</h2>
       <List items={explainLayout(layout, judged.request).map((one) => say(one, units))} />
-      <h2>{m.layout.pieces}</h2>
-      <table class="pieces">
-        <thead>
-          <tr>
-            <th scope="col">{m.layout.along}</th>
-            <th scope="col">{m.layout.piece}</th>
-            <th scope="col">{m.layout.what}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {piecesOf(judged.model, units).map(({ along, name, what }) => (
-            <tr key={name + along}>
-              <td class="number">{units === 'us' ? printIn(null).feetInches(along) : alongWords(along, units)}</td>
-              <th scope="row">{name}</th>
-              <td>{what}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
       {laid.ok ? (
         <>
           <Others chosen={layout} layouts={laid.value.layouts} more={laid.value.more} units={units} />
@@ -60,7 +42,56 @@ export function LayoutPane({ judged, run }: { readonly judged: JudgedRun; readon
       ) : (
         <ProblemList problems={laid.error} />
       )}
+      <Pieces model={judged.model} units={units} />
     </section>
+  )
+}
+
+/** Pieces in one table: a run with more of them is folded by stretches. */
+const inTable = 60
+
+function Pieces({ model, units }: { readonly model: RunModel; readonly units: 'us' | 'metric' }) {
+  const pieces = piecesOf(model, units)
+  const words = (along: number): string => (units === 'us' ? printIn(null).feetInches(along) : alongWords(along, units))
+  const stretches = Array.from({ length: Math.ceil(pieces.length / inTable) }, (_, i) =>
+    pieces.slice(i * inTable, (i + 1) * inTable),
+  )
+  return (
+    <>
+      <h2>{m.run.withCount(m.layout.pieces, pieces.length)}</h2>
+      <div>
+        {stretches.map((stretch, i) => (
+          <FoldByItself
+            key={stretch[0]!.name}
+            level={3}
+            title={m.layout.fromTo(words(stretch[0]!.along), words(stretch.at(-1)!.along))}
+            beside={<b class="count">{stretch.length}</b>}
+            opensFirst={i === 0}
+          >
+            {() => (
+              <table class="pieces">
+                <thead>
+                  <tr>
+                    <th scope="col">{m.layout.along}</th>
+                    <th scope="col">{m.layout.piece}</th>
+                    <th scope="col">{m.layout.what}</th>
+                  </tr>
+                </thead>
+                <tbody>
+                  {stretch.map(({ along, name, what }) => (
+                    <tr key={name + along}>
+                      <td class="number">{words(along)}</td>
+                      <th scope="row">{name}</th>
+                      <td>{what}</td>
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            )}
+          </FoldByItself>
+        ))}
+      </div>
+    </>
   )
 }
 

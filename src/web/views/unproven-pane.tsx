@@ -1,47 +1,29 @@
+import { severityRank, worstSeverity } from '../../core/hardware/severity.ts'
+import { contentOf } from '../../core/hardware/sheet-text.ts'
+import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { placeWords, unprovenWords } from '../entry/reading-words.ts'
+import { unprovenWords } from '../entry/reading-words.ts'
 import { m, say } from '../messages.ts'
+import { FoldByItself } from '../parts/fold.tsx'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { requirementPath } from '../route.ts'
+import { groupByPlace, type PlaceGroup, worstOf } from './walk-groups.ts'
+
+interface Props {
+  readonly judged: JudgedRun
+  readonly run: string
+}
 
 /** What the record does not prove: what nobody read, what is too close, and limits without a document. */
-export function UnprovenPane({ judged, run }: { readonly judged: JudgedRun; readonly run: string }) {
-  const { unproven, verdicts } = judged.judgement
-  const verdictOf = new Map(verdicts.map(({ requirement, verdict }) => [requirement, verdict]))
-  const mustOf = new Map(judged.requirements.map(({ id, must }) => [id, must]))
+export function UnprovenPane({ judged, run }: Props) {
+  const { unproven } = judged.judgement
   return (
     <section class="sheet">
       <h2>{m.run.withCount(m.unproven.title, unproven.length)}</h2>
-      {unproven.length === 0 && <p>{m.unproven.none}</p>}
-      <ul class="plain">
-        {unproven.map(({ requirement, place, because }) => {
-          const verdict = verdictOf.get(requirement)!
-          return (
-            <li key={requirement}>
-              <a class="row-link" href={requirementPath(run, requirement)}>
-                <VerdictMark word={verdict} />
-                <span>
-                  <b>{placeWords(place)}.</b> {say(mustOf.get(requirement)!, judged.run.units)}{' '}
-                  <i>{unprovenWords(because, judged.run.units)}</i>
-                </span>
-              </a>
-            </li>
-          )
-        })}
-      </ul>
+      {unproven.length === 0 ? <p>{m.unproven.none}</p> : <Unproven judged={judged} run={run} />}
       <h2>{m.run.withCount(m.unproven.unconfirmed, judged.unconfirmed.length)}</h2>
       <p>{judged.unconfirmed.length === 0 ? m.unproven.noneUnconfirmed : m.unproven.unconfirmedHow}</p>
-      <ul class="plain">
-        {judged.unconfirmed.map(({ id, place, must }) => (
-          <li key={id}>
-            <a class="row-link" href={requirementPath(run, id)}>
-              <span>
-                <b>{placeWords(place)}.</b> {say(must, judged.run.units)}
-              </span>
-            </a>
-          </li>
-        ))}
-      </ul>
+      <Unconfirmed judged={judged} run={run} />
       {judged.unusual.length > 0 && (
         <>
           <h2>{m.run.withCount(m.unproven.unusual, judged.unusual.length)}</h2>
@@ -54,5 +36,85 @@ export function UnprovenPane({ judged, run }: { readonly judged: JudgedRun; read
         </>
       )}
     </section>
+  )
+}
+
+/** What is not proven stands open as long as it is no more than this. */
+const fewEnough = 40
+
+/** Place by place, those first where what is not proven could do the worst. */
+function Unproven({ judged, run }: Props) {
+  const { unproven, verdicts } = judged.judgement
+  const verdictOf = new Map(verdicts.map(({ requirement, verdict }) => [requirement, verdict]))
+  const becauseOf = new Map(unproven.map(({ requirement, because }) => [requirement, because]))
+  const rank = ({ members }: PlaceGroup): number => severityRank(worstSeverity(members.map(({ severity }) => severity)))
+  const groups = groupByPlace(judged.requirements.filter(({ id }) => becauseOf.has(id)))
+  const row = ({ id, place, must }: Requirement, isPlaced: boolean) => (
+    <li key={id}>
+      <a class="row-link" href={requirementPath(run, id)}>
+        <VerdictMark word={verdictOf.get(id)!} />
+        <span>
+          {isPlaced && `${say(place)}: `}
+          {say(must, judged.run.units)} <i>{unprovenWords(becauseOf.get(id)!, judged.run.units)}</i>
+        </span>
+      </a>
+    </li>
+  )
+  return (
+    <div>
+      {groups
+        .toSorted((a, b) => rank(a) - rank(b))
+        .map((group) => {
+          const { id, place, members } = group
+          const { worst, count, applying } = worstOf(members.map((one) => verdictOf.get(one.id)!))
+          return (
+            <FoldByItself
+              key={id}
+              level={3}
+              title={place === null ? m.walk.holds : say(place)}
+              beside={<VerdictMark word={worst} count={count} of={applying} />}
+              // What no walk settles is found nowhere else.
+              opensFirst={unproven.length <= fewEnough || members.some(({ look }) => look.kind === 'record')}
+            >
+              {() => <ul class="plain">{members.map((one) => row(one, place === null))}</ul>}
+            </FoldByItself>
+          )
+        })}
+    </div>
+  )
+}
+
+/** Each limit that nobody confirmed once, and the places that are judged by it. */
+function Unconfirmed({ judged, run }: Props) {
+  const byMust = new Map<string, Requirement[]>()
+  for (const one of judged.unconfirmed) {
+    const alike = byMust.get(contentOf(one.must))
+    if (alike === undefined) byMust.set(contentOf(one.must), [one])
+    else alike.push(one)
+  }
+  return (
+    <div>
+      {[...byMust].map(([content, alike]) => (
+        <FoldByItself
+          key={content}
+          level={3}
+          title={say(alike[0]!.must, judged.run.units)}
+          beside={<b class="count">{alike.length}</b>}
+          opensFirst={false}
+        >
+          {() => (
+            <ul class="plain">
+              {alike.map(({ id, place }) => (
+                <li key={id}>
+                  <a class="row-link" href={requirementPath(run, id)}>
+                    {say(place)}
+                  </a>
+                </li>
+              ))}
+            </ul>
+          )}
+        </FoldByItself>
+      ))}
+    </div>
   )
 }

@@ -3,6 +3,7 @@ import type { Requirement } from '../../core/requirements/requirement.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
 import { plainText } from '../data/plain-text.ts'
 import { m, say } from '../messages.ts'
+import { Fold } from '../parts/fold.tsx'
 import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { requirementPath } from '../route.ts'
@@ -104,17 +105,16 @@ const PlaceFold = ({ group, words, units, run, current, isOpen, fold }: FoldProp
     const each = words.split(',') as VerdictWord[]
     const { worst, count, applying } = worstOf(each)
     return (
-      <details
-        class={place === null ? 'group hold' : 'group'}
-        data-at={place?.id}
-        open={isOpen}
-        onToggle={({ currentTarget }) => currentTarget.open !== isOpen && fold(currentTarget.open)}
+      <Fold
+        level={2}
+        title={place === null ? m.walk.holds : say(place)}
+        beside={<VerdictMark word={worst} count={count} of={applying} />}
+        class={place === null ? 'hold' : ''}
+        at={place?.id}
+        isOpen={isOpen}
+        fold={fold}
       >
-        <summary>
-          <h2>{place === null ? m.walk.holds : say(place)}</h2>
-          <VerdictMark word={worst} count={count} of={applying} />
-        </summary>
-        {isOpen && (
+        {() => (
           <ul class="plain">
             {members.map((requirement, i) => (
               <li key={requirement.id}>
@@ -135,7 +135,7 @@ const PlaceFold = ({ group, words, units, run, current, isOpen, fold }: FoldProp
             ))}
           </ul>
         )}
-      </details>
+      </Fold>
     )
   }, [group, words, units, run, current, isOpen, m])
 
