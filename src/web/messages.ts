@@ -3,6 +3,7 @@ import type { Print } from '../words/print.ts'
 import type { Saying } from '../words/saying.ts'
 import { type Language, speak } from './language.ts'
 import { en, type Messages } from './messages/en.ts'
+import { keepTogether } from './messages/keep-together.ts'
 import type { RunFormWords } from './messages/run-form-en.ts'
 import type { SiteWords } from './messages/site-en.ts'
 
@@ -42,7 +43,7 @@ export async function setLanguage(next: Language): Promise<void> {
  * What the model says, in the language in force.
  * @param units  of the run or site, in which lengths are said first; without, as they are published
  */
-export const say = (said: Saying, units?: 'us' | 'metric'): string => printIn(units ?? null).say(said)
+export const say = (said: Saying, units?: 'us' | 'metric'): string => keepTogether(printIn(units ?? null).say(said))
 
 /** What a person wrote, as it was written. */
 export const asWritten = (text: string): string => printIn(null).theirs(text)

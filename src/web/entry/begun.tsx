@@ -12,7 +12,7 @@ interface HereProps {
   readonly begun: Begun | undefined
   /** Id of the version in force. */
   readonly version: string
-  readonly requirement: Requirement
+  readonly requirement: Pick<Requirement, 'look'>
   readonly takeUp: (begun: Begun) => void
   readonly drop: (begun: Begun) => void
 }

@@ -15,14 +15,16 @@ const eighths = ['⅛', '¼', '⅜', '½', '⅝', '¾', '⅞', '/']
 const sixteenths = ['1/16', '3/16', '5/16', '7/16', '9/16', '11/16', '13/16', '15/16']
 
 /**
- * Digits at the left; at the right what a phone's own keypad lacks: fractions of a length and its units below them, or
- * the units of what else is read. A count has digits alone, and only what can be below nothing has a minus.
+ * Digits at the left; at the right what a phone's own keypad lacks: fractions of an inch and its units below them, or the
+ * units of what else is read. A count has digits alone, and only what can be below nothing has a minus.
  */
 export function Keypad({ unit, insert, erase, units }: Props) {
   const [isFine, setFine] = useState(false)
   const fractions = isFine ? sixteenths : eighths
   const kind = kindOf(unit)
   const isLength = kind === 'length'
+  // Nobody reads eighths of a millimetre; a tape in inches is still typed on the keyboard.
+  const hasFractions = isLength && units === 'us'
   const unitKeys = isLength ? (units === 'us' ? ['ft', 'in'] : ['m', 'mm']) : unitsOf(kind)
   const key = (label: string, text = label) => (
     <button key={label} type="button" class="key" onClick={() => insert(text)}>
@@ -32,7 +34,7 @@ export function Keypad({ unit, insert, erase, units }: Props) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset would be a group of fields
     <div
-      class="keypad"
+      class={hasFractions ? 'keypad' : 'keypad plain-keys'}
       role="group"
       aria-label={m.entry.keypad}
       // The caret stays where it is in the field.
@@ -47,8 +49,8 @@ export function Keypad({ unit, insert, erase, units }: Props) {
         </button>
       </div>
       <div class="keys">
-        {isLength && fractions.map((fraction) => key(fraction, isFine ? ` ${fraction}` : fraction))}
-        {isLength && (
+        {hasFractions && fractions.map((fraction) => key(fraction, isFine ? ` ${fraction}` : fraction))}
+        {hasFractions && (
           <button type="button" class="key word" aria-pressed={isFine} onClick={() => setFine(!isFine)}>
             {isFine ? m.key.eighths : m.key.sixteenths}
           </button>

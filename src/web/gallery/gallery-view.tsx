@@ -12,6 +12,7 @@ import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { Doors } from '../views/doors.tsx'
 import { ListWishFields } from '../views/list-wish-fields.tsx'
 import { RunRow } from '../views/run-row.tsx'
+import { Answers, Gauges, Kept, Keypads, WalkParts } from './entry-parts.tsx'
 import { galleryRuns } from './gallery-runs.ts'
 
 /**
@@ -97,6 +98,21 @@ export function GalleryView({ source }: { readonly source: RunSource }) {
         <p>{m.runs.noneFound}</p>
         <p class="hint">{m.runs.addHow}</p>
         <p role="status">{m.page.loading}</p>
+      </Part>
+      <Part title={m.entry.keypad}>
+        <Keypads />
+      </Part>
+      <Part title={m.entry.limits}>
+        <Gauges />
+      </Part>
+      <Part title={m.entry.choice}>
+        <Answers />
+      </Part>
+      <Part title={m.state.here}>
+        <Kept />
+      </Part>
+      <Part title={m.walk.title}>
+        <WalkParts />
       </Part>
       <Part title={m.runs.title}>
         <ListWishFields wish={readWish('')} projects={['demo', 'own']} change={() => undefined} />

@@ -5,7 +5,7 @@ import { panePath, requirementPath } from '../route.ts'
 interface Props {
   readonly run: string
   /** Null when nothing is left that could be read. */
-  readonly next: Requirement | null
+  readonly next: Pick<Requirement, 'id' | 'place'> | null
   /** How many findings stand. */
   readonly standing: number
 }

@@ -29,5 +29,6 @@ export const textsOn = (page: Page): Promise<readonly string[]> =>
     for (const one of document.querySelectorAll('[aria-label], [title], [placeholder], [aria-valuetext]'))
       for (const name of ['aria-label', 'title', 'placeholder', 'aria-valuetext'])
         texts.push(one.getAttribute(name) ?? '')
-    return texts.map((text) => text.trim()).filter((text) => text !== '')
+    // What keeps a number and its unit on one line is a space to who reads.
+    return texts.map((text) => text.replaceAll('\u00a0', ' ').trim()).filter((text) => text !== '')
   })
