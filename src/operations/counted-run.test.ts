@@ -1,13 +1,17 @@
 import { describe, expect, it } from 'vitest'
+import { drawnWords } from '../../test/cases/drawing/drawn.ts'
 import type { EndSheet, LongitudinalSheet } from '../core/hardware/hardware-sheet.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
+import { stripDrawing } from '../drawing/views/strip.ts'
 import { readRun } from '../formats/run/run-file.ts'
 import { writeRun } from '../formats/run/write-run.ts'
 import { shippedSheets } from '../sheets/shipped-sheets.ts'
 import { undescribedSystem } from '../sheets/undescribed-system.ts'
+import { english } from '../words/english.ts'
 import { countedRun, mostPanelsOf, panelsBySheet, postsBySheets, type SeenRun } from './counted-run.ts'
 import { judgeReadings } from './judge-readings.ts'
 import { requireRun } from './require-run.ts'
+import { stripInput } from './strip-input.ts'
 
 const sheets = new Map(shippedSheets.map((sheet) => [sheet.id, sheet]))
 const ends = shippedSheets.filter((sheet): sheet is EndSheet => sheet.kind !== 'longitudinal')
@@ -43,6 +47,29 @@ function asked(run: SeenRun) {
   const topics = required.value.requirements.map(({ id }) => id)
   return { topics, layout: required.value.model.layout }
 }
+
+describe('the strip of what is counted', () => {
+  const first = sheets.get('flared-terminal-31') as EndSheet
+  const system = systemOf(first)
+  const saysThatRailCounts = (run: Partial<SeenRun>): readonly string[] => {
+    const counted = { panels: [...panelsBySheet(first), ...Array.from({ length: 8 }, () => 150)], posts: 30 }
+    const read = readRun('seen', writeRun(countedRun(seen({ system, first, second: first, counted, ...run }))))
+    const required = read.ok ? requireRun('seen', read.value) : read
+    if (!required.ok) throw new Error(JSON.stringify(required.error))
+    return drawnWords(stripDrawing(stripInput(required.value, english('us')))).filter((words) =>
+      /count for|counts for/.test(words),
+    )
+  }
+
+  // Common practice: a barrier carries what strikes it by its anchors at both ends.
+  it('says of no rail that it counts where an end is not known', () => {
+    const notKnown = ['would count for length of need; not known, since an end is not known']
+    expect(saysThatRailCounts({})[0]).toMatch(/^counts for length of need, /)
+    for (const second of ['not looked at', 'no sheet fits'] as const)
+      expect(saysThatRailCounts({ second }), second).toEqual(notKnown)
+    expect(saysThatRailCounts({ first: 'no sheet fits', second: first })).toEqual(notKnown)
+  })
+})
 
 describe('what is counted from', () => {
   it.each(ends.map((sheet) => [sheet.id, sheet] as const))('%s by itself has all its pieces', (_, sheet) => {

@@ -16,6 +16,7 @@ export function stripInput(required: RequiredRun | JudgedRun, print: Print): Str
     system: model.system,
     first: stripEnd(request.first, print),
     second: stripEnd(request.second, print),
+    areEndsKnown: request.first.kind !== 'unknown' && request.second.kind !== 'unknown',
     flareRate: isFlared(model) ? (run.flare?.rate ?? null) : null,
     traffic: road.traffic,
     obstructions: run.obstructions,

@@ -28,7 +28,13 @@ export function unitPicture(sheet: EndSheet, system: LongitudinalSheet, view: Un
       ...{ layout, system, first: { name, kind: sheet.kind, sheet } },
       second: { name: '', kind: 'standing splice', sheet: null },
       ...{ flareRate: null, traffic: null, obstructions: [], need: null, verdicts: null },
-      ...{ titles: { run: name, route: '', stations: '' }, units: 'feet and inches', print, lateralExaggeration: 1 },
+      ...{
+        titles: { run: name, route: '', stations: '' },
+        units: 'feet and inches',
+        print,
+        lateralExaggeration: 1,
+        areEndsKnown: true,
+      },
     },
     view,
   )

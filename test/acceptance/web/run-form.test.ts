@@ -29,13 +29,11 @@ test('a run is laid out from nothing and edited without a network; its next vers
   await expect(layouts(page)).toHaveCount(6)
   await expectAccessible(page)
   await expectNoSidewaysScroll(page)
-  await page.screenshot({ path: '/tmp/C-1.png', fullPage: true })
 
   // Panels that nobody has: the reason stands at the field, and goes away with it.
   await page.getByText('Panels at hand').click()
   await page.getByRole('checkbox', { name: 'Only these lengths are at hand' }).check()
   await expect(page.locator('#field-stock-wrong, #field-stock-0-length-wrong').first()).toContainText('in stock')
-  await page.screenshot({ path: '/tmp/C-2.png', fullPage: true })
   await page.getByRole('checkbox', { name: 'Only these lengths are at hand' }).uncheck()
   await layouts(page).nth(1).check()
   const chosen = await layouts(page)
@@ -67,7 +65,6 @@ test('a run is laid out from nothing and edited without a network; its next vers
   await expect(page.getByText('1 reading stays where it is.')).toBeVisible()
   await expectAccessible(page)
   await expectNoSidewaysScroll(page)
-  await page.screenshot({ path: '/tmp/C-3.png', fullPage: true })
 
   // What was begun is on the disk, and is taken up only when somebody says so.
   await page.reload()
@@ -120,5 +117,4 @@ test('on a desk form and layout stand beside each other, and what lies beyond a 
   expect(asked!.x + asked!.width).toBeLessThanOrEqual(beside!.x)
   await expectAccessible(page)
   await expectNoSidewaysScroll(page)
-  await page.screenshot({ path: '/tmp/C-4.png', fullPage: true })
 })

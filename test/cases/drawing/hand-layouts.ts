@@ -136,6 +136,7 @@ export function culvertRun(standardPanels: number): StripInput {
     units: 'feet and inches',
     flareRate: null,
     lateralExaggeration: 1,
+    areEndsKnown: true,
     print: english(null),
   }
 }
@@ -198,6 +199,7 @@ export function bridgeRun(): StripInput {
     units: 'metric',
     flareRate: null,
     lateralExaggeration: 3,
+    areEndsKnown: true,
     print: english(null),
   }
 }

@@ -59,22 +59,25 @@ function obstructionsOf(frame: Frame): { name: string; from: number; to: number 
 
 /** Which stretch is first end, run and second end: the bound between them is the bound of the quantities. */
 export function partsRow(frame: Frame): Row[] {
-  const { layout } = frame.input
-  const bounds = (unit: Unit): Range | null => {
-    const panels = layout.panels.filter((panel) => panel.unit === unit)
-    const [start, end] = [panels[0], panels.at(-1)]
-    return start && end ? { from: start.fromInches, to: end.toInches } : null
-  }
   const bars = (['first', 'run', 'second'] as const).flatMap((unit) => {
-    const span = bounds(unit)
+    const span = boundsOf(frame, unit)
     return span === null ? [] : [{ id: unit, layer: 'parts', span, words: unitName(frame.input, unit) }]
   })
   return [barRow(frame, drawingWords(frame.input.print).run.rows.parts, bars)]
 }
 
-/** What has to be shielded, and the rail that counts for it. */
+function boundsOf({ input }: Frame, unit: Unit): Range | null {
+  const panels = input.layout.panels.filter((panel) => panel.unit === unit)
+  const [start, end] = [panels[0], panels.at(-1)]
+  return start && end ? { from: start.fromInches, to: end.toInches } : null
+}
+
+/**
+ * What has to be shielded, and the rail that counts for it. Where an end is not known nothing counts for certain, and of
+ * that end itself nothing is said: a rail that is not held at both ends redirects nobody.
+ */
 export function needRows(frame: Frame): Row[] {
-  const { layout, need, print } = frame.input
+  const { layout, need, print, areEndsKnown } = frame.input
   const words = drawingWords(print).strip
   const rows: Row[] = []
   if (need) {
@@ -84,9 +87,11 @@ export function needRows(frame: Frame): Row[] {
       rows.push(barRow(frame, words.rows.need, [{ id: 'need', layer: 'need', span, words: shielded }]))
   }
   const { countsFromInches, countsToInches } = layout
-  const span = { from: countsFromInches ?? -Infinity, to: countsToInches ?? Infinity }
+  const own = areEndsKnown ? null : boundsOf(frame, 'run')
+  const span = { from: countsFromInches ?? own?.from ?? -Infinity, to: countsToInches ?? own?.to ?? Infinity }
   const goesOn = countsFromInches === null || countsToInches === null
-  const said = goesOn ? words.countsOn : words.counts(lengthLabel(frame.input, span.to - span.from))
+  const known = goesOn ? words.countsOn : words.counts(lengthLabel(frame.input, span.to - span.from))
+  const said = areEndsKnown ? known : words.countsUnknown
   return [...rows, barRow(frame, words.rows.counts, [{ id: 'counts', layer: 'rail that counts', span, words: said }])]
 }
 

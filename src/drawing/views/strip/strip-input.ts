@@ -27,6 +27,8 @@ export interface StripInput {
   readonly system: LongitudinalSheet
   readonly first: StripEnd
   readonly second: StripEnd
+  /** False where an end is one that nobody looked at or that no sheet fits: then no rail counts for certain. */
+  readonly areEndsKnown: boolean
   /** The run's own flare, which the strip draws straight; null where it has none. */
   readonly flareRate: number | null
   readonly traffic: 'one-way' | 'two-way' | 'divided' | null

@@ -49,6 +49,7 @@ export const strip = {
   toBeShielded: (length: string) => `to be shielded, ${length}`,
   counts: (length: string) => `counts for length of need, ${length}`,
   countsOn: 'counts for length of need; goes on in the standing run',
+  countsUnknown: 'would count for length of need; not known, since an end is not known',
   adjacent: {
     'one-way': 'adjacent traffic, one way',
     'two-way': 'adjacent traffic',

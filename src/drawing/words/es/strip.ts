@@ -45,6 +45,7 @@ export const strip: typeof english = {
   toBeShielded: (length) => `por proteger, ${length}`,
   counts: (length) => `cuenta para la necesidad, ${length}`,
   countsOn: 'cuenta para la necesidad; sigue en el tramo existente',
+  countsUnknown: 'contaría para la necesidad; no se sabe, porque no se conoce un extremo',
   adjacent: {
     'one-way': 'tránsito contiguo, un sentido',
     'two-way': 'tránsito contiguo',
