@@ -70,7 +70,7 @@ export function BegunElsewhere({ begun, judged, run, drop }: ListProps) {
               ) : (
                 <a href={requirementPath(run, requirement.id, one.of === requirement.id ? null : one.of)}>
                   {one.of === requirement.id
-                    ? `${placeWords(requirement.place)}: ${say(requirement.must, judged.run.units)}`
+                    ? `${placeWords(requirement.place, judged.run.units)}: ${say(requirement.must, judged.run.units)}`
                     : measurableWords(one.of, judged.model.layout)}
                 </a>
               )}

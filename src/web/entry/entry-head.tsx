@@ -11,7 +11,14 @@ interface Props {
 }
 
 /** The way back to where one came from, the place, and how far along the walk it is. */
-export function EntryHead({ judged: { requirements }, run, at }: Props) {
+export function EntryHead({
+  judged: {
+    requirements,
+    run: { units },
+  },
+  run,
+  at,
+}: Props) {
   const { place, hold } = requirements[at]!
   const back = wayBack(run)
   const to = parseRoute(back, '')
@@ -21,7 +28,7 @@ export function EntryHead({ judged: { requirements }, run, at }: Props) {
         {to.view === 'run' && to.pane !== 'walk' ? m.run.pane[to.pane] : m.entry.close}
       </a>
       <p class="entry-place">
-        {placeWords(place)}
+        {placeWords(place, units)}
         {hold && <span class="tag strong">{m.entry.hold}</span>}
       </p>
       <span class="step-count">{m.entry.place(at + 1, requirements.length)}</span>

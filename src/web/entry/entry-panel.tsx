@@ -184,7 +184,7 @@ export function EntryPanel(props: Props) {
     const isDone = latest.current === draft
     drafts.settle(of, isDone ? 'all' : 'failure')
     if (isDone) setDraft(emptyDraft)
-    const place = isDirect ? placeWords(requirement.place) : measurableWords(of, judged.model.layout)
+    const place = isDirect ? placeWords(requirement.place, units) : measurableWords(of, judged.model.layout)
     const words = m.entry.saved(`${place}, ${answerWords(taken.answer, requirement, units)}`)
     took({ words, since: performance.now(), undoable: { reading: taken, requirement: requirement.id } }, taken)
     if (next !== null && isDone && panel.current !== null) goTo(next)

@@ -66,7 +66,7 @@ export function QuietRow({ requirement, maySetAside, units, draft, like, change,
 
 const sameWords = ({ answer, at }: LikeReading, requirement: Requirement, units: 'us' | 'metric'): string =>
   answer.kind === 'measured'
-    ? m.entry.measuredSame(answerWords(answer, requirement, units), placeWords(at.place))
-    : m.entry.sameAs(placeWords(at.place), answerWords(answer, requirement, units))
+    ? m.entry.measuredSame(answerWords(answer, requirement, units), placeWords(at.place, units))
+    : m.entry.sameAs(placeWords(at.place, units), answerWords(answer, requirement, units))
 
 const show = (part: string): void => document.querySelector(part)?.scrollIntoView({ block: 'start' })

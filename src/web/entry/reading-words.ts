@@ -53,8 +53,8 @@ export function measurableWords(id: string, { posts }: Pick<Layout, 'posts'>): s
   return what === 'along' ? m.entry.along(post) : m.entry.offset(post)
 }
 
-/** The name of a place in the language in force. */
-export const placeWords = (place: Place): string => say(place)
+/** The name of a place in the language in force; that of an end unit may hold a length. */
+export const placeWords = (place: Place, units: 'us' | 'metric'): string => say(place, units)
 
 /** The limits in the units of the run, as published behind. */
 export const limitsWords = (limits: Dimension<Unit>, units: 'us' | 'metric'): string => say(limitsOf(limits), units)

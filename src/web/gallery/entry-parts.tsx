@@ -139,7 +139,7 @@ export const WalkParts = () => (
       ] as const
     ).map(([next, standing], i) => (
       <div key={i} class="gallery-narrow">
-        <NextUnread run="gallery" next={next} standing={standing} />
+        <NextUnread run="gallery" units="us" next={next} standing={standing} />
       </div>
     ))}
   </>

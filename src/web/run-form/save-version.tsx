@@ -125,7 +125,7 @@ function Effects({ effects, judged }: { readonly effects: EditEffects; readonly 
               const place = places.get(reading.of.split('/')[0]!)
               return (
                 <li key={reading.id}>
-                  {place === undefined ? reading.of : placeWords(place)}:{' '}
+                  {place === undefined ? reading.of : placeWords(place, judged.run.units)}:{' '}
                   {readWords(reading, requirementOf(reading.of), judged.run.units)}
                 </li>
               )

@@ -57,7 +57,7 @@ export function DayReportView({ judged, report }: { readonly judged: JudgedRun; 
       <ul>
         {report.findings.map(({ id, place, what }) => (
           <li key={id}>
-            <b>{placeWords(place)}:</b> {say(what, judged.run.units)}
+            <b>{placeWords(place, judged.run.units)}:</b> {say(what, judged.run.units)}
           </li>
         ))}
       </ul>

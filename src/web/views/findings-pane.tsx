@@ -82,7 +82,7 @@ function PunchEntry({ source, judged, side, item, run, again, opensFirst }: Entr
     <li class={`finding finding-${item.state.replaceAll(' ', '-')}`}>
       <FoldByItself
         level={3}
-        title={placeWords(item.place)}
+        title={placeWords(item.place, judged.run.units)}
         beside={
           <span class="beside">
             {item.state === 'not rechecked' ? <b>{m.findings.state[item.state]}</b> : <VerdictMark word={word} />}
@@ -138,7 +138,7 @@ function readAgainWords(requirement: Requirement, { finding, place }: PunchItem,
   const isSaid = finding?.what.parts.some(
     (part) => part.kind === 'against a rule' && contentOf(part.must) === contentOf(requirement.must),
   )
-  if (isSaid) return isHere ? m.findings.readHere : placeWords(requirement.place)
+  if (isSaid) return isHere ? m.findings.readHere : placeWords(requirement.place, units)
   const must = say(requirement.must, units)
-  return isHere ? must : `${placeWords(requirement.place)}: ${must}`
+  return isHere ? must : `${placeWords(requirement.place, units)}: ${must}`
 }

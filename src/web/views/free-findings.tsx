@@ -37,7 +37,7 @@ export function FreeFindings({ source, judged, side, run, seenAt, again }: Props
   }, [source, run])
   const { freeFindings } = judged.judgement
   const item = (one: PlacedFreeFinding) => (
-    <FreeFindingItem key={one.finding.id} {...{ source, side, run, again, one }} />
+    <FreeFindingItem key={one.finding.id} {...{ source, judged, side, run, again, one }} />
   )
   const standing = standingOf(freeFindings)
   const closed = freeFindings.filter(({ finding }) => finding.closed !== null)
@@ -75,11 +75,11 @@ export function FreeFindings({ source, judged, side, run, seenAt, again }: Props
   )
 }
 
-interface ItemProps extends Omit<Props, 'seenAt' | 'judged'> {
+interface ItemProps extends Omit<Props, 'seenAt'> {
   readonly one: PlacedFreeFinding
 }
 
-function FreeFindingItem({ source, side, run, again, one }: ItemProps) {
+function FreeFindingItem({ source, judged, side, run, again, one }: ItemProps) {
   const { finding, place, severity } = one
   const { closed } = finding
   const [note, setNote] = useState('')
@@ -99,7 +99,7 @@ function FreeFindingItem({ source, side, run, again, one }: ItemProps) {
     <li class={closed === null ? 'finding' : 'finding finding-closed'}>
       <h3>
         {say({ kind: 'seen', what: finding.what })}
-        <span class="finding-place">{place === null ? m.seen.placeGone : placeWords(place)}</span>
+        <span class="finding-place">{place === null ? m.seen.placeGone : placeWords(place, judged.run.units)}</span>
       </h3>
       <p class="severity" data-severity={severityOf(severity)}>
         {say({ kind: 'severity', rated: severity })}

@@ -4,6 +4,7 @@ import { panePath, requirementPath } from '../route.ts'
 
 interface Props {
   readonly run: string
+  readonly units: 'us' | 'metric'
   /** Null when nothing is left that could be read. */
   readonly next: Pick<Requirement, 'id' | 'place'> | null
   /** How many findings stand. */
@@ -11,10 +12,10 @@ interface Props {
 }
 
 /** What to do next, in the reach of the thumb: to read on; or, once all is read, to see to the findings, or to sign. */
-export function NextUnread({ run, next, standing }: Props) {
+export function NextUnread({ run, units, next, standing }: Props) {
   const [path, words] =
     next !== null
-      ? [requirementPath(run, next.id), m.walk.next(say(next.place))]
+      ? [requirementPath(run, next.id), m.walk.next(say(next.place, units))]
       : standing > 0
         ? [panePath(run, 'findings'), m.run.withCount(m.run.pane.findings, standing)]
         : [panePath(run, 'sign-off'), m.run.pane['sign-off']]

@@ -107,7 +107,7 @@ export function SeenForm({ source, judged, side, run, first, again, done }: Prop
           <select value={of} onChange={({ currentTarget }) => change({ of: currentTarget.value })}>
             {[...places.values()].map(({ place }) => (
               <option key={place.id} value={place.id}>
-                {placeWords(place)}
+                {placeWords(place, judged.run.units)}
               </option>
             ))}
           </select>
@@ -172,7 +172,7 @@ export function BegunSeenNote({ begun: { at, version, seen }, judged, goOn, drop
   const place = placesById(judged.model).get(seen.of)?.place
   const words = [
     ...(seen.what === null ? [] : [say({ kind: 'seen', what: seen.what })]),
-    ...(place === undefined ? [] : [placeWords(place)]),
+    ...(place === undefined ? [] : [placeWords(place, judged.run.units)]),
     ...(seen.note === '' ? [] : [seen.note]),
     ...(seen.photos.length === 0 ? [] : [m.run.withCount(m.photo.title, seen.photos.length)]),
   ]

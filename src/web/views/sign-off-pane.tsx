@@ -73,7 +73,7 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
             {missing.map(({ id, place, must }) => (
               <li key={id}>
                 <a class="row-link" href={requirementPath(run, id)}>
-                  {placeWords(place)}: {say(must, judged.run.units)}
+                  {placeWords(place, judged.run.units)}: {say(must, judged.run.units)}
                 </a>
               </li>
             ))}
@@ -140,8 +140,8 @@ function Unproven({ judged }: Pick<Props, 'judged'>) {
             const verdict = verdictOf.get(requirement)!
             return (
               <li key={requirement}>
-                <VerdictMark word={verdict} /> {placeWords(place)}: {say(mustOf.get(requirement)!, judged.run.units)}{' '}
-                <i>{unprovenWords(because, judged.run.units)}</i>
+                <VerdictMark word={verdict} /> {placeWords(place, judged.run.units)}:{' '}
+                {say(mustOf.get(requirement)!, judged.run.units)} <i>{unprovenWords(because, judged.run.units)}</i>
               </li>
             )
           })}

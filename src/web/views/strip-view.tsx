@@ -126,13 +126,13 @@ interface Places {
 }
 
 /** What a screen reader says of each place: its name, its worst verdict, how many of how many, and marks near it. */
-function placeLabels({ judgement }: JudgedRun, nearMarks: readonly NearMark[]): ReadonlyMap<string, string> {
+function placeLabels({ judgement, run }: JudgedRun, nearMarks: readonly NearMark[]): ReadonlyMap<string, string> {
   return new Map(
     placeVerdicts(judgement.verdicts).map(({ id, place, worst, count, applying }) => {
       const near = nearMarks
         .filter(({ post }) => place.kind === 'post' && place.number === post)
         .map(({ mark }) => mark)
-      const label = m.run.placeLabel(placeWords(place), m.verdict[worst], count, applying)
+      const label = m.run.placeLabel(placeWords(place, run.units), m.verdict[worst], count, applying)
       return [id, near.length === 0 ? label : `${label}. ${m.day.nearShort(near.join(', '))}`]
     }),
   )

@@ -54,7 +54,7 @@ function Unproven({ judged, run }: Props) {
       <a class="row-link" href={requirementPath(run, id)}>
         <VerdictMark word={verdictOf.get(id)!} />
         <span>
-          {isPlaced && `${say(place)}: `}
+          {isPlaced && `${say(place, judged.run.units)}: `}
           {say(must, judged.run.units)} <i>{unprovenWords(becauseOf.get(id)!, judged.run.units)}</i>
         </span>
       </a>
@@ -71,7 +71,7 @@ function Unproven({ judged, run }: Props) {
             <FoldByItself
               key={id}
               level={3}
-              title={place === null ? m.walk.holds : say(place)}
+              title={place === null ? m.walk.holds : say(place, judged.run.units)}
               beside={<VerdictMark word={worst} count={count} of={applying} />}
               // What no walk settles is found nowhere else.
               opensFirst={unproven.length <= fewEnough || members.some(({ look }) => look.kind === 'record')}
@@ -107,7 +107,7 @@ function Unconfirmed({ judged, run }: Props) {
               {alike.map(({ id, place }) => (
                 <li key={id}>
                   <a class="row-link" href={requirementPath(run, id)}>
-                    {say(place)}
+                    {say(place, judged.run.units)}
                   </a>
                 </li>
               ))}

@@ -80,7 +80,7 @@ export function WalkList({ requirements, units, verdictOf, run, open, next, near
 function textsOf(units: Props['units']): (requirement: Requirement) => string {
   const texts = new Map<string, string>()
   return ({ id, place, must }) => {
-    const text = texts.get(id) ?? plainText(`${say(place)} ${say(must, units)}`)
+    const text = texts.get(id) ?? plainText(`${say(place, units)} ${say(must, units)}`)
     texts.set(id, text)
     return text
   }
@@ -107,7 +107,7 @@ const PlaceFold = ({ group, words, units, run, current, isOpen, fold }: FoldProp
     return (
       <Fold
         level={2}
-        title={place === null ? m.walk.holds : say(place)}
+        title={place === null ? m.walk.holds : say(place, units)}
         beside={<VerdictMark word={worst} count={count} of={applying} />}
         class={place === null ? 'hold' : ''}
         at={place?.id}
@@ -127,7 +127,7 @@ const PlaceFold = ({ group, words, units, run, current, isOpen, fold }: FoldProp
                   <VerdictMark word={each[i]!} />
                   <span class="must">
                     {place === null
-                      ? `${say(requirement.place)}: ${say(requirement.must, units)}`
+                      ? `${say(requirement.place, units)}: ${say(requirement.must, units)}`
                       : say(requirement.must, units)}
                   </span>
                 </a>

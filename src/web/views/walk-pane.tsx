@@ -118,7 +118,7 @@ export function WalkPane(props: Props) {
       )}
       <div class="walk-left">
         {list}
-        {route.open === null && <NextUnread run={route.run} next={next} standing={standing} />}
+        {route.open === null && <NextUnread run={route.run} units={judged.run.units} next={next} standing={standing} />}
       </div>
       <div class="walk-entry">
         {route.open !== null && told}

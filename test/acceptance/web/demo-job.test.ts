@@ -11,10 +11,15 @@ const acceptance = (page: Page) => page.locator('.title-verdict')
 const openPane = (page: Page, name: RegExp): Promise<void> =>
   page.getByRole('navigation', { name: 'Parts of this run' }).getByRole('link', { name }).click()
 
+/** On a phone what is open covers the panes. */
+async function goBack(page: Page): Promise<void> {
+  const back = page.locator('.entry-steps .close')
+  if (await back.isVisible()) await back.click()
+}
+
 /** Opens, from the findings, what has to be read again: what must be, of the place at which the finding is. */
 async function readAgain(page: Page, must: string, place = ''): Promise<void> {
-  const list = page.getByRole('link', { name: 'List', exact: true })
-  if (await list.isVisible()) await list.click()
+  await goBack(page)
   await openPane(page, /Findings/)
   const finding = page.locator('.finding', { hasText: must }).filter({ has: page.locator('h3', { hasText: place }) })
   // A finding that says what must be does not say it again where one goes on; its own place comes first.
@@ -89,8 +94,7 @@ test('the demo run is judged, its four faults are put right, and the record is p
     await save(page)
   }
 
-  const list = page.getByRole('link', { name: 'List', exact: true })
-  if (await list.isVisible()) await list.click()
+  await goBack(page)
   await expect(acceptance(page)).toHaveText('acceptable')
   await openPane(page, /Findings \(0\)/)
   await expect(page.getByText('Nothing fails.')).toBeVisible()

@@ -10,6 +10,8 @@ const crowded = (page: Page) =>
     const boxes = [...document.querySelectorAll<HTMLElement>('main *')]
       .filter((one) => [...one.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim() !== ''))
       .filter((one) => one.checkVisibility({ contentVisibilityAuto: true }) && one.closest('select, .unseen') === null)
+      // What only who hears the page is told has a box of a few pixels.
+      .filter((one) => one.getBoundingClientRect().width > 4)
       .map((one) => {
         const range = document.createRange()
         range.selectNodeContents(one)

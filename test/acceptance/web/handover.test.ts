@@ -71,7 +71,7 @@ test('a run with photos goes from one phone to another as one file, without a se
     await expect(one.getByText('24 in').first()).toBeVisible()
     const findings = await one.locator('main').textContent()
     await one.goto(`${server.address}/runs/${run}`)
-    await expect(one.locator('.walk-list')).toBeVisible()
+    await expect(one.locator('.walk-list')).toHaveAttribute('aria-busy', 'false')
     return [findings, await one.locator('.walk-list').textContent()]
   }
   expect(await verdicts(other)).toEqual(await verdicts(page))

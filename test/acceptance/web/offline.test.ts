@@ -508,6 +508,7 @@ test('a view that breaks says what can be done, and can be tried again', { tag: 
     Object.assign(window, { mend: () => Object.assign(Intl, { DateTimeFormat: kept }) })
   })
   await page.getByRole('link', { name: /Alder Creek/ }).click()
+  await page.locator('.walk-list details[data-at="post-3"] > summary').click()
   await page.locator('.walk-list a[href$="post-3/rail-height"]').click()
   await expect(page.getByRole('alert')).toContainText('DateTimeFormat is not a constructor')
   await expect(page.getByRole('link', { name: 'Save a rescue file' })).toHaveAttribute('href', '/rescue')

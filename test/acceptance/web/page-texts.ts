@@ -18,8 +18,13 @@ export async function pathsOf(page: Page, address: string, name: string): Promis
 
 /** What is seen and what is read out, text by text. */
 export const textsOn = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(() => {
-    for (const one of document.querySelectorAll('details')) one.open = true
+  page.evaluate(async () => {
+    // What is folded is drawn once it is opened, and may have folds of its own.
+    for (let folded = [...document.querySelectorAll('details:not([open])')]; folded.length > 0; ) {
+      for (const one of folded) one.setAttribute('open', '')
+      for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame)
+      folded = [...document.querySelectorAll('details:not([open])')].filter((one) => !folded.includes(one))
+    }
     const texts: string[] = []
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
     for (let node = walker.nextNode(); node !== null; node = walker.nextNode())

@@ -319,7 +319,9 @@ test('the run that the need asks for is made, and opens with its layout', async 
   await expect(page).toHaveURL(/\/runs\/[^/]+\/layout$/)
   const pieces = page.locator('.pieces')
   await expect(pieces.getByRole('rowheader', { name: 'post 1', exact: true })).toBeVisible()
-  // The rail from end to end is as long as the need said.
+  // The rail from end to end is as long as the need said; what lies farther along is folded.
+  for (const folded of await page.locator('details:not([open]) > summary', { hasText: / to / }).all())
+    await folded.click()
   const lengths = await pieces
     .locator('tr', { hasText: /^.*panel \d+/ })
     .locator('td:last-child')
