@@ -192,6 +192,10 @@ export async function startBrowser(folder: string): Promise<KillableBrowser> {
   const { executablePath, args } = JSON.parse(process.env.LAPWISE_TEST_BROWSER!)
   const words = [...args, '--headless', `--user-data-dir=${folder}`, '--remote-debugging-port=0', 'about:blank']
   const child = spawn(executablePath, words, { stdio: ['ignore', 'ignore', 'pipe'], detached: true })
+  // A test that fails kills nothing: what it leaves goes with the process that ran it, and slows no later test.
+  const killAll = (): void => void process.kill(-child.pid!, 'SIGKILL')
+  process.once('exit', killAll)
+  child.once('exit', () => process.off('exit', killAll))
   const address = await new Promise<string>((resolve, reject) => {
     let said = ''
     child.stderr.on('data', (bytes: Buffer) => {
@@ -205,7 +209,7 @@ export async function startBrowser(folder: string): Promise<KillableBrowser> {
     browser: await chromium.connectOverCDP(address),
     async kill() {
       const ended = new Promise((resolve) => child.once('close', resolve))
-      process.kill(-child.pid!, 'SIGKILL')
+      killAll()
       await ended
     },
   }
