@@ -20,26 +20,49 @@ interface HereProps {
 /** What was begun at this place when the page was closed: taken up or dropped by hand; of another version dropped only. */
 export function BegunHere({ units, begun, version, requirement, takeUp, drop }: HereProps) {
   if (begun === undefined) return null
-  const isOfThis = begun.version === version
   return (
-    <div class="begun begun-here">
-      <p>
-        {m.begun.at(momentWords(begun.at))} <b>{draftWords(begun.draft, units, requirement)}</b>
-        {!isOfThis && ` ${m.begun.otherVersion}`}
-      </p>
-      <div class="begun-buttons">
-        {isOfThis && (
-          <button type="button" class="button" onClick={() => takeUp(begun)}>
-            {m.begun.goOn}
-          </button>
-        )}
-        <button type="button" class="button" onClick={() => drop(begun)}>
-          {m.begun.drop}
-        </button>
-      </div>
-    </div>
+    <BegunNote
+      class="begun begun-here"
+      at={begun.at}
+      words={draftWords(begun.draft, units, requirement)}
+      isOfThis={begun.version === version}
+      goOn={() => takeUp(begun)}
+      drop={() => drop(begun)}
+    />
   )
 }
+
+interface NoteProps {
+  readonly class?: string
+  /** ISO 8601. */
+  readonly at: string
+  /** What was entered so far. */
+  readonly words: string
+  /** Whether it was begun in the version in force. */
+  readonly isOfThis: boolean
+  readonly goOn: () => void
+  readonly drop: () => void
+}
+
+/** What was begun and not saved when the page was closed; what was begun in another version can be dropped only. */
+export const BegunNote = ({ class: kind = 'begun', at, words, isOfThis, goOn, drop }: NoteProps) => (
+  <div class={kind}>
+    <p>
+      {m.begun.at(momentWords(at))} <b>{words}</b>
+      {!isOfThis && ` ${m.begun.otherVersion}`}
+    </p>
+    <div class="begun-buttons">
+      {isOfThis && (
+        <button type="button" class="button" onClick={goOn}>
+          {m.begun.goOn}
+        </button>
+      )}
+      <button type="button" class="button" onClick={drop}>
+        {m.begun.drop}
+      </button>
+    </div>
+  </div>
+)
 
 interface ListProps {
   readonly begun: readonly Begun[]

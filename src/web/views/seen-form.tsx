@@ -8,7 +8,8 @@ import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { type BegunSeen, type SeenDraft, seenBesides } from '../data/begun.ts'
 import { now, rememberedVisit, rememberVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
-import { momentWords, placeWords } from '../entry/reading-words.ts'
+import { BegunNote } from '../entry/begun.tsx'
+import { placeWords } from '../entry/reading-words.ts'
 import { Photos } from '../fieldwork/photos.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
@@ -176,22 +177,5 @@ export function BegunSeenNote({ begun: { at, version, seen }, judged, goOn, drop
     ...(seen.note === '' ? [] : [seen.note]),
     ...(seen.photos.length === 0 ? [] : [m.run.withCount(m.photo.title, seen.photos.length)]),
   ]
-  return (
-    <div class="begun">
-      <p>
-        {m.begun.at(momentWords(at))} <b>{words.join(', ')}</b>
-        {!isOfThis && ` ${m.begun.otherVersion}`}
-      </p>
-      <div class="begun-buttons">
-        {isOfThis && (
-          <button type="button" class="button" onClick={goOn}>
-            {m.begun.goOn}
-          </button>
-        )}
-        <button type="button" class="button" onClick={drop}>
-          {m.begun.drop}
-        </button>
-      </div>
-    </div>
-  )
+  return <BegunNote at={at} words={words.join(', ')} isOfThis={isOfThis} goOn={goOn} drop={drop} />
 }
