@@ -7,7 +7,7 @@ import { useLoaded } from '../data/use-loaded.ts'
 import { momentWords } from '../entry/reading-words.ts'
 import type { Draft } from '../form/draft.ts'
 import { language } from '../language.ts'
-import { m } from '../messages.ts'
+import { asWritten, m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { VersionReasons } from '../parts/version-reasons.tsx'
 import { panePath, type Route } from '../route.ts'
@@ -75,7 +75,7 @@ function Edit({ source, route, kept, judged }: EditProps) {
     return { layout: judged.model.layout, otherOnShelf, required: judged }
   }, [kept, judged])
   useEffect(() => {
-    document.title = `${kept.run.name}: ${edit.title} | ${m.page.name}`
+    document.title = `${asWritten(kept.run.name)}: ${edit.title} | ${m.page.name}`
   }, [kept, language()])
   const change = (next: (draft: Draft) => Draft): void => {
     setBegun(null)
@@ -96,7 +96,7 @@ function Edit({ source, route, kept, judged }: EditProps) {
         <a class="back" href={panePath(route.run, 'layout')}>
           {edit.back}
         </a>
-        <h1>{kept.run.name}</h1>
+        <h1>{asWritten(kept.run.name)}</h1>
         <p class="hint">{edit.how}</p>
         {earlier.length > 0 && <p class="hint">{edit.version(earlier.length + 1)}</p>}
         <VersionReasons earlier={earlier} />

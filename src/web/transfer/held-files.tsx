@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks'
+import type { Result } from '../../core/result.ts'
 import type { HeldRow } from '../data/device-tables.ts'
 import type { Imported, RunSource, Trouble } from '../data/run-source.ts'
+import { momentWords } from '../entry/reading-words.ts'
 import { download } from '../parts/download.ts'
 import { megabytes } from '../parts/megabytes.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
@@ -32,9 +34,7 @@ function Held({ source, row }: { readonly source: RunSource; readonly row: HeldR
   const [tried, setTried] = useState<Imported | null>(null)
   const [trouble, setTrouble] = useState<Trouble | null>(null)
   const [isSure, setSure] = useState(false)
-  const note = <T,>(
-    answer: { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: Trouble },
-  ) => {
+  const note = <T,>(answer: Result<T, Trouble>): T | null => {
     setTrouble(answer.ok ? null : answer.error)
     return answer.ok ? answer.value : null
   }
@@ -46,7 +46,7 @@ function Held({ source, row }: { readonly source: RunSource; readonly row: HeldR
     <li>
       <p>
         {row.why.kind === 'newer format' ? w.heldNewer(row.name, row.why.version) : w.heldRest(row.name, row.why.count)}{' '}
-        <span class="hint">{w.heldSize(megabytes(row.bytes), new Date(row.heldAt).toLocaleString())}</span>
+        <span class="hint">{w.heldSize(megabytes(row.bytes), momentWords(row.heldAt))}</span>
       </p>
       <div class="buttons">
         <button

@@ -1,6 +1,7 @@
 import type { LeftOut } from '../../formats/entry/carried.ts'
 import type { EntryKind } from '../../formats/entry/entry-kinds.ts'
-import { say } from '../messages.ts'
+import { momentWords } from '../entry/reading-words.ts'
+import { asWritten, say } from '../messages.ts'
 import { words } from './words.ts'
 
 /** So many are listed; who needs them all has the file. */
@@ -35,6 +36,9 @@ function nameOf({ table, raw }: LeftOut): string {
   if (table === 'photos') return w.leftPhoto(String(sha256).slice(0, 12))
   const known = typeof kind === 'string' && Object.hasOwn(w.kinds, kind) ? w.kinds[kind as EntryKind](1) : w.leftOther
   if (typeof author !== 'string' || typeof capturedAt !== 'string') return known
-  const at = new Date(capturedAt)
-  return w.leftEntry(known, author, Number.isNaN(at.getTime()) ? capturedAt : at.toLocaleString())
+  return w.leftEntry(
+    known,
+    asWritten(author),
+    Number.isNaN(Date.parse(capturedAt)) ? capturedAt : momentWords(capturedAt),
+  )
 }
