@@ -5,6 +5,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { dirname, join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { stripVTControlCharacters } from 'node:util'
 import { installPrograms } from './install-programs.mjs'
 
 const help = `npm test: everything that has to hold
@@ -25,6 +26,7 @@ const results = mkdtempSync(join(tmpdir(), 'lapwise-test-'))
 let passed = 0
 let failed = 0
 const skipped = []
+const fallen = []
 
 const missing = await installPrograms(install !== 'no' && process.getuid?.() === 0)
 const forms = [
@@ -99,6 +101,7 @@ function one(list) {
       tell(code === 0 ? `ok      ${name} (${seconds} s)\n` : `${said}\nfailed  ${name} (${seconds} s)\n`)
       if (code === 0) continue
       failed += 1
+      fallen.push(name)
       return
     }
   }
@@ -119,9 +122,12 @@ function vitest(project) {
     const status = await call(['vitest', 'run', '--project', project, ...words], {}, tell)
     const told = JSON.parse(readFileSync(file, 'utf8'))
     for (const { name, assertionResults } of told.testResults)
-      for (const { status, fullName } of assertionResults)
-        if (status !== 'passed' && status !== 'failed') skipped.push(`${relative(root, name)}: ${fullName}`)
-    count(told.numPassedTests, told.numFailedTests, status)
+      for (const { status, fullName, failureMessages } of assertionResults) {
+        const title = `${relative(root, name)}: ${fullName}`
+        if (status === 'failed') fallen.push(named(title, failureMessages[0]))
+        else if (status !== 'passed') skipped.push(title)
+      }
+    count(told.numPassedTests, told.numFailedTests, status, `the ${project} tests`)
   }
 }
 
@@ -132,9 +138,12 @@ function browser() {
     const status = await call(['playwright', 'test', '--reporter=list,json'], settings, tell)
     const { stats, suites } = JSON.parse(readFileSync(file, 'utf8'))
     for (const { file: name, title, tests } of suites.flatMap(specsOf))
-      for (const { status, projectName } of tests)
-        if (status === 'skipped') skipped.push(`${name}, ${projectName}: ${title}`)
-    count(stats.expected, stats.unexpected + stats.flaky, status)
+      for (const { status, projectName, results: tries } of tests) {
+        const told = `${name}, ${projectName}: ${title}`
+        if (status === 'skipped') skipped.push(told)
+        else if (status !== 'expected') fallen.push(named(told, tries.find(({ error }) => error)?.error.message))
+      }
+    count(stats.expected, stats.unexpected + stats.flaky, status, 'the browser tests')
   }
 }
 
@@ -142,15 +151,27 @@ function specsOf({ specs = [], suites = [] }) {
   return [...specs, ...suites.flatMap(specsOf)]
 }
 
+/** A test that failed, with the first lines of why: so much stands at the end, where nobody has to look for it. */
+function named(title, why = '') {
+  const lines = stripVTControlCharacters(why)
+    .split('\n')
+    .filter((line) => line.trim() !== '')
+  return [title, ...lines.slice(0, 6).map((line) => `    ${line.slice(0, 200)}`)].join('\n')
+}
+
 /** A round that ends badly without a failed test has failed all the same. */
-function count(good, bad, status) {
+function count(good, bad, status, what) {
   passed += good
-  failed += bad + (status === 0 || bad > 0 ? 0 : 1)
+  failed += bad
+  if (status === 0 || bad > 0) return
+  failed += 1
+  fallen.push(`${what} ended with ${status}`)
 }
 
 function end() {
   rmSync(results, { recursive: true, force: true })
   console.log('')
+  if (fallen.length > 0) console.log(`Failed:\n  ${fallen.join('\n  ')}`)
   if (skipped.length > 0) console.log(`${skipped.length} checks could not run:\n  ${skipped.join('\n  ')}`)
   if (missing.length > 0) console.log(`Not on this machine: ${missing.join(', ')}`)
   console.log(`${passed} passed, ${failed} failed, ${skipped.length} skipped`)
