@@ -97,6 +97,8 @@ export interface DeviceStore {
   keepHeld(row: HeldRow): Answered<void>
   heldPiece(held: string, piece: number): Answered<ArrayBuffer | undefined>
   dropHeld(held: string, pieces: number): Answered<void>
+  /** Drops the pieces of files whose row was never kept. */
+  dropLoosePieces(): Answered<void>
   counts(): Answered<DeviceCounts>
   get<N extends keyof Kept>(name: N): Answered<Kept[N] | undefined>
   set<N extends keyof Kept>(name: N, value: Kept[N]): Answered<void>
@@ -243,6 +245,16 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
         db.write(['held', 'heldBytes'], ({ held, heldBytes }) => {
           held.delete(id)
           for (let piece = 0; piece < pieces; piece += 1) heldBytes.delete([id, piece])
+        }),
+      ),
+    dropLoosePieces: () =>
+      using((db) =>
+        db.write(['held', 'heldBytes'], async ({ held, heldBytes }) => {
+          const whole = new Set((await held.all()).map(({ id }) => id))
+          for (const key of await heldBytes.keys()) {
+            const [id] = key as [held: string, piece: number]
+            if (!whole.has(id)) heldBytes.delete(key)
+          }
         }),
       ),
     counts: () =>

@@ -74,6 +74,8 @@ interface Table<Row, New = Row> {
   /** Those whose keys come after `key`, at most `limit`. */
   after(key: IDBValidKey, limit: number): Promise<Row[]>
   count(index: string, value: IDBValidKey): Promise<number>
+  /** Of all its rows, which are not read for it. */
+  keys(): Promise<IDBValidKey[]>
   put(rows: readonly (Row | New)[]): void
   delete(key: IDBValidKey): void
 }
@@ -204,6 +206,7 @@ const tableOf = <Row>(store: IDBObjectStore): Table<Row> => ({
   having: (index, value, limit) => done(store.index(index).getAll(value, limit)),
   after: (key, limit) => done(store.getAll(IDBKeyRange.lowerBound(key, true), limit)),
   count: (index, value) => done(store.index(index).count(value)),
+  keys: () => done(store.getAllKeys()),
   put: (rows) => {
     for (const row of rows) store.put(row)
   },

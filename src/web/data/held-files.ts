@@ -2,6 +2,7 @@ import { ok } from '../../core/result.ts'
 import { newId, now } from './device.ts'
 import type { DeviceStore } from './device-store.ts'
 import type { HeldReason, HeldRow } from './device-tables.ts'
+import { whileHolding } from './loose-pieces.ts'
 import type { Answer } from './run-source.ts'
 import { sha256Of } from './sha256.ts'
 import { fromStore } from './store-trouble.ts'
@@ -10,7 +11,10 @@ import { fromStore } from './store-trouble.ts'
 const pieceSize = 4 * 1024 * 1024
 
 /** Keeps `content` on this device until it can be taken in; the same content once, however often it comes. */
-export async function holdFile(store: DeviceStore, name: string, why: HeldReason, content: Blob): Answer<void> {
+export const holdFile = (store: DeviceStore, name: string, why: HeldReason, content: Blob): Answer<void> =>
+  whileHolding('shared', () => hold(store, name, why, content))
+
+async function hold(store: DeviceStore, name: string, why: HeldReason, content: Blob): Answer<void> {
   const id = newId()
   const hashes: string[] = []
   for (let from = 0; from < content.size; from += pieceSize) {

@@ -12,6 +12,7 @@ import type { HeldRow, SummaryRow } from './device-tables.ts'
 import { freeablePhotos, freePhotos, sumOf } from './free-photos.ts'
 import { heldSummaries } from './held-summaries.ts'
 import { later } from './later.ts'
+import { clearLoosePieces } from './loose-pieces.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { rivalsAmong } from './merge-entries.ts'
 import { d } from './messages.ts'
@@ -60,6 +61,14 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     if (isAsked) return
     isAsked = true
     await store.set('persisted', await page.keepStorage())
+  }
+
+  /** Once for each opening of the page. */
+  let isCleared = false
+  function clearOnce(): void {
+    if (isCleared) return
+    isCleared = true
+    void clearLoosePieces(store)
   }
 
   /** What has to be on the disk before anything is answered, and who is told of it afterwards. */
@@ -334,6 +343,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       const now = await status()
       // It is asked for once the page shows what it was opened for.
       list.readAhead()
+      clearOnce()
       return now
     },
     cameToFront: () => void loop.soon(),

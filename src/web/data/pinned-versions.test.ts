@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto'
 import { readFileSync } from 'node:fs'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import { pinsOf } from '../../operations/pin-entry.ts'
 import { landedSheets } from '../../sheets/landed-sheets.ts'
@@ -80,6 +80,8 @@ describe('a run that lies on a phone without a layout', () => {
     })
     const file = (version: string) =>
       new File([JSON.stringify({ ...JSON.parse(landed), entries: [reading(version)], photos: [] })], 'd.json')
+    // A browser's own; one without locks.
+    vi.stubGlobal('navigator', {})
     const store = await landedStore()
     expect(await takeInFile(store, file('another version'))).toMatchObject({
       ok: true,

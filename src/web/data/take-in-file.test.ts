@@ -27,6 +27,9 @@ const file = (entries: readonly unknown[], photos: readonly unknown[] = []) =>
   new File([JSON.stringify({ format: 'lapwise-device/1', device: 'phone', writtenAt: at, entries, photos })], 'd.json')
 const takeIn = (store: DeviceStore, ...entries: readonly unknown[]) => takeInFile(store, file(entries))
 
+// A browser's own; one without locks.
+beforeEach(() => void vi.stubGlobal('navigator', {}))
+
 let made = 0
 const freshStore = (): DeviceStore => openDeviceStore(() => openTables(`transfer-${++made}`))
 
