@@ -275,6 +275,7 @@ describe('lapwise handover', () => {
     expect(JSON.parse(told.out)).toMatchObject({
       runs: [{ name: 'Alder Creek culvert, right side', entries: { run: 1, reading: 167, 'sign-off': 1, photo: 1 } }],
       photos: 1,
+      lacks: [],
     })
     expect(await lapwise(['handover', landed, '-o', 'device.json'])).toMatchObject({ code: 0 })
     expect(await lapwise(['handover', 'device.json', '-o', 'again.zip'])).toMatchObject({ code: 0 })
@@ -290,6 +291,14 @@ describe('lapwise handover', () => {
       expect(await lapwise([...words, device, '-o', out])).toMatchObject({ code: 0 })
     const record = (out: string) => JSON.parse(readFileSync(file(`${out}/manifest.json`), 'utf8')).recordHash
     expect(record('of-zip')).toBe(record('of-json'))
+  })
+
+  it('names the photos that it tells of and does not carry', async () => {
+    const device = JSON.parse(readFileSync(file('device.json'), 'utf8'))
+    writeFileSync(file('bare.json'), JSON.stringify({ ...device, photos: [] }))
+    const told = await lapwise(['handover', 'bare.json'])
+    expect(told).toMatchObject({ code: 0 })
+    expect(told.out).toContain(`not in it: the picture of photo ${device.photos[0].sha256}`)
   })
 
   it('ends with 2 where part of it is not sound, and writes nothing', async () => {

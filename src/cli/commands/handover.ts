@@ -1,6 +1,6 @@
 import type { Carried, LeftOut } from '../../formats/entry/carried.ts'
 import { writeDeviceFile } from '../../formats/entry/device-file.ts'
-import type { Entry, PhotoBody } from '../../formats/entry/entry-kinds.ts'
+import { photosTold } from '../../formats/entry/photos-told.ts'
 import type { HandoverPhoto } from '../../formats/handover/handover-shape.ts'
 import { writeHandover } from '../../formats/handover/write-handover.ts'
 import { printProblem } from '../../formats/input-problem.ts'
@@ -34,13 +34,16 @@ export const handoverCommand: Command = {
       return 0
     }
     const runs = runsIn(carried)
-    if (json) printJson({ device: carried.device, writtenAt: carried.writtenAt, runs, photos: carried.photos.length })
+    const lacks = lacksOf(carried)
+    const { device, writtenAt, photos } = carried
+    if (json) printJson({ device, writtenAt, runs, photos: photos.length, lacks })
     else {
       for (const { name, id, entries } of runs) {
         print(`${name} (${id})`)
         for (const [kind, count] of Object.entries(entries)) print(`  ${kind}: ${count}`)
       }
-      print(`${runs.length} runs, ${carried.photos.length} pictures, written ${carried.writtenAt} by ${carried.device}`)
+      print(`${runs.length} runs, ${photos.length} pictures, written ${writtenAt} by ${device}`)
+      for (const sha256 of lacks) print(`  not in it: the picture of photo ${sha256}`)
     }
     for (const problem of faults) say(printProblem(problem, inWords))
     return faults.length > 0 ? 2 : 0
@@ -51,7 +54,7 @@ export const handoverCommand: Command = {
 function ofRun(carried: Carried, run: string | null): Carried {
   if (run === null) return carried
   const entries = carried.entries.filter(({ entry }) => entry.run === run)
-  const pictures = new Set(photosNamed(entries.map(({ entry }) => entry)).map(({ sha256 }) => sha256))
+  const pictures = new Set(photosTold(entries.map(({ entry }) => entry)).map(({ body }) => body.sha256))
   const isOfRun = ({ raw }: LeftOut): boolean => (raw as { readonly run?: unknown } | null)?.run === run
   return {
     ...carried,
@@ -61,8 +64,13 @@ function ofRun(carried: Carried, run: string | null): Carried {
   }
 }
 
-const photosNamed = (entries: readonly Entry[]): readonly PhotoBody[] =>
-  entries.flatMap(({ kind, body }) => (kind === 'photo' ? [body as PhotoBody] : []))
+/** Hashes of photos that it tells of and whose bytes are not in it. */
+function lacksOf({ entries, photos }: Carried): readonly string[] {
+  const carried = new Set(photos.map(({ sha256 }) => sha256))
+  return photosTold(entries.map(({ entry }) => entry)).flatMap(({ body: { sha256 } }) =>
+    carried.has(sha256) ? [] : [sha256],
+  )
+}
 
 async function faultsIn({ left, photos }: Carried) {
   const faults = left.flatMap(({ problems }) => problems)
@@ -98,10 +106,9 @@ async function* handover(carried: Carried): AsyncGenerator<Uint8Array> {
     const { sha256, type } = photo
     photos.push({ sha256, type, bytes: (await bytesOf(photo)).length })
   }
-  const elsewhere = new Set(photosNamed(entries).flatMap(({ sha256 }) => (pictures.has(sha256) ? [] : [sha256])))
   const { device, writtenAt } = carried
   const runs = runsIn(carried).map(({ id, name }) => ({ id, name }))
-  const input = { device, writtenAt, runs, entries, photos, elsewhere: [...elsewhere] }
+  const input = { device, writtenAt, runs, entries, photos, elsewhere: [...lacksOf(carried)] }
   yield* writeHandover(input, ({ sha256 }) => bytesOf(pictures.get(sha256)!), sha256)
 }
 

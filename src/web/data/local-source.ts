@@ -358,7 +358,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     async handOver(run) {
       const [transfer, device] = await Promise.all([later(() => import('./device-transfer.ts')), store.device(newId())])
       if (!transfer.ok) return transfer
-      return device.ok ? transfer.value.handOver(store, device.value, run) : fromStore(device.error)
+      return device.ok ? transfer.value.handOver(store, device.value, run, fetchPhoto) : fromStore(device.error)
     },
 
     async weighFile(file) {

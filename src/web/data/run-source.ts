@@ -169,8 +169,16 @@ export interface Change {
 /** Runs as one file, to hand over to another device. */
 export interface HandoverFile {
   readonly content: Blob
-  /** Photos that belong to it and whose bytes are not on this device. */
-  readonly elsewhere: number
+  /** Photos that belong to it and whose bytes neither this device has nor the server gave. */
+  readonly lacks: readonly LackedPhoto[]
+}
+
+/** A photo that was told of and whose bytes are missing. */
+export interface LackedPhoto {
+  readonly sha256: string
+  readonly author: string
+  /** ISO 8601 by the clock of the device that made it. */
+  readonly capturedAt: string
 }
 
 /** What a file from another device would change here. */
@@ -181,6 +189,8 @@ export interface Weighed {
   readonly fresh: Readonly<Partial<Record<EntryKind, number>>>
   /** Photos whose bytes are new here. */
   readonly photos: number
+  /** Photos that it tells of and whose bytes are neither in it nor here. */
+  readonly lacks: readonly LackedPhoto[]
   readonly already: number
   /** What cannot be taken in; photos are looked at only when they are taken. */
   readonly left: readonly LeftOut[]
@@ -261,7 +271,10 @@ export interface RunSource {
   /** Sends and fetches now, and waits for it; what went wrong is in the status. */
   syncNow(): Answer<DeviceStatus>
 
-  /** A run with everything that is recorded at it as one file; all runs of this device for null. */
+  /**
+   * A run with everything that is recorded at it as one file; all runs of this device for null. Photos that only the
+   * server has are fetched, where it can be reached.
+   */
   handOver(run: string | null): Answer<HandoverFile>
   /** What such a file would change. One of a newer program is kept on this device, and refused with what it needs. */
   weighFile(file: File): Answer<Weighed>

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto'
 import { strToU8, zipSync } from 'fflate'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { pngOf } from '../../../test/cases/documents/png-of.ts'
+import { err, ok } from '../../core/result.ts'
 import { demoProject } from '../../operations/demo-project.ts'
 import { withoutPlace } from './device-entry.ts'
 import { type DeviceStore, openDeviceStore } from './device-store.ts'
@@ -44,6 +45,8 @@ const corrected = reading(2, 'post-1/stub-height', '4 3/4 in', { corrects: faile
 const rechecked = reading(3, 'post-1/stub-height', '3 in', { rechecks: 'post-1/stub-height' })
 const wrongPlace = reading(4, 'post-2/stub-height', '3 in', { corrects: failed.id })
 const wrongFinding = reading(5, 'post-1/stub-height', '3 in', { rechecks: 'splice-2/lap' })
+
+const noServer = () => Promise.resolve(err({ kind: 'unreachable', message: 'no network', problems: [] } as const))
 
 async function must<T>(answer: Promise<{ ok: true; value: T } | { ok: false; error: unknown }>): Promise<T> {
   const answered = await answer
@@ -191,7 +194,7 @@ describe('a file from another device', () => {
     // As a server that took it in earlier sends it, and as it then stands in a file of this device.
     const entry = { ...wrongPlace, seq: 9, project: 'own' } as never
     await store.takePage({ after: 0, cursor: { seq: 9, id: wrongPlace.id }, entries: [entry] })
-    const written = new File([(await must(handOver(store, 'phone', null))).content], 'again.zip')
+    const written = new File([(await must(handOver(store, 'phone', null, noServer))).content], 'again.zip')
     expect(await must(takeInFile(store, written))).toMatchObject({ entries: 0, already: 4, left: [] })
     expect(await idsIn(store)).toHaveLength(4)
   })
@@ -220,8 +223,8 @@ describe('a handover', () => {
     return store
   }
   const handed = async (store: DeviceStore) => {
-    const { content, elsewhere } = await must(handOver(store, 'phone', run))
-    expect(elsewhere).toBe(0)
+    const { content, lacks } = await must(handOver(store, 'phone', run, noServer))
+    expect(lacks).toEqual([])
     return new File([content], 'h.zip')
   }
   const photosIn = async (store: DeviceStore) => (await must(store.photos())).map(({ sha256 }) => sha256).sort()
@@ -246,6 +249,46 @@ describe('a handover', () => {
     // To be sent on, by whichever of the two comes to a server first.
     expect(await must(other.unsentPhotos())).toHaveLength(3)
     expect(await must(takeInFile(other, file))).toEqual({ entries: 0, photos: 0, already: 9, left: [] })
+  })
+
+  test('has the photos that only the server has, and names those that it could not get', async () => {
+    const store = await filled()
+    const [kept, freed, lost, forged] = [...(await photosIn(store)), 'f'.repeat(64)] as [string, string, string, string]
+    for (const sha256 of [freed, lost]) {
+      await store.notePhoto(sha256, { state: 'sent' })
+      await store.freePhoto(sha256)
+    }
+    // Described by the server, as of another device, and never here.
+    const [told] = (await must(store.entries('photo'))) as [{ readonly body: object }]
+    const entry = { ...common, id: '0190a1b2-0029-7000-8000-000000000000', kind: 'photo', supersedes: null }
+    await must(store.add([{ ...entry, body: { ...told.body, sha256: forged }, project: 'own' } as never]))
+    const byHash = new Map(await Promise.all(pictures.map(async (one) => [await hash(one), one] as const)))
+    const asked: string[] = []
+    const server = (sha256: string) => {
+      asked.push(sha256)
+      // Lost there, or others than they say.
+      return Promise.resolve(ok(sha256 === lost ? null : new Blob([byHash.get(sha256) ?? 'another'])))
+    }
+    const { content, lacks } = await must(handOver(store, 'phone', run, server))
+    const missing = [lost, forged].map((sha256) => ({ sha256, author: 'R. Quist', capturedAt: at }))
+    expect(lacks).toEqual(missing)
+    expect(asked.sort()).toEqual([freed, lost, forged].sort())
+    const other = freshStore()
+    const file = new File([content], 'h.zip')
+    expect(await must(weighFile(other, file))).toMatchObject({ photos: 2, lacks: missing, left: [] })
+    expect(await must(takeInFile(other, file))).toMatchObject({ photos: 2, left: [] })
+    expect(await photosIn(other)).toEqual([kept, freed].sort())
+    // One who has the picture lacks nothing; without a network only what is here goes, and it is asked for once.
+    expect((await must(weighFile(await filled(), file))).lacks).toEqual(missing.slice(1))
+    asked.length = 0
+    const away = (sha256: string) => {
+      asked.push(sha256)
+      return noServer()
+    }
+    expect((await must(handOver(store, 'phone', run, away))).lacks.map(({ sha256 }) => sha256).sort()).toEqual(
+      [freed, lost, forged].sort(),
+    )
+    expect(asked).toHaveLength(1)
   })
 
   test('that is broken off where there is no more room is completed by taking it in once more', async () => {

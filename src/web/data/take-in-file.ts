@@ -3,12 +3,14 @@ import { theirs } from '../../core/theirs.ts'
 import type { Carried, CarriedEntry, CarriedPhoto, LeftOut } from '../../formats/entry/carried.ts'
 import { readDeviceFile, writeDeviceFile } from '../../formats/entry/device-file.ts'
 import type { EntryKind } from '../../formats/entry/entry-kinds.ts'
+import { photosTold } from '../../formats/entry/photos-told.ts'
 import { readHandover } from '../../formats/handover/read-handover.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { readPicture, wholePicture } from '../../formats/picture/read-picture.ts'
 import type { PictureFault } from '../../words/problems/file.ts'
 import { problemsOfFileEntries } from './check-file-entries.ts'
 import type { DeviceStore } from './device-store.ts'
+import { lackedOf } from './device-transfer.ts'
 import { holdFile } from './held-files.ts'
 import { standingOf } from './merge-entries.ts'
 import { d } from './messages.ts'
@@ -31,6 +33,7 @@ export async function weighFile(store: DeviceStore, file: File): Answer<Weighed>
   const versions = [...here.value, ...carried.value.entries.map(({ entry }) => entry)].filter(
     ({ kind }) => kind === 'run',
   )
+  const isCarried = new Set([...photos.value, ...carried.value.photos.map(({ sha256 }) => sha256)])
   const freshPhotos = carried.value.photos.filter(({ sha256 }) => !photos.value.has(sha256)).length
   const counts: Partial<Record<EntryKind, number>> = {}
   for (const { entry } of fresh) counts[entry.kind] = (counts[entry.kind] ?? 0) + 1
@@ -41,6 +44,7 @@ export async function weighFile(store: DeviceStore, file: File): Answer<Weighed>
       return { id, name, isNew: !here.value.some(({ run }) => run === id) }
     }),
     ...{ fresh: counts, photos: freshPhotos, left },
+    lacks: lackedOf(photosTold(carried.value.entries.map(({ entry }) => entry)), isCarried),
     already: already + carried.value.photos.length - freshPhotos,
   })
 }

@@ -38,10 +38,14 @@ export const filesEn = {
   handOverAll: 'Save everything to a file',
   making: 'Making the file …',
   made: (size: string) => `The file is made: ${size}.`,
-  elsewhere: (n: number) =>
+  lacks: (n: number) =>
     n === 1
-      ? '1 photo is not on this device, and so not in the file.'
-      : `${n} photos are not on this device, and so not in the file.`,
+      ? 'The picture of 1 photo is neither on this device nor to be had from the server now, and so not in the file:'
+      : `The pictures of ${n} photos are neither on this device nor to be had from the server now, and so not in the file:`,
+  lacksThere: (n: number) =>
+    n === 1
+      ? 'It tells of 1 photo whose picture is neither in it nor here:'
+      : `It tells of ${n} photos whose pictures are neither in it nor here:`,
   share: 'Share it',
   saveFile: 'Save it',
   notShared: 'It could not be shared here. Save it, and send the file.',

@@ -24,10 +24,14 @@ export const filesEs: FilesWords = {
   handOverAll: 'Guardar todo en un archivo',
   making: 'Haciendo el archivo …',
   made: (size) => `El archivo está hecho: ${size}.`,
-  elsewhere: (n) =>
+  lacks: (n) =>
     n === 1
-      ? '1 foto no está en este dispositivo, y por eso tampoco en el archivo.'
-      : `${n} fotos no están en este dispositivo, y por eso tampoco en el archivo.`,
+      ? 'La imagen de 1 foto no está en este dispositivo ni la da ahora el servidor, y por eso no está en el archivo:'
+      : `Las imágenes de ${n} fotos no están en este dispositivo ni las da ahora el servidor, y por eso no están en el archivo:`,
+  lacksThere: (n) =>
+    n === 1
+      ? 'Habla de 1 foto cuya imagen no está ni en él ni aquí:'
+      : `Habla de ${n} fotos cuyas imágenes no están ni en él ni aquí:`,
   share: 'Compartirlo',
   saveFile: 'Guardarlo',
   notShared: 'Aquí no se pudo compartir. Guárdelo y envíe el archivo.',

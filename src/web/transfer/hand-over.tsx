@@ -1,15 +1,16 @@
 import { useState } from 'preact/hooks'
-import type { HandoverFile, RunSource, Trouble } from '../data/run-source.ts'
+import type { HandoverFile, LackedPhoto, RunSource, Trouble } from '../data/run-source.ts'
 import { download } from '../parts/download.ts'
 import { megabytes } from '../parts/megabytes.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
+import { LackedList } from './left-list.tsx'
 import { words } from './words.ts'
 import './transfer.css'
 
 type State =
   | { readonly is: 'asked' }
   | { readonly is: 'making' }
-  | { readonly is: 'made'; readonly file: File; readonly elsewhere: number }
+  | { readonly is: 'made'; readonly file: File; readonly lacks: readonly LackedPhoto[] }
   | { readonly is: 'failed'; readonly trouble: Trouble }
 
 interface Props {
@@ -41,18 +42,18 @@ export function HandOver({ source, run, name }: Props) {
         </button>
       )}
       {state.is === 'making' && <p role="status">{w.making}</p>}
-      {state.is === 'made' && <Made file={state.file} elsewhere={state.elsewhere} />}
+      {state.is === 'made' && <Made file={state.file} lacks={state.lacks} />}
       {state.is === 'failed' && <TroubleNote title={w.notMade} trouble={state.trouble} />}
     </div>
   )
 }
 
-function made({ content, elsewhere }: HandoverFile, name: string): State {
+function made({ content, lacks }: HandoverFile, name: string): State {
   const file = `lapwise-${name.replaceAll(/[^\p{L}\p{N}-]+/gu, '-')}.zip`
-  return { is: 'made', file: new File([content], file, { type: 'application/zip' }), elsewhere }
+  return { is: 'made', file: new File([content], file, { type: 'application/zip' }), lacks }
 }
 
-function Made({ file, elsewhere }: { readonly file: File; readonly elsewhere: number }) {
+function Made({ file, lacks }: { readonly file: File; readonly lacks: readonly LackedPhoto[] }) {
   const w = words()
   const shared = { files: [file] }
   // Some browsers have no such thing, and some share no files of this kind.
@@ -69,7 +70,12 @@ function Made({ file, elsewhere }: { readonly file: File; readonly elsewhere: nu
   return (
     <>
       <p role="status">{w.made(megabytes(file.size))}</p>
-      {elsewhere > 0 && <p class="device-trouble">{w.elsewhere(elsewhere)}</p>}
+      {lacks.length > 0 && (
+        <div class="device-trouble">
+          <p>{w.lacks(lacks.length)}</p>
+          <LackedList lacks={lacks} />
+        </div>
+      )}
       {isRefused && <p role="alert">{w.notShared}</p>}
       <div class="buttons">
         {canShare && (

@@ -1,5 +1,6 @@
 import type { LeftOut } from '../../formats/entry/carried.ts'
 import type { EntryKind } from '../../formats/entry/entry-kinds.ts'
+import type { LackedPhoto } from '../data/run-source.ts'
 import { momentWords } from '../entry/reading-words.ts'
 import { asWritten, say } from '../messages.ts'
 import { words } from './words.ts'
@@ -22,6 +23,19 @@ export function LeftList({ left }: { readonly left: readonly LeftOut[] }) {
         </li>
       ))}
       {left.length > listed && <li>{words().more(left.length - listed)}</li>}
+    </ul>
+  )
+}
+
+/** Photos whose pictures are missing, by who took them and when. */
+export function LackedList({ lacks }: { readonly lacks: readonly LackedPhoto[] }) {
+  const w = words()
+  return (
+    <ul>
+      {lacks.slice(0, listed).map(({ sha256, author, capturedAt }) => (
+        <li key={sha256}>{w.leftEntry(w.kinds.photo(1), asWritten(author), momentWords(capturedAt))}</li>
+      ))}
+      {lacks.length > listed && <li>{w.more(lacks.length - listed)}</li>}
     </ul>
   )
 }

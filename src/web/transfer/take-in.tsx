@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 import type { EntryKind } from '../../formats/entry/entry-kinds.ts'
 import type { Imported, RunSource, Trouble, Weighed } from '../data/run-source.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { LeftList } from './left-list.tsx'
+import { LackedList, LeftList } from './left-list.tsx'
 import { words } from './words.ts'
 import './transfer.css'
 
@@ -58,7 +58,7 @@ export function TakeIn({ source, file, close }: Props) {
 function Seen(props: { readonly file: string; readonly weighed: Weighed; take(): void; close(): void }) {
   const w = words()
   const { file, weighed, take, close } = props
-  const { runs, fresh, photos, already, left } = weighed
+  const { runs, fresh, photos, lacks, already, left } = weighed
   const kinds = Object.entries(fresh) as [EntryKind, number][]
   const isAny = kinds.length > 0 || photos > 0
   return (
@@ -76,6 +76,12 @@ function Seen(props: { readonly file: string; readonly weighed: Weighed; take():
         {photos > 0 && <li>{w.pictures(photos)}</li>}
         {already > 0 && <li>{w.already(already)}</li>}
       </ul>
+      {lacks.length > 0 && (
+        <>
+          <p>{w.lacksThere(lacks.length)}</p>
+          <LackedList lacks={lacks} />
+        </>
+      )}
       {left.length > 0 && (
         <>
           <p>{w.willLeave(left.length)}</p>
