@@ -100,6 +100,7 @@ export function goTo(path: string): void {
 /** What the address in force shows; links of the page change it without loading the page again. */
 export function useRoute(): Route {
   const [route, setRoute] = useState(() => parseRoute(location.pathname, location.search))
+  const drawn = location.pathname + location.search
   useEffect(() => {
     const read = (): void => setRoute(parseRoute(location.pathname, location.search))
     const follow = (event: MouseEvent): void => {
@@ -114,6 +115,8 @@ export function useRoute(): Route {
     window.addEventListener('popstate', read)
     window.addEventListener(changed, read)
     document.addEventListener('click', follow)
+    // Between the first drawing and here nobody listened.
+    if (location.pathname + location.search !== drawn) read()
     return () => {
       window.removeEventListener('popstate', read)
       window.removeEventListener(changed, read)

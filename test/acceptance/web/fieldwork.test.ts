@@ -492,7 +492,8 @@ test('what is pressed on the walk is 48 pixels and more', { tag: '@both' }, asyn
 test('a run is read, rechecked and signed by keyboard alone', async ({ page }) => {
   await page.goto(server.address)
   await page.getByRole('link', { name: /Alder Creek/ }).press('Enter')
-  await page.getByRole('link', { name: /^Findings/ }).press('Enter')
+  const parts = page.getByRole('navigation', { name: 'Parts of this run' })
+  await parts.getByRole('link', { name: /^Findings/ }).press('Enter')
   const stub = page.locator('.finding', { hasText: 'The lower post (stub) stands at most 4 in above finish grade.' })
   await stub.getByRole('link', { name: 'Read it again' }).press('Enter')
   // Whoever comes here finds the field under their hands.

@@ -80,6 +80,7 @@ test('each kind of requirement fits on one screen, in English and in Spanish and
   expect(kinds.length).toBeGreaterThan(25)
   await knowReader(page)
   await page.goto(`${server.address}/runs/${server.run}`)
+  await page.locator('.walk-list').waitFor()
   await expectAllFit(page, server.run)
   const metric = await metricRun(page)
   await page.getByLabel('Language').selectOption('es')

@@ -110,3 +110,20 @@ test('ten thousand runs: as many are drawn as are looked at, and more when they 
   await page.getByLabel('Search').fill('run 9876')
   await expect(page.locator('.run-row')).toHaveCount(1)
 })
+
+test('an address that changes while the page is first drawn is followed', { tag: '@phone' }, async ({ page }) => {
+  // Just before the page listens.
+  await page.addInitScript(() => {
+    const listen = window.addEventListener
+    window.addEventListener = (kind: string, ...rest: [EventListenerOrEventListenerObject]): void => {
+      if (kind === 'lapwise:route') {
+        window.addEventListener = listen
+        history.pushState({}, '', '/check')
+      }
+      listen.call(window, kind, ...rest)
+    }
+  })
+  await page.goto(server.address)
+  await expect(page).toHaveURL(/[/]check$/)
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('What ends the rail?')
+})
