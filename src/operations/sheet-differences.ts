@@ -1,6 +1,6 @@
-import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { canonicalJson, isPlainRecord } from '../formats/canonical-json.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
+import { isLaterEdition } from './later-edition.ts'
 import { type Shelf, shippedShelf } from './sheet-shelf.ts'
 
 /** A sheet that a run is pinned to and that is another on the shelf. */
@@ -35,18 +35,10 @@ export function sheetDifferences(
   return sheets.flatMap((sheet) => {
     const other = shelf.get(sheet.id)
     if (other === undefined || canonicalJson(other) === canonicalJson(sheet)) return []
-    const isNewer = isLater(other.version, sheet.version)
+    const isNewer = isLaterEdition(other.version, sheet.version)
     const values = differencesIn('', sheet, other).filter(({ place }) => place !== 'version')
     return [{ sheet: sheet.id, pinned: sheet.version, onShelf: other.version, isNewer, values }]
   })
-}
-
-/** Whether a version as `1.2.0` is later than another; never of one that is not written in numbers. */
-function isLater(version: HardwareSheet['version'], than: HardwareSheet['version']): boolean {
-  const [one, other] = [version, than].map((text) => text.split('.').map(Number)) as [number[], number[]]
-  if ([...one, ...other].some(Number.isNaN)) return false
-  const at = Array.from({ length: Math.max(one.length, other.length) }, (_, i) => (one[i] ?? 0) - (other[i] ?? 0))
-  return (at.find((difference) => difference !== 0) ?? 0) > 0
 }
 
 function differencesIn(place: string, pinned: unknown, onShelf: unknown): readonly ValueDifference[] {

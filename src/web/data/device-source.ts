@@ -92,6 +92,9 @@ export function deviceSource(isNeeded: boolean): RunSource {
     heldFile: there('heldFile'),
     takeInHeld: kept('takeInHeld'),
     dropHeld: there('dropHeld'),
+    ownSheets: there('ownSheets'),
+    addSheet: kept('addSheet'),
+    dropSheet: there('dropSheet'),
     speak: (language) => void connecting?.then((connection) => connection?.worker.speak(language)),
   }
 }

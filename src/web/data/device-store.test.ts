@@ -93,11 +93,31 @@ describe('the store of a device', () => {
     ])
   })
 
+  test('keeps what was held before sheets could be put on the shelf, and takes sheets', async () => {
+    const name = freshName()
+    const opening = indexedDB.open(name, 40)
+    opening.onupgradeneeded = () => {
+      for (const [table, keyPath] of [
+        ['held', 'id'],
+        ['heldBytes', ['held', 'piece']],
+      ] as const)
+        opening.result.createObjectStore(table, { keyPath: keyPath as string })
+      opening.transaction!.objectStore('held').put({ id: 'held-1' })
+    }
+    await new Promise((resolve) => opening.addEventListener('success', resolve))
+    opening.result.close()
+    const store = openDeviceStore(() => openTables(name))
+    const row = { id: 'terminal', version: '1.0.0', addedAt: '', body: {} }
+    expect(await must(store.addSheet(row))).toBe(row)
+    expect(await must(store.sheets())).toEqual([row])
+    expect(await must(store.held())).toEqual([{ id: 'held-1' }])
+  })
+
   test('uses tables that a newer page made, and lets go of them for a newer page', async () => {
     const name = freshName()
     const store = openDeviceStore(() => openTables(name))
     await must(store.add([entry('a')]))
-    const newer = indexedDB.open(name, 40)
+    const newer = indexedDB.open(name, 1000)
     await new Promise((resolve) => newer.addEventListener('success', resolve))
     newer.result.close()
     expect(await must(store.add([entry('b')]))).toEqual(['stored'])

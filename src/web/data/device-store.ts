@@ -9,6 +9,7 @@ import {
   type Kept,
   openTables,
   type PhotoRow,
+  type SheetRow,
   type SummaryRow,
   type Tables,
 } from './device-tables.ts'
@@ -99,6 +100,11 @@ export interface DeviceStore {
   dropHeld(held: string, pieces: number): Answered<void>
   /** Drops the pieces of files whose row was never kept. */
   dropLoosePieces(): Answered<void>
+  /** Hardware sheets that were put on the shelf here, in the order of their ids and editions. */
+  sheets(): Answered<readonly SheetRow[]>
+  /** Keeps an edition, unless one of that id and version is here: then that one, which stays as it is. */
+  addSheet(row: SheetRow): Answered<SheetRow>
+  dropSheet(id: string, version: string): Answered<void>
   counts(): Answered<DeviceCounts>
   get<N extends keyof Kept>(name: N): Answered<Kept[N] | undefined>
   set<N extends keyof Kept>(name: N, value: Kept[N]): Answered<void>
@@ -257,6 +263,16 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
           }
         }),
       ),
+    sheets: () => using((db) => db.read(['sheets'], ({ sheets }) => sheets.all())),
+    addSheet: (row) =>
+      using((db) =>
+        db.write(['sheets'], async ({ sheets }) => {
+          const known = await sheets.get([row.id, row.version])
+          if (known === undefined) sheets.put([row])
+          return known ?? row
+        }),
+      ),
+    dropSheet: (id, version) => using((db) => db.write(['sheets'], ({ sheets }) => sheets.delete([id, version]))),
     counts: () =>
       using((db) =>
         db.read(['entries', 'photos'], async ({ entries, photos }) => {

@@ -57,6 +57,16 @@ export type HeldReason =
   /** What was not taken in of a file, as a device's file of its own. */
   | { readonly kind: 'left out'; readonly count: number }
 
+/** An edition of a hardware sheet that was put on this device's shelf. One that is here is never changed, only taken off. */
+export interface SheetRow {
+  readonly id: string
+  readonly version: string
+  /** ISO 8601, by the device's clock. */
+  readonly addedAt: string
+  /** The sheet as its file has it. */
+  readonly body: unknown
+}
+
 /** As ArrayBuffer, like photos. */
 interface HeldBytes {
   readonly held: string
@@ -90,6 +100,7 @@ export interface Tables {
   readonly summaries: Table<SummaryRow>
   readonly held: Table<HeldRow>
   readonly heldBytes: Table<HeldBytes>
+  readonly sheets: Table<SheetRow>
 }
 
 type Name = keyof Tables
@@ -131,7 +142,7 @@ export function openTables(name: string): DeviceTables {
  * A device that has a later one, by a page that is newer, is used as it is.
  */
 async function openDatabase(name: string): Promise<IDBDatabase> {
-  const opening = indexedDB.open(name, 40)
+  const opening = indexedDB.open(name, 50)
   opening.onupgradeneeded = ({ oldVersion }) => makeTables(opening.result, oldVersion)
   const database = await done(opening).catch((error: unknown) => {
     if (!(error instanceof DOMException) || error.name !== 'VersionError') throw error
@@ -155,8 +166,11 @@ function makeTables(database: IDBDatabase, version: number): void {
   }
   if (version < 20) database.createObjectStore('begun', { keyPath: ['run', 'of'] }).createIndex('run', 'run')
   if (version < 30) database.createObjectStore('summaries', { keyPath: 'run' })
-  database.createObjectStore('held', { keyPath: 'id' })
-  database.createObjectStore('heldBytes', { keyPath: ['held', 'piece'] })
+  if (version < 40) {
+    database.createObjectStore('held', { keyPath: 'id' })
+    database.createObjectStore('heldBytes', { keyPath: ['held', 'piece'] })
+  }
+  database.createObjectStore('sheets', { keyPath: ['id', 'version'] })
 }
 
 /**

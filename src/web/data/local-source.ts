@@ -220,7 +220,9 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     async addRun(id, file, run, author) {
       const model = await later(() => import('./new-run.ts'))
       if (!model.ok) return model
-      const body = model.value.newRunBody(id, file, run)
+      const own = await source.ownSheets()
+      if (!own.ok) return own
+      const body = model.value.newRunBody(id, file, run, own.value)
       if (!body.ok) return body
       const entry = { id, run: id, kind: 'run', author, capturedAt: now(), supersedes: null, body: body.value } as const
       const kept = await keep([entry])
@@ -386,6 +388,26 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     async dropHeld(id) {
       const row = await heldRow(id)
       return row.ok ? dropped(row.value, undefined) : row
+    },
+
+    async ownSheets() {
+      const sheets = await later(() => import('./own-sheets.ts'))
+      return sheets.ok ? sheets.value.ownSheets(store) : sheets
+    },
+
+    async addSheet(file, sheet) {
+      const sheets = await later(() => import('./own-sheets.ts'))
+      if (!sheets.ok) return sheets
+      const added = await sheets.value.addSheet(store, file, sheet)
+      if (added.ok) page.changed({ runs: [], isOwn: true, isOfShelf: true })
+      if (added.ok) void askToKeep()
+      return added
+    },
+
+    async dropSheet(id, version) {
+      const done = orTrouble(await store.dropSheet(id, version))
+      if (done.ok) page.changed({ runs: [], isOwn: true, isOfShelf: true })
+      return done
     },
   }
   return source

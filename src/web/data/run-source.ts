@@ -27,6 +27,7 @@ import type { Begun, BegunSeen } from './begun.ts'
 import type { RunList } from './choose-runs.ts'
 import type { HeldRow } from './device-tables.ts'
 import type { ListWish } from './list-wish.ts'
+import type { OwnSheet } from './shelf-of.ts'
 
 /** Why something was not answered, in words to show. */
 export interface Trouble {
@@ -164,6 +165,8 @@ export interface Change {
   readonly runs: readonly string[]
   /** Whether this page made them itself, and so has them already. */
   readonly isOwn: boolean
+  /** Set when the sheets of this device are others. */
+  readonly isOfShelf?: true
 }
 
 /** Runs as one file, to hand over to another device. */
@@ -287,6 +290,17 @@ export interface RunSource {
   /** Takes it in anew; it is held no longer once all of it is taken in. */
   takeInHeld(id: string): Answer<Imported>
   dropHeld(id: string): Answer<void>
+
+  /** Every edition of a hardware sheet that was put on the shelf of this device, in the order of adding. */
+  ownSheets(): Answer<readonly OwnSheet[]>
+  /**
+   * Puts the hardware sheet that `sheet` is the value of on the shelf of this device, or says what is wrong with it. What
+   * is there already under its id and version stays as it is, and refuses another content.
+   * @param file  name shown in what is wrong with it
+   */
+  addSheet(file: string, sheet: unknown): Answer<'stored' | 'already'>
+  /** Takes an edition off the shelf; a run that took it in keeps it. */
+  dropSheet(id: string, version: string): Answer<void>
 
   /** Says its troubles in this language from then on. */
   speak(language: Language): void

@@ -9,6 +9,7 @@ export interface Messages {
   readonly save: string
   readonly bring: string
   readonly held: string
+  readonly sheets: string
   readonly saveHeld: (name: string) => string
   readonly left: (count: number) => string
   readonly leftOne: (table: string, key: string | null, reason: string) => string
@@ -30,6 +31,7 @@ const en: Messages = {
   bring:
     'Another device takes the file in: “More about this device” at the foot of the page. So does this one, once its page works again.',
   held: 'Files that wait on this device until they can be taken in:',
+  sheets: 'Hardware sheets that were put on the shelf of this device:',
   saveHeld: (name) => `Save ${name}`,
   left: (count) => `${count} pieces could not be read or are not whole:`,
   leftOne: (table, key, reason) => `${table}${key === null ? '' : `, ${key}`}: ${reason}`,
@@ -51,6 +53,7 @@ const es: Messages = {
   bring:
     'Otro dispositivo recibe el archivo: «Más sobre este dispositivo», al pie de la página. También este, cuando su página vuelva a funcionar.',
   held: 'Archivos que esperan en este dispositivo hasta que se puedan incorporar:',
+  sheets: 'Fichas de herrajes que se pusieron en el estante de este dispositivo:',
   saveHeld: (name) => `Guardar ${name}`,
   left: (count) => `${count} piezas no se pudieron leer o no están completas:`,
   leftOne: (table, key, reason) => `${table}${key === null ? '' : `, ${key}`}: ${reason}`,

@@ -11,6 +11,8 @@ export interface Rescued {
   readonly left: readonly Unread[]
   /** Files that wait on the device until they can be taken in, as they are. */
   readonly held: readonly { readonly name: string; readonly file: Blob }[]
+  /** Hardware sheets of this device, each as the file that it takes in. */
+  readonly sheets: readonly { readonly name: string; readonly file: Blob }[]
 }
 
 /**
@@ -54,9 +56,10 @@ export async function rescue(store: IDBDatabase, writtenAt: string): Promise<Res
   }
   pieces.push(new Blob([']}\n']))
   const held = await heldFiles(store)
-  left.push(...held.unread)
+  const sheets = await sheetFiles(store)
+  left.push(...held.unread, ...sheets.unread)
   return {
-    held: held.files,
+    ...{ held: held.files, sheets: sheets.files },
     file: new Blob(pieces, { type: 'application/json' }),
     entries: sound.length,
     photos: count,
@@ -82,6 +85,19 @@ async function heldFiles(store: IDBDatabase) {
     }
     if (parts.length === pieces) files.push({ name: String(name), file: new Blob(parts) })
   }
+  return { files, unread }
+}
+
+/** Stores of earlier versions of the page hold none. */
+async function sheetFiles(store: IDBDatabase) {
+  if (!store.objectStoreNames.contains('sheets')) return { files: [], unread: [] }
+  const { rows, unread } = await readTable(store, 'sheets')
+  const files = rows.map(({ key, value }) => ({
+    name: `${key.replace(',', '-')}.json`,
+    file: new Blob([JSON.stringify((value as { readonly body?: unknown }).body, null, 2)], {
+      type: 'application/json',
+    }),
+  }))
   return { files, unread }
 }
 

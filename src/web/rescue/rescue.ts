@@ -29,12 +29,14 @@ async function show(): Promise<void> {
 async function showFound(store: IDBDatabase, state: HTMLElement): Promise<void> {
   const writtenAt = new Date().toISOString()
   const day = writtenAt.slice(0, 10)
-  const { file, entries, photos, rest, left, held } = await rescue(store, writtenAt)
+  const { file, entries, photos, rest, left, held, sheets } = await rescue(store, writtenAt)
   store.close()
   state.textContent = m.found(entries, photos)
   main.append(saveButton(m.save, file, `lapwise-rescue-${day}.json`), text('p', m.bring))
   if (held.length > 0) main.append(text('p', m.held))
   main.append(...held.map((one) => saveButton(m.saveHeld(one.name), one.file, one.name)))
+  if (sheets.length > 0) main.append(text('p', m.sheets))
+  main.append(...sheets.map((one) => saveButton(m.saveHeld(one.name), one.file, one.name)))
   if (left.length === 0) return
   const list = document.createElement('ul')
   list.append(...left.map(({ table, key, reason }) => text('li', m.leftOne(table, key, reason))))

@@ -25,6 +25,9 @@ export const en = {
     needsSending: 'Some entries of this run have not reached the server yet, so the documents would lack them.',
     notDeviceFile: (file: string) => `${file} is no file from a device that can be used.`,
     notRunFile: (file: string) => `${file} is not a run file that can be used.`,
+    notSheetFile: (file: string) => `${file} is not a hardware sheet that can be used.`,
+    editionTaken: (id: string, version: string) =>
+      `Edition ${version} of the sheet ${id} is on the shelf already and says something else. A sheet that was changed needs a version of its own.`,
     cannotLayOut: (file: string) => `The run in ${file} cannot be laid out.`,
     otherVersion: 'Another version of this run came in meanwhile. Open the edit again: it then begins from that one.',
     noVersion: 'This is no version of the run that can be kept.',

@@ -27,6 +27,9 @@ export const es: DeviceMessages = {
     needsSending: 'Algunos registros de este tramo aún no llegaron al servidor; faltarían en los documentos.',
     notDeviceFile: (file) => `${file} no es un archivo de dispositivo que se pueda usar.`,
     notRunFile: (file) => `${file} no es un archivo de tramo que se pueda usar.`,
+    notSheetFile: (file) => `${file} no es una ficha de herrajes que se pueda usar.`,
+    editionTaken: (id, version) =>
+      `La edición ${version} de la ficha ${id} ya está en el estante y dice otra cosa. Una ficha cambiada necesita una versión propia.`,
     cannotLayOut: (file) => `El tramo de ${file} no se puede disponer.`,
     otherVersion: 'Entretanto llegó otra versión de este tramo. Abra la edición de nuevo: entonces parte de ella.',
     noVersion: 'Esto no es una versión del tramo que se pueda guardar.',
