@@ -1,6 +1,4 @@
 // A process of the server that reads pictures on arrival.
-import { register } from 'tsx/esm/api'
+import { lookAtPictures } from '../dist/program/pictures.js'
 
-register()
-const { lookAtPictures } = await import('../src/server/look-at-pictures.ts')
 lookAtPictures()

@@ -1,14 +1,19 @@
 #!/usr/bin/env node
-// The command line. Runs from a clone: packages are installed on first use, TypeScript is run as it stands.
-import { prepare } from '../scripts/prepare.mjs'
+// Command line and server. In a clone, what is missing or stale is installed and built first.
+import { existsSync } from 'node:fs'
 
-prepare({ web: false })
-const { register } = await import('tsx/esm/api')
-register()
-const { main } = await import('../src/cli/main.ts')
-// Whoever reads may have seen enough and close the pipe early.
+const [first, ...rest] = process.argv.slice(2)
+// Whoever reads may have seen enough and close the pipe early; how it ends is told all the same.
 process.stdout.on('error', (cause) => {
-  if (cause.code === 'EPIPE') process.exit(0)
-  throw cause
+  if (cause.code !== 'EPIPE') throw cause
 })
-process.exitCode = await main(process.argv.slice(2))
+try {
+  const preparing = new URL('../scripts/prepare.mjs', import.meta.url)
+  if (existsSync(preparing)) (await import(preparing)).prepare(first === 'serve' ? ['program', 'web'] : ['program'])
+  if (first === 'serve') await (await import('../dist/program/server.js')).main(rest)
+  else process.exitCode = await (await import('../dist/program/command-line.js')).main(process.argv.slice(2))
+} catch (cause) {
+  // What ends before the command has begun must not look like a verdict, which 1 is.
+  process.stderr.write(`Lapwise could not start:\n${cause instanceof Error ? cause.stack : cause}\n`)
+  process.exitCode = 3
+}

@@ -121,7 +121,7 @@ test('a device that is shut out by the command gets nothing from then on, while 
     const cookie = await letInAt(other, 'lost phone')
     expect((await askOther(other, '/api/runs', { cookie })).status).toBe(200)
     const words = (...args: readonly string[]) =>
-      spawnSync(process.execPath, [serverProgram, ...args], {
+      spawnSync(process.execPath, [serverProgram, 'serve', ...args], {
         env: { ...process.env, LAPWISE_DATA: own },
         encoding: 'utf8',
       })
@@ -179,7 +179,7 @@ describe('the plain address', () => {
 test('a port for the plain address that is taken is named by its setting', async () => {
   const own = await preparedFolder()
   const env = { ...process.env, LAPWISE_DATA: own, LAPWISE_PORT: '0', LAPWISE_TRUST_PORT: `${server.trustPort}` }
-  const { status, stderr } = spawnSync(process.execPath, [serverProgram, '--lan'], { env, encoding: 'utf8' })
+  const { status, stderr } = spawnSync(process.execPath, [serverProgram, 'serve', '--lan'], { env, encoding: 'utf8' })
   expect(stderr).toContain(`LAPWISE_TRUST_PORT: port ${server.trustPort} of 0.0.0.0 is taken by another program`)
   expect(status).toBe(2)
   await dropFolder(own)

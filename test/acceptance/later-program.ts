@@ -18,7 +18,15 @@ export interface Change {
  */
 export function laterProgram(changes: readonly Change[]): string {
   const folder = mkdtempSync(join(tmpdir(), 'lapwise-later-'))
-  for (const part of ['src', 'bin', 'scripts', 'package.json', 'package-lock.json', 'vite.config.ts'])
+  for (const part of [
+    'src',
+    'bin',
+    'scripts',
+    'package.json',
+    'package-lock.json',
+    'vite.config.ts',
+    'vite.program.config.ts',
+  ])
     cpSync(join(root, part), join(folder, part), { recursive: true })
   symlinkSync(join(root, 'node_modules'), join(folder, 'node_modules'))
   for (const { file, make } of changes) {

@@ -308,7 +308,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
 })
 
 const ended = (...words: readonly string[]) =>
-  spawnSync(process.execPath, [serverProgram, ...words], { encoding: 'utf8' })
+  spawnSync(process.execPath, [serverProgram, 'serve', ...words], { encoding: 'utf8' })
 
 describe('the start of the program', () => {
   test('stops with the name of each setting that makes no sense', async () => {

@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises'
 import { noEntries } from '../../formats/entry/run-entries.ts'
 import { writeReadings } from '../../formats/readings/readings-file.ts'
 import { isZone } from '../../formats/zone-name.ts'
@@ -13,6 +12,7 @@ import { loadDevice } from '../device-file.ts'
 import { judgedBy, loadRun, readText, say, shownName, soundValue } from '../io.ts'
 import { paperOf, payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
+import { programVersion } from '../program-version.ts'
 import { placeOf } from '../road-place.ts'
 import { expectFree, writeFolder } from '../write-folder.ts'
 
@@ -121,9 +121,4 @@ async function findPhotos(
   if (folder === null) return found
   const others = names.filter((name) => !found.some(({ photo }) => photo === name))
   return [...found, ...(await readPhotos(others, folder))]
-}
-
-async function programVersion(): Promise<string> {
-  const text = await readFile(new URL('../../../package.json', import.meta.url), 'utf8')
-  return (JSON.parse(text) as { readonly version: string }).version
 }

@@ -64,7 +64,7 @@ test('under a program with another shelf a run is shown and judged as before, an
   browser,
 }) => {
   const today = await shownBy(browser)
-  const then = await shownBy(browser, `${later}/bin/lapwise-server.mjs`)
+  const then = await shownBy(browser, `${later}/bin/lapwise.mjs`)
   expect(today.about).toEqual([])
   expect(then.panes).toEqual(today.panes)
   expect(then.about).toEqual([

@@ -17,7 +17,7 @@ export interface LanServer {
 
 /** The server for a local network as a person starts it, once it has said that it is ready. */
 export async function startLanServer(dataFolder: string): Promise<LanServer> {
-  const child = spawn(process.execPath, [serverProgram, '--lan'], {
+  const child = spawn(process.execPath, [serverProgram, 'serve', '--lan'], {
     env: { ...process.env, LAPWISE_DATA: dataFolder, LAPWISE_PORT: '0', LAPWISE_TRUST_PORT: '0' },
     stdio: ['ignore', 'pipe', 'pipe'],
   })

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url'
 import { openServer } from '../../../src/server/open-server.ts'
 import { readSettings } from '../../../src/server/settings.ts'
 
-export const serverProgram = fileURLToPath(new URL('../../../bin/lapwise-server.mjs', import.meta.url))
+export const serverProgram = fileURLToPath(new URL('../../../bin/lapwise.mjs', import.meta.url))
 
 export interface RunningServer {
   /** Without a slash at its end. */
@@ -102,7 +102,7 @@ export function spawnServer(
   child: ChildProcess
   ended: Promise<Ended>
 } {
-  const child = spawn(process.execPath, [program], {
+  const child = spawn(process.execPath, [program, 'serve'], {
     env: { ...process.env, ...settings },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
