@@ -1,4 +1,5 @@
-import { canonicalJson, isPlainRecord } from '../formats/canonical-json.ts'
+import { namedFields, pathWithin } from '../core/hardware/sheet-paths.ts'
+import { canonicalJson } from '../formats/canonical-json.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import { isLaterEdition } from './later-edition.ts'
 import { type Shelf, shippedShelf } from './sheet-shelf.ts'
@@ -42,7 +43,7 @@ export function sheetDifferences(
 }
 
 function differencesIn(place: string, pinned: unknown, onShelf: unknown): readonly ValueDifference[] {
-  const [one, other] = [fieldsOf(pinned), fieldsOf(onShelf)]
+  const [one, other] = [namedFields(pinned), namedFields(onShelf)]
   if (one === null && other === null)
     return pinned === onShelf ? [] : [{ place, pinned: pinned as Value, onShelf: onShelf as Value }]
   // A value on the one side and a list or object on the other: both are shown, each at its places.
@@ -53,24 +54,6 @@ function differencesIn(place: string, pinned: unknown, onShelf: unknown): readon
   const names = [...new Set([...(one?.keys() ?? []), ...(other?.keys() ?? [])])]
   return [
     ...alone,
-    ...names.flatMap((name) => {
-      const within = name.startsWith('[') || place === '' ? `${place}${name}` : `${place}.${name}`
-      return differencesIn(within, one?.get(name), other?.get(name))
-    }),
+    ...names.flatMap((name) => differencesIn(pathWithin(place, name), one?.get(name), other?.get(name))),
   ]
-}
-
-/** What an object or list holds, by name; things with an id or a number by that, whatever their place in the list. */
-function fieldsOf(value: unknown): ReadonlyMap<string, unknown> | null {
-  if (isPlainRecord(value)) return new Map(Object.entries(value))
-  if (!Array.isArray(value)) return null
-  const keys = value.map(keyOf)
-  const areNamed = keys.every((key) => key !== null) && new Set(keys).size === keys.length
-  return new Map(value.map((one, i) => [`[${areNamed ? keys[i] : i}]`, one]))
-}
-
-function keyOf(value: unknown): string | null {
-  if (!isPlainRecord(value)) return null
-  const key = value.id ?? value.number
-  return typeof key === 'string' || typeof key === 'number' ? `${key}` : null
 }

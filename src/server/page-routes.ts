@@ -45,6 +45,8 @@ export const pageRoutes: FastifyPluginAsync<{ readonly folder: string }> = async
     '/lay-out',
     '/bring-over',
     '/gallery',
+    '/shelf',
+    '/shelf/*',
     '/runs/:run',
     '/runs/:run/*',
   ])

@@ -20,6 +20,7 @@ const galleryView = partOf(() => import('./gallery/gallery-view.tsx'))
 const editView = partOf(() => import('./run-form/edit-view.tsx'))
 const layOutView = partOf(() => import('./run-form/lay-out-view.tsx'))
 const bringOverView = partOf(() => import('./transfer/bring-over-view.tsx'))
+const shelfView = partOf(() => import('./shelf/shelf-view.tsx'))
 const checkView = partOf(() => import('./check/check-view.tsx'))
 
 /** Fetches what the address shows while the page is still being made ready for it. */
@@ -28,6 +29,7 @@ export function fetchAhead(): void {
   if (view === 'run') void runView.fetch()
   if (view === 'need') void siteView.fetch()
   if (view === 'check') void checkView.fetch()
+  if (view === 'shelf') void shelfView.fetch()
   if (view === 'edit') void editView.fetch()
   if (view === 'lay-out') void layOutView.fetch()
 }
@@ -85,6 +87,11 @@ export function App({ source }: { readonly source: RunSource }) {
             {route.view === 'bring-over' && (
               <LaterPart part={bringOverView} title={m.trouble.site}>
                 {({ BringOverView }) => <BringOverView source={source} />}
+              </LaterPart>
+            )}
+            {route.view === 'shelf' && (
+              <LaterPart part={shelfView} title={m.trouble.site}>
+                {({ ShelfView }) => <ShelfView route={route} />}
               </LaterPart>
             )}
             {route.view === 'gallery' && (

@@ -32,6 +32,8 @@ export type Route =
   | { readonly view: 'need' }
   /** What was recorded at another address, or in another store of this device, comes over. */
   | { readonly view: 'bring-over' }
+  /** The hardware sheets at hand, or one of them. */
+  | { readonly view: 'shelf'; readonly sheet: string | null }
   /** Every part of the page in every state; no link leads there. */
   | { readonly view: 'gallery' }
   | { readonly view: 'nothing' }
@@ -45,6 +47,8 @@ export function parseRoute(path: string, search: string): Route {
   )
   if (single !== undefined) return { view: single }
   const [place, run, pane = 'walk', ...rest] = words.map((word) => decodeURIComponent(word))
+  if (words[0] === 'shelf' && words.length <= 2)
+    return { view: 'shelf', sheet: words[1] === undefined ? null : decodeURIComponent(words[1]) }
   const asked = new URLSearchParams(search)
   if (place === 'runs' && run !== undefined && pane === 'edit')
     return { view: 'edit', run, from: asked.get('from'), isBlocked: asked.has('blocked') }
@@ -58,12 +62,15 @@ export const runsPath = '/'
 export const needPath = '/need'
 export const checkPath = '/check'
 export const layOutPath = '/lay-out'
+export const shelfPath = '/shelf'
 export const bringOverPath = '/bring-over'
 /** Of the page of last resort, which is loaded by itself: its links name a target. */
 export const rescuePath = '/rescue'
 
 export const panePath = (run: string, pane: Pane): string =>
   `/runs/${encodeURIComponent(run)}${pane === 'walk' ? '' : `/${pane}`}`
+
+export const sheetPath = (id: string): string => `${shelfPath}/${encodeURIComponent(id)}`
 
 /** Where what is asked of a run is changed. */
 export const editPath = (run: string): string => `/runs/${encodeURIComponent(run)}/edit`

@@ -73,6 +73,7 @@ export const en = {
     check: { name: 'Check what stands', what: 'A terminal or a run in front of you' },
     layOut: { name: 'Lay out a run', what: 'Posts, panels, splices and stakes, for a stretch to shield' },
     need: { name: 'How much barrier', what: 'From road and hazard to length and place' },
+    shelf: 'Hardware sheets',
   },
   check: {
     title: 'Check what stands',
@@ -586,6 +587,7 @@ export const en = {
     otherVersion: (mark: string) => `version …${mark}`,
   },
   layout: {
+    sheets: 'On the shelf, the sheets in use:',
     fromTo: (from: string, to: string) => `${from} to ${to}`,
     edit: 'Edit what is asked',
     why: 'Why so',

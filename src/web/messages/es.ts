@@ -75,6 +75,7 @@ export const es: Messages = {
     check: { name: 'Revisar lo que está en pie', what: 'Un terminal o un tramo ante usted' },
     layOut: { name: 'Disponer un tramo', what: 'Postes, paneles, empalmes y estacas, para un trecho que proteger' },
     need: { name: 'Cuánta barrera', what: 'Del camino y el peligro a la longitud y el lugar' },
+    shelf: 'Fichas de herrajes',
   },
   check: {
     title: 'Revisar lo que hay',
@@ -598,6 +599,7 @@ export const es: Messages = {
     otherVersion: (mark) => `versión …${mark}`,
   },
   layout: {
+    sheets: 'En el estante, las fichas en uso:',
     fromTo: (from, to) => `de ${from} a ${to}`,
     edit: 'Editar lo que se pide',
     why: 'Por qué así',

@@ -7,6 +7,8 @@ import { filesEn } from './files-en.ts'
 import { filesEs } from './files-es.ts'
 import { runFormEn } from './run-form-en.ts'
 import { runFormEs } from './run-form-es.ts'
+import { shelfEn } from './shelf-en.ts'
+import { shelfEs } from './shelf-es.ts'
 import { siteEn } from './site-en.ts'
 import { siteEs } from './site-es.ts'
 
@@ -16,6 +18,7 @@ test.each([
   ['the form of a run', runFormEn, runFormEs],
   ['this device', deviceEn, deviceEs],
   ['files', filesEn, filesEs],
+  ['the shelf', shelfEn, shelfEs],
 ])('both languages have the same words for %s, and none is left empty', (_, english, spanish) => {
   const keysOf = (value: unknown, path: string): string[] =>
     typeof value === 'object' && value !== null

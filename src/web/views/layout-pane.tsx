@@ -1,4 +1,6 @@
+import { Fragment } from 'preact'
 import { useMemo } from 'preact/hooks'
+import { nameOf } from '../../core/hardware/sheet-text.ts'
 import { kindOfPost } from '../../core/layout/kind-of-post.ts'
 import type { Layout } from '../../core/layout/layout.ts'
 import { sheetOf } from '../../core/layout/sheet-of.ts'
@@ -6,11 +8,12 @@ import type { RunModel } from '../../core/requirements/run-model.ts'
 import { explainLayout } from '../../operations/explain-layout.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
+import { sheetsInUse } from '../../operations/sheets-in-use.ts'
 import { alongWords } from '../entry/reading-words.ts'
 import { m, printIn, say } from '../messages.ts'
 import { FoldByItself } from '../parts/fold.tsx'
 import { ProblemList } from '../parts/trouble-note.tsx'
-import { editPath } from '../route.ts'
+import { editPath, sheetPath } from '../route.ts'
 
 /** How many lawful runs are shown besides the chosen one. */
 const othersShown = 4
@@ -26,6 +29,15 @@ export function LayoutPane({ judged, run }: { readonly judged: JudgedRun; readon
         <a class="button main" href={editPath(run)}>
           {m.layout.edit}
         </a>
+      </p>
+      <p>
+        {m.layout.sheets}{' '}
+        {sheetsInUse(judged.model).map((sheet, i) => (
+          <Fragment key={sheet.id}>
+            {i > 0 && ', '}
+            <a href={sheetPath(sheet.id)}>{say(nameOf(sheet), units)}</a>
+          </Fragment>
+        ))}
       </p>
       <h2>{m.layout.why}</h2>
       <List items={explainLayout(layout, judged.request).map((one) => say(one, units))} />

@@ -40,6 +40,9 @@ test('in a language that nobody speaks, no screen has an unknown text unsaid', a
     '/need',
     '/lay-out',
     '/bring-over',
+    '/shelf',
+    '/shelf/flared-terminal-31',
+    '/shelf/w-beam-midspan-31',
   ]
   await page.getByLabel('Language').selectOption('es')
   await expect(page.locator('html')).toHaveAttribute('lang', 'es')
