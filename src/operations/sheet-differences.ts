@@ -1,3 +1,4 @@
+import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { namedFields, pathWithin } from '../core/hardware/sheet-paths.ts'
 import { canonicalJson } from '../formats/canonical-json.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
@@ -37,10 +38,14 @@ export function sheetDifferences(
     const other = shelf.get(sheet.id)
     if (other === undefined || canonicalJson(other) === canonicalJson(sheet)) return []
     const isNewer = isLaterEdition(other.version, sheet.version)
-    const values = differencesIn('', sheet, other).filter(({ place }) => place !== 'version')
+    const values = valueDifferences(sheet, other).filter(({ place }) => place !== 'version')
     return [{ sheet: sheet.id, pinned: sheet.version, onShelf: other.version, isNewer, values }]
   })
 }
+
+/** Each value that is another in the one than in the other, by its path. */
+export const valueDifferences = (one: HardwareSheet, other: HardwareSheet): readonly ValueDifference[] =>
+  differencesIn('', one, other)
 
 function differencesIn(place: string, pinned: unknown, onShelf: unknown): readonly ValueDifference[] {
   const [one, other] = [namedFields(pinned), namedFields(onShelf)]

@@ -91,7 +91,7 @@ export function App({ source }: { readonly source: RunSource }) {
             )}
             {route.view === 'shelf' && (
               <LaterPart part={shelfView} title={m.trouble.site}>
-                {({ ShelfView }) => <ShelfView route={route} />}
+                {({ ShelfView }) => <ShelfView source={source} route={route} />}
               </LaterPart>
             )}
             {route.view === 'gallery' && (

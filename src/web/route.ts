@@ -3,6 +3,10 @@ import { useEffect, useState } from 'preact/hooks'
 export const panes = ['walk', 'findings', 'not-proven', 'day', 'sign-off', 'record', 'layout'] as const
 export type Pane = (typeof panes)[number]
 
+/** What is shown of a sheet: what it states, the form that changes it, another beside it. */
+const shelfParts = ['statements', 'edit', 'compare'] as const
+export type ShelfPart = (typeof shelfParts)[number]
+
 export type Route =
   | { readonly view: 'runs' }
   | {
@@ -33,7 +37,13 @@ export type Route =
   /** What was recorded at another address, or in another store of this device, comes over. */
   | { readonly view: 'bring-over' }
   /** The hardware sheets at hand, or one of them. */
-  | { readonly view: 'shelf'; readonly sheet: string | null }
+  | {
+      readonly view: 'shelf'
+      readonly sheet: string | null
+      readonly part: ShelfPart
+      /** Id and edition of what the sheet is compared with. */
+      readonly beside: string | null
+    }
   /** Every part of the page in every state; no link leads there. */
   | { readonly view: 'gallery' }
   | { readonly view: 'nothing' }
@@ -47,9 +57,13 @@ export function parseRoute(path: string, search: string): Route {
   )
   if (single !== undefined) return { view: single }
   const [place, run, pane = 'walk', ...rest] = words.map((word) => decodeURIComponent(word))
-  if (words[0] === 'shelf' && words.length <= 2)
-    return { view: 'shelf', sheet: words[1] === undefined ? null : decodeURIComponent(words[1]) }
   const asked = new URLSearchParams(search)
+  const part = shelfParts.find((one) => one === (words[2] ?? 'statements'))
+  if (words[0] === 'shelf' && words.length <= 3 && part !== undefined)
+    return {
+      ...{ view: 'shelf', part, beside: asked.get('beside') },
+      sheet: words[1] === undefined ? null : decodeURIComponent(words[1]),
+    }
   if (place === 'runs' && run !== undefined && pane === 'edit')
     return { view: 'edit', run, from: asked.get('from'), isBlocked: asked.has('blocked') }
   const known = panes.find((one) => one === pane)
@@ -70,7 +84,12 @@ export const rescuePath = '/rescue'
 export const panePath = (run: string, pane: Pane): string =>
   `/runs/${encodeURIComponent(run)}${pane === 'walk' ? '' : `/${pane}`}`
 
-export const sheetPath = (id: string): string => `${shelfPath}/${encodeURIComponent(id)}`
+export const sheetPath = (id: string, part: ShelfPart = 'statements'): string =>
+  `${shelfPath}/${encodeURIComponent(id)}${part === 'statements' ? '' : `/${part}`}`
+
+/** The sheet beside another, or beside an edition of either: `id version`. */
+export const comparePath = (id: string, beside: string): string =>
+  `${sheetPath(id, 'compare')}?beside=${encodeURIComponent(beside)}`
 
 /** Where what is asked of a run is changed. */
 export const editPath = (run: string): string => `/runs/${encodeURIComponent(run)}/edit`

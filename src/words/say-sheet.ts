@@ -43,13 +43,21 @@ export function valueWords({ field, value }: SheetValue, print: Print): string {
   return bare.includes(field) ? text : words.named(words.fields[field], text)
 }
 
+/** What a path names that is no statement with a source: a field of the whole sheet, the name of a part, or what is not stated. */
+export function besideWords(place: string, print: Print): string {
+  const { things, fields } = sheetWords(print)
+  const path = place.replace(/\[[^\]]*\]/g, '[]')
+  const named: Readonly<Record<string, string>> = { ...fields, ...things }
+  return named[path] ?? named[path.replace(/\[\]$/, '')] ?? named[path.split('.').at(-1)!] ?? print.theirs(place)
+}
+
 export const answerWords = (value: boolean | 'notStated', print: Print): string =>
   saidWords({ kind: 'answer', is: value === 'notStated' ? value : value ? 'yes' : 'no' }, print)
 
 export const choiceWords = (field: ChosenField, is: string, print: Print): string =>
   saidWords({ kind: 'chosen', field, is }, print)
 
-function saidWords(value: ValueSaid, print: Print): string {
+export function saidWords(value: ValueSaid, print: Print): string {
   const { choices, answers, topics } = sheetWords(print)
   switch (value.kind) {
     case 'limits':

@@ -9,6 +9,15 @@ export type Confirmation = 'published' | 'common practice' | 'from memory'
 export interface Cited {
   readonly source: string
   readonly confirmation: Confirmation
+  /** By whom it was compared with its source; left out where nobody said. */
+  readonly checked?: Checked | undefined
+}
+
+/** Who found a statement in its source, on which page, and on which day (ISO 8601). */
+export interface Checked {
+  readonly by: string
+  readonly page: string
+  readonly on: string
 }
 
 export interface Source {

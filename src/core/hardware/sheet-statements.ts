@@ -152,6 +152,20 @@ function valuesOf(sheet: HardwareSheet, path: string, cited: Cited): readonly Sh
   return Object.entries(cited).flatMap(([name, value]) => valuesAt(sheet, path, name, value))
 }
 
+/** A value of the sheet that no statement with a source says, as its name, to be said. */
+export const saidAt = (sheet: HardwareSheet, place: string, value: unknown): ValueSaid =>
+  saidAs(
+    sheet,
+    fieldNamed(
+      '',
+      place
+        .replace(/\[[^\]]*\]/g, '')
+        .split('.')
+        .at(-1)!,
+    ),
+    value,
+  )
+
 /** What is stated beside the values: by whom, and which of several it is. */
 const beside = ['source', 'confirmation', 'checked', 'number', 'id']
 

@@ -2,7 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, expectTypeOf, test } from 'vitest'
 import type { z } from 'zod'
 import { brokenSheets, validSheets } from '../../../test/fixtures/sheet-files.ts'
+import { confirmStatement } from '../../core/hardware/confirm-statement.ts'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { statementsOf } from '../../core/hardware/sheet-statements.ts'
 import { english } from '../../words/english.ts'
 import { printProblem } from '../input-problem.ts'
 import { readSheet, writeSheet } from './sheet-file.ts'
@@ -30,6 +32,17 @@ describe('readSheet', () => {
       problems.map((problem) => `sheet.json: ${problem}`),
     )
   })
+
+  test.each(validSheets.map((sheet) => [sheet.id, sheet] as const))(
+    'reads back %s with any statement confirmed',
+    (_, sheet) => {
+      const confirming = { document: { title: 'Manual', edition: '3' }, page: '12', by: 'R. Quist', on: '2026-11-28' }
+      for (const { place } of statementsOf(sheet)) {
+        const confirmed = confirmStatement(sheet, place, confirming)
+        expect(readSheet('sheet.json', writeSheet(confirmed)), place).toEqual({ ok: true, value: confirmed })
+      }
+    },
+  )
 
   const sheets = new URL('../../sheets/', import.meta.url)
   const shipped = readdirSync(sheets).filter((name) => name.endsWith('.json') && name !== 'editions.json')

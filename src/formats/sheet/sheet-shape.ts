@@ -6,7 +6,7 @@ import { lengthUnits, units } from '../../core/units/quantity-kinds.ts'
 import { sheetInchNumber } from '../length-field.ts'
 import { once } from '../once.ts'
 import { form } from '../range/form.ts'
-import { listOf, ranged, rangedWhole } from '../range/ranged.ts'
+import { day, listOf, ranged, rangedWhole } from '../range/ranged.ts'
 
 /**
  * The shape of a hardware sheet; what fits together inside it is checked by `sheetSchema`. It is large, and most files
@@ -28,6 +28,11 @@ export const sheetShape = once(() => {
   const cited = {
     source: text.check(z.meta({ description: 'A key of `sources`.' })),
     confirmation: z.enum(['published', 'common practice', 'from memory']).check(z.meta({ id: 'Confirmation' })),
+    checked: z.optional(
+      z
+        .strictObject({ by: text, page: text, on: day })
+        .check(z.meta({ id: 'Checked', description: 'Who found it in its source, on which page, and on which day.' })),
+    ),
   }
 
   const stated = z.union([ranged('dimension'), notStated])

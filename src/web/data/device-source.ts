@@ -94,6 +94,7 @@ export function deviceSource(isNeeded: boolean): RunSource {
     dropHeld: there('dropHeld'),
     ownSheets: there('ownSheets'),
     addSheet: kept('addSheet'),
+    runsBySheet: there('runsBySheet'),
     dropSheet: there('dropSheet'),
     speak: (language) => void connecting?.then((connection) => connection?.worker.speak(language)),
   }

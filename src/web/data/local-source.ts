@@ -404,6 +404,17 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       return added
     },
 
+    async runsBySheet(id) {
+      const [model, entries, summaries] = await Promise.all([
+        later(() => import('./runs-by-sheet.ts')),
+        store.everything(),
+        list.summaries(),
+      ])
+      if (!model.ok) return model
+      if (!entries.ok) return fromStore(entries.error)
+      return summaries.ok ? ok(model.value.runsBySheet(id, entries.value, summaries.value)) : summaries
+    },
+
     async dropSheet(id, version) {
       const done = orTrouble(await store.dropSheet(id, version))
       if (done.ok) page.changed({ runs: [], isOwn: true, isOfShelf: true })

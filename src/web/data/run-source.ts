@@ -3,6 +3,7 @@ import type { RunVersion } from '../../core/record/version.ts'
 import type { Result } from '../../core/result.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
 import type { FreeFinding } from '../../core/verdicts/free-findings.ts'
+import type { Acceptance } from '../../core/verdicts/verdict.ts'
 import type { LeftOut } from '../../formats/entry/carried.ts'
 import type {
   ArchiveBody,
@@ -169,6 +170,19 @@ export interface Change {
   readonly isOfShelf?: true
 }
 
+/** A run that holds a sheet by content. */
+export interface RunBySheet {
+  readonly id: string
+  readonly name: string
+  /** The edition that it holds. */
+  readonly version: string
+  /** How it stands; null where it cannot be judged. */
+  readonly acceptance: Acceptance | null
+  readonly isArchived: boolean
+  /** Entries at it that are on this device only. */
+  readonly unsent: number
+}
+
 /** Runs as one file, to hand over to another device. */
 export interface HandoverFile {
   readonly content: Blob
@@ -299,6 +313,8 @@ export interface RunSource {
    * @param file  name shown in what is wrong with it
    */
   addSheet(file: string, sheet: unknown): Answer<'stored' | 'already'>
+  /** The runs on this device whose version in force holds an edition of the sheet. What changes on the shelf moves none of them. */
+  runsBySheet(id: string): Answer<readonly RunBySheet[]>
   /** Takes an edition off the shelf; a run that took it in keeps it. */
   dropSheet(id: string, version: string): Answer<void>
 

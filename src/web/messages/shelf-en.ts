@@ -6,6 +6,9 @@ export const shelfEn = {
   systems: 'Barriers',
   ends: 'End units',
   none: 'There is no such sheet at hand.',
+  noOwn: 'The sheets of this device could not be read.',
+  own: 'own',
+  begun: 'changed, not saved',
   kinds: {
     longitudinal: 'barrier',
     terminal: 'terminal',
@@ -37,6 +40,71 @@ export const shelfEn = {
   },
   columns: { states: 'What it states', source: 'Source', requires: 'What is required by it' },
   unconfirmed: 'not confirmed: from memory',
+  confirm: {
+    begin: 'Confirm numbers from a document',
+    end: 'Stop confirming',
+    title: 'Document in hand',
+    how: 'Say once which document you have before you. Then give the page of each statement that it confirms: it counts as published from then on. What the document says otherwise is not confirmed but changed.',
+    document: 'Title',
+    edition: 'Edition',
+    by: 'Your name',
+    on: 'Date',
+    page: 'Page',
+    confirm: 'Confirm',
+    missing: 'Say first which document, its edition, your name and the date.',
+    checked: (by: string, page: string, on: string) => `page ${page}, checked by ${by}, ${on}`,
+  },
+  save: {
+    title: 'What saving does',
+    begun: (version: string) =>
+      `Changed from edition ${version}, on this device, and not saved. The edition that it came from stays as it is.`,
+    isNew: 'A sheet of your own that is not saved yet.',
+    version: 'Its edition',
+    wrong: (n: number) =>
+      n === 1 ? 'One thing has to be put right first.' : `${n} things have to be put right first.`,
+    save: 'Save as an edition',
+    notSaved: 'The edition was not saved.',
+    drop: 'Drop the changes',
+    sureDrop: 'Really drop them',
+  },
+  touched: {
+    title: (n: number) =>
+      n === 0
+        ? 'No run on this device holds it'
+        : n === 1
+          ? '1 run on this device holds it'
+          : `${n} runs on this device hold it`,
+    how: 'None of them moves: each is judged by the edition that it holds, until somebody edits it and takes the shelf as it is then. What other devices hold is not known here.',
+    unknown: 'The runs that hold it could not be read.',
+    holds: (version: string) => `holds edition ${version}`,
+    archived: 'put away',
+    unsent: (n: number) => (n === 1 ? '1 entry not sent yet' : `${n} entries not sent yet`),
+    tryOn: 'Try it on a copy',
+    copyOf: (name: string, version: string) => `${name}, tried with edition ${version}`,
+    notTried: 'It could not be tried.',
+  },
+  compare: {
+    title: 'Compare',
+    link: 'Compare with another sheet or edition',
+    same: 'Both state the same.',
+    what: 'Of what',
+    kinds: {
+      values: 'Other values',
+      texts: 'Said in other words, or drawn or answered otherwise',
+      source: 'The same from another source',
+    },
+    notThere: 'nothing stated',
+    otherWords: 'in other words',
+    besides: (what: string, one: string, other: string) => `${what}: ${one}; there ${other}`,
+  },
+  editions: {
+    title: 'Editions',
+    shipped: 'ships with the program',
+    onShelf: 'on the shelf',
+    added: (when: string) => `put here ${when}`,
+    save: 'Save as a file',
+    compare: 'Compare',
+  },
 }
 
 export type ShelfWords = typeof shelfEn

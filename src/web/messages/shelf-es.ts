@@ -8,6 +8,9 @@ export const shelfEs: ShelfWords = {
   systems: 'Barreras',
   ends: 'Unidades de extremo',
   none: 'No hay a mano tal ficha.',
+  noOwn: 'No se pudieron leer las fichas de este dispositivo.',
+  own: 'propia',
+  begun: 'cambiada, sin guardar',
   kinds: {
     longitudinal: 'barrera',
     terminal: 'terminal',
@@ -39,4 +42,68 @@ export const shelfEs: ShelfWords = {
   },
   columns: { states: 'Lo que dice', source: 'Fuente', requires: 'Lo que se exige por ello' },
   unconfirmed: 'sin confirmar: de memoria',
+  confirm: {
+    begin: 'Confirmar números con un documento',
+    end: 'Dejar de confirmar',
+    title: 'Documento a la vista',
+    how: 'Diga una vez qué documento tiene delante. Después dé la página de cada dato que confirma: desde entonces cuenta como publicado. Lo que el documento dice de otro modo no se confirma, se cambia.',
+    document: 'Título',
+    edition: 'Edición',
+    by: 'Su nombre',
+    on: 'Fecha',
+    page: 'Página',
+    confirm: 'Confirmar',
+    missing: 'Diga primero qué documento, su edición, su nombre y la fecha.',
+    checked: (by, page, on) => `página ${page}, comprobado por ${by}, ${on}`,
+  },
+  save: {
+    title: 'Lo que hace guardar',
+    begun: (version) =>
+      `Cambiada desde la edición ${version}, en este dispositivo, y sin guardar. La edición de la que viene queda como está.`,
+    isNew: 'Una ficha propia que aún no se ha guardado.',
+    version: 'Su edición',
+    wrong: (n) => (n === 1 ? 'Antes hay que corregir una cosa.' : `Antes hay que corregir ${n} cosas.`),
+    save: 'Guardar como edición',
+    notSaved: 'La edición no se guardó.',
+    drop: 'Descartar los cambios',
+    sureDrop: 'Descartarlos de verdad',
+  },
+  touched: {
+    title: (n) =>
+      n === 0
+        ? 'Ningún tramo de este dispositivo la lleva'
+        : n === 1
+          ? '1 tramo de este dispositivo la lleva'
+          : `${n} tramos de este dispositivo la llevan`,
+    how: 'Ninguno se mueve: cada uno se juzga por la edición que lleva, hasta que alguien lo edite y tome el estante como esté entonces. Lo que llevan otros dispositivos no se sabe aquí.',
+    unknown: 'No se pudieron leer los tramos que la llevan.',
+    holds: (version) => `lleva la edición ${version}`,
+    archived: 'guardado aparte',
+    unsent: (n) => (n === 1 ? '1 anotación sin enviar' : `${n} anotaciones sin enviar`),
+    tryOn: 'Probarla en una copia',
+    copyOf: (name, version) => `${name}, probado con la edición ${version}`,
+    notTried: 'No se pudo probar.',
+  },
+  compare: {
+    title: 'Comparar',
+    link: 'Comparar con otra ficha o edición',
+    same: 'Ambas dicen lo mismo.',
+    what: 'De qué',
+    kinds: {
+      values: 'Otros valores',
+      texts: 'Dicho con otras palabras, o dibujado o respondido de otro modo',
+      source: 'Lo mismo de otra fuente',
+    },
+    notThere: 'no dice nada',
+    otherWords: 'con otras palabras',
+    besides: (what, one, other) => `${what}: ${one}; allí ${other}`,
+  },
+  editions: {
+    title: 'Ediciones',
+    shipped: 'viene con el programa',
+    onShelf: 'en el estante',
+    added: (when) => `puesta aquí ${when}`,
+    save: 'Guardar como archivo',
+    compare: 'Comparar',
+  },
 }

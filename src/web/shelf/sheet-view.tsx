@@ -1,52 +1,124 @@
-import type { ComponentChildren } from 'preact'
-import { useEffect, useMemo } from 'preact/hooks'
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import { confirmStatement } from '../../core/hardware/confirm-statement.ts'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { statementsOf } from '../../core/hardware/sheet-statements.ts'
 import { nameOf, sheetText } from '../../core/hardware/sheet-text.ts'
-import { requiredBySheet } from '../../operations/sheet-requirements.ts'
-import { answerWords, choiceWords } from '../../words/say-sheet.ts'
-import { language } from '../language.ts'
-import { asWritten, m, printIn, say } from '../messages.ts'
+import { type RequiredByStatement, requiredBySheet } from '../../operations/sheet-requirements.ts'
+import type { RunSource } from '../data/run-source.ts'
+import type { OwnSheet } from '../data/shelf-of.ts'
+import type { Draft } from '../form/draft.ts'
+import { m, say } from '../messages.ts'
 import { FoldByItself } from '../parts/fold.tsx'
 import { sheetPath, shelfPath } from '../route.ts'
+import { ConfirmWithFields, useConfirmWith } from './confirm-with.tsx'
 import { Confirmed } from './confirmed.tsx'
-import { endsJoining, SheetDrawing, systemOf } from './sheet-drawing.tsx'
+import { Editions } from './editions.tsx'
+import { readDraft } from './read-draft.ts'
+import { SaveEdition } from './save-edition.tsx'
+import { useSheetDraft } from './sheet-drafts.ts'
+import { SheetDrawing, systemOf } from './sheet-drawing.tsx'
+import { SheetFacts } from './sheet-facts.tsx'
 import { groupsOf } from './statement-groups.ts'
 import { StatementTable } from './statement-table.tsx'
 import { words } from './words.ts'
 
 interface Props {
-  readonly sheet: HardwareSheet
+  readonly source: RunSource
+  readonly id: string
+  /** The edition on the shelf; null for a sheet that is new. */
+  readonly saved: HardwareSheet | null
   readonly sheets: readonly HardwareSheet[]
+  readonly editions: readonly HardwareSheet[]
+  readonly own: readonly OwnSheet[]
 }
 
 /** One sheet as a drawing, and everything that it states: with source, confirmation and what is required by it. */
-export function SheetView({ sheet, sheets }: Props) {
+export function SheetView({ source, id, saved, sheets, editions, own }: Props) {
   const w = words()
-  const name = say(nameOf(sheet))
-  useEffect(() => {
-    document.title = `${name} | ${m.page.name}`
-  }, [name])
-  const system = systemOf(sheet, sheets)
-  const required = useMemo(() => (system === undefined ? new Map() : requiredBySheet(sheet, system)), [sheet, system])
-  const groups = useMemo(() => groupsOf(statementsOf(sheet)), [sheet])
+  const { draft, isBegun, change, drop } = useSheetDraft(id, saved)
+  const read = useMemo(() => readDraft(draft), [draft])
+  // What is being changed may not be sound yet: then the edition on the shelf is shown.
+  const sheet = read.ok ? read.value : saved
+  const save = isBegun && <SaveEdition {...{ source, id, saved, draft, sheets, drop }} />
   return (
     <section class="sheet sheet-page">
       <a class="back" href={shelfPath}>
         {w.back}
       </a>
+      {sheet !== null && (
+        <Stated
+          sheet={sheet}
+          sheets={sheets}
+          confirm={(next) => change(() => next as unknown as Draft)}
+          isConfirmable={read.ok}
+        >
+          {save}
+        </Stated>
+      )}
+      {sheet === null && save}
+      {saved !== null && <Editions {...{ source, saved, editions, own }} />}
+    </section>
+  )
+}
+
+interface StatedProps extends Pick<Props, 'sheets'> {
+  readonly sheet: HardwareSheet
+  readonly confirm: (next: HardwareSheet) => void
+  readonly isConfirmable: boolean
+  /** What is shown before the statements. */
+  readonly children: preact.ComponentChildren
+}
+
+function Stated({ sheet, sheets, confirm, isConfirmable, children }: StatedProps) {
+  const w = words()
+  const name = say(nameOf(sheet))
+  const [isConfirming, setConfirming] = useState(false)
+  const [isAsked, setAsked] = useState(false)
+  const { inHand, change, isSaid } = useConfirmWith()
+  useEffect(() => {
+    document.title = `${name} | ${m.page.name}`
+  }, [name])
+  const system = systemOf(sheet, sheets)
+  const required = useMemo<RequiredByStatement>(
+    () => (system === undefined ? new Map() : requiredBySheet(sheet, system)),
+    [sheet, system],
+  )
+  const groups = useMemo(() => groupsOf(statementsOf(sheet)), [sheet])
+  const confirmAt = (place: string, page: string): void => {
+    setAsked(!isSaid)
+    if (isSaid) confirm(confirmStatement(sheet, place, { ...inHand, page }))
+  }
+  return (
+    <>
       <h1>{name}</h1>
       <p>
         {w.kinds[sheet.kind]}, {w.rail(say(limitsOf(sheet.railHeight)))}, {w.edition(sheet.version)}
       </p>
       <p class="warning">{say(sheetText(sheet, sheet.notice))}</p>
       <SheetDrawing sheet={sheet} sheets={sheets} view="whole" />
-      <Facts sheet={sheet} sheets={sheets} />
+      <SheetFacts sheet={sheet} sheets={sheets} />
       <div>
         <Confirmed sheet={sheet} />
         <p class="hint">{w.confirmedHow}</p>
       </div>
+      {children}
+      <div class="form-buttons shelf-acts">
+        {isConfirmable && (
+          <button type="button" class="button" aria-pressed={isConfirming} onClick={() => setConfirming(!isConfirming)}>
+            {isConfirming ? w.confirm.end : w.confirm.begin}
+          </button>
+        )}
+        <a class="button" href={sheetPath(sheet.id, 'compare')}>
+          {w.compare.link}
+        </a>
+      </div>
+      {isConfirming && <ConfirmWithFields inHand={inHand} change={change} isAsked={isAsked} />}
+      {isConfirming && isAsked && !isSaid && (
+        <p class="trouble" role="alert">
+          {w.confirm.missing}
+        </p>
+      )}
       <div>
         {groups.map(({ group, statements }) => (
           <FoldByItself
@@ -63,52 +135,10 @@ export function SheetView({ sheet, sheets }: Props) {
             }
             opensFirst={group === 'rail'}
           >
-            {() => <StatementTable sheet={sheet} statements={statements} required={required} />}
+            {() => <StatementTable {...{ sheet, statements, required }} confirm={isConfirming ? confirmAt : null} />}
           </FoldByItself>
         ))}
       </div>
-    </section>
+    </>
   )
 }
-
-function Facts({ sheet, sheets }: Props) {
-  const { facts } = words()
-  const print = printIn(null)
-  const answer = (value: boolean | 'notStated'): string => answerWords(value, print)
-  return (
-    <dl class="found shelf-known">
-      <Fact name={facts.category}>{choiceWords('category', sheet.category, print)}</Fact>
-      {sheet.kind === 'longitudinal' ? (
-        <Fact name={facts.ends}>
-          <Sheets ids={endsJoining(sheet, sheets).map(({ id }) => id)} sheets={sheets} />
-        </Fact>
-      ) : (
-        <>
-          <Fact name={facts.joins}>
-            <Sheets ids={sheet.joins} sheets={sheets} />
-          </Fact>
-          <Fact name={facts.gating}>{answer(sheet.gating)}</Fact>
-          <Fact name={facts.energyAbsorbing}>{answer(sheet.energyAbsorbing)}</Fact>
-          <Fact name={facts.crashworthy}>{answer(sheet.crashworthy)}</Fact>
-        </>
-      )}
-    </dl>
-  )
-}
-
-const Fact = ({ name, children }: { readonly name: string; readonly children: ComponentChildren }) => (
-  <div>
-    <dt>{name}</dt>
-    <dd>{children}</dd>
-  </div>
-)
-
-/** Sheets by name, each with the way to it; one that is not at hand by its id. */
-const Sheets = ({ ids, sheets }: { readonly ids: readonly string[]; readonly sheets: readonly HardwareSheet[] }) => (
-  <ul class="plain" key={language()}>
-    {ids.map((id) => {
-      const sheet = sheets.find((one) => one.id === id)
-      return <li key={id}>{sheet === undefined ? asWritten(id) : <a href={sheetPath(id)}>{say(nameOf(sheet))}</a>}</li>
-    })}
-  </ul>
-)

@@ -1,17 +1,29 @@
+import type { ComponentChildren } from 'preact'
 import { useEffect } from 'preact/hooks'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { nameOf } from '../../core/hardware/sheet-text.ts'
+import type { RunSource } from '../data/run-source.ts'
+import type { OwnSheet } from '../data/shelf-of.ts'
 import { language } from '../language.ts'
 import { m, say } from '../messages.ts'
 import { runsPath, sheetPath } from '../route.ts'
 import { Confirmed } from './confirmed.tsx'
+import { begunSheets } from './sheet-drafts.ts'
 import { SheetDrawing } from './sheet-drawing.tsx'
 import { words } from './words.ts'
 
+interface Props {
+  readonly source: RunSource
+  readonly own: readonly OwnSheet[]
+  /** As they are on the shelf. */
+  readonly sheets: readonly HardwareSheet[]
+}
+
 /** Every sheet at hand with its picture: what it is, its height, its edition, and how much of it is confirmed. */
-export function ShelfList({ sheets }: { readonly sheets: readonly HardwareSheet[] }) {
+export function ShelfList({ own, sheets }: Props) {
   const w = words()
+  const begun = begunSheets()
   useEffect(() => {
     document.title = `${w.title} | ${m.page.name}`
   }, [language()])
@@ -35,7 +47,12 @@ export function ShelfList({ sheets }: { readonly sheets: readonly HardwareSheet[
           <ul class="plain shelf">
             {list.map((sheet) => (
               <li key={sheet.id}>
-                <Entry sheet={sheet} sheets={sheets} />
+                <Entry sheet={sheet} sheets={sheets}>
+                  {own.some(({ id, version }) => id === sheet.id && version === sheet.version) && (
+                    <span class="tag">{w.own}</span>
+                  )}
+                  {begun[sheet.id] !== undefined && <span class="tag strong">{w.begun}</span>}
+                </Entry>
               </li>
             ))}
           </ul>
@@ -45,12 +62,19 @@ export function ShelfList({ sheets }: { readonly sheets: readonly HardwareSheet[
   )
 }
 
-function Entry({ sheet, sheets }: { readonly sheet: HardwareSheet; readonly sheets: readonly HardwareSheet[] }) {
+interface EntryProps extends Pick<Props, 'sheets'> {
+  readonly sheet: HardwareSheet
+  readonly children: ComponentChildren
+}
+
+function Entry({ sheet, sheets, children }: EntryProps) {
   const w = words()
   return (
     <a class="shelf-sheet" href={sheetPath(sheet.id)} data-sheet={sheet.id}>
       <SheetDrawing sheet={sheet} sheets={sheets} view="end" />
-      <b>{say(nameOf(sheet))}</b>
+      <span>
+        <b>{say(nameOf(sheet))}</b> {children}
+      </span>
       <span class="shelf-facts">
         {w.kinds[sheet.kind]}, {w.rail(say(limitsOf(sheet.railHeight)))}, {w.edition(sheet.version)}
       </span>

@@ -1,16 +1,38 @@
 import '../style/shelf.css'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import type { RunSource } from '../data/run-source.ts'
+import { useShelf } from '../data/use-shelf.ts'
+import { m } from '../messages.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
 import { type Route, shelfPath } from '../route.ts'
+import { CompareView } from './compare-view.tsx'
+import { begunSheets } from './sheet-drafts.ts'
 import { SheetView } from './sheet-view.tsx'
 import { ShelfList } from './shelf-list.tsx'
 import { words } from './words.ts'
 
+interface Props {
+  readonly source: RunSource
+  readonly route: Extract<Route, { view: 'shelf' }>
+}
+
 /** The hardware sheets at hand, or one of them. */
-export function ShelfView({ route }: { readonly route: Extract<Route, { view: 'shelf' }> }) {
-  const sheets = shippedSheets
-  if (route.sheet === null) return <ShelfList sheets={sheets} />
-  const sheet = sheets.find(({ id }) => id === route.sheet)
-  if (sheet !== undefined) return <SheetView key={sheet.id} sheet={sheet} sheets={sheets} />
+export function ShelfView({ source, route: { sheet: id, part, beside } }: Props) {
+  const { own, shelf, again } = useShelf(source)
+  if (own.state === 'loading')
+    return (
+      <p role="status" class="loading">
+        {m.page.loading}
+      </p>
+    )
+  if (own.state === 'failed') return <TroubleNote title={words().noOwn} trouble={own.trouble} again={again} />
+  const sheets = [...shelf.values()]
+  if (id === null) return <ShelfList source={source} own={own.value} sheets={sheets} />
+  const saved = shelf.get(id) ?? null
+  const editions = [...shippedSheets, ...own.value.flatMap(({ sheet }) => (sheet.ok ? [sheet.value] : []))]
+  const props = { source, id, saved, sheets, editions, own: own.value }
+  if (saved !== null && part === 'compare') return <CompareView key={id} {...props} saved={saved} beside={beside} />
+  if (saved !== null || begunSheets()[id] !== undefined) return <SheetView key={`${id} ${saved?.version}`} {...props} />
   return (
     <section class="sheet">
       <h1>{words().none}</h1>

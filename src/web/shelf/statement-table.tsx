@@ -3,17 +3,20 @@ import type { Cited, HardwareSheet } from '../../core/hardware/hardware-sheet.ts
 import type { SheetStatement } from '../../core/hardware/sheet-statements.ts'
 import type { RequiredByStatement } from '../../operations/sheet-requirements.ts'
 import { thingWords, useWords, valueWords } from '../../words/say-sheet.ts'
-import { m, printIn, say } from '../messages.ts'
+import { asWritten, m, printIn, say } from '../messages.ts'
+import { ConfirmOne } from './confirm-with.tsx'
 import { words } from './words.ts'
 
 interface Props {
   readonly sheet: HardwareSheet
   readonly statements: readonly SheetStatement[]
   readonly required: RequiredByStatement
+  /** Confirms a statement on a page of the document in hand; null while nobody confirms. */
+  readonly confirm: ((place: string, page: string) => void) | null
 }
 
 /** What a sheet states, line by line: the values, where they come from, and what is required by them. */
-export const StatementTable = ({ sheet, statements, required }: Props) => (
+export const StatementTable = ({ sheet, statements, required, confirm }: Props) => (
   <table class="statements">
     <thead>
       <tr>
@@ -24,18 +27,18 @@ export const StatementTable = ({ sheet, statements, required }: Props) => (
     </thead>
     <tbody>
       {statements.map((statement) => (
-        <Row key={statement.place} sheet={sheet} statement={statement} required={required.get(statement.place) ?? []} />
+        <Row key={statement.place} {...{ sheet, statement, confirm }} required={required.get(statement.place) ?? []} />
       ))}
     </tbody>
   </table>
 )
 
-interface RowProps extends Pick<Props, 'sheet'> {
+interface RowProps extends Pick<Props, 'sheet' | 'confirm'> {
   readonly statement: SheetStatement
   readonly required: Exclude<ReturnType<RequiredByStatement['get']>, undefined>
 }
 
-function Row({ sheet, statement: { place, about, values, cited }, required }: RowProps) {
+function Row({ sheet, statement: { place, about, values, cited }, required, confirm }: RowProps) {
   const print = printIn(null)
   return (
     <tr data-statement={place}>
@@ -49,6 +52,9 @@ function Row({ sheet, statement: { place, about, values, cited }, required }: Ro
       </th>
       <td>
         <SourceWords sheet={sheet} cited={cited} />
+        {confirm !== null && cited.confirmation !== 'published' && (
+          <ConfirmOne confirm={(page) => confirm(place, page)} />
+        )}
       </td>
       <td>
         {required.length === 0 ? (
@@ -75,5 +81,10 @@ const SourceWords = ({ sheet, cited }: { readonly sheet: HardwareSheet; readonly
       m.entry.confirmation[cited.confirmation]
     )}
     )
+    {cited.checked !== undefined && (
+      <span class="hint statement-checked">
+        {words().confirm.checked(asWritten(cited.checked.by), asWritten(cited.checked.page), cited.checked.on)}
+      </span>
+    )}
   </>
 )

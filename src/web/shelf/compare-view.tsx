@@ -1,0 +1,55 @@
+import { useEffect } from 'preact/hooks'
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { nameOf } from '../../core/hardware/sheet-text.ts'
+import { language } from '../language.ts'
+import { m, say } from '../messages.ts'
+import { comparePath, goTo, sheetPath } from '../route.ts'
+import { Differences } from './differences.tsx'
+import { words } from './words.ts'
+
+interface Props {
+  readonly saved: HardwareSheet
+  readonly sheets: readonly HardwareSheet[]
+  readonly editions: readonly HardwareSheet[]
+  readonly beside: string | null
+}
+
+/** One names an edition in an address and a choice. */
+const keyOf = ({ id, version }: HardwareSheet): string => `${id} ${version}`
+
+/** A sheet beside another one, or beside one of its own editions: what differs, with both figures. */
+export function CompareView({ saved, sheets, editions, beside }: Props) {
+  const w = words()
+  const name = say(nameOf(saved))
+  useEffect(() => {
+    document.title = `${w.compare.title}: ${name} | ${m.page.name}`
+  }, [name])
+  const others = editions.filter((one) => keyOf(one) !== keyOf(saved))
+  const alike = (one: HardwareSheet): boolean => one.id === saved.id || one.kind === saved.kind
+  const ordered = [...others.filter(alike), ...others.filter((one) => !alike(one))]
+  const other = ordered.find((one) => keyOf(one) === beside) ?? ordered[0]
+  const editionName = (one: HardwareSheet): string => `${say(nameOf(one))}, ${w.edition(one.version)}`
+  return (
+    <section class="sheet sheet-page">
+      <a class="back" href={sheetPath(saved.id)}>
+        {name}
+      </a>
+      <h1>{w.compare.title}</h1>
+      <p>{editionName(saved)}</p>
+      <label class="shelf-beside">
+        <span>{w.compare.link}</span>
+        <select
+          value={other === undefined ? '' : keyOf(other)}
+          onChange={({ currentTarget: { value } }) => goTo(comparePath(saved.id, value))}
+        >
+          {ordered.map((one) => (
+            <option key={keyOf(one)} value={keyOf(one)}>
+              {editionName(one)}
+            </option>
+          ))}
+        </select>
+      </label>
+      {other !== undefined && <Differences key={language()} one={saved} other={other} sheets={sheets} />}
+    </section>
+  )
+}

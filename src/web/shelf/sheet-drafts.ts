@@ -1,0 +1,39 @@
+import { useState } from 'preact/hooks'
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { recall, remember } from '../data/device.ts'
+import type { Draft } from '../form/draft.ts'
+
+/** A sheet that is being changed on this device and is not saved as an edition yet. */
+interface SheetDraft {
+  /** The version that it was begun from; null for one that is new. */
+  readonly of: string | null
+  readonly draft: Draft
+}
+
+const key = 'sheets-begun'
+
+/** By id of the sheet. */
+export const begunSheets = (): Readonly<Record<string, SheetDraft>> =>
+  (recall(key) as Readonly<Record<string, SheetDraft>> | null) ?? {}
+
+function beginSheet(id: string, begun: SheetDraft | null): void {
+  const { [id]: _, ...others } = begunSheets()
+  remember(key, begun === null ? others : { ...others, [id]: begun })
+}
+
+/** What becomes of a sheet, kept on this device with each change; the sheet itself while nothing is changed. */
+export function useSheetDraft(id: string, saved: HardwareSheet | null) {
+  const [begun, setBegun] = useState(() => begunSheets()[id] ?? null)
+  const draft = begun?.draft ?? ((saved ?? {}) as unknown as Draft)
+  const change = (next: (draft: Draft) => Draft): void =>
+    setBegun((before) => {
+      const after = { of: before?.of ?? saved?.version ?? null, draft: next(before?.draft ?? draft) }
+      beginSheet(id, after)
+      return after
+    })
+  const drop = (): void => {
+    beginSheet(id, null)
+    setBegun(null)
+  }
+  return { draft, isBegun: begun !== null, change, drop }
+}
