@@ -2,7 +2,7 @@ import { sheetText } from '../core/hardware/sheet-text.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
 import { flareBends } from '../core/layout/run-flare.ts'
 import type { StripEnd, StripInput } from '../drawing/views/strip/strip-input.ts'
-import { drawingWords } from '../drawing/words/drawing-words.ts'
+import { runWords } from '../drawing/words/run-words.ts'
 import type { Print } from '../words/print.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { RequiredRun } from './require-by.ts'
@@ -25,7 +25,7 @@ export function stripInput(required: RequiredRun | JudgedRun, print: Print): Str
     titles: {
       run: print.theirs(run.name),
       route: print.theirs(road.route ?? ''),
-      stations: road.datumStation === null ? '' : drawingWords(print).run.datumAt(print.theirs(road.datumStation)),
+      stations: road.datumStation === null ? '' : runWords(print).datumAt(print.theirs(road.datumStation)),
     },
     units: run.units === 'metric' ? 'metric' : 'feet and inches',
     print: print,
@@ -39,7 +39,7 @@ const isFlared = ({ layout, flare }: RequiredRun['model']): boolean =>
 function stripEnd(end: RunEnd, print: Print): StripEnd {
   if (end.kind === 'unit')
     return { name: print.say(sheetText(end.sheet, end.sheet.name)), kind: end.sheet.kind, sheet: end.sheet }
-  const { standingRun, unknownEnd } = drawingWords(print).run
+  const { standingRun, unknownEnd } = runWords(print)
   return end.kind === 'unknown' && end.because === 'no sheet fits'
     ? { name: unknownEnd, kind: 'unknown end', sheet: null }
     : { name: standingRun, kind: 'standing splice', sheet: null }

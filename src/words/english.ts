@@ -42,6 +42,7 @@ export const englishWords: Words = {
     verdicts,
   ),
   joints: { and: 'and', or: 'or' },
+  own: null,
 }
 
 const prints = {

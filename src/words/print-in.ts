@@ -2,6 +2,7 @@ import { feetInchesText, lengthText, quantityText } from '../core/hardware/dimen
 import { printValue } from '../core/units/print-value.ts'
 import { isLengthUnit, type Unit } from '../core/units/quantity-kinds.ts'
 import { inUnits } from './in-units.ts'
+import type { OwnWords } from './own-words.ts'
 import type { Lengths, Print, Printers } from './print.ts'
 import type { Saying } from './saying.ts'
 
@@ -10,10 +11,12 @@ export interface Words {
   readonly language: Print['language']
   readonly printers: Printers<Saying>
   readonly joints: Readonly<Record<'and' | 'or', string>>
+  /** Null in English, where each part comes with what shows it. */
+  readonly own: OwnWords | null
 }
 
 /** The words of one language with lengths in `units`. */
-export function printIn({ language, printers, joints }: Words, units: Print['units']): Print {
+export function printIn({ language, printers, joints, own }: Words, units: Print['units']): Print {
   const print: Print = {
     ...lengths(units),
     language,
@@ -23,6 +26,7 @@ export function printIn({ language, printers, joints }: Words, units: Print['uni
     moment: (at) => new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(at)),
     day: (day) => new Intl.DateTimeFormat(language, { dateStyle: 'full' }).format(new Date(`${day}T12:00`)),
     pick: (words) => words[language],
+    own: (part, english) => (own === null ? english : own[part]),
     list: (parts, joint) =>
       parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${joints[joint]} ${parts.at(-1)}`,
   }

@@ -1,6 +1,7 @@
 import type { Language } from '../core/language.ts'
 import type { LengthUnit } from '../core/units/exact-length.ts'
 import type { Unit } from '../core/units/quantity-kinds.ts'
+import type { OwnWords } from './own-words.ts'
 import type { Saying } from './saying.ts'
 
 /** The words of the model in one language, with lengths in the units asked for. */
@@ -17,6 +18,8 @@ export interface Print extends Lengths {
   readonly day: (day: string) => string
   /** Of words given in each language, those of this one. */
   readonly pick: <T>(words: Readonly<Record<Print['language'], T>>) => T
+  /** Of one part of its own words, which come with the language unless that is English. */
+  readonly own: <P extends keyof OwnWords>(part: P, english: OwnWords[P]) => OwnWords[P]
   /** `a, b and c` */
   readonly list: (parts: readonly string[], joint: 'and' | 'or') => string
 }

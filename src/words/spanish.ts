@@ -6,6 +6,7 @@ import { instruments } from './es/instruments.ts'
 import { key } from './es/key.ts'
 import { layout } from './es/layout.ts'
 import { need } from './es/need.ts'
+import { ownWords } from './es/own-words.ts'
 import { places } from './es/places.ts'
 import { problems } from './es/problems.ts'
 import { quantities } from './es/quantities.ts'
@@ -53,6 +54,7 @@ const words: Words = {
     verdicts,
   ),
   joints: { and: 'y', or: 'o' },
+  own: ownWords,
 }
 
 const prints = { published: printIn(words, null), us: printIn(words, 'us'), metric: printIn(words, 'metric') }

@@ -13,6 +13,7 @@ export const pseudo = (units: Print['units']): Print => ({
   moment: (at) => said(printIn(words, units).moment(at)),
   day: (day) => said(printIn(words, units).day(day)),
   pick: ({ en }) => saidMessages(en),
+  own: (_, english) => saidMessages(english),
 })
 
 /** The text as it would be, had it been said. */
@@ -28,6 +29,7 @@ const words: Words = {
     ),
   ) as unknown as Words['printers'],
   joints: { and: said('and'), or: said('or') },
+  own: null,
 }
 
 /** What a person wrote is not a text of ours, and stands in its own brackets alone. */

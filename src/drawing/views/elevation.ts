@@ -5,7 +5,8 @@ import { point, text } from '../draw.ts'
 import type { Drawing } from '../drawing.ts'
 import { plainScales } from '../paper.ts'
 import { wrapText } from '../text-width.ts'
-import { drawingWords } from '../words/drawing-words.ts'
+import { elevationWords } from '../words/elevation-words.ts'
+import { runWords } from '../words/run-words.ts'
 import { elevationBand } from './elevation/elevation-band.ts'
 import { elevationLayers } from './elevation/elevation-layers.ts'
 import { railHeightOf } from './elevation/elevation-sizes.ts'
@@ -24,7 +25,7 @@ export const elevationPages = (input: StripInput, page: PaperName): Drawing[] =>
 
 function elevationView(input: StripInput): RunView {
   const { titles, layout, print } = input
-  const { run, elevation } = drawingWords(print)
+  const [run, elevation] = [runWords(print), elevationWords(print)]
   const notes = [elevation.heights(railHeights(input)), ...elevation.notes]
   const pieces = run.pieces(layout.posts.length, layout.panels.length, layout.splices.length)
   return {
@@ -47,7 +48,7 @@ function elevationView(input: StripInput): RunView {
 /** Limits of the top of rail: one for all where the sheets state the same, else each with its unit. */
 function railHeights(input: StripInput): readonly string[] {
   const { print } = input
-  const { unitHeight } = drawingWords(print).elevation
+  const { unitHeight } = elevationWords(print)
   const units = (['first', 'run', 'second'] as const).filter((unit) => unit === 'run' || input[unit].sheet !== null)
   const limits = units.map((unit) => limitsOf(railHeightOf(input, unit)))
   const isSame = new Set(limits.map(contentOf)).size === 1

@@ -1,6 +1,6 @@
 import { point } from '../draw.ts'
 import type { Drawing, Item } from '../drawing.ts'
-import { drawingWords } from '../words/drawing-words.ts'
+import { siteWords } from '../words/site-words.ts'
 import { barrierCallouts, barrierItems } from './plan/barrier-items.ts'
 import { type Callout, inOrder, nameLines, placeCallouts } from './plan/callouts.ts'
 import { alongDimensions } from './plan/dimension-items.ts'
@@ -63,7 +63,7 @@ function drawOn(canvas: PlanCanvas): Drawing {
   const room = widths.width - 2 * widths.margin
   const highest = box.maxY + (frame.outward === 1 ? placed.depth : 0) * perPoint
   const lowest = box.minY - (frame.outward === -1 ? placed.depth : 0) * perPoint
-  const lines = [`${roadWords(input)}. ${drawingWords(input.print).site.upStation}`, scaleLine(canvas)]
+  const lines = [`${roadWords(input)}. ${siteWords(input.print).upStation}`, scaleLine(canvas)]
   const headPoints = headBlock(titleOf(input), lines, point(0, 0), room, perPoint).points
   const top = highest + (headPoints + 4) * perPoint
   const head = headBlock(titleOf(input), lines, point(left, top), room, perPoint)
@@ -94,12 +94,12 @@ function lineNames(canvas: PlanCanvas): readonly Callout[] {
 
 function scaleLine({ input, scaleWords, frame }: PlanCanvas): string {
   if (scaleWords !== null) return scaleWords
-  const { toScale, acrossLarger } = drawingWords(input.print).site
+  const { toScale, acrossLarger } = siteWords(input.print)
   return frame.across === 1 ? toScale : acrossLarger(frame.across)
 }
 
 const titleOf = ({ site, print }: PlanInput): string =>
-  drawingWords(print).site.plan(
+  siteWords(print).plan(
     print.list(
       site.hazards.map(({ name }) => print.theirs(name)),
       'and',
@@ -109,7 +109,7 @@ const titleOf = ({ site, print }: PlanInput): string =>
 function descriptionOf(canvas: PlanCanvas): string {
   const { input, frame } = canvas
   const { site, print } = input
-  const words = drawingWords(print).site
+  const words = siteWords(print)
   const long = (length: number): string => saidLength(length, input)
   const station = (at: number): string => stationWords(site, at)
   const hazards = site.hazards.map(({ name, from, to, near, far }) =>

@@ -1,7 +1,7 @@
 import type { Metres } from '../../core/units/quantity.ts'
 import { point } from '../draw.ts'
 import type { Drawing, Item } from '../drawing.ts'
-import { drawingWords } from '../words/drawing-words.ts'
+import { siteWords } from '../words/site-words.ts'
 import { inOrder, placeCallouts } from './plan/callouts.ts'
 import { footBlock, headBlock } from './plan/foot.ts'
 import { boxAround } from './plan/item-box.ts'
@@ -30,7 +30,7 @@ export function sectionDrawing(view: SiteView, station: Metres, exaggeration = 1
 
   const room = widths.width - 2 * widths.margin
   const left = boxAround(shown, perPoint).minX
-  const lines = [`${roadWords(view)}. ${drawingWords(view.print).site.lookingUpStation}`, scaleLine(canvas)]
+  const lines = [`${roadWords(view)}. ${siteWords(view.print).lookingUpStation}`, scaleLine(canvas)]
   const headPoints = headBlock(titleOf(canvas), lines, point(0, 0), room, perPoint).points
   const top = box.maxY + (placed.depth + headPoints + 6) * perPoint
   const head = headBlock(titleOf(canvas), lines, point(left, top), room, perPoint)
@@ -49,16 +49,16 @@ export function sectionDrawing(view: SiteView, station: Metres, exaggeration = 1
 }
 
 const titleOf = ({ view, station }: SectionCanvas): string =>
-  drawingWords(view.print).site.section(stationWords(view.site, station))
+  siteWords(view.print).section(stationWords(view.site, station))
 
 function scaleLine({ view, scaleWords, exaggeration }: SectionCanvas): string {
-  const { toScale, heightsLarger } = drawingWords(view.print).site
+  const { toScale, heightsLarger } = siteWords(view.print)
   const widthWords = scaleWords ?? toScale
   return exaggeration === 1 ? widthWords : `${widthWords} ${heightsLarger(exaggeration)}`
 }
 
 function notStated({ view, station }: SectionCanvas): string {
-  const words = drawingWords(view.print).site
+  const words = siteWords(view.print)
   return [
     words.slopesNotStated(view.site.road.alignment.kind !== 'straight'),
     ...(hazardsAt(view, station).some(([, { far }]) => far !== null) ? [words.heightsNotStated] : []),
@@ -68,7 +68,7 @@ function notStated({ view, station }: SectionCanvas): string {
 
 function descriptionOf({ view, station, laterals }: SectionCanvas): string {
   const { site, print } = view
-  const words = drawingWords(print).site
+  const words = siteWords(print)
   return [
     words.sectionShows(stationWords(site, station), site.side),
     words.hazardsHere(hazardsAt(view, station).map(([, { name }]) => print.theirs(name))),

@@ -4,7 +4,7 @@ import type { Finding } from '../../core/verdicts/verdict.ts'
 import type { Print } from '../../words/print.ts'
 import { circle, group, line, point, polyline, text } from '../draw.ts'
 import type { Drawing, Item, Layer, Point } from '../drawing.ts'
-import { drawingWords } from '../words/drawing-words.ts'
+import { stakePlanWords } from '../words/stake-plan-words.ts'
 
 export interface StakePlanInput {
   readonly run: string
@@ -37,7 +37,7 @@ const layers: readonly Layer[] = [
 /** The stakes at their own coordinates, easting to the right and northing up, for survey and road-design programs. */
 export function stakePlan(input: StakePlanInput): Drawing {
   const { stakes, findings, print } = input
-  const words = drawingWords(print).stakePlan
+  const words = stakePlanWords(print)
   const rail = input.rail.map(placed)
   const alignment = input.alignment.map(placed)
   const all = [...rail, ...alignment, ...stakes.map(({ position }) => placed(position))]
@@ -72,7 +72,7 @@ function stakeItem({ point: number, purpose, alongInches, position }: Stake, pri
   const reach = 3
   return group(
     `stake-${number}`,
-    drawingWords(print).stakePlan.stake(number, print.length(alongInches, 'in'), print.say(purpose)),
+    stakePlanWords(print).stake(number, print.length(alongInches, 'in'), print.say(purpose)),
     [
       circle('stakes', at, reach),
       line('stakes', point(at.x - 2 * reach, at.y), point(at.x + 2 * reach, at.y)),
@@ -84,7 +84,7 @@ function stakeItem({ point: number, purpose, alongInches, position }: Stake, pri
 
 /** A cross where it lies; labels of findings at one place stand one below the other. */
 function findingItem({ number, finding, position }: PlanFinding, before: readonly PlanFinding[], print: Print): Item {
-  const words = drawingWords(print).stakePlan
+  const words = stakePlanWords(print)
   const place = print.say(finding.place)
   const at = placed(position)
   const reach = 12

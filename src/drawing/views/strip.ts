@@ -1,7 +1,8 @@
 import type { PaperName } from '../../core/units/paper-names.ts'
 import type { Drawing } from '../drawing.ts'
 import { plainScales } from '../paper.ts'
-import { drawingWords } from '../words/drawing-words.ts'
+import { runWords } from '../words/run-words.ts'
+import { stripWords } from '../words/strip-words.ts'
 import { stripBand } from './strip/band.ts'
 import { stripLegend } from './strip/legend.ts'
 import { type RunView, runDrawing, runPages } from './strip/run-sheets.ts'
@@ -17,7 +18,7 @@ export const stripPages = (input: StripInput, page: PaperName): Drawing[] => run
 
 function stripView(input: StripInput): RunView {
   const { layout, titles, print } = input
-  const { run, strip } = drawingWords(print)
+  const [run, strip] = [runWords(print), stripWords(print)]
   const verdicts = placeVerdicts(input.verdicts ?? [])
   const failing = verdicts.filter((one) => one.worst === 'fails')
   const verdictWords =

@@ -7,7 +7,8 @@ import { circle, dimension, group, line, moved, point, polyline, text } from '..
 import type { Drawing, Item } from '../drawing.ts'
 import { type PlainScale, papers } from '../paper.ts'
 import { textWidth, wrapText } from '../text-width.ts'
-import { drawingWords } from '../words/drawing-words.ts'
+import { detailWords } from '../words/detail-words.ts'
+import { runWords } from '../words/run-words.ts'
 import { heightItems, panelLengths } from './elevation/elevation-band.ts'
 import { elevationLayers } from './elevation/elevation-layers.ts'
 import { drawnSizes, heightLabel } from './elevation/elevation-sizes.ts'
@@ -38,7 +39,7 @@ const detailScales: Readonly<Record<StripInput['units'], readonly PlainScale[]>>
  */
 export function terminalDetail(input: StripInput, which: 'first' | 'second', page: PaperName): Drawing | null {
   const { sheet, name } = input[which]
-  const { detail, run } = drawingWords(input.print)
+  const [detail, run] = [detailWords(input.print), runWords(input.print)]
   if (sheet === null) return null
   const paper = papers[page]
   const width = paper.widthPoints - 2 * marginPoints
@@ -126,7 +127,7 @@ function planItems(frame: Frame, sheet: EndSheet, which: 'first' | 'second'): It
   const [from, to] = [Math.max(rail.from, range.from), Math.min(rail.to, range.to)]
   const bends = [from, ...frame.bends.filter((one) => one > from && one < to), to]
   const posts = input.layout.posts.filter(isShown(range))
-  const { detail, run } = drawingWords(input.print)
+  const [detail, run] = [detailWords(input.print), runWords(input.print)]
   const flare =
     sheet.flare === 'none'
       ? detail.noFlare
@@ -192,7 +193,7 @@ function elevationItems(frame: Frame, callouts: readonly DetailCallout[]): Item[
     ...panelLengths(frame, level / perPoint - 14),
     ...railElevation(frame),
     ...heightItems(frame),
-    text('text', frame.level(middleOfLastSpace, -9), drawingWords(input.print).detail.finishGrade, 6.5, {
+    text('text', frame.level(middleOfLastSpace, -9), detailWords(input.print).finishGrade, 6.5, {
       anchor: 'middle',
     }),
     ...posts.map((post) => postElevation(frame, post)),
@@ -238,7 +239,7 @@ function calloutList(
   room: { readonly width: number; readonly height: number },
   perPoint: number,
 ): Item[] {
-  const notice = drawingWords(print).detail.sheet(sheet.id, sheet.version, print.say(sheetText(sheet, sheet.notice)))
+  const notice = detailWords(print).sheet(sheet.id, sheet.version, print.say(sheetText(sheet, sheet.notice)))
   const entries = [...callouts.map(({ words }, i) => [`${i + 1}`, words] as const), ['', notice] as const]
   const lists = listSizes.map((size) => ({
     size,

@@ -2,7 +2,13 @@ import { describe, expect, it } from 'vitest'
 import { contentOf } from '../../../src/core/hardware/sheet-text.ts'
 import { documentWords } from '../../../src/documents/words/document-words.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
-import { drawingWords } from '../../../src/drawing/words/drawing-words.ts'
+import { detailWords } from '../../../src/drawing/words/detail-words.ts'
+import { elevationWords } from '../../../src/drawing/words/elevation-words.ts'
+import { figuresWords } from '../../../src/drawing/words/figures-words.ts'
+import { runWords } from '../../../src/drawing/words/run-words.ts'
+import { siteWords } from '../../../src/drawing/words/site-words.ts'
+import { stakePlanWords } from '../../../src/drawing/words/stake-plan-words.ts'
+import { stripWords } from '../../../src/drawing/words/strip-words.ts'
 import { english } from '../../../src/words/english.ts'
 import type { Print } from '../../../src/words/print.ts'
 import type { Saying } from '../../../src/words/saying.ts'
@@ -29,6 +35,8 @@ import {
   textsOfCrewSheet,
 } from './gather-runs.ts'
 import { drawingsOfSite, sayingsOfChecks, sayingsOfNotes, sayingsOfSite, sites } from './gather-sites.ts'
+
+const drawingWords = [detailWords, elevationWords, figuresWords, runWords, siteWords, stakePlanWords, stripWords]
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)].filter((text) => text !== '')
 
@@ -67,7 +75,7 @@ const drawn: readonly (readonly [what: string, least: number, draw: (print: Prin
 const written: readonly (readonly [what: string, least: number, texts: (print: Print) => readonly string[]])[] = [
   ['crew sheets', 200, (print) => judged.flatMap(([first]) => textsOfCrewSheet(first!, print))],
   ['words of documents', 230, (print) => textsIn(documentWords(print))],
-  ['words of drawings', 80, (print) => textsIn(drawingWords(print))],
+  ['words of drawings', 80, (print) => textsIn(drawingWords.map((of) => of(print)))],
 ]
 
 /** Every text in what a module of words holds, but those that are made of others, less what is put in. */

@@ -1,7 +1,7 @@
 import { dimension, group, line, point, rectangle, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
 import type { MatchLines } from '../strip/band.ts'
 import { type Band, matchLines, rowName } from '../strip/band.ts'
 import { type Frame, isWithin, lengthLabel, type Range, stripFrame } from '../strip/frame.ts'
@@ -73,7 +73,7 @@ function groundItems(frame: Frame): Item[] {
 /** Splice to splice, above the rail; a panel that is cut by a match line has its length in the row that shows more of it. */
 export function panelLengths(frame: Frame, level: number): Item[] {
   const { range, perPoint, input } = frame
-  const { panelLength } = drawingWords(input.print).run
+  const { panelLength } = runWords(input.print)
   return input.layout.panels
     .filter((panel) => panel.toInches > range.from && panel.fromInches < range.to)
     .flatMap((panel): Item[] => {

@@ -3,7 +3,7 @@ import type { LayoutPost } from '../../../core/layout/layout.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import { circle, group, line, point, polyline, rectangle } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
 import type { Frame } from '../strip/frame.ts'
 import { postFacts } from '../strip/posts.ts'
 import type { StripInput } from '../strip/strip-input.ts'
@@ -55,7 +55,7 @@ export function postElevation(frame: Frame, post: LayoutPost): Item {
       point(along + below + 1.5, cut),
     ]),
   )
-  return group(post.id, postFacts(input, post, drawingWords(input.print).run.post(post.number)), items)
+  return group(post.id, postFacts(input, post, runWords(input.print).post(post.number)), items)
 }
 
 /** The hinge bolt, filled, on the side that the sheet says; the other hole stays open. */

@@ -1,7 +1,7 @@
 import type { LayoutPanel, LayoutSplice } from '../../../core/layout/layout.ts'
 import { circle, group, line, point, rectangle } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
 import { type Frame, lengthLabel } from '../strip/frame.ts'
 import type { StripInput } from '../strip/strip-input.ts'
 import { drawnRailTop, drawnSizes, railHeightOf } from './elevation-sizes.ts'
@@ -35,7 +35,7 @@ function panelItems(frame: Frame, panel: LayoutPanel): Item[] {
   const from = Math.max(panel.fromInches, frame.range.from)
   const to = Math.min(panel.toInches, frame.range.to)
   const box = { minX: from, maxX: to, minY: top - drawnSizes.beam, maxY: top }
-  const words = drawingWords(frame.input.print).run
+  const words = runWords(frame.input.print)
   const length = lengthLabel(frame.input, panel.inches)
   const title = words.panelFacts(words.panel(panel.number), length, panel.nested ? words.nested : null)
   return [
@@ -59,7 +59,7 @@ function spliceItems(frame: Frame, splice: LayoutSplice): Item[] {
   if (top === null) return []
   const along = splice.alongInches
   const half = drawnSizes.halfLap
-  const title = drawingWords(frame.input.print).run.splice(splice.number, splice.position)
+  const title = runWords(frame.input.print).splice(splice.number, splice.position)
   return [
     group(splice.id, title, [
       ...[-half, half].map((aside) =>

@@ -4,8 +4,9 @@ import { measuresLength } from '../../../core/hardware/measures-length.ts'
 import type { Requirement, RequirementChoice } from '../../../core/requirements/requirement.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import type { Unit } from '../../../core/units/quantity-kinds.ts'
+import type { OwnWords } from '../../../words/own-words.ts'
 import type { Print } from '../../../words/print.ts'
-import { type DrawingWords, drawingWords } from '../../words/drawing-words.ts'
+import { figuresWords } from '../../words/figures-words.ts'
 import { choicesDrawn, panelLengthOf } from './choices-drawn.ts'
 
 /** One limit, as it is written and in inches. */
@@ -16,7 +17,7 @@ export interface FigureLimit {
 
 /** What a figure has to know of its requirement, in plain values. Null is "the sheet does not tell". */
 export interface FigureFacts {
-  readonly words: DrawingWords['figures']
+  readonly words: OwnWords['figures']
   /** What must be true. */
   readonly must: string
   /** What stands under the right one and its wrong twin. */
@@ -45,7 +46,7 @@ export interface FigureFacts {
 
 /** The facts that `requirement`, of `sheet`, gives to its figure, in the words of `print`. */
 export function figureFacts(requirement: Requirement, sheet: HardwareSheet, print: Print): FigureFacts {
-  const words = drawingWords(print).figures
+  const words = figuresWords(print)
   const { look, shows = {} } = requirement
   const limits = look.kind === 'measure' ? look.limits : null
   const { right, wrong } = choicesDrawn(look)
@@ -90,7 +91,7 @@ function figureLimits(
 
 /** What lies beyond the limits, in words. */
 function beyondText({ low, high, unit }: Dimension<Unit>, print: Print): string {
-  const words = drawingWords(print).figures
+  const words = figuresWords(print)
   return words.beyond([
     ...(low === 'notStated' ? [] : [words.lessThan(print.quantity(low, unit))]),
     ...(high === 'notStated' ? [] : [words.moreThan(print.quantity(high, unit))]),

@@ -4,7 +4,7 @@ import type { Metres } from '../../../core/units/quantity.ts'
 import { inches } from '../../../core/units/quantity.ts'
 import { area, group, line, point, polyline } from '../../draw.ts'
 import type { Item, Point } from '../../drawing.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import type { BarrierEnd, EndUnit } from './barrier-line.ts'
 import type { Callout } from './callouts.ts'
 import { lateralDimension } from './dimension-items.ts'
@@ -19,7 +19,7 @@ export function barrierItems(canvas: PlanCanvas): readonly Item[] {
   const points = facePoints(canvas, barrier.lateralAt, Math.min(a!, b!), Math.max(a!, b!))
   const at = offsetPlace(canvas)
   return [
-    group('barrier', drawingWords(input.print).site.barrierFrom(saidLength(input.site.barrier.offset, input)), [
+    group('barrier', siteWords(input.print).barrierFrom(saidLength(input.site.barrier.offset, input)), [
       polyline('barrier', points),
       ...lateralDimension(canvas, at, input.site.barrier.offset),
     ]),
@@ -91,7 +91,7 @@ const nameOf = (sheet: EndSheet, { input: { print } }: PlanCanvas): string => pr
 export function barrierCallouts(canvas: PlanCanvas): readonly Callout[] {
   const { barrier, input, frame } = canvas
   const { site, print } = input
-  const words = drawingWords(print).site
+  const words = siteWords(print)
   const at = offsetPlace(canvas)
   const { flare, offset } = site.barrier
   const units = ends(canvas).flatMap(([direction, { unit }]): Callout[] => {

@@ -6,7 +6,7 @@ import type { Print } from '../../../words/print.ts'
 import { point, rectangle, text } from '../../draw.ts'
 import type { Item, Point } from '../../drawing.ts'
 import { wrapText } from '../../text-width.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import { type Callout, calloutKey } from './callouts.ts'
 import type { SiteView } from './site-view.ts'
 
@@ -127,7 +127,7 @@ function siteBar(
     text(
       'text',
       point(left + 7 * perPoint, top - (high * perUnit * across) / 2),
-      drawingWords(print).site.barAcross(print.short.written(`${high} ${unit}`, high, unit)),
+      siteWords(print).barAcross(print.short.written(`${high} ${unit}`, high, unit)),
       size,
       {
         level: 'middle',

@@ -1,6 +1,6 @@
 import { group, rectangle } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
 import type { RoadPlace } from './plan-frame.ts'
 
@@ -16,7 +16,7 @@ export interface PlanHandle extends RoadPlace {
 
 export function handlesOf({ input, barrier }: PlanCanvas): readonly PlanHandle[] {
   const { site, print } = input
-  const words = drawingWords(print).site
+  const words = siteWords(print)
   const handles = site.hazards.flatMap((hazard, i): PlanHandle[] =>
     (['near', 'far'] as const).flatMap((side) => {
       const lateral = hazard[side]

@@ -1,7 +1,7 @@
 import type { DirectionNeed } from '../../../core/need/direction-need.ts'
 import { area, circle, group, line, point } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import type { Callout } from './callouts.ts'
 import { type AlongDimension, lateralDimension } from './dimension-items.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
@@ -51,7 +51,7 @@ function runoutPath({ input, frame, perPoint }: PlanCanvas, direction: Direction
 }
 
 const pathWords = ({ print }: PlanInput, direction: Direction, { governs }: DirectionNeed): string =>
-  drawingWords(print).site.path(governs.rule === 'tangent path', direction)
+  siteWords(print).path(governs.rule === 'tangent path', direction)
 
 /** A diamond on the barrier, and Y. */
 function needEnd(canvas: PlanCanvas, direction: Direction, need: DirectionNeed): Item {
@@ -65,7 +65,7 @@ function needEnd(canvas: PlanCanvas, direction: Direction, need: DirectionNeed):
 }
 
 const endWords = ({ input }: PlanCanvas, need: DirectionNeed): string =>
-  drawingWords(input.print).site.end(saidLength(need.lengthOfNeed, input), saidLength(need.lateralAtEnd, input))
+  siteWords(input.print).end(saidLength(need.lengthOfNeed, input), saidLength(need.lateralAtEnd, input))
 
 export const needCallouts = (canvas: PlanCanvas): readonly Callout[] =>
   directions(canvas).flatMap(([direction, need]) => {
@@ -77,7 +77,7 @@ export const needCallouts = (canvas: PlanCanvas): readonly Callout[] =>
     }
     const leaves = need.path[0]
     if (leaves === undefined) return []
-    const { pathWithin, pathOfLength } = drawingWords(input.print).site
+    const { pathWithin, pathOfLength } = siteWords(input.print)
     const withLength = need.governs.rule === 'tangent path' ? pathWithin : pathOfLength
     return [
       end,
@@ -92,7 +92,7 @@ export const needCallouts = (canvas: PlanCanvas): readonly Callout[] =>
 /** In tiers: X and the length of each hazard; the runout length where it is measured along the edge. */
 export function needDimensions({ input }: PlanCanvas): readonly (readonly AlongDimension[])[] {
   const { site } = input
-  const { lengthOfNeed, runout } = drawingWords(input.print).site
+  const { lengthOfNeed, runout } = siteWords(input.print)
   const long = (length: number): string => shortLength(length, input)
   const hazards = site.hazards.flatMap(({ from, to, near }, i): AlongDimension[] => {
     const [start, end] = [from, to].map((station) => ({ station, lateral: near }))

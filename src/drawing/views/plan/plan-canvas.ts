@@ -2,7 +2,7 @@ import { roadLine } from '../../../core/alignment/road-line.ts'
 import type { PaperName } from '../../../core/units/paper-names.ts'
 import type { Metres } from '../../../core/units/quantity.ts'
 import type { Point } from '../../drawing.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
 import { type BarrierLine, barrierLine } from './barrier-line.ts'
 import { roadBack } from './carriageways.ts'
 import { frameOf, type PlanFrame } from './plan-frame.ts'
@@ -42,7 +42,7 @@ export function planCanvases(input: PlanInput): readonly PlanCanvas[] {
   const ratios = plain.length > 0 ? plain : [Math.ceil(needed / 1200) * 1200]
   return ratios.map((ratio) => {
     const words = isMetric ? `1:${ratio}` : `1 in = ${ratio / 12} ft (1:${ratio})`
-    const scaleWords = drawingWords(input.print).run.paperScale(words, input.page as PaperName)
+    const scaleWords = runWords(input.print).paperScale(words, input.page as PaperName)
     return canvas(input, barrier, range, 1, ratio, scaleWords, widths)
   })
 }

@@ -1,7 +1,7 @@
 import { area, group, line, point, polyline, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import type { Callout } from './callouts.ts'
 import { type Carriageway, carriageways, type Lane, shoulders } from './carriageways.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
@@ -13,7 +13,7 @@ export function roadItems(canvas: PlanCanvas): Item {
   const { from, to } = frame.range
   const along = (layer: string, lateral: number): Item[] => lineOf(layer, frame.line(lateral, from, to))
   const ways = carriageways(input.site)
-  return group('road', drawingWords(input.print).site.traffic.road, [
+  return group('road', siteWords(input.print).traffic.road, [
     ...shoulders(input.site).flatMap((shoulder) => along('shoulder', shoulder.to)),
     ...ways.flatMap((way) => [
       ...along('travelled way', way.from),
@@ -43,7 +43,7 @@ export function roadNames({ frame, input }: PlanCanvas): readonly (Omit<Callout,
   const [beside] = carriageways(site)
   const centre = laneLines(beside!).find(([layer]) => layer === 'centre line')
   const shoulder = site.road.shoulderWidth
-  const words = drawingWords(input.print).site.lines
+  const words = siteWords(input.print).lines
   return [
     ...(centre === undefined || frame.line(centre[1], frame.range.from, frame.range.to).length === 0
       ? []
@@ -59,7 +59,7 @@ function arrows(canvas: PlanCanvas, lane: Lane, isNamed: boolean): Item[] {
   if (lane.travel === 0) return []
   const { from, to } = frame.range
   const laneWidth = (canvas.input.site.road.laneWidth / 0.0254 / perPoint) * frame.across
-  const { adjacent, opposing } = drawingWords(canvas.input.print).site.traffic
+  const { adjacent, opposing } = siteWords(canvas.input.print).traffic
   const words = lane.isAdjacent ? adjacent : opposing
   const hasWords = isNamed && laneWidth >= 8
   const items: Item[] = []

@@ -1,7 +1,7 @@
 import type { Hazard } from '../../../core/site/site.ts'
 import { area, circle, group, line, polyline } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import type { Callout } from './callouts.ts'
 import { lateralDimension } from './dimension-items.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
@@ -38,7 +38,7 @@ function opposingLimit({ input }: PlanCanvas) {
   if (end === undefined || outer === undefined) return null
   return {
     id: 'departure-clear-zone',
-    words: drawingWords(input.print).site.lines.opposingClearZone(saidLength(departure.clearZone, input)),
+    words: siteWords(input.print).lines.opposingClearZone(saidLength(departure.clearZone, input)),
     lateral: outer.lateral,
     from: Math.min(end.station, outer.station),
     to: Math.max(end.station, outer.station),
@@ -55,7 +55,7 @@ interface LimitLine {
 /** The lines of the roadside that run along the whole plan. */
 export function limitLines({ input }: PlanCanvas): readonly LimitLine[] {
   const { clearZone, shyLine, print } = input
-  const words = drawingWords(print).site.lines
+  const words = siteWords(print).lines
   const lines: LimitLine[] = []
   if (shyLine !== null)
     lines.push({
@@ -129,7 +129,7 @@ function hazardDimensions(
 export function roadsideCallouts(canvas: PlanCanvas): readonly Callout[] {
   const { input, frame } = canvas
   const { site, print } = input
-  const words = drawingWords(print).site
+  const words = siteWords(print)
   const hazards = site.hazards.flatMap((hazard, i) => {
     const id = `hazard-${i + 1}`
     const name = {
@@ -161,5 +161,5 @@ export function roadsideCallouts(canvas: PlanCanvas): readonly Callout[] {
 function hazardWords({ input }: PlanCanvas, { name, beyondClearZone }: Hazard): string {
   const { need, print } = input
   const governs = (['approach', 'departure'] as const).filter((one) => need?.[one]?.governs.hazard === name)
-  return drawingWords(print).site.hazard(print.theirs(name), beyondClearZone, governs)
+  return siteWords(print).hazard(print.theirs(name), beyondClearZone, governs)
 }

@@ -3,7 +3,7 @@ import type { Site, UnitSystem } from '../../../core/site/site.ts'
 import { exactLength } from '../../../core/units/exact-length.ts'
 import type { Metres } from '../../../core/units/quantity.ts'
 import { printStation } from '../../../core/units/station.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import type { SiteView } from './site-view.ts'
 
 export const inUnit = (length: Metres, units: UnitSystem): number => (units === 'us' ? length / 0.3048 : length)
@@ -36,7 +36,7 @@ const thousands = (count: number): string => {
 /** Road and traffic in one line. */
 export function roadWords(view: SiteView): string {
   const { road, units } = view.site
-  return drawingWords(view.print).site.road(
+  return siteWords(view.print).road(
     `${road.speed} ${units === 'us' ? 'mi/h' : 'km/h'}`,
     thousands(road.adt),
     road.traffic,

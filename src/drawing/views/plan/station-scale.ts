@@ -1,7 +1,7 @@
 import { group, line, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import { roadBack } from './carriageways.ts'
 import type { PlanCanvas } from './plan-canvas.ts'
 import { stationWords } from './site-words.ts'
@@ -35,7 +35,7 @@ export function stationScale(canvas: PlanCanvas, aside: number): Item {
   }
   return group(
     'stations',
-    drawingWords(input.print).site.stations(stationWords(input.site, from), stationWords(input.site, to)),
+    siteWords(input.print).stations(stationWords(input.site, from), stationWords(input.site, to)),
     items,
   )
 }

@@ -1,5 +1,5 @@
 import { inches, type Metres } from '../../../core/units/quantity.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import { carriageways } from '../plan/carriageways.ts'
 import type { SiteView } from '../plan/site-view.ts'
 
@@ -27,7 +27,7 @@ export const barrierDepth = inches(18)
 
 /** The surface from the far edge of the travelled way beside the hazards out to `reach`. */
 export function groundParts({ site, print }: Pick<SiteView, 'site' | 'print'>, reach: Metres): readonly GroundPart[] {
-  const words = drawingWords(print).site.ground
+  const words = siteWords(print).ground
   const [beside] = carriageways(site)
   const back = beside!.from
   const parts: GroundPart[] = []

@@ -2,7 +2,7 @@ import type { Metres } from '../../../core/units/quantity.ts'
 import { point } from '../../draw.ts'
 import type { Point } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
 import { carriageways } from '../plan/carriageways.ts'
 import { type PageWidths, pageWidths, type SiteView } from '../plan/site-view.ts'
 import { type GroundPart, groundAt, groundParts } from './ground.ts'
@@ -50,7 +50,7 @@ export function sectionCanvas(view: SiteView, station: Metres, exaggeration: num
     laterals,
     ground,
     scale,
-    scaleWords: isScreen ? null : drawingWords(view.print).run.paperScale(scaleName(scale, isMetric), page),
+    scaleWords: isScreen ? null : runWords(view.print).paperScale(scaleName(scale, isMetric), page),
     perPoint: scale / 72,
     widths,
     exaggeration,

@@ -5,7 +5,7 @@ import { inches, type Metres } from '../../../core/units/quantity.ts'
 import { area, group, line, polyline, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { fitText } from '../../text-width.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import type { Callout } from '../plan/callouts.ts'
 import { barrierDepth } from './ground.ts'
 import type { SectionCanvas } from './section-canvas.ts'
@@ -30,14 +30,14 @@ function groundItems({ view, ground, toDrawing }: SectionCanvas): Item[] {
   const lines = ground.map(({ from, to, what }) =>
     line(layers[what], toDrawing(from.lateral, from.height), toDrawing(to.lateral, to.height)),
   )
-  return [group('road', drawingWords(view.print).site.surface, lines)]
+  return [group('road', siteWords(view.print).surface, lines)]
 }
 
 /** Height to which limits and hazards are drawn above the ground, m; a site does not say how high a hazard is. */
 const drawnHeight = 1.5
 
 function limitItems({ view, toDrawing, groundAt }: SectionCanvas): Item[] {
-  const { shyLine, clearZone } = drawingWords(view.print).site
+  const { shyLine, clearZone } = siteWords(view.print)
   const limits = [
     { id: 'shy-line', layer: 'shy line', words: shyLine, lateral: view.shyLine, height: drawnHeight * 0.8 },
     {
@@ -93,7 +93,7 @@ function barrierItems(canvas: SectionCanvas): Item[] {
     toDrawing(lateral + (i % 2 === 0 ? beam.thick * 0.7 : 0), top - share * beam.depth),
   )
   return [
-    group('barrier', drawingWords(view.print).site.barrier(railHeight(canvas).words), [
+    group('barrier', siteWords(view.print).barrier(railHeight(canvas).words), [
       area('end units', box(back, barrierDepth, foot - beam.into, top), 'tint'),
       area('end units', box(beam.thick, back, top - beam.depth - inches(1), top), 'blank'),
       polyline('barrier', face),
@@ -104,7 +104,7 @@ function barrierItems(canvas: SectionCanvas): Item[] {
 /** Height of the top of rail, from the sheet of the system or of an end. */
 function railHeight({ view }: SectionCanvas): { metres: Metres; words: string } {
   const { railHeight: sheetHeight } = view
-  const { topOfRail, heightNotStated } = drawingWords(view.print).site
+  const { topOfRail, heightNotStated } = siteWords(view.print)
   const { nominal, unit } = sheetHeight ?? { nominal: 'notStated', unit: 'in' }
   if (nominal === 'notStated') return { metres: inches(31), words: heightNotStated(view.print.length(31, 'in')) }
   return { metres: toMetres(exactLength(nominal, unit)), words: topOfRail(view.print.length(nominal, unit)) }
@@ -114,7 +114,7 @@ function railHeight({ view }: SectionCanvas): { metres: Metres; words: string } 
 export function sectionCallouts(canvas: SectionCanvas): readonly Callout[] {
   const { ground, toDrawing, groundAt, view, station, laterals } = canvas
   const { print } = view
-  const said = drawingWords(print).site
+  const said = siteWords(print)
   const surfaces = ground
     .filter(({ what }, i) => ground.findIndex((other) => other.what === what) === i)
     .map(({ from, to, words }) => {

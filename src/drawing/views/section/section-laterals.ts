@@ -1,7 +1,7 @@
 import type { EndSheet } from '../../../core/hardware/hardware-sheet.ts'
 import type { Hazard } from '../../../core/site/site.ts'
 import type { Metres } from '../../../core/units/quantity.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { siteWords } from '../../words/site-words.ts'
 import { barrierLine } from '../plan/barrier-line.ts'
 import type { SiteView } from '../plan/site-view.ts'
 import { saidLength } from '../plan/site-words.ts'
@@ -36,7 +36,7 @@ export function barrierAt(view: SiteView, station: Metres): { lateral: Metres; u
 /** From the nearest to the furthest. */
 export function sectionLaterals(view: SiteView, station: Metres): readonly SectionLateral[] {
   const { site, clearZone, shyLine, print } = view
-  const words = drawingWords(print).site.laterals
+  const words = siteWords(print).laterals
   const all: SectionLateral[] = []
   const add = (id: string, said: (lateral: string) => string, lateral: Metres | null): void => {
     if (lateral !== null && lateral > 0) all.push({ id, lateral, words: said(saidLength(lateral, view)) })

@@ -1,7 +1,7 @@
 import { line, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { fitRows } from '../../fit-rows.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
 import { endItems } from './ends.ts'
 import type { Range } from './frame.ts'
 import { type Frame, stripFrame } from './frame.ts'
@@ -72,7 +72,7 @@ export function rowName(frame: Frame, name: string, top: number): Item {
 
 /** The lines at which the run goes on in another row, with their numbers. */
 export function matchLines(frame: Frame, matches: MatchLines, above: number, below: number): Item[] {
-  const { matchLine } = drawingWords(frame.input.print).run
+  const { matchLine } = runWords(frame.input.print)
   const one = (along: number, number: number, anchor: 'start' | 'end'): Item[] => [
     line('match lines', frame.level(along, above - 8), frame.level(along, -below)),
     text('text', frame.level(along, above - 6), matchLine(number), 6.5, { anchor, bold: true }),

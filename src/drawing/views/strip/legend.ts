@@ -2,7 +2,7 @@ import { line, point, polyline, rectangle, text } from '../../draw.ts'
 import type { Item, Point } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
 import { verdictOrder, verdictSign } from '../../verdict-signs.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { stripWords } from '../../words/strip-words.ts'
 import { endSignAlone } from './ends.ts'
 import { blockSign, omittedSign, type PostSign, postSign, postSignOf, standingMark } from './posts.ts'
 import type { StripInput } from './strip-input.ts'
@@ -43,7 +43,7 @@ export function stripLegend(input: StripInput, width: number, perPoint: number):
 
 function pieceEntries(input: StripInput): Entry[] {
   const { layout } = input
-  const words = drawingWords(input.print).strip
+  const words = stripWords(input.print)
   const signs = new Set(layout.posts.map((post) => postSignOf(input, post)))
   const entries: Entry[] = (Object.keys(words.posts) as PostSign[])
     .filter((sign) => signs.has(sign))
@@ -85,7 +85,7 @@ const verdictEntries = ({ print }: StripInput): readonly Entry[] => [
     width: 9,
     sign: (centre: Point, p: number) => [...verdictSign(word, centre, 8.5 * p)],
   })),
-  { words: drawingWords(print).strip.countOfWorst, width: 0, sign: () => [] },
+  { words: stripWords(print).countOfWorst, width: 0, sign: () => [] },
 ]
 
 function lapSign(centre: Point, p: number): Item[] {

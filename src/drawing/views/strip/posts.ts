@@ -3,7 +3,7 @@ import type { LayoutPost, OmittedPost } from '../../../core/layout/layout.ts'
 import { area, circle, group, line, point, rectangle, text } from '../../draw.ts'
 import type { Item, Point } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
 import { type Frame, isWithin, lengthLabel } from './frame.ts'
 import { spreadRows } from './spread.ts'
 import type { StripInput } from './strip-input.ts'
@@ -148,11 +148,11 @@ const omittedGroup = (frame: Frame, omitted: OmittedPost): Item =>
 
 const omittedTitle = (input: StripInput, { alongInches, obstruction, rule }: OmittedPost): string => {
   const { print } = input
-  return drawingWords(print).run.omitted(lengthLabel(input, alongInches), print.theirs(obstruction), rule)
+  return runWords(print).omitted(lengthLabel(input, alongInches), print.theirs(obstruction), rule)
 }
 
 function postTitle(input: StripInput, post: LayoutPost): string {
-  const words = drawingWords(input.print).run
+  const words = runWords(input.print)
   const { number, ownNumber: own, unit } = post
   const name = own === null || unit === 'run' ? words.post(number) : words.postOf(number, own, input[unit].name)
   return postFacts(input, post, name)
@@ -163,5 +163,5 @@ export function postFacts(input: StripInput, post: LayoutPost, name: string): st
   const { print, system } = input
   const sheet = post.unit === 'run' ? system : (input[post.unit].sheet ?? system)
   const kind = print.say(kindOfPost(post, sheet))
-  return drawingWords(print).run.postFacts(name, kind, post.state, post.block, lengthLabel(input, post.alongInches))
+  return runWords(print).postFacts(name, kind, post.state, post.block, lengthLabel(input, post.alongInches))
 }

@@ -3,7 +3,7 @@ import type { LayoutPanel, LayoutSplice, Unit } from '../../../core/layout/layou
 import { dimension, group, line, polyline, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { fitText, textWidth } from '../../text-width.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
 import { type Frame, isWithin, lengthLabel } from './frame.ts'
 import type { StripInput } from './strip-input.ts'
 
@@ -86,7 +86,7 @@ function lengthItems(frame: Frame, panel: LayoutPanel): Item[] {
   const from = Math.max(panel.fromInches, range.from)
   const to = Math.min(panel.toInches, range.to)
   const room = (to - from) / perPoint
-  const named = drawingWords(frame.input.print).run.panelLength(panel.number, words)
+  const named = runWords(frame.input.print).panelLength(panel.number, words)
   const isWhole = from === panel.fromInches && to === panel.toInches
   const label = textWidth(named, 6.5) + 6 <= room ? named : words
   const isLargerPart = to - from > panel.inches / 2 || (to - from === panel.inches / 2 && from > panel.fromInches)
@@ -129,13 +129,13 @@ function lengthItems(frame: Frame, panel: LayoutPanel): Item[] {
 
 /** What sets a panel apart from the run's standard ones. */
 function panelNote({ print }: StripInput, { role, nested }: LayoutPanel): string | null {
-  const { roles, nested: nestedWord } = drawingWords(print).run
+  const { roles, nested: nestedWord } = runWords(print)
   const words = [...(role === 'standard' || role === 'own' ? [] : [roles[role]]), ...(nested ? [nestedWord] : [])]
   return words.length === 0 ? null : words.join(', ')
 }
 
 function panelTitle(input: StripInput, panel: LayoutPanel): string {
-  const words = drawingWords(input.print).run
+  const words = runWords(input.print)
   const { number, ownNumber: own, unit } = panel
   const name = own === null || unit === 'run' ? words.panel(number) : words.panelOf(number, own, input[unit].name)
   return words.panelFacts(name, lengthLabel(input, panel.inches), panelNote(input, panel))
@@ -143,7 +143,7 @@ function panelTitle(input: StripInput, panel: LayoutPanel): string {
 
 function spliceGroup(frame: Frame, splice: LayoutSplice): Item {
   const inFront = isUpstreamPanelInFront(frame.input, splice.unit) ? 'upstream' : 'downstream'
-  const words = drawingWords(frame.input.print).run
+  const words = runWords(frame.input.print)
   const title = words.spliceWithLap(words.splice(splice.number, splice.position), inFront)
   const along = splice.alongInches
   return group(splice.id, title, [line('rail', frame.at(along, 2.2), frame.at(along, behind - 1.2))])

@@ -3,7 +3,8 @@ import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import { group, line, rectangle, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { fitText, textWidth } from '../../text-width.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
+import { stripWords } from '../../words/strip-words.ts'
 import { barRow } from './bars.ts'
 import { type Frame, lengthLabel, type Range, type Row } from './frame.ts'
 import { spreadRows } from './spread.ts'
@@ -36,7 +37,7 @@ export function obstructionRow(frame: Frame): Row[] {
   const lines = spreadRows(labels)
   return [
     {
-      name: drawingWords(input.print).run.rows.obstructions,
+      name: runWords(input.print).rows.obstructions,
       height: 9 * (Math.max(...lines) + 1),
       draw: (top) =>
         labels.map(({ words, centre }, i) =>
@@ -63,7 +64,7 @@ export function partsRow(frame: Frame): Row[] {
     const span = boundsOf(frame, unit)
     return span === null ? [] : [{ id: unit, layer: 'parts', span, words: unitName(frame.input, unit) }]
   })
-  return [barRow(frame, drawingWords(frame.input.print).run.rows.parts, bars)]
+  return [barRow(frame, runWords(frame.input.print).rows.parts, bars)]
 }
 
 function boundsOf({ input }: Frame, unit: Unit): Range | null {
@@ -78,7 +79,7 @@ function boundsOf({ input }: Frame, unit: Unit): Range | null {
  */
 export function needRows(frame: Frame): Row[] {
   const { layout, need, print, areEndsKnown } = frame.input
-  const words = drawingWords(print).strip
+  const words = stripWords(print)
   const rows: Row[] = []
   if (need) {
     const span = { from: need.fromInches - layout.postOneAtInches, to: need.toInches - layout.postOneAtInches }
@@ -106,7 +107,7 @@ export function distanceRow(frame: Frame): Row[] {
   const every = (step ?? 100) * inchesPerUnit
   return [
     {
-      name: drawingWords(frame.input.print).run.fromPostOne(unit),
+      name: runWords(frame.input.print).fromPostOne(unit),
       height: 13,
       draw: (top) => {
         const start = Math.max(frame.range.from, frame.rail.from)

@@ -2,7 +2,7 @@ import type { PaperName } from '../../../core/units/paper-names.ts'
 import { moved, point } from '../../draw.ts'
 import type { Box, Drawing, Item, Layer } from '../../drawing.ts'
 import { type PlainScale, papers, plainScales } from '../../paper.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
 import { type Band, gutterPoints, type MatchLines } from './band.ts'
 import { breakRun } from './breaks.ts'
 import { leadPoints, type Range, railRange } from './frame.ts'
@@ -38,7 +38,7 @@ export function runDrawing(input: StripInput, view: RunView): Drawing {
   const width = Math.max((whole.to - left) / perPoint, 560)
   const wordsWidth = Math.min(width, 720)
   const legend = view.legend(wordsWidth, perPoint)
-  const words = drawingWords(input.print).run
+  const words = runWords(input.print)
   const top = band.above + titleHeight + 6
   const bottom = band.below + 12 + legend.height + 26
   const at = (items: readonly Item[], points: number): Item[] =>
@@ -147,7 +147,7 @@ function pageDrawing(
   }
   const width = paper.widthPoints - 2 * marginPoints
   const top = paper.heightPoints - marginPoints
-  const words = drawingWords(input.print).run
+  const words = runWords(input.print)
   const pageWords = words.page(count.number, count.of)
   const title = titleBlock(input, width, perPoint, {
     scale: words.paperScale(scale.words, page),

@@ -3,7 +3,7 @@ import type { Print } from '../../../words/print.ts'
 import { point, rectangle, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { fitRows } from '../../fit-rows.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { runWords } from '../../words/run-words.ts'
 
 /** Width that the bar takes with its words, points. */
 export const scaleBarWidth = 172
@@ -32,7 +32,7 @@ export function scaleBar(scale: number, units: 'feet and inches' | 'metric', isO
     items.push(text('text', point((part * length) / 4, -8 * perPoint), words, 6.5, { anchor: 'middle' }))
   }
   if (isOnPaper) {
-    const check = fitRows(drawingWords(print).run.barCheck(isMetric ? '50 mm' : '2 in'), 6.5, scaleBarWidth, 1)
+    const check = fitRows(runWords(print).barCheck(isMetric ? '50 mm' : '2 in'), 6.5, scaleBarWidth, 1)
     items.push(text('text', point(0, -16 * perPoint), check.rows[0]!, check.size))
   }
   return items

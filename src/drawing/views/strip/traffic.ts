@@ -1,7 +1,7 @@
 import { area, group, line, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { stripWords } from '../../words/strip-words.ts'
 import type { Frame } from './frame.ts'
 
 const edgeLevel = 31
@@ -17,7 +17,7 @@ export function trafficItems(frame: Frame): Item[] {
   const items: Item[] = [
     line('edge of traffic side', frame.level(range.from, edgeLevel), frame.level(range.to, edgeLevel)),
   ]
-  const words = drawingWords(input.print).strip
+  const words = stripWords(input.print)
   if (input.traffic === null) {
     items.push(text('text', frame.level(range.from, laneLevel - 2.5), words.trafficNotStated, 7))
     return [group('traffic', words.directionNotStated, items)]

@@ -4,7 +4,7 @@ import { group, point, rectangle, text } from '../../draw.ts'
 import type { Box, Item } from '../../drawing.ts'
 import { textWidth, wrapText } from '../../text-width.ts'
 import { verdictOrder, verdictSign } from '../../verdict-signs.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { stripWords } from '../../words/strip-words.ts'
 import { type Frame, isWithin, type Row } from './frame.ts'
 import { type Span, spreadRows } from './spread.ts'
 
@@ -46,7 +46,7 @@ export function placeVerdicts(verdicts: readonly Verdict[]): PlaceVerdict[] {
 /** One row of signs for each kind of place that has verdicts. */
 export function verdictRows(frame: Frame, verdicts: readonly PlaceVerdict[]): Row[] {
   const wholes = verdicts.filter((one) => one.place.kind === 'unit' || one.place.kind === 'run')
-  const names = drawingWords(frame.input.print).strip.rows
+  const names = stripWords(frame.input.print).rows
   const rows = pieceRows.flatMap((kind) => {
     const all = verdicts.filter((one) => one.place.kind === kind)
     return all.length === 0 ? [] : [signRow(frame, names[kind], all)]
@@ -74,7 +74,7 @@ function wholesRow(frame: Frame, all: readonly PlaceVerdict[]): Row[] {
   }
   return [
     {
-      name: drawingWords(frame.input.print).strip.rows.wholes,
+      name: stripWords(frame.input.print).rows.wholes,
       height,
       draw: (top) =>
         shown.map(({ verdict, lines, x, width }) => {

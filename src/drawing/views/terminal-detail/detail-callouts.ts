@@ -3,7 +3,7 @@ import { contentOf, sheetText } from '../../../core/hardware/sheet-text.ts'
 import type { Print } from '../../../words/print.ts'
 import { point } from '../../draw.ts'
 import type { Point } from '../../drawing.ts'
-import { drawingWords } from '../../words/drawing-words.ts'
+import { detailWords } from '../../words/detail-words.ts'
 import { drawnSizes } from '../elevation/elevation-sizes.ts'
 import type { EndPlaces } from '../elevation/end-elevation.ts'
 
@@ -46,7 +46,7 @@ function partCallouts(sheet: EndSheet, where: DetailPlaces): DetailCallout[] {
     return [
       {
         at: placeOf(first, sheet, where),
-        words: drawingWords(print).detail.part(
+        words: detailWords(print).part(
           print.say(sheetText(sheet, part.name)),
           rules.map((rule) => print.say(sheetText(sheet, rule.must))),
         ),
@@ -81,7 +81,7 @@ function placeOf(rule: SheetRule, sheet: EndSheet, { places, along, splice }: De
 
 /** One statement for neighbouring posts that are alike. */
 function postCallouts(sheet: EndSheet, { along, print }: DetailPlaces): DetailCallout[] {
-  const words = drawingWords(print).detail
+  const words = detailWords(print)
   const groups: SheetPost[][] = []
   for (const post of sheet.posts) {
     const last = groups.at(-1)
@@ -104,7 +104,7 @@ const statedOf = ({ kind, block, railBolted, hingeSide, slots, stub, soilTube }:
 })
 
 function postFacts(post: SheetPost, sheet: EndSheet, print: Print): readonly string[] {
-  const words = drawingWords(print).detail
+  const words = detailWords(print)
   const { hingeSide, slots, stub, railBolted, soilTube } = post
   return [
     print.say(sheetText(sheet, post.kind)),
@@ -118,7 +118,7 @@ function postFacts(post: SheetPost, sheet: EndSheet, print: Print): readonly str
 }
 
 function panelCallouts(sheet: EndSheet, { places, along, print }: DetailPlaces): DetailCallout[] {
-  const words = drawingWords(print).detail
+  const words = detailWords(print)
   let from = 0
   return sheet.panels.own.flatMap((panel, i) => {
     const middle = from + panel.inches * 0.7

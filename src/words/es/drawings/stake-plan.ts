@@ -1,4 +1,4 @@
-import type { stakePlan as english } from '../en/stake-plan.ts'
+import type { stakePlan as english } from '../../en/drawings/stake-plan.ts'
 
 export const stakePlan: typeof english = {
   title: (run) => `Estacas de ${run}`,

@@ -1,4 +1,4 @@
-import type { elevation as english } from '../en/elevation.ts'
+import type { elevation as english } from '../../en/drawings/elevation.ts'
 
 export const elevation: typeof english = {
   title: (run) => `Alzado de ${run}`,

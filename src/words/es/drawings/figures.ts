@@ -1,4 +1,4 @@
-import type { figures as english } from '../en/figures.ts'
+import type { figures as english } from '../../en/drawings/figures.ts'
 
 export const figures: typeof english = {
   right: 'bien',

@@ -1,4 +1,4 @@
-import type { run as english } from '../en/run.ts'
+import type { run as english } from '../../en/drawings/run.ts'
 
 export const run: typeof english = {
   standingRun: 'tramo existente',

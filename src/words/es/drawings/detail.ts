@@ -1,4 +1,4 @@
-import type { detail as english } from '../en/detail.ts'
+import type { detail as english } from '../../en/drawings/detail.ts'
 
 export const detail: typeof english = {
   title: (end, run, unit) => `Detalle del ${ends[end]} extremo de ${run}: ${unit}`,

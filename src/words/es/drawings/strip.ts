@@ -1,4 +1,4 @@
-import type { strip as english } from '../en/strip.ts'
+import type { strip as english } from '../../en/drawings/strip.ts'
 
 export const strip: typeof english = {
   title: (run) => `Franja de ${run}`,

@@ -1,4 +1,4 @@
-import type { site as english } from '../en/site.ts'
+import type { site as english } from '../../en/drawings/site.ts'
 
 export const site: typeof english = {
   plan: (hazards) => `Plano: barrera para ${hazards}`,
