@@ -7,12 +7,14 @@ import { VitePWA } from 'vite-plugin-pwa'
 /** What only computes. */
 const pure = /src.(core|formats|sheets|drawing|documents|operations|words)/
 const model =
-  /zod|src.(core.(?!verdicts|requirements.(?!derived-topics)|measurement|record|staking)|formats.(?!entry|readings|run.(?!run-version|write-run))|drawing.(?!views.strip.(?!spread))|operations.choose-layout)/
+  /zod|src.(core.(?!verdicts|requirements.(?!derived-topics)|measurement|record|staking)|formats.(?!entry|readings|run.(?!run-version|write-run))|drawing.(?!views.strip.(?!spread)|words.strip)|operations.choose-layout)/
 const layingOut =
   /src.(sheets.(?!landed)|operations.(means-of-today|lay-out-run|sheet-shelf|sheet-differences)|core.layout.(solve-layout|post-plan|frames|panel-orders|panel-kinds|divided-stretches|end-side|size-problem|heap))/
 /** What parts that are fetched by themselves share, and nothing that is shown first: never in one file with that. */
 const apart =
   /src.(sheets.landed|formats.entry.entry-kinds|operations.(pin-|require-run|version-problems|revise-run|edit-run|unit-picture)|drawing.views.(unit-view|elevation))/
+/** The picture of a run, which the list of runs does without. */
+const strip = /src.(drawing.views.strip(?!.spread)|operations.strip-input|drawing.words.strip)/
 
 export default defineConfig({
   root: 'src/web',
@@ -32,7 +34,7 @@ export default defineConfig({
             // What the page needs from the start, and its worker too.
             {
               name: 'shared',
-              test: /src.(core.(units|result)|words|formats.(entry-id|canonical-json)|web.data.(sha256|later|messages|device|fetch-ahead)[.])|comlink/,
+              test: /src.(core.(units|result)|words.(?!en.drawings)|formats.(entry-id|canonical-json)|web.data.(sha256|later|messages|device|fetch-ahead)[.])|comlink/,
               minShareCount: 2,
               priority: 3,
             },
@@ -48,10 +50,11 @@ export default defineConfig({
             // What a run and its worker need beside it.
             {
               name: 'judging',
-              test: (id) => pure.test(id) && !layingOut.test(id) && !apart.test(id),
+              test: (id) => pure.test(id) && !layingOut.test(id) && !apart.test(id) && !strip.test(id),
               minShareCount: 2,
               priority: 1,
             },
+            { name: 'strip', test: strip, minShareCount: 2, priority: 0 },
           ],
         },
       },

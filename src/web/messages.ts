@@ -1,6 +1,8 @@
 import { english } from '../words/english.ts'
 import type { Print } from '../words/print.ts'
 import type { Saying } from '../words/saying.ts'
+import { en as deviceEn } from './data/messages/en.ts'
+import { speakOfDevice } from './data/messages.ts'
 import { type Language, speak } from './language.ts'
 import { en, type Messages } from './messages/en.ts'
 import { keepTogether } from './messages/keep-together.ts'
@@ -19,18 +21,21 @@ export let printIn: (units: Print['units']) => Print = english
 /** Fetches the words of a language and puts them in force. */
 export async function setLanguage(next: Language): Promise<void> {
   if (next === 'es') {
-    const [{ es }, { siteEs }, { runFormEs }, { spanish }] = await Promise.all([
+    const [{ es }, { es: deviceEs }, { siteEs }, { runFormEs }, { spanish }] = await Promise.all([
       import('./messages/es.ts'),
+      import('./data/messages/es.ts'),
       import('./messages/site-es.ts'),
       import('./messages/run-form-es.ts'),
       import('../words/spanish.ts'),
     ])
     m = es
+    speakOfDevice(deviceEs)
     siteWords = siteEs
     runFormWords = runFormEs
     printIn = spanish
   } else {
     m = en
+    speakOfDevice(deviceEn)
     siteWords = null
     runFormWords = null
     printIn = english

@@ -1,16 +1,29 @@
 import { expose, proxy } from 'comlink'
-import { type Language, speak } from '../language.ts'
+import type { Language } from '../language.ts'
 import { openDeviceStore } from './device-store.ts'
+import { later } from './later.ts'
 import { localSource, type PageEnd } from './local-source.ts'
+import { en } from './messages/en.ts'
+import { speakOfDevice } from './messages.ts'
 
 /** Keeps this device's store apart from the page, so that the page answers while it reads, judges, sends and fetches. */
 const deviceWorker = {
   speak,
   /** To be called once. */
-  open(page: PageEnd, language: Language) {
-    speak(language)
+  async open(page: PageEnd, language: Language) {
+    await speak(language)
     return proxy(localSource(openDeviceStore(), page))
   },
+}
+
+let wanted: Language = 'en'
+
+/** Puts the words of a language in force; without a connection to fetch them, those that are stay. */
+async function speak(language: Language): Promise<void> {
+  wanted = language
+  if (language === 'en') return speakOfDevice(en)
+  const words = await later(() => import('./messages/es.ts'))
+  if (words.ok && wanted === language) speakOfDevice(words.value.es)
 }
 
 export type DeviceWorker = typeof deviceWorker

@@ -7,7 +7,8 @@ import { readingToValue, readReadings } from '../../formats/readings/readings-fi
 import { readRun } from '../../formats/run/run-file.ts'
 import { writeRun } from '../../formats/run/write-run.ts'
 import { demoProject } from '../../operations/demo-project.ts'
-import { openedRun, problemsOfReadings, readKeptRun } from './kept-run.ts'
+import { openedRun } from './drawn-run.ts'
+import { problemsOfReadings, readKeptRun } from './kept-run.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 
 const entry = (id: string, kind: 'run' | 'reading', body: unknown, schemaVersion = schemaVersions[kind]) =>

@@ -1,8 +1,6 @@
 import { correctionsIn } from '../../core/measurement/corrections.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { err, ok, type Result } from '../../core/result.ts'
-import { writeSvg } from '../../drawing/svg/write-svg.ts'
-import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { Entry } from '../../formats/entry/entry-kinds.ts'
 import { freeFindings } from '../../formats/entry/free-findings.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
@@ -11,17 +9,15 @@ import { entryReadings, readingsFormat } from '../../formats/readings/entry-read
 import { readingsFromValue, readingToValue } from '../../formats/readings/readings-file.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 import { runToValue } from '../../formats/run/write-run.ts'
-import { judgeKnown } from '../../operations/judge-readings.ts'
+import { type JudgedRun, judgeKnown } from '../../operations/judge-readings.ts'
 import type { LayoutMeans } from '../../operations/means-of-today.ts'
 import { type RequiredRun, requireBy } from '../../operations/require-by.ts'
 import { type RunHistory, runHistory, versionsOf } from '../../operations/run-history.ts'
-import { stripInput } from '../../operations/strip-input.ts'
 import { type SummarisedRun, summariseRun, summariseUnread } from '../../operations/summarise-run.ts'
 import { type CheckIn, checksIn } from '../../operations/version-checks.ts'
-import { english } from '../../words/english.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
-import type { Answer, KeptRun, OpenedRun } from './run-source.ts'
+import type { Answer, KeptRun } from './run-source.ts'
 
 export { readingToValue }
 
@@ -117,18 +113,12 @@ function problemsAfter(
   })
 }
 
-const judgeKept = (required: RequiredRun, { readings, versions, firstAsked, freeFindings }: KeptRun) =>
-  judgeKnown(required, readings, versions, firstAsked, freeFindings)
-
-/** The run with everything that is shown of it at once. */
-export function openedRun(kept: KeptRun): OpenedRun {
+/** Everything that follows from the run and its readings; or why it cannot be laid out. */
+export function judgeKept(kept: KeptRun): Result<JudgedRun, readonly InputProblem[]> {
   const required = requiredOf(kept)
-  if (!required.ok) return { kept, drawn: required }
-  const judged = judgeKept(required.value, kept)
-  return {
-    kept,
-    drawn: ok({ judged, stripSvg: writeSvg(stripDrawing(stripInput(judged, english(judged.run.units)))) }),
-  }
+  if (!required.ok) return required
+  const { readings, versions, firstAsked, freeFindings } = kept
+  return ok(judgeKnown(required.value, readings, versions, firstAsked, freeFindings))
 }
 
 /** The run in the list: its verdicts in numbers, or why it can no longer be read or laid out. */
@@ -138,10 +128,7 @@ export function summaryOf(first: DeviceEntry, archive: readonly DeviceEntry[], k
     const { name } = body as { readonly name?: unknown }
     return summariseUnread({ id, project, name: typeof name === 'string' ? name : id, archive }, kept.error.problems)
   }
-  const { run } = kept.value
-  const required = requiredOf(kept.value)
-  const judged = required.ok ? ok(judgeKept(required.value, kept.value)) : required
-  return summariseRun({ id, project, run, archive }, judged)
+  return summariseRun({ id, project, run: kept.value.run, archive }, judgeKept(kept.value))
 }
 
 /** The body of the entry of a new run that is another one in all but its readings. */

@@ -36,6 +36,7 @@ import { fromStore } from './store-trouble.ts'
 import { startSyncLoop } from './sync-loop.ts'
 
 const keptRuns = () => later(() => import('./kept-run.ts'))
+const drawnRuns = () => later(() => import('./drawn-run.ts'))
 
 /** What is asked of the page, which alone can tell all that show something and ask the browser for a promise. */
 export interface PageEnd {
@@ -203,18 +204,17 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     },
 
     async run(id) {
-      const model = await keptRuns()
-      if (!model.ok) return model
-      const kept = await readRun(id)
+      const [drawing, kept] = await Promise.all([drawnRuns(), readRun(id)])
+      if (!drawing.ok) return drawing
       if (!kept.ok) return kept
-      if (kept.value !== null) return ok(model.value.openedRun(kept.value))
+      if (kept.value !== null) return ok(drawing.value.openedRun(kept.value))
       const fetched = await fetchFirst()
       if (!fetched.ok) return fetched
       // Somebody may have added it elsewhere just now.
       if (!fetched.value) await loop.soon()
       const again = await readRun(id)
       if (!again.ok) return again
-      return again.value === null ? err(noRun(id)) : ok(model.value.openedRun(again.value))
+      return again.value === null ? err(noRun(id)) : ok(drawing.value.openedRun(again.value))
     },
 
     async addRun(id, file, run, author) {

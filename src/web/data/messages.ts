@@ -1,21 +1,24 @@
-import { language } from '../language.ts'
 import { type DeviceMessages, en } from './messages/en.ts'
-import { es } from './messages/es.ts'
+
+let words: DeviceMessages = en
 
 /** The words of this device, in the language of the page as it is at the time. */
 export const d: DeviceMessages = {
   get files() {
-    return words().files
+    return words.files
   },
   get trouble() {
-    return words().trouble
+    return words.trouble
   },
   get status() {
-    return words().status
+    return words.status
   },
   get update() {
-    return words().update
+    return words.update
   },
 }
 
-const words = (): DeviceMessages => (language() === 'es' ? es : en)
+/** Puts them in force here: in the page, or in its worker, which has its own. */
+export function speakOfDevice(next: DeviceMessages): void {
+  words = next
+}
