@@ -1,20 +1,21 @@
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { brotliCompressSync, gzipSync } from 'node:zlib'
-import { defineConfig, type Plugin } from 'vite'
+import { defineConfig, type Plugin, type Rolldown } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 
 /** What only computes. */
 const pure = /src.(core|formats|sheets|drawing|documents|operations|words)/
-const model =
-  /zod|src.(core.(?!verdicts|requirements.(?!derived-topics)|measurement|record|staking)|formats.(?!entry|readings|run.(?!run-version|write-run))|drawing.(?!views.strip.(?!spread)|words.strip)|operations.choose-layout)/
-const layingOut =
-  /src.(sheets.(?!landed)|operations.(means-of-today|lay-out-run|sheet-shelf|sheet-differences)|core.layout.(solve-layout|post-plan|frames|panel-orders|panel-kinds|divided-stretches|end-side|size-problem|heap))/
-/** What parts that are fetched by themselves share, and nothing that is shown first: never in one file with that. */
-const apart =
-  /src.(sheets.landed|formats.entry.entry-kinds|operations.(pin-|require-run|version-problems|revise-run|edit-run|unit-picture)|drawing.views.(unit-view|elevation))/
-/** The picture of a run, which the list of runs does without. */
-const strip = /src.(drawing.views.strip(?!.spread)|operations.strip-input|drawing.words.strip)/
+
+/** What is fetched on a first visit, before what it is for is there; a requirement of a run beside the run. */
+const visits = {
+  page: ['main.tsx'],
+  worker: ['data/device-worker.ts', 'data/kept-run.ts'],
+  run: ['views/run-view.tsx', 'data/drawn-run.ts'],
+  site: ['site/site-view.tsx'],
+} as const
+
+type Needs = Readonly<Record<keyof typeof visits, boolean>>
 
 export default defineConfig({
   root: 'src/web',
@@ -32,29 +33,16 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             // What the page needs from the start, and its worker too.
-            {
-              name: 'shared',
-              test: /src.(core.(units|result)|words.(?!en.drawings)|formats.(entry-id|canonical-json)|web.data.(sha256|later|messages|device|fetch-ahead)[.])|comlink/,
-              minShareCount: 2,
-              priority: 3,
-            },
+            neededBy('shared', 4, ({ page, worker }) => page && worker),
+            // What its worker judges with, as far as a site is computed with it too.
+            neededBy('model', 3, ({ worker, site }) => worker && site),
+            // The rest of that.
+            neededBy('judging', 2, ({ worker }) => worker),
+            // What a run shows beside that, also where its worker draws it; first what a site shows too.
+            neededBy('drawing', 1, ({ run, site }, id) => run && site && pure.test(id)),
+            neededBy('strip', 0, ({ run }, id) => run && pure.test(id)),
             // What lays out what is not laid out yet: the shelf and the solver, which a run that is opened does without.
-            { name: 'laying-out', test: layingOut, minShareCount: 2, priority: 0 },
-            // What a site and a run need.
-            {
-              name: 'model',
-              test: (id) => model.test(id) && !layingOut.test(id) && !apart.test(id),
-              minShareCount: 2,
-              priority: 2,
-            },
-            // What a run and its worker need beside it.
-            {
-              name: 'judging',
-              test: (id) => pure.test(id) && !layingOut.test(id) && !apart.test(id) && !strip.test(id),
-              minShareCount: 2,
-              priority: 1,
-            },
-            { name: 'strip', test: strip, minShareCount: 2, priority: 0 },
+            neededBy('laying-out', 0, ({ site }, id) => site && pure.test(id)),
           ],
         },
       },
@@ -101,6 +89,51 @@ export default defineConfig({
     }),
   ],
 })
+
+/**
+ * One file of what several parts share and `isIn` says is needed together. By who imports it, not by where it lies: what
+ * late parts alone share is then never fetched with what is shown first.
+ */
+function neededBy(
+  name: string,
+  priority: number,
+  isIn: (needs: Needs, id: string) => boolean,
+): Rolldown.CodeSplittingGroup {
+  const parts = Object.values(visits).flat()
+  const idOf = (part: string): string => join(import.meta.dirname, 'src/web', part)
+  let reached: Readonly<Record<keyof typeof visits, ReadonlySet<string>>> | null = null
+  return {
+    name: (id, graph) => {
+      if (parts.some((part) => id === idOf(part))) return null
+      const reach = (from: readonly string[]) =>
+        reachedFrom(from.map(idOf), (one) => graph.getModuleInfo(one)?.importedIds ?? [])
+      reached ??= {
+        page: reach(visits.page),
+        worker: reach(visits.worker),
+        run: reach(visits.run),
+        site: reach(visits.site),
+      }
+      const { page, worker, run, site } = reached
+      return isIn({ page: page.has(id), worker: worker.has(id), run: run.has(id), site: site.has(id) }, id)
+        ? name
+        : null
+    },
+    minShareCount: 2,
+    priority,
+  }
+}
+
+/** What is imported from there before it runs, and what that imports. */
+function reachedFrom(from: readonly string[], importedBy: (id: string) => readonly string[]): ReadonlySet<string> {
+  const reached = new Set<string>()
+  const open = [...from]
+  for (let id = open.pop(); id !== undefined; id = open.pop()) {
+    if (reached.has(id)) continue
+    reached.add(id)
+    open.push(...importedBy(id))
+  }
+  return reached
+}
 
 /**
  * Builds the page's worker together with the page, so that what both need is one file and fetched once. By itself the

@@ -12,10 +12,10 @@ const run = ['run-view', 'drawn-run'] as const
 
 // Counted in the built files: what a first visit fetches before it can be used, as the bench sees it in a browser.
 test.each([
-  ['the list of runs', page, 142],
-  ['a run', [...page, ...run], 175],
-  ['a run, at one of its requirements', [...page, ...run, 'figure-of'], 182],
-  ['a site', ['index', 'site-view'], 170],
+  ['the list of runs', page, 135],
+  ['a run', [...page, ...run], 173],
+  ['a run, at one of its requirements', [...page, ...run, 'figure-of'], 180],
+  ['a site', ['index', 'site-view'], 167],
 ] as const)('the script of %s is no more than it may be, as gzip packs it', (_, parts, kilobytes) => {
   const needed = new Set<string>()
   for (const part of parts) addWithImports(fileOf(part), needed)
