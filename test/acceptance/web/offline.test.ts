@@ -99,6 +99,16 @@ test('a run is read without a network after the first load, survives a reload, a
   await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
   await expectUnsent(page, 4)
 
+  // Words that nobody has asked for yet: those of the page, of its drawings and of the device, which its worker says.
+  await page.getByLabel('Language').selectOption('es')
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es')
+  await page.goto(`${server.address}/runs/${run}/walk/post-9/rail-height`)
+  await expect(page.locator('.figure svg').first()).toContainText('rasante terminada')
+  await page.goto(`${server.address}/runs/none/walk`)
+  await expect(page.getByText('No hay ningún tramo none')).toBeVisible()
+  await page.getByLabel('Idioma').selectOption('en')
+  await expect(page.locator('html')).toHaveAttribute('lang', 'en')
+
   server = await startServer(folder, port())
   await syncNow(page)
   await expectUnsent(page, 0)
