@@ -1,5 +1,5 @@
 import { azimuthAlong, type Clothoid, curvatureAlong, endOf, pointAlong } from '../geometry/clothoid.ts'
-import type { Point } from '../geometry/point.ts'
+import { type Point, turned } from '../geometry/point.ts'
 import type { Metres, Radians } from '../units/quantity.ts'
 
 /**
@@ -36,6 +36,9 @@ export function layAlignment(
   })
   return { startStation: start.station, elements }
 }
+
+/** `azimuth` with as many whole turns as bring it next to `before`: differences along a line are its true turning. */
+export const goingOn = (before: Radians, azimuth: Radians): Radians => before + turned(azimuth - before)
 
 /** Station of the end of the alignment. */
 export function endStation(alignment: HorizontalAlignment): Metres {

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { endStation, layAlignment, pointAt } from '../../core/alignment/horizontal-alignment.ts'
+import { offsetLength } from '../../core/alignment/offset-line.ts'
 import { distance } from '../../core/geometry/point.ts'
 import { english } from '../../words/english.ts'
 import { problemInWords } from '../input-problem.ts'
@@ -180,4 +181,33 @@ describe('writing LandXML', () => {
       writeLandXml({ unit: 'foot', alignments: [{ name: 'A', horizontal: road, equations }] }, '2026-11-25', '12:00:00')
     expect(write()).toBe(write())
   })
+})
+
+describe('a road by its own numbers', () => {
+  const tangent = (length: number) => ({ length, curvatureStart: 0, curvatureEnd: 0 })
+  const shapes = [
+    tangent(200),
+    { length: 90, curvatureStart: 0, curvatureEnd: 1 / 300 },
+    { length: 160, curvatureStart: 1 / 300, curvatureEnd: 1 / 300 },
+    { length: 90, curvatureStart: 1 / 300, curvatureEnd: 0 },
+    tangent(250),
+  ]
+
+  test.each(Array.from({ length: 36 }, (_, i) => i * 10))(
+    'is as long beside it, wherever it leads: first towards %i degrees',
+    (degrees) => {
+      const start = { point: { easting: 600_000, northing: 200_000 }, azimuth: (degrees * Math.PI) / 180, station: 0 }
+      const laid = layAlignment(start, shapes)
+      const written = writeLandXml(
+        { unit: 'meter', alignments: [{ name: 'A', horizontal: laid, equations: [] }] },
+        '2026-11-25',
+        '12:00:00',
+      )
+      const read = readLandXml('road.xml', written)
+      if (!read.ok) throw new Error(JSON.stringify(read.error))
+      // The line 7.5 m to the right turns by 250/300 rad in all: it is that much times 7.5 m shorter.
+      const turning = (90 / 2 + 160 + 90 / 2) / 300
+      expect(offsetLength(read.value.alignments[0]!.horizontal, 100, 700, 7.5)).toBeCloseTo(600 - 7.5 * turning, 6)
+    },
+  )
 })

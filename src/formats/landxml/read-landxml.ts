@@ -1,4 +1,4 @@
-import type { AlignmentElement } from '../../core/alignment/horizontal-alignment.ts'
+import { type AlignmentElement, goingOn } from '../../core/alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../../core/alignment/station-equations.ts'
 import { azimuthAlong, type Clothoid, endOf } from '../../core/geometry/clothoid.ts'
 import { distance, turned } from '../../core/geometry/point.ts'
@@ -91,7 +91,9 @@ function readAlignment(
     if (before !== undefined) gaps.push(...gapBetween(before, read.line, name, child.place, station))
     const missed = distance(endOf(read.line), read.end)
     if (missed > gapTolerance) gaps.push({ alignment: name, place: child.place, station, distance: missed, kink: 0 })
-    elements.push({ ...read.line, station })
+    const azimuth =
+      before === undefined ? read.line.azimuth : goingOn(azimuthAlong(before, before.length), read.line.azimuth)
+    elements.push({ ...read.line, azimuth, station })
     station += read.line.length
   }
   const beyond = lengthFault('station', station)
