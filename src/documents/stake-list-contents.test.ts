@@ -11,7 +11,7 @@ describe('the stake list', () => {
   const frame = straightFrame({ datumStation: feet(20_840), offset: feet(12), side: 'right', direction: 1 })
   const staking = stakeRun(model, frame)
   if (!staking.ok) throw new Error(staking.error.kind)
-  const contents = stakeListContents(run, staking.value, frame, 'foot', english(null))
+  const contents = stakeListContents(run, staking.value, frame, [], 'foot', english(null))
 
   it('has a line for each post, in the unit it names', () => {
     expect(contents.stakes.map(({ point }) => point)).toEqual(model.layout.posts.map(({ number }) => number))

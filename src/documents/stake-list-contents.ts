@@ -7,6 +7,7 @@ import { type Metres, metres } from '../core/units/quantity.ts'
 import { printStation } from '../core/units/station.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
+import type { RoadBreak } from '../words/problems/run.ts'
 import { alongText } from './places-text.ts'
 import { documentWords } from './words/document-words.ts'
 
@@ -44,6 +45,7 @@ export function stakeListContents(
   run: Pick<RunFile, 'units'>,
   { stakes, closure }: Staking,
   frame: StakingFrame,
+  breaksBeyond: readonly RoadBreak[],
   unit: GroundUnit,
   print: Print,
 ): StakeListContents {
@@ -54,7 +56,11 @@ export function stakeListContents(
     unit,
     stakes: stakes.map((stake) => stakeLine(run, stake, frame, unit, print)),
     closure: words.closure(apart(closure.atLast), apart(closure.largest)),
-    notes: [...words.notes, frame.surface === null ? words.noHeights : words.heights],
+    notes: [
+      ...words.notes,
+      frame.surface === null ? words.noHeights : words.heights,
+      ...breaksBeyond.map((one) => words.roadBeyond(print.say(one))),
+    ],
   }
 }
 

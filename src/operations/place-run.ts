@@ -1,3 +1,4 @@
+import { type AlignmentBreak, alignmentBreaks } from '../core/alignment/alignment-breaks.ts'
 import type { HorizontalAlignment } from '../core/alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../core/alignment/station-equations.ts'
 import { meaningsOf } from '../core/alignment/station-equations.ts'
@@ -13,8 +14,10 @@ import { lengthIn } from '../core/units/exact-length.ts'
 import type { Metres } from '../core/units/quantity.ts'
 import { parseStation } from '../core/units/station.ts'
 import type { Finding } from '../core/verdicts/verdict.ts'
+import { stationText } from '../documents/stake-list-contents.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { ProblemSaying } from '../words/problems/problem-saying.ts'
+import type { RoadBreak } from '../words/problems/run.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { RequiredRun } from './require-by.ts'
 
@@ -42,6 +45,8 @@ export interface PlacedRun {
   readonly rail: readonly RailPlace[]
   /** None while the run is not judged. */
   readonly findings: readonly { readonly finding: Finding; readonly at: RailPlace }[]
+  /** Where the road is broken beyond the run: stakes do not rest on it. */
+  readonly breaksBeyond: readonly RoadBreak[]
 }
 
 /**
@@ -55,6 +60,15 @@ export function placeRun(
 ): Result<PlacedRun, readonly InputProblem[]> {
   const { run } = required
   const { side, traffic, datumStation } = run.road
+  if (place.road !== null && (run.units === 'metric') !== (place.unit === 'metre'))
+    return err([
+      {
+        file,
+        place: 'units',
+        expected: { kind: 'units of its road', road: place.unit },
+        found: { kind: 'units of run', units: run.units },
+      },
+    ])
   const missing = (field: string, expected: ProblemSaying): Result<never, readonly InputProblem[]> =>
     err([{ file, place: `road.${field}`, expected, found: { kind: 'nothing' } }])
   if (side === null) return missing('side', { kind: 'side of road' })
@@ -77,10 +91,32 @@ export function placeRun(
           surface: place.road.surface,
         }
   const placed = placeOn(frame, required)
-  return placed.ok ? placed : err([problemOf(file, placed.error)])
+  if (!placed.ok) return err([problemOf(file, placed.error)])
+  const end = Math.max(...placed.value.rail.map(({ station }) => station))
+  const breaks = alignmentBreaks(frame.alignment)
+  const before = breaks.filter(({ station }) => station <= end)
+  const told = (one: AlignmentBreak): RoadBreak => ({
+    kind: 'break of road',
+    station: stationText(one.station, frame, place.unit),
+    metres: one.distance,
+    degrees: (one.kink * 180) / Math.PI,
+  })
+  if (before.length > 0)
+    return err(
+      before.map((one) => ({
+        file,
+        place: 'road.datumStation',
+        expected: { kind: 'road without breaks' },
+        found: told(one),
+      })),
+    )
+  return ok({ ...placed.value, breaksBeyond: breaks.map(told) })
 }
 
-function placeOn(frame: StakingFrame, required: RequiredRun | JudgedRun): Result<PlacedRun, StakingRefusal> {
+function placeOn(
+  frame: StakingFrame,
+  required: RequiredRun | JudgedRun,
+): Result<Omit<PlacedRun, 'breaksBeyond'>, StakingRefusal> {
   const { model } = required
   const findings = 'judgement' in required ? required.judgement.findings : []
   const { posts, panels } = model.layout

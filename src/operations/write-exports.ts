@@ -165,10 +165,10 @@ function layersWithin(
 /** The stakes as a list for any writer. */
 export const stakeList = (
   { run }: RequiredRun,
-  { staking, frame }: PlacedRun,
+  { staking, frame, breaksBeyond }: PlacedRun,
   unit: GroundUnit,
   print: Print,
-): StakeListContents => stakeListContents(run, staking, frame, unit, print)
+): StakeListContents => stakeListContents(run, staking, frame, breaksBeyond, unit, print)
 
 /** Quantities, spares and material of a run for any writer. */
 export function quantityList(

@@ -1,12 +1,13 @@
 import { err, ok, type Result } from '../core/result.ts'
 import { documentWords } from '../documents/words/document-words.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import type { Print } from '../words/print.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { lineUnit, packetMakers } from './packet-makers.ts'
 import type { PacketOptions } from './packet-options.ts'
 import { type SoundPhotos, soundPhotos } from './packet-photos.ts'
 import { pinned } from './pin-run.ts'
-import { placeRun, type RunPlace } from './place-run.ts'
+import { type PlacedRun, placeRun, type RunPlace } from './place-run.ts'
 import { hashRule, recordText } from './record-hash.ts'
 import { type NamedPhoto, type PhotoHashes, photoHashes, photosNamed } from './record-photos.ts'
 import { quantityList } from './write-exports.ts'
@@ -77,10 +78,7 @@ export async function writePacket(
     pay: { boundaries: quantities.value.boundaries, rounding: quantities.value.roundingText },
     files: files.map(({ name, bytes }) => ({ name, bytes: bytes.length, sha256: sha256(bytes) })),
     leftOut: leftOut(judged, options, looked.value.unread, staked.ok ? null : staked.error),
-    notes:
-      place === null && stakes !== null
-        ? [documentWords(options.print).manifest.lineNote('stakes.csv', 'run.ifc')]
-        : [],
+    notes: stakes === null ? [] : notesOn(stakes, place !== null, options.print),
   }
   await options.progress({ file: 'manifest.json', number: of, of })
   return ok([...files, { name: 'manifest.json', bytes: bytesOf(`${JSON.stringify(manifest, null, 2)}\n`) }])
@@ -97,6 +95,14 @@ const bytesOf = (content: string | Uint8Array): Uint8Array =>
 
 /** The line of the run itself as a straight road without coordinates. */
 const ownLine = (judged: JudgedRun): RunPlace => ({ offset: 0, road: null, unit: lineUnit(judged) })
+
+function notesOn({ breaksBeyond }: PlacedRun, hasRoad: boolean, print: Print): readonly string[] {
+  const words = documentWords(print).manifest
+  return [
+    ...(hasRoad ? [] : [words.lineNote('stakes.csv', 'run.ifc')]),
+    ...breaksBeyond.map((one) => words.roadBeyond(print.say(one))),
+  ]
+}
 
 function leftOut(
   judged: JudgedRun,

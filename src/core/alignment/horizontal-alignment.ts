@@ -18,16 +18,28 @@ export interface AlignmentElement extends Clothoid {
   readonly station: Metres
 }
 
-/** One element before it is laid: its length and the curvature at both ends, 1/m, positive to the right. */
-export type ElementShape = Pick<Clothoid, 'length' | 'curvatureStart' | 'curvatureEnd'>
+/**
+ * One element before it is laid: its length and the curvature at both ends, 1/m, positive to the right; and where it
+ * starts, if that is not where the one before it ends, and as that one is directed there.
+ */
+export interface ElementShape extends Pick<Clothoid, 'length' | 'curvatureStart' | 'curvatureEnd'> {
+  readonly own?: { readonly point: Point; readonly azimuth: Radians }
+}
 
-/** The alignment that starts at `start` and lays `shapes` one behind the other, each tangent to the one before it. */
+/**
+ * The alignment that starts at `start` and lays `shapes` one behind the other, each tangent to the one before it unless
+ * it has a start of its own. Stations go on by the elements' lengths over such a break.
+ */
 export function layAlignment(
   start: { readonly point: Point; readonly azimuth: Radians; readonly station: Metres },
   shapes: readonly ElementShape[],
 ): HorizontalAlignment {
   let { point, azimuth, station } = start
-  const elements = shapes.map((shape) => {
+  const elements = shapes.map(({ own, ...shape }) => {
+    if (own !== undefined) {
+      point = own.point
+      azimuth = goingOn(azimuth, own.azimuth)
+    }
     const element = { ...shape, start: point, azimuth, station }
     point = endOf(element)
     azimuth = azimuthAlong(element, element.length)

@@ -31,13 +31,24 @@ export function readElements(
 }
 
 function shapeOf(element: ElementsFile['elements'][number], long: (n: number) => Metres): ElementShape {
+  const { start } = element
   const length = long(element.length)
-  if (element.kind === 'tangent') return { length, curvatureStart: 0, curvatureEnd: 0 }
+  const laid =
+    start === undefined
+      ? { length }
+      : {
+          length,
+          own: {
+            point: { easting: long(start.easting), northing: long(start.northing) },
+            azimuth: degrees(start.azimuth),
+          },
+        }
+  if (element.kind === 'tangent') return { ...laid, curvatureStart: 0, curvatureEnd: 0 }
   const sign = element.turn === 'right' ? 1 : -1
   const curvature = (radius: number | null) => (radius === null ? 0 : sign / long(radius))
   if (element.kind === 'curve')
-    return { length, curvatureStart: curvature(element.radius), curvatureEnd: curvature(element.radius) }
-  return { length, curvatureStart: curvature(element.radiusStart), curvatureEnd: curvature(element.radiusEnd) }
+    return { ...laid, curvatureStart: curvature(element.radius), curvatureEnd: curvature(element.radius) }
+  return { ...laid, curvatureStart: curvature(element.radiusStart), curvatureEnd: curvature(element.radiusEnd) }
 }
 
 function equationsOf(

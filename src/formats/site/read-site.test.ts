@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { endStation, layAlignment, pointAt } from '../../core/alignment/horizontal-alignment.ts'
-import { distance } from '../../core/geometry/point.ts'
+import { stationOffsetToPoint } from '../../core/alignment/station-offset.ts'
+import { azimuthFrom, distance } from '../../core/geometry/point.ts'
 import { english } from '../../words/english.ts'
 import { printProblem } from '../input-problem.ts'
 import { readSite } from './read-site.ts'
@@ -188,5 +189,42 @@ test('the short form of an alignment reads back as the same line', () => {
       }),
       { seed: 71, numRuns: 100 },
     )
+  }
+})
+
+test('the short form of a road with gaps and rounded joints is that road, 34 km on', () => {
+  // Points rounded to a millimetre, as files have them: each joint has a kink of its own.
+  const rounded = (value: number) => Math.round(value * 1000) / 1000
+  const points = Array.from({ length: 343 }, (_, i) => ({
+    easting: rounded(4_000_000 + 95 * i + 40 * Math.sin(i)),
+    northing: rounded(500_000 + 25 * i + 30 * Math.cos(1.7 * i) + (i > 200 ? 61 : 0)),
+  }))
+  const azimuthOf = (i: number) => azimuthFrom(points[i]!, points[i + 1]!)
+  const road = layAlignment(
+    { point: points[0]!, azimuth: azimuthOf(0), station: 0 },
+    points.slice(1).map((to, i) => {
+      const length = distance(points[i]!, to)
+      return { length, curvatureStart: 0, curvatureEnd: 0, own: { point: points[i]!, azimuth: azimuthOf(i) } }
+    }),
+  )
+  expect(endStation(road)).toBeGreaterThan(34_000)
+  for (const units of ['us', 'metric'] as const) {
+    const site = structuredClone(good) as Loose
+    site.units = units
+    site.road.alignment = writeElements('centreline', road, [], units)
+    Object.assign(site.hazards[0], { from: 1000, to: 1010 })
+    const read = readSite('site.json', JSON.stringify(site))
+    if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join())
+    const { alignment } = read.value.road
+    if (alignment.kind !== 'elements') throw new Error('not elements')
+    expect(endStation(alignment.horizontal)).toBeCloseTo(endStation(road), 4)
+    for (let station = 50; station < endStation(road); station += 97.3) {
+      for (const offset of [-15, 0, 8]) {
+        const [there, back] = [road, alignment.horizontal].map((one) => stationOffsetToPoint(one, { station, offset }))
+        if (!there!.ok || !back!.ok) throw new Error(`no point at ${station}`)
+        // 1 mm is what stakes from both may differ by.
+        expect(distance(there!.value, back!.value)).toBeLessThan(0.0005)
+      }
+    }
   }
 })

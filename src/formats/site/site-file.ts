@@ -17,9 +17,26 @@ const turn = z.enum(['right', 'left']).check(z.meta({ description: 'Looking up-s
 
 const radiusAtEnd = z.nullable(ranged('radius')).check(z.meta({ description: 'null where the spiral is straight.' }))
 
+const azimuth = ranged('azimuth')
+
+const ownStart = z
+  .optional(z.strictObject({ easting: ranged('coordinate'), northing: ranged('coordinate'), azimuth }))
+  .check(
+    z.meta({
+      description:
+        'Where the element begins, if that is not where the one before it ends, and in its direction: a gap or a kink. Azimuth in degrees clockwise from north.',
+    }),
+  )
+
 const element = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('tangent'), length: ranged('elementLength') }),
-  z.strictObject({ kind: z.literal('curve'), length: ranged('elementLength'), radius: ranged('radius'), turn }),
+  z.strictObject({ kind: z.literal('tangent'), length: ranged('elementLength'), start: ownStart }),
+  z.strictObject({
+    kind: z.literal('curve'),
+    length: ranged('elementLength'),
+    radius: ranged('radius'),
+    turn,
+    start: ownStart,
+  }),
   z
     .strictObject({
       kind: z.literal('spiral'),
@@ -27,6 +44,7 @@ const element = z.discriminatedUnion('kind', [
       radiusStart: radiusAtEnd,
       radiusEnd: radiusAtEnd,
       turn,
+      start: ownStart,
     })
     .check(z.meta({ description: 'A clothoid, also between two radii of the same turn.' })),
 ])
@@ -37,7 +55,7 @@ const equation = z.strictObject({ back: station, ahead: station }).check(
   }),
 )
 
-/** The elements of an alignment in the short form of the site file; each is laid tangent to the one before it. */
+/** The elements of an alignment in the short form; each is laid tangent to the one before it, or at its own start. */
 const elementsSchema = z.strictObject({
   kind: z.literal('elements'),
   line: z._default(z.enum(['edge', 'centreline']), 'edge').check(
@@ -49,7 +67,7 @@ const elementsSchema = z.strictObject({
     z.strictObject({
       easting: z._default(ranged('coordinate'), 0),
       northing: z._default(ranged('coordinate'), 0),
-      azimuth: z._default(ranged('azimuth'), 0).check(z.meta({ description: 'Degrees clockwise from north.' })),
+      azimuth: z._default(azimuth, 0).check(z.meta({ description: 'Degrees clockwise from north.' })),
       station: z._default(station, 0),
     }),
     {},

@@ -1,12 +1,15 @@
 import type { AlignmentElement, HorizontalAlignment } from '../../core/alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../../core/alignment/station-equations.ts'
+import { azimuthAlong, type Clothoid, endOf } from '../../core/geometry/clothoid.ts'
+import { distance, turned } from '../../core/geometry/point.ts'
 import type { UnitSystem } from '../../core/site/site.ts'
 import type { Metres } from '../../core/units/quantity.ts'
 import type { ElementsFile } from './site-file.ts'
 
 /**
- * The short form of an alignment, for a site file. It is laid element by element, each tangent to the one before it,
- * so gaps and kinks that a file had are not in it.
+ * The short form of an alignment, for a site file. An element that does not begin where the one before it ends, and as
+ * that one is directed there, carries its own start: what is laid from the short form is the same line to 0.1 mm, with
+ * the gaps and kinks that it had.
  */
 export function writeElements(
   line: ElementsFile['line'],
@@ -17,18 +20,37 @@ export function writeElements(
   const short = (length: Metres) => (units === 'us' ? length / 0.3048 : length)
   const first = horizontal.elements[0]
   if (first === undefined) throw new RangeError('an alignment has at least one element')
+  const startOf = ({ start, azimuth }: Pick<Clothoid, 'start' | 'azimuth'>) => ({
+    easting: short(start.easting),
+    northing: short(start.northing),
+    azimuth: (turned(azimuth) * 180) / Math.PI,
+  })
   return {
     kind: 'elements',
     line,
-    start: {
-      easting: short(first.start.easting),
-      northing: short(first.start.northing),
-      azimuth: (first.azimuth * 180) / Math.PI,
-      station: short(horizontal.startStation),
-    },
-    elements: horizontal.elements.flatMap((element) => elementsOf(element, short)),
+    start: { ...startOf(first), station: short(horizontal.startStation) },
+    elements: asLaid(horizontal).flatMap(({ element, isBroken }) => {
+      const [begin, ...rest] = elementsOf(element, short)
+      return [isBroken ? { ...begin!, start: startOf(element) } : begin!, ...rest]
+    }),
     stationEquations: equations.map(({ back, ahead }) => ({ back: short(back), ahead: short(ahead) })),
   }
+}
+
+/** Within this an element counts as joined to what is laid before it; over 10 km of it that is 0.02 mm. */
+const joined = { distance: 1e-6, kink: 1e-9 }
+
+/** Each element, and whether one laid tangent to those before it, as they are read again, would lie elsewhere. */
+function asLaid({ elements }: HorizontalAlignment) {
+  let laid: Clothoid | null = null
+  return elements.map((element) => {
+    const at = laid === null ? element : { start: endOf(laid), azimuth: azimuthAlong(laid, laid.length) }
+    const isBroken =
+      distance(at.start, element.start) > joined.distance ||
+      Math.abs(turned(element.azimuth - at.azimuth)) > joined.kink
+    laid = isBroken ? element : { ...element, start: at.start, azimuth: at.azimuth }
+    return { element, isBroken }
+  })
 }
 
 type ElementFile = ElementsFile['elements'][number]

@@ -24,12 +24,18 @@ test('the elements of an alignment are not rounded, so that they still meet', ()
     kind: 'elements',
     line: 'edge',
     start: { easting: 10, northing: 0, azimuth: 30, station: '0+00' },
-    elements: [{ kind: 'tangent', length: 1000.1 }],
+    elements: [
+      { kind: 'tangent', length: 1000.1 },
+      { kind: 'tangent', length: 20, start: { easting: 520.5, northing: 870, azimuth: 31 } },
+    ],
     stationEquations: [],
   }
   const metric = inUnits(withValue(exampleSite, 'road.alignment', alignment), 'metric')
   expect(valueAt(metric, 'road.alignment')).toMatchObject({
     start: { easting: 3.048, azimuth: 30, station: '0+000' },
-    elements: [{ length: 1000.1 * 0.3048 }],
+    elements: [
+      { length: 1000.1 * 0.3048 },
+      { length: 20 * 0.3048, start: { easting: 520.5 * 0.3048, northing: 870 * 0.3048, azimuth: 31 } },
+    ],
   })
 })

@@ -51,7 +51,9 @@ const alignment = 'road.alignment'
 const elementPlaces = (draft: Draft): readonly string[] => [
   ...['easting', 'northing'].map((name) => `${alignment}.start.${name}`),
   ...itemsAt(draft, `${alignment}.elements`).flatMap((_, i) =>
-    ['length', 'radius', 'radiusStart', 'radiusEnd'].map((name) => `${alignment}.elements[${i}].${name}`),
+    ['length', 'radius', 'radiusStart', 'radiusEnd', 'start.easting', 'start.northing'].map(
+      (name) => `${alignment}.elements[${i}].${name}`,
+    ),
   ),
 ]
 

@@ -1,5 +1,6 @@
 import type { HardwareAtHeight } from '../../core/hardware/hardware-saying.ts'
 import type { Refusal } from '../../core/layout/refusal.ts'
+import type { GroundUnit } from '../../core/staking/ground-unit.ts'
 import type { Metres } from '../../core/units/quantity.ts'
 import type { Kinds } from '../kinds.ts'
 
@@ -30,6 +31,10 @@ export type RunProblem =
   | Kinds<'side of road' | 'traffic of left side' | 'station of alignment' | 'station with one meaning'>
   | { readonly kind: 'run within stations'; readonly from: Metres; readonly to: Metres }
   | { readonly kind: 'rail beyond stations'; readonly along: Metres }
+  | { readonly kind: 'units of its road'; readonly road: GroundUnit }
+  | { readonly kind: 'units of run'; readonly units: 'us' | 'metric' }
+  | Kinds<'road without breaks'>
+  | RoadBreak
   | Kinds<'radius beyond offset' | 'radius in metres', { readonly metres: Metres }>
   | Kinds<
       'stated flare offset' | 'flare to free end' | 'flare to bridge' | 'flare to standing run' | 'flare on straight'
@@ -43,3 +48,11 @@ export type RunProblem =
   | { readonly kind: 'boundary at post'; readonly end: 'first' | 'second'; readonly posts: number }
   | { readonly kind: 'post numbered'; readonly number: number }
   | { readonly kind: 'crossed boundaries'; readonly inches: number }
+
+/** A place where a road does not go on as it ends; the station as it is written on stakes. */
+export interface RoadBreak {
+  readonly kind: 'break of road'
+  readonly station: string
+  readonly metres: Metres
+  readonly degrees: number
+}

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { layAlignment } from '../../../src/core/alignment/horizontal-alignment.ts'
 import { feet } from '../../../src/core/units/quantity.ts'
-import { placeRun } from '../../../src/operations/place-run.ts'
+import { printProblem } from '../../../src/formats/input-problem.ts'
+import { placeRun, type RoadPlace } from '../../../src/operations/place-run.ts'
 import {
   quantityList,
   stakeList,
@@ -80,6 +81,66 @@ describe('placing', () => {
     const placed = sound(placeRun('run.json', judged, { offset: 3.6, road: null, unit: 'foot' }))
     const written = writeRunGeoJson('run.json', judged, placed, await newYorkEast(), english(null))
     expect(written.ok ? 'written' : english(null).say(written.error[0]!.expected)).toContain('EPSG:2260')
+  })
+})
+
+describe('a road that is broken', () => {
+  const start = { point: { easting: 0, northing: 0 }, azimuth: 0, station: 0 }
+  const tangent = (length: number) => ({ length: feet(length), curvatureStart: 0, curvatureEnd: 0 })
+  const point = (easting: number, northing: number) => ({ easting: feet(easting), northing: feet(northing) })
+  /** Two tangents; the second begins `right` ft beside and `on` ft beyond the end of the first, turned by `azimuth`. */
+  const broken = (first: number, right: number, on: number, azimuth: number) => ({
+    horizontal: layAlignment(start, [
+      tangent(first),
+      { ...tangent(30_000), own: { point: point(right, first + on), azimuth } },
+    ]),
+    equations: [],
+    surface: null,
+  })
+  const place = (road: RoadPlace, unit: 'foot' | 'metre' = 'foot') =>
+    placeRun('run.json', judged, { offset: feet(12), road, unit })
+  const told = (road: RoadPlace, unit?: 'metre') => {
+    const placed = place(road, unit)
+    return placed.ok ? 'placed' : placed.error.map((one) => printProblem(one, english('us'))).join('\n')
+  }
+
+  // The demo's run ends at station 208+40 - 62.5 ft + 18 spaces, some 300 ft on.
+  it.each([
+    ['a gap before the run', broken(20_000, 0, 488, 0), /station 200[+]00[.]00 it goes on 488 ft/],
+    ['a gap within the run', broken(20_850, 3, 0, 0), /station 208[+]50[.]00 it goes on 36 in/],
+    ['a kink within the run', broken(20_850, 0, 0, -0.01), /turned 0[.]573° to the left/],
+    [
+      'a kink before the run',
+      broken(10_000, 0, 0, 0.01),
+      /station 100[+]00[.]00 it goes on turned 0[.]573° to the right/,
+    ],
+  ])('is refused with %s, and the refusal says where', (_, road, why) => {
+    expect(told(road)).toMatch(why)
+  })
+
+  it('is told of beyond the run, in the list of stakes too', () => {
+    const placed = sound(place(broken(21_500, 0, 50, 0.2)))
+    expect(placed.breaksBeyond).toEqual([
+      {
+        kind: 'break of road',
+        station: '215+00.00',
+        metres: expect.closeTo(feet(50), 9),
+        degrees: expect.closeTo(11.459, 3),
+      },
+    ])
+    const { notes } = stakeList(judged, placed, 'foot', english('us'))
+    expect(notes.at(-1)).toMatch(/Beyond the run .* station 215[+]00[.]00 .* 50 ft/)
+    expect(sound(place(road345)).breaksBeyond).toEqual([])
+  })
+
+  it('is not broken where its numbers are rounded to 10 mm or 1 mrad, and is just above', () => {
+    expect(told(broken(20_000, 0.0099 / 0.3048, 0, 0.00099))).toBe('placed')
+    expect(told(broken(20_000, 0.0101 / 0.3048, 0, 0))).toContain('200+00.00')
+    expect(told(broken(20_000, 0, 0, -0.00101))).toContain('200+00.00')
+  })
+
+  it('takes no run in feet on a road in metres: 208+40 could be either', () => {
+    expect(told(road345, 'metre')).toMatch(/^run[.]json.*units/)
   })
 })
 

@@ -2,6 +2,7 @@
 export const manifest = {
   lineNote: (points: string, model: string) =>
     `${points} and ${model}: the road is not given, so northing runs along the line of the run as if it were straight, 0 at the datum, and easting square to it, positive to the right looking up-station. These are no map coordinates.`,
+  roadBeyond: (broken: string) => `the road beyond the run: ${broken}`,
   cannotBeStaked: (place: string, expected: string) => `${place}: expected ${expected}`,
   noRoad: 'the run has no place on a road with coordinates',
   noReferenceSystem: 'the run has no place in a known reference system',

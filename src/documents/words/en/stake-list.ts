@@ -8,6 +8,7 @@ export const stakeList = {
     'Offsets are from the alignment, positive to the right looking up-station.',
     'Coordinates are those of the alignment; lengths of rail are taken as lengths in them, without a scale factor between grid and ground.',
   ] as readonly string[],
+  roadBeyond: (broken: string) => `Beyond the run the road is broken: ${broken}.`,
   noHeights: 'Heights are not given: the profile of the road is not known.',
   heights:
     "Heights are those of the road's surface, extended with its cross slope to the face of rail, not of the ground.",

@@ -9,6 +9,7 @@ export const stakeList: typeof english = {
     'Los desvíos se miden desde el alineamiento, positivos a la derecha mirando hacia donde suben las estaciones.',
     'Las coordenadas son las del alineamiento; las longitudes de baranda se toman como longitudes en ellas, sin factor de escala entre cuadrícula y terreno.',
   ],
+  roadBeyond: (broken) => `Más allá del tramo la vía está interrumpida: ${broken}.`,
   noHeights: 'No se dan cotas: no se conoce el perfil de la vía.',
   heights:
     'Las cotas son las de la superficie de la vía, prolongada con su pendiente transversal hasta la cara de la baranda, no las del terreno.',

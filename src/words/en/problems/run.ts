@@ -1,5 +1,5 @@
 import { feetInchesText } from '../../../core/hardware/dimension-text.ts'
-import type { Printers } from '../../print.ts'
+import type { Print, Printers } from '../../print.ts'
 import type { RunProblem } from '../../problems/run.ts'
 
 export const runProblems: Printers<RunProblem> = {
@@ -40,6 +40,12 @@ export const runProblems: Printers<RunProblem> = {
   'run within stations': ({ from, to }) =>
     `a run between stations ${from.toFixed(3)} m and ${to.toFixed(3)} m of the alignment`,
   'rail beyond stations': ({ along }) => `rail that leaves it ${along.toFixed(3)} m along the rail from post 1`,
+  'units of its road': ({ road }) =>
+    `a run in ${road === 'metre' ? 'metric' : 'us'} units, as its road in ${road === 'metre' ? 'metres' : road === 'foot' ? 'feet' : 'US survey feet'}: the station of its datum could be read two ways`,
+  'units of run': ({ units }) => `one in ${units} units`,
+  'road without breaks': () => 'a road that goes on without gap or kink to the end of the run',
+  'break of road': ({ station, metres, degrees }, print) =>
+    `at station ${station} it goes on ${breakText(metres, degrees, print)}`,
   'radius beyond offset': ({ metres }) =>
     `a curve with a radius of more than ${metres.toFixed(3)} m on the side of the run`,
   'radius in metres': ({ metres }) => `a radius of ${metres.toFixed(3)} m`,
@@ -60,4 +66,13 @@ export const runProblems: Printers<RunProblem> = {
   'boundary at post': ({ end, posts }) => `a boundary at one of the ${posts} posts of the ${end} end`,
   'post numbered': ({ number }) => `post ${number}`,
   'crossed boundaries': ({ inches }) => `a first boundary ${inches} in beyond the second`,
+}
+
+function breakText(metres: number, degrees: number, print: Print): string {
+  const apart = metres < 0.001 ? [] : [`${print.length(Number(metres.toFixed(4)), 'm')} away`]
+  const turned =
+    Math.abs(degrees) < 0.001
+      ? []
+      : [`turned ${Math.abs(degrees).toFixed(3)}° to the ${degrees > 0 ? 'right' : 'left'}`]
+  return print.list([...apart, ...turned], 'and')
 }

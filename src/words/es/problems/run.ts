@@ -1,5 +1,5 @@
 import { feetInchesText } from '../../../core/hardware/dimension-text.ts'
-import type { Printers } from '../../print.ts'
+import type { Print, Printers } from '../../print.ts'
 import type { RunProblem } from '../../problems/run.ts'
 
 export const runProblems: Printers<RunProblem> = {
@@ -45,6 +45,12 @@ export const runProblems: Printers<RunProblem> = {
     `un tramo entre las estaciones ${from.toFixed(3)} m y ${to.toFixed(3)} m del alineamiento`,
   'rail beyond stations': ({ along }) =>
     `baranda que sale de él a ${along.toFixed(3)} m del poste 1 a lo largo de la baranda`,
+  'units of its road': ({ road }) =>
+    `un tramo en unidades ${road === 'metre' ? 'métricas' : 'de EE. UU.'}, como su vía en ${road === 'metre' ? 'metros' : road === 'foot' ? 'pies' : 'pies de agrimensura de EE. UU.'}: la estación de su origen se podría leer de dos maneras`,
+  'units of run': ({ units }) => `uno en unidades ${units === 'metric' ? 'métricas' : 'de EE. UU.'}`,
+  'road without breaks': () => 'una vía que siga sin hueco ni quiebre hasta el final del tramo',
+  'break of road': ({ station, metres, degrees }, print) =>
+    `en la estación ${station} sigue ${breakText(metres, degrees, print)}`,
   'radius beyond offset': ({ metres }) => `una curva de más de ${metres.toFixed(3)} m de radio del lado del tramo`,
   'radius in metres': ({ metres }) => `un radio de ${metres.toFixed(3)} m`,
   'stated flare offset': () => 'una ficha que indique la distancia lateral nominal de su abocinado',
@@ -65,4 +71,13 @@ export const runProblems: Printers<RunProblem> = {
     `un límite en uno de los ${posts} postes del ${end === 'first' ? 'primer' : 'segundo'} extremo`,
   'post numbered': ({ number }) => `poste ${number}`,
   'crossed boundaries': ({ inches }) => `un primer límite ${inches} in más allá del segundo`,
+}
+
+function breakText(metres: number, degrees: number, print: Print): string {
+  const apart = metres < 0.001 ? [] : [`a ${print.length(Number(metres.toFixed(4)), 'm')}`]
+  const turned =
+    Math.abs(degrees) < 0.001
+      ? []
+      : [`girado ${Math.abs(degrees).toFixed(3)}° a la ${degrees > 0 ? 'derecha' : 'izquierda'}`]
+  return print.list([...apart, ...turned], 'and')
 }
