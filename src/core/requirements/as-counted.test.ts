@@ -31,7 +31,11 @@ const lawful = pairs.flatMap(([system, first, second]) =>
     }
     const solved = solveLayout(request)
     if (!solved.ok) throw new Error(solved.error.kind)
-    return [...solved.value.runs].slice(0, 4).map((layout) => ({ hardware: { system, ...ends }, layout }))
+    // Not all of them: the search looks for the next one only when it is asked.
+    const [one, two, three, four] = solved.value.runs
+    return [one, two, three, four]
+      .filter((layout) => layout !== undefined)
+      .map((layout) => ({ hardware: { system, ...ends }, layout }))
   }),
 )
 
