@@ -34,7 +34,7 @@ function rowsOf(folder: string, feet: number): readonly BenchRow[] {
   const judging = milliseconds(() => judgeKnown(required.value, readings))
   const files = [join(folder, 'run.json'), join(folder, 'readings.json')] as const
   writeFileSync(files[0], run)
-  writeFileSync(files[1], writeReadings({ run: name, readings, findings: [] }))
+  writeFileSync(files[1], writeReadings({ run: name, readings, findings: [], photoStrokes: [] }))
   const whole = milliseconds(() => judgeCommand(files))
   const what = `judge of ${figure(feet)} ft, ${figure(readings.length)} readings, a twentieth of them failing`
   return [

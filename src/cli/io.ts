@@ -6,7 +6,7 @@ import { theirs } from '../core/theirs.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
 import { type Unusual, unusualInReadings, unusualInRun } from '../formats/range/unusual.ts'
 import { parseJson } from '../formats/read-json.ts'
-import { readReadings } from '../formats/readings/readings-file.ts'
+import { type ReadingsFile, readReadings } from '../formats/readings/readings-file.ts'
 import { type RunFile, runFromValue } from '../formats/run/run-file.ts'
 import { type JudgedRun, judgeReadings } from '../operations/judge-readings.ts'
 import { meansOfToday } from '../operations/means-of-today.ts'
@@ -78,8 +78,18 @@ export const loadRequired = async (file: string): Promise<RequiredRun> =>
   soundValue(requireRun(shownName(file), await loadRun(file)))
 
 export async function loadJudged(runFile: string, readingsFile: string): Promise<JudgedRun> {
+  return (await loadRead(runFile, readingsFile)).judged
+}
+
+/** The run as it is judged, and its readings file. */
+export async function loadRead(runFile: string, readingsFile: string): Promise<ReadRun> {
   const required = await loadRequired(runFile)
   return judgedBy(required, shownName(readingsFile), await readText(readingsFile))
+}
+
+interface ReadRun {
+  readonly judged: JudgedRun
+  readonly file: ReadingsFile
 }
 
 /**
@@ -91,8 +101,9 @@ export function judgedBy(
   name: string,
   text: string,
   history: RunHistory | null = null,
-): JudgedRun {
-  const { run, readings, findings } = soundValue(readReadings(name, text))
+): ReadRun {
+  const file = soundValue(readReadings(name, text))
+  const { run, readings, findings } = file
   if (run !== required.run.name)
     throw new BadInput([
       { file: name, place: 'run', expected: { kind: 'run named', name: required.run.name }, found: written(run) },
@@ -100,7 +111,7 @@ export function judgedBy(
   const at = history && { history, means: meansOfToday }
   const judged = soundValue(judgeReadings(name, required, readings, at, findings))
   warn(name, unusualInReadings(readings, required.requirements))
-  return judged
+  return { judged, file }
 }
 
 /** Writes a whole file or none: aside first, then into place. */

@@ -1,3 +1,4 @@
+import type { PhotoStrokes } from '../core/record/photo-strokes.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import type { Print } from '../words/print.ts'
 import { positionText } from './places-text.ts'
@@ -19,6 +20,8 @@ export interface PhotoLine {
   /** Who took it, when and where. */
   readonly taken: string
   readonly note: string | null
+  /** Who drew on it, and when; null where nobody did. */
+  readonly drawn: string | null
   /** Whether it is in this packet. */
   readonly isHere: boolean
   /** As readings or its entry name it, in full. */
@@ -34,12 +37,14 @@ interface Named {
 
 /**
  * Every photo that a reading or a free finding names, or that was entered, once.
+ * @param drawn  what was drawn on them
  * @param given  names of the photos that are at hand
  */
 export function photoLines(
   lines: readonly RequirementLine[],
   { log, judgement, print }: Pick<RecordInput, 'log' | 'judgement' | 'print'>,
   entered: readonly EntryOf<PhotoBody>[],
+  drawn: readonly PhotoStrokes[],
   given: ReadonlySet<string>,
 ): readonly PhotoLine[] {
   const words = documentWords(print).record
@@ -74,10 +79,21 @@ export function photoLines(
             : words.shows(line.number, line.place.name, line.must),
         taken,
         note,
+        drawn: drawnText(
+          drawn.filter((one) => one.photo === photo),
+          print,
+        ),
         isHere: given.has(photo),
         photo,
       }
     })
+}
+
+function drawnText(drawn: readonly PhotoStrokes[], print: Print): string | null {
+  const words = documentWords(print).record
+  return drawn.length === 0
+    ? null
+    : drawn.map(({ by, at }) => words.strokesBy(print.theirs(by), timeText(at))).join('; ')
 }
 
 function ofEntry({ author, body }: EntryOf<PhotoBody>, reading: Named | undefined, print: Print): Named {

@@ -1,5 +1,6 @@
 import { contentOf } from '../core/hardware/sheet-text.ts'
 import { correctionsIn } from '../core/measurement/corrections.ts'
+import type { PhotoStrokes } from '../core/record/photo-strokes.ts'
 import { isGrave, standingOf } from '../core/verdicts/free-findings.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import { remedyOf, whatMustBe, whatWasFound } from '../core/verdicts/saying.ts'
@@ -138,6 +139,8 @@ export interface RecordSide {
   /** The signatures under the run, the latest first. */
   readonly signed: readonly SignedVersion[]
   readonly photos: readonly EntryOf<PhotoBody>[]
+  /** What was drawn on the photos. */
+  readonly photoStrokes: readonly PhotoStrokes[]
   /** Names of the photos that are at hand. */
   readonly photosHere: ReadonlySet<string>
   /** Who sees to which finding, in the order that counts. */
@@ -147,7 +150,7 @@ export interface RecordSide {
 export function recordContents(
   input: RecordInput,
   printing: Printing,
-  { signed, photos, photosHere, assignments }: RecordSide,
+  { signed, photos, photoStrokes, photosHere, assignments }: RecordSide,
 ): RecordContents {
   const { run, judgement, requirements, print } = input
   const words = documentWords(print).record
@@ -191,7 +194,7 @@ export function recordContents(
     sources: sourceLines(requirements, print),
     unusual: input.unusual.map((one) => print.say({ kind: 'unusual', ...one })),
     cautions: cautions(print),
-    photos: photoLines(lines, input, photos, photosHere),
+    photos: photoLines(lines, input, photos, photoStrokes, photosHere),
     signed: signed.map((one) => signatureLine(one, print)),
     signatures: words.signatures,
     hash: printing.hash,

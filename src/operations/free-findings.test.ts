@@ -105,15 +105,18 @@ describe('what is seen besides the requirements', () => {
       seen('hit', 'post-3', { note: '1,250 ft on', photos: ['p'], version: 'v2' }),
       seen('other', 'run', { closed, severity: 'upkeep' }),
     ]
-    const file = readingsToValue({ run: 'x', readings: [], findings })
-    expect(readingsFromValue('readings.json', file)).toEqual({ ok: true, value: { run: 'x', readings: [], findings } })
+    const file = readingsToValue({ run: 'x', readings: [], findings, photoStrokes: [] })
+    expect(readingsFromValue('readings.json', file)).toEqual({
+      ok: true,
+      value: { run: 'x', readings: [], findings, photoStrokes: [] },
+    })
   })
 
   test('is part of what the record is named by, and its end too', () => {
     const version = { id: 'v1', earlier: [], layout: required.model.layout }
     const text = (...findings: readonly FreeFinding[]) => {
       const run = { ...required.run, version }
-      return recordText({ run, log: sound, freeFindings: findings }, {})
+      return recordText({ run, log: sound, freeFindings: findings }, {}, [])
     }
     const stands = text(seen('hit', 'post-3'))
     expect(text()).not.toContain('findings')

@@ -111,7 +111,10 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     ...(stakes === null ? [] : mapFiles(judged, stakes, material, stamp)),
     sure('run.json', () => writeRun(judged.run)),
     sure('readings.json', () =>
-      writeReadings({ run: judged.run.name, readings: judged.log, findings: judged.freeFindings }),
+      writeReadings({
+        ...{ run: judged.run.name, readings: judged.log, findings: judged.freeFindings },
+        photoStrokes: material.entries.photoStrokes,
+      }),
     ),
     ...photoFiles(material.photos ?? []),
   ]

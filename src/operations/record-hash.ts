@@ -1,3 +1,4 @@
+import type { PhotoStrokes } from '../core/record/photo-strokes.ts'
 import { canonicalJson } from '../formats/canonical-json.ts'
 import { readingsToValue } from '../formats/readings/readings-file.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
@@ -18,12 +19,13 @@ export const hashRule = 2
 export function recordText(
   { run, log, freeFindings }: Pick<JudgedRun, 'run' | 'log' | 'freeFindings'>,
   photos: PhotoHashes,
+  photoStrokes: readonly PhotoStrokes[],
 ): string {
   if (run.version === undefined) throw new RangeError(`the run ${run.name} is not pinned`)
   return canonicalJson({
     format: `lapwise-record/${hashRule}`,
     photos,
-    readings: readingsToValue({ run: run.name, readings: log, findings: freeFindings }),
+    readings: readingsToValue({ run: run.name, readings: log, findings: freeFindings, photoStrokes }),
     run: runToValue(run),
   })
 }

@@ -49,7 +49,7 @@ export async function writePacket(
   const stakes = staked.ok ? staked.value : null
   const photos = looked.value.photos ?? []
   const hashes = photoHashes(named, new Map(photos.map(({ photo, bytes }) => [photo, sha256(bytes)])))
-  const hash = sha256(recordText(judged, hashes))
+  const hash = sha256(recordText(judged, hashes, entries.photoStrokes))
   const makers = packetMakers(judged, {
     ...options,
     photos: looked.value.photos,

@@ -4,6 +4,7 @@ import { recordContents } from '../documents/record-contents.ts'
 import type { RecordInput } from '../documents/record-input.ts'
 import { signatureDrawing } from '../documents/signature-lines.ts'
 import type { PageLie } from '../drawing/paper.ts'
+import { writePhotoStrokes } from '../drawing/svg/photo-strokes.ts'
 import { stripPages } from '../drawing/views/strip.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
 import type { Print } from '../words/print.ts'
@@ -50,7 +51,11 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
   const input = recordInput(judged, print)
   const atHand = new Map((photos ?? []).map((one) => [one.photo, sha256(one.bytes)]))
   const hash = sha256(
-    recordText(judged, photoHashes(photosNamed(judged.log, judged.freeFindings, entries.photos), atHand)),
+    recordText(
+      judged,
+      photoHashes(photosNamed(judged.log, judged.freeFindings, entries.photos), atHand),
+      entries.photoStrokes,
+    ),
   )
   const first = firstRecordText(judged)
   const signed = signedVersions(entries.signatures, judged, { 1: first === null ? null : sha256(first), 2: hash })
@@ -58,6 +63,7 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
   const side = {
     signed,
     photos: entriesInForce(entries.photos),
+    photoStrokes: entries.photoStrokes,
     photosHere: new Set(pictures.keys()),
     assignments: entries.assignments,
   }
@@ -67,6 +73,12 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
     signatures: signed.map((version) => signatureDrawing(version.signed, print)),
     photos: new Map(
       contents.photos.flatMap(({ number, photo, isHere }) => (isHere ? [[number, pictures.get(photo)!] as const] : [])),
+    ),
+    strokes: new Map(
+      contents.photos.map(({ number, photo }) => [
+        number,
+        entries.photoStrokes.filter((one) => one.photo === photo).map(writePhotoStrokes),
+      ]),
     ),
   }
   return { pdf: await writeRecordPdf(contents, drawn, { page, lie }, print), hash }

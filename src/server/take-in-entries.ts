@@ -117,6 +117,7 @@ function takerInto(run: StoredRun, readings: readonly Reading[], days: ReadonlyS
         return draftOfReading(entry, run, checkIn, known)
       }
       case 'photo':
+      case 'photo-strokes':
       case 'sign-off':
       case 'day-log':
       case 'locate-ticket':

@@ -14,7 +14,7 @@ import { demoProject } from '../../src/operations/demo-project.ts'
 import { pinned } from '../../src/operations/pin-run.ts'
 import { deviceOf, onDevice } from '../cases/documents/device-of-demo.ts'
 import { inventedRoad, judgedDemo } from '../cases/exports/export-project.ts'
-import { recordTextOf, sha256 } from '../fixtures/record-text-of.ts'
+import { sha256 } from '../fixtures/record-text-of.ts'
 import { lapwise as call, program, startLapwise } from './lapwise.ts'
 
 const top = mkdtempSync(join(tmpdir(), 'lapwise-packet-'))
@@ -118,13 +118,14 @@ describe('lapwise packet', () => {
     writeFileSync(file('run.json'), run)
     const readings = judged.readings.map((one) => ({ ...one, photos: [] }))
     const asShown = { ...judged, readings, log: readings }
-    writeFileSync(file('device.json'), JSON.stringify(deviceOf(asShown, run, [picture])))
+    const device = deviceOf(asShown, run, [picture])
+    writeFileSync(file('device.json'), JSON.stringify(device))
     const end = await call(folder, ['packet', 'run.json', '--device', 'device.json', '-o', 'OUT/'])
     expect([end.code, end.said]).toEqual([0, expect.stringContaining('making crew-sheet.pdf, 1 of 20')])
     expect(readFileSync(file(`OUT/photos/${sha256(picture)}.jpg`))).toEqual(picture)
     expect(manifestFaults()).toEqual([])
     const { recordHash } = JSON.parse(readFileSync(file('OUT/manifest.json'), 'utf8')) as { recordHash: string }
-    expect(recordHash).toBe(sha256(recordTextOf(asShown, [sha256(picture)])))
+    expect(device.entries.find(({ kind }) => kind === 'sign-off')!.body).toMatchObject({ recordHash })
   })
 
   it('refuses a device whose photo is not the one that its hash names, and a zone that there is none of', async () => {

@@ -115,6 +115,23 @@ describe.skipIf(!isInstalled('python3'))('somebody with the packet and a page of
       expect((await lapwise(top, words)).code).toBe(0)
       expect(recomputed(join(top, name))).toBe(signed.recordHash)
     }
+    // What was drawn on the photo is in it too: its place, and that it was drawn.
+    for (const [from, to] of [
+      ['0.75', '0.85'],
+      [/"photoStrokes": \[.*?\n {2}\]/s, '"photoStrokes": []'],
+    ] as const) {
+      const folder = join(top, `other marks ${to.length}`)
+      cpSync(join(top, 'with'), folder, { recursive: true })
+      replaceIn(join(folder, 'readings.json'), from, to)
+      expect(recomputed(folder)).not.toBe(signed.recordHash)
+    }
+    // The command line makes the same record of the packet alone, marks and all.
+    expect(
+      await lapwise(top, ['packet', 'with/run.json', 'with/readings.json', '--no-photos', '-o', 'alone']),
+    ).toMatchObject({ code: 0 })
+    expect(readFileSync(join(top, 'alone/readings.json'), 'utf8')).toBe(
+      readFileSync(join(top, 'with/readings.json'), 'utf8'),
+    )
   })
 
   test('prints every number and text as this program does', () => {

@@ -91,11 +91,14 @@ async function readInput(args: readonly string[], options: CommandOptions) {
   const required = soundValue(requireRun(shownName(runName), device?.history.run ?? run))
   const readings =
     readingsName === undefined
-      ? writeReadings({ run: required.run.name, readings: device!.readings, findings: device!.entries.findings })
+      ? writeReadings({
+          ...{ run: required.run.name, readings: device!.readings, findings: device!.entries.findings },
+          photoStrokes: device!.entries.photoStrokes,
+        })
       : await readText(readingsName)
   const name = shownName(readingsName ?? options.device!)
-  const judged = judgedBy(required, name, readings, device?.history)
-  const entries = device?.entries ?? noEntries
+  const { judged, file: read } = judgedBy(required, name, readings, device?.history)
+  const entries = { ...(device?.entries ?? noEntries), photoStrokes: read.photoStrokes }
   const unread = device?.readings.filter(({ id }) => !judged.log.some((one) => one.id === id)) ?? []
   if (unread.length > 0) say(`${options.device}: ${unread.length} readings of it are not in ${name}`)
   return {

@@ -3,7 +3,7 @@ import { writeRecord } from '../../operations/write-record.ts'
 import { sha256 } from '../../store/sha256.ts'
 import { english } from '../../words/english.ts'
 import { badWords, type Command } from '../command.ts'
-import { loadJudged, say, writeWhole } from '../io.ts'
+import { loadRead, say, writeWhole } from '../io.ts'
 import { paperOf, printingOf } from '../packet-rules.ts'
 
 export const recordCommand: Command = {
@@ -24,13 +24,13 @@ export const recordCommand: Command = {
       throw badWords('record RUN.json READINGS.json -o RECORD.pdf', args.join(' '))
     }
     const page = paperOf(options)
-    const judged = await loadJudged(run, readings)
+    const { judged, file } = await loadRead(run, readings)
     const { pdf, hash } = await writeRecord(judged, {
       page,
       lie: options.landscape ? 'landscape' : 'portrait',
       ...printingOf(options),
       sha256,
-      entries: noEntries,
+      entries: { ...noEntries, photoStrokes: file.photoStrokes },
       photos: null,
       print: english(judged.run.units),
     })

@@ -154,12 +154,19 @@ export const recordTemplate = String.raw`${pageFrame}
     photos-of.insert(photo.requirement, photos-of.at(photo.requirement, default: ()) + (photo,))
   }
 }
-#let photo-picture(photo, ..size) = image(
-  "/photos/" + str(photo.number),
-  ..size,
-  fit: "contain",
-  alt: fill(doc.words.photo, number: photo.number) + ", " + photo.name + ". " + photo.shows,
-)
+// What was drawn on it lies over it, of the same shape and so in the same place.
+#let photo-picture(photo, ..size) = box(..size, {
+  place(image(
+    "/photos/" + str(photo.number),
+    width: 100%,
+    height: 100%,
+    fit: "contain",
+    alt: (fill(doc.words.photo, number: photo.number) + ", " + photo.name, photo.shows, photo.drawn).filter(part => part != none).join(". "),
+  ))
+  for drawn in data.strokes.at(str(photo.number), default: ()) {
+    place(pdf.artifact(image(bytes(drawn), format: "svg", width: 100%, height: 100%, fit: "contain")))
+  }
+})
 #let photo-word(name) = fill(doc.words.photoInText, number: photo-numbers.at(name))
 #let photo-words(photos) = photos.map(photo-word).join(", ")
 // Small in the row, as many as keep it on its page; all of them stand larger further on.
@@ -287,6 +294,7 @@ export const recordTemplate = String.raw`${pageFrame}
       linebreak()
       small(photo.taken)
       if photo.note != none { linebreak(); photo.note }
+      if photo.drawn != none { linebreak(); small(photo.drawn) }
     })
   })
   grid(columns: (1fr, 1fr), column-gutter: 14pt, row-gutter: 14pt, ..doc.photos.map(part))

@@ -14,12 +14,14 @@ export interface RecordPictures {
   readonly signatures: readonly Drawing[]
   /** Of `RecordContents.photos`, by number; those that are not in this packet are missing. */
   readonly photos: ReadonlyMap<number, Uint8Array>
+  /** What lies over them, as SVG of the photo's shape, by number. */
+  readonly strokes: ReadonlyMap<number, readonly string[]>
 }
 
 /** The inspection record as PDF. */
 export const writeRecordPdf = (
   contents: RecordContents,
-  { pages, signatures, photos }: RecordPictures,
+  { pages, signatures, photos, strokes }: RecordPictures,
   paper: TextPaper,
   print: Print,
 ): Promise<Uint8Array> =>
@@ -33,6 +35,7 @@ export const writeRecordPdf = (
         hash: contents.hash,
       },
       ...frameData(contents, paper, pages, print),
+      strokes: Object.fromEntries(strokes),
       signatures: frameData(contents, paper, signatures, print).drawings,
     },
     new Map([...photos].map(([number, bytes]) => [`/photos/${number}`, bytes])),

@@ -6,6 +6,7 @@ import { entryIdForm } from '../entry-id.ts'
 import { form } from '../range/form.ts'
 import { day, listOf, moment, ranged, rangedWhole } from '../range/ranged.ts'
 import { pieceId } from '../run/layout-shape.ts'
+import { drawnFields } from './stroke-shape.ts'
 
 const text = z.string().check(z.minLength(1), z.maxLength(4000))
 /** What names something: no control characters, and nothing that no store can hold. */
@@ -38,10 +39,13 @@ const photoBody = z.strictObject({
   cameraPosition: z.optional(cameraPosition),
   /** The requirement it shows; null for the run as a whole. */
   of: z.nullable(text),
-  /** The photo that this one was drawn on; null for an original. */
+  /** The photo of which this one is a copy with marks drawn into it, as was once done; null for an original. */
   drawnOn: z.nullable(sha256Text),
   note: z.nullable(text),
 })
+
+/** What was drawn on a photo, beside it. With no strokes all of an earlier entry, which it supersedes, was taken back. */
+const photoStrokesBody = z.strictObject({ photo: sha256Text, ...drawnFields })
 
 /** Lines of a signature drawn by hand: each of points in a box 1 wide. */
 const strokes = listOf(
@@ -84,6 +88,8 @@ const signOffBody = z.strictObject({
   photos: listOf(text, 'names'),
   /** Ids of the free findings, and of what closed them; left out where there were none. */
   findings: z.optional(listOf(text, 'names')),
+  /** Ids of what was drawn on the photos; left out where there was nothing. */
+  photoStrokes: z.optional(listOf(text, 'names')),
   acceptance,
   /** Requirements that were not proven when it was signed. */
   unproven: listOf(text, 'names'),
@@ -91,7 +97,10 @@ const signOffBody = z.strictObject({
 })
 
 /** The third version: the hash was computed by the first rule, and the record did not count the photos. */
-export const thirdSignOffBody = z.omit(signOffBody, { hashRule: true, version: true, photos: true, findings: true })
+export const thirdSignOffBody = z.omit(signOffBody, {
+  ...({ hashRule: true, version: true, photos: true, findings: true } as const),
+  photoStrokes: true,
+})
 
 /** The second version: what was set aside did not show in the acceptance. */
 export const secondSignOffBody = z.extend(thirdSignOffBody, { acceptance: acceptanceWord })
@@ -185,6 +194,7 @@ export const entryBodies = {
   run: z.unknown(),
   reading: z.unknown(),
   photo: photoBody,
+  'photo-strokes': photoStrokesBody,
   'sign-off': signOffBody,
   'day-log': dayLogBody,
   'locate-ticket': locateTicketBody,
@@ -196,6 +206,7 @@ export const entryBodies = {
 
 export type EntryKind = keyof typeof entryBodies
 export type PhotoBody = z.output<typeof photoBody>
+export type PhotoStrokesBody = z.output<typeof photoStrokesBody>
 export type SignOffBody = z.output<typeof signOffBody>
 export type FirstSignOffBody = z.output<typeof firstSignOffBody>
 export type SecondSignOffBody = z.output<typeof secondSignOffBody>
@@ -258,6 +269,7 @@ export const entryShape = z.discriminatedUnion('kind', [
     shapeOf('reading', 3, entryBodies.reading),
   ]),
   shapeOf('photo', 1, entryBodies.photo),
+  shapeOf('photo-strokes', 1, entryBodies['photo-strokes']),
   z.discriminatedUnion('schemaVersion', [
     shapeOf('sign-off', 1, firstSignOffBody),
     shapeOf('sign-off', 2, secondSignOffBody),

@@ -1,3 +1,4 @@
+import type { PhotoStrokes } from '../../core/record/photo-strokes.ts'
 import type { FreeFinding } from '../../core/verdicts/free-findings.ts'
 import { dayLogOf, locateTicketOf } from './day-entries.ts'
 import {
@@ -15,11 +16,13 @@ import {
   thirdSignOffBody,
 } from './entry-kinds.ts'
 import { freeFindingKinds, freeFindings } from './free-findings.ts'
+import { photoStrokes } from './photo-strokes.ts'
 import { type SignOff, signOffOf } from './sign-off.ts'
 
 /** What was recorded at one run besides readings, each kind in the order that counts. */
 export interface RunEntries {
   readonly photos: readonly EntryOf<PhotoBody>[]
+  readonly photoStrokes: readonly PhotoStrokes[]
   readonly signatures: readonly EntryOf<SignOff>[]
   readonly logs: readonly EntryOf<DayLogBody>[]
   readonly tickets: readonly EntryOf<LocateTicketBody>[]
@@ -29,6 +32,7 @@ export interface RunEntries {
 
 export const noEntries: RunEntries = {
   photos: [],
+  photoStrokes: [],
   signatures: [],
   logs: [],
   tickets: [],
@@ -60,6 +64,7 @@ export function runEntries(
     findings: freeFindings(soundFindings(entries)),
     assignments: of('assignment', (body) => entryBodies.assignment.parse(body)),
     photos: of('photo', (body) => entryBodies.photo.parse(body)),
+    photoStrokes: photoStrokes(of('photo-strokes', (body) => entryBodies['photo-strokes'].parse(body))),
     signatures: of('sign-off', (body, version) =>
       signOffOf(version, (olderSignOffBodies.get(version) ?? entryBodies['sign-off']).parse(body)),
     ),

@@ -6,6 +6,7 @@ export const schemaVersions: Readonly<Record<EntryKind, number>> = {
   run: 2,
   reading: 3,
   photo: 1,
+  'photo-strokes': 1,
   'sign-off': 4,
   'day-log': 2,
   'locate-ticket': 2,

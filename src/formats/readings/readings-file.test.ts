@@ -22,6 +22,7 @@ describe('readReadings', () => {
       ok: true,
       value: {
         findings: [],
+        photoStrokes: [],
         run: 'County Road 7, culvert',
         readings: [
           {
@@ -169,6 +170,7 @@ const file: fc.Arbitrary<ReadingsFile> = fc
     run,
     readings: readings.map((one, i) => (i === 0 ? { ...one, corrects: null } : one)),
     findings: [],
+    photoStrokes: [],
   }))
 
 test('readings written and read again are the same readings', () => {
@@ -178,6 +180,40 @@ test('readings written and read again are the same readings', () => {
     }),
     { seed: 2, numRuns: 300 },
   )
+})
+
+test('what was drawn on photos stands in the file and comes back from it, under ids that stand once', () => {
+  const strokes = [
+    {
+      kind: 'circle',
+      points: [
+        [0.5, 0.5],
+        [0.75, 0.5],
+      ],
+    },
+    {
+      kind: 'line',
+      points: [
+        [0, 0],
+        [0.25, 1],
+        [1, 1],
+      ],
+    },
+  ] as const
+  const drawn = {
+    id: 's1',
+    photo: 'a'.repeat(64),
+    width: 40,
+    height: 30,
+    strokes,
+    by: 'M. Reyes',
+    at: '2026-05-04T10:30Z',
+  }
+  const file = { run: 'x', readings: [], findings: [], photoStrokes: [drawn] }
+  expect(readReadings('readings.json', writeReadings(file))).toEqual({ ok: true, value: file })
+  expect(readReadings('readings.json', writeReadings({ ...file, photoStrokes: [drawn, drawn] }))).toMatchObject({
+    error: [{ place: 'photoStrokes[1].id' }],
+  })
 })
 
 test('a reading as a value is what the file says of it, nothing more', () => {
@@ -192,5 +228,7 @@ test('a reading as a value is what the file says of it, nothing more', () => {
 
 test('a fraction of an inch is written as it is said', () => {
   const [sample] = readingsOf(shortReadings)
-  expect(writeReadings({ run: 'x', readings: sample ? [sample] : [], findings: [] })).toContain('"value": "30 3/4 in"')
+  expect(writeReadings({ run: 'x', readings: sample ? [sample] : [], findings: [], photoStrokes: [] })).toContain(
+    '"value": "30 3/4 in"',
+  )
 })

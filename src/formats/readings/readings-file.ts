@@ -1,5 +1,6 @@
 import { lacksSide } from '../../core/measurement/offset-side.ts'
 import type { Answer, Reading } from '../../core/measurement/reading.ts'
+import type { PhotoStrokes } from '../../core/record/photo-strokes.ts'
 import type { Result } from '../../core/result.ts'
 import type { FreeFinding } from '../../core/verdicts/free-findings.ts'
 import type { InputProblem } from '../input-problem.ts'
@@ -14,6 +15,8 @@ export interface ReadingsFile {
   readonly readings: readonly Reading[]
   /** What was seen that no requirement asks for. */
   readonly findings: readonly FreeFinding[]
+  /** What was drawn on photos. */
+  readonly photoStrokes: readonly PhotoStrokes[]
 }
 
 /** The readings in `text`, in the order listed, or every problem found; `file` is the name that the problems carry. */
@@ -30,12 +33,13 @@ export const readingsFromValue = (file: string, raw: unknown): Result<ReadingsFi
 export const writeReadings = (file: ReadingsFile): string => `${JSON.stringify(readingsToValue(file), null, 2)}\n`
 
 /** The readings as such a file has them. */
-export const readingsToValue = ({ run, readings, findings }: ReadingsFile): object => ({
+export const readingsToValue = ({ run, readings, findings, photoStrokes }: ReadingsFile): object => ({
   format: 'lapwise-readings/3',
   run,
   readings: readings.map(readingToValue),
   // Left out where there are none, as before there were any: a record keeps its hash.
   ...(findings.length === 0 ? {} : { findings }),
+  ...(photoStrokes.length === 0 ? {} : { photoStrokes }),
 })
 
 /** One reading as such a file lists it, and as the body of its entry. */

@@ -34,8 +34,10 @@ export const readingsSchema = z.pipe(
     })
     found.push(...repeated(ids.map((id, i) => [id, ['readings', i, 'id']])))
     found.push(...repeated(file.findings.map(({ id }, i) => [id, ['findings', i, 'id']])))
+    found.push(...repeated(file.photoStrokes.map(({ id }, i) => [id, ['photoStrokes', i, 'id']])))
     reportContradictions(context, found)
-    return { run: file.run, readings, findings: file.findings.map(withoutUnsaid) }
+    const { run, photoStrokes } = file
+    return { run, readings, findings: file.findings.map(withoutUnsaid), photoStrokes }
   }),
 )
 

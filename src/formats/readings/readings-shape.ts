@@ -2,6 +2,7 @@ import * as z from 'zod/mini'
 import { seenKinds } from '../../core/hardware/hardware-sheet.ts'
 import { severities } from '../../core/hardware/severity.ts'
 import { units } from '../../core/units/quantity-kinds.ts'
+import { drawnFields } from '../entry/stroke-shape.ts'
 import { listOf, moment, ranged } from '../range/ranged.ts'
 
 const text = z.string().check(z.minLength(1))
@@ -99,6 +100,21 @@ const finding = z
   })
   .check(z.meta({ id: 'FreeFinding', description: 'Something seen that no requirement asks for.' }))
 
+const photoStrokes = z
+  .strictObject({
+    id: text,
+    photo: text.check(z.meta({ description: 'SHA-256 of the photo that was drawn on.' })),
+    ...drawnFields,
+    by: text,
+    at: moment,
+  })
+  .check(
+    z.meta({
+      id: 'PhotoStrokes',
+      description: 'What was drawn on a photo, in parts of its width and height; the photo itself stays as it is.',
+    }),
+  )
+
 /** A readings file as it is written; what its texts say is read by `readReadings`. */
 export const readingsShape = z.strictObject({
   format: z.enum(['lapwise-readings/3', 'lapwise-readings/2', 'lapwise-readings/1']),
@@ -118,6 +134,7 @@ export const readingsShape = z.strictObject({
     .check(z.meta({ description: 'What holds for every reading that does not say otherwise.' })),
   readings: listOf(reading, 'readings'),
   findings: z._default(listOf(finding, 'readings'), []),
+  photoStrokes: z._default(listOf(photoStrokes, 'readings'), []),
 })
 
 export type ReadingsShape = z.output<typeof readingsShape>

@@ -499,6 +499,7 @@ const noRun = (id: string): Trouble => ({ kind: 'refused', message: d.trouble.no
 /** The body of an entry of each kind, whichever version it was written in. */
 const bodiesNow: { readonly [K in SideKind]: (schemaVersion: number, body: unknown) => unknown } = {
   photo: (_, body) => body,
+  'photo-strokes': (_, body) => body,
   'sign-off': signOffOf,
   'day-log': dayLogOf,
   'locate-ticket': locateTicketOf,

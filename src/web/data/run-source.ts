@@ -14,6 +14,7 @@ import type {
   FreeFindingEndBody,
   LocateTicketBody,
   PhotoBody,
+  PhotoStrokesBody,
   SignOffBody,
 } from '../../formats/entry/entry-kinds.ts'
 import type { SignOff } from '../../formats/entry/sign-off.ts'
@@ -93,6 +94,7 @@ export type ReadingAnswer =
 /** What a device records at a run besides readings, as it is read: older versions as the newest. */
 export interface SideBodies {
   readonly photo: PhotoBody
+  readonly 'photo-strokes': PhotoStrokesBody
   readonly 'sign-off': SignOff
   readonly 'day-log': DayLogBody
   readonly 'locate-ticket': LocateTicketBody

@@ -239,11 +239,12 @@ export function EntryPanel(props: Props) {
         of={of}
         isHold={requirement.hold}
         photos={photos}
+        strokes={side.strokes}
         by={by}
         again={sideAgain}
       />
     ),
-    [source, kept.id, of, requirement, photos, by, sideAgain, m],
+    [source, kept.id, of, requirement, photos, side.strokes, by, sideAgain, m],
   )
   const visitPart = useMemo(
     () => (

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'preact/hooks'
+import type { PhotoStrokes } from '../../core/record/photo-strokes.ts'
 import type { PhotoBody } from '../../formats/entry/entry-kinds.ts'
 import { now } from '../data/device.ts'
 import { later } from '../data/later.ts'
@@ -9,12 +10,11 @@ import { asWritten, m } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { devicePosition } from './device-position.ts'
-import type { PreparedPhoto } from './photo-file.ts'
 import { PhotoImage } from './photo-image.tsx'
 import { shrunk } from './photo-size.ts'
 import { preferences, setPreferences } from './preferences.ts'
 
-const markUp = partOf(() => import('./mark-up.tsx'))
+const drawing = partOf(() => import('./draw-on-photo.tsx'))
 const cameraPart = partOf(() => import('./camera.tsx'))
 
 /** Whether this browser shows a page what the camera sees. */
@@ -27,6 +27,8 @@ interface Props {
   readonly of: string | null
   readonly isHold: boolean
   readonly photos: readonly KeptEntry<'photo'>[]
+  /** What is drawn on the photos of the run. */
+  readonly strokes: readonly PhotoStrokes[]
   readonly by: string
   /** Told the hash of each that is kept. */
   readonly kept?: (sha256: string) => void
@@ -39,7 +41,7 @@ type Adding =
   | { readonly state: 'failed'; readonly trouble: Pick<Trouble, 'message' | 'problems'> }
 
 /** The photos of one requirement: taken with the camera or added from files, several of them. */
-export function Photos({ source, run, of, isHold, photos, by, kept: tell, again }: Props) {
+export function Photos({ source, run, of, isHold, photos, strokes, by, kept: tell, again }: Props) {
   const camera = useRef<HTMLInputElement>(null)
   const files = useRef<HTMLInputElement>(null)
   const [adding, setAdding] = useState<Adding>({ state: 'idle' })
@@ -48,23 +50,6 @@ export function Photos({ source, run, of, isHold, photos, by, kept: tell, again 
   const [isShooting, setShooting] = useState(false)
   const [drawnOn, setDrawnOn] = useState<KeptEntry<'photo'> | null>(null)
 
-  const keep = async (
-    photo: Omit<PreparedPhoto, 'origin'>,
-    more: Pick<PhotoBody, 'takenAt' | 'position' | 'cameraPosition' | 'drawnOn'>,
-  ) => {
-    const { bytes, type, width, height } = photo
-    const body: PhotoBody = {
-      sha256: await sha256Of(bytes),
-      type,
-      bytes: bytes.byteLength,
-      width,
-      height,
-      of,
-      note: null,
-      ...more,
-    }
-    return source.savePhoto(run, bytes, body, by)
-  }
   const fail = (trouble: Pick<Trouble, 'message' | 'problems'>): false => {
     setAdding({ state: 'failed', trouble })
     return false
@@ -87,7 +72,12 @@ export function Photos({ source, run, of, isHold, photos, by, kept: tell, again 
       const { origin } = prepared.value
       const takenAt = origin.takenAt ?? takenHere
       const witness = keepsPosition && origin.position !== null ? { cameraPosition: origin.position } : {}
-      const kept = await keep(prepared.value, { takenAt, position, ...witness, drawnOn: null })
+      const { bytes, type, width, height } = prepared.value
+      const body: PhotoBody = {
+        ...{ sha256: await sha256Of(bytes), type, bytes: bytes.byteLength, width, height },
+        ...{ takenAt, position, ...witness, of, drawnOn: null, note: null },
+      }
+      const kept = await source.savePhoto(run, bytes, body, by)
       if (!kept.ok) return fail(kept.error)
       tell?.(kept.value.body.sha256)
     }
@@ -128,7 +118,12 @@ export function Photos({ source, run, of, isHold, photos, by, kept: tell, again 
         <ul class="photo-list plain">
           {photos.map((photo, i) => (
             <li key={photo.id}>
-              <PhotoImage source={source} sha256={photo.body.sha256} words={m.photo.nth(i + 1, photos.length)} />
+              <PhotoImage
+                source={source}
+                sha256={photo.body.sha256}
+                words={m.photo.nth(i + 1, photos.length)}
+                strokes={strokes}
+              />
               <p class="hint">{photoWords(photo)}</p>
               <label class="caption">
                 <span>{m.photo.caption}</span>
@@ -196,22 +191,14 @@ export function Photos({ source, run, of, isHold, photos, by, kept: tell, again 
         </LaterPart>
       )}
       {drawnOn !== null && (
-        <LaterPart part={markUp} title={m.markUp.title}>
-          {({ MarkUp }) => (
-            <MarkUp
-              source={source}
+        <LaterPart part={drawing} title={m.markUp.title}>
+          {({ DrawOnPhoto }) => (
+            <DrawOnPhoto
+              {...{ source, run, by }}
               photo={drawnOn}
+              drawn={strokes.filter(({ photo }) => photo === drawnOn.body.sha256)}
+              saved={again}
               close={() => setDrawnOn(null)}
-              keep={async (bytes, width, height) => {
-                const { takenAt, position, cameraPosition, sha256 } = drawnOn.body
-                const witness = cameraPosition === undefined ? {} : { cameraPosition }
-                const prepared = { bytes, type: 'image/jpeg', width, height } as const
-                const kept = await keep(prepared, { takenAt, position, ...witness, drawnOn: sha256 })
-                setDrawnOn(null)
-                if (kept.ok) tell?.(kept.value.body.sha256)
-                if (!kept.ok) fail(kept.error)
-                await again()
-              }}
             />
           )}
         </LaterPart>

@@ -1,10 +1,14 @@
 import { useCallback, useEffect, useState } from 'preact/hooks'
+import type { PhotoStrokes } from '../../core/record/photo-strokes.ts'
+import { photoStrokes } from '../../formats/entry/photo-strokes.ts'
 import type { KeptEntry, RunSource, SideKind, Trouble } from '../data/run-source.ts'
 
 /** What is recorded at a run besides readings, each kind in the order of storing. */
 export interface SideEntries {
   /** Each as it was described last. */
   readonly photos: readonly KeptEntry<'photo'>[]
+  /** What is drawn on them. */
+  readonly strokes: readonly PhotoStrokes[]
   readonly signatures: readonly KeptEntry<'sign-off'>[]
   readonly logs: readonly KeptEntry<'day-log'>[]
   readonly tickets: readonly KeptEntry<'locate-ticket'>[]
@@ -16,6 +20,7 @@ export interface SideEntries {
 
 const none: SideEntries = {
   photos: [],
+  strokes: [],
   signatures: [],
   logs: [],
   tickets: [],
@@ -36,16 +41,18 @@ export function useSideEntries(
   const [entries, setEntries] = useState<SideEntries>(none)
   const again = useCallback(async (): Promise<void> => {
     const read = <K extends SideKind>(kind: K) => source.entries(run, kind)
-    const [photos, signatures, logs, tickets, assignments] = await Promise.all([
+    const [photos, strokes, signatures, logs, tickets, assignments] = await Promise.all([
       read('photo'),
+      read('photo-strokes'),
       read('sign-off'),
       read('day-log'),
       read('locate-ticket'),
       read('assignment'),
     ])
-    if (photos.ok && signatures.ok && logs.ok && tickets.ok && assignments.ok) {
+    if (photos.ok && strokes.ok && signatures.ok && logs.ok && tickets.ok && assignments.ok) {
       setEntries({
         photos: photos.value.filter(({ isSuperseded }) => !isSuperseded),
+        strokes: photoStrokes(strokes.value),
         signatures: signatures.value,
         logs: logs.value,
         tickets: tickets.value,
@@ -54,7 +61,7 @@ export function useSideEntries(
         isLoaded: true,
       })
     } else {
-      const failed = [photos, signatures, logs, tickets, assignments].find((answer) => !answer.ok)
+      const failed = [photos, strokes, signatures, logs, tickets, assignments].find((answer) => !answer.ok)
       if (failed !== undefined && !failed.ok) setEntries((before) => ({ ...before, trouble: failed.error }))
     }
   }, [source, run])

@@ -391,7 +391,8 @@ export const en = {
       `${latitude}, ${longitude}; the device says ±${metres} m`,
     drawn: 'drawn on',
     caption: 'What it shows',
-    draw: 'Draw on a copy',
+    draw: 'Draw on it',
+    markedBy: (by: string) => `marked by ${by}`,
     options: 'Size and position',
     size: (edge: number, percent: number) =>
       `Photos are shrunk to ${edge} pixels along the long edge, JPEG at ${percent} %, and turned upright; the time that the camera wrote is kept.`,
@@ -406,9 +407,9 @@ export const en = {
     otherWay: 'Use the camera of the device',
   },
   markUp: {
-    title: 'Draw on a copy',
-    how: 'Draw on the photo by pointer, or add a mark and move it with the buttons. The photo itself stays as it is.',
-    add: { arrow: 'Add an arrow', circle: 'Add a circle' },
+    title: 'Draw on the photo',
+    how: 'Draw by pointer, or add a mark and move it with the buttons. Marks are kept beside the photo, which stays as it is; they can be taken back later.',
+    add: { arrow: 'Add an arrow', circle: 'Add a circle', line: 'Add a line' },
     takeBack: 'Take back the last',
     last: (n: number) => `The last of ${n} marks`,
     left: 'Move left',
@@ -419,7 +420,8 @@ export const en = {
     smaller: 'Smaller',
     turn: 'Turn',
     leave: 'Leave',
-    keep: 'Keep the copy',
+    keep: 'Keep the marks',
+    notKept: 'The marks were not kept.',
   },
   sign: {
     title: 'Sign-off',

@@ -401,7 +401,8 @@ export const es: Messages = {
     position: (latitude, longitude, metres) => `${latitude}, ${longitude}; el dispositivo dice ±${metres} m`,
     drawn: 'dibujada',
     caption: 'Qué muestra',
-    draw: 'Dibujar en una copia',
+    draw: 'Dibujar en ella',
+    markedBy: (by) => `marcada por ${by}`,
     options: 'Tamaño y posición',
     size: (edge, percent) =>
       `Las fotos se reducen a ${edge} píxeles en el lado largo, JPEG al ${percent} %, y se enderezan; se conserva la hora que escribió la cámara.`,
@@ -417,9 +418,9 @@ export const es: Messages = {
     otherWay: 'Usar la cámara del dispositivo',
   },
   markUp: {
-    title: 'Dibujar en una copia',
-    how: 'Dibuje sobre la foto con el dedo o el ratón, o añada una marca y muévala con los botones. La foto misma queda como está.',
-    add: { arrow: 'Añadir una flecha', circle: 'Añadir un círculo' },
+    title: 'Dibujar en la foto',
+    how: 'Dibuje con el dedo o el ratón, o añada una marca y muévala con los botones. Las marcas se guardan aparte de la foto, que queda como está; se pueden quitar más tarde.',
+    add: { arrow: 'Añadir una flecha', circle: 'Añadir un círculo', line: 'Añadir una línea' },
     takeBack: 'Quitar la última',
     last: (n) => `La última de ${n} marcas`,
     left: 'Mover a la izquierda',
@@ -430,7 +431,8 @@ export const es: Messages = {
     smaller: 'Más pequeña',
     turn: 'Girar',
     leave: 'Salir',
-    keep: 'Guardar la copia',
+    keep: 'Guardar las marcas',
+    notKept: 'Las marcas no se guardaron.',
   },
   sign: {
     title: 'Firma',

@@ -7,6 +7,7 @@ const kinds: Readonly<Record<EntryKind, (n: number) => string>> = {
   run: of('version of a run', 'versions of runs'),
   reading: of('reading', 'readings'),
   photo: of('photo', 'photos'),
+  'photo-strokes': of('drawing on a photo', 'drawings on photos'),
   'sign-off': of('signature', 'signatures'),
   'day-log': of('day log', 'day logs'),
   'locate-ticket': of('locate ticket', 'locate tickets'),

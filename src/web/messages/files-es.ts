@@ -48,6 +48,7 @@ export const filesEs: FilesWords = {
     run: of('versión de un tramo', 'versiones de tramos'),
     reading: of('lectura', 'lecturas'),
     photo: of('foto', 'fotos'),
+    'photo-strokes': of('dibujo sobre una foto', 'dibujos sobre fotos'),
     'sign-off': of('firma', 'firmas'),
     'day-log': of('parte diario', 'partes diarios'),
     'locate-ticket': of('aviso de localización', 'avisos de localización'),

@@ -1,3 +1,4 @@
+import type { PhotoStrokes } from '../../core/record/photo-strokes.ts'
 import { photoAskedEarlier } from '../../core/record/readings-in-force.ts'
 import { askedEarlierReason } from '../../core/record/record-saying.ts'
 import { readableIn } from '../../core/requirements/readable-in.ts'
@@ -13,10 +14,11 @@ interface Props {
   readonly source: RunSource
   readonly judged: JudgedRun
   readonly photos: readonly KeptEntry<'photo'>[]
+  readonly strokes: readonly PhotoStrokes[]
 }
 
 /** What an earlier version of the run asked and the one in force does not, in a fold of its own; nothing where there is none. */
-export function AskedEarlierFold({ source, judged, photos }: Props) {
+export function AskedEarlierFold({ source, judged, photos, strokes }: Props) {
   const { askedEarlier, run } = judged
   const shown = photosAskedEarlier(judged, photos)
   const count = askedEarlier.length + shown.length
@@ -46,7 +48,12 @@ export function AskedEarlierFold({ source, judged, photos }: Props) {
               <p>
                 {m.earlier.photo}, {body.of}
               </p>
-              <PhotoImage source={source} sha256={body.sha256} words={`${m.earlier.photo}, ${body.of}`} />
+              <PhotoImage
+                source={source}
+                sha256={body.sha256}
+                words={`${m.earlier.photo}, ${body.of}`}
+                strokes={strokes}
+              />
               <p class="hint">
                 {[
                   momentWords(capturedAt),

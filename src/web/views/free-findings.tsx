@@ -109,7 +109,12 @@ function FreeFindingItem({ source, judged, side, run, again, one }: ItemProps) {
         <ul class="photo-list plain">
           {shots.map((sha256, i) => (
             <li key={sha256}>
-              <PhotoImage source={source} sha256={sha256} words={m.photo.nth(i + 1, shots.length)} />
+              <PhotoImage
+                source={source}
+                sha256={sha256}
+                words={m.photo.nth(i + 1, shots.length)}
+                strokes={side.strokes}
+              />
             </li>
           ))}
         </ul>

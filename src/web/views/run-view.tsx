@@ -163,7 +163,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
           near={setNear}
           standing={standing}
         >
-          <AskedEarlierFold source={source} judged={judged} photos={side.photos} />
+          <AskedEarlierFold source={source} judged={judged} photos={side.photos} strokes={side.strokes} />
         </WalkPane>
       )}
       {isBuilt && route.pane === 'findings' && (
@@ -191,7 +191,9 @@ function OpenRun({ source, route, ...first }: OpenProps) {
           {({ RecordPane }) => <RecordPane source={source} judged={judged} run={route.run} />}
         </LaterPart>
       )}
-      {isBuilt && route.pane === 'record' && <AskedEarlierFold source={source} judged={judged} photos={side.photos} />}
+      {isBuilt && route.pane === 'record' && (
+        <AskedEarlierFold source={source} judged={judged} photos={side.photos} strokes={side.strokes} />
+      )}
       {isBuilt && (route.pane === 'record' || route.pane === 'layout') && <ShelfNote judged={judged} />}
       {isBuilt && route.pane === 'layout' && (
         <LaterPart part={layoutPane} title={m.run.pane.layout}>

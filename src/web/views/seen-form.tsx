@@ -137,6 +137,7 @@ export function SeenForm({ source, judged, side, run, first, again, done }: Prop
         run={run}
         of={null}
         isHold={false}
+        strokes={side.strokes}
         photos={side.photos.filter(({ body }) => body.of === null && photos.includes(body.sha256))}
         by={by.trim()}
         kept={(sha256) => change({ photos: [...latest.current.photos, sha256] })}

@@ -32,8 +32,10 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
   const hash = useHash(
     useMemo(
       () =>
-        side.isLoaded && judged.run.version !== undefined ? recordText(judged, photoHashes(photos, new Map())) : null,
-      [judged, side.isLoaded, photos],
+        side.isLoaded && judged.run.version !== undefined
+          ? recordText(judged, photoHashes(photos, new Map()), side.strokes)
+          : null,
+      [judged, side.isLoaded, photos, side.strokes],
     ),
   )
   const first = useHash(useMemo(() => firstRecordText(judged), [judged]))

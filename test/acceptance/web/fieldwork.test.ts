@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url'
 import { expect, type Page, test } from '@playwright/test'
 import { withExif } from '../../fixtures/exif-photo.ts'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+import { keptPhotos, keptStrokes } from './offline-device.ts'
 import { serverOfFile } from './server-of-file.ts'
 
 const server = serverOfFile()
@@ -156,9 +157,9 @@ test('next and previous by key, and back to where one came from', async ({ page 
   await expect(page).toHaveURL(/findings$/)
 })
 
-test('photos are turned upright, keep the time of their camera, and are drawn on in a copy', { tag: '@phone' }, async ({
-  page,
-}) => {
+test('photos are turned upright, keep the time of their camera, and are drawn on beside them', {
+  tag: '@phone',
+}, async ({ page }) => {
   const run = await addRun(page, 'Photos')
   await open(page, '/walk/post-8/rail-height', run)
   await page.getByLabel('Read by').fill('R. Quist')
@@ -178,24 +179,56 @@ test('photos are turned upright, keep the time of their camera, and are drawn on
   await expect(pictures.first()).toContainText(time)
   await expect(pictures.first()).toContainText('R. Quist')
 
-  await pictures.first().getByRole('button', { name: 'Draw on a copy' }).click()
-  const dialog = page.getByRole('dialog', { name: 'Draw on a copy' })
+  // Strokes lie over the photo, which stays as it is; what they are is kept beside it.
+  const bytesBefore = await keptPhotos(page)
+  const draw = pictures.first().getByRole('button', { name: 'Draw on it' })
+  const dialog = page.getByRole('dialog', { name: 'Draw on the photo' })
+  const button = (name: string) => dialog.getByRole('button', { name, exact: true })
+  const strokes = image.locator('xpath=..').locator('svg')
+  await draw.click()
   // Without a pointer that drags: marks are added and moved by buttons.
-  await dialog.getByRole('button', { name: 'Add a circle' }).press('Enter')
-  await dialog.getByRole('button', { name: 'Move left' }).press('Enter')
-  await dialog.getByRole('button', { name: 'Larger' }).press('Enter')
+  await button('Add a circle').press('Enter')
+  await button('Move left').press('Enter')
+  await button('Larger').press('Enter')
+  // By pointer, from the upper left corner to the middle.
+  const pad = (await dialog.locator('.mark-up-pad').boundingBox())!
+  await page.mouse.move(pad.x + 1, pad.y + 1)
+  await page.mouse.down()
+  await page.mouse.move(pad.x + pad.width / 2, pad.y + pad.height / 2, { steps: 4 })
+  await page.mouse.up()
   await expectAccessible(page)
-  await dialog.getByRole('button', { name: 'Keep the copy' }).click()
-  await expect(pictures).toHaveCount(2)
-  await expect(pictures.last()).toContainText('drawn on')
+  await button('Keep the marks').click()
+  await expect(dialog).toHaveCount(0)
+  await expect(strokes).toHaveCount(1)
+  await expect(pictures.getByRole('img', { name: 'marked by R. Quist' })).toHaveCount(1)
+  const [arrow] = (await keptStrokes(page)) as [{ kind: string; points: number[][] }[]]
+  // A circle is added where circles were chosen last, and so is what the pointer draws.
+  expect(arrow.map(({ kind }) => kind)).toEqual(['circle', 'circle'])
+  // The circle stands 6 pixels left of the middle of 120, a fortieth of 240.
+  expect(arrow[0]!.points[0]).toEqual([0.45, 0.5])
+  for (const [i, part] of [0, 0, 0.5, 0.5].entries())
+    expect(Math.abs(arrow[1]!.points.flat()[i]! - part)).toBeLessThan(0.02)
+  // Taken back and added to later, after a reload.
+  await page.reload()
+  await expect(strokes).toHaveCount(1)
+  await draw.click()
+  await button('Take back the last').click()
+  await button('Add an arrow').click()
+  await button('Keep the marks').click()
+  await expect(strokes).toHaveCount(2)
+  expect((await keptStrokes(page)).map((one) => one.map(({ kind }) => kind))).toEqual([
+    ['circle', 'circle'],
+    ['circle'],
+    ['arrow'],
+  ])
+  await expect(pictures).toHaveCount(1)
+  expect(await keptPhotos(page)).toEqual(bytesBefore)
 
-  // The next reading names both.
+  // The next reading names the photo.
   await length(page).fill('31')
   await save(page)
-  await expect(past(page).first()).toContainText('Photos (2)')
+  await expect(past(page).first()).toContainText('Photos (1)')
   await expectAccessible(page)
-  await page.reload()
-  await expect(pictures).toHaveCount(2)
 })
 
 test('a photo is shrunk to the size stated, unless its original is kept', { tag: '@phone' }, async ({ page }) => {

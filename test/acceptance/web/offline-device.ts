@@ -115,6 +115,16 @@ const askTable = (page: Page, table: string, ask: 'getAll' | 'count'): Promise<u
     [table, ask] as const,
   )
 
+/** Names, and so contents, of the photos on the device's disk. */
+export const keptPhotos = async (page: Page): Promise<readonly string[]> =>
+  ((await askTable(page, 'photos', 'getAll')) as { readonly sha256: string }[]).map(({ sha256 }) => sha256)
+
+/** What was drawn on photos, entry by entry in the order of keeping. */
+export async function keptStrokes(page: Page): Promise<readonly { kind: string; points: number[][] }[][]> {
+  const all = (await askTable(page, 'entries', 'getAll')) as { kind: string; body: { strokes: never } }[]
+  return all.flatMap(({ kind, body }) => (kind === 'photo-strokes' ? [body.strokes] : []))
+}
+
 /** Every reading on the device's disk, in the order that counts. */
 export async function keptReadings(page: Page): Promise<readonly KeptReading[]> {
   const all = await askTable(page, 'entries', 'getAll')

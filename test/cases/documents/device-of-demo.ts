@@ -20,7 +20,7 @@ const strokes: [number, number][][] = [
 /** Ids as a device makes them, counted on from that of the run: its readings, then all else. */
 const idOf = (count: number): string => `0190a1b2-${count.toString(16).padStart(4, '0')}-7000-8000-000000000000`
 const run = idOf(0)
-const others = ['log-1', 'log-2', 'ticket', 'photo-1', 'photo-2', 'photo-3', 'sign-1', 'sign-2']
+const others = ['log-1', 'log-2', 'ticket', 'photo-1', 'photo-2', 'photo-3', 'sign-1', 'sign-2', 'marks-1', 'marks-2']
 
 const entry = (name: string, kind: EntryKind, body: unknown, more: Partial<Entry> = {}): Entry => ({
   ...{
@@ -42,7 +42,16 @@ export const onDevice = (judged: JudgedRun): JudgedRun =>
     judged.readings.map((reading) => ({ ...reading, id: idOf(Number(reading.id.slice(1))) })),
   )
 
-/** What a phone would export of a run and its readings, with a log, a ticket, two signatures and `photos` of post 1. */
+/** An arrow on a photo, which was first drawn elsewhere. */
+const arrow = (photo: string, to: readonly [number, number]) => ({
+  ...{ photo, width: 64, height: 48 },
+  strokes: [{ kind: 'arrow', points: [[0.25, 0.5], to] }] as const,
+})
+
+/**
+ * What a phone would export of a run and its readings, with a log, a ticket, two signatures and `photos` of post 1, the
+ * first of them drawn on.
+ */
 export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Uint8Array[]): DeviceFile {
   const { readings } = judged
   const entered = photos.map(sha256)
@@ -51,10 +60,15 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
     judged.freeFindings,
     entered.map((sha256) => ({ body: { sha256 } })),
   )
+  const drawn = entered.slice(0, 1).map((photo) => ({
+    ...{ id: idOf(0xf000 + others.indexOf('marks-2')), ...arrow(photo, [0.75, 0.5]) },
+    ...{ by: 'T. Alvarez', at: '2016-05-10T02:20:00.000Z' },
+  }))
   const signed = {
     ...{ name: 'J. Okafor', role: 'Inspector', signature: { kind: 'drawn', strokes } },
-    ...{ recordHash: sha256(recordTextOf(judged, entered)), hashRule },
+    ...{ recordHash: sha256(recordTextOf(judged, entered, drawn)), hashRule },
     ...{ version: pinned(judged, sha256).run.version!.id, readings: readings.map(({ id }) => id), photos: named },
+    ...(drawn.length === 0 ? {} : { photoStrokes: drawn.map(({ id }) => id) }),
     acceptance: judged.judgement.acceptance,
     ...{ unproven: judged.judgement.unproven.map(({ requirement }) => requirement), statement: 'Seen on site.' },
   }
@@ -84,6 +98,12 @@ export function deviceOf(judged: JudgedRun, runFile: string, photos: readonly Ui
           position: { latitude: 40.12345, longitude: -105.54321, accuracy: 4.2, fixedAt: '2016-05-09T14:25:00.000Z' },
         }),
       ),
+      ...entered.slice(0, 1).flatMap((photo) => [
+        entry('marks-1', 'photo-strokes', arrow(photo, [0.25, 0.75])),
+        entry('marks-2', 'photo-strokes', arrow(photo, [0.75, 0.5]), {
+          supersedes: idOf(0xf000 + others.indexOf('marks-1')),
+        }),
+      ]),
       entry('sign-1', 'sign-off', signed, {
         ...{ author: 'J. Okafor', capturedAt: '2016-05-12T17:00:00.000Z' },
       }),

@@ -1,11 +1,11 @@
 import { execFileSync, spawnSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll } from 'vitest'
 
 /** Programs that nobody here wrote, from Debian's packages poppler-utils, qpdf and python3. */
-export type OutsideProgram = 'pdftotext' | 'pdffonts' | 'pdfimages' | 'pdfinfo' | 'qpdf' | 'python3'
+export type OutsideProgram = 'pdftotext' | 'pdffonts' | 'pdfimages' | 'pdfinfo' | 'pdftoppm' | 'qpdf' | 'python3'
 
 /** Whether `program` is installed; says so where it is not, so that a skipped check is seen. */
 export function isInstalled(program: OutsideProgram): boolean {
@@ -37,3 +37,12 @@ const statusOf = (program: OutsideProgram, ...words: readonly string[]): number 
 /** All text of a PDF in the order in which it was set, with single spaces, and without places to break a word. */
 export const textOf = (path: string): string =>
   outputOf('pdftotext', '-raw', path, '-').replaceAll('\u200b', '').replace(/\s+/g, ' ')
+
+/** Red, green and blue of each pixel of a page, drawn at 72 pixels an inch. */
+export function pixelsOf(path: string, page: number): { readonly width: number; readonly pixels: Uint8Array } {
+  const out = `${path}-${page}`
+  outputOf('pdftoppm', '-r', '72', '-singlefile', '-f', `${page}`, '-l', `${page}`, path, out)
+  const ppm = readFileSync(`${out}.ppm`)
+  const head = /^P6\s(\d+)\s\d+\s255\s/.exec(ppm.subarray(0, 40).toString('latin1'))!
+  return { width: Number(head[1]), pixels: ppm.subarray(head[0].length) }
+}

@@ -12,7 +12,8 @@ import { inches, sampleReading } from '../../fixtures/record-inputs.ts'
 import { sha256 } from '../../fixtures/record-text-of.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
 import { demoVersions } from '../../fixtures/three-versions.ts'
-import { fileOf, isInstalled, outputOf, qpdfCheck, textOf } from './outside-programs.ts'
+import { fileOf, isInstalled, outputOf, pixelsOf, qpdfCheck, textOf } from './outside-programs.ts'
+import { pngOf } from './png-of.ts'
 
 const options = {
   page: 'letter',
@@ -28,7 +29,7 @@ const options = {
 const pdfOf = async (judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> =>
   (await writeRecord(judged, options)).pdf
 
-const noSide = { signed: [], photos: [], photosHere: new Set<string>(), assignments: [] }
+const noSide = { signed: [], photos: [], photoStrokes: [], photosHere: new Set<string>(), assignments: [] }
 
 function demoJudged(changes: object = {}): JudgedRun {
   const demo = demoProject()
@@ -254,3 +255,54 @@ test.skipIf(!isInstalled('pdftotext'))(
     for (const words of ['second/cable-tight', 'hangs loose', 'photo 2']) expect(part).toContain(words)
   },
 )
+
+test.skipIf(!isInstalled('pdftoppm'))('has what was drawn on a photo over it, where it was drawn', async () => {
+  // Light grey, which nothing else in the record is; drawn through its lower right quarter.
+  const grey = new Uint8Array(pngOf(80, 40, () => 200))
+  const photo = sha256(grey)
+  const drawn = { id: 's', photo, width: 80, height: 40, by: 'M. Reyes', at: '2026-05-04T10:30Z' }
+  const strokes = [
+    {
+      kind: 'line',
+      points: [
+        [0.5, 0.5],
+        [1, 1],
+      ],
+    },
+  ] as const
+  const entry = {
+    ...{ id: 'p1', author: 'J. Okafor', capturedAt: '2026-05-04T15:30:00.000Z', supersedes: null },
+    body: {
+      ...({ sha256: photo, type: 'image/png', bytes: grey.length, width: 80, height: 40 } as const),
+      ...{ takenAt: null, position: null, of: null, drawnOn: null, note: null },
+    },
+  }
+  const entries = { ...noEntries, photos: [entry], photoStrokes: [{ ...drawn, strokes }] }
+  const photos = [{ photo, file: 'p.png', bytes: grey }]
+  const path = fileOf(await pdfOf(demoJudged(), { ...options, entries, photos }), 'drawn.pdf')
+  expect(qpdfCheck(path)).toBe(0)
+  const page = outputOf('pdftotext', '-raw', path, '-')
+    .split('\f')
+    .findIndex((text) => text.includes('marked by M. Reyes, 2026-05-04 10:30'))
+  const drawnPage = pixelsOf(path, page + 1)
+  const ground = boxOf(drawnPage, (red, green, blue) => red === 200 && green === 200 && blue === 200, 20)
+  const ink = boxOf(drawnPage, (red, green, blue) => red > 150 && green < 60 && blue < 60, 1)
+  const part = (value: number, [from, to]: readonly [number, number]) => (value - from) / (to - from)
+  expect(part(ink.x[0], ground.x)).toBeCloseTo(0.5, 1)
+  expect(part(ink.x[1], ground.x)).toBeCloseTo(1, 1)
+  expect(part(ink.y[0], ground.y)).toBeCloseTo(0.5, 1)
+  expect(part(ink.y[1], ground.y)).toBeCloseTo(1, 1)
+})
+
+type IsOfColour = (red: number, green: number, blue: number) => boolean
+
+/** What pixels of a colour lie within, as many as `inRow` of them beside each other: the edges of letters are of any grey. */
+function boxOf({ width, pixels }: ReturnType<typeof pixelsOf>, isOf: IsOfColour, inRow: number) {
+  const all = Array.from({ length: pixels.length / 3 }, (_, i) =>
+    isOf(pixels[3 * i]!, pixels[3 * i + 1]!, pixels[3 * i + 2]!),
+  )
+  const found = all.flatMap((_, i) => (all.slice(i, i + inRow).every(Boolean) ? [i, i + inRow - 1] : []))
+  const reach = (values: readonly number[]) =>
+    [values.reduce((a, b) => Math.min(a, b)), values.reduce((a, b) => Math.max(a, b))] as const
+  return { x: reach(found.map((i) => i % width)), y: reach(found.map((i) => Math.floor(i / width))) }
+}

@@ -18,6 +18,7 @@ test('a record that was signed by rule 2 has the same hash whenever it is read a
   const record = recordText(
     { run: run.value, log, freeFindings: read.value.findings },
     photoHashes(photosNamed(log, [], []), new Map()),
+    read.value.photoStrokes,
   )
   expect(sha256(record)).toBe('b63b82e7f96a4edbaf657c88716e49645583c626b150c3be655033de33cf6877')
 })
@@ -26,5 +27,5 @@ test('a run that is not pinned has no record', () => {
   const { version: _, earlier: _e, layout: _l, ...asked } = JSON.parse(text('run.json'))
   const run = readRun('run.json', JSON.stringify({ ...asked, format: 'lapwise-run/1' }))
   if (!run.ok) throw new Error('the run as asked cannot be read')
-  expect(() => recordText({ run: run.value, log: [], freeFindings: [] }, {})).toThrow(RangeError)
+  expect(() => recordText({ run: run.value, log: [], freeFindings: [] }, {}, [])).toThrow(RangeError)
 })

@@ -64,7 +64,7 @@ const outputs: Readonly<Record<string, readonly [(keyof typeof own)[], (print: P
       recordContents(
         recordInput(judged, print),
         { printedAt: '2026-05-05T09:00:00Z', author: '', hash: '' },
-        { signed: [], photos: [photo], photosHere: new Set([photo.body.sha256]), assignments: [] },
+        { signed: [], photos: [photo], photoStrokes: [], photosHere: new Set([photo.body.sha256]), assignments: [] },
       ),
   ],
   'crew sheet': [['run', 'route'], (print) => crewSheetContents(recordInput(judged, print), null)],

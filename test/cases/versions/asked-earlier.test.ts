@@ -42,7 +42,7 @@ const judged = judgeKnown(required.value, readings)
 const contents = recordContents(
   recordInput(judged, english(null)),
   { printedAt: '2026-05-13T09:00:00-06:00', author: '', hash: '' },
-  { signed: [], photos, photosHere: new Set(), assignments: [] },
+  { signed: [], photos, photoStrokes: [], photosHere: new Set(), assignments: [] },
 )
 
 describe('what an earlier version asked and this one does not', () => {

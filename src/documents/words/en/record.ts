@@ -89,6 +89,7 @@ export const record = {
   shows: (number: number, place: string, must: string) => `No. ${number}, ${place}: ${must}`,
   timeUnknown: 'time not known',
   drawnOn: (photo: string) => `drawn on ${photo}`,
+  strokesBy: (by: string, at: string) => `marked by ${by}, ${at}`,
   replaced: 'Readings that no longer count',
   noneReplaced: 'None: no reading was corrected or taken again.',
   replacedBy: 'Replaced by',

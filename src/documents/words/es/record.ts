@@ -77,6 +77,7 @@ export const record: typeof english = {
   shows: (number, place, must) => `N.º ${number}, ${place}: ${must}`,
   timeUnknown: 'hora desconocida',
   drawnOn: (photo) => `dibujada sobre ${photo}`,
+  strokesBy: (by, at) => `marcada por ${by}, ${at}`,
   replaced: 'Lecturas que ya no cuentan',
   noneReplaced: 'Ninguna: no se corrigió ni se repitió ninguna lectura.',
   replacedBy: 'Reemplazada por',
