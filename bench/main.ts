@@ -9,20 +9,27 @@ import { benchPage } from './page/main.ts'
 import { benchRunList } from './run-list.ts'
 import { benchVerdicts } from './verdicts.ts'
 
-const benches: readonly (() => readonly BenchRow[] | Promise<readonly BenchRow[]>)[] = [
-  benchLayouts,
-  benchVerdicts,
-  benchFaultyRuns,
-  benchIntegerProgram,
-  benchNeeds,
-  benchPacket,
-  benchRunList,
-  benchPage,
-]
+type Bench = () => readonly BenchRow[] | Promise<readonly BenchRow[]>
+
+const benches: Readonly<Record<string, Bench>> = {
+  layouts: benchLayouts,
+  verdicts: benchVerdicts,
+  'faulty-runs': benchFaultyRuns,
+  'integer-program': benchIntegerProgram,
+  needs: benchNeeds,
+  packet: benchPacket,
+  'run-list': benchRunList,
+  page: benchPage,
+}
+
+/** Those that are named on the command line; without a name all. */
+const wanted = process.argv.length > 2 ? process.argv.slice(2) : Object.keys(benches)
+const unknown = wanted.filter((name) => !Object.hasOwn(benches, name))
+if (unknown.length > 0) throw new Error(`${unknown.join(', ')} is none of: ${Object.keys(benches).join(', ')}`)
 
 const processors = cpus()
 print([`${processors[0]?.model.trim() ?? 'unknown processor'} (${processors.length}), Node ${process.version}`])
-for (const bench of benches) print((await bench()).map(lineOf))
+for (const name of wanted) print((await benches[name]!()).map(lineOf))
 
 function lineOf({ what, figure, aim }: BenchRow): string {
   return `${what.padEnd(72)}${figure.padEnd(36)}${aim === '' ? '' : `aim: ${aim}`}`.trimEnd()

@@ -70,7 +70,7 @@ interface FirstPaths {
 async function firstLoads(browser: Browser, address: string, paths: FirstPaths): Promise<readonly BenchRow[]> {
   const visits = [
     ['the list of runs', paths.list, '.run-link', ''],
-    ['a run', paths.run, '.walk-list a', 'under 150 kB'],
+    ['a run', paths.run, '.walk-list summary', 'under 150 kB'],
     ['a run, at one of its requirements', paths.entry, '.figure svg', 'under 150 kB'],
     ['a site', paths.site, '.picture svg', ''],
   ] as const
@@ -115,7 +115,7 @@ async function readyContext(browser: Browser, address: string): Promise<readonly
 /** Of the page: resolves once the walk and the strip of a run are there and the frame with them is on screen. */
 const whenDrawn = `new Promise((resolve) => {
   const look = () => {
-    if (document.querySelector('.walk-list a') === null || document.querySelector('.strip svg') === null) return requestAnimationFrame(look)
+    if (document.querySelector('.walk-list summary') === null || document.querySelector('.strip svg') === null) return requestAnimationFrame(look)
     requestAnimationFrame(() => setTimeout(() => resolve(performance.now())))
   }
   look()
@@ -291,8 +291,15 @@ async function walking(browser: Browser, address: string, run: LongRun): Promise
   const heights = run.requirements.filter((id) => /^post-1\d\/rail-height$/.test(id))
   const longest: number[] = []
   for (const id of heights) {
+    const link = page.locator(`.walk-list a[href$="/${id}"]`)
+    if ((await link.count()) === 0) {
+      await page
+        .locator(`.walk-list details[data-at="${id.split('/')[0]}"] summary`)
+        .evaluate((fold: HTMLElement) => fold.click())
+      await page.waitForTimeout(700)
+    }
     await page.evaluate('window.longTasks.length = 0')
-    await page.locator(`.walk-list a[href$="/${id}"]`).evaluate((link: HTMLElement) => link.click())
+    await link.evaluate((one: HTMLElement) => one.click())
     await page.waitForTimeout(700)
     await field.pressSequentially('31 1/8', { delay: 60 })
     await page.getByRole('button', { name: 'Save and next' }).click()
