@@ -169,10 +169,10 @@ export const isNotStated = ({ id, unit }: Instrument): boolean => id === notStat
 
 /** The instrument of that id that reads this kind of quantity, or else what stands for one that nobody named. */
 export function instrumentOf(all: readonly Instrument[], id: string | null, kind: QuantityKind): Instrument {
-  const reading = instrumentsReading(all, kind)
+  const reads = ({ unit }: Instrument): boolean => kindOf(unit) === kind
   return (
-    reading.find((one) => one.id === id) ??
-    reading.find(isNotStated) ??
+    all.find((one) => one.id === id && reads(one)) ??
+    all.find((one) => one.id === notStated[kind] && reads(one)) ??
     instruments.find((one) => one.id === notStated[kind])!
   )
 }

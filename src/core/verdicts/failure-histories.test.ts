@@ -8,6 +8,7 @@ import type { Answer, Reading } from '../measurement/reading.ts'
 import type { Computation, Place, Requirement, RequirementLook } from '../requirements/requirement.ts'
 import { exactLength } from '../units/exact-length.ts'
 import { failureHistories } from './failure-histories.ts'
+import { judgeRequirements } from './judge-requirements.ts'
 
 const cited = { measured: '', source: 'test', confirmation: 'published', unit: 'in' } as const
 
@@ -58,7 +59,9 @@ const inches = (value: number): Answer => ({
 /** What is told of each as [failed by, last since, closed by]; readings are named by their place in the log, from 1. */
 function told(requirements: readonly Requirement[], log: readonly (readonly [string, Answer, Partial<Reading>?])[]) {
   const readings = log.map(([of, answer, more], i) => sampleReading(`${i + 1}`, of, answer, more))
-  const histories = failureHistories(requirements, readings, { rule: { kind: 'simple' }, instruments })
+  const rules = { rule: { kind: 'simple' }, instruments } as const
+  const verdicts = judgeRequirements(requirements, readings, rules)
+  const histories = failureHistories(requirements, verdicts, readings, rules)
   return Object.fromEntries(
     [...histories].map(([id, { failed, since, closedBy }]) => [
       id,

@@ -4,14 +4,17 @@ import type { Requirement } from '../requirements/requirement.ts'
 import { restsOn } from '../requirements/rests-on.ts'
 import { type JudgingRules, judgeRequirements } from './judge-requirements.ts'
 import { type RequirementById, recheckedFinding } from './rechecks.ts'
-import type { FailureHistory, ReadVerdict } from './verdict.ts'
+import type { FailureHistory, ReadVerdict, Verdict } from './verdict.ts'
 
 /**
  * Every requirement that fails or once failed by a reading that nobody corrected, by its id. A failure that came of
  * readings not yet complete, as of half a line, and that no reading was taken back for, is none.
+ *
+ * @param verdicts  on all of the readings, in the order of the requirements
  */
 export function failureHistories(
   requirements: readonly Requirement[],
+  verdicts: readonly Verdict[],
   readings: readonly Reading[],
   rules: JudgingRules,
 ): ReadonlyMap<string, FailureHistory> {
@@ -25,11 +28,14 @@ export function failureHistories(
     else list.push(i)
   }
   const histories = new Map<string, FailureHistory>()
-  for (const requirement of requirements) {
-    const events = restsOn(requirement)
+  for (const [i, requirement] of requirements.entries()) {
+    const read = restsOn(requirement)
+    // Of most nothing was read twice: they have failed if they fail.
+    if (verdicts[i]!.verdict !== 'fails' && read.every((of) => (places.get(of)?.length ?? 0) < 2)) continue
+    const events = read
       .flatMap((of) => places.get(of) ?? [])
       .sort((a, b) => a - b)
-      .map((i) => readings[i]!)
+      .map((at) => readings[at]!)
     const history = historyOf(requirement, events, rules, byId)
     if (history !== null) histories.set(requirement.id, history)
   }

@@ -19,7 +19,7 @@ export function judgeRun(
   free: readonly FreeFinding[] = [],
 ): Judgement {
   const verdicts = judgeRequirements(requirements, readings, rules)
-  const failures = failureHistories(requirements, readings, rules)
+  const failures = failureHistories(requirements, verdicts, readings, rules)
   const open = new Set([...failures.values()].filter(isNotRechecked).map(({ requirement }) => requirement))
   const freeFindings = placeFreeFindings(model, free)
   return {
