@@ -9,7 +9,8 @@ import { benchPage } from './page/main.ts'
 import { benchRunList } from './run-list.ts'
 import { benchVerdicts } from './verdicts.ts'
 
-type Bench = () => readonly BenchRow[] | Promise<readonly BenchRow[]>
+type Rows = readonly BenchRow[]
+type Bench = () => Rows | Promise<Rows> | AsyncIterable<Rows>
 
 const benches: Readonly<Record<string, Bench>> = {
   layouts: benchLayouts,
@@ -29,7 +30,10 @@ if (unknown.length > 0) throw new Error(`${unknown.join(', ')} is none of: ${Obj
 
 const processors = cpus()
 print([`${processors[0]?.model.trim() ?? 'unknown processor'} (${processors.length}), Node ${process.version}`])
-for (const name of wanted) print((await benches[name]!()).map(lineOf))
+for (const name of wanted) {
+  const bench = benches[name]!()
+  for await (const rows of Symbol.asyncIterator in bench ? bench : [bench]) print(rows.map(lineOf))
+}
 
 function lineOf({ what, figure, aim }: BenchRow): string {
   return `${what.padEnd(72)}${figure.padEnd(36)}${aim === '' ? '' : `aim: ${aim}`}`.trimEnd()

@@ -15,8 +15,11 @@ const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile:
 /** How many times slower than this machine the phone is taken to be. */
 const slower = 6
 
-/** How large and how quick the built page is, in the browser that the tests use, against a server as a person starts it. */
-export async function benchPage(): Promise<readonly BenchRow[]> {
+/**
+ * How large and how quick the built page is, in the browser that the tests use, against a server as a person starts it.
+ * Each part's rows as soon as it is done: the whole takes minutes.
+ */
+export async function* benchPage(): AsyncGenerator<readonly BenchRow[]> {
   const found = await findBrowser()
   const folder = await temporaryFolder()
   const server = await startServerProcess(folder)
@@ -27,18 +30,16 @@ export async function benchPage(): Promise<readonly BenchRow[]> {
     const long = await addLongRun(server.address, 500, 2000)
     const longest = await addLongRun(server.address, 4300, 2)
     const paths = { list: '/', run: `/runs/${demo}`, site: '/need' }
-    const rows = [
-      ...(await firstLoads(browser, server.address, { ...paths, entry: `/runs/${demo}/walk/post-8/rail-height` })),
-      ...(await opening(browser, server.address, long)),
-      await typing(browser, server.address, long, keypad),
-      await typing(browser, server.address, long, keyboard),
-      ...(await walking(browser, server.address, long)),
-      await wholeWalk(browser, server.address, longest),
-      ...(await listing(browser, server.address)),
-    ]
+    yield await firstLoads(browser, server.address, { ...paths, entry: `/runs/${demo}/walk/post-8/rail-height` })
+    yield await opening(browser, server.address, long)
+    yield [await typing(browser, server.address, long, keypad)]
+    yield [await typing(browser, server.address, long, keyboard)]
+    yield await walking(browser, server.address, long)
+    yield [await wholeWalk(browser, server.address, longest)]
+    yield await listing(browser, server.address)
     // One browser at a time: two share the processor.
     await browser.close()
-    return [...rows, ...(await benchLighthouse(server.address, paths, found))]
+    yield await benchLighthouse(server.address, paths, found)
   } finally {
     await browser.close()
     await server.stop()
