@@ -51,6 +51,12 @@ export function besideWords(place: string, print: Print): string {
   return named[path] ?? named[path.replace(/\[\]$/, '')] ?? named[path.split('.').at(-1)!] ?? print.theirs(place)
 }
 
+/** What a field is called, as the label of a form has it. */
+export function fieldWords(field: SheetField, print: Print): string {
+  const text = sheetWords(print).fields[field]
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}
+
 export const answerWords = (value: boolean | 'notStated', print: Print): string =>
   saidWords({ kind: 'answer', is: value === 'notStated' ? value : value ? 'yes' : 'no' }, print)
 

@@ -64,7 +64,11 @@ export function FieldView({ field, problems, change }: Props) {
 
 /** Whether a field takes a row of its own. */
 const isLong = ({ kind, choices }: FormField): boolean =>
-  kind === 'check' || kind === 'text' || kind === 'lengths' || choices.some(({ label }) => label.length > 10)
+  kind === 'check' ||
+  kind === 'text' ||
+  kind === 'words' ||
+  kind === 'lengths' ||
+  choices.some(({ label }) => label.length > 10)
 
 type InputProps = Pick<Props, 'field' | 'change'> & { readonly shared: object }
 
@@ -99,6 +103,7 @@ function TextInput({ field, shared, change }: InputProps) {
     },
   }
   if (field.kind === 'date') return <input {...common} type="date" />
+  if (field.kind === 'words') return <textarea {...common} rows={2} />
   return (
     <input
       {...common}

@@ -10,8 +10,8 @@ export interface Choice {
 /** One field of the form; its place is the one that a problem of its file would name. */
 export interface FormField {
   readonly place: string
-  /** `length` and `lengths` are along a rail, with their units, and are numbers of inches once they are read. */
-  readonly kind: 'number' | 'text' | 'choice' | 'pictures' | 'check' | 'date' | 'length' | 'lengths'
+  /** `words` are a text of some sentences or lines; `length` and `lengths` are along a rail, with their units, and are numbers of inches once they are read. */
+  readonly kind: 'number' | 'text' | 'words' | 'choice' | 'pictures' | 'check' | 'date' | 'length' | 'lengths'
   readonly label: string
   readonly unit: string | null
   readonly isOptional: boolean

@@ -1,3 +1,5 @@
+import { shelfFormEn } from './shelf-form-en.ts'
+
 /** The words of the shelf of hardware sheets in English. What the sheets say comes from the core. */
 export const shelfEn = {
   title: 'Hardware sheets',
@@ -84,6 +86,7 @@ export const shelfEn = {
     notTried: 'It could not be tried.',
   },
   compare: {
+    backTo: 'Back to the sheet',
     title: 'Compare',
     link: 'Compare with another sheet or edition',
     same: 'Both state the same.',
@@ -105,6 +108,7 @@ export const shelfEn = {
     save: 'Save as a file',
     compare: 'Compare',
   },
+  form: shelfFormEn,
 }
 
 export type ShelfWords = typeof shelfEn

@@ -1,4 +1,5 @@
 import type { ShelfWords } from './shelf-en.ts'
+import { shelfFormEs } from './shelf-form-es.ts'
 
 /** The words of the shelf of hardware sheets in Spanish. */
 export const shelfEs: ShelfWords = {
@@ -85,6 +86,7 @@ export const shelfEs: ShelfWords = {
     notTried: 'No se pudo probar.',
   },
   compare: {
+    backTo: 'Volver a la ficha',
     title: 'Comparar',
     link: 'Comparar con otra ficha o edición',
     same: 'Ambas dicen lo mismo.',
@@ -106,4 +108,5 @@ export const shelfEs: ShelfWords = {
     save: 'Guardar como archivo',
     compare: 'Comparar',
   },
+  form: shelfFormEs,
 }

@@ -29,9 +29,9 @@ export function SaveEdition({ source, id, saved, draft, sheets, drop }: Props) {
   const [isSure, setSure] = useState(false)
   const read = useMemo(() => readDraft({ ...draft, version }), [draft, version])
   const save = async (): Promise<void> => {
-    if (isSaving) return
+    if (isSaving || !read.ok) return
     setSaving(true)
-    const answer = await source.addSheet(id, { ...draft, version })
+    const answer = await source.addSheet(id, read.value)
     setSaving(false)
     if (answer.ok) drop()
     else setTrouble(answer.error)

@@ -16,7 +16,7 @@ const key = 'sheets-begun'
 export const begunSheets = (): Readonly<Record<string, SheetDraft>> =>
   (recall(key) as Readonly<Record<string, SheetDraft>> | null) ?? {}
 
-function beginSheet(id: string, begun: SheetDraft | null): void {
+export function beginSheet(id: string, begun: SheetDraft | null): void {
   const { [id]: _, ...others } = begunSheets()
   remember(key, begun === null ? others : { ...others, [id]: begun })
 }

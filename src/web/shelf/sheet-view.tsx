@@ -13,6 +13,7 @@ import { FoldByItself } from '../parts/fold.tsx'
 import { sheetPath, shelfPath } from '../route.ts'
 import { ConfirmWithFields, useConfirmWith } from './confirm-with.tsx'
 import { Confirmed } from './confirmed.tsx'
+import { CopyForm } from './copy-form.tsx'
 import { Editions } from './editions.tsx'
 import { readDraft } from './read-draft.ts'
 import { SaveEdition } from './save-edition.tsx'
@@ -49,7 +50,7 @@ export function SheetView({ source, id, saved, sheets, editions, own }: Props) {
       {sheet !== null && (
         <Stated
           sheet={sheet}
-          sheets={sheets}
+          {...{ sheets, editions }}
           confirm={(next) => change(() => next as unknown as Draft)}
           isConfirmable={read.ok}
         >
@@ -62,7 +63,7 @@ export function SheetView({ source, id, saved, sheets, editions, own }: Props) {
   )
 }
 
-interface StatedProps extends Pick<Props, 'sheets'> {
+interface StatedProps extends Pick<Props, 'sheets' | 'editions'> {
   readonly sheet: HardwareSheet
   readonly confirm: (next: HardwareSheet) => void
   readonly isConfirmable: boolean
@@ -70,11 +71,12 @@ interface StatedProps extends Pick<Props, 'sheets'> {
   readonly children: preact.ComponentChildren
 }
 
-function Stated({ sheet, sheets, confirm, isConfirmable, children }: StatedProps) {
+function Stated({ sheet, sheets, editions, confirm, isConfirmable, children }: StatedProps) {
   const w = words()
   const name = say(nameOf(sheet))
   const [isConfirming, setConfirming] = useState(false)
   const [isAsked, setAsked] = useState(false)
+  const [isCopying, setCopying] = useState(false)
   const { inHand, change, isSaid } = useConfirmWith()
   useEffect(() => {
     document.title = `${name} | ${m.page.name}`
@@ -109,10 +111,17 @@ function Stated({ sheet, sheets, confirm, isConfirmable, children }: StatedProps
             {isConfirming ? w.confirm.end : w.confirm.begin}
           </button>
         )}
+        <a class="button" href={sheetPath(sheet.id, 'edit')}>
+          {w.form.edit}
+        </a>
+        <button type="button" class="button" aria-expanded={isCopying} onClick={() => setCopying(!isCopying)}>
+          {w.form.copy.begin}
+        </button>
         <a class="button" href={sheetPath(sheet.id, 'compare')}>
           {w.compare.link}
         </a>
       </div>
+      {isCopying && <CopyForm sheet={sheet} editions={editions} />}
       {isConfirming && <ConfirmWithFields inHand={inHand} change={change} isAsked={isAsked} />}
       {isConfirming && isAsked && !isSaid && (
         <p class="trouble" role="alert">

@@ -6,7 +6,7 @@ import { nameOf } from '../../core/hardware/sheet-text.ts'
 import type { RunSource } from '../data/run-source.ts'
 import type { OwnSheet } from '../data/shelf-of.ts'
 import { language } from '../language.ts'
-import { m, say } from '../messages.ts'
+import { asWritten, m, say } from '../messages.ts'
 import { runsPath, sheetPath } from '../route.ts'
 import { Confirmed } from './confirmed.tsx'
 import { begunSheets } from './sheet-drafts.ts'
@@ -27,6 +27,7 @@ export function ShelfList({ own, sheets }: Props) {
   useEffect(() => {
     document.title = `${w.title} | ${m.page.name}`
   }, [language()])
+  const fresh = Object.entries(begun).filter(([id]) => !sheets.some((sheet) => sheet.id === id))
   const systems = sheets.filter(({ kind }) => kind === 'longitudinal')
   const ends = sheets.filter(({ kind }) => kind !== 'longitudinal')
   return (
@@ -36,6 +37,16 @@ export function ShelfList({ own, sheets }: Props) {
       </a>
       <h1>{w.title}</h1>
       <p class="hint">{w.how}</p>
+      {fresh.length > 0 && (
+        <ul>
+          {fresh.map(([id, { draft }]) => (
+            <li key={id}>
+              <a href={sheetPath(id, 'edit')}>{asWritten(String(draft.name ?? id))}</a>{' '}
+              <span class="tag strong">{w.begun}</span>
+            </li>
+          ))}
+        </ul>
+      )}
       {(
         [
           [w.systems, systems],

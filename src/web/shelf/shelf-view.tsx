@@ -6,6 +6,7 @@ import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { type Route, shelfPath } from '../route.ts'
 import { CompareView } from './compare-view.tsx'
+import { EditSheetView } from './edit-sheet-view.tsx'
 import { begunSheets } from './sheet-drafts.ts'
 import { SheetView } from './sheet-view.tsx'
 import { ShelfList } from './shelf-list.tsx'
@@ -32,7 +33,9 @@ export function ShelfView({ source, route: { sheet: id, part, beside } }: Props)
   const editions = [...shippedSheets, ...own.value.flatMap(({ sheet }) => (sheet.ok ? [sheet.value] : []))]
   const props = { source, id, saved, sheets, editions, own: own.value }
   if (saved !== null && part === 'compare') return <CompareView key={id} {...props} saved={saved} beside={beside} />
-  if (saved !== null || begunSheets()[id] !== undefined) return <SheetView key={`${id} ${saved?.version}`} {...props} />
+  const isKnown = saved !== null || begunSheets()[id] !== undefined
+  if (isKnown && part === 'edit') return <EditSheetView key={`${id} ${saved?.version}`} {...props} />
+  if (isKnown) return <SheetView key={`${id} ${saved?.version}`} {...props} />
   return (
     <section class="sheet">
       <h1>{words().none}</h1>

@@ -1,0 +1,54 @@
+import { useState } from 'preact/hooks'
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import type { Draft } from '../form/draft.ts'
+import { goTo, sheetPath } from '../route.ts'
+import { copiedSheet, idFor } from './copy-sheet.ts'
+import { beginSheet, begunSheets } from './sheet-drafts.ts'
+import { words } from './words.ts'
+
+interface Props {
+  readonly sheet: HardwareSheet
+  readonly editions: readonly HardwareSheet[]
+}
+
+/** Begins a sheet of one's own as a copy of this one, under another name. */
+export function CopyForm({ sheet, editions }: Props) {
+  const w = words().form.copy
+  const [name, setName] = useState('')
+  const [isAsked, setAsked] = useState(false)
+  const copy = (): void => {
+    setAsked(true)
+    if (name.trim() === '') return
+    const id = idFor(name, [...editions.map((one) => one.id), ...Object.keys(begunSheets())])
+    beginSheet(id, { of: null, draft: copiedSheet(sheet, id, name.trim()) as unknown as Draft })
+    goTo(sheetPath(id, 'edit'))
+  }
+  return (
+    <form
+      class="shelf-save"
+      onSubmit={(event) => {
+        event.preventDefault()
+        copy()
+      }}
+    >
+      <p class="hint">{w.how}</p>
+      <label>
+        <span>{w.name}</span>
+        <input
+          maxLength={200}
+          value={name}
+          aria-invalid={isAsked && name.trim() === ''}
+          onInput={({ currentTarget }) => setName(currentTarget.value)}
+        />
+      </label>
+      {isAsked && name.trim() === '' && (
+        <p class="field-wrong" role="alert">
+          {w.missing}
+        </p>
+      )}
+      <button type="submit" class="button main">
+        {w.make}
+      </button>
+    </form>
+  )
+}

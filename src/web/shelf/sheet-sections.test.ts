@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest'
+import { inventedEnd, inventedSystem } from '../../../test/fixtures/sheet-files.ts'
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { isCited } from '../../core/hardware/sheet-statements.ts'
+import { compareSheets } from '../../operations/compare-sheets.ts'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import { type Draft, meaningOf, textOf, valueAt, withValue } from '../form/draft.ts'
+import type { FormField } from '../form/form-field.ts'
+import { fieldsOf } from '../form/form-section.ts'
+import { readDraft } from './read-draft.ts'
+import { sheetSections } from './sheet-sections.ts'
+
+/** Between them they have everything that a sheet can state. */
+const sheets = [
+  ...shippedSheets.filter(({ id }) => ['flared-terminal-31', 'w-beam-post-splice-27-3-4'].includes(id)),
+  ...[inventedSystem, inventedEnd],
+]
+const draftOf = (sheet: HardwareSheet): Draft => sheet as unknown as Draft
+const systems = [{ id: 'w-beam-midspan-31', name: 'W-beam' }]
+const fieldsFor = (draft: Draft): readonly FormField[] => fieldsOf(sheetSections(draft, systems))
+
+/** What a field means once somebody typed into it what it shows. */
+function typedAgain({ kind, value, text = textOf, read, isOptional }: FormField): unknown {
+  if (kind === 'check') return value
+  const shown = text(value)
+  const meaning = (read ?? (kind === 'number' ? meaningOf : (typed: string) => typed || undefined))(shown)
+  return meaning ?? (isOptional ? null : undefined)
+}
+
+describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('the form of %s', (_, sheet) => {
+  const draft = draftOf(sheet)
+
+  test('has a field for every source, and each place once', () => {
+    const places = fieldsFor(draft).map(({ place }) => place)
+    expect(new Set(places).size).toBe(places.length)
+    // Severities and what may be set aside are not changed by form.
+    const cited = placesOf(draft, '').filter((place) => !/^(severities|maySetAside)/.test(place))
+    expect(cited.filter((place) => !places.includes(`${place}.source`))).toEqual([])
+  })
+
+  test('changes nothing that the sheet states where what is shown is typed again', () => {
+    for (const field of fieldsFor(draft)) {
+      const read = readDraft(field.put(draft, typedAgain(field)))
+      expect(read.ok ? [] : read.error, field.place).toEqual([])
+      const others = read.ok ? compareSheets(sheet, read.value) : null
+      expect(others?.besides, field.place).toEqual([])
+      expect(
+        others?.statements.filter(({ what }) => what !== 'source').map(({ place }) => place),
+        field.place,
+      ).toEqual([])
+    }
+  })
+
+  test('takes each thing out of its list, and puts one in where what is wrong stands at a field', () => {
+    for (const { list } of sheetSections(draft, systems)) {
+      if (list === null) continue
+      const more = list.add(draft)
+      const read = readDraft(more)
+      const places = fieldsFor(more).map(({ place }) => place)
+      for (const { place } of read.ok ? [] : read.error)
+        expect(
+          places.some((one) => one === place || one.startsWith(`${place}`) || place.startsWith(one)),
+          place,
+        ).toBe(true)
+      for (const item of list.items) expect(fieldsFor(item.remove(draft)).length).toBeLessThan(fieldsFor(draft).length)
+    }
+  })
+})
+
+test('a number that is changed is changed in the sheet, as the trade writes it, and is confirmed no longer', () => {
+  const flared = shippedSheets.find(({ id }) => id === 'flared-terminal-27-3-4')!
+  const draft = withValue(draftOf(flared), 'railHeight.confirmation', 'published')
+  const field = fieldsFor(draft).find(({ place }) => place === 'railHeight.low')!
+  const after = field.put(draft, field.read!('27 7/8'))
+  expect(valueAt(after, 'railHeight')).toMatchObject({ low: 27.875, confirmation: 'from memory' })
+})
+
+test('a text that is changed loses what other languages said of it, and the sheet stays sound', () => {
+  const flared = shippedSheets.find(({ id }) => id === 'flared-terminal-31')!
+  const draft = draftOf(flared)
+  const field = fieldsFor(draft).find(({ place }) => place === 'parts[0].rules[0].why')!
+  const read = readDraft(field.put(draft, 'A loose head turns away.'))
+  expect(read.ok && Object.keys(read.value.translations!.es!).length).toBe(
+    Object.keys(flared.translations!.es!).length - 1,
+  )
+})
+
+test('a wrong text stands at its field', () => {
+  const draft = withValue(draftOf(inventedEnd), 'railHeight.low', 'high')
+  const read = readDraft(draft)
+  expect(read.ok ? [] : read.error.map(({ place }) => place)).toEqual(['railHeight.low'])
+})
+
+const placesOf = (value: unknown, place: string): readonly string[] =>
+  typeof value !== 'object' || value === null
+    ? []
+    : [
+        ...(isCited(value) ? [place] : []),
+        ...Object.entries(value).flatMap(([name, one]) =>
+          placesOf(one, Array.isArray(value) ? `${place}[${name}]` : place === '' ? name : `${place}.${name}`),
+        ),
+      ]
