@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact'
 import { useRef, useState } from 'preact/hooks'
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { DevicePosition } from '../../formats/device-position.ts'
 import { runToValue } from '../../formats/run/write-run.ts'
 import { countedRun, type SeenRun } from '../../operations/counted-run.ts'
-import { undescribedSystem } from '../../sheets/undescribed-system.ts'
+import { shippedShelf } from '../../operations/sheet-shelf.ts'
 import { newId, rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { devicePosition } from '../fieldwork/device-position.ts'
@@ -34,7 +35,7 @@ export function Begin({ source, seen, setUnits }: Props) {
   const begin = async (): Promise<void> => {
     const name = `${nameOfEnd(seen.first === 'not looked at' ? seen.second : seen.first)}, ${new Date().toISOString().slice(0, 10)}`
     const run = countedRun({
-      ...{ ...seen, name, side, position, sheets: seen.system === undescribedSystem ? [seen.system] : [] },
+      ...{ ...seen, name, side, position, sheets: notShipped(seen) },
       ...{ letting: letting === '' ? null : letting, datumStation: station.trim() === '' ? null : station.trim() },
     })
     const answer = await source.addRun(id.current, name, runToValue(run), rememberedVisit().by || m.runs.authorNotSaid)
@@ -83,6 +84,12 @@ export function Begin({ source, seen, setUnits }: Props) {
       </button>
     </>
   )
+}
+
+/** The sheets of what was seen that a run cannot take from those that ship: it brings them. */
+const notShipped = ({ system, first, second }: Seen): readonly HardwareSheet[] => {
+  const inUse = [system, first, second].filter((one) => typeof one === 'object')
+  return [...new Set(inUse)].filter((sheet) => shippedShelf.get(sheet.id) !== sheet)
 }
 
 const nameOfEnd = (end: SeenRun['first']): string => (typeof end === 'string' ? m.check.unknownEnd : nameOf(end))

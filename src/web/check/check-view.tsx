@@ -1,15 +1,18 @@
 import '../style/check.css'
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useMemo, useState } from 'preact/hooks'
 import { isEndSafe } from '../../core/hardware/crashworthy-end.ts'
 import type { LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { SeenRun } from '../../operations/counted-run.ts'
 import { undescribedSystem } from '../../sheets/undescribed-system.ts'
 import type { RunSource } from '../data/run-source.ts'
+import { useShelf } from '../data/use-shelf.ts'
 import { m } from '../messages.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
+import { OwnSheets } from '../transfer/own-sheets.tsx'
 import { CountPieces } from './count-pieces.tsx'
 import { type End, PickSystem, PickUnit } from './pick-hardware.tsx'
 import { OpposingTraffic, PickScope, type Scope } from './pick-scope.tsx'
-import { ends, endsJoining, joinedBy } from './shelf.ts'
+import { type AtHand, atHandOn, endsJoining, joinedBy } from './shelf.ts'
 
 /** What was said so far; what is missing is asked next. */
 interface Said {
@@ -28,28 +31,39 @@ export function CheckView({ source }: { readonly source: RunSource }) {
   const said = steps.at(-1)!
   const also = (more: Said): void => setSteps([...steps, { ...said, ...more }])
   const back = (): void => setSteps(steps.slice(0, -1))
+  const { own, shelf, again } = useShelf(source)
+  const atHand = useMemo(() => atHandOn(shelf), [shelf])
   useEffect(() => {
     document.title = `${m.check.title} | ${m.page.name}`
   }, [])
   return (
     <section class="sheet checking">
-      <Next source={source} said={said} also={also} back={back} />
+      <Next source={source} atHand={atHand} said={said} also={also} back={back} />
+      {own.state === 'failed' && <TroubleNote title={m.check.noOwnSheets} trouble={own.trouble} again={again} />}
+      {said.end === undefined && own.state === 'loaded' && <OwnSheets source={source} own={own.value} />}
     </section>
   )
 }
 
 interface NextProps {
   readonly source: RunSource
+  readonly atHand: AtHand
   readonly said: Said
   readonly also: (more: Said) => void
   readonly back: () => void
 }
 
-function Next({ source, said, also, back }: NextProps) {
+function Next({ source, atHand, said, also, back }: NextProps) {
   const { end, system, scope, other } = said
   if (end === undefined)
-    return <PickUnit title={m.check.whichEnd} sheets={ends} back={null} pick={(one) => also(withSystem(one))} />
-  if (system === undefined) return <PickSystem pick={(one) => also(withScope(one))} back={back} />
+    return (
+      <PickUnit
+        title={m.check.whichEnd}
+        {...{ atHand, sheets: atHand.ends, back: null }}
+        pick={(one) => also(withSystem(one, atHand))}
+      />
+    )
+  if (system === undefined) return <PickSystem atHand={atHand} pick={(one) => also(withScope(one))} back={back} />
   if (scope === undefined)
     return (
       <PickScope
@@ -60,18 +74,19 @@ function Next({ source, said, also, back }: NextProps) {
     )
   if (other === undefined) {
     const pick = (one: End): void => also({ other: one })
-    return <PickUnit title={m.check.whichSecond} sheets={endsJoining(system)} back={back} pick={pick} />
+    const sheets = endsJoining(system, atHand.ends)
+    return <PickUnit title={m.check.whichSecond} {...{ atHand, sheets, back, pick }} />
   }
   const [first, second] = scope.traffic === 'comes to it' ? [end, other] : [other, end]
   if (said.opposingReaches === undefined && hangsOnTraffic(second))
     return <OpposingTraffic answer={(reaches) => also({ opposingReaches: reaches })} back={back} />
   const { opposingReaches = null } = said
-  return <CountPieces {...{ source, first, second, system, opposingReaches, back }} />
+  return <CountPieces {...{ source, atHand, first, second, system, opposingReaches, back }} />
 }
 
 /** An end that joins one system says which it is. */
-function withSystem(end: End): Said {
-  const [system, ...others] = typeof end === 'object' ? joinedBy(end) : []
+function withSystem(end: End, { systems }: AtHand): Said {
+  const [system, ...others] = typeof end === 'object' ? joinedBy(end, systems) : []
   return system === undefined || others.length > 0 ? { end } : { end, system }
 }
 

@@ -9,10 +9,11 @@ import { m, printIn } from '../messages.ts'
 import { Back } from './back.tsx'
 import { Begin } from './begin.tsx'
 import { CountSpaces } from './count-spaces.tsx'
-import { endsJoining } from './shelf.ts'
+import { type AtHand, endsJoining } from './shelf.ts'
 
 interface Props {
   readonly source: RunSource
+  readonly atHand: AtHand
   readonly first: SeenRun['first']
   readonly second: SeenRun['second']
   readonly system: LongitudinalSheet
@@ -32,12 +33,14 @@ function ownPanels(end: SeenRun['first'], unknown: readonly number[]): readonly 
 }
 
 /** Counts that begin as the sheets have them, and the few facts that need not be said. */
-export function CountPieces({ source, first, second, system, opposingReaches, back }: Props) {
+export function CountPieces({ source, atHand, first, second, system, opposingReaches, back }: Props) {
   const hardware = useMemo(() => ({ system, first: endOf(first), second: endOf(second) }), [system, first, second])
   const [standard = 150] = system.panels.standard.map(({ inches }) => inches)
   const isWhole = ![first, second].includes('not looked at')
   const isUnknown = [first, second].includes('no sheet fits')
-  const [unknownPanels, setUnknownPanels] = useState(() => (isWhole ? mostPanelsOf(endsJoining(system)) : 2))
+  const [unknownPanels, setUnknownPanels] = useState(() =>
+    isWhole ? mostPanelsOf(endsJoining(system, atHand.ends)) : 2,
+  )
   const [panels, setPanels] = useState<readonly number[]>(() => {
     const unknown = Array.from({ length: unknownPanels }, () => standard)
     const between = Array.from({ length: isWhole ? 4 : 0 }, () => standard)

@@ -137,6 +137,7 @@ export const en = {
     notSaid: 'not said',
     provesNothing: 'An end alone proves nothing about shielding: need and rest of the run stay not proven.',
     begin: 'Begin to look',
+    noOwnSheets: 'The sheets of this device cannot be read; those that ship are shown.',
     notBegun: 'The run could not be begun.',
   },
   runs: {

@@ -87,6 +87,19 @@ export const filesEn = {
   saveHeld: 'Save it to a file',
   dropHeld: 'Delete it',
   sureDrop: 'Really delete it: nothing else has it',
+  sheets: {
+    title: 'Hardware sheets of this device',
+    how: 'A sheet that describes hardware of your own, or another edition of one that is here, joins the shelf of this device. A run takes in what it uses: later changes of the shelf do not reach it.',
+    add: 'Put a sheet on the shelf from its file',
+    added: (file: string) => `${file} is on the shelf.`,
+    already: (file: string) => `${file} was on the shelf already.`,
+    notAdded: (file: string) => `${file} was not put on the shelf.`,
+    edition: (version: string) => `edition ${version}`,
+    unreadable: 'It is kept here, but this page cannot read it:',
+    drop: 'Take it off the shelf',
+    sureDrop: 'Really take it off: runs that use it keep it',
+    notDropped: 'It was not taken off the shelf.',
+  },
 }
 
 export type FilesWords = typeof filesEn

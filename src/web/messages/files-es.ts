@@ -86,4 +86,17 @@ export const filesEs: FilesWords = {
   saveHeld: 'Guardarlo en un archivo',
   dropHeld: 'Borrarlo',
   sureDrop: 'Borrarlo de verdad: nadie más lo tiene',
+  sheets: {
+    title: 'Fichas de herrajes de este dispositivo',
+    how: 'Una ficha que describe herrajes propios, u otra edición de una que ya está, se suma al estante de este dispositivo. Un tramo copia lo que usa: los cambios posteriores del estante no le llegan.',
+    add: 'Poner una ficha en el estante desde su archivo',
+    added: (file) => `${file} está en el estante.`,
+    already: (file) => `${file} ya estaba en el estante.`,
+    notAdded: (file) => `${file} no se puso en el estante.`,
+    edition: (version) => `edición ${version}`,
+    unreadable: 'Se conserva aquí, pero esta página no puede leerla:',
+    drop: 'Quitarla del estante',
+    sureDrop: 'Quitarla de verdad: los tramos que la usan la conservan',
+    notDropped: 'No se quitó del estante.',
+  },
 }

@@ -4,6 +4,7 @@ import { sheetDifferences } from '../../operations/sheet-differences.ts'
 import { nextId, now, recall, remember } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
+import { useShelf } from '../data/use-shelf.ts'
 import { momentWords } from '../entry/reading-words.ts'
 import type { Draft } from '../form/draft.ts'
 import { language } from '../language.ts'
@@ -69,11 +70,12 @@ function Edit({ source, route, kept, judged }: EditProps) {
   const [because, setBecause] = useState('')
   /** The same version keeps its id, so that trying again cannot make a second one. */
   const [id] = useState(() => nextId(kept.id, [...kept.versions.keys()]))
+  const { own, shelf, again } = useShelf(source)
   const edited = useMemo(() => {
-    const others = new Set(sheetDifferences(kept.run).map(({ sheet }) => sheet))
+    const others = new Set(sheetDifferences(kept.run, shelf).map(({ sheet }) => sheet))
     const otherOnShelf = kept.run.sheets.filter(({ id }) => others.has(id))
     return { layout: judged.model.layout, otherOnShelf, required: judged }
-  }, [kept, judged])
+  }, [kept, judged, shelf])
   useEffect(() => {
     document.title = `${asWritten(kept.run.name)}: ${edit.title} | ${m.page.name}`
   }, [kept, language()])
@@ -120,8 +122,9 @@ function Edit({ source, route, kept, judged }: EditProps) {
             </button>
           </p>
         )}
+        {own.state === 'failed' && <TroubleNote title={m.check.noOwnSheets} trouble={own.trouble} again={again} />}
       </header>
-      <RunForm source={source} title={edit.form} draft={draft} change={change} edited={edited} waitsFor={null}>
+      <RunForm source={source} title={edit.form} {...{ shelf, draft, change, edited }} waitsFor={null}>
         {(offered, chosen, isCurrent) => (
           <SaveVersion
             source={source}

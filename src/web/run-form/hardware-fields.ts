@@ -2,7 +2,7 @@ import type { EndSheet, HardwareSheet, LongitudinalSheet } from '../../core/hard
 import { nameOf } from '../../core/hardware/sheet-text.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import type { UnitView } from '../../drawing/views/unit-view.ts'
-import { sheetShelf } from '../../operations/sheet-shelf.ts'
+import type { Shelf } from '../../operations/sheet-shelf.ts'
 import { unitPicture } from '../../operations/unit-picture.ts'
 import { type Draft, itemsAt, textOf, valueAt, withValue } from '../form/draft.ts'
 import type { Choice, FormField } from '../form/form-field.ts'
@@ -12,12 +12,13 @@ import { railFieldMaker } from './rail-fields.ts'
 import { words } from './words.ts'
 
 /** The system and both ends, by the pictures of their sheets. */
-export function hardwareFields(draft: Draft): readonly FormField[] {
+export function hardwareFields(draft: Draft, shelf: Shelf): readonly FormField[] {
   const { fields } = words()
   const { field } = railFieldMaker(draft)
-  const shelf = [...sheetShelf(itemsAt(draft, 'sheets') as readonly HardwareSheet[]).values()]
-  const systems = shelf.filter((sheet) => sheet.kind === 'longitudinal')
-  const ends = shelf.filter((sheet) => sheet.kind !== 'longitudinal')
+  const held = itemsAt(draft, 'sheets') as readonly HardwareSheet[]
+  const sheets = [...new Map([...shelf, ...held.map((sheet) => [sheet.id, sheet] as const)]).values()]
+  const systems = sheets.filter((sheet) => sheet.kind === 'longitudinal')
+  const ends = sheets.filter((sheet) => sheet.kind !== 'longitudinal')
   const system = systems.find(({ id }) => id === valueAt(draft, 'system'))
   return [
     field('system', fields.system, {

@@ -4,6 +4,7 @@ import { pinnedTo } from '../../operations/pin-run.ts'
 import { requiredFor } from '../../operations/require-by.ts'
 import { newId, recall, remember, rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
+import { useShelf } from '../data/use-shelf.ts'
 import { type Draft, textOf, valueAt } from '../form/draft.ts'
 import { type Swept, SweptNote } from '../form/swept.tsx'
 import { language } from '../language.ts'
@@ -22,6 +23,7 @@ export function LayOutView({ source }: { readonly source: RunSource }) {
   const [isBegun] = useState(() => begunDraft() !== null)
   const [draft, setDraft] = useState(() => begunDraft() ?? freshDraft())
   const [swept, setSwept] = useState<Swept | null>(null)
+  const { own, shelf, again } = useShelf(source)
   const { layOut } = words()
   const first = useRef(draft)
   useEffect(() => {
@@ -62,10 +64,12 @@ export function LayOutView({ source }: { readonly source: RunSource }) {
             setSwept(null)
           }}
         />
+        {own.state === 'failed' && <TroubleNote title={m.check.noOwnSheets} trouble={own.trouble} again={again} />}
       </header>
       <RunForm
         source={source}
         title={layOut.form}
+        shelf={shelf}
         draft={draft}
         change={setDraft}
         edited={null}

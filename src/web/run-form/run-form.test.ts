@@ -1,12 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { type RunFile, readRun, runFromValue } from '../../formats/run/run-file.ts'
 import { runToValue } from '../../formats/run/write-run.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
+import { type Shelf, sheetShelf, shippedShelf } from '../../operations/sheet-shelf.ts'
 import type { Draft } from '../form/draft.ts'
 import { fieldsOf } from '../form/form-section.ts'
 import { placeProblems } from '../form/place-problems.ts'
-import { draftOfRun, emptyDraft, runInUnits } from './run-draft.ts'
+import { draftOfRun, emptyDraft, runInUnits, withSheetsOf } from './run-draft.ts'
 import { runSections } from './run-sections.ts'
 
 const root = new URL('../../../', import.meta.url)
@@ -59,7 +61,8 @@ const others: readonly Draft[] = [
   { ...full, counted: { panels: [150], posts: 3 }, first: unknown, second: unknown },
 ]
 
-const fieldPlaces = (draft: Draft): readonly string[] => fieldsOf(runSections(draft, null)).map(({ place }) => place)
+const fieldPlaces = (draft: Draft): readonly string[] =>
+  fieldsOf(runSections(draft, null, shippedShelf)).map(({ place }) => place)
 
 describe('the form of a run', () => {
   test('has a field for all that a run file can say', () => {
@@ -91,7 +94,7 @@ describe('the form of a run', () => {
     const draft = draftOfRun(run)
     for (const units of ['us', 'metric'] as const) {
       const shown = runInUnits(draft, units)
-      for (const field of fieldsOf(runSections(shown, null))) {
+      for (const field of fieldsOf(runSections(shown, null, shippedShelf))) {
         if (field.kind !== 'length' && field.kind !== 'lengths') continue
         if (field.value === null || field.value === undefined) continue
         const back = field.put(shown, field.read!(field.text!(field.value)))
@@ -121,4 +124,32 @@ test('a run that begins with the hardware of the shelf is laid out once it says 
   const read = runFromValue('draft', { ...emptyDraft('new', 'us'), need: { from: 0, to: 1200 } })
   const laid = read.ok ? layOutRun('draft', read.value, 2) : read
   expect(laid.ok && laid.value.layouts.length).toBe(2)
+})
+
+describe('a sheet of this device', () => {
+  const invented = JSON.parse(
+    readFileSync(new URL('test/cases/added-sheet/invented-terminal-31.json', root), 'utf8'),
+  ) as HardwareSheet
+  const draft = { ...emptyDraft('new', 'us'), need: { from: 0, to: 1200 }, second: { sheet: 'trailing-anchor-31' } }
+  const shelf = sheetShelf([invented])
+  const offered = (on: Shelf): readonly string[] =>
+    fieldsOf(runSections(draft, null, on))
+      .find(({ place }) => place === 'first.sheet')!
+      .choices.map(({ value }) => value)
+
+  test('is offered with its picture as those that ship, and laid out as any other', () => {
+    expect(offered(shippedShelf)).not.toContain(invented.id)
+    expect(offered(shelf)).toContain(invented.id)
+    const chosen = withSheetsOf(shelf, { ...draft, first: { sheet: invented.id } })
+    const field = fieldsOf(runSections(chosen, null, shelf)).find(({ place }) => place === 'first.sheet')!
+    expect(field.choices.find(({ value }) => value === invented.id)?.svg).toContain('<svg')
+    const read = runFromValue('draft', chosen)
+    const laid = read.ok ? layOutRun('draft', read.value, 1) : read
+    expect(laid.ok && laid.value.layouts[0]?.panels[0]).toMatchObject({ inches: 225, unit: 'first' })
+  })
+
+  test('is never taken in the place of the edition that a run holds', () => {
+    const held = { ...invented, version: '0.0.1' }
+    expect(withSheetsOf(shelf, { ...draft, sheets: [held] }).sheets).toEqual([held])
+  })
 })

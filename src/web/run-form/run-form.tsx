@@ -3,6 +3,7 @@ import { useMemo, useState } from 'preact/hooks'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { lawfulInstead } from '../../operations/place-of-refusal.ts'
 import type { RequiredRun } from '../../operations/require-by.ts'
+import type { Shelf } from '../../operations/sheet-shelf.ts'
 import type { RunSource } from '../data/run-source.ts'
 import { Attention } from '../form/attention.tsx'
 import { type Draft, textOf, unitsOf, valueAt, withValue } from '../form/draft.ts'
@@ -17,6 +18,7 @@ import { TroubleNote } from '../parts/trouble-note.tsx'
 import { LayoutsBeside, type Offered } from './layouts-beside.tsx'
 import { firstChoice, offerOf, refusalsAsProblems, runOf } from './offer.ts'
 import { railText } from './rail-text.ts'
+import { withSheetsOf } from './run-draft.ts'
 import { type Edited, runSections } from './run-sections.ts'
 import { useLayouts } from './use-layouts.ts'
 import { words } from './words.ts'
@@ -24,6 +26,7 @@ import { words } from './words.ts'
 interface Props {
   readonly source: RunSource
   readonly title: string
+  readonly shelf: Shelf
   readonly draft: Draft
   readonly change: (change: (draft: Draft) => Draft) => void
   readonly edited: (Edited & { readonly required: RequiredRun }) | null
@@ -34,18 +37,19 @@ interface Props {
 }
 
 /** What is asked of a run as a form, and beside it the layouts that follow from it. */
-export function RunForm({ source, title, draft, change, edited, waitsFor, children }: Props) {
+export function RunForm({ source, title, shelf, draft, change, edited, waitsFor, children }: Props) {
   const [swept, setSwept] = useState<Swept | null>(null)
   /** The layout that somebody chose, and for what: it holds as long as nothing is asked otherwise. */
   const [choice, setChoice] = useState<{ readonly of: Draft; readonly index: number } | null>(null)
   const isWide = useWide()
   const settled = useEachFrame(draft)
-  const read = useMemo(() => runOf(settled), [settled])
+  const asked = useMemo(() => withSheetsOf(shelf, settled), [shelf, settled])
+  const read = useMemo(() => runOf(asked), [asked])
   const isReady = read.ok && waitsFor === null
-  const tried = useLayouts(source, isReady ? settled : null)
+  const tried = useLayouts(source, isReady ? asked : null)
   const offered = useMemo(() => offerOf(tried, edited?.required ?? null), [tried, edited])
-  const isCurrent = isReady && tried?.draft === settled
-  const sections = useMemo(() => runSections(draft, edited), [draft, edited, language()])
+  const isCurrent = isReady && tried?.draft === asked
+  const sections = useMemo(() => runSections(draft, edited, shelf), [draft, edited, shelf, language()])
   const fields = fieldsOf(sections)
   const problems = placeProblems(
     problemsOf({ read, isCurrent, tried, offered, waitsFor }),

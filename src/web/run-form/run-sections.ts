@@ -1,5 +1,6 @@
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { Layout } from '../../core/layout/layout.ts'
+import type { Shelf } from '../../operations/sheet-shelf.ts'
 import { type Draft, itemsAt, valueAt, withValue } from '../form/draft.ts'
 import { type FormField, fieldMaker } from '../form/form-field.ts'
 import type { FormSection } from '../form/form-section.ts'
@@ -25,7 +26,7 @@ export interface Edited {
 }
 
 /** The form of a run's draft: which fields there are depends on what it says. */
-export function runSections(draft: Draft, edited: Edited | null): readonly FormSection[] {
+export function runSections(draft: Draft, edited: Edited | null, shelf: Shelf): readonly FormSection[] {
   const { sections, hows } = words()
   const isCounted = valueAt(draft, 'counted') !== undefined
   const isNew = edited === null
@@ -38,7 +39,9 @@ export function runSections(draft: Draft, edited: Edited | null): readonly FormS
     isHandiest: isNew && (id === 'hardware' || id === 'stretch'),
   })
   const about = section('about', aboutFields(draft), { isMain: !isNew })
-  const hardware = section('hardware', [...hardwareFields(draft), ...sheetFields(draft, edited)], { isMain: isNew })
+  const hardware = section('hardware', [...hardwareFields(draft, shelf), ...sheetFields(draft, edited)], {
+    isMain: isNew,
+  })
   const stretch = section('stretch', stretchFields(draft))
   const line = section('line', lineFields(draft), { isMain: false })
   const obstructions = section('obstructions', curbFields(draft), { list: obstructionList(draft), isMain: !isNew })
