@@ -23,6 +23,7 @@ const spiralRoad: SiteAlignment = {
   kind: 'elements',
   line: 'edge',
   equations: [],
+  unit: 'metre',
   horizontal: layAlignment({ point: { easting: 0, northing: 0 }, azimuth: 0, station: 0 }, [
     { length: 100, curvatureStart: 0, curvatureEnd: 0 },
     { length: 80, curvatureStart: 0, curvatureEnd: -1 / 500 },

@@ -4,6 +4,7 @@ import { basename, dirname, join } from 'node:path'
 import type { Result } from '../core/result.ts'
 import { theirs } from '../core/theirs.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
+import { decodeXml } from '../formats/landxml/decode-xml.ts'
 import { type Unusual, unusualInReadings, unusualInRun } from '../formats/range/unusual.ts'
 import { parseJson } from '../formats/read-json.ts'
 import { type ReadingsFile, readReadings } from '../formats/readings/readings-file.ts'
@@ -22,10 +23,14 @@ import { streams } from './streams.ts'
 export const words: Print = english(null)
 
 /** The text of a file; `-` is standard input. */
-export const readText = async (file: string): Promise<string> =>
-  file === '-' ? readStandardInput() : (await readBytes(file)).toString('utf8')
+export const readText = async (file: string): Promise<string> => (await readBytes(file)).toString('utf8')
+
+/** The same of a file that may be XML, in the encoding that it names. */
+export const readXmlText = async (file: string): Promise<string> =>
+  soundValue(decodeXml(shownName(file), await readBytes(file)))
 
 async function readBytes(file: string): Promise<Buffer> {
+  if (file === '-') return readStandardInput()
   try {
     return await readFile(file)
   } catch (cause) {
@@ -33,10 +38,10 @@ async function readBytes(file: string): Promise<Buffer> {
   }
 }
 
-async function readStandardInput(): Promise<string> {
+async function readStandardInput(): Promise<Buffer> {
   const chunks: Buffer[] = []
   for await (const chunk of streams().stdin) chunks.push(chunk as Buffer)
-  return Buffer.concat(chunks).toString('utf8')
+  return Buffer.concat(chunks)
 }
 
 function reasonOf(cause: unknown): InputProblem['found'] {

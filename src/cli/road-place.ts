@@ -12,7 +12,7 @@ import { readSite } from '../formats/site/read-site.ts'
 import type { PacketPlace } from '../operations/packet-options.ts'
 import type { RoadPlace } from '../operations/place-run.ts'
 import { BadInput, badWords, type CommandOptions } from './command.ts'
-import { readText, shownName, soundValue, words } from './io.ts'
+import { readXmlText, say, shownName, soundValue, words } from './io.ts'
 
 /** Where the run stands by its road, as the options say; null where they say nothing. */
 export async function placeOf(run: RunFile, options: CommandOptions): Promise<PacketPlace | null> {
@@ -28,12 +28,16 @@ export async function placeOf(run: RunFile, options: CommandOptions): Promise<Pa
   const away: Metres = length.value.nanometres / 1e9
   const beyond = lengthFault('roadOffset', away)
   if (beyond !== null) throw badWords(`--offset: ${words.say(beyond)}`, offset)
-  const { road, unit } = await readRoad(alignment)
-  return {
-    run: { offset: run.road.side === 'left' ? -away : away, road, unit },
-    system: epsg === null ? null : await referenceOf(epsg),
-    sqliteAt: null,
-  }
+  const { road, unit, epsg: ofRoad } = await readRoad(alignment)
+  const system = epsg === null ? null : await referenceOf(epsg)
+  if (system !== null && ofRoad !== null && system.code !== ofRoad)
+    throw badWords(`--epsg ${ofRoad}, which the road's file names`, `${system.code}`)
+  if (system !== null && system.unit !== unit)
+    throw badWords(
+      `--epsg with a reference system in the unit of the road, ${unit}${unit === 'foot' ? ' (a site file may say "foot": "US survey")' : ''}`,
+      `${system.code}, ${system.name}, in ${system.unit}`,
+    )
+  return { run: { offset: run.road.side === 'left' ? -away : away, road, unit }, system, sqliteAt: null }
 }
 
 const groundUnits: Readonly<Record<LinearUnit, GroundUnit>> = {
@@ -42,24 +46,32 @@ const groundUnits: Readonly<Record<LinearUnit, GroundUnit>> = {
   USSurveyFoot: 'US survey foot',
 }
 
+interface ReadRoad {
+  readonly road: RoadPlace
+  readonly unit: GroundUnit
+  /** Of the reference system that the file names; null where it names none. */
+  readonly epsg: number | null
+}
+
 /** The one alignment of a road or site file, or of several the one whose name follows after `#`. */
-async function readRoad(named: string): Promise<{ readonly road: RoadPlace; readonly unit: GroundUnit }> {
-  const [, file = named, name] = /^(.+?)#(.+)$/.exec(named) ?? []
-  const text = await readText(file)
-  if (!text.trimStart().startsWith('<')) return { ...roadOfSite(file, text) }
-  const { unit, alignments } = soundValue(readLandXml(shownName(file), text))
-  const found = alignments.filter((one) => name === undefined || one.name === name)
-  if (found.length !== 1) {
+async function readRoad(named: string): Promise<ReadRoad> {
+  const [, file = named, name = null] = /^(.+?)#(.+)$/.exec(named) ?? []
+  const text = await readXmlText(file)
+  if (!text.trimStart().startsWith('<')) return roadOfSite(file, text)
+  const { unit, alignments, epsg, notes } = soundValue(readLandXml(shownName(file), text, name))
+  const [found] = alignments
+  if (found === undefined || alignments.length !== 1) {
     const names = alignments.map((one) => JSON.stringify(one.name)).join(', ')
     throw new BadInput([
       { file: shownName(file), place: 'Alignments', expected: { kind: 'alignment named', file }, found: theirs(names) },
     ])
   }
-  const { horizontal, equations } = found[0]!
-  return { road: { horizontal, equations, surface: null }, unit: groundUnits[unit] }
+  for (const { place, said } of notes) say(`${shownName(file)}: ${place}: ${words.say(said)}`)
+  const { horizontal, equations } = found
+  return { road: { horizontal, equations, surface: null }, unit: groundUnits[unit], epsg }
 }
 
-function roadOfSite(file: string, text: string): { readonly road: RoadPlace; readonly unit: GroundUnit } {
+function roadOfSite(file: string, text: string): ReadRoad {
   const site = soundValue(readSite(shownName(file), text))
   const { alignment } = site.road
   if (alignment.kind !== 'elements')
@@ -71,8 +83,8 @@ function roadOfSite(file: string, text: string): { readonly road: RoadPlace; rea
         found: written(alignment.kind),
       },
     ])
-  const { horizontal, equations } = alignment
-  return { road: { horizontal, equations, surface: null }, unit: site.units === 'us' ? 'foot' : 'metre' }
+  const { horizontal, equations, unit } = alignment
+  return { road: { horizontal, equations, surface: null }, unit, epsg: null }
 }
 
 async function referenceOf(epsg: string): Promise<ReferenceSystem> {

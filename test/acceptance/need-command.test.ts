@@ -98,6 +98,7 @@ describe('lapwise alignment', () => {
     expect(code).toBe(0)
     const [one] = JSON.parse(out).alignments
     // 1 US survey foot is 1200/3937 m, so 100 of them are 100.0002 international feet
+    expect(one.alignment.foot).toBe('US survey')
     expect(one.alignment.elements[0].length).toBeCloseTo((100 * 1200) / 3937 / 0.3048, 9)
   })
 

@@ -12,6 +12,7 @@ import { readReadings } from '../../src/formats/readings/readings-file.ts'
 import { writeRun } from '../../src/formats/run/write-run.ts'
 import { demoProject } from '../../src/operations/demo-project.ts'
 import { pinned } from '../../src/operations/pin-run.ts'
+import { exampleSite } from '../../src/web/site/example-site.ts'
 import { deviceOf, onDevice } from '../cases/documents/device-of-demo.ts'
 import { inventedRoad, judgedDemo } from '../cases/exports/export-project.ts'
 import { sha256 } from '../fixtures/record-text-of.ts'
@@ -226,14 +227,32 @@ describe('lapwise packet', () => {
     [['--offset', '12 ft'], /expected --alignment FILE with --offset and --epsg/],
     [['--alignment', 'road.xml'], /expected --offset LENGTH/],
     [['--alignment', 'road.xml', '--offset', 'wide'], /expected --offset/],
-    [['--alignment', 'road.xml#other', '--offset', '12 ft'], /road.xml: Alignments: expected one alignment/],
+    [['--alignment', 'road.xml#other', '--offset', '12 ft'], /road.xml: 4:\d+: expected one alignment.*found "road"/],
     [['--alignment', 'road.xml', '--offset', '12 ft', '--epsg', '4326'], /expected --epsg .* is not projected/],
-    [['--alignment', 'road.xml', '--offset', '12 ft', '--epsg', '26911'], /run.json: road: expected coordinates in/],
+    [
+      ['--alignment', 'road.xml', '--offset', '12 ft', '--epsg', '26911'],
+      /in the unit of the road, US survey foot, found .* in metre/,
+    ],
+    // New York's eastern zone of the other foot, and another zone of the same one.
+    [['--alignment', 'road.xml', '--offset', '12 ft', '--epsg', '2227'], /run.json: road: expected coordinates in/],
+    [
+      ['--alignment', 'named.xml', '--offset', '12 ft', '--epsg', '2260'],
+      /expected --epsg 2263, which the road's file names, found 2260/,
+    ],
+    [
+      ['--alignment', 'broken.xml', '--offset', '12 ft'],
+      /run.json: road.datumStation: expected a road that goes on .* found at station 201[+]00[.]00 it goes on 15[.]240 m away and turned 51[.]566° to the right/,
+    ],
   ])('refuses %j and writes nothing', async (words, problem) => {
     writeRoad()
+    const road = readFileSync(file('road.xml'), 'utf8')
+    writeFileSync(file('named.xml'), road.replace('  <Alignments>', '<CoordinateSystem epsgCode="2263"/>$&'))
+    // A tangent of 100 ft that ends 50 ft before the road begins, and in another direction.
+    const before = '<Line><Start>789441.521 630128.2058</Start><End>789541.521 630128.2058</End></Line>'
+    writeFileSync(file('broken.xml'), road.replace('<CoordGeom>', `$&${before}`))
     const { code, said } = await lapwise(...words)
     expect([code, said]).toEqual([2, expect.stringMatching(problem)])
-    expect(written()).toEqual(['road.xml'])
+    expect(written()).toEqual(['broken.xml', 'named.xml', 'road.xml'])
   })
 
   it.skipIf(!isThere('ogrinfo') || !isThere('xmllint'))(
@@ -271,6 +290,36 @@ describe('lapwise packet', () => {
       expect(existsSync(file('OUT/stakes.xml'))).toBe(true)
     },
   )
+
+  it('stakes the same points, in the same foot, from the short form of a road in a site file', async () => {
+    writeRoad()
+    const { out } = await call(folder, ['alignment', 'road.xml'])
+    const [{ alignment }] = JSON.parse(out).alignments
+    const [hazard] = exampleSite.hazards as object[]
+    const hazards = [{ ...hazard, from: 20_900, to: 20_920 }]
+    const site = { ...exampleSite, road: { ...(exampleSite.road as object), alignment }, hazards, driveways: [] }
+    writeFileSync(file('site.json'), JSON.stringify(site))
+    const stakesBy = async (road: string) => {
+      expect(await lapwise('--alignment', road, '--offset', '12 ft', '--epsg', '2260')).toMatchObject({ code: 0 })
+      const rows = readFileSync(file('OUT/stakes.csv'), 'utf8').trimEnd().split('\r\n')
+      rmSync(file('OUT'), { recursive: true })
+      return rows
+    }
+    const [head, ...stakes] = await stakesBy('road.xml')
+    const [headAgain, ...again] = await stakesBy('site.json')
+    expect(headAgain).toBe(head)
+    expect(again.map((row) => row.split(',')[4])).toEqual(stakes.map((row) => row.split(',')[4]))
+    for (const [i, row] of stakes.entries()) {
+      const [there, here] = [row, again[i]!].map((one) => one.split(',').slice(1, 3).map(Number))
+      // 1 mm in US survey feet; the two feet would lie 1.3 and 1.6 ft apart here.
+      expect(Math.hypot(there![0]! - here![0]!, there![1]! - here![1]!)).toBeLessThan(0.0033)
+    }
+    // The other foot is refused by its name.
+    const other = { ...site, road: { ...site.road, alignment: { ...alignment, foot: 'international' } } }
+    writeFileSync(file('site.json'), JSON.stringify(other))
+    const refused = await lapwise('--alignment', 'site.json', '--offset', '12 ft', '--epsg', '2260')
+    expect(refused).toMatchObject({ code: 2, said: expect.stringContaining('"foot": "US survey"') })
+  })
 
   it('leaves nothing of OUT when it is killed while it writes, and OUT whole when it is killed after', async () => {
     // Large photos make the writing long enough to be hit.

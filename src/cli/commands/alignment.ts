@@ -5,7 +5,7 @@ import { writeLandXml } from '../../formats/landxml/write-landxml.ts'
 import { readSite } from '../../formats/site/read-site.ts'
 import { writeElements } from '../../formats/site/write-elements.ts'
 import { BadInput, badWords, type Command, type ExitCode } from '../command.ts'
-import { print, printJson, readText, say, shownName, soundValue, writeWhole } from '../io.ts'
+import { print, printJson, readXmlText, say, shownName, soundValue, words, writeWhole } from '../io.ts'
 
 export const alignmentCommand: Command = {
   name: 'alignment',
@@ -15,13 +15,13 @@ export const alignmentCommand: Command = {
   help: [
     '  --units UNITS   us (feet, the default) or metric, for the short form',
     '  -o FILE         where to write the LandXML of a site; metres',
-    'Gaps and kinks between the elements of a road file are told on standard error.',
+    'Gaps and kinks of a road file, and numbers of it that disagree, are told on standard error.',
   ].join('\n'),
   run: async (words, { output, units: wanted }) => {
     const [file, ...rest] = words
     if (file === undefined || rest.length > 0)
       throw badWords('alignment ROAD.xml, or SITE.json -o ROAD.xml', words.join(' '))
-    const text = await readText(file)
+    const text = await readXmlText(file)
     if (!text.trimStart().startsWith('<')) return writeRoad(file, text, output)
     const units = (['us', 'metric'] as const).find((one) => one === (wanted ?? 'us'))
     if (units === undefined) throw badWords('--units us or metric', wanted!)
@@ -30,14 +30,15 @@ export const alignmentCommand: Command = {
 }
 
 function printRoad(file: string, text: string, units: UnitSystem): ExitCode {
-  const { unit, alignments, gaps } = soundValue(readLandXml(shownName(file), text))
-  for (const gap of gaps) say(`${shownName(file)}: ${JSON.stringify(gap)}`)
+  const { unit, alignments, notes } = soundValue(readLandXml(shownName(file), text))
+  for (const { place, said } of notes) say(`${shownName(file)}: ${place}: ${words.say(said)}`)
+  const foot = unit === 'USSurveyFoot' ? 'US survey' : 'international'
   printJson({
     readIn: unit,
     units,
     alignments: alignments.map(({ name, horizontal, equations }) => ({
       name,
-      alignment: writeElements('centreline', horizontal, equations, units),
+      alignment: writeElements('centreline', horizontal, equations, units, foot),
     })),
   })
   return 0

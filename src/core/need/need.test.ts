@@ -68,6 +68,7 @@ const roads: fc.Arbitrary<SiteAlignment> = fc.oneof(
       kind: 'elements' as const,
       line: 'edge' as const,
       equations: [],
+      unit: 'metre' as const,
       horizontal: layAlignment({ point: { easting: 1000, northing: 2000 }, azimuth: 0.4, station: feet(1000) - 600 }, [
         { length: shape.lead, curvatureStart: 0, curvatureEnd: 0 },
         { length: shape.spiral, curvatureStart: 0, curvatureEnd: curvature },
@@ -193,7 +194,9 @@ describe('laws of the need', () => {
         { point: { easting: 0, northing: 0 }, azimuth: 0, station: feet(1025) - length / 2 },
         [{ length, curvatureStart: curvature, curvatureEnd: curvature }],
       )
-      const general = findNeed(onRoad(site, { kind: 'elements', line: 'edge', horizontal, equations: [] }))
+      const general = findNeed(
+        onRoad(site, { kind: 'elements', line: 'edge', horizontal, equations: [], unit: 'metre' }),
+      )
       if (!general.ok) return expect(general.error.kind).toBe('alignment-too-short')
       expectAlike(general.value.approach, needOf(site).approach, (station) => station)
       expectAlike(general.value.departure!, needOf(site).departure!, (station) => station)
@@ -413,7 +416,7 @@ describe('a driveway that cuts the run', () => {
 test('a hazard beyond the ends of the alignment is refused by its name', () => {
   const start = { point: { easting: 0, northing: 0 }, azimuth: 0, station: 0 }
   const horizontal = layAlignment(start, [{ length: 300, curvatureStart: 0, curvatureEnd: 0 }])
-  const site = onRoad(base, { kind: 'elements', line: 'edge', horizontal, equations: [] })
+  const site = onRoad(base, { kind: 'elements', line: 'edge', horizontal, equations: [], unit: 'metre' })
   expect(findNeed(site)).toEqual({
     ok: false,
     error: { kind: 'hazard-off-alignment', hazard: 'hazard at 1000', from: 0, to: 300 },
@@ -425,7 +428,7 @@ test('the centreline of the road as alignment gives what its edge gives', () => 
   const arc = (r: number) => [{ length: r * 2, curvatureStart: -1 / r, curvatureEnd: -1 / r }]
   const start = { point: { easting: 0, northing: 0 }, azimuth: 0, station: 0 }
   const at = (line: 'edge' | 'centreline', r: number, side: Side): Site => ({
-    ...onRoad(base, { kind: 'elements', line, horizontal: layAlignment(start, arc(r)), equations: [] }),
+    ...onRoad(base, { kind: 'elements', line, horizontal: layAlignment(start, arc(r)), equations: [], unit: 'metre' }),
     side,
     hazards: [{ ...base.hazards[0]!, from: r, to: 1.05 * r }],
   })

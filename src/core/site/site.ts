@@ -1,6 +1,7 @@
 import type { HorizontalAlignment } from '../alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../alignment/station-equations.ts'
 import type { HardwareSheet, SplicePosition } from '../hardware/hardware-sheet.ts'
+import type { GroundUnit } from '../staking/ground-unit.ts'
 import type { Metres } from '../units/quantity.ts'
 
 /** Which family of tables and which speed unit the site works in: mi/h and feet, or km/h and metres. */
@@ -77,6 +78,8 @@ export type SiteAlignment =
       readonly line: 'edge' | 'centreline'
       readonly horizontal: HorizontalAlignment
       readonly equations: readonly StationEquation[]
+      /** Of the coordinates, as the site states them. */
+      readonly unit: GroundUnit
     }
 
 /** Its width, or the slope to look it up by: 1 vertical to `run` horizontal. */

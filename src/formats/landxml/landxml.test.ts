@@ -2,9 +2,10 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { endStation, layAlignment, pointAt } from '../../core/alignment/horizontal-alignment.ts'
 import { offsetLength } from '../../core/alignment/offset-line.ts'
+import { endOf } from '../../core/geometry/clothoid.ts'
 import { distance } from '../../core/geometry/point.ts'
 import { english } from '../../words/english.ts'
-import { problemInWords } from '../input-problem.ts'
+import { printProblem, problemInWords } from '../input-problem.ts'
 import type { LinearUnit } from './landxml.ts'
 import { readLandXml } from './read-landxml.ts'
 import { writeLandXml } from './write-landxml.ts'
@@ -18,7 +19,7 @@ const file = (body: string, unit = units(), namespace = 'http://www.landxml.org/
   `<?xml version="1.0"?>\n<LandXML xmlns="${namespace}" version="1.2" date="2026-11-25" time="12:00:00">\n${unit}\n${body}\n</LandXML>`
 
 const alignment = (geometry: string, more = '') =>
-  `<Alignments><Alignment name="A" length="0" staStart="1000"><CoordGeom>\n${geometry}\n</CoordGeom>${more}</Alignment></Alignments>`
+  `<Alignments><Alignment name="A" staStart="1000"><CoordGeom>\n${geometry}\n</CoordGeom>${more}</Alignment></Alignments>`
 
 const line = '<Line><Start>200000 600000</Start><End>200300 600400</End></Line>'
 
@@ -57,8 +58,18 @@ describe('reading LandXML', () => {
   })
 
   test('another namespace is refused by its name', () => {
-    const problem = problemOf(file(alignment(line), units(), 'http://www.inframodel.fi/inframodel'))
-    expect(problem.found).toContain('http://www.inframodel.fi/inframodel')
+    const problem = problemOf(file(alignment(line), units(), 'http://example.org/roads'))
+    expect(problem.found).toContain('http://example.org/roads')
+  })
+
+  test.each([
+    'http://www.landxml.org/schema/LandXML-1.1',
+    'http://www.landxml.org/schema/LandXML-2.0',
+    'http://www.inframodel.fi/inframodel',
+  ])('the same road is read in the namespace %s', (namespace) => {
+    expect(readLandXml('road.xml', file(alignment(line), units(), namespace))).toEqual(
+      readLandXml('road.xml', file(alignment(line))),
+    )
   })
 
   test('spirals other than clothoids, and other geometry, are refused by name', () => {
@@ -68,8 +79,6 @@ describe('reading LandXML', () => {
       found: 'Chain',
       place: expect.stringMatching(/^6:/),
     })
-    const reference = '<Line><Start pntRef="7"/><End>1 2</End></Line>'
-    expect(problemOf(file(alignment(reference))).found).toBe('a reference to point 7')
   })
 
   test('points that are not two or three numbers are refused', () => {
@@ -98,27 +107,153 @@ describe('reading LandXML', () => {
     expect(problemOf('').expected).toContain('XML')
   })
 
-  test('elements that do not join are reported with place, distance and kink', () => {
-    const shifted = '<Line><Start>200300.02 600400</Start><End>200600.02 600800</End></Line>'
+  const notesOf = (text: string) => {
+    const read = readLandXml('road.xml', text)
+    if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join())
+    return read.value.notes
+  }
+
+  test('elements that do not join are told with place, station, distance and kink', () => {
+    const shifted = '<Line><Start>200300.04 600400</Start><End>200600.04 600800</End></Line>'
     const bent = '<Line><Start>200300 600400</Start><End>200700 600700</End></Line>'
+    const said = (second: string) => notesOf(file(alignment(`${line}\n${second}`))).map((one) => [one.place, one.said])
     const size = 1200 / 3937
-    const gaps = (second: string) => {
-      const read = readLandXml('road.xml', file(alignment(`${line}\n${second}`)))
-      if (!read.ok) throw new Error(JSON.stringify(read.error))
-      return read.value.gaps
-    }
-    expect(gaps(shifted)).toEqual([
-      {
-        alignment: 'A',
-        place: expect.stringMatching(/^6:/),
-        station: expect.closeTo(1500 * size, 6),
-        distance: expect.closeTo(0.02 * size, 6),
-        kink: 0,
-      },
+    const place = expect.stringMatching(/^6:/)
+    const broken = { kind: 'break of road', station: '1500.000' }
+    expect(said(shifted)).toEqual([[place, { ...broken, metres: expect.closeTo(0.04 * size, 6), degrees: 0 }]])
+    const turned = ((Math.atan2(3, 4) - Math.atan2(4, 3)) * 180) / Math.PI
+    expect(said(bent)).toEqual([[place, { ...broken, metres: 0, degrees: expect.closeTo(turned, 7) }]])
+  })
+
+  // A line of 500 from station 1000 on; an arc of radius 100 to the right over a right angle, 157.08 long.
+  const arc = (attributes: string, center = '<Center>0 100</Center>') =>
+    `<Curve rot="cw" ${attributes}><Start>0 0</Start>${center}<End>100 100</End></Curve>`
+
+  test.each([
+    ['the length of a line', line.replace('<Line>', '<Line length="900">'), 'Line', 'length', 900, 500],
+    ['the radius of a curve', arc('radius="500"'), 'Curve', 'radius', 500, 100],
+    ['the length of a curve', arc('length="314.159"'), 'Curve', 'length', 314.159, 50 * Math.PI],
+    ['the station of an element', line.replace('<Line>', '<Line staStart="1082">'), 'Line', 'staStart', 1082, 1000],
+  ])('%s that its points do not give is told', (_, geometry, element, name, stated, found) => {
+    expect(notesOf(file(alignment(geometry))).map(({ said }) => said)).toEqual([
+      { kind: 'stated otherwise', element, name, stated, found: expect.closeTo(found, 6) },
     ])
-    expect(gaps(bent)).toEqual([
-      expect.objectContaining({ distance: 0, kink: expect.closeTo(Math.atan2(3, 4) - Math.atan2(4, 3), 9) }),
+  })
+
+  test('the length of an alignment that its elements do not give is told, and what agrees is not', () => {
+    const whole = (length: string) => file(alignment(line).replace('name="A"', `name="A" length="${length}"`))
+    expect(notesOf(whole('582')).map(({ said }) => said)).toEqual([
+      { kind: 'stated otherwise', element: 'Alignment', name: 'length', stated: 582, found: expect.closeTo(500, 6) },
     ])
+    expect(notesOf(whole('500.02'))).toEqual([])
+    expect(notesOf(file(alignment(arc('radius="100.001" length="157.08" staStart="1000.004"'))))).toEqual([])
+  })
+
+  test('an end that is not where the numbers of an element lead is told', () => {
+    const off = arc('').replace('100 100', '101 100')
+    expect(notesOf(file(alignment(off), units('meter'))).map(({ said }) => said)).toEqual([
+      { kind: 'end elsewhere', element: 'Curve', metres: expect.closeTo(1, 2) },
+    ])
+  })
+
+  test('profiles and cross sections are told to be not used', () => {
+    const more = '<Profile name="P"/><CrossSects/><Profile name="Q"/>'
+    expect(notesOf(file(alignment(line, more))).map(({ said }) => said)).toEqual([
+      { kind: 'not used of road', names: ['Profile', 'CrossSects'] },
+    ])
+  })
+
+  const elementsOf = (text: string, only: string | null = null) => {
+    const read = readLandXml('road.xml', text, only)
+    if (!read.ok) throw new Error(read.error.map((one) => printProblem(one, english(null))).join())
+    return read.value.alignments[0]!.horizontal.elements
+  }
+  const metric = (geometry: string) => elementsOf(file(alignment(geometry), units('meter')))
+
+  test('blank attributes are missing ones, whatever reads them', () => {
+    expect(problemOf(file(alignment(arc('').replace('rot="cw"', 'rot=""'))))).toMatchObject({
+      place: expect.stringMatching(/^5:/),
+      expected: 'the attribute rot of Curve',
+      found: 'none',
+    })
+    const noStart = file(alignment(line)).replace('staStart="1000"', 'staStart=" "')
+    expect(problemOf(noStart).expected).toBe('the attribute staStart of Alignment')
+    expect(problemOf(file(alignment(line), units(' ')))).toMatchObject({
+      expected: 'the attribute linearUnit of Imperial',
+      found: 'none',
+    })
+  })
+
+  test('a tangent of no length is passed over', () => {
+    const none = '<Line length="0"><Start>200300 600400</Start><End>200300 600400</End></Line>'
+    expect(metric(`${none.replaceAll('200300 600400', '200000 600000')}\n${line}\n${none}`)).toEqual(metric(line))
+  })
+
+  test.each([
+    ['to the right', 'rot="cw" radius="100"', 1],
+    ['to the left', 'rot="ccw" radius="100"', -1],
+    // 471.239 is three quarters of the circle: the long way round.
+    ['to the right and more than half around', 'rot="cw" radius="100" length="471.239"', 1],
+  ])('a curve without a centre is laid by its radius %s', (_, attributes, turn) => {
+    const [curve] = metric(`<Curve ${attributes}><Start>0 0</Start><End>100 100</End></Curve>`)
+    expect(curve!.curvatureStart).toBeCloseTo(turn / 100, 12)
+    expect(curve!.length).toBeCloseTo(attributes.includes('length') ? 150 * Math.PI : 50 * Math.PI, 6)
+    expect(distance(endOf(curve!), { easting: 100, northing: 100 })).toBeLessThan(1e-9)
+  })
+
+  test('a radius that does not reach from end to end is refused', () => {
+    const short = '<Curve rot="cw" radius="70"><Start>0 0</Start><End>100 100</End></Curve>'
+    expect(problemOf(file(alignment(short), units('meter')))).toMatchObject({
+      expected: expect.stringContaining('half of the chord'),
+      found: 'a chord of 141.421 m and a radius of 70.000 m',
+    })
+  })
+
+  test('a spiral is read without a PI, and with 0 for the radius of its straight end', () => {
+    const spiral = (radius: string, pi: string) =>
+      `<Spiral length="60" radiusStart="${radius}" radiusEnd="200" rot="cw" spiType="clothoid"><Start>0 0</Start>${pi}<End>59.865 2.994</End></Spiral>`
+    const whole = metric(spiral('INF', '<PI>40.03 0</PI>'))
+    expect(metric(spiral('INF', ''))).toEqual(whole)
+    expect(metric(spiral('0', '<PI>40.03 0</PI>'))).toEqual(whole)
+  })
+
+  test('points are looked up by name, and one that is not there is refused', () => {
+    const points =
+      '<CgPoints><CgPoint name="1">200000 600000</CgPoint><CgPoint name="2">200300 600400</CgPoint></CgPoints>'
+    const named = alignment('<Line><Start pntRef="1"/><End pntRef="2"/></Line>')
+    expect(elementsOf(file(`${points}${named}`))).toEqual(elementsOf(file(alignment(line))))
+    expect(problemOf(file(`${points}${named.replace('pntRef="2"', 'pntRef="7"')}`)).found).toBe(
+      'a reference to point 7',
+    )
+  })
+
+  test('coordinates may stand in a section that is not parsed', () => {
+    const hidden = line.replace('200000 600000', '<![CDATA[200000 600000]]>')
+    expect(elementsOf(file(alignment(hidden)))).toEqual(elementsOf(file(alignment(line))))
+  })
+
+  test('of several alignments only the one that is wanted is judged', () => {
+    const bad = '<Alignment name="B" length="0" staStart="0"><CoordGeom><Chain>1 2</Chain></CoordGeom></Alignment>'
+    const both = file(alignment(line).replace('</Alignments>', `${bad}</Alignments>`))
+    expect(readLandXml('road.xml', both).ok).toBe(false)
+    expect(elementsOf(both, 'A')).toEqual(elementsOf(file(alignment(line))))
+    const none = readLandXml('road.xml', both, 'C')
+    expect(none.ok ? [] : none.error.map((one) => problemInWords(one, english(null)).found)).toEqual(['"A", "B"'])
+  })
+
+  test('version 2.0 may leave the start station out, which is told; the others may not', () => {
+    const text = alignment(line).replace(' staStart="1000"', '')
+    const later = file(text, units(), 'http://www.landxml.org/schema/LandXML-2.0')
+    expect(elementsOf(later)[0]!.station).toBe(0)
+    expect(notesOf(later).map(({ said }) => said)).toEqual([{ kind: 'start station not stated' }])
+    expect(problemOf(file(text)).expected).toBe('the attribute staStart of Alignment')
+  })
+
+  test('the reference system is the one that the file names', () => {
+    const named = (code: string) =>
+      readLandXml('road.xml', file(`<CoordinateSystem epsgCode="${code}"/>${alignment(line)}`))
+    expect(named('2260')).toMatchObject({ value: { epsg: 2260 } })
+    expect(named('')).toMatchObject({ value: { epsg: null } })
   })
 
   test('station equations are read with the continuous station, and one that contradicts itself is refused', () => {
@@ -157,7 +292,7 @@ describe('writing LandXML', () => {
       if (!read.ok) throw new Error(JSON.stringify(read.error))
       const [back] = read.value.alignments
       expect(read.value.unit).toBe(unit)
-      expect(read.value.gaps).toEqual([])
+      expect(read.value.notes).toEqual([])
       expect(back!.name).toBe('A & "B" <1>')
       expect(back!.equations).toEqual(
         equations.map((e) => ({

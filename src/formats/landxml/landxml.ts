@@ -1,8 +1,18 @@
 import type { HorizontalAlignment } from '../../core/alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../../core/alignment/station-equations.ts'
-import { feet, type Metres, metres, type Radians, usSurveyFeet } from '../../core/units/quantity.ts'
+import { feet, type Metres, metres, usSurveyFeet } from '../../core/units/quantity.ts'
+import type { RoadNote } from '../../words/problems/road.ts'
 
+/** Of what is written. */
 export const landXmlNamespace = 'http://www.landxml.org/schema/LandXML-1.2'
+
+/** Of what is read: what an alignment in plan needs is the same in all of them. */
+export const readNamespaces: readonly string[] = [
+  landXmlNamespace,
+  'http://www.landxml.org/schema/LandXML-1.1',
+  'http://www.landxml.org/schema/LandXML-2.0',
+  'http://www.inframodel.fi/inframodel',
+]
 
 /** The linear unit of a LandXML file, as it names it. The two feet differ by 2 ppm: 4 ft in a coordinate of 2,000,000 ft. */
 export type LinearUnit = 'meter' | 'foot' | 'USSurveyFoot'
@@ -25,13 +35,10 @@ export interface LandXmlAlignment {
   readonly equations: readonly StationEquation[]
 }
 
-/** Where two elements of a file do not join: its numbers were rounded, or something is missing. */
-export interface Gap {
+/** What a file that can be read says against itself, or has and is not used. */
+export interface RoadFileNote {
   readonly alignment: string
-  /** Line and column of the element that should have joined the one before it. */
+  /** Line and column of the element. */
   readonly place: string
-  readonly station: Metres
-  /** From the end of the one to the start of the other, and the change of direction there. */
-  readonly distance: Metres
-  readonly kink: Radians
+  readonly said: RoadNote
 }

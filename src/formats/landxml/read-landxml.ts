@@ -1,7 +1,6 @@
-import { type AlignmentElement, goingOn } from '../../core/alignment/horizontal-alignment.ts'
+import { goingOn } from '../../core/alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../../core/alignment/station-equations.ts'
-import { azimuthAlong, type Clothoid, endOf } from '../../core/geometry/clothoid.ts'
-import { distance, turned } from '../../core/geometry/point.ts'
+import { azimuthAlong } from '../../core/geometry/clothoid.ts'
 import { err, ok, type Result } from '../../core/result.ts'
 import { theirs } from '../../core/theirs.ts'
 import type { Metres } from '../../core/units/quantity.ts'
@@ -9,38 +8,41 @@ import type { InputProblem } from '../input-problem.ts'
 import { lengthFault } from '../range/range-faults.ts'
 import { listLimits } from '../range/ranges.ts'
 import {
-  type Gap,
   type LandXml,
   type LandXmlAlignment,
   type LinearUnit,
-  landXmlNamespace,
   metresFrom,
+  type RoadFileNote,
+  readNamespaces,
 } from './landxml.ts'
+import { type LaidElement, notesOn } from './notes-on.ts'
 import { readElement } from './read-element.ts'
 import { Reader } from './reader.ts'
 import { childrenOf, readXml, type XmlElement } from './xml-tree.ts'
 
-/** Joints wider than these are reported; files round coordinates to a millimetre or so (our judgement). */
-const gapTolerance = 0.001
-const kinkTolerance = 1e-4
-
 /**
- * The alignments of a LandXML 1.2 file, and every joint of theirs that does not close, or what is wrong with the file.
- * Lines, circular curves, clothoids and station equations are read; anything else in an alignment's geometry is refused
- * by name, profiles and cross sections are passed over.
+ * The alignments of a LandXML file (1.1, 1.2, 2.0, or of the Inframodel schema), what it says against itself, or what is
+ * wrong with it. Lines, circular curves, clothoids and station equations are read; anything else in an alignment's
+ * geometry is refused by name. Profiles, cant and cross sections are not used, and a note says so.
+ *
+ * @param only  the name of the one alignment that is wanted: no other is judged; null for all
  */
 export function readLandXml(
   file: string,
   text: string,
-): Result<LandXml & { readonly gaps: readonly Gap[] }, readonly InputProblem[]> {
-  const xml = readXml(file, text, ['Units', 'Alignments'])
+  only: string | null = null,
+): Result<
+  LandXml & { readonly epsg: number | null; readonly notes: readonly RoadFileNote[] },
+  readonly InputProblem[]
+> {
+  const xml = readXml(file, text, ['Units', 'CoordinateSystem', 'CgPoints', 'Alignments'])
   if (!xml.ok) return err([xml.error])
   const root = xml.value
-  const reader = new Reader(file)
-  if (root.name !== 'LandXML' || root.namespace !== landXmlNamespace) {
+  const reader = new Reader(file, pointsOf(root))
+  if (root.name !== 'LandXML' || !readNamespaces.includes(root.namespace)) {
     reader.fault(
       root,
-      { kind: 'root in namespace', namespace: landXmlNamespace },
+      { kind: 'root in namespace', namespaces: readNamespaces },
       { kind: 'root element', name: root.name, namespace: root.namespace },
     )
     return err(reader.problems)
@@ -50,10 +52,29 @@ export function readLandXml(
   const found = childrenOf(root, 'Alignments').flatMap((group) => childrenOf(group, 'Alignment'))
   if (found.length === 0) reader.fault(root, { kind: 'one or more alignments' }, { kind: 'none' })
   reader.count(root, 'alignments', found.length)
-  const gaps: Gap[] = []
-  const alignments = found.map((element) => readAlignment(element, metresFrom[unit], reader, gaps))
-  return reader.problems.length > 0 ? err(reader.problems) : ok({ unit, alignments, gaps })
+  const named = found.filter(({ attributes }) => only === null || attributes.name === only)
+  if (found.length > 0 && named.length === 0) {
+    const names = found.map(({ attributes }) => JSON.stringify(attributes.name ?? ''))
+    reader.fault(childrenOf(root, 'Alignments')[0]!, { kind: 'alignment named', file }, theirs(names.join(', ')))
+  }
+  const read = named.map((element) => readAlignment(element, unit, reader))
+  if (reader.problems.length > 0) return err(reader.problems)
+  const code = Number(childrenOf(root, 'CoordinateSystem')[0]?.attributes.epsgCode)
+  return ok({
+    unit,
+    alignments: read.map(({ alignment }) => alignment),
+    epsg: Number.isSafeInteger(code) && code > 0 ? code : null,
+    notes: read.flatMap(({ notes }) => notes),
+  })
 }
+
+/** The file's own points, by name, as they are written. */
+const pointsOf = (root: XmlElement): ReadonlyMap<string, string> =>
+  new Map(
+    childrenOf(root, 'CgPoints')
+      .flatMap((group) => childrenOf(group, 'CgPoint'))
+      .map(({ attributes, text }) => [attributes.name ?? '', text]),
+  )
 
 function readUnit(root: XmlElement, reader: Reader): LinearUnit | null {
   const units = childrenOf(root, 'Units')[0]
@@ -71,53 +92,41 @@ function readUnit(root: XmlElement, reader: Reader): LinearUnit | null {
 
 function readAlignment(
   element: XmlElement,
-  long: (value: number) => Metres,
+  unit: LinearUnit,
   reader: Reader,
-  gaps: Gap[],
-): LandXmlAlignment {
+): { readonly alignment: LandXmlAlignment; readonly notes: readonly RoadFileNote[] } {
+  const long = metresFrom[unit]
   const name = element.attributes.name ?? ''
-  const startStation = long(reader.number(element, 'staStart', 'station'))
+  // Stations begin somewhere in every version but the last.
+  const isStated = element.attributes.staStart !== undefined || !element.namespace.endsWith('LandXML-2.0')
+  const startStation = isStated ? long(reader.number(element, 'staStart', 'station')) : 0
   const [geometry, ...others] = childrenOf(element, 'CoordGeom')
   if (geometry === undefined || others.length > 0)
     reader.fault(others[0] ?? element, { kind: 'one geometry', alignment: name }, { kind: geometry ? 'more' : 'none' })
-  const elements: AlignmentElement[] = []
+  const laid: LaidElement[] = []
   let station = startStation
   if (geometry !== undefined) reader.count(geometry, 'elements', geometry.children.length)
   for (const child of geometry?.children.slice(0, listLimits.elements) ?? []) {
     if (child.name === 'Feature') continue
     const read = readElement(child, long, reader)
     if (read === null) continue
-    const before = elements.at(-1)
-    if (before !== undefined) gaps.push(...gapBetween(before, read.line, name, child.place, station))
-    const missed = distance(endOf(read.line), read.end)
-    if (missed > gapTolerance) gaps.push({ alignment: name, place: child.place, station, distance: missed, kink: 0 })
+    const before = laid.at(-1)?.element
     const azimuth =
       before === undefined ? read.line.azimuth : goingOn(azimuthAlong(before, before.length), read.line.azimuth)
-    elements.push({ ...read.line, azimuth, station })
+    laid.push({ element: { ...read.line, azimuth, station }, end: read.end, from: child })
     station += read.line.length
   }
   const beyond = lengthFault('station', station)
   if (beyond !== null) reader.fault(element, { kind: 'alignment to', end: beyond }, theirs(`${station} m`))
-  if (geometry !== undefined && elements.length === 0)
+  if (geometry !== undefined && laid.length === 0)
     reader.fault(geometry, { kind: 'one or more elements' }, { kind: 'none' })
-  return {
+  const alignment = {
     name,
-    horizontal: { startStation, elements },
+    horizontal: { startStation, elements: laid.map((one) => one.element) },
     equations: readEquations(element, startStation, long, reader),
   }
-}
-
-function gapBetween(
-  before: Clothoid,
-  after: Clothoid,
-  alignment: string,
-  place: string,
-  station: Metres,
-): readonly Gap[] {
-  const apart = distance(endOf(before), after.start)
-  const kink = turned(after.azimuth - azimuthAlong(before, before.length))
-  if (apart <= gapTolerance && Math.abs(kink) <= kinkTolerance) return []
-  return [{ alignment, place, station, distance: apart, kink }]
+  const notes = laid.length === 0 ? [] : notesOn(element, alignment, laid, unit)
+  return { alignment, notes: notes.map(({ place, said }) => ({ alignment: name, place, said })) }
 }
 
 /** The stations of an equation may disagree with each other by this much, m: files round them. */

@@ -10,20 +10,23 @@ import { childrenOf, type XmlElement } from './xml-tree.ts'
 export class Reader {
   readonly problems: InputProblem[] = []
   private readonly file: string
+  private readonly points: ReadonlyMap<string, string>
 
-  constructor(file: string) {
+  /** @param points  by name, as they are written: "northing easting" */
+  constructor(file: string, points: ReadonlyMap<string, string>) {
     this.file = file
+    this.points = points
   }
 
   fault(element: XmlElement, expected: ProblemSaying, found: NonNullable<InputProblem['found']>): void {
     this.problems.push({ file: this.file, place: element.place, expected, found })
   }
 
+  /** What stands in it; one that is not there or blank is a fault, and ''. */
   attribute(element: XmlElement, name: string): string {
-    const value = element.attributes[name]
-    if (value === undefined)
-      this.fault(element, { kind: 'attribute of', name, element: element.name }, { kind: 'none' })
-    return value?.trim() ?? ''
+    const value = element.attributes[name]?.trim() ?? ''
+    if (value === '') this.fault(element, { kind: 'attribute of', name, element: element.name }, { kind: 'none' })
+    return value
   }
 
   /** A number no larger than the most of its range, either way. */
@@ -49,30 +52,28 @@ export class Reader {
     if (found > most) this.fault(element, { kind: 'entries at most', most }, written(found))
   }
 
-  /** The point in the child `name`, written "northing easting" and perhaps an elevation. */
+  /** The point in the child `name` or that it refers to, written "northing easting" and perhaps an elevation. */
   point(element: XmlElement, name: string, long: (value: number) => Metres): Point | null {
     const child = childrenOf(element, name)[0]
     if (child === undefined) {
       this.fault(element, { kind: 'child of', name, element: element.name }, { kind: 'none' })
       return null
     }
-    if (child.attributes.pntRef !== undefined) {
-      this.fault(
-        child,
-        { kind: 'written coordinates', name },
-        { kind: 'reference to point', name: child.attributes.pntRef },
-      )
+    const reference = child.attributes.pntRef
+    const text = reference === undefined ? child.text : this.points.get(reference)
+    if (text === undefined) {
+      this.fault(child, { kind: 'known point' }, { kind: 'reference to point', name: reference! })
       return null
     }
-    const numbers = child.text.trim().split(/\s+/).map(Number)
+    const numbers = text.trim().split(/\s+/).map(Number)
     const [northing, easting] = numbers
     if (numbers.length < 2 || numbers.length > 3 || !numbers.every(Number.isFinite)) {
-      this.fault(child, { kind: 'northing and easting', name }, written(child.text.trim()))
+      this.fault(child, { kind: 'northing and easting', name }, written(text.trim()))
       return null
     }
     const { most } = ranges.coordinate
     if (numbers.some((one) => Math.abs(one) > most)) {
-      this.fault(child, { kind: 'coordinates at most', most }, written(child.text.trim()))
+      this.fault(child, { kind: 'coordinates at most', most }, written(text.trim()))
       return null
     }
     return { easting: long(easting!), northing: long(northing!) }

@@ -54,10 +54,12 @@ export function readXml(file: string, text: string, keep: readonly string[]): Re
     else root = element
     open.push(element)
   })
-  parser.on('text', (part) => {
+  const addText = (part: string): void => {
     const element = open.at(-1)
     if (element) element.text += part
-  })
+  }
+  parser.on('text', addText)
+  parser.on('cdata', addText)
   parser.on('closetag', () => {
     open.pop()
   })

@@ -1,6 +1,8 @@
 import { type ElementShape, endStation, layAlignment } from '../../core/alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../../core/alignment/station-equations.ts'
+import type { Point } from '../../core/geometry/point.ts'
 import type { SiteAlignment, UnitSystem } from '../../core/site/site.ts'
+import { metresFromGround } from '../../core/staking/ground-unit.ts'
 import { degrees, feet, type Metres, metres } from '../../core/units/quantity.ts'
 import { written } from '../input-problem.ts'
 import { lengthFault } from '../range/range-faults.ts'
@@ -16,8 +18,13 @@ export function readElements(
 ): SiteAlignment & { kind: 'elements' } {
   const long = units === 'us' ? feet : metres
   const station = writtenStation(from.start.station, units, `${place}.start.station`, faults)
-  const point = { easting: long(from.start.easting), northing: long(from.start.northing) }
-  const shapes = from.elements.map((element) => shapeOf(element, long))
+  const unit = units === 'metric' ? 'metre' : from.foot === 'US survey' ? 'US survey foot' : 'foot'
+  const pointOf = (at: Coordinates): Point => ({
+    easting: metresFromGround(at.easting, unit),
+    northing: metresFromGround(at.northing, unit),
+  })
+  const point = pointOf(from.start)
+  const shapes = from.elements.map((element) => shapeOf(element, long, pointOf))
   const horizontal = layAlignment({ point, azimuth: degrees(from.start.azimuth), station }, shapes)
   const beyond = lengthFault('station', endStation(horizontal))
   if (beyond !== null)
@@ -27,10 +34,16 @@ export function readElements(
       found: { kind: 'elements', count: from.elements.length },
     })
   const equations = equationsOf(from, units, place, station, endStation(horizontal), faults)
-  return { kind: 'elements', line: from.line, horizontal, equations }
+  return { kind: 'elements', line: from.line, horizontal, equations, unit }
 }
 
-function shapeOf(element: ElementsFile['elements'][number], long: (n: number) => Metres): ElementShape {
+type Coordinates = Readonly<Record<'easting' | 'northing', number>>
+
+function shapeOf(
+  element: ElementsFile['elements'][number],
+  long: (n: number) => Metres,
+  pointOf: (at: Coordinates) => Point,
+): ElementShape {
   const { start } = element
   const length = long(element.length)
   const laid =
@@ -39,7 +52,7 @@ function shapeOf(element: ElementsFile['elements'][number], long: (n: number) =>
       : {
           length,
           own: {
-            point: { easting: long(start.easting), northing: long(start.northing) },
+            point: pointOf(start),
             azimuth: degrees(start.azimuth),
           },
         }

@@ -63,6 +63,12 @@ const elementsSchema = z.strictObject({
       description: 'What the elements describe: the edge of travelled way beside the hazards, or the centreline.',
     }),
   ),
+  foot: z._default(z.enum(['international', 'US survey']), 'international').check(
+    z.meta({
+      description:
+        'Of easting and northing of a site in us units; in a metric one they are metres. The two differ by 2 ppm: 4 ft in 2,000,000.',
+    }),
+  ),
   start: z.prefault(
     z.strictObject({
       easting: z._default(ranged('coordinate'), 0),

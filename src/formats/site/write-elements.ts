@@ -10,24 +10,29 @@ import type { ElementsFile } from './site-file.ts'
  * The short form of an alignment, for a site file. An element that does not begin where the one before it ends, and as
  * that one is directed there, carries its own start: what is laid from the short form is the same line to 0.1 mm, with
  * the gaps and kinks that it had.
+ *
+ * @param foot  of easting and northing, where `units` are us
  */
 export function writeElements(
   line: ElementsFile['line'],
   horizontal: HorizontalAlignment,
   equations: readonly StationEquation[],
   units: UnitSystem,
+  foot: ElementsFile['foot'] = 'international',
 ): ElementsFile {
   const short = (length: Metres) => (units === 'us' ? length / 0.3048 : length)
+  const far = (length: Metres) => (units === 'us' && foot === 'US survey' ? (length * 3937) / 1200 : short(length))
   const first = horizontal.elements[0]
   if (first === undefined) throw new RangeError('an alignment has at least one element')
   const startOf = ({ start, azimuth }: Pick<Clothoid, 'start' | 'azimuth'>) => ({
-    easting: short(start.easting),
-    northing: short(start.northing),
+    easting: far(start.easting),
+    northing: far(start.northing),
     azimuth: (turned(azimuth) * 180) / Math.PI,
   })
   return {
     kind: 'elements',
     line,
+    foot,
     start: { ...startOf(first), station: short(horizontal.startStation) },
     elements: asLaid(horizontal).flatMap(({ element, isBroken }) => {
       const [begin, ...rest] = elementsOf(element, short)

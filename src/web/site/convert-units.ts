@@ -29,6 +29,8 @@ export function inUnits(draft: Draft, to: UnitSystem): Draft {
   change(smallPlaces, rounded(millimetresPerInch, 0.1))
   change(['road.speed'], rounded(kilometresPerMile, to === 'metric' ? 10 : 5))
   change(elementPlaces(draft), (value) => value * factor(metresPerFoot))
+  const isSurvey = valueAt(draft, `${alignment}.foot`) === 'US survey'
+  change(coordinatePlaces(draft), (value) => value * factor(isSurvey ? 1200 / 3937 : metresPerFoot))
   for (const place of stationPlaces(draft)) {
     const written = valueAt(next, place)
     const station = stationNumber(written, from)
@@ -48,14 +50,15 @@ const lengthPlaces = (draft: Draft): readonly string[] => [
 
 const alignment = 'road.alignment'
 
-const elementPlaces = (draft: Draft): readonly string[] => [
-  ...['easting', 'northing'].map((name) => `${alignment}.start.${name}`),
-  ...itemsAt(draft, `${alignment}.elements`).flatMap((_, i) =>
-    ['length', 'radius', 'radiusStart', 'radiusEnd', 'start.easting', 'start.northing'].map(
-      (name) => `${alignment}.elements[${i}].${name}`,
-    ),
-  ),
-]
+const elementPlaces = (draft: Draft): readonly string[] =>
+  itemsAt(draft, `${alignment}.elements`).flatMap((_, i) =>
+    ['length', 'radius', 'radiusStart', 'radiusEnd'].map((name) => `${alignment}.elements[${i}].${name}`),
+  )
+
+const coordinatePlaces = (draft: Draft): readonly string[] =>
+  [alignment, ...itemsAt(draft, `${alignment}.elements`).map((_, i) => `${alignment}.elements[${i}]`)].flatMap(
+    (place) => ['easting', 'northing'].map((name) => `${place}.start.${name}`),
+  )
 
 const stationPlaces = (draft: Draft): readonly string[] => [
   ...['hazards', 'driveways'].flatMap((list) =>

@@ -95,6 +95,7 @@ const spiralSite: Site = {
   ...onRoad(twoWaySite, {
     kind: 'elements',
     line: 'centreline',
+    unit: 'foot',
     equations: [{ internal: feet(1100), back: feet(1100), ahead: feet(2000) }],
     horizontal: layAlignment({ point: { easting: 1000, northing: 2000 }, azimuth: 0.4, station: 0 }, [
       { length: feet(800), curvatureStart: 0, curvatureEnd: 0 },

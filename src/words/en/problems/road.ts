@@ -5,7 +5,18 @@ export const roadProblems: Printers<RoadProblem> = {
   'well-formed XML': () => 'well-formed XML',
   'XML element': () => 'an XML element',
   'root element': ({ name, namespace }) => `${name} in ${namespace === '' ? 'no namespace' : namespace}`,
-  'root in namespace': ({ namespace }) => `LandXML in the namespace ${namespace}`,
+  'root in namespace': ({ namespaces }, print) => `LandXML in the namespace ${print.list(namespaces, 'or')}`,
+  'encoding of road': () => 'an encoding that is known: UTF-8, UTF-16, ISO-8859-1 or another of the common ones',
+  'characters of encoding': () => 'characters of the encoding that the file names',
+  'known point': () => 'a point of CgPoints with coordinates',
+  'centre within reach': () => 'a radius of at least half of the chord, where no Center is written',
+  'chord and radius': ({ chord, radius }) => `a chord of ${chord.toFixed(3)} m and a radius of ${radius.toFixed(3)} m`,
+  'stated otherwise': ({ element, name, stated, found }) =>
+    `${name} of this ${element} is ${stated}, and its points and lengths give ${plain(found)}`,
+  'end elsewhere': ({ element, metres }, print) =>
+    `the end of this ${element} lies ${print.length(Number(metres.toFixed(4)), 'm')} from where its own numbers lead`,
+  'not used of road': ({ names }, print) => `not used: ${print.list(names, 'and')}`,
+  'start station not stated': () => 'staStart is not stated: stations begin with 0',
   'units of road': () => 'Units with Metric or Imperial: without them the coordinates have no size',
   'one or more alignments': () => 'at least one Alignment',
   'one or more elements': () => 'at least one element',
@@ -37,3 +48,5 @@ export const roadProblems: Printers<RoadProblem> = {
   'alignment of elements': () => 'an alignment of elements',
   'alignment with coordinates': () => 'an alignment of elements, which has coordinates',
 }
+
+const plain = (value: number): string => String(Number(value.toFixed(4)))

@@ -5,7 +5,18 @@ export const roadProblems: Printers<RoadProblem> = {
   'well-formed XML': () => 'XML bien formado',
   'XML element': () => 'un elemento XML',
   'root element': ({ name, namespace }) => `${name} en ${namespace === '' ? 'ningún espacio de nombres' : namespace}`,
-  'root in namespace': ({ namespace }) => `LandXML en el espacio de nombres ${namespace}`,
+  'root in namespace': ({ namespaces }, print) => `LandXML en el espacio de nombres ${print.list(namespaces, 'or')}`,
+  'encoding of road': () => 'una codificación conocida: UTF-8, UTF-16, ISO-8859-1 u otra de las usuales',
+  'characters of encoding': () => 'caracteres de la codificación que el archivo nombra',
+  'known point': () => 'un punto de CgPoints con coordenadas',
+  'centre within reach': () => 'un radio de al menos la mitad de la cuerda, donde no está escrito Center',
+  'chord and radius': ({ chord, radius }) => `una cuerda de ${chord.toFixed(3)} m y un radio de ${radius.toFixed(3)} m`,
+  'stated otherwise': ({ element, name, stated, found }) =>
+    `${name} de este ${element} es ${stated}, y sus puntos y longitudes dan ${plain(found)}`,
+  'end elsewhere': ({ element, metres }, print) =>
+    `el final de este ${element} está a ${print.length(Number(metres.toFixed(4)), 'm')} de donde llevan sus propios números`,
+  'not used of road': ({ names }, print) => `sin usar: ${print.list(names, 'and')}`,
+  'start station not stated': () => 'no se indica staStart: las estaciones empiezan en 0',
   'units of road': () => 'Units con Metric o Imperial: sin ellas las coordenadas no tienen tamaño',
   'one or more alignments': () => 'al menos un Alignment',
   'one or more elements': () => 'al menos un elemento',
@@ -37,3 +48,5 @@ export const roadProblems: Printers<RoadProblem> = {
   'alignment of elements': () => 'un alineamiento de elementos',
   'alignment with coordinates': () => 'un alineamiento de elementos, que tiene coordenadas',
 }
+
+const plain = (value: number): string => String(Number(value.toFixed(4)))
