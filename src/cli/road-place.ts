@@ -1,5 +1,5 @@
-import type { GroundUnit } from '../core/staking/ground-unit.ts'
 import { theirs } from '../core/theirs.ts'
+import type { GroundUnit } from '../core/units/ground-unit.ts'
 import { parseLength } from '../core/units/length-text.ts'
 import type { Metres } from '../core/units/quantity.ts'
 import { written } from '../formats/input-problem.ts'

@@ -1,7 +1,7 @@
 import { contentOf } from '../core/hardware/sheet-text.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import { ok, type Result } from '../core/result.ts'
-import type { GroundUnit } from '../core/staking/ground-unit.ts'
+import type { GroundUnit } from '../core/units/ground-unit.ts'
 import { asBuiltContents } from '../documents/as-built-contents.ts'
 import { crewSheetContents } from '../documents/crew-sheet-contents.ts'
 import { dailyReportContents } from '../documents/daily-report-contents.ts'

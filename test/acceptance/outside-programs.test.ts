@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
-import { groundFromMetres } from '../../src/core/staking/ground-unit.ts'
+import { groundFromMetres } from '../../src/core/units/ground-unit.ts'
 import { runSheets } from '../../src/documents/xlsx/run-sheets.ts'
 import type { Cell } from '../../src/documents/xlsx/sheet.ts'
 import { writeWorkbook } from '../../src/documents/xlsx/write-workbook.ts'

@@ -1,7 +1,7 @@
 import type { HorizontalAlignment } from '../alignment/horizontal-alignment.ts'
 import type { StationEquation } from '../alignment/station-equations.ts'
 import type { HardwareSheet, SplicePosition } from '../hardware/hardware-sheet.ts'
-import type { GroundUnit } from '../staking/ground-unit.ts'
+import type { GroundUnit } from '../units/ground-unit.ts'
 import type { Metres } from '../units/quantity.ts'
 
 /** Which family of tables and which speed unit the site works in: mi/h and feet, or km/h and metres. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type GroundUnit, groundFromMetres, groundUnits, metresFromGround } from '../../core/staking/ground-unit.ts'
+import { type GroundUnit, groundFromMetres, groundUnits, metresFromGround } from '../../core/units/ground-unit.ts'
 import type { SurveyPoint } from './survey-point.ts'
 import { pointOrders, writePoints } from './write-points.ts'
 

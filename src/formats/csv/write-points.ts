@@ -1,4 +1,4 @@
-import { type GroundUnit, groundFromMetres } from '../../core/staking/ground-unit.ts'
+import { type GroundUnit, groundFromMetres } from '../../core/units/ground-unit.ts'
 import type { SurveyPoint } from './survey-point.ts'
 
 /** The two orders in which survey programs take points. */

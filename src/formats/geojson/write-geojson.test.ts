@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { metresFromGround } from '../../core/staking/ground-unit.ts'
+import { metresFromGround } from '../../core/units/ground-unit.ts'
 import { firstOutside, type MapLayer } from '../map/map-layer.ts'
 import { loadReferenceSystem } from '../map/reference-system.ts'
 import { writeGeoJson } from './write-geojson.ts'

@@ -1,5 +1,5 @@
 import initSqlJs, { type Database } from 'sql.js'
-import { type GroundUnit, groundFromMetres } from '../../core/staking/ground-unit.ts'
+import { type GroundUnit, groundFromMetres } from '../../core/units/ground-unit.ts'
 import type { MapLayer } from '../map/map-layer.ts'
 import type { Geographic, ReferenceSystem } from '../map/reference-system.ts'
 import { geometryBlob } from './geometry-blob.ts'

@@ -1,6 +1,6 @@
 import type { HorizontalAlignment } from '../../core/alignment/horizontal-alignment.ts'
 import type { VerticalAlignment } from '../../core/alignment/vertical-alignment.ts'
-import type { GroundUnit } from '../../core/staking/ground-unit.ts'
+import type { GroundUnit } from '../../core/units/ground-unit.ts'
 import type { Metres, Radians } from '../../core/units/quantity.ts'
 import type { ReferenceSystem } from '../map/reference-system.ts'
 import type { Place } from './geometry.ts'

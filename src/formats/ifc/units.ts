@@ -1,5 +1,5 @@
 import type { Point } from '../../core/geometry/point.ts'
-import { groundFromMetres, metresFromGround } from '../../core/staking/ground-unit.ts'
+import { groundFromMetres, metresFromGround } from '../../core/units/ground-unit.ts'
 import { inches } from '../../core/units/quantity.ts'
 import type { ReferenceSystem } from '../map/reference-system.ts'
 import type { LengthName } from './ifc-run.ts'

@@ -1,4 +1,4 @@
-import { type GroundUnit, groundFromMetres } from '../../core/staking/ground-unit.ts'
+import { type GroundUnit, groundFromMetres } from '../../core/units/ground-unit.ts'
 import type { SurveyPoint } from '../csv/survey-point.ts'
 import { type LinearUnit, landXmlNamespace } from './landxml.ts'
 import { escaped, printNumber, unitsElement } from './write-landxml.ts'

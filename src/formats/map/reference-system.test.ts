@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { metresFromGround } from '../../core/staking/ground-unit.ts'
+import { metresFromGround } from '../../core/units/ground-unit.ts'
 import { isInArea, loadReferenceSystem, type ReferenceSystem, toGeographic } from './reference-system.ts'
 
 async function loaded(code: number): Promise<ReferenceSystem> {

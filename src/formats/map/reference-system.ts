@@ -2,7 +2,7 @@ import proj4 from 'proj4'
 import * as z from 'zod/mini'
 import type { Point } from '../../core/geometry/point.ts'
 import { err, ok, type Result } from '../../core/result.ts'
-import { type GroundUnit, groundFromMetres, groundUnits } from '../../core/staking/ground-unit.ts'
+import { type GroundUnit, groundFromMetres, groundUnits } from '../../core/units/ground-unit.ts'
 
 /** A projected coordinate reference system. */
 export interface ReferenceSystem {

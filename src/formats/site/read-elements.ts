@@ -2,7 +2,7 @@ import { type ElementShape, endStation, layAlignment } from '../../core/alignmen
 import type { StationEquation } from '../../core/alignment/station-equations.ts'
 import type { Point } from '../../core/geometry/point.ts'
 import type { SiteAlignment, UnitSystem } from '../../core/site/site.ts'
-import { metresFromGround } from '../../core/staking/ground-unit.ts'
+import { metresFromGround } from '../../core/units/ground-unit.ts'
 import { degrees, feet, type Metres, metres } from '../../core/units/quantity.ts'
 import { written } from '../input-problem.ts'
 import { lengthFault } from '../range/range-faults.ts'

@@ -1,6 +1,6 @@
 import type { HardwareAtHeight } from '../../core/hardware/hardware-saying.ts'
 import type { Refusal } from '../../core/layout/refusal.ts'
-import type { GroundUnit } from '../../core/staking/ground-unit.ts'
+import type { GroundUnit } from '../../core/units/ground-unit.ts'
 import type { Metres } from '../../core/units/quantity.ts'
 import type { Kinds } from '../kinds.ts'
 

@@ -1,6 +1,6 @@
 import { layAlignment } from '../../../src/core/alignment/horizontal-alignment.ts'
 import type { Result } from '../../../src/core/result.ts'
-import { metresFromGround } from '../../../src/core/staking/ground-unit.ts'
+import { metresFromGround } from '../../../src/core/units/ground-unit.ts'
 import type { InputProblem } from '../../../src/formats/input-problem.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
 import { loadReferenceSystem, type ReferenceSystem } from '../../../src/formats/map/reference-system.ts'

@@ -1,5 +1,5 @@
 import type { LayoutPost, Unit } from '../../../core/layout/layout.ts'
-import type { GroundUnit } from '../../../core/staking/ground-unit.ts'
+import type { GroundUnit } from '../../../core/units/ground-unit.ts'
 
 /** The run as a workbook. Names of sheets have at most 31 letters. */
 export const workbook = {

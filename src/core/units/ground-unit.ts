@@ -1,4 +1,4 @@
-import { feet, type Metres, metres, usSurveyFeet } from '../units/quantity.ts'
+import { feet, type Metres, metres, usSurveyFeet } from './quantity.ts'
 
 /** A unit of coordinates by its full name; the two feet differ by 2 ppm, 4 ft in a coordinate of 2,000,000 ft. */
 export const groundUnits = ['metre', 'foot', 'US survey foot'] as const
