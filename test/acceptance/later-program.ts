@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process'
 import { cpSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -36,6 +37,13 @@ export function laterProgram(changes: readonly Change[]): string {
     writeFileSync(join(folder, file), changed)
   }
   return folder
+}
+
+/** Builds its command line and server, as its own start would, which builds the page besides. */
+export function buildProgram(folder: string): void {
+  const env = { ...process.env, NODE_ENV: 'production' }
+  const words = ['build', '--config', 'vite.program.config.ts', '--logLevel', 'warn']
+  execFileSync(join(root, 'node_modules/.bin/vite'), words, { cwd: folder, env, stdio: ['ignore', 'ignore', 'pipe'] })
 }
 
 /** A change of one sheet of the shelf. */

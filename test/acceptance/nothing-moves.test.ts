@@ -9,7 +9,7 @@ import { entriesPath, packetOfRunPath, packetPath, runPath, runsPath, stripPath 
 import { openStore } from '../../src/store/store.ts'
 import { demoVersions } from '../fixtures/three-versions.ts'
 import { lapwise, lapwiseBy } from './lapwise.ts'
-import { laterProgram, sheetChanged } from './later-program.ts'
+import { buildProgram, laterProgram, sheetChanged } from './later-program.ts'
 import { copyEmpty, startServer, startServerProcess } from './web/serve.ts'
 
 // The landed demo store, a file of a device and a packet are opened by this program, and then by later ones, in whose
@@ -56,16 +56,10 @@ afterAll(() => {
   for (const folder of [top, ...programs]) rmSync(folder, { recursive: true, force: true })
 })
 
-/** Starts the server of a later program as its own does, but for the page, which is looked at elsewhere. */
+/** What starts the server of a later program as its own command does, but for the page, which is looked at elsewhere. */
 function serverOf(program: string): string {
   const file = join(program, 'serve.mjs')
-  const lines = [
-    "import { register } from 'tsx/esm/api'",
-    'register()',
-    "const { main } = await import('./src/server/main.ts')",
-    'await main([])',
-  ]
-  writeFileSync(file, lines.join('\n'))
+  writeFileSync(file, "import { main } from './dist/program/server.js'\nawait main([])\n")
   mkdirSync(join(program, 'dist/web/assets'), { recursive: true })
   return file
 }
@@ -120,7 +114,8 @@ const asOnDevice = ({ id, run, kind, schemaVersion, author, device, capturedAt, 
 
 type Main = typeof lapwise
 const commandLineOf = async (program: string): Promise<Main> => {
-  const { main } = (await import(join(program, 'src/cli/main.ts'))) as { main: Parameters<typeof lapwiseBy>[0] }
+  const built = join(program, 'dist/program/command-line.js')
+  const { main } = (await import(built)) as { main: Parameters<typeof lapwiseBy>[0] }
   return (folder, words, input) => lapwiseBy(main, folder, words, input)
 }
 
@@ -191,6 +186,7 @@ describe.each(Object.entries(later))('a program in which %s is another', (name, 
   beforeAll(async () => {
     program = laterProgram(changes)
     programs.push(program)
+    buildProgram(program)
     server = serverOf(program)
     call = await commandLineOf(program)
   })
