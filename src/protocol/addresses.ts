@@ -19,3 +19,6 @@ export const photoPath = (sha256: string): string => `/api/photos/${sha256}`
 export const storedPhotosPath = '/api/photos/stored'
 /** Where uploads begin that can be taken up again (tus 1.0). */
 export const uploadsPath = '/api/photos/uploads'
+
+/** Where the list of what is not confirmed is made of a hardware sheet. */
+export const sheetListPath = '/api/sheets/unconfirmed.pdf'

@@ -24,6 +24,7 @@ import type { PhotoFolder } from './photo-folder.ts'
 import { photoRoutes } from './photo-routes.ts'
 import { errorOf, told } from './refusal.ts'
 import { runRoutes } from './run-routes.ts'
+import { sheetRoutes } from './sheet-routes.ts'
 
 export interface AppParts {
   readonly store: Store
@@ -96,6 +97,7 @@ export async function createApp({
     return reply.code(503).send({ error: told({ kind: 'store silent', reason: projects.error.reason }) })
   })
   await app.register(runRoutes, { store, now })
+  await app.register(sheetRoutes, { now })
   await app.register(entryRoutes, { store })
   await app.register(photoRoutes, { photos })
   await app.register(packetRoutes, { store, photos, packets, now, version })

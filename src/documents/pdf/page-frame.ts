@@ -108,7 +108,7 @@ export const pageFrame = `
   set text(size: 7.5pt, fill: quiet)
   grid(
     columns: (1fr, auto),
-    [#data.words.printed #shortened(doc.printed, 70). #data.words.hash #doc.hash.slice(0, calc.min(16, doc.hash.len()))],
+    [#data.words.printed #shortened(doc.printed, 70).#if doc.hash != "" [ #data.words.hash #doc.hash.slice(0, calc.min(16, doc.hash.len()))]],
     [#data.words.page #counter(page).display() #data.words.of #counter(page).final().first()],
   )
 }

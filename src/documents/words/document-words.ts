@@ -9,6 +9,7 @@ import { quantities } from './en/quantities.ts'
 import { readings } from './en/readings.ts'
 import { record } from './en/record.ts'
 import { runFacts } from './en/run-facts.ts'
+import { sheetList } from './en/sheet-list.ts'
 import { stakeList } from './en/stake-list.ts'
 import { workbook } from './en/workbook.ts'
 import { asBuilt as asBuiltEs } from './es/as-built.ts'
@@ -21,6 +22,7 @@ import { quantities as quantitiesEs } from './es/quantities.ts'
 import { readings as readingsEs } from './es/readings.ts'
 import { record as recordEs } from './es/record.ts'
 import { runFacts as runFactsEs } from './es/run-facts.ts'
+import { sheetList as sheetListEs } from './es/sheet-list.ts'
 import { stakeList as stakeListEs } from './es/stake-list.ts'
 import { workbook as workbookEs } from './es/workbook.ts'
 
@@ -35,6 +37,7 @@ const en = {
   readings,
   record,
   runFacts,
+  sheetList,
   stakeList,
   workbook,
 }
@@ -53,6 +56,7 @@ const es: DocumentWords = {
   readings: readingsEs,
   record: recordEs,
   runFacts: runFactsEs,
+  sheetList: sheetListEs,
   stakeList: stakeListEs,
   workbook: workbookEs,
 }

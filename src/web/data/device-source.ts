@@ -95,6 +95,7 @@ export function deviceSource(isNeeded: boolean): RunSource {
     ownSheets: there('ownSheets'),
     addSheet: kept('addSheet'),
     runsBySheet: there('runsBySheet'),
+    sheetList: there('sheetList'),
     dropSheet: there('dropSheet'),
     speak: (language) => void connecting?.then((connection) => connection?.worker.speak(language)),
   }

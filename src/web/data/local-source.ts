@@ -30,7 +30,7 @@ import type {
   SideKind,
   Trouble,
 } from './run-source.ts'
-import { fetchPacket, fetchPhoto, fetchRecord, hasPhoto } from './server-peer.ts'
+import { fetchPacket, fetchPhoto, fetchRecord, fetchSheetList, hasPhoto } from './server-peer.ts'
 import { sha256Of } from './sha256.ts'
 import { fromStore } from './store-trouble.ts'
 import { startSyncLoop } from './sync-loop.ts'
@@ -413,6 +413,12 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       if (!model.ok) return model
       if (!entries.ok) return fromStore(entries.error)
       return summaries.ok ? ok(model.value.runsBySheet(id, entries.value, summaries.value)) : summaries
+    },
+
+    async sheetList(wish) {
+      const made = await fetchSheetList(wish)
+      if (made.ok || made.error.kind !== 'unreachable') return made
+      return err({ ...made.error, message: d.trouble.madeByServer })
     },
 
     async dropSheet(id, version) {

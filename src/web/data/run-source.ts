@@ -1,3 +1,4 @@
+import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { RunVersion } from '../../core/record/version.ts'
 import type { Result } from '../../core/result.ts'
@@ -185,6 +186,16 @@ export interface RunBySheet {
   readonly unsent: number
 }
 
+/** A sheet of which a list is made, and how it is printed. */
+export interface SheetListWish {
+  readonly sheet: HardwareSheet
+  /** Of the run that an end unit is at. */
+  readonly system: HardwareSheet | null
+  readonly language: Language
+  readonly page: PaperName
+  readonly author: string
+}
+
 /** Runs as one file, to hand over to another device. */
 export interface HandoverFile {
   readonly content: Blob
@@ -317,6 +328,8 @@ export interface RunSource {
   addSheet(file: string, sheet: unknown): Answer<'stored' | 'already'>
   /** The runs on this device whose version in force holds an edition of the sheet. What changes on the shelf moves none of them. */
   runsBySheet(id: string): Answer<readonly RunBySheet[]>
+  /** What of a sheet is not confirmed as PDF, from the server: without it the list has to wait. */
+  sheetList(wish: SheetListWish): Answer<Blob>
   /** Takes an edition off the shelf; a run that took it in keeps it. */
   dropSheet(id: string, version: string): Answer<void>
 

@@ -6,6 +6,7 @@ import {
   packetPath,
   photoPath,
   recordPath,
+  sheetListPath,
   storedPhotosPath,
 } from '../../protocol/addresses.ts'
 import type { EntryAnswers, EntryPage } from '../../protocol/entries.ts'
@@ -15,7 +16,7 @@ import { mostPhotosAsked, type PhotosStored } from '../../protocol/photos.ts'
 import { heardAnswer, heardError } from './heard.ts'
 import type { HeardAnswer, Page, ServerEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
-import type { Answer, Trouble } from './run-source.ts'
+import type { Answer, SheetListWish, Trouble } from './run-source.ts'
 
 /** Entries in one request: about half of what the server takes at most. */
 export const batchSize = 500
@@ -85,6 +86,12 @@ export async function fetchPhoto(sha256: string): Answer<Blob | null> {
 
 export async function fetchRecord(run: string, page: string, author: string): Answer<Blob> {
   const answer = await ask(`${recordPath(encodeURIComponent(run))}?${new URLSearchParams({ page, author })}`)
+  return answer.ok ? blob(answer.value) : answer
+}
+
+/** What of a sheet is not confirmed, to be printed. */
+export async function fetchSheetList(wish: SheetListWish): Answer<Blob> {
+  const answer = await ask(sheetListPath, { json: wish })
   return answer.ok ? blob(answer.value) : answer
 }
 

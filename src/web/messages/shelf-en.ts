@@ -56,6 +56,7 @@ export const shelfEn = {
     missing: 'Say first which document, its edition, your name and the date.',
     checked: (by: string, page: string, on: string) => `page ${page}, checked by ${by}, ${on}`,
   },
+  list: { print: 'List to confirm, as PDF', notMade: 'The list was not made.' },
   save: {
     title: 'What saving does',
     begun: (version: string) =>

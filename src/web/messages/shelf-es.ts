@@ -57,6 +57,7 @@ export const shelfEs: ShelfWords = {
     missing: 'Diga primero qué documento, su edición, su nombre y la fecha.',
     checked: (by, page, on) => `página ${page}, comprobado por ${by}, ${on}`,
   },
+  list: { print: 'Lista por confirmar, en PDF', notMade: 'La lista no se hizo.' },
   save: {
     title: 'Lo que hace guardar',
     begun: (version) =>

@@ -5,11 +5,14 @@ import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { statementsOf } from '../../core/hardware/sheet-statements.ts'
 import { nameOf, sheetText } from '../../core/hardware/sheet-text.ts'
 import { type RequiredByStatement, requiredBySheet } from '../../operations/sheet-requirements.ts'
-import type { RunSource } from '../data/run-source.ts'
+import type { RunSource, Trouble } from '../data/run-source.ts'
 import type { OwnSheet } from '../data/shelf-of.ts'
 import type { Draft } from '../form/draft.ts'
+import { language } from '../language.ts'
 import { m, say } from '../messages.ts'
+import { download } from '../parts/download.ts'
 import { FoldByItself } from '../parts/fold.tsx'
+import { TroubleNote } from '../parts/trouble-note.tsx'
 import { sheetPath, shelfPath } from '../route.ts'
 import { ConfirmWithFields, useConfirmWith } from './confirm-with.tsx'
 import { Confirmed } from './confirmed.tsx'
@@ -50,7 +53,7 @@ export function SheetView({ source, id, saved, sheets, editions, own }: Props) {
       {sheet !== null && (
         <Stated
           sheet={sheet}
-          {...{ sheets, editions }}
+          {...{ source, sheets, editions }}
           confirm={(next) => change(() => next as unknown as Draft)}
           isConfirmable={read.ok}
         >
@@ -63,7 +66,7 @@ export function SheetView({ source, id, saved, sheets, editions, own }: Props) {
   )
 }
 
-interface StatedProps extends Pick<Props, 'sheets' | 'editions'> {
+interface StatedProps extends Pick<Props, 'source' | 'sheets' | 'editions'> {
   readonly sheet: HardwareSheet
   readonly confirm: (next: HardwareSheet) => void
   readonly isConfirmable: boolean
@@ -71,12 +74,13 @@ interface StatedProps extends Pick<Props, 'sheets' | 'editions'> {
   readonly children: preact.ComponentChildren
 }
 
-function Stated({ sheet, sheets, editions, confirm, isConfirmable, children }: StatedProps) {
+function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, children }: StatedProps) {
   const w = words()
   const name = say(nameOf(sheet))
   const [isConfirming, setConfirming] = useState(false)
   const [isAsked, setAsked] = useState(false)
   const [isCopying, setCopying] = useState(false)
+  const [printed, setPrinted] = useState<Trouble | null>(null)
   const { inHand, change, isSaid } = useConfirmWith()
   useEffect(() => {
     document.title = `${name} | ${m.page.name}`
@@ -87,6 +91,12 @@ function Stated({ sheet, sheets, editions, confirm, isConfirmable, children }: S
     [sheet, system],
   )
   const groups = useMemo(() => groupsOf(statementsOf(sheet)), [sheet])
+  const print = async (): Promise<void> => {
+    const wish = { sheet, system: system ?? null, language: language(), page: 'letter', author: inHand.by } as const
+    const made = await source.sheetList(wish)
+    setPrinted(made.ok ? null : made.error)
+    if (made.ok) download(made.value, `${sheet.id}-${sheet.version}.pdf`)
+  }
   const confirmAt = (place: string, page: string): void => {
     setAsked(!isSaid)
     if (isSaid) confirm(confirmStatement(sheet, place, { ...inHand, page }))
@@ -117,10 +127,14 @@ function Stated({ sheet, sheets, editions, confirm, isConfirmable, children }: S
         <button type="button" class="button" aria-expanded={isCopying} onClick={() => setCopying(!isCopying)}>
           {w.form.copy.begin}
         </button>
+        <button type="button" class="button" onClick={() => void print()}>
+          {w.list.print}
+        </button>
         <a class="button" href={sheetPath(sheet.id, 'compare')}>
           {w.compare.link}
         </a>
       </div>
+      {printed !== null && <TroubleNote title={w.list.notMade} trouble={printed} />}
       {isCopying && <CopyForm sheet={sheet} editions={editions} />}
       {isConfirming && <ConfirmWithFields inHand={inHand} change={change} isAsked={isAsked} />}
       {isConfirming && isAsked && !isSaid && (
