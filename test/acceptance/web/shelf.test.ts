@@ -1,0 +1,117 @@
+import { expect, type Locator, type Page, test } from '@playwright/test'
+import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+import { openPage, openReading, readLength } from './offline-device.ts'
+import { serverOfFile } from './server-of-file.ts'
+
+const server = serverOfFile()
+
+const id = 'county-terminal-31-in'
+const button = (page: Page, name: string): Locator => page.getByRole('button', { name, exact: true })
+const statement = (page: Page, place: string): Locator => page.locator(`[data-statement="${place}"]`)
+const group = (page: Page, title: string): Locator => page.locator('summary').filter({ hasText: title })
+
+/** What the pages of a run say of it, but for what they say of the shelf. */
+async function saidOf(page: Page, run: string): Promise<string> {
+  const texts: (string | null)[] = []
+  for (const pane of ['not-proven', 'record', 'walk/post-1/rail-height']) {
+    await page.goto(`${server.address}/runs/${run}/${pane}`)
+    await expect(page.locator('.title-verdict')).toHaveText(/acceptable/)
+    await page.waitForLoadState('networkidle')
+    await expect(page.locator('.loading')).toHaveCount(0)
+    texts.push(
+      await page.locator('.title-verdict').textContent(),
+      await page.locator('main > :last-child').textContent(),
+    )
+  }
+  return texts.join('\n').replace(/The shelf has [^;]*;[^.]*[.]/g, '')
+}
+
+test('a sheet of an invented terminal is written by form alone and confirmed; a run holds its edition whatever comes after', async ({
+  page,
+}) => {
+  await openPage(page, server.address)
+  await page.getByRole('link', { name: 'Hardware sheets' }).click()
+  await page.locator('[data-sheet="flared-terminal-31"]').click()
+  await expectAccessible(page)
+
+  // Written: a copy under a name of its own, in which nothing is confirmed.
+  await button(page, 'Copy as a sheet of your own').click()
+  await page.getByLabel('Name of the new sheet').fill('County terminal, 31 in')
+  await button(page, 'Make the copy').click()
+  await expect(page).toHaveURL(new RegExp(`/shelf/${id}/edit$`))
+  const least = page.getByLabel('Rail height: at least')
+  await least.fill('40')
+  await expect(page.locator('.form-attention')).toContainText(
+    'Rail height: nominal: Expected at least the low limit, 40',
+  )
+  await least.fill('30 1/2')
+  await expect(page.locator('.form-attention')).toHaveCount(0)
+  await page.getByText('Rules of the part: Anchor cable').click()
+  await page.getByLabel('What must be true').first().fill('The cable of the county is taut.')
+  await group(page, 'What is required by it').click()
+  await expect(page.locator('.run-form-beside')).toContainText('The cable of the county is taut.')
+  await expect(page.locator('.run-form-beside')).toContainText('30 1/2 in to 32 in')
+  await expectAccessible(page)
+  await button(page, 'Save as an edition').click()
+
+  // Confirmed, number by number, and saved as the second edition.
+  await page.goto(`${server.address}/shelf/${id}`)
+  await expect(page.getByText('edition 1', { exact: false }).first()).toBeVisible()
+  await expect(page.locator('.sheet-page > div > .shelf-confirmed')).toContainText('0 of 38 confirmed')
+  await button(page, 'Confirm numbers from a document').click()
+  await statement(page, 'railHeight').getByLabel('Page').fill('12')
+  await statement(page, 'railHeight').getByRole('button', { name: 'Confirm' }).click()
+  await expect(page.getByRole('alert')).toContainText('Say first which document')
+  await page.getByLabel('Title').fill('Standard drawing of an invented county')
+  await page.getByLabel('Edition', { exact: true }).fill('2026')
+  await page.getByLabel('Your name').fill('R. Quist')
+  await statement(page, 'railHeight').getByRole('button', { name: 'Confirm' }).click()
+  await expect(statement(page, 'railHeight')).toContainText('page 12, checked by R. Quist')
+  await expect(page.locator('.sheet-page > div > .shelf-confirmed')).toContainText('1 of 38 confirmed')
+  await expect(page.getByText('No run on this device holds it')).toBeVisible()
+  await button(page, 'Save as an edition').click()
+  await expect(page.getByRole('heading', { name: 'What saving does' })).toHaveCount(0)
+
+  // A run holds that edition by content, and is inspected by it.
+  await page.goto(server.address)
+  await page.getByLabel('Add a run from a file').setInputFiles({
+    name: 'county.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(
+      JSON.stringify({
+        ...{ format: 'lapwise-run/1', name: 'County road, north', system: 'w-beam-midspan-31' },
+        ...{ need: { from: 0, to: 1200 }, first: { sheet: id }, second: { sheet: 'trailing-anchor-31' } },
+      }),
+    ),
+  })
+  await expect(page).toHaveURL(/\/runs\//)
+  const run = new URL(page.url()).pathname.split('/')[2]!
+  await openReading(page, server.address, run, 'post-1/rail-height')
+  await expect(page.getByText('30 1/2 in to 32 in').first()).toBeVisible()
+  await readLength(page, 'R. Quist', '30 in')
+  const before = await saidOf(page, run)
+
+  // By the next edition that reading would meet. It names the run before it is saved; the run does not move.
+  await page.goto(`${server.address}/shelf/${id}/edit`)
+  await page.getByLabel('Rail height: at least').fill('28')
+  const touched = page.locator(`[data-run="${run}"]`)
+  await expect(touched).toContainText('County road, north')
+  await expect(touched).toContainText('holds edition 2')
+  await expect(touched).toContainText('not acceptable')
+  await expect(page.locator('.run-form-beside [data-statement="railHeight"]')).toContainText('28 in to 32 in')
+  await expectNoSidewaysScroll(page)
+  await button(page, 'Save as an edition').click()
+  await page.goto(`${server.address}/shelf/${id}`)
+  // What was confirmed and is changed is confirmed no longer.
+  await expect(page.locator('.sheet-page > div > .shelf-confirmed')).toContainText('0 of 38 confirmed')
+  expect(await saidOf(page, run)).toBe(before)
+  expect(before).toContain('not acceptable')
+
+  // Both editions beside each other, with both figures.
+  await page.goto(`${server.address}/shelf/${id}`)
+  await group(page, 'Editions').click()
+  await page.locator('[data-edition="2"]').getByRole('link', { name: 'Compare' }).click()
+  await expect(statement(page, 'railHeight').locator('td').nth(0)).toContainText('28 in to 32 in, 31 in nominal')
+  await expect(statement(page, 'railHeight').locator('td').nth(1)).toContainText('30 1/2 in to 32 in, 31 in nominal')
+  await expect(page.locator('[data-statement]')).toHaveCount(1)
+})
