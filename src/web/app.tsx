@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks'
 import { RoadState } from './data/road-state.tsx'
 import type { RunSource } from './data/run-source.ts'
 import { StatusLine } from './data/status-line.tsx'
+import { entryPart } from './entry/entry-part.ts'
 import { useLanguage } from './fieldwork/preferences.ts'
 import { m } from './messages.ts'
 import { BrokenPage } from './parts/broken-page.tsx'
@@ -25,8 +26,10 @@ const checkView = partOf(() => import('./check/check-view.tsx'))
 
 /** Fetches what the address shows while the page is still being made ready for it. */
 export function fetchAhead(): void {
-  const { view } = parseRoute(location.pathname, location.search)
+  const route = parseRoute(location.pathname, location.search)
+  const { view } = route
   if (view === 'run') void runView.fetch()
+  if (view === 'run' && route.open !== null) void entryPart.fetch()
   if (view === 'need') void siteView.fetch()
   if (view === 'check') void checkView.fetch()
   if (view === 'shelf') void shelfView.fetch()

@@ -14,7 +14,7 @@ const run = ['run-view', 'drawn-run'] as const
 test.each([
   ['the list of runs', page, 135],
   ['a run', [...page, ...run], 173],
-  ['a run, at one of its requirements', [...page, ...run, 'figure-of'], 180],
+  ['a run, at one of its requirements', [...page, ...run, 'entry-panel', 'figure-of'], 180],
   ['a site', ['index', 'site-view'], 167],
 ] as const)('the script of %s is no more than it may be, as gzip packs it', (_, parts, kilobytes) => {
   const needed = new Set<string>()

@@ -13,10 +13,11 @@ import { sheetsInUse } from '../../operations/sheets-in-use.ts'
 import { type InstrumentUse, nextId, now, rememberedVisit, rememberVisit, type Visit } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { useKeptAwake } from '../fieldwork/keep-awake.ts'
-import { Photos } from '../fieldwork/photos.tsx'
+import { photosPart } from '../fieldwork/photos-part.ts'
 import { preferences, setPreferences } from '../fieldwork/preferences.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
+import { LaterPart } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { goTo, requirementPath, seenPath } from '../route.ts'
 import { AnewLinks } from './anew-links.tsx'
@@ -233,16 +234,20 @@ export function EntryPanel(props: Props) {
   )
   const photoPart = useMemo(
     () => (
-      <Photos
-        source={source}
-        run={kept.id}
-        of={of}
-        isHold={requirement.hold}
-        photos={photos}
-        strokes={side.strokes}
-        by={by}
-        again={sideAgain}
-      />
+      <LaterPart part={photosPart} title={m.trouble.site}>
+        {({ Photos }) => (
+          <Photos
+            source={source}
+            run={kept.id}
+            of={of}
+            isHold={requirement.hold}
+            photos={photos}
+            strokes={side.strokes}
+            by={by}
+            again={sideAgain}
+          />
+        )}
+      </LaterPart>
     ),
     [source, kept.id, of, requirement, photos, side.strokes, by, sideAgain, m],
   )

@@ -10,9 +10,10 @@ import { now, rememberedVisit, rememberVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { BegunNote } from '../entry/begun.tsx'
 import { placeWords } from '../entry/reading-words.ts'
-import { Photos } from '../fieldwork/photos.tsx'
+import { photosPart } from '../fieldwork/photos-part.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m, say } from '../messages.ts'
+import { LaterPart } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 
 export const nothingSeen = (at: string): SeenDraft => ({ what: null, of: at, severity: null, note: '', photos: [] })
@@ -132,17 +133,21 @@ export function SeenForm({ source, judged, side, run, first, again, done }: Prop
           onInput={({ currentTarget }) => change({ note: currentTarget.value })}
         />
       </label>
-      <Photos
-        source={source}
-        run={run}
-        of={null}
-        isHold={false}
-        strokes={side.strokes}
-        photos={side.photos.filter(({ body }) => body.of === null && photos.includes(body.sha256))}
-        by={by.trim()}
-        kept={(sha256) => change({ photos: [...latest.current.photos, sha256] })}
-        again={again}
-      />
+      <LaterPart part={photosPart} title={m.trouble.site}>
+        {({ Photos }) => (
+          <Photos
+            source={source}
+            run={run}
+            of={null}
+            isHold={false}
+            strokes={side.strokes}
+            photos={side.photos.filter(({ body }) => body.of === null && photos.includes(body.sha256))}
+            by={by.trim()}
+            kept={(sha256) => change({ photos: [...latest.current.photos, sha256] })}
+            again={again}
+          />
+        )}
+      </LaterPart>
       {complaint !== null && (
         <p class="trouble" role="alert">
           {complaint}

@@ -9,12 +9,14 @@ import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { BegunElsewhere } from '../entry/begun.tsx'
 import { ClosedGround } from '../entry/closed-ground.tsx'
 import type { Drafts } from '../entry/drafts.ts'
-import { EntryPanel } from '../entry/entry-panel.tsx'
+import { entryPart } from '../entry/entry-part.ts'
 import { nothingSaved, type Saved } from '../entry/saved.ts'
 import { useKeptAwake } from '../fieldwork/keep-awake.ts'
 import { preferences } from '../fieldwork/preferences.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
+import { LaterPart } from '../parts/later-part.tsx'
+import { whenShown } from '../parts/when-shown.ts'
 import { type Route, requirementPath } from '../route.ts'
 import { NextUnread } from './next-unread.tsx'
 import { nextUnread } from './walk-groups.ts'
@@ -57,6 +59,10 @@ export function WalkPane(props: Props) {
   )
   const at = requirements.findIndex(({ id }) => id === route.open)
   const unsaved = drafts.failed.filter(({ of }) => of !== (route.reading ?? route.open))
+  // Who walks opens one next.
+  useEffect(() => {
+    void whenShown().then(entryPart.fetch)
+  }, [])
   useEffect(() => {
     if (saved === nothingSaved) return
     const timer = setTimeout(() => setSaved(nothingSaved), savedShown)
@@ -90,6 +96,7 @@ export function WalkPane(props: Props) {
     [requirements, judged.run.units, verdictOf, route.run, route.open, next, near, m],
   )
   const openPlace = requirements[at]?.place
+  const open = route.reading ?? route.open
   const told = unsaved.map(({ of, requirement }) => (
     <p key={of} class="trouble" role="alert">
       {m.entry.notSaved} <a href={requirementPath(route.run, requirement, of === requirement ? null : of)}>{of}</a>
@@ -122,7 +129,7 @@ export function WalkPane(props: Props) {
       </div>
       <div class="walk-entry">
         {route.open !== null && told}
-        {route.open === null ? (
+        {open === null ? (
           <>
             <p class="pick">{m.walk.pick}</p>
             {children}
@@ -130,25 +137,29 @@ export function WalkPane(props: Props) {
         ) : at === -1 ? (
           <p class="pick">{m.entry.noSuch}</p>
         ) : (
-          <EntryPanel
-            key={route.reading ?? route.open}
-            source={source}
-            kept={kept}
-            judged={judged}
-            side={side}
-            sideAgain={sideAgain}
-            punch={punch}
-            nearMarks={nearMarks.filter(({ post }) => openPlace?.kind === 'post' && post === openPlace.number)}
-            at={at}
-            of={route.reading ?? route.open}
-            drafts={drafts}
-            saved={saved}
-            took={(saved, reading) => {
-              took([reading])
-              setSaved(saved)
-            }}
-            touched={() => setSaved(nothingSaved)}
-          />
+          <LaterPart part={entryPart} title={m.trouble.site}>
+            {({ EntryPanel }) => (
+              <EntryPanel
+                key={open}
+                source={source}
+                kept={kept}
+                judged={judged}
+                side={side}
+                sideAgain={sideAgain}
+                punch={punch}
+                nearMarks={nearMarks.filter(({ post }) => openPlace?.kind === 'post' && post === openPlace.number)}
+                at={at}
+                of={open}
+                drafts={drafts}
+                saved={saved}
+                took={(saved, reading) => {
+                  took([reading])
+                  setSaved(saved)
+                }}
+                touched={() => setSaved(nothingSaved)}
+              />
+            )}
+          </LaterPart>
         )}
         {route.open !== null && (
           <BegunElsewhere
