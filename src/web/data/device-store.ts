@@ -68,6 +68,8 @@ export interface DeviceStore {
    * @param seen  `upTo` of an earlier answer; while nothing was kept since, the rows are the same and are not read
    */
   summaries(seen?: number): Answered<{ readonly upTo: number; readonly rows: readonly SummaryRow[] | null }>
+  /** The list as it was shown last, where nothing was kept since. */
+  listShown(): Answered<Kept['listShown'] | undefined>
   /** Keeps what was made, unless it became old since it was begun to be made. */
   keepSummary(row: SummaryRow): Answered<void>
   /** How many there are of one kind at a run. Entries are only ever added, so the same number means the same entries. */
@@ -170,6 +172,14 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
         return db.read(['summaries', 'kept'], async (tables) => {
           const upTo = (await keptValue(tables, 'summarisedUpTo')) ?? 0
           return { upTo, rows: upTo === seen ? null : await tables.summaries.all() }
+        })
+      }),
+    listShown: () =>
+      using(async (db) => {
+        while (await outdateSome(db));
+        return db.read(['kept'], async (tables) => {
+          const shown = await keptValue(tables, 'listShown')
+          return shown?.upTo === (await keptValue(tables, 'summarisedUpTo')) ? shown : undefined
         })
       }),
     keepSummary: (row) =>

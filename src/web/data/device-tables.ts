@@ -1,5 +1,6 @@
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import type { Begun, BegunSeen } from './begun.ts'
+import type { RunList } from './choose-runs.ts'
 import type { Cursor, DeviceEntry } from './merge-entries.ts'
 
 /** What is known of a photo's bytes, apart from them, so that a change of state does not write them anew. */
@@ -27,6 +28,8 @@ export interface Kept {
   persisted: boolean
   /** The last entry, in the order of keeping, whose run's summary is known to be old. */
   summarisedUpTo: number
+  /** The list as it was shown last, of the summaries made by that rule of entries up to that one. */
+  listShown: { readonly upTo: number; readonly rule: number; readonly most: number; readonly list: RunList }
 }
 
 /** What the list shows of a run, as it was made last. */

@@ -28,7 +28,7 @@ const held = (fails = false) =>
   })
 const namesOf = async (list: ReturnType<typeof held>) => {
   const answer = await list.summaries()
-  return answer.ok ? answer.value.map(({ name }) => name) : answer.error.message
+  return answer.ok ? answer.value.runs.map(({ name }) => name) : answer.error.message
 }
 
 beforeEach(() => {
@@ -54,8 +54,8 @@ describe('the summaries of a device', () => {
     rows = [made('a', 1), made('b', 2), { run: 'c', upTo: 4, made: null }, made('d', 4)]
     const after = await list.summaries()
     if (!before.ok || !after.ok) throw new Error('not read')
-    expect(after.value.map(({ name }) => name)).toEqual(['a', 'b anew', 'c anew', 'd'])
-    expect(after.value[0]).toBe(before.value[0])
+    expect(after.value.runs.map(({ name }) => name)).toEqual(['a', 'b anew', 'c anew', 'd'])
+    expect(after.value.runs[0]).toBe(before.value.runs[0])
     expect(summarised).toEqual(['b', 'c'])
   })
 

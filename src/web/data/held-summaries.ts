@@ -15,9 +15,17 @@ interface Held {
   readonly old: readonly SummaryRow[]
 }
 
-export interface HeldSummaries {
+export interface Summaries {
+  /** The last entry, in the order of keeping, that they are made of. */
+  readonly upTo: number
   /** Of every run of which something is here, in the order in which the runs were made. */
-  summaries(): Answer<readonly SummarisedRun[]>
+  readonly runs: readonly SummarisedRun[]
+}
+
+export interface HeldSummaries {
+  summaries(): Answer<Summaries>
+  /** Whether they were read since this was opened. */
+  isHeld(): boolean
   /** Reads what is kept before somebody asks; what fails is said to who asks. */
   readAhead(): void
 }
@@ -66,6 +74,7 @@ export function heldSummaries(
   }
 
   return {
+    isHeld: () => held !== null,
     readAhead: () => void readOnce(),
     async summaries() {
       const now = await readOnce()
@@ -78,7 +87,7 @@ export function heldSummaries(
         runs.set(row.run, { upTo: row.upTo, summary: summary.value })
       }
       if (held === now.value && old.length > 0) held = { upTo, runs, old: [] }
-      return ok([...runs.values()].flatMap(({ summary }) => summary ?? []))
+      return ok({ upTo, runs: [...runs.values()].flatMap(({ summary }) => summary ?? []) })
     },
   }
 }

@@ -5,7 +5,6 @@ import { bareRuns } from '../../formats/entry/run-versions.ts'
 import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import { summaryRule } from '../../operations/summary-rule.ts'
-import { listOf } from './choose-runs.ts'
 import { newId, nextId, now } from './device.ts'
 import type { DeviceStore, FreshEntry, PhotoFile, StoreTrouble } from './device-store.ts'
 import type { HeldRow, SummaryRow } from './device-tables.ts'
@@ -32,6 +31,7 @@ import type {
 } from './run-source.ts'
 import { fetchPacket, fetchPhoto, fetchRecord, fetchSheetList, hasPhoto } from './server-peer.ts'
 import { sha256Of } from './sha256.ts'
+import { shownList } from './shown-list.ts'
 import { fromStore } from './store-trouble.ts'
 import { startSyncLoop } from './sync-loop.ts'
 
@@ -174,6 +174,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   }
 
   const list = heldSummaries(store, summarise)
+  const shown = shownList(store)
 
   /** What the server makes of a run, once it has all that is recorded here. */
   async function fromServer(run: string, fetchMade: () => Answer<Blob>): Answer<Blob> {
@@ -194,13 +195,18 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
 
   const source: LocalSource = {
     async runs(wish, most) {
+      const before = list.isHeld() ? null : await shown.before(wish, most)
+      if (before !== null) {
+        list.readAhead()
+        return ok(before)
+      }
       let held = await list.summaries()
-      if (held.ok && held.value.length === 0) {
+      if (held.ok && held.value.runs.length === 0) {
         const fetched = await fetchFirst()
         if (!fetched.ok) return fetched
         held = await list.summaries()
       }
-      return held.ok ? ok(listOf(held.value, wish, most)) : held
+      return held.ok ? ok(shown.of(held.value, wish, most)) : held
     },
 
     async run(id) {
@@ -412,7 +418,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       ])
       if (!model.ok) return model
       if (!entries.ok) return fromStore(entries.error)
-      return summaries.ok ? ok(model.value.runsBySheet(id, entries.value, summaries.value)) : summaries
+      return summaries.ok ? ok(model.value.runsBySheet(id, entries.value, summaries.value.runs)) : summaries
     },
 
     async sheetList(wish) {

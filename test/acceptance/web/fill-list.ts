@@ -5,8 +5,10 @@ export async function fillList(count: number): Promise<void> {
     opening.onsuccess = () => resolve(opening.result)
     opening.onerror = () => reject(opening.error)
   })
-  const transaction = database.transaction('summaries', 'readwrite')
+  const transaction = database.transaction(['summaries', 'kept'], 'readwrite')
   const summaries = transaction.objectStore('summaries')
+  // The page puts summaries there only with entries, which make the list that it keeps old.
+  transaction.objectStore('kept').delete('listShown')
   const first = await new Promise<{ made: { summary: object } }>((resolve) => {
     const reading = summaries.getAll()
     reading.onsuccess = () => resolve(reading.result[0])
