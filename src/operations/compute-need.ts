@@ -141,6 +141,7 @@ function placeOf(refusal: NeedRefusal): string {
     case 'slope-not-tabulated':
       return `clearZone.${refusal.slope}`
     case 'curve-factor-outside-table':
+    case 'alignment-broken':
     case 'curve-tighter-than-offset':
     case 'alignment-too-short':
     case 'runout-wraps-curve':

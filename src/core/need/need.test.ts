@@ -423,6 +423,24 @@ test('a hazard beyond the ends of the alignment is refused by its name', () => {
   })
 })
 
+test('a road that is broken between hazard and runout length gives no need, and elsewhere it gives what it gave', () => {
+  const start = { point: { easting: 0, northing: 0 }, azimuth: 0, station: 0 }
+  const tangent = (length: number) => ({ length, curvatureStart: 0, curvatureEnd: 0 })
+  const at = (station: number, gap: number) => {
+    const own = { point: { easting: 0, northing: station + gap }, azimuth: 0 }
+    const horizontal = layAlignment(start, [tangent(station), { ...tangent(2000 - station), own }])
+    return onRoad(base, { kind: 'elements', line: 'edge', horizontal, equations: [], unit: 'metre' })
+  }
+  const [hazard] = base.hazards
+  const front = hazard!.from
+  expect(findNeed(at(front - 10, 50))).toEqual({
+    ok: false,
+    error: { kind: 'alignment-broken', station: front - 10, distance: 50, kink: 0 },
+  })
+  expect(findNeed(at(1900, 50))).toEqual(findNeed(at(1900, 0)))
+  expect(findNeed(at(1900, 0)).ok).toBe(true)
+})
+
 test('the centreline of the road as alignment gives what its edge gives', () => {
   const [radius, half] = [400, feet(12)]
   const arc = (r: number) => [{ length: r * 2, curvatureStart: -1 / r, curvatureEnd: -1 / r }]

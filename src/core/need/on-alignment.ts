@@ -1,3 +1,4 @@
+import { alignmentBreaks } from '../alignment/alignment-breaks.ts'
 import {
   azimuthAt,
   endStation,
@@ -37,6 +38,8 @@ export function crossOnAlignment(exposure: Exposure, traffic: AlignedTraffic): R
   const { alignment, direction, edgeOffset, side, front } = traffic
   const back = front - direction * exposure.runout
   const [low, high] = [Math.min(front, back), Math.max(front, back)]
+  const broken = alignmentBreaks(alignment).find(({ station }) => station > low && station <= high)
+  if (broken !== undefined) return err({ kind: 'alignment-broken', ...broken })
   const straight = sharpestCurvature(alignment, low, high, 1) === 0 && sharpestCurvature(alignment, low, high, -1) === 0
   const outer = edgeOffset + side * exposure.lateralExtent
   const tighter = checkOffset(alignment, low, high, outer) ?? checkOffset(alignment, low, high, edgeOffset)

@@ -1,4 +1,4 @@
-import type { Metres } from '../units/quantity.ts'
+import type { Metres, Radians } from '../units/quantity.ts'
 
 /** Why a need cannot be computed from a site, with what one needs to mend it. */
 export type NeedRefusal =
@@ -21,6 +21,13 @@ export type NeedRefusal =
       readonly radius: Metres
       readonly speed: number
       readonly smallest: Metres | null
+    }
+  /** Between hazard and runout length the road does not go on as it ends: a gap of `distance`, a kink, rad. */
+  | {
+      readonly kind: 'alignment-broken'
+      readonly station: Metres
+      readonly distance: Metres
+      readonly kink: Radians
     }
   | { readonly kind: 'curve-tighter-than-offset'; readonly radius: Metres; readonly offset: Metres }
   | {

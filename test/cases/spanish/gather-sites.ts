@@ -127,6 +127,7 @@ const refusals: readonly NeedRefusal[] = [
   { kind: 'slope-not-tabulated', slope: 'foreslope', run: 3, steepest: 4 },
   { kind: 'curve-factor-outside-table', table: 'RDG 2011 Table 3-2', radius: 100, speed: 60, smallest: 250 },
   { kind: 'curve-factor-outside-table', table: 'RDG 2011 Table 3-2', radius: 100, speed: 80, smallest: null },
+  { kind: 'alignment-broken', station: 100, distance: 50, kink: 0.1 },
   { kind: 'curve-tighter-than-offset', radius: 6, offset: 8 },
   { kind: 'alignment-too-short', missing: 'before its start', needed: -20, limit: 0 },
   { kind: 'alignment-too-short', missing: 'past its end', needed: 220, limit: 200 },

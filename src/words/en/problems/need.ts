@@ -17,6 +17,8 @@ function expected(refusal: NeedRefusal, units: UnitSystem): string {
       return `a slope no steeper than 1V:${refusal.steepest}H, to which the table's distances apply directly, or clearZone given as a width`
     case 'curve-factor-outside-table':
       return `${refusal.smallest === null ? 'a lower speed' : `a radius of at least ${siteLength(refusal.smallest, units)}`} for the curve factor of ${refusal.table} at ${siteSpeed(refusal.speed, units)} (it is not extrapolated), or clearZone given as a width`
+    case 'alignment-broken':
+      return 'an alignment that goes on without gap or kink from the hazard to where the runout length begins'
     case 'curve-tighter-than-offset':
       return `a curve with a radius of more than ${siteLength(refusal.offset, units)}, the lateral distance to be reached on its inside`
     case 'alignment-too-short':
@@ -46,6 +48,8 @@ function found(refusal: NeedRefusal, units: UnitSystem): string {
     case 'curve-tighter-than-offset':
     case 'runout-wraps-curve':
       return `a radius of ${siteLength(refusal.radius, units)}`
+    case 'alignment-broken':
+      return `one that at station ${siteLength(refusal.station, units)} goes on ${siteLength(refusal.distance, units)} away and turned by ${((refusal.kink * 180) / Math.PI).toFixed(3)}°`
     case 'alignment-too-short':
       return `one that ends at ${siteLength(refusal.limit, units)}`
     case 'hazard-off-alignment':

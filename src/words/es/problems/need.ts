@@ -17,6 +17,8 @@ function expected(refusal: NeedRefusal, units: UnitSystem): string {
       return `un talud no más brusco que 1V:${refusal.steepest}H, al que se aplican directamente las distancias de la tabla, o dar la zona despejada (clearZone) como ancho`
     case 'curve-factor-outside-table':
       return `${refusal.smallest === null ? 'una velocidad menor' : `un radio de al menos ${siteLength(refusal.smallest, units)}`} para el factor de curva de ${refusal.table} a ${siteSpeed(refusal.speed, units)} (no se extrapola), o dar la zona despejada (clearZone) como ancho`
+    case 'alignment-broken':
+      return 'un alineamiento que siga sin hueco ni quiebre del peligro hasta donde empieza la longitud de salida de la vía'
     case 'curve-tighter-than-offset':
       return `una curva de más de ${siteLength(refusal.offset, units)} de radio, la distancia lateral que hay que alcanzar en su interior`
     case 'alignment-too-short':
@@ -51,6 +53,8 @@ function found(refusal: NeedRefusal, units: UnitSystem): string {
     case 'curve-tighter-than-offset':
     case 'runout-wraps-curve':
       return `un radio de ${siteLength(refusal.radius, units)}`
+    case 'alignment-broken':
+      return `uno que en la estación ${siteLength(refusal.station, units)} sigue a ${siteLength(refusal.distance, units)} y girado ${((refusal.kink * 180) / Math.PI).toFixed(3)}°`
     case 'alignment-too-short':
       return `uno que acaba en ${siteLength(refusal.limit, units)}`
     case 'hazard-off-alignment':
