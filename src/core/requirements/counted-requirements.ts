@@ -32,7 +32,6 @@ export function countedRequirements(model: RunModel, counted: CountedRun): reado
     ...(because.includes('not looked at') ? [asked('rest-of-run', { kind: 'not said', what: 'rest of run' }, {})] : []),
     asked('need', needRule(model, need), { source: lengthOfNeed, confirmation: 'published' }),
     ...(isLocated ? [] : [asked('location', { kind: 'not said', what: 'location' }, {})]),
-    ...(model.letting === null ? [asked('letting', { kind: 'not said', what: 'letting' }, {})] : []),
     ...[first, second].flatMap((end) =>
       end.kind === 'unit' && !end.sheet.joins.includes(system.id)
         ? [

@@ -32,7 +32,6 @@ export const recordTopics = [
   'end-hardware',
   'end-joins',
   'location',
-  'letting',
   'post-count',
   'panel-count',
 ] as const

@@ -100,7 +100,7 @@ type Asked =
   | Of<'spacing', { readonly inches: number; readonly omitted: Omitted | null }>
   | Of<'curb', { readonly obstruction: string }>
   | Of<'new-slot', { readonly slot: SlotSize }>
-  | Of<'criteria' | 'need' | 'rest-of-run' | 'end-hardware' | 'end-joins' | 'location' | 'letting'>
+  | Of<'criteria' | 'need' | 'rest-of-run' | 'end-hardware' | 'end-joins' | 'location'>
   | Of<'post-count' | 'panel-count'>
   | Of<'crashworthy', Pick<EndExposure, 'end'>>
 

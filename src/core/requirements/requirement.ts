@@ -77,7 +77,7 @@ export type RecordRule =
   | { readonly kind: 'criteria'; readonly hardware: TestedHardware; readonly at: WorkAtHand }
   | { readonly kind: 'crashworthy'; readonly sheet: CrashworthyEnd; readonly exposure: EndExposure }
   /** Nobody said it, or nobody looked. */
-  | { readonly kind: 'not said'; readonly what: 'need' | 'rest of run' | 'end hardware' | 'location' | 'letting' }
+  | { readonly kind: 'not said'; readonly what: 'need' | 'rest of run' | 'end hardware' | 'location' }
   /** Rail that counts short of the stretch that has to be shielded, inches at either end; null where it is not known. */
   | { readonly kind: 'need of run'; readonly shortAtFirst: number | null; readonly shortAtSecond: number | null }
   /** An end unit stands at a system that its sheet does not name. */

@@ -50,7 +50,6 @@ export const requirements: Printers<RequirementSaying> = {
     'end-hardware': 'What ends the run is known by its hardware sheet.',
     'end-joins': 'The end unit stands at a system that its sheet joins.',
     location: 'It is known where the run stands.',
-    letting: 'It is known when the work was let.',
     'post-count': 'Every post that the sheets ask for stands.',
     'panel-count': 'Every panel that the sheets of the ends ask for hangs.',
   }),
@@ -82,7 +81,6 @@ export const requirements: Printers<RequirementSaying> = {
     'end-joins': 'Compare height and splices of the run with those of the end unit.',
     location:
       'Read the station of the nearest mark of the road, or take the position of the device at the end of the rail.',
-    letting: "Look it up in the owner's records of the work.",
     'post-count': 'Count the posts, and measure the wide space.',
     'panel-count': 'Count the panels from splice to splice.',
   }),
@@ -122,7 +120,6 @@ export const requirements: Printers<RequirementSaying> = {
     'end-hardware': 'What is not known cannot be compared with what was tested.',
     'end-joins': 'A unit was tested with rail of its own height and splices.',
     location: 'A record that names no place may be taken for that of another run.',
-    letting: 'It tells which criteria the hardware had to meet when it was put there.',
     'post-count': 'Where a post is missing the rail pockets and tears.',
     'panel-count': 'Without its own panels an end unit does not work as tested.',
   }),
@@ -160,7 +157,6 @@ export const requirements: Printers<RequirementSaying> = {
     'end-hardware': 'Put hardware there of which the sheet is at hand, or get the sheet.',
     'end-joins': 'Find out which of the two is what it was taken for; else put a unit there that joins this system.',
     location: 'Find out where the run stands.',
-    letting: 'Find out when the work was let.',
     'post-count':
       'Find where a post is missing and set it, or say for which obstruction it is left out and lay the run out again.',
     'panel-count': 'Hang the panels that the sheet of the end asks for.',

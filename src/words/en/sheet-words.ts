@@ -151,7 +151,6 @@ export const sheetWordsEn: SheetWords = {
     'end-hardware': 'known end',
     'end-joins': 'end joins the run',
     location: 'known place',
-    letting: 'letting date',
     'post-count': 'number of posts',
     'panel-count': 'number of panels',
   },

@@ -106,7 +106,6 @@ const notSaid = {
   need: 'what has to be shielded was not said, or not the whole run was looked at: nothing here proves shielding',
   'rest of run': 'nobody looked at the rest of the run, nor at its length',
   location: 'neither the station nor the position of the run was said',
-  letting: 'the date on which the work was let was not said',
   'end hardware': 'not known which hardware ends the run: nothing of it was checked',
 } as const
 

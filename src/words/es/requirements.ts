@@ -57,7 +57,6 @@ export const requirements: Printers<RequirementSaying> = {
     'end-hardware': 'Se conoce por su ficha lo que termina el tramo.',
     'end-joins': 'La unidad de extremo está en un sistema al que se une según su ficha.',
     location: 'Se sabe dónde está el tramo.',
-    letting: 'Se sabe cuándo se adjudicó la obra.',
     'post-count': 'Está cada poste que piden las fichas.',
     'panel-count': 'Está colgado cada panel que piden las fichas de los extremos.',
   }),
@@ -91,7 +90,6 @@ export const requirements: Printers<RequirementSaying> = {
     'end-joins': 'Compare la altura y los empalmes del tramo con los de la unidad de extremo.',
     location:
       'Lea la estación de la marca más cercana de la vía, o tome la posición del aparato en la punta de la baranda.',
-    letting: 'Búsquelo en los registros de la obra que lleva el dueño.',
     'post-count': 'Cuente los postes y mida el espacio ancho.',
     'panel-count': 'Cuente los paneles de empalme a empalme.',
   }),
@@ -131,7 +129,6 @@ export const requirements: Printers<RequirementSaying> = {
     'end-hardware': 'Lo que no se conoce no se puede comparar con lo ensayado.',
     'end-joins': 'Una unidad se ensayó con baranda de su altura y sus empalmes.',
     location: 'Un registro que no nombra un lugar puede tomarse por el de otro tramo.',
-    letting: 'Dice qué criterios tenía que cumplir el herraje cuando se puso.',
     'post-count': 'Donde falta un poste la baranda se embolsa y se rasga.',
     'panel-count': 'Sin sus propios paneles una unidad de extremo no trabaja como en el ensayo.',
   }),
@@ -169,7 +166,6 @@ export const requirements: Printers<RequirementSaying> = {
     'end-hardware': 'Ponga ahí un herraje cuya ficha esté a mano, o consiga la ficha.',
     'end-joins': 'Averigüe cuál de los dos es lo que se creyó; si no, ponga ahí una unidad que se una a este sistema.',
     location: 'Averigüe dónde está el tramo.',
-    letting: 'Averigüe cuándo se adjudicó la obra.',
     'post-count':
       'Busque dónde falta un poste y colóquelo, o diga por qué obstáculo se omite y disponga el tramo de nuevo.',
     'panel-count': 'Cuelgue los paneles que pide la ficha del extremo.',

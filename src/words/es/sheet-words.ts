@@ -151,7 +151,6 @@ export const sheetWordsEs: SheetWords = {
     'end-hardware': 'extremo conocido',
     'end-joins': 'el extremo se une al tramo',
     location: 'lugar conocido',
-    letting: 'fecha de adjudicación',
     'post-count': 'número de postes',
     'panel-count': 'número de paneles',
   },

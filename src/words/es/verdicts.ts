@@ -87,7 +87,6 @@ const notSaid = {
   need: 'no se dijo qué hay que proteger, o no se miró todo el tramo: nada aquí prueba que proteja',
   'rest of run': 'nadie miró el resto del tramo, ni su longitud',
   location: 'no se dijo ni la estación ni la posición del tramo',
-  letting: 'no se dijo la fecha de adjudicación de la obra',
   'end hardware': 'no se sabe qué herraje termina el tramo: nada de él se revisó',
 } as const
 
