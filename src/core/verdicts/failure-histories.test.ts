@@ -65,7 +65,7 @@ function told(requirements: readonly Requirement[], log: readonly (readonly [str
   return Object.fromEntries(
     [...histories].map(([id, { failed, since, closedBy }]) => [
       id,
-      [failed.reading.id, since?.reading.id ?? null, closedBy?.reading.id ?? null],
+      [failed?.reading.id ?? null, since?.reading.id ?? null, closedBy?.reading.id ?? null],
     ]),
   )
 }
@@ -137,6 +137,23 @@ describe('a failure', () => {
   })
 })
 
+describe('a failure by the count of what stands', () => {
+  const counted = requirement(between, 'spacing', { ...spacing.look, counted: 70 } as RequirementLook)
+
+  it('is answered by a reading of the piece or of its posts, and closed by one that names it', () => {
+    const own = (rechecks: string | null) => [counted.id, inches(75), { rechecks }] as const
+    expect(told([counted], [])).toEqual({ [counted.id]: [null, null, null] })
+    expect(told([counted], [own(null)])).toEqual({ [counted.id]: [null, '1', null] })
+    expect(told([counted], [own(counted.id)])).toEqual({ [counted.id]: [null, '1', '1'] })
+    const posts = [
+      ['post-3/along', inches(0)],
+      ['post-4/along', inches(75)],
+    ] as const
+    expect(told([counted], [posts[0]])).toEqual({ [counted.id]: [null, null, null] })
+    expect(told([counted], posts)).toEqual({ [counted.id]: [null, '2', null] })
+  })
+})
+
 describe('a failure of what is computed', () => {
   it('comes of the reading after which it fails, in the order of the log', () => {
     const log = [
@@ -153,7 +170,6 @@ describe('a failure of what is computed', () => {
       ['post-4/along', inches(70)],
     ] as const
     expect(told([spacing], posts)).toEqual({ [spacing.id]: ['2', null, null] })
-    expect(told([spacing], [...posts, [spacing.id, inches(75)]])).toEqual({})
   })
 
   it('is answered by a reading of the space itself, which closes it where it names it', () => {
@@ -162,6 +178,8 @@ describe('a failure of what is computed', () => {
       ['post-4/along', inches(70)],
     ] as const
     const itself = (rechecks: string | null) => [spacing.id, inches(75), { rechecks }] as const
+    expect(told([spacing], [...posts, itself(null)])).toEqual({ [spacing.id]: ['2', '3', null] })
+    expect(told([spacing], [...posts, itself(spacing.id)])).toEqual({ [spacing.id]: ['2', '3', '3'] })
     expect(told([spacing], [...posts, itself(null), itself(null)])).toEqual({ [spacing.id]: ['2', '4', null] })
     expect(told([spacing], [...posts, posts[1], itself(spacing.id)])).toEqual({ [spacing.id]: ['3', '4', '4'] })
     const moved = ['post-4/along', inches(75)] as const

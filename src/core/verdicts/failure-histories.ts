@@ -7,8 +7,8 @@ import { type RequirementById, recheckedFinding } from './rechecks.ts'
 import type { FailureHistory, ReadVerdict, Verdict } from './verdict.ts'
 
 /**
- * Every requirement that fails or once failed by a reading that nobody corrected, by its id. A failure that came of
- * readings not yet complete, as of half a line, and that no reading was taken back for, is none.
+ * Every requirement that fails or once failed, by its id: by a reading that nobody corrected, or by the count of what
+ * stands. A failure that came of readings not yet complete, as of half a line, and that nothing was read for, is none.
  *
  * @param verdicts  on all of the readings, in the order of the requirements
  */
@@ -29,10 +29,8 @@ export function failureHistories(
   }
   const histories = new Map<string, FailureHistory>()
   for (const [i, requirement] of requirements.entries()) {
-    const read = restsOn(requirement)
-    // Of most nothing was read twice: they have failed if they fail.
-    if (verdicts[i]!.verdict !== 'fails' && read.every((of) => (places.get(of)?.length ?? 0) < 2)) continue
-    const events = read
+    if (verdicts[i]!.verdict !== 'fails' && hasNoAnswer(requirement, places)) continue
+    const events = restsOn(requirement)
       .flatMap((of) => places.get(of) ?? [])
       .sort((a, b) => a - b)
       .map((at) => readings[at]!)
@@ -42,13 +40,20 @@ export function failureHistories(
   return histories
 }
 
+/** Of most nothing was counted, nor read twice or in two ways: they have failed if they fail. */
+function hasNoAnswer(requirement: Requirement, places: ReadonlyMap<string, readonly number[]>): boolean {
+  if (countedAt(requirement) !== undefined) return false
+  const [own = 0, ...inputs] = restsOn(requirement).map((of) => places.get(of)?.length ?? 0)
+  return own < 2 && inputs.every((times) => times < (own === 0 ? 2 : 1))
+}
+
 function historyOf(
   requirement: Requirement,
   events: readonly Reading[],
   rules: JudgingRules,
   byId: RequirementById,
 ): FailureHistory | null {
-  let history: FailureHistory | null = null
+  let history = failedByCount(requirement, rules)
   for (let i = firstThatCounts(requirement, events); i < events.length; i++) {
     const verdict = judgeRequirements([requirement], events.slice(0, i + 1), rules)[0]!
     history = after(history, { reading: events[i]!, verdict }, requirement, events, byId)
@@ -56,20 +61,28 @@ function historyOf(
   return history
 }
 
+/** What fails before anything is read of it. */
+function failedByCount(requirement: Requirement, rules: JudgingRules): FailureHistory | null {
+  if (countedAt(requirement) === undefined) return null
+  const { verdict } = judgeRequirements([requirement], [], rules)[0]!
+  return verdict === 'fails' ? { requirement: requirement.id, failed: null, since: null, closedBy: null } : null
+}
+
+const countedAt = ({ look }: Requirement): string | number | undefined =>
+  look.kind === 'choose' || look.kind === 'measure' ? look.counted : undefined
+
 /**
- * Without a second reading of anything only the state at the end can be a failure; with one, the state before the first
- * reading that can answer a failure: until then a failure ends with the next reading, as of a line not yet complete.
+ * The state before the first reading that can answer a failure: one of what was read already, or of the requirement
+ * itself. Until then a failure ends with the next reading, as of a line not yet complete; without such a reading only the
+ * state at the end can be one.
  */
 function firstThatCounts({ id }: Requirement, events: readonly Reading[]): number {
   const seen = new Set<string>()
-  let isReread = false
-  let answer: number | null = null
   for (const [i, { of }] of events.entries()) {
-    isReread ||= seen.has(of)
-    if (i > 0 && (seen.has(of) || of === id)) answer ??= i
+    if (i > 0 && (seen.has(of) || of === id)) return i - 1
     seen.add(of)
   }
-  return isReread ? answer! - 1 : Math.max(events.length - 1, 0)
+  return Math.max(events.length - 1, 0)
 }
 
 function after(
@@ -80,12 +93,20 @@ function after(
   byId: RequirementById,
 ): FailureHistory | null {
   const { reading, verdict } = now
-  if (verdict.verdict === 'fails') return { requirement: verdict.requirement, failed: now, since: null, closedBy: null }
+  if (verdict.verdict === 'fails') {
+    const failed = verdict.readings.length > 0 ? now : null
+    return { requirement: requirement.id, failed, since: null, closedBy: null }
+  }
   if (before === null) return null
-  const rested = new Set(before.failed.verdict.readings)
-  const isAgain = events.some(({ id, of }) => rested.has(id) && of === reading.of)
-  if (before.since === null && !isAgain && reading.of !== verdict.requirement) return null
+  if (before.since === null && !isAnswer(reading, before, events)) return null
   const isProof = verdict.verdict === 'meets' || verdict.verdict === 'does not apply'
   const closes = isProof && recheckedFinding(reading, requirement, byId) !== null
   return { ...before, since: now, closedBy: closes ? now : before.closedBy }
+}
+
+/** Whether the reading is of what failed, or of what it was computed from. Any reading of it answers a count. */
+function isAnswer({ of }: Reading, { requirement, failed }: FailureHistory, events: readonly Reading[]): boolean {
+  if (failed === null || of === requirement) return true
+  const rested = new Set(failed.verdict.readings)
+  return events.some((event) => rested.has(event.id) && event.of === of)
 }

@@ -4,8 +4,9 @@ import type { Instrument } from '../measurement/instruments.ts'
 import { isOffset, lacksSide, signedValue } from '../measurement/offset-side.ts'
 import type { Reading } from '../measurement/reading.ts'
 import type { Requirement, RequirementLook } from '../requirements/requirement.ts'
+import { inputsOf } from '../requirements/rests-on.ts'
 import { kindOf, type QuantityKind, type Unit } from '../units/quantity-kinds.ts'
-import { type ComputedValue, computeValue, type KnownReading } from './compute-value.ts'
+import { type ComputedValue, computeValue, type KnownReading, type Lookup } from './compute-value.ts'
 import { decideRecord } from './decide-record.ts'
 import { judgeMeasured, type MeasuredVerdict } from './judge-measured.ts'
 import type { Decided, DecisionRule, MissingReading, Verdict, VerdictReason } from './verdict.ts'
@@ -25,9 +26,10 @@ export function judgeRequirements(
 ): readonly Verdict[] {
   const current = currentReadings(readings)
   const lookup = readValues(current, rules.instruments)
+  const order = new Map(readings.map(({ id }, i) => [id, i]))
   const postNumbers = new Map(requirements.map(({ place }) => [place.id, place.number]))
   return requirements.map((requirement) => {
-    const decided = decide(requirement, current.get(requirement.id), lookup, rules, postNumbers)
+    const decided = decide(requirement, current.get(requirement.id), { lookup, order, postNumbers }, rules)
     return {
       requirement: requirement.id,
       place: requirement.place,
@@ -49,6 +51,14 @@ interface ReadValue extends KnownReading {
 
 type ReadValues = (of: string) => ReadValue | null
 
+/** What a measured requirement is decided by besides its own reading. */
+interface Known {
+  readonly lookup: ReadValues
+  /** Where each reading stands in the log, by its id. */
+  readonly order: ReadonlyMap<string, number>
+  readonly postNumbers: ReadonlyMap<string, number>
+}
+
 function readValues(current: ReadonlyMap<string, Reading>, instruments: readonly Instrument[]): ReadValues {
   return (of) => {
     const reading = current.get(of)
@@ -61,13 +71,7 @@ function readValues(current: ReadonlyMap<string, Reading>, instruments: readonly
   }
 }
 
-function decide(
-  requirement: Requirement,
-  reading: Reading | undefined,
-  lookup: ReadValues,
-  rules: JudgingRules,
-  postNumbers: ReadonlyMap<string, number>,
-): Decided {
+function decide(requirement: Requirement, reading: Reading | undefined, known: Known, rules: JudgingRules): Decided {
   const { look } = requirement
   // What the run file decides no reading can take out of judging.
   if (look.kind === 'record') return decideRecord(look.rule)
@@ -81,7 +85,7 @@ function decide(
     return { verdict: 'unread', because: { kind: 'could not be seen' }, readings: [reading.id] }
   switch (look.kind) {
     case 'measure':
-      return decideMeasured(requirement.id, look, reading, lookup, rules.rule, postNumbers)
+      return decideMeasured(requirement.id, look, reading, known, rules.rule)
     case 'choose':
       return decideChosen(look, reading)
     case 'confirm':
@@ -99,30 +103,60 @@ function decideMeasured(
   id: string,
   look: Extract<RequirementLook, { kind: 'measure' }>,
   reading: Reading | undefined,
-  lookup: ReadValues,
+  known: Known,
   rule: DecisionRule,
-  postNumbers: ReadonlyMap<string, number>,
 ): Decided {
   const { limits } = look
   const kind = kindOf(limits.unit)
+  const { lookup, postNumbers } = known
   const direct = lookup(id)
-  if (direct?.kind === kind)
-    return decideValue({ ...direct, readings: [direct.id] }, direct.doubt, limits, rule, isOffset(id), false)
+  if (direct?.kind === kind) {
+    const later = failsSince(id, look, direct.id, known, rule)
+    return later ?? decideValue({ ...direct, readings: [direct.id] }, direct.doubt, limits, rule, isOffset(id), false)
+  }
   if (reading !== undefined) return unread({ kind: 'answer of another kind', expected: kind }, [reading.id])
   const byCount = measuredAtCount(look)
   if (look.orFrom === null) return byCount ?? unread({ kind: 'nobody looked' })
-  const computed = computeValue(look.orFrom, (of) => {
-    const read = lookup(of)
-    return read?.kind === 'length' ? read : null
-  })
+  const computed = computeValue(look.orFrom, lengths(lookup))
   if ('missing' in computed)
     return (
       byCount ??
       unread({ kind: 'readings missing', missing: computed.missing.map((of) => missingReading(of, postNumbers)) })
     )
   if ('sidesMixed' in computed) return unread({ kind: 'side not stated' }, computed.sidesMixed)
-  return decideValue(computed, { fixed: computed.u, relative: 0 }, limits, rule, isOffset(id), true)
+  return decideComputed(id, computed, limits, rule)
 }
+
+/**
+ * How it fails by what it can be computed from, where all of that was read and some of it after the requirement itself:
+ * what was measured before does not outrank what was found since.
+ */
+function failsSince(
+  id: string,
+  look: Extract<RequirementLook, { kind: 'measure' }>,
+  direct: string,
+  { lookup, order }: Known,
+  rule: DecisionRule,
+): Decided | null {
+  if (look.orFrom === null) return null
+  const inputs = inputsOf({ look }).map(lengths(lookup))
+  const isLater = (read: KnownReading | null): boolean => read !== null && order.get(read.id)! > order.get(direct)!
+  if (inputs.includes(null) || !inputs.some(isLater)) return null
+  const computed = computeValue(look.orFrom, lengths(lookup))
+  if ('missing' in computed || 'sidesMixed' in computed) return null
+  const decided = decideComputed(id, computed, look.limits, rule)
+  return decided.verdict === 'fails' ? decided : null
+}
+
+const lengths =
+  (lookup: ReadValues): Lookup =>
+  (of) => {
+    const read = lookup(of)
+    return read?.kind === 'length' ? read : null
+  }
+
+const decideComputed = (id: string, computed: ComputedValue, limits: Dimension<Unit>, rule: DecisionRule): Decided =>
+  decideValue(computed, { fixed: computed.u, relative: 0 }, limits, rule, isOffset(id), true)
 
 /** What was measured at the count, where it lies outside the limits: it can show a fault, and proves nothing right. */
 function measuredAtCount({ limits, counted: value }: Extract<RequirementLook, { kind: 'measure' }>): Decided | null {

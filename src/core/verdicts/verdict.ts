@@ -142,8 +142,8 @@ export interface ReadVerdict {
 /** How a requirement stands that failed once. */
 export interface FailureHistory {
   readonly requirement: string
-  /** The last reading by which it failed. */
-  readonly failed: ReadVerdict
+  /** The last reading by which it failed; null where it failed by the count of what stands. */
+  readonly failed: ReadVerdict | null
   /** The last reading since, by which it no longer fails; null while it fails. */
   readonly since: ReadVerdict | null
   /** The last reading since that named the finding and proved that it was put right, or set it aside with a reason. */
