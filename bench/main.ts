@@ -1,5 +1,6 @@
 import { cpus } from 'node:os'
 import { benchFaultyRuns } from './faulty-runs.ts'
+import { benchHandOn } from './hand-on.ts'
 import { benchIntegerProgram } from './integer-program.ts'
 import { benchLayouts } from './layouts.ts'
 import type { BenchRow } from './measure.ts'
@@ -20,6 +21,7 @@ const benches: Readonly<Record<string, Bench>> = {
   needs: benchNeeds,
   packet: benchPacket,
   'run-list': benchRunList,
+  'hand-on': benchHandOn,
   page: benchPage,
 }
 
