@@ -2,16 +2,17 @@
 // Command line and server. In a clone, what is missing or stale is installed and built first.
 import { existsSync } from 'node:fs'
 
-const [first, ...rest] = process.argv.slice(2)
+const words = process.argv.slice(2)
 // Whoever reads may have seen enough and close the pipe early; how it ends is told all the same.
 process.stdout.on('error', (cause) => {
   if (cause.code !== 'EPIPE') throw cause
 })
 try {
   const preparing = new URL('../scripts/prepare.mjs', import.meta.url)
-  if (existsSync(preparing)) (await import(preparing)).prepare(first === 'serve' ? ['program', 'web'] : ['program'])
-  if (first === 'serve') await (await import('../dist/program/server.js')).main(rest)
-  else process.exitCode = await (await import('../dist/program/command-line.js')).main(process.argv.slice(2))
+  const wanted = words.includes('serve') ? ['program', 'web'] : ['program']
+  if (existsSync(preparing)) (await import(preparing)).prepare(wanted)
+  const { main } = await import('../dist/program/command-line.js')
+  process.exitCode = await main(words, process, () => import('../dist/program/server.js'))
 } catch (cause) {
   // What ends before the command has begun must not look like a verdict, which 1 is.
   process.stderr.write(`Lapwise could not start:\n${cause instanceof Error ? cause.stack : cause}\n`)

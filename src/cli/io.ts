@@ -144,6 +144,17 @@ export const print = (text: string): void => {
 
 export const printJson = (value: unknown): void => print(JSON.stringify(value, null, 2))
 
+/** What is wrong, or seldom right. */
 export const say = (text: string): void => {
   streams().stderr.write(`${text}\n`)
+}
+
+/** What was done, for whoever wants to hear it. */
+export const note = (text: string): void => {
+  if (!streams().isQuiet) say(text)
+}
+
+/** How far it is, where a person looks on. */
+export const noteProgress = (text: string): void => {
+  if (streams().stderr.isTTY === true) note(text)
 }

@@ -1,38 +1,27 @@
-import { parseArgs } from 'node:util'
+import { CommanderError } from 'commander'
 import { printProblem, problemInWords } from '../formats/input-problem.ts'
-import { BadInput, badWords, type Command, type CommandOptions, type ExitCode, flags, textOptions } from './command.ts'
-import { words as inWords, print, printJson, say } from './io.ts'
+import type { ServerProgram } from '../protocol/server-program.ts'
+import { BadInput, type ExitCode } from './command.ts'
+import { commands } from './commands.ts'
+import { completionCommand } from './completion-command.ts'
+import { words as inWords, printJson, say } from './io.ts'
+import { parserOf } from './parser.ts'
+import { programVersion } from './program-version.ts'
+import { serveCommand } from './serve-command.ts'
 import { type Streams, withStreams } from './streams.ts'
-
-/** In the order of the overview; each is loaded when it is asked for, with all that it alone needs. */
-const commands: Readonly<Record<string, () => Promise<Command>>> = {
-  sheets: async () => (await import('./commands/sheets.ts')).sheetsCommand,
-  alignment: async () => (await import('./commands/alignment.ts')).alignmentCommand,
-  need: async () => (await import('./commands/need.ts')).needCommand,
-  plan: async () => (await import('./commands/plan.ts')).planCommand,
-  layout: async () => (await import('./commands/layout.ts')).layoutCommand,
-  pin: async () => (await import('./commands/pin.ts')).pinCommand,
-  revise: async () => (await import('./commands/revise.ts')).reviseCommand,
-  shelf: async () => (await import('./commands/shelf.ts')).shelfCommand,
-  requirements: async () => (await import('./commands/requirements.ts')).requirementsCommand,
-  judge: async () => (await import('./commands/judge.ts')).judgeCommand,
-  strip: async () => (await import('./commands/strip.ts')).stripCommand,
-  record: async () => (await import('./commands/record.ts')).recordCommand,
-  handover: async () => (await import('./commands/handover.ts')).handoverCommand,
-  packet: async () => (await import('./commands/packet.ts')).packetCommand,
-}
 
 /**
  * Runs one command line and tells how it ended.
- * @param io  where it reads and writes: the process, or what stands for it where many are run in one
+ * @param io      where it reads and writes: the process, or what stands for it where many are run in one
+ * @param server  loads the server, which is another shell
  */
-export const main = (argv: readonly string[], io: Streams = process): Promise<ExitCode> =>
-  withStreams(io, () => runWords(argv))
+export const main = (argv: readonly string[], io: Streams, server: () => Promise<ServerProgram>): Promise<ExitCode> =>
+  withStreams(io, argv.includes('--quiet'), () => runWords(argv, server))
 
-async function runWords(argv: readonly string[]): Promise<ExitCode> {
+async function runWords(argv: readonly string[], server: () => Promise<ServerProgram>): Promise<ExitCode> {
   const json = argv.includes('--json')
   try {
-    return await dispatch(argv)
+    return await dispatch(argv, server)
   } catch (cause) {
     if (cause instanceof BadInput) {
       if (json) printJson({ error: { problems: cause.problems.map((one) => problemInWords(one, inWords)) } })
@@ -47,72 +36,22 @@ async function runWords(argv: readonly string[]): Promise<ExitCode> {
   }
 }
 
-async function dispatch(argv: readonly string[]): Promise<ExitCode> {
-  const { options, words, help } = readWords(argv)
-  const [name, ...rest] = words
-  const command = await commandNamed(name)
-  if (name === undefined || command === undefined) {
-    if (name === undefined || name === 'help') {
-      const about = await commandNamed(rest[0])
-      print(about === undefined ? await overview() : helpOf(about))
-      return name === undefined && !help ? 2 : 0
-    }
-    throw badWords(`a command: ${Object.keys(commands).join(', ')}`, JSON.stringify(name))
+async function dispatch(argv: readonly string[], server: () => Promise<ServerProgram>): Promise<ExitCode> {
+  const known = [...commands, serveCommand(server)]
+  const all = [...known, completionCommand(known)]
+  // Only the server itself knows what it is told by the environment.
+  const settings = argv.includes('serve') ? (await server()).settings() : []
+  const { parser, ended } = parserOf(all, settings, await programVersion())
+  if (argv.length === 0) {
+    parser.outputHelp()
+    return 2
   }
-  if (help) {
-    print(helpOf(command))
-    return 0
-  }
-  return command.run(rest, options)
-}
-
-const commandNamed = async (name = ''): Promise<Command | undefined> =>
-  Object.hasOwn(commands, name) ? commands[name]!() : undefined
-
-function readWords(argv: readonly string[]): { options: CommandOptions; words: readonly string[]; help: boolean } {
   try {
-    const { values, positionals } = parseArgs({
-      args: [...argv],
-      allowPositionals: true,
-      options: {
-        ...named(textOptions, (name) => ({ type: 'string' as const, ...(name === 'output' ? { short: 'o' } : {}) })),
-        ...named(flags, () => ({ type: 'boolean' as const })),
-        help: { type: 'boolean', short: 'h' },
-      },
-    })
-    const given: Readonly<Record<string, string | boolean | undefined>> = values
-    const options = {
-      ...named(textOptions, (name) => (given[name] as string | undefined) ?? null),
-      ...named(flags, (name) => given[name] === true),
-    }
-    const help = given.help === true
-    return { options, words: positionals, help }
+    await parser.parseAsync(argv, { from: 'user' })
+    return ended()
   } catch (cause) {
-    if (!(cause instanceof TypeError)) throw cause
-    throw badWords('an option of the command (see lapwise --help)', cause.message.split('.')[0]!)
+    // Help and version were printed, and end it.
+    if (cause instanceof CommanderError && cause.exitCode === 0) return 0
+    throw cause
   }
 }
-
-/** A record of `names`, each with what `of` makes of it. */
-const named = <Name extends string, T>(names: readonly Name[], of: (name: Name) => T): Record<Name, T> =>
-  Object.fromEntries(names.map((name) => [name, of(name)])) as Record<Name, T>
-
-async function overview(): Promise<string> {
-  const all = await Promise.all(Object.values(commands).map((load) => load()))
-  const width = Math.max(...all.map(({ name, words }) => name.length + words.length + 1))
-  const lines = all.map(({ name, words, summary }) => `  ${`${name} ${words}`.padEnd(width)}  ${summary}`)
-  return [
-    'lapwise: from hardware sheets and a run to a judged guardrail installation',
-    '',
-    'Usage: lapwise COMMAND …',
-    '',
-    ...lines,
-    '',
-    'Everywhere: --json prints JSON alone on standard output; - reads standard input; --help explains a command.',
-    'Ends with 0 done, 1 judged anything but acceptable, 2 bad input, 3 a fault of Lapwise.',
-    'File formats: docs/formats.md.',
-  ].join('\n')
-}
-
-const helpOf = ({ name, words, summary, help }: Command): string =>
-  `Usage: lapwise ${name} ${words}\n\n${summary}\n\n${help}`

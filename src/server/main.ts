@@ -1,83 +1,53 @@
+import type { ServerProgram, ServerTeller } from '../protocol/server-program.ts'
 import { lanFolder, openDeviceList } from './lan/device-list.ts'
 import { readSettings, settingsTable } from './settings.ts'
 
-/** Starts the server and keeps it until the process is told to end; `words` are what the command line says. */
-export async function main(words: readonly string[]): Promise<void> {
-  const wish = readWords(words)
-  if (wish === 'help' || wish === 'unknown') return tellSettings(words, wish)
+/** Starts the server and keeps it until the process is told to end, or tends the devices that were let in. */
+export const serve: ServerProgram['serve'] = async (wish, tell) => {
   const settings = readSettings(process.env)
   if (!settings.ok) {
     for (const { setting, expected, found } of settings.error)
-      say(`${setting}: expected ${expected}, found ${JSON.stringify(found)}`)
-    process.exit(2)
+      tell.say(`${setting}: expected ${expected}, found ${JSON.stringify(found)}`)
+    return 2
   }
-  if (typeof wish === 'object') return tendDevices(settings.value.dataFolder, wish)
+  if (wish.kind !== 'start')
+    return tendDevices(settings.value.dataFolder, wish.kind === 'devices' ? null : wish.device, tell)
   // Loaded when all that was said makes sense: to list devices, or to say what is wrong, nothing of it is needed.
   const { openServer } = await import('./open-server.ts')
-  const server = await openServer(settings.value, wish === 'lan', say)
+  // The codes that let phones in are asked for, and told even to whoever wants to hear little.
+  const server = await openServer(settings.value, wish.isLan, wish.isLan ? tell.say : tell.note)
   if (!server.ok) {
-    say(server.error)
-    process.exit(2)
+    tell.say(server.error)
+    return 2
   }
   let isEnding = false
   const end = (): void => {
     if (isEnding) return
     isEnding = true
-    say('Closing …')
+    tell.note('Closing …')
     void server.value.close().then(() => process.exit(0))
   }
   process.on('SIGTERM', end)
   process.on('SIGINT', end)
-  process.stdout.write(`Lapwise is ready at ${server.value.address}/\n`)
-}
-
-/** What the words of the command line ask for, when they are known. */
-type Wish = 'serve' | 'lan' | 'help' | 'unknown' | { readonly revoke: string | null }
-
-function readWords(words: readonly string[]): Wish {
-  const [first, second] = words
-  if (first === undefined) return 'serve'
-  if (words.every((word) => word === '--help' || word === '-h')) return 'help'
-  if (first === '--lan' && words.length === 1) return 'lan'
-  if (first === 'devices' && words.length === 1) return { revoke: null }
-  return first === 'shut-out' && second !== undefined && words.length === 2 ? { revoke: second } : 'unknown'
+  tell.print(`Lapwise is ready at ${server.value.address}/`)
+  return 0
 }
 
 /** Lists the devices that were let in, or shuts those of one name out, also while the server runs. */
-async function tendDevices(dataFolder: string, { revoke }: { readonly revoke: string | null }): Promise<void> {
+async function tendDevices(dataFolder: string, shutOut: string | null, tell: ServerTeller): Promise<0 | 1> {
   const devices = openDeviceList(lanFolder(dataFolder))
-  if (revoke === null) {
-    for (const { name, since } of await devices.list()) process.stdout.write(`${name}\tlet in ${since}\n`)
-    return
+  if (shutOut === null) {
+    for (const { name, since } of await devices.list()) tell.print(`${name}\tlet in ${since}`)
+    return 0
   }
-  const count = await devices.revoke(revoke)
-  if (count > 0) return say(`Shut out: ${revoke}`)
-  say(`No device ${JSON.stringify(revoke)} was let in.`)
-  process.exitCode = 1
+  const count = await devices.revoke(shutOut)
+  tell.say(count > 0 ? `Shut out: ${shutOut}` : `No device ${JSON.stringify(shutOut)} was let in.`)
+  return count > 0 ? 0 : 1
 }
 
-/** What `--help` prints; anything else on the command line is refused, since nothing there would count. */
-function tellSettings(words: readonly string[], wish: 'help' | 'unknown'): void {
+export const settings: ServerProgram['settings'] = () => {
   const wide = Math.max(...settingsTable.map(({ name }) => name.length))
-  const lines = settingsTable.map(
+  return settingsTable.map(
     ({ name, standard, meaning }) => `  ${name.padEnd(wide)}  ${meaning}${standard === '' ? '' : ` (${standard})`}`,
   )
-  const help = [
-    'Starts the Lapwise server, for this machine alone.',
-    '  --lan          for phones on the local network: encrypted, by an authority of its own, each device let in by a code',
-    '  devices        lists the devices that were let in',
-    '  shut-out NAME  ends what lets the devices of that name in',
-    'It is told of what it needs by environment variables:',
-    ...lines,
-  ].join('\n')
-  if (wish === 'help') {
-    process.stdout.write(`${help}\n`)
-    return
-  }
-  say(`The server takes no ${words.join(' ')}.\n${help}`)
-  process.exit(2)
-}
-
-const say = (text: string): void => {
-  process.stderr.write(`${text}\n`)
 }

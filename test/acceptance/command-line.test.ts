@@ -1,10 +1,12 @@
-import { spawn } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
 import { once } from 'node:events'
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { optionForms } from '../../src/cli/command.ts'
+import { commands } from '../../src/cli/commands.ts'
 import { demoProject } from '../../src/operations/demo-project.ts'
 import { runAllowing } from '../fixtures/roadside.ts'
 import { lapwise as call, program, startLapwise } from './lapwise.ts'
@@ -44,18 +46,63 @@ describe('the program as a process', () => {
     const [code] = await once(child, 'close')
     expect([code, said]).toEqual([0, ''])
   })
+
+  it('tells the verdict by how it ends, also to whoever read one line of it', async () => {
+    const child = spawn(process.execPath, [program, 'judge', 'run.json', 'readings.json', '--json'], { cwd: folder })
+    child.stdout.destroy()
+    expect(await once(child, 'close')).toEqual([1, null])
+  })
+
+  it('ends with 3, which is no verdict, where it cannot start', () => {
+    mkdirSync(file('cut/bin'), { recursive: true })
+    cpSync(program, file('cut/bin/lapwise.mjs'))
+    const ended = spawnSync(process.execPath, [file('cut/bin/lapwise.mjs'), 'judge', 'run.json', 'readings.json'])
+    expect([ended.status, ended.stderr.toString()]).toEqual([3, expect.stringContaining('Lapwise could not start')])
+  })
 })
 
 describe('lapwise on the command line', () => {
   it('explains itself and every command', async () => {
     const { code, out } = await lapwise(['--help'])
     expect(code).toBe(0)
-    for (const name of ['sheets', 'need', 'plan', 'layout', 'requirements', 'judge', 'strip', 'record']) {
-      expect(out).toContain(name)
+    for (const { name, options, examples } of commands) {
+      expect(out).toContain(`\n  ${name} `)
       const own = await lapwise([name, '--help'])
       expect(own.code).toBe(0)
-      expect(own.out).toContain(`lapwise ${name}`)
+      expect(own.out).toContain(`Usage: lapwise ${name}`)
+      for (const option of Object.keys(options)) expect(own.out).toContain(`--${option}`)
+      expect(own.out).toContain(`  lapwise ${examples[0]}`)
     }
+    const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'))
+    expect(await lapwise(['--version'])).toEqual({ code: 0, out: `${version}\n`, said: '' })
+    const bare = await lapwise([])
+    expect([bare.code, bare.out]).toEqual([2, out])
+  })
+
+  it('takes of each command the options that it says, and no other', async () => {
+    for (const { name, options } of commands)
+      for (const [option, { written }] of Object.entries(optionForms)) {
+        // With a word too many nothing is done even where the option is one.
+        const words = [name, '--', 'a', 'b', 'c', 'd']
+        words.splice(1, 0, `--${option}`, ...(written.includes('<') ? ['x'] : []))
+        const { code, said } = await lapwise(words)
+        const isForeign =
+          said.includes(`expected an option of ${name}`) && said.includes(`unknown option '--${option}'`)
+        expect([name, option, code, isForeign]).toEqual([name, option, 2, !(option in options)])
+      }
+  })
+
+  it('says what was perhaps meant', async () => {
+    expect((await lapwise(['juge'])).said).toContain('Did you mean judge?')
+    expect((await lapwise(['record', 'a', 'b', '--papge', 'A4'])).said).toContain('Did you mean --page?')
+    const { out } = await lapwise(['record', 'a', 'b', '--papge', 'A4', '--json'])
+    expect(JSON.parse(out).error.problems[0].found).toContain('--papge')
+  })
+
+  it('is quiet where that is wanted, but for problems', async () => {
+    expect(await lapwise(['pin', 'run.json', '-o', 'quiet.json', '--quiet'])).toEqual({ code: 0, out: '', said: '' })
+    expect((await lapwise(['pin', 'run.json', '-o', 'quiet.json'])).said).toBe('wrote quiet.json\n')
+    expect((await lapwise(['--quiet', 'pin', 'absent.json'])).said).toContain('no such file')
   })
 
   it('prints what README shows, in its order', async () => {
@@ -264,6 +311,41 @@ describe('options', () => {
     const { out, said } = await lapwise(['judge', 'wide.json', 'readings.json', '--json'])
     expect(said).toBe('wide.json: "decisionRule.multiple": 4 is unusual, usual is 0.5 to 3\n')
     expect(JSON.parse(out).unusual).toMatchObject([{ place: 'decisionRule.multiple', value: 4, low: 0.5, high: 3 }])
+  })
+})
+
+describe('lapwise completion', () => {
+  /** What a shell offers for the last word. */
+  async function offered(...words: readonly string[]): Promise<readonly string[]> {
+    writeFileSync(file('completion.bash'), (await lapwise(['completion', 'bash'])).out)
+    const script = [
+      'source completion.bash',
+      `COMP_WORDS=(${words.map((word) => `'${word}'`).join(' ')}); COMP_CWORD=${words.length - 1}`,
+      `_lapwise; printf '%s\\n' "\${COMPREPLY[@]}"`,
+    ]
+    const { stdout } = spawnSync('bash', ['-c', script.join('\n')], { cwd: folder, encoding: 'utf8' })
+    return stdout.split('\n').filter((line) => line !== '')
+  }
+
+  it('lets bash complete commands, words, options and values, and nothing that does not belong there', async () => {
+    expect(await offered('lapwise', 're')).toEqual(['revise', 'requirements', 'record'])
+    expect(await offered('lapwise', 'sheets', 'v')).toEqual(['validate'])
+    expect(await offered('lapwise', 'record', 'run.json', '--l')).toEqual(['--landscape'])
+    expect(await offered('lapwise', 'judge', '--e')).toEqual([])
+    expect(await offered('lapwise', 'record', '--page', 'A')).toEqual(['A4', 'A3'])
+    expect(await offered('lapwise', 'record', '-o', 're')).toEqual([])
+  })
+
+  it.each(['zsh', 'fish'])('is a script that %s can read, with every command and option', async (shell) => {
+    const { out } = await lapwise(['completion', shell])
+    for (const { name, options } of commands) {
+      expect(out).toContain(name)
+      for (const option of Object.keys(options)) expect(out).toMatch(new RegExp(`(--|-l )${option}\\b`))
+    }
+    writeFileSync(file(`completion.${shell}`), out)
+    const { status, error } = spawnSync(shell, ['-n', file(`completion.${shell}`)])
+    // Where that shell is not on the machine, its grammar is not tried.
+    if (error === undefined) expect(status).toBe(0)
   })
 })
 

@@ -14,28 +14,41 @@ let last: Promise<unknown> = Promise.resolve()
 
 /**
  * How `lapwise` with these words ends in `folder`, run in this process. One call waits for the one before, since a process
- * has one working folder. Where the process itself is what is tested (its exit, a pipe, a kill), `startLapwise` starts one.
+ * has one working folder. `isTTY`: whether a person looks at its messages. Where the process itself is what is tested (its exit, a pipe, a kill), `startLapwise` starts one.
  */
-export const lapwise = (folder: string, words: readonly string[], input = ''): Promise<Ended> =>
-  lapwiseBy(main, folder, words, input)
+export const lapwise = (folder: string, words: readonly string[], input = '', isTTY = false): Promise<Ended> =>
+  lapwiseBy(main, folder, words, input, isTTY)
 
 /** The same by the command line of another program than this one. */
-export function lapwiseBy(by: typeof main, folder: string, words: readonly string[], input = ''): Promise<Ended> {
-  const ended = last.then(() => call(by, folder, words, input))
+export function lapwiseBy(
+  by: typeof main,
+  folder: string,
+  words: readonly string[],
+  input = '',
+  isTTY = false,
+): Promise<Ended> {
+  const ended = last.then(() => call(by, folder, words, input, isTTY))
   last = ended.catch(() => {})
   return ended
 }
 
-async function call(by: typeof main, folder: string, words: readonly string[], input: string): Promise<Ended> {
+async function call(
+  by: typeof main,
+  folder: string,
+  words: readonly string[],
+  input: string,
+  isTTY: boolean,
+): Promise<Ended> {
   let [out, said] = ['', '']
   const before = process.cwd()
   process.chdir(folder)
   try {
-    const code = await by(words, {
+    const io = {
       stdin: Readable.from([Buffer.from(input)]),
-      stdout: { write: (text) => (out += text) },
-      stderr: { write: (text) => (said += text) },
-    })
+      stdout: { write: (text: string) => (out += text) },
+      stderr: { write: (text: string) => (said += text), isTTY },
+    }
+    const code = await by(words, io, () => Promise.reject(new Error('the server is started as a process')))
     return { code, out, said }
   } finally {
     process.chdir(before)

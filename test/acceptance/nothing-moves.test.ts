@@ -59,7 +59,11 @@ afterAll(() => {
 /** What starts the server of a later program as its own command does, but for the page, which is looked at elsewhere. */
 function serverOf(program: string): string {
   const file = join(program, 'serve.mjs')
-  writeFileSync(file, "import { main } from './dist/program/server.js'\nawait main([])\n")
+  const lines = [
+    "import { serve } from './dist/program/server.js'",
+    "await serve({ kind: 'start', isLan: false }, { print: console.log, say: console.error, note: console.error })",
+  ]
+  writeFileSync(file, lines.join('\n'))
   mkdirSync(join(program, 'dist/web/assets'), { recursive: true })
   return file
 }

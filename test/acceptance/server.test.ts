@@ -324,6 +324,8 @@ describe('the start of the program', () => {
     expect(help.stdout).toMatch(/DATABASE_URL +a database on a PostgreSQL server/)
     const wrong = ended('--port', '80')
     expect(wrong).toMatchObject({ status: 2 })
-    expect(wrong.stderr).toContain('The server takes no --port 80.')
+    expect(wrong.stderr).toContain(
+      'expected an option of serve (lapwise serve --help lists them), found unknown option',
+    )
   })
 })

@@ -4,34 +4,23 @@ import { readLandXml } from '../../formats/landxml/read-landxml.ts'
 import { writeLandXml } from '../../formats/landxml/write-landxml.ts'
 import { readSite } from '../../formats/site/read-site.ts'
 import { writeElements } from '../../formats/site/write-elements.ts'
-import { BadInput, badWords, type Command, type ExitCode } from '../command.ts'
-import { print, printJson, readXmlText, say, shownName, soundValue, words, writeWhole } from '../io.ts'
+import { BadInput, badWords, type ExitCode, type Run } from '../command.ts'
+import { words as inWords, print, printJson, readXmlText, say, shownName, soundValue, writeWhole } from '../io.ts'
 
-export const alignmentCommand: Command = {
-  name: 'alignment',
-  words: 'ROAD.xml | SITE.json -o ROAD.xml',
-  summary:
-    "A LandXML 1.2 road's alignments in the short form that a site file takes; or a site's alignment as LandXML.",
-  help: [
-    '  --units UNITS   us (feet, the default) or metric, for the short form',
-    '  -o FILE         where to write the LandXML of a site; metres',
-    'Gaps and kinks of a road file, and numbers of it that disagree, are told on standard error.',
-  ].join('\n'),
-  run: async (words, { output, units: wanted }) => {
-    const [file, ...rest] = words
-    if (file === undefined || rest.length > 0)
-      throw badWords('alignment ROAD.xml, or SITE.json -o ROAD.xml', words.join(' '))
-    const text = await readXmlText(file)
-    if (!text.trimStart().startsWith('<')) return writeRoad(file, text, output)
-    const units = (['us', 'metric'] as const).find((one) => one === (wanted ?? 'us'))
-    if (units === undefined) throw badWords('--units us or metric', wanted!)
-    return printRoad(file, text, units)
-  },
+export const alignment: Run = async (words, { output, units: wanted }) => {
+  const [file, ...rest] = words
+  if (file === undefined || rest.length > 0)
+    throw badWords('alignment ROAD.xml, or SITE.json -o ROAD.xml', words.join(' '))
+  const text = await readXmlText(file)
+  if (!text.trimStart().startsWith('<')) return writeRoad(file, text, output)
+  const units = (['us', 'metric'] as const).find((one) => one === (wanted ?? 'us'))
+  if (units === undefined) throw badWords('--units us or metric', wanted!)
+  return printRoad(file, text, units)
 }
 
 function printRoad(file: string, text: string, units: UnitSystem): ExitCode {
   const { unit, alignments, notes } = soundValue(readLandXml(shownName(file), text))
-  for (const { place, said } of notes) say(`${shownName(file)}: ${place}: ${words.say(said)}`)
+  for (const { place, said } of notes) say(`${shownName(file)}: ${place}: ${inWords.say(said)}`)
   const foot = unit === 'USSurveyFoot' ? 'US survey' : 'international'
   printJson({
     readIn: unit,

@@ -5,49 +5,38 @@ import type { HandoverPhoto } from '../../formats/handover/handover-shape.ts'
 import { writeHandover } from '../../formats/handover/write-handover.ts'
 import { printProblem } from '../../formats/input-problem.ts'
 import { sha256 } from '../../store/sha256.ts'
-import { BadInput, badWords, type Command } from '../command.ts'
+import { BadInput, badWords, type Run } from '../command.ts'
 import { loadCarried, readPhoto } from '../device-file.ts'
-import { words as inWords, print, printJson, say, soundValue, writeWhole } from '../io.ts'
+import { words as inWords, note, print, printJson, say, soundValue, writeWhole } from '../io.ts'
 
 const asked = 'handover FILE [--run ID] [-o OUT.zip | OUT.json]'
 
-export const handoverCommand: Command = {
-  name: 'handover',
-  words: 'FILE [--run ID] [-o OUT.zip | OUT.json]',
-  summary: 'What a file from a device holds, run by run, and what of it is not sound; written as the other format too.',
-  help: [
-    '  FILE        runs with entries and photos in one file, as a phone gives it: a ZIP file, or JSON of earlier ones',
-    '  --run ID    of this run alone',
-    '  -o FILE     writes it as a handover (.zip), or as one JSON file (.json); only when all of it is sound',
-    'Ends with 2 when anything in it is not sound.',
-  ].join('\n'),
-  run: async (args, { output, run, json }) => {
-    const [file, ...rest] = args
-    if (file === undefined || rest.length > 0) throw badWords(asked, args.join(' '))
-    const carried = ofRun(await loadCarried(file), run)
-    const faults = await faultsIn(carried)
-    if (output !== null && faults.length > 0) throw new BadInput(faults)
-    if (output !== null) {
-      if (!/\.(zip|json)$/i.test(output)) throw badWords('-o OUT.zip or -o OUT.json', output)
-      await writeWhole(output, /\.json$/i.test(output) ? deviceFile(carried) : handover(carried))
-      say(`wrote ${output}`)
-      return 0
+export const handover: Run = async (args, { output, run, json }) => {
+  const [file, ...rest] = args
+  if (file === undefined || rest.length > 0) throw badWords(asked, args.join(' '))
+  const carried = ofRun(await loadCarried(file), run)
+  const faults = await faultsIn(carried)
+  if (output !== null && faults.length > 0) throw new BadInput(faults)
+  if (output !== null) {
+    if (!/\.(zip|json)$/i.test(output)) throw badWords('-o OUT.zip or -o OUT.json', output)
+    await writeWhole(output, /\.json$/i.test(output) ? deviceFile(carried) : handoverFile(carried))
+    note(`wrote ${output}`)
+    return 0
+  }
+  const runs = runsIn(carried)
+  const lacks = lacksOf(carried)
+  const { device, writtenAt, photos } = carried
+  if (json) printJson({ device, writtenAt, runs, photos: photos.length, lacks })
+  else {
+    for (const { name, id, entries } of runs) {
+      print(`${name} (${id})`)
+      for (const [kind, count] of Object.entries(entries)) print(`  ${kind}: ${count}`)
     }
-    const runs = runsIn(carried)
-    const lacks = lacksOf(carried)
-    const { device, writtenAt, photos } = carried
-    if (json) printJson({ device, writtenAt, runs, photos: photos.length, lacks })
-    else {
-      for (const { name, id, entries } of runs) {
-        print(`${name} (${id})`)
-        for (const [kind, count] of Object.entries(entries)) print(`  ${kind}: ${count}`)
-      }
-      print(`${runs.length} runs, ${photos.length} pictures, written ${writtenAt} by ${device}`)
-      for (const sha256 of lacks) print(`  not in it: the picture of photo ${sha256}`)
-    }
-    for (const problem of faults) say(printProblem(problem, inWords))
-    return faults.length > 0 ? 2 : 0
-  },
+    print(`${runs.length} runs, ${photos.length} pictures, written ${writtenAt} by ${device}`)
+    for (const sha256 of lacks) print(`  not in it: the picture of photo ${sha256}`)
+  }
+  for (const problem of faults) say(printProblem(problem, inWords))
+  return faults.length > 0 ? 2 : 0
 }
 
 /** What of it is of one run; of all without an id. */
@@ -98,7 +87,7 @@ async function bytesOf(photo: Carried['photos'][number]): Promise<Uint8Array> {
   return soundValue(await readPhoto(photo)).bytes
 }
 
-async function* handover(carried: Carried): AsyncGenerator<Uint8Array> {
+async function* handoverFile(carried: Carried): AsyncGenerator<Uint8Array> {
   const entries = carried.entries.map(({ entry }) => entry)
   const pictures = new Map(carried.photos.map((photo) => [photo.sha256, photo]))
   const photos: HandoverPhoto[] = []

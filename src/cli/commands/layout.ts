@@ -1,41 +1,31 @@
 import { layOutRun } from '../../operations/lay-out-run.ts'
 import { layoutOutput } from '../../operations/outputs.ts'
 import { english } from '../../words/english.ts'
-import { BadInput, badWords, type Command } from '../command.ts'
+import { BadInput, badWords, type Run } from '../command.ts'
 import { loadRun, print, printJson, say } from '../io.ts'
 
 /** Orders of panels grow without end with the length of a run; nobody reads more of them. Our judgement. */
 const most = 10_000
 
-export const layoutCommand: Command = {
-  name: 'layout',
-  words: 'RUN.json',
-  summary: 'The lawful runs, best first, every post, panel and splice; and why the others are refused.',
-  help: [
-    `  --limit N   how many lawful runs to print (20 when not given; at most ${most}, which all stands for)`,
-    '  --json      as JSON, inches along the rail from the centre of post 1',
-    '  -           reads the run from standard input',
-  ].join('\n'),
-  run: async (args, options) => {
-    const [file, ...rest] = args
-    if (file === undefined || rest.length > 0) throw badWords('layout RUN.json', args.join(' '))
-    const run = await loadRun(file)
-    const words = english(run.units)
-    const laid = layOutRun(file, run, limitOf(options.limit))
-    if (!laid.ok) throw new BadInput(laid.error)
-    const output = layoutOutput(laid.value, words)
-    if (options.json) printJson(output)
-    else {
-      for (const [i, one] of output.runs.entries()) {
-        print(`${i + 1}. panels ${one.panels.map(({ inches }) => words.feetInches(inches)).join(', ')}`)
-        for (const why of one.why) print(`   ${why}`)
-      }
-      if (output.more) print('… and more lawful runs; --limit asks for them')
-      for (const { reason } of output.refused) print(`refused: ${reason}`)
+export const layout: Run = async (args, options) => {
+  const [file, ...rest] = args
+  if (file === undefined || rest.length > 0) throw badWords('layout RUN.json', args.join(' '))
+  const run = await loadRun(file)
+  const words = english(run.units)
+  const laid = layOutRun(file, run, limitOf(options.limit))
+  if (!laid.ok) throw new BadInput(laid.error)
+  const output = layoutOutput(laid.value, words)
+  if (options.json) printJson(output)
+  else {
+    for (const [i, one] of output.runs.entries()) {
+      print(`${i + 1}. panels ${one.panels.map(({ inches }) => words.feetInches(inches)).join(', ')}`)
+      for (const why of one.why) print(`   ${why}`)
     }
-    if (output.runs.length === 0) say('no lawful run; the reasons stand above')
-    return output.runs.length === 0 ? 2 : 0
-  },
+    if (output.more) print('… and more lawful runs; --limit asks for them')
+    for (const { reason } of output.refused) print(`refused: ${reason}`)
+  }
+  if (output.runs.length === 0) say('no lawful run; the reasons stand above')
+  return output.runs.length === 0 ? 2 : 0
 }
 
 function limitOf(text: string | null): number {

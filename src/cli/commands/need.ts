@@ -3,40 +3,29 @@ import { computeNeed, type DirectionReport, type NeedReport, needProblem } from 
 import { needOutput } from '../../operations/need-output.ts'
 import { english } from '../../words/english.ts'
 import type { Print } from '../../words/print.ts'
-import { BadInput, badWords, type Command } from '../command.ts'
-import { print, printJson, readText, say, shownName, soundValue, warn, writeWhole } from '../io.ts'
+import { BadInput, badWords, type Run } from '../command.ts'
+import { note, print, printJson, readText, shownName, soundValue, warn, writeWhole } from '../io.ts'
 
-export const needCommand: Command = {
-  name: 'need',
-  words: 'SITE.json',
-  summary:
-    'Where the barrier must begin and end for both directions of traffic, and whether the hardware is right there.',
-  help: [
-    '  --json    the whole result; "lapwise layout" takes it as it is',
-    '  -o FILE   writes the run that the need asks for as a run file',
-    '  -         reads the site from standard input',
-  ].join('\n'),
-  run: async (args, options) => {
-    const [file, ...rest] = args
-    if (file === undefined || rest.length > 0) throw badWords('need SITE.json', args.join(' '))
-    const site = soundValue(readSite(shownName(file), await readText(file)))
-    const need = computeNeed(site)
-    if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
-    warn(shownName(file), need.value.unusual)
-    const words = english(site.units)
-    if (options.json) printJson(needOutput(need.value, words))
-    else printNeed(need.value, words)
-    if (options.output !== null) {
-      if (need.value.run === null)
-        throw badWords(
-          'a site with hardware.system, barrier.approachEnd and barrier.departureEnd, to write its run',
-          'a site without them',
-        )
-      await writeWhole(options.output, `${JSON.stringify(need.value.run, null, 2)}\n`)
-      say(`wrote ${options.output}`)
-    }
-    return 0
-  },
+export const need: Run = async (args, options) => {
+  const [file, ...rest] = args
+  if (file === undefined || rest.length > 0) throw badWords('need SITE.json', args.join(' '))
+  const site = soundValue(readSite(shownName(file), await readText(file)))
+  const need = computeNeed(site)
+  if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
+  warn(shownName(file), need.value.unusual)
+  const words = english(site.units)
+  if (options.json) printJson(needOutput(need.value, words))
+  else printNeed(need.value, words)
+  if (options.output !== null) {
+    if (need.value.run === null)
+      throw badWords(
+        'a site with hardware.system, barrier.approachEnd and barrier.departureEnd, to write its run',
+        'a site without them',
+      )
+    await writeWhole(options.output, `${JSON.stringify(need.value.run, null, 2)}\n`)
+    note(`wrote ${options.output}`)
+  }
+  return 0
 }
 
 function printNeed({ approach, departure, unit, checks, installed }: NeedReport, words: Print): void {

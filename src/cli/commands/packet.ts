@@ -7,76 +7,46 @@ import { requireRun } from '../../operations/require-run.ts'
 import { writePacket } from '../../operations/write-packet.ts'
 import { sha256 } from '../../store/sha256.ts'
 import { english } from '../../words/english.ts'
-import { badWords, type Command, type CommandOptions } from '../command.ts'
+import { badWords, type CommandOptions, type Run } from '../command.ts'
 import { loadDevice } from '../device-file.ts'
-import { judgedBy, loadRun, readText, say, shownName, soundValue } from '../io.ts'
+import { judgedBy, loadRun, note, noteProgress, readText, say, shownName, soundValue } from '../io.ts'
 import { paperOf, payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
 import { programVersion } from '../program-version.ts'
 import { placeOf } from '../road-place.ts'
 import { expectFree, writeFolder } from '../write-folder.ts'
 
-export const packetCommand: Command = {
-  name: 'packet',
-  words: 'RUN.json [READINGS.json] -o OUT/',
-  summary:
-    'Everything the crew, the engineer and the archive need: crew sheet, record, as-built, quantities, stakes, drawings.',
-  help: [
-    '  -o OUT          a folder that is not there yet, or an empty one; it appears whole or not at all',
-    '  --device FILE   what a device exports: day logs, locate tickets, signatures and photos; without READINGS.json',
-    '                  its readings too',
-    '  --photos DIR    where the photos are that are named; each one has to be there',
-    "  --no-photos     leaves the photos out, those of the device's file too",
-    '  --ticket TEXT   the utility ticket, for the crew sheet, instead of those of the device',
-    '  --zone NAME     whose days the daily reports take, as America/Denver; those of this machine by default',
-    '  --page PAGE     letter (the default), tabloid, A4 or A3',
-    '  --landscape     pages of text lie, as drawings always do; without it they stand',
-    '  --date DATE     when it is printed, as 2026-05-12T10:05-06:00; now by default. With it the same files give the',
-    '                  same bytes',
-    '  --author NAME   who prints it',
-    '  --pay ROUNDING  0.1 ft (the default), 1 ft or 12.5 ft',
-    '  --boundaries FIRST,SECOND   where the run begins and ends for pay: splice (the default), post N of the end unit',
-    '                  or listed length',
-    '  --stake-order WHICH   northing (the default) or easting first; --no-header leaves out the line that names columns',
-    '  --alignment FILE   the road: LandXML 1.2 (of several alignments FILE#NAME) or a site file; with',
-    '  --offset LENGTH    from the alignment to the face of rail, on the side that the run file says: adds stakes.xml',
-    '                     and stakes.dxf; and with',
-    '  --epsg CODE        of the projected reference system of the alignment: adds run.geojson and run.gpkg',
-    'manifest.json names every file by its SHA-256 and says what was left out.',
-    'A packet cut off while it is written stays beside OUT as OUT.….partial, which can be deleted.',
-  ].join('\n'),
-  run: async (args, options) => {
-    const { output, ticket } = options
-    const page = paperOf(options)
-    const zone = options.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone
-    if (!isZone(zone)) throw badWords('--zone with a name as America/Denver', zone)
-    if (output === null) throw badWords('packet RUN.json READINGS.json -o OUT/', args.join(' '))
-    const [pay, stakes, printing] = [payOf(options), stakeColumnsOf(options), printingOf(options)]
-    await expectFree(output)
-    const { judged, sources, entries, photos } = await readInput(args, options)
-    const packet = await writePacket(judged, {
-      page,
-      lie: options.landscape ? 'landscape' : 'portrait',
-      ...printing,
-      version: await programVersion(),
-      sha256,
-      sources,
-      pay,
-      stakes,
-      ticket,
-      place: await placeOf(judged.run, options),
-      photos,
-      absentPhotos: 'problem',
-      entries,
-      zone,
-      print: english(judged.run.units),
-      progress: ({ file, number, of }) => say(`making ${file}, ${number} of ${of}`),
-    })
-    const files = soundValue(packet)
-    await writeFolder(output, files)
-    say(`wrote ${files.length} files to ${output}`)
-    return 0
-  },
+export const packet: Run = async (args, options) => {
+  const { output, ticket } = options
+  const page = paperOf(options)
+  const zone = options.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone
+  if (!isZone(zone)) throw badWords('--zone with a name as America/Denver', zone)
+  if (output === null) throw badWords('packet RUN.json READINGS.json -o OUT/', args.join(' '))
+  const [pay, stakes, printing] = [payOf(options), stakeColumnsOf(options), printingOf(options)]
+  await expectFree(output)
+  const { judged, sources, entries, photos } = await readInput(args, options)
+  const packet = await writePacket(judged, {
+    page,
+    lie: options.landscape ? 'landscape' : 'portrait',
+    ...printing,
+    version: await programVersion(),
+    sha256,
+    sources,
+    pay,
+    stakes,
+    ticket,
+    place: await placeOf(judged.run, options),
+    photos,
+    absentPhotos: 'problem',
+    entries,
+    zone,
+    print: english(judged.run.units),
+    progress: ({ file, number, of }) => noteProgress(`making ${file}, ${number} of ${of}`),
+  })
+  const files = soundValue(packet)
+  await writeFolder(output, files)
+  note(`wrote ${files.length} files to ${output}`)
+  return 0
 }
 
 /** Run, readings and what a device recorded. */

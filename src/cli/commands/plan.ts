@@ -8,40 +8,29 @@ import { readSite } from '../../formats/site/read-site.ts'
 import { needProblem } from '../../operations/compute-need.ts'
 import { writePlan, writeSection } from '../../operations/write-site-drawings.ts'
 import { english } from '../../words/english.ts'
-import { BadInput, badWords, type Command } from '../command.ts'
-import { readText, say, shownName, soundValue, warn, words, writeWhole } from '../io.ts'
+import { BadInput, badWords, type Run } from '../command.ts'
+import { note, readText, shownName, soundValue, warn, words, writeWhole } from '../io.ts'
 
 const pages = ['web', ...paperNames] as const
 
-export const planCommand: Command = {
-  name: 'plan',
-  words: 'SITE.json -o PLAN.svg',
-  summary:
-    'The site drawn to scale with its need: edges, clear zone, hazards, runout path, barrier; or its cross section.',
-  help: [
-    '  -o FILE           where to write it',
-    '  --station TEXT    the cross section at a continuous station, as 12+37.50',
-    '  --page PAGE       web (the default), letter, tabloid, A4 or A3',
-  ].join('\n'),
-  run: async (args, { output, page: wanted, station }) => {
-    const [file, ...rest] = args
-    if (file === undefined || rest.length > 0 || output === null)
-      throw badWords('plan SITE.json -o PLAN.svg', args.join(' '))
-    const page = pages.find((one) => one === (wanted ?? 'web'))
-    if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, wanted!)
-    const site = soundValue(readSite(shownName(file), await readText(file)))
-    warn(shownName(file), unusualInSite(site))
-    const need = findNeed(site)
-    if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
-    if (station === null) await writeWhole(output, writePlan(site, need.value, page, english(site.units)))
-    else {
-      const at = parseStation(station, site.units)
-      if (!at.ok) throw badWords(`--station: ${words.say({ kind: 'no station', problem: at.error })}`, station)
-      const beyond = lengthFault('station', toMetres(at.value))
-      if (beyond !== null) throw badWords(`--station: ${words.say(beyond)}`, station)
-      await writeWhole(output, writeSection(site, need.value, at.value / 1e9, page, english(site.units)))
-    }
-    say(`wrote ${output}`)
-    return 0
-  },
+export const plan: Run = async (args, { output, page: wanted, station }) => {
+  const [file, ...rest] = args
+  if (file === undefined || rest.length > 0 || output === null)
+    throw badWords('plan SITE.json -o PLAN.svg', args.join(' '))
+  const page = pages.find((one) => one === (wanted ?? 'web'))
+  if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, wanted!)
+  const site = soundValue(readSite(shownName(file), await readText(file)))
+  warn(shownName(file), unusualInSite(site))
+  const need = findNeed(site)
+  if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
+  if (station === null) await writeWhole(output, writePlan(site, need.value, page, english(site.units)))
+  else {
+    const at = parseStation(station, site.units)
+    if (!at.ok) throw badWords(`--station: ${words.say({ kind: 'no station', problem: at.error })}`, station)
+    const beyond = lengthFault('station', toMetres(at.value))
+    if (beyond !== null) throw badWords(`--station: ${words.say(beyond)}`, station)
+    await writeWhole(output, writeSection(site, need.value, at.value / 1e9, page, english(site.units)))
+  }
+  note(`wrote ${output}`)
+  return 0
 }

@@ -2,37 +2,27 @@ import { writeRun } from '../../formats/run/write-run.ts'
 import { contentId } from '../../operations/content-id.ts'
 import { reviseRun } from '../../operations/revise-run.ts'
 import { sha256 } from '../../store/sha256.ts'
-import { badWords, type Command } from '../command.ts'
-import { loadRun, print, printJson, say, shownName, soundValue, writeWhole } from '../io.ts'
+import { badWords, type Run } from '../command.ts'
+import { loadRun, note, print, printJson, shownName, soundValue, writeWhole } from '../io.ts'
 
-export const reviseCommand: Command = {
-  name: 'revise',
-  words: 'PINNED.json ASKED.json -o NEXT.json',
-  summary: 'The next version of a pinned run: what keeps its readings, what is gone, what is new.',
-  help: [
-    '  ASKED.json   what is asked now, as a run file',
-    '  -o FILE      where to write the next version',
-    '  --because TEXT  why the run is changed; stands with the version from then on',
-  ].join('\n'),
-  run: async (words, { output, json, because }) => {
-    const [before, asked, ...rest] = words
-    if (before === undefined || asked === undefined || rest.length > 0 || output === null)
-      throw badWords('revise PINNED.json ASKED.json -o NEXT.json', words.join(' '))
-    const files = { before: shownName(before), asked: shownName(asked) }
-    const [from, to] = [await loadRun(before), await loadRun(asked)]
-    const revise = (version: string) => soundValue(reviseRun(files, from, to, version, because))
-    const { run, kept, gone, added, askedOtherwise } = revise(contentId(revise('0').run, sha256))
-    await writeWhole(output, writeRun(run))
-    if (json) printJson({ version: run.version!.id, kept, gone, added, askedOtherwise })
-    else
-      for (const [words, ids] of [
-        ['keeps its readings', kept],
-        ['keeps its place, asked otherwise', askedOtherwise],
-        ['gone', gone],
-        ['new', added],
-      ] as const)
-        print(`${words}: ${ids.length === 0 ? 'nothing' : ids.join(', ')}`)
-    say(`wrote ${output}`)
-    return 0
-  },
+export const revise: Run = async (words, { output, json, because }) => {
+  const [before, asked, ...rest] = words
+  if (before === undefined || asked === undefined || rest.length > 0 || output === null)
+    throw badWords('revise PINNED.json ASKED.json -o NEXT.json', words.join(' '))
+  const files = { before: shownName(before), asked: shownName(asked) }
+  const [from, to] = [await loadRun(before), await loadRun(asked)]
+  const revise = (version: string) => soundValue(reviseRun(files, from, to, version, because))
+  const { run, kept, gone, added, askedOtherwise } = revise(contentId(revise('0').run, sha256))
+  await writeWhole(output, writeRun(run))
+  if (json) printJson({ version: run.version!.id, kept, gone, added, askedOtherwise })
+  else
+    for (const [words, ids] of [
+      ['keeps its readings', kept],
+      ['keeps its place, asked otherwise', askedOtherwise],
+      ['gone', gone],
+      ['new', added],
+    ] as const)
+      print(`${words}: ${ids.length === 0 ? 'nothing' : ids.join(', ')}`)
+  note(`wrote ${output}`)
+  return 0
 }

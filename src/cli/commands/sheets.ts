@@ -3,25 +3,15 @@ import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { nameOf } from '../../core/hardware/sheet-text.ts'
 import { readSheet } from '../../formats/sheet/sheet-file.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
-import { badWords, type Command, type CommandOptions, type ExitCode } from '../command.ts'
+import { badWords, type CommandOptions, type ExitCode, type Run } from '../command.ts'
 import { print, printJson, readText, soundValue, words } from '../io.ts'
 
-export const sheetsCommand: Command = {
-  name: 'sheets',
-  words: '[list | show ID | validate FILE …]',
-  summary: 'The hardware sheets that ship; or checks a sheet file.',
-  help: [
-    '  list            every sheet: id, version, what it is (the default)',
-    '  show ID         one sheet whole, as JSON',
-    '  validate FILE   checks sheet files against the format and its sense; - reads standard input',
-  ].join('\n'),
-  run: async (args, options) => {
-    const [what = 'list', ...rest] = args
-    if (what === 'list' && rest.length === 0) return list(options)
-    if (what === 'show' && rest.length === 1) return show(rest[0]!)
-    if (what === 'validate' && rest.length > 0) return validate(rest, options)
-    throw badWords('sheets list, sheets show ID or sheets validate FILE …', args.join(' '))
-  },
+export const sheets: Run = async (args, options) => {
+  const [what = 'list', ...rest] = args
+  if (what === 'list' && rest.length === 0) return list(options)
+  if (what === 'show' && rest.length === 1) return show(rest[0]!)
+  if (what === 'validate' && rest.length > 0) return validate(rest, options)
+  throw badWords('sheets list, sheets show ID or sheets validate FILE …', args.join(' '))
 }
 
 function list({ json }: CommandOptions): ExitCode {

@@ -1,36 +1,25 @@
 import { type SheetDifference, sheetDifferences, type ValueDifference } from '../../operations/sheet-differences.ts'
-import { badWords, type Command } from '../command.ts'
+import { badWords, type Run } from '../command.ts'
 import { words as inWords, print, printJson } from '../io.ts'
 import { runsInFolder, runsInStore } from '../runs-at.ts'
 
-export const shelfCommand: Command = {
-  name: 'shelf',
-  words: 'FOLDER | --store PLACE',
-  summary: 'The pinned runs whose sheets are others on the shelf, with what differs; none is judged anew.',
-  help: [
-    '  FOLDER          of run files',
-    "  --store PLACE   a server's folder of data, while the server does not run, or its database as postgres://…",
-    '  --json          each run with its sheets, both versions and each value that differs',
-    'Ends with 0 whether or not anything differs.',
-  ].join('\n'),
-  run: async (words, { store, json }) => {
-    const [folder, ...rest] = words
-    if (rest.length > 0 || (folder === undefined) === (store === null))
-      throw badWords('shelf FOLDER or shelf --store PLACE', words.join(' '))
-    const runs = store === null ? await runsInFolder(folder!) : await runsInStore(store)
-    const differing = runs
-      .map(({ where, run }) => ({ where, run: run.name, sheets: sheetDifferences(run) }))
-      .filter(({ sheets }) => sheets.length > 0)
-    if (json) printJson({ looked: runs.length, differing })
-    else {
-      for (const { where, run, sheets } of differing) {
-        print(`${run} (${where})`)
-        for (const sheet of sheets) printSheet(sheet)
-      }
-      print(`${differing.length} of ${runs.length} runs have sheets that are others on the shelf`)
+export const shelf: Run = async (words, { store, json }) => {
+  const [folder, ...rest] = words
+  if (rest.length > 0 || (folder === undefined) === (store === null))
+    throw badWords('shelf FOLDER or shelf --store PLACE', words.join(' '))
+  const runs = store === null ? await runsInFolder(folder!) : await runsInStore(store)
+  const differing = runs
+    .map(({ where, run }) => ({ where, run: run.name, sheets: sheetDifferences(run) }))
+    .filter(({ sheets }) => sheets.length > 0)
+  if (json) printJson({ looked: runs.length, differing })
+  else {
+    for (const { where, run, sheets } of differing) {
+      print(`${run} (${where})`)
+      for (const sheet of sheets) printSheet(sheet)
     }
-    return 0
-  },
+    print(`${differing.length} of ${runs.length} runs have sheets that are others on the shelf`)
+  }
+  return 0
 }
 
 function printSheet(difference: SheetDifference): void {

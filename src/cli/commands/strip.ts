@@ -1,42 +1,29 @@
 import { paperNames } from '../../core/units/paper-names.ts'
 import { runViews, writeRunView, writeRunViewDxf } from '../../operations/write-strip.ts'
 import { english } from '../../words/english.ts'
-import { badWords, type Command } from '../command.ts'
-import { loadJudged, loadRequired, say, writeWhole } from '../io.ts'
+import { badWords, type Run } from '../command.ts'
+import { loadJudged, loadRequired, note, writeWhole } from '../io.ts'
 
 const pages = ['web', ...paperNames] as const
 
-export const stripCommand: Command = {
-  name: 'strip',
-  words: 'RUN.json -o STRIP.svg|STRIP.dxf',
-  summary: 'The to-scale picture of the run as SVG or DXF, with verdicts when readings are given.',
-  help: [
-    '  -o FILE            where to write it: SVG, or DXF when it ends in .dxf; further sheets of a long run',
-    '                     get -2, -3 … before the ending',
-    '  --readings FILE    draws the verdicts too',
-    '  --view VIEW        strip (from above, the default), elevation (square to the rail), or detail (each end unit',
-    '                     larger, with its parts)',
-    '  --page PAGE        web (one long picture, the default), letter, tabloid, A4 or A3; SVG alone',
-  ].join('\n'),
-  run: async (args, options) => {
-    const [file, ...rest] = args
-    const { output, readings } = options
-    if (file === undefined || rest.length > 0 || output === null)
-      throw badWords('strip RUN.json -o STRIP.svg|STRIP.dxf', args.join(' '))
-    const page = pages.find((one) => one === (options.page ?? 'web'))
-    if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, options.page!)
-    const view = runViews.find((one) => one === (options.view ?? 'strip'))
-    if (view === undefined) throw badWords(`--view ${runViews.join(', ')}`, options.view!)
-    const isDxf = /\.dxf$/i.test(output)
-    if (isDxf && page !== 'web') throw badWords('no --page for a DXF file, which is drawn in true size', page)
-    const required = readings === null ? await loadRequired(file) : await loadJudged(file, readings)
-    const words = english(required.run.units)
-    const sheets = isDxf ? writeRunViewDxf(required, view, '', words) : writeRunView(required, view, page, words)
-    for (const [i, sheet] of sheets.entries()) {
-      const path = i === 0 ? output : output.replace(/(\.[^./\\]*)?$/, (ending) => `-${i + 1}${ending}`)
-      await writeWhole(path, sheet)
-      say(`wrote ${path}`)
-    }
-    return 0
-  },
+export const strip: Run = async (args, options) => {
+  const [file, ...rest] = args
+  const { output, readings } = options
+  if (file === undefined || rest.length > 0 || output === null)
+    throw badWords('strip RUN.json -o STRIP.svg|STRIP.dxf', args.join(' '))
+  const page = pages.find((one) => one === (options.page ?? 'web'))
+  if (page === undefined) throw badWords(`--page ${pages.join(', ')}`, options.page!)
+  const view = runViews.find((one) => one === (options.view ?? 'strip'))
+  if (view === undefined) throw badWords(`--view ${runViews.join(', ')}`, options.view!)
+  const isDxf = /\.dxf$/i.test(output)
+  if (isDxf && page !== 'web') throw badWords('no --page for a DXF file, which is drawn in true size', page)
+  const required = readings === null ? await loadRequired(file) : await loadJudged(file, readings)
+  const words = english(required.run.units)
+  const sheets = isDxf ? writeRunViewDxf(required, view, '', words) : writeRunView(required, view, page, words)
+  for (const [i, sheet] of sheets.entries()) {
+    const path = i === 0 ? output : output.replace(/(\.[^./\\]*)?$/, (ending) => `-${i + 1}${ending}`)
+    await writeWhole(path, sheet)
+    note(`wrote ${path}`)
+  }
+  return 0
 }
