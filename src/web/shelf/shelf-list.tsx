@@ -8,6 +8,7 @@ import type { OwnSheet } from '../data/shelf-of.ts'
 import { language } from '../language.ts'
 import { asWritten, m, say } from '../messages.ts'
 import { runsPath, sheetPath } from '../route.ts'
+import { OwnSheets } from '../transfer/own-sheets.tsx'
 import { Confirmed } from './confirmed.tsx'
 import { begunSheets } from './sheet-drafts.ts'
 import { SheetDrawing } from './sheet-drawing.tsx'
@@ -21,7 +22,7 @@ interface Props {
 }
 
 /** Every sheet at hand with its picture: what it is, its height, its edition, and how much of it is confirmed. */
-export function ShelfList({ own, sheets }: Props) {
+export function ShelfList({ source, own, sheets }: Props) {
   const w = words()
   const begun = begunSheets()
   useEffect(() => {
@@ -69,6 +70,7 @@ export function ShelfList({ own, sheets }: Props) {
           </ul>
         </section>
       ))}
+      <OwnSheets source={source} own={own} />
     </section>
   )
 }
