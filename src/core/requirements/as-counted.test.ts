@@ -4,7 +4,7 @@ import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { countedLayout } from '../layout/counted-layout.ts'
 import type { CountedPieces, Layout, LayoutRequest, RunEnd } from '../layout/layout.ts'
 import { solveLayout } from '../layout/solve-layout.ts'
-import { wantedLength, wantedSpace } from './as-counted.ts'
+import { wantedLength, wantedPosition, wantedSpace } from './as-counted.ts'
 import { deriveRequirements } from './derive-requirements.ts'
 import type { RunModel } from './run-model.ts'
 
@@ -86,6 +86,7 @@ describe('a lawful run that is counted', () => {
 })
 
 const ends = { system: midspan, first: unit('flared-terminal-31'), second: unit('trailing-anchor-31') }
+const terminal = sheet('flared-terminal-31') as EndSheet
 const rail = [150, 150, 112.5, 150, 150, 112.5]
 
 describe('posts that do not come out', () => {
@@ -129,9 +130,9 @@ describe('what the sheets ask for of a piece that is not as it has to be', () =>
   it('is the spacing that two posts of the run come nearest to: 75 in, half of it or a quarter', () => {
     const run = measured.layout.posts.find(({ unit }) => unit === 'run')!
     const space = (apart: number) => wantedSpace(measured, run, { ...run, alongInches: run.alongInches + apart })
-    // Half way between 75 and 37.5 lies 56.25, between 37.5 and 18.75 lies 28.125.
-    expect([130, 75, 57, 56, 37.5, 29, 28, 10].map((apart) => space(apart).wanted)).toEqual([
-      ...[75, 75, 75, 37.5, 37.5, 37.5, 18.75, 18.75],
+    // Half way between 75 and 37.5 lies 56.25, between 37.5 and 18.75 lies 28.125: there the closer one is asked for.
+    expect([130, 75, 57, 56.25, 56, 37.5, 29, 28.125, 28, 10].map((apart) => space(apart).wanted)).toEqual([
+      ...[75, 75, 75, 37.5, 37.5, 37.5, 37.5, 18.75, 18.75, 18.75],
     ])
     expect(space(40).counted).toBe(40)
     expect(wantedSpace(modelOf(rail, 12), run, { ...run, alongInches: run.alongInches + 40 }).counted).toBeNull()
@@ -140,6 +141,16 @@ describe('what the sheets ask for of a piece that is not as it has to be', () =>
   it('is of a unit the space of its sheet, whatever is between its posts', () => {
     const [one, two] = measured.layout.posts
     expect(wantedSpace(measured, one!, { ...two!, alongInches: 60 })).toEqual({ wanted: 75, counted: 60 })
+    // Nearest to 40 is half the spacing of the run, which is nothing to the unit.
+    expect(wantedSpace(measured, one!, { ...two!, alongInches: 40 })).toEqual({ wanted: 75, counted: 40 })
+  })
+
+  it('is of a unit the space between these two of its posts, at either end, and of the run beyond its last one', () => {
+    const posts = [0, 60, 150, 225, 300, 375].map((along, i) => ({ ...terminal.posts[i]!, along }))
+    const model = { ...measured, first: { kind: 'unit', sheet: { ...terminal, posts }, atInches: null } } as const
+    const { posts: placed } = model.layout
+    const wanted = (i: number) => wantedSpace(model, placed[i]!, { ...placed[i + 1]!, alongInches: i * 75 + 20 }).wanted
+    expect([0, 1, 2, 5, 10].map(wanted)).toEqual([60, 90, 75, 18.75, 75])
   })
 
   it('is the nearest length that may be there; of two as near the one that leaves the run as long as it is', () => {
@@ -152,6 +163,56 @@ describe('what the sheets ask for of a piece that is not as it has to be', () =>
     // 75 may lie beside an end alone.
     expect(wanted([150, 150, 112.5, 75, 150, 75, 112.5])).toEqual([150, 150, 112.5, 75, 150, 75, 112.5])
     expect(wanted([150, 150, 112.5, 150, 75, 150, 112.5])).toEqual([150, 150, 112.5, 150, 112.5, 150, 112.5])
+  })
+})
+
+describe('a splice of a run whose posts were measured', () => {
+  const positions = (posts: readonly number[], panels = rail) => {
+    const layout = countedLayout(ends, { panels, posts })
+    const model: RunModel = {
+      ...{ ...ends, layout, counted: { panels, posts, need: null, isLocated: true } },
+      ...{ flare: null, work: 'standing', letting: null, speed: null, opposingReaches: null },
+    }
+    return layout.splices.map((splice) => wantedPosition(model, splice))
+  }
+  // The splices lie at 150, 300, 412.5, 562.5 and 712.5; the terminal has its own two at posts, the run midway.
+  const every = Array.from({ length: 12 }, (_, i) => i * 75)
+  const moved = (by: number, ...which: readonly number[]) => every.map((at, i) => (which.includes(i) ? at + by : at))
+
+  it('belongs at a post in the terminal and midway in the run, and is seen where it lies', () => {
+    expect(positions(every)).toEqual([
+      ...[0, 1].map(() => ({ wanted: 'post', counted: 'post' })),
+      ...[0, 1, 2].map(() => ({ wanted: 'midspan', counted: 'midspan' })),
+    ])
+  })
+
+  it('is elsewhere where the posts beside it stand as far apart as they should, and not midway', () => {
+    // The posts at 525 and 600 stand 5 in nearer to the first end.
+    expect(positions(moved(-5, 7, 8))[3]).toEqual({ wanted: 'midspan', counted: 'elsewhere' })
+  })
+
+  it('says nothing where the posts beside it do not stand as they should, or none stands beyond it', () => {
+    expect(positions(moved(10, 7))[3]).toEqual({ wanted: 'midspan', counted: null })
+    expect(positions(every.slice(0, 9), [150, 150, 112.5, 150, 150])[3]).toEqual({
+      wanted: 'midspan',
+      counted: 'midspan',
+    })
+    expect(positions(every.slice(0, 8), [150, 150, 112.5, 150, 150])[3]).toEqual({ wanted: 'midspan', counted: null })
+  })
+
+  it('belongs between the posts of a unit whose own panels end there', () => {
+    const sheet = {
+      ...terminal,
+      panels: { ...terminal.panels, own: [112.5, 187.5].map((inches) => ({ ...terminal.panels.own[0]!, inches })) },
+    }
+    const first = { kind: 'unit', sheet, atInches: null } as const
+    const layout = countedLayout({ ...ends, first }, { panels: [112.5, 187.5, 112.5, 150, 150, 112.5], posts: every })
+    const model: RunModel = {
+      ...{ ...ends, first, layout, flare: null, work: 'standing', letting: null, speed: null, opposingReaches: null },
+    }
+    expect(layout.splices.map((splice) => wantedPosition(model, splice).wanted).slice(0, 3)).toEqual([
+      ...['midspan', 'post', 'midspan'],
+    ])
   })
 })
 
