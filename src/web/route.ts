@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks'
 
-export const panes = ['walk', 'findings', 'not-proven', 'day', 'sign-off', 'record', 'layout'] as const
+export const panes = ['walk', 'findings', 'not-proven', 'readings', 'day', 'sign-off', 'record', 'layout'] as const
 export type Pane = (typeof panes)[number]
 
 /** What is shown of a sheet: what it states, the form that changes it, another beside it. */

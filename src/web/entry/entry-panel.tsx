@@ -30,7 +30,7 @@ import type { Drafts } from './drafts.ts'
 import { EntryHead } from './entry-head.tsx'
 import { useFocusOnArrival } from './focus-on-arrival.ts'
 import { History } from './history.tsx'
-import { draftOf, likeReading } from './like-places.ts'
+import { likeReading, reopened } from './like-places.ts'
 import { LiveVerdict, useVerdict } from './live-verdict.tsx'
 import { Correcting, Rechecking } from './purpose.tsx'
 import { QuietRow } from './quiet-row.tsx'
@@ -204,7 +204,7 @@ export function EntryPanel(props: Props) {
     await keep({ ...unsent, id: 'not yet saved', at: '' }, null)
   }
   const reopen = (wrong: Reading, where: string): void => {
-    const entered = { ...emptyDraft, ...draftOf(wrong.answer), note: wrong.note ?? '', corrects: wrong.id }
+    const entered = reopened(wrong)
     if (wrong.of === of) {
       put(entered)
       panel.current?.scrollIntoView({ block: 'start' })

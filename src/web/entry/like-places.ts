@@ -3,7 +3,7 @@ import type { Answer, Reading } from '../../core/measurement/reading.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
 import { valueToText } from '../../formats/written-value.ts'
-import type { Draft } from './draft.ts'
+import { type Draft, emptyDraft } from './draft.ts'
 
 /** What is in force at a place like this one, and where. */
 export interface LikeReading {
@@ -55,6 +55,14 @@ const ownUnit = (place: Requirement['place']): string | null =>
 
 /** What a look asks for, less the readings it may be computed from, which are others at every place. */
 const lookAsked = (look: Requirement['look']): unknown => (look.kind === 'measure' ? look.limits : look)
+
+/** What was entered for a reading, to be corrected or taken back. */
+export const reopened = ({ id, answer, note = '' }: Reading): Draft => ({
+  ...emptyDraft,
+  ...draftOf(answer),
+  note,
+  corrects: id,
+})
 
 /** What has to be entered to give that answer. */
 export function draftOf(answer: Answer): Partial<Draft> {

@@ -211,6 +211,7 @@ export const en = {
       walk: 'Walk',
       findings: 'Findings',
       'not-proven': 'Not proven',
+      readings: 'Readings',
       day: 'Day',
       'sign-off': 'Sign-off',
       layout: 'Layout',
@@ -231,6 +232,13 @@ export const en = {
     noneFound: 'Nothing is like that. Take a word out of the search, or show all.',
     next: (place: string) => `Next unread: ${place}`,
     nothingUnread: 'Nothing is left to read.',
+  },
+  visits: {
+    none: 'Nothing was read yet. What is saved in the walk is listed here, the latest first.',
+    search: 'Search place, word, number or who',
+    noneFound: 'No reading is like that. Take a word out of the search.',
+    count: (n: number) => (n === 1 ? '1 reading' : `${n} readings`),
+    correct: (place: string, read: string) => `Undo or correct: ${place}, ${read}`,
   },
   closed: {
     why: (n: number) =>

@@ -223,6 +223,7 @@ export const es: Messages = {
       walk: 'Recorrido',
       findings: 'Hallazgos',
       'not-proven': 'Sin probar',
+      readings: 'Lecturas',
       day: 'Día',
       'sign-off': 'Firma',
       layout: 'Disposición',
@@ -242,6 +243,13 @@ export const es: Messages = {
     noneFound: 'Nada es así. Quite una palabra de la búsqueda o muestre todos.',
     next: (place) => `Siguiente sin leer: ${place}`,
     nothingUnread: 'No queda nada por leer.',
+  },
+  visits: {
+    none: 'Aún no se leyó nada. Lo que se guarda en el recorrido aparece aquí, lo último primero.',
+    search: 'Buscar lugar, palabra, número o quién',
+    noneFound: 'Ninguna lectura es así. Quite una palabra de la búsqueda.',
+    count: (n) => (n === 1 ? '1 lectura' : `${n} lecturas`),
+    correct: (place, read) => `Deshacer o corregir: ${place}, ${read}`,
   },
   closed: {
     why: (n) =>

@@ -23,14 +23,14 @@ export const OwnSheets = ({ source, own }: Props) => (
     opensFirst={false}
   >
     {() => (
-      <>
+      <div class="own-sheets">
         <AddSheet source={source} />
         <ul class="plain">
           {own.map((one) => (
             <Own key={`${one.id} ${one.version}`} source={source} own={one} />
           ))}
         </ul>
-      </>
+      </div>
     )}
   </FoldByItself>
 )

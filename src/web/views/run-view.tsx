@@ -29,6 +29,7 @@ import { WalkPane } from './walk-pane.tsx'
 // What is not the walk is fetched when it is first shown.
 const findingsPane = partOf(() => import('./findings-pane.tsx'))
 const unprovenPane = partOf(() => import('./unproven-pane.tsx'))
+const readingsPane = partOf(() => import('./readings-pane.tsx'))
 const dayPane = partOf(() => import('./day-pane.tsx'))
 const signOffPane = partOf(() => import('./sign-off-pane.tsx'))
 const recordPane = partOf(() => import('./record-pane.tsx'))
@@ -176,6 +177,11 @@ function OpenRun({ source, route, ...first }: OpenProps) {
           {({ UnprovenPane }) => <UnprovenPane judged={judged} run={route.run} />}
         </LaterPart>
       )}
+      {isBuilt && route.pane === 'readings' && (
+        <LaterPart part={readingsPane} title={m.run.pane.readings}>
+          {({ ReadingsPane }) => <ReadingsPane judged={judged} run={route.run} drafts={drafts} />}
+        </LaterPart>
+      )}
       {isBuilt && route.pane === 'day' && (
         <LaterPart part={dayPane} title={m.run.pane.day}>
           {({ DayPane }) => <DayPane {...parts} />}
@@ -191,7 +197,7 @@ function OpenRun({ source, route, ...first }: OpenProps) {
           {({ RecordPane }) => <RecordPane source={source} judged={judged} run={route.run} />}
         </LaterPart>
       )}
-      {isBuilt && route.pane === 'record' && (
+      {isBuilt && (route.pane === 'record' || route.pane === 'readings') && (
         <AskedEarlierFold source={source} judged={judged} photos={side.photos} strokes={side.strokes} />
       )}
       {isBuilt && (route.pane === 'record' || route.pane === 'layout') && <ShelfNote judged={judged} />}

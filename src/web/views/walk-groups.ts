@@ -44,21 +44,25 @@ export function chosenGroups(
   verdictOf: VerdictOf,
   textOf: (requirement: Requirement) => string,
 ): readonly PlaceGroup[] {
-  const tests = plainText(search)
-    .split(/\s+/)
-    .filter((word) => word !== '')
-    .map(testOf)
-  if (tests.length === 0 && verdict === null) return groups
+  const isFound = foundBy(search)
+  if (isFound === null && verdict === null) return groups
   const isWanted = (requirement: Requirement): boolean => {
     if (verdict !== null && verdictOf.get(requirement.id) !== verdict) return false
-    if (tests.length === 0) return true
-    const text = textOf(requirement)
-    return tests.every((test) => test(text))
+    return isFound === null || isFound(textOf(requirement))
   }
   return groups.flatMap((group) => {
     const members = group.members.filter(isWanted)
     return members.length === 0 ? [] : [{ ...group, members }]
   })
+}
+
+/** Whether all words and numbers of a search are found in a plain text; null where nothing is searched. */
+export function foundBy(search: string): ((text: string) => boolean) | null {
+  const tests = plainText(search)
+    .split(/\s+/)
+    .filter((word) => word !== '')
+    .map(testOf)
+  return tests.length === 0 ? null : (text) => tests.every((test) => test(text))
 }
 
 /** A number is found as a whole, so that 8 is not found in 18 or in 3/8; a word wherever it stands. */

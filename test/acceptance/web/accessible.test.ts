@@ -4,7 +4,17 @@ import { serverOfFile } from './server-of-file.ts'
 
 const server = serverOfFile()
 const views = (): readonly string[] => {
-  const panes = ['', '/findings', '/not-proven', '/day', '/sign-off', '/record', '/layout', '/walk/post-8/rail-height']
+  const panes = [
+    '',
+    '/findings',
+    '/not-proven',
+    '/readings',
+    '/day',
+    '/sign-off',
+    '/record',
+    '/layout',
+    '/walk/post-8/rail-height',
+  ]
   return ['/', '/need', '/nowhere', ...panes.map((pane) => `/runs/${server.run}${pane}`)]
 }
 

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test'
 
-const panes = ['', '/findings', '/not-proven', '/day', '/sign-off', '/record', '/layout']
+const panes = ['', '/findings', '/not-proven', '/readings', '/day', '/sign-off', '/record', '/layout']
 const entries = [
   'post-1/stub-height',
   'post-1/bearing-plate',

@@ -1,0 +1,44 @@
+import { readFileSync } from 'node:fs'
+import { expect, type Locator, type Page, test } from '@playwright/test'
+import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+import { serverOfFile } from './server-of-file.ts'
+
+const server = serverOfFile()
+const named = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name })
+
+const file = new URL('../../cases/added-sheet/invented-terminal-31.json', import.meta.url)
+const asFile = (text: string) => ({ name: 'terminal.json', mimeType: 'application/json', buffer: Buffer.from(text) })
+
+test('a sheet of an agency is put on the shelf of a phone, checked by, and its readings are found again', {
+  tag: '@both',
+}, async ({ page }) => {
+  const text = readFileSync(file, 'utf8')
+  await page.goto(`${server.address}/check`)
+  await page.getByText('Hardware sheets of this device').click()
+  const chosen = page.getByLabel('Put a sheet on the shelf from its file')
+  await chosen.setInputFiles(asFile(text.replace('"terminal"', '"gate"')))
+  await expect(page.getByRole('alert')).toContainText('terminal.json was not put on the shelf')
+  await expect(page.getByRole('alert')).toContainText('kind')
+  await chosen.setInputFiles(asFile(text))
+  await expect(page.getByText('terminal.json is on the shelf.')).toBeVisible()
+  await expectAccessible(page)
+  await expectNoSidewaysScroll(page)
+  const name = (JSON.parse(text) as { readonly name: string }).name
+  await page.reload()
+  await named(page, name).click()
+  await named(page, 'This end only: traffic comes').click()
+  await named(page, 'Begin to look').click()
+  await page.goto(page.url().replace(/\/walk.*/, ''))
+  await page.getByRole('link', { name: /^Next unread/ }).click()
+  await page.getByLabel('Read by').fill('R. Quist')
+  await page.getByRole('button', { name: 'Cannot see it' }).click()
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.getByText(/^Saved/).first()).toBeVisible()
+  await page.goto(page.url().replace(/\/walk.*/, '/readings'))
+  await expect(page.getByRole('group').filter({ hasText: 'R. Quist' })).toContainText('1 reading')
+  await page.getByRole('searchbox').fill('nobody said that')
+  await expect(page.getByText('No reading is like that')).toBeVisible()
+  await page.getByRole('searchbox').fill('quist')
+  await named(page, /^Undo or correct/).click()
+  await expect(page.getByText(/^Corrects the reading/)).toBeVisible()
+})
