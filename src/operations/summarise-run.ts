@@ -22,6 +22,7 @@ export interface ArchiveEntry {
 
 interface SummarisedFacts {
   readonly id: string
+  /** Where the store has it: what it is listed under as long as the run itself says nothing. */
   readonly project: string
   readonly run: RunFile
   /** In the order that counts: the last one holds. */
@@ -33,7 +34,8 @@ export function summariseRun(
   { id, project, run, archive }: SummarisedFacts,
   judged: Result<JudgedRun, readonly InputProblem[]>,
 ): SummarisedRun {
-  const named = { id, project, name: run.name, route: run.road.route, station: run.road.datumStation }
+  const { name, road } = run
+  const named = { id, project: run.project ?? project, name, route: road.route, station: road.datumStation }
   const archived = archivedBy(archive)
   if (!judged.ok) return { ...named, judged: null, lastVisit: null, archived, problems: judged.error }
   const { model, judgement, log } = judged.value

@@ -63,6 +63,8 @@ export interface WrittenInstrument extends Omit<Instrument, 'name' | 'source'> {
  */
 export interface RunFile {
   readonly name: string
+  /** What it is listed under with others; left out, so that the file stays what it was, where nobody said. */
+  readonly project?: string | undefined
   /** For stations, speed and print; lengths here are inches in either. */
   readonly units: 'us' | 'metric'
   readonly road: RunRoad

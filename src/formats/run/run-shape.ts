@@ -92,6 +92,9 @@ export const runShape = z
       .check(z.meta({ description: 'The versions that it came from, the first one first.' })),
     layout: z.optional(layoutShape),
     name: text,
+    project: z
+      .optional(text)
+      .check(z.meta({ description: 'What the run is listed under, together with others of the same word.' })),
     units: z._default(z.enum(['us', 'metric']), 'us').check(
       z.meta({
         description: 'For stations, speed and print. A bare length along the rail is inches in both.',

@@ -12,6 +12,7 @@ export function runToValue(run: RunFile): object {
       ? { format: 'lapwise-run/1' }
       : { format: 'lapwise-run/2', ...versionToShape(run.version) }),
     name: run.name,
+    ...(run.project === undefined ? {} : { project: run.project }),
     units: run.units,
     road: run.road,
     work: run.work,

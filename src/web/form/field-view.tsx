@@ -104,14 +104,25 @@ function TextInput({ field, shared, change }: InputProps) {
   }
   if (field.kind === 'date') return <input {...common} type="date" />
   if (field.kind === 'words') return <textarea {...common} rows={2} />
+  const list = field.choices.length === 0 ? undefined : `${fieldId(field.place)}-known`
   return (
-    <input
-      {...common}
-      type="text"
-      inputMode={field.kind === 'number' ? 'decimal' : 'text'}
-      spellcheck={false}
-      placeholder={isNumber && field.isOptional ? m.form.notSaid : undefined}
-    />
+    <>
+      <input
+        {...common}
+        type="text"
+        inputMode={field.kind === 'number' ? 'decimal' : 'text'}
+        spellcheck={false}
+        placeholder={isNumber && field.isOptional ? m.form.notSaid : undefined}
+        list={list}
+      />
+      {list !== undefined && (
+        <datalist id={list}>
+          {field.choices.map(({ value }) => (
+            <option key={value} value={value} />
+          ))}
+        </datalist>
+      )}
+    </>
   )
 }
 

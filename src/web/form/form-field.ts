@@ -15,6 +15,7 @@ export interface FormField {
   readonly label: string
   readonly unit: string | null
   readonly isOptional: boolean
+  /** Of a text, what it can be besides anything else. */
   readonly choices: readonly Choice[]
   readonly value: unknown
   /** Its value as a text, and what a typed text means; left out where these are the plain ones of its kind. */

@@ -71,6 +71,10 @@ export const runFormEn = {
       n === 1
         ? '1 photo is kept as asked by an earlier version.'
         : `${n} photos are kept as asked by an earlier version.`,
+    findings: (n: number) =>
+      n === 1 ? '1 finding stays, at a place that is gone then:' : `${n} findings stay, at places that are gone then:`,
+    tickets: (names: string) =>
+      `Marks on the ground stay where they are, though the post that they were measured from is gone: ${names}.`,
     more: (n: number) => `and ${n} more`,
     places: (kept: number, gone: number, added: number) =>
       `Places: ${kept} kept, ${gone} gone, ${added} new and unread.`,
@@ -135,6 +139,7 @@ export const runFormEn = {
   },
   fields: {
     name: 'Name of the run',
+    project: 'Project',
     route: 'Route',
     units: 'Units',
     datumStation: 'Station of the datum',

@@ -73,6 +73,12 @@ export const runFormEs: RunFormWords = {
       n === 1
         ? '1 foto se guarda como pedida por una versión anterior.'
         : `${n} fotos se guardan como pedidas por una versión anterior.`,
+    findings: (n) =>
+      n === 1
+        ? '1 hallazgo queda, en un lugar que entonces ya no existe:'
+        : `${n} hallazgos quedan, en lugares que entonces ya no existen:`,
+    tickets: (names) =>
+      `Las marcas en el suelo quedan donde están, aunque el poste desde el que se midieron ya no exista: ${names}.`,
     more: (n) => `y ${n} más`,
     places: (kept, gone, added) => `Lugares: ${kept} se quedan, ${gone} desaparecen, ${added} nuevos y sin leer.`,
     limits: (n) =>
@@ -137,6 +143,7 @@ export const runFormEs: RunFormWords = {
   },
   fields: {
     name: 'Nombre del tramo',
+    project: 'Proyecto',
     route: 'Ruta',
     units: 'Unidades',
     datumStation: 'Estación del origen',

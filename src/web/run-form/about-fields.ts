@@ -5,11 +5,16 @@ import { runInUnits } from './run-draft.ts'
 import { words } from './words.ts'
 
 /** What the run is called and where it is: the title block. */
-export function aboutFields(draft: Draft): readonly FormField[] {
+/** @param projects  that other runs are listed under */
+export function aboutFields(draft: Draft, projects: readonly string[]): readonly FormField[] {
   const { fields, choices, units } = words()
   const { field, choice } = fieldMaker(draft)
   return [
     field('name', fields.name, { kind: 'text' }),
+    field('project', fields.project, {
+      ...{ kind: 'text', isOptional: true, choices: projects.map((one) => ({ value: one, label: one })) },
+      put: (into, value) => withValue(into, 'project', value ?? undefined),
+    }),
     field('road.route', fields.route, { kind: 'text', isOptional: true }),
     choice('units', fields.units, choices.units, {
       put: (into, value) => runInUnits(into, value === 'metric' ? 'metric' : 'us'),

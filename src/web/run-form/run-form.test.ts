@@ -45,6 +45,7 @@ function placesIn(part: Schema, place: string): readonly string[] {
 /** A run that says everything, as far as one run can; others say what it cannot beside that. */
 const full: Draft = {
   ...emptyDraft('full', 'us'),
+  project: 'resurfacing',
   road: { position: { latitude: 40, longitude: -105, accuracy: 8, fixedAt: '2026-05-04T15:30:00Z' } },
   need: { from: 0, to: 600 },
   flare: { rate: 15, firstFrom: 0, secondFrom: null },
@@ -62,7 +63,7 @@ const others: readonly Draft[] = [
 ]
 
 const fieldPlaces = (draft: Draft): readonly string[] =>
-  fieldsOf(runSections(draft, null, shippedShelf)).map(({ place }) => place)
+  fieldsOf(runSections(draft, null, { shelf: shippedShelf, projects: [] })).map(({ place }) => place)
 
 describe('the form of a run', () => {
   test('has a field for all that a run file can say', () => {
@@ -94,7 +95,7 @@ describe('the form of a run', () => {
     const draft = draftOfRun(run)
     for (const units of ['us', 'metric'] as const) {
       const shown = runInUnits(draft, units)
-      for (const field of fieldsOf(runSections(shown, null, shippedShelf))) {
+      for (const field of fieldsOf(runSections(shown, null, { shelf: shippedShelf, projects: [] }))) {
         if (field.kind !== 'length' && field.kind !== 'lengths') continue
         if (field.value === null || field.value === undefined) continue
         const back = field.put(shown, field.read!(field.text!(field.value)))
@@ -133,7 +134,7 @@ describe('a sheet of this device', () => {
   const draft = { ...emptyDraft('new', 'us'), need: { from: 0, to: 1200 }, second: { sheet: 'trailing-anchor-31' } }
   const shelf = sheetShelf([invented])
   const offered = (on: Shelf): readonly string[] =>
-    fieldsOf(runSections(draft, null, on))
+    fieldsOf(runSections(draft, null, { shelf: on, projects: [] }))
       .find(({ place }) => place === 'first.sheet')!
       .choices.map(({ value }) => value)
 
@@ -141,7 +142,9 @@ describe('a sheet of this device', () => {
     expect(offered(shippedShelf)).not.toContain(invented.id)
     expect(offered(shelf)).toContain(invented.id)
     const chosen = withSheetsOf(shelf, { ...draft, first: { sheet: invented.id } })
-    const field = fieldsOf(runSections(chosen, null, shelf)).find(({ place }) => place === 'first.sheet')!
+    const field = fieldsOf(runSections(chosen, null, { shelf, projects: [] })).find(
+      ({ place }) => place === 'first.sheet',
+    )!
     expect(field.choices.find(({ value }) => value === invented.id)?.svg).toContain('<svg')
     const read = runFromValue('draft', chosen)
     const laid = read.ok ? layOutRun('draft', read.value, 1) : read

@@ -21,6 +21,7 @@ import { railText } from './rail-text.ts'
 import { withSheetsOf } from './run-draft.ts'
 import { type Edited, runSections } from './run-sections.ts'
 import { useLayouts } from './use-layouts.ts'
+import { useProjects } from './use-projects.ts'
 import { words } from './words.ts'
 
 interface Props {
@@ -42,6 +43,7 @@ export function RunForm({ source, title, shelf, draft, change, edited, waitsFor,
   /** The layout that somebody chose, and for what: it holds as long as nothing is asked otherwise. */
   const [choice, setChoice] = useState<{ readonly of: Draft; readonly index: number } | null>(null)
   const isWide = useWide()
+  const projects = useProjects(source)
   const settled = useEachFrame(draft)
   const asked = useMemo(() => withSheetsOf(shelf, settled), [shelf, settled])
   const read = useMemo(() => runOf(asked), [asked])
@@ -49,7 +51,10 @@ export function RunForm({ source, title, shelf, draft, change, edited, waitsFor,
   const tried = useLayouts(source, isReady ? asked : null)
   const offered = useMemo(() => offerOf(tried, edited?.required ?? null), [tried, edited])
   const isCurrent = isReady && tried?.draft === asked
-  const sections = useMemo(() => runSections(draft, edited, shelf), [draft, edited, shelf, language()])
+  const sections = useMemo(
+    () => runSections(draft, edited, { shelf, projects }),
+    [draft, edited, shelf, projects, language()],
+  )
   const fields = fieldsOf(sections)
   const problems = placeProblems(
     problemsOf({ read, isCurrent, tried, offered, waitsFor }),

@@ -25,8 +25,15 @@ export interface Edited {
   readonly otherOnShelf: readonly HardwareSheet[]
 }
 
+/** What of this device can be chosen. */
+export interface Offered {
+  readonly shelf: Shelf
+  /** That its runs are listed under. */
+  readonly projects: readonly string[]
+}
+
 /** The form of a run's draft: which fields there are depends on what it says. */
-export function runSections(draft: Draft, edited: Edited | null, shelf: Shelf): readonly FormSection[] {
+export function runSections(draft: Draft, edited: Edited | null, { shelf, projects }: Offered): readonly FormSection[] {
   const { sections, hows } = words()
   const isCounted = valueAt(draft, 'counted') !== undefined
   const isNew = edited === null
@@ -38,7 +45,7 @@ export function runSections(draft: Draft, edited: Edited | null, shelf: Shelf): 
     ...{ id, title: sections[id], how: hows[id], fields, list, isMain },
     isHandiest: isNew && (id === 'hardware' || id === 'stretch'),
   })
-  const about = section('about', aboutFields(draft), { isMain: !isNew })
+  const about = section('about', aboutFields(draft, projects), { isMain: !isNew })
   const hardware = section('hardware', [...hardwareFields(draft, shelf), ...sheetFields(draft, edited)], {
     isMain: isNew,
   })

@@ -38,6 +38,12 @@ describe('the summary of a run', () => {
     for (const summary of expected.summaries) expect(runSummary.parse(summary)).toEqual(summary)
   })
 
+  it('is under the project that the run names, and else where the store has it', () => {
+    const named = { id: 'demo-1', project: 'demo', run: { ...run, project: 'resurfacing' }, archive: [] }
+    expect(summariseRun(named, judgeReadings('readings', required, [])).project).toBe('resurfacing')
+    expect(summarise([]).project).toBe('demo')
+  })
+
   it('has on its face the bend of the terminal, and every stretch to be read before anybody was there', () => {
     const { bends, stretches } = summarise([]).judged!.face
     const { panels, posts } = required.model.layout
