@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { soundReading } from '../../test/fixtures/sound-reading.ts'
 import { demoAsked } from '../../test/fixtures/three-versions.ts'
+import { placeFreeFindings } from '../core/verdicts/free-findings.ts'
 import { runFromValue } from '../formats/run/run-file.ts'
 import { runToValue } from '../formats/run/write-run.ts'
 import { editChoices, editEffects } from './edit-run.ts'
@@ -26,6 +27,32 @@ const lastPost = before.model.layout.posts.at(-1)!.id
 /** What three photos show: the run, something at its first end and something at its last post. */
 const photos = [null, 'post-1/rail-height', `${lastPost}/rail-height`]
 
+const seen = {
+  what: 'erosion',
+  note: null,
+  photos: [],
+  by: 'R. Quist',
+  at: '2026-05-04T10:00:00Z',
+  closed: null,
+} as const
+const put = { id: 'closed', as: 'put right', note: null, photos: [], by: 'R. Quist', at: seen.at } as const
+const freeFindings = placeFreeFindings(before.model, [
+  { ...seen, id: 'first', of: 'post-1' },
+  { ...seen, id: 'last', of: lastPost },
+  { ...seen, id: 'closed', of: lastPost, closed: put },
+])
+const ticket = (name: string, from: string) => ({
+  ...{
+    number: name,
+    calledOn: '2026-05-01',
+    validFrom: '2026-05-04',
+    validThrough: '2026-05-18',
+    version: ids.first,
+    marks: [{ name: 'gas', from, alongInches: 0 }],
+  },
+})
+const tickets = [ticket('at the first post', 'post-1'), ticket('at the last post', lastPost)]
+
 /** The edited run with the layout that it gets unless another is chosen, and what becomes of all readings. */
 function edited(changes: object) {
   const asked = sound(runFromValue('asked', { ...runToValue({ ...before.run, version: undefined }), ...changes }))
@@ -34,7 +61,7 @@ function edited(changes: object) {
   const layout = choices.layouts[choices.asIs ?? 0]!
   const version = { version: ids.next, because: 'the ditch was moved' }
   const effects = editEffects(
-    { ...before, readings, photos },
+    { ...before, readings, photos, freeFindings, tickets },
     new Map(),
     { run: asked, request: laid.request, layout },
     version,
@@ -44,7 +71,11 @@ function edited(changes: object) {
 
 describe('an edit', () => {
   test('of name and title block moves nothing, and says so', () => {
-    const { choices, effects } = edited({ name: 'another name', road: { ...before.run.road, route: 'SR 9' } })
+    const { choices, effects } = edited({
+      name: 'another name',
+      project: 'resurfacing',
+      road: { ...before.run.road, route: 'SR 9' },
+    })
     expect(choices.asIs).toBe(0)
     expect(effects).toMatchObject({
       isOnlyNamed: true,
@@ -54,7 +85,7 @@ describe('an edit', () => {
       photosAsked: 0,
       staying: readings.length,
     })
-    expect(effects.run.name).toBe('another name')
+    expect(effects.run).toMatchObject({ name: 'another name', project: 'resurfacing' })
   })
 
   test('of the letting date changes no layout, and is not said to change nothing where requirements follow from it', () => {
@@ -71,6 +102,8 @@ describe('an edit', () => {
     // The last post of all closes the run; a longer one has another post there.
     expect(gone).toContain(lastPost)
     expect(effects.photosAsked).toBe(1)
+    expect(effects.findingsLeft.map(({ finding }) => finding.id)).toEqual(['last'])
+    expect(effects.ticketsLeft.map((one) => one.number)).toEqual(['at the last post'])
     expect(gone).not.toContain('post-1')
     expect(effects.asked.length + effects.staying).toBe(readings.length)
     expect(effects.asked.every(({ because }) => because === 'place gone' || because === 'no longer asked')).toBe(true)
@@ -151,7 +184,7 @@ test('a counted run keeps its places when only its name is edited, and its count
     const run = sound(runFromValue('asked', { ...runToValue({ ...was.run, version: undefined }), ...changes }))
     const { request, layouts } = sound(layOutRun('asked', run, 3))
     const { asIs } = editChoices(was, { request, layouts })
-    const nothing = { ...was, readings: [], photos: [] }
+    const nothing = { ...was, readings: [], photos: [], freeFindings: [], tickets: [] }
     const asked = { run, request, layout: layouts[0]! }
     return { asIs, effects: editEffects(nothing, new Map(), asked, { version: ids.next, because: null }) }
   }

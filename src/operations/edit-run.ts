@@ -4,7 +4,10 @@ import { type AskedEarlier, photoAskedEarlier, readingsInForce } from '../core/r
 import type { RunVersion } from '../core/record/version.ts'
 import { deriveRequirements } from '../core/requirements/derive-requirements.ts'
 import { readableIn } from '../core/requirements/readable-in.ts'
+import type { RunModel } from '../core/requirements/run-model.ts'
+import { type PlacedFreeFinding, placeFreeFindings, standingOf } from '../core/verdicts/free-findings.ts'
 import { canonicalJson } from '../formats/canonical-json.ts'
+import type { LocateTicketBody } from '../formats/entry/entry-kinds.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import { type RequiredRun, requiredFor } from './require-by.ts'
 import { followingVersion, type RevisedRun } from './revise-run.ts'
@@ -48,19 +51,32 @@ export interface EditEffects extends RevisedRun {
   readonly asked: readonly AskedEarlier[]
   /** How many photos show what only an earlier version will have asked for. */
   readonly photosAsked: number
+  /** Findings that no requirement asked for, that stand, and whose place will be gone: they stand all the same. */
+  readonly findingsLeft: readonly PlacedFreeFinding[]
+  /** Tickets with a mark measured from a post that will be gone: their marks stay where they are on the ground. */
+  readonly ticketsLeft: readonly LocateTicketBody[]
   /** Ids of what both versions require, by other limits or words. */
   readonly otherLimits: readonly string[]
   /** Whether nothing is laid out or required otherwise. */
   readonly isOnlyNamed: boolean
 }
 
+/** What is recorded at a run and hangs on its places. */
+interface Recorded {
+  readonly readings: readonly Reading[]
+  readonly photos: readonly (string | null)[]
+  readonly freeFindings: readonly PlacedFreeFinding[]
+  readonly tickets: readonly LocateTicketBody[]
+}
+
 /**
- * @param before    the run as it stands, its readings that are judged, and what each of its photos shows
+ * @param before    the run as it stands, its readings that are judged, what each of its photos shows, and what else is
+ *                  recorded at its places
  * @param versions  at hand, by id
  * @param because   why, as somebody wrote it
  */
 export function editEffects(
-  before: RequiredRun & { readonly readings: readonly Reading[]; readonly photos: readonly (string | null)[] },
+  before: RequiredRun & Recorded,
   versions: ReadonlyMap<string, RunVersion>,
   asked: { readonly run: RunFile; readonly request: LayoutRequest; readonly layout: Layout },
   { version, because }: { readonly version: string; readonly because: string | null },
@@ -95,7 +111,25 @@ export function editEffects(
         photoAskedEarlier(before.run.version!, askedSoFar, of) === null &&
         photoAskedEarlier(next, askedThen, of) !== null,
     ).length,
+    findingsLeft: findingsLeft(before, model),
+    ticketsLeft: ticketsLeft(before, model),
     otherLimits,
     isOnlyNamed: isSame && revised.gone.length === 0 && revised.added.length === 0,
   }
+}
+
+function findingsLeft({ freeFindings }: Recorded, next: RunModel): readonly PlacedFreeFinding[] {
+  const placed = standingOf(freeFindings).filter(({ place }) => place !== null)
+  const then = placeFreeFindings(
+    next,
+    placed.map(({ finding }) => finding),
+  )
+  const left = new Set(then.flatMap(({ finding, place }) => (place === null ? [finding.id] : [])))
+  return placed.filter(({ finding }) => left.has(finding.id))
+}
+
+function ticketsLeft({ model, tickets }: RequiredRun & Recorded, next: RunModel): readonly LocateTicketBody[] {
+  const idsOf = ({ layout }: RunModel): ReadonlySet<string> => new Set(layout.posts.map(({ id }) => id))
+  const [now, then] = [idsOf(model), idsOf(next)]
+  return tickets.filter(({ marks }) => marks.some(({ from }) => now.has(from) && !then.has(from)))
 }

@@ -8,6 +8,7 @@ import type { KeptRun, RunSource, Trouble } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
 import { placeWords, readWords } from '../entry/reading-words.ts'
 import { useWhoReads } from '../entry/who-reads.tsx'
+import { asWritten, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { goTo, panePath } from '../route.ts'
 import type { Offered } from './layouts-beside.tsx'
@@ -38,18 +39,27 @@ export function SaveVersion(props: Props) {
   const [trouble, setTrouble] = useState<Trouble | null>(null)
   const { name, field } = useWhoReads()
   const [loaded] = useLoaded(`photos ${kept.id}`, () => source.entries(kept.id, 'photo'))
+  const [loadedTickets] = useLoaded(`tickets ${kept.id}`, () => source.entries(kept.id, 'locate-ticket'))
   const photos = useMemo(
     () => (loaded.state === 'loaded' ? entriesInForce(loaded.value).map(({ body }) => body.of) : []),
     [loaded],
+  )
+  const tickets = useMemo(
+    () => (loadedTickets.state === 'loaded' ? entriesInForce(loadedTickets.value).map(({ body }) => body) : []),
+    [loadedTickets],
   )
   const isAsIs = chosen === offered.asIs
   const effectsFor = (reason: string | null): EditEffects => {
     const { request, layouts, run } = offered
     const layout = layouts[chosen]!
     const asked = { run: decidedRun(run, layout, isAsIs), request, layout }
-    return editEffects({ ...judged, photos }, kept.versions, asked, { version: id, because: reason })
+    const { freeFindings } = judged.judgement
+    return editEffects({ ...judged, photos, freeFindings, tickets }, kept.versions, asked, {
+      version: id,
+      because: reason,
+    })
   }
-  const effects = useMemo(() => effectsFor(null), [judged, kept, offered, chosen, photos])
+  const effects = useMemo(() => effectsFor(null), [judged, kept, offered, chosen, photos, tickets])
   if (!isChanged && isAsIs)
     return (
       <section class="sheet run-form-save">
@@ -102,7 +112,8 @@ const mostListed = 12
 
 function Effects({ effects, judged }: { readonly effects: EditEffects; readonly judged: JudgedRun }) {
   const { save } = words()
-  const { staying, asked, photosAsked, otherLimits, isOnlyNamed, kept, gone, added } = effects
+  const { staying, asked, photosAsked, findingsLeft, ticketsLeft, otherLimits, isOnlyNamed, kept, gone, added } =
+    effects
   const places = new Map<string, Place>(judged.requirements.map(({ id, place }) => [id.split('/')[0]!, place]))
   const requirementOf = (id: string) => judged.requirements.find((one) => one.id === id) ?? null
   if (isOnlyNamed) return <p>{save.onlyNamed(staying)}</p>
@@ -112,6 +123,22 @@ function Effects({ effects, judged }: { readonly effects: EditEffects; readonly 
         <li>{save.places(kept.length, gone.length, added.length)}</li>
         {(staying > 0 || asked.length > 0) && <li>{save.staying(staying)}</li>}
         {photosAsked > 0 && <li>{save.photos(photosAsked)}</li>}
+        {findingsLeft.length > 0 && (
+          <li>
+            {save.findings(findingsLeft.length)}
+            <ul>
+              {findingsLeft.map(({ finding, place }) => (
+                <li key={finding.id}>
+                  {placeWords(place!, judged.run.units)}: {say({ kind: 'seen', what: finding.what })}
+                  {finding.note !== null && `, ${asWritten(finding.note)}`}
+                </li>
+              ))}
+            </ul>
+          </li>
+        )}
+        {ticketsLeft.length > 0 && (
+          <li>{save.tickets(ticketsLeft.map(({ number }) => asWritten(number)).join(', '))}</li>
+        )}
         {otherLimits.length > 0 && <li>{save.limits(otherLimits.length)}</li>}
         {asked.length > 0 && <li>{save.signed}</li>}
       </ul>
