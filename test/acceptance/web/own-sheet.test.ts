@@ -9,7 +9,7 @@ const named = (page: Page, name: string | RegExp): Locator => page.getByRole('bu
 const file = new URL('../../cases/added-sheet/invented-terminal-31.json', import.meta.url)
 const asFile = (text: string) => ({ name: 'terminal.json', mimeType: 'application/json', buffer: Buffer.from(text) })
 
-test('a sheet of an agency is put on the shelf of a phone, checked by, and its readings are found again', {
+test('a sheet of an agency is put on the shelf of a phone, and a run is checked by it', {
   tag: '@both',
 }, async ({ page }) => {
   const text = readFileSync(file, 'utf8')
@@ -28,17 +28,6 @@ test('a sheet of an agency is put on the shelf of a phone, checked by, and its r
   await named(page, name).click()
   await named(page, 'This end only: traffic comes').click()
   await named(page, 'Begin to look').click()
-  await page.goto(page.url().replace(/\/walk.*/, ''))
   await page.getByRole('link', { name: /^Next unread/ }).click()
-  await page.getByLabel('Read by').fill('R. Quist')
-  await page.getByRole('button', { name: 'Cannot see it' }).click()
-  await page.getByRole('button', { name: 'Save', exact: true }).click()
-  await expect(page.getByText(/^Saved/).first()).toBeVisible()
-  await page.goto(page.url().replace(/\/walk.*/, '/readings'))
-  await expect(page.getByRole('group').filter({ hasText: 'R. Quist' })).toContainText('1 reading')
-  await page.getByRole('searchbox').fill('nobody said that')
-  await expect(page.getByText('No reading is like that')).toBeVisible()
-  await page.getByRole('searchbox').fill('quist')
-  await named(page, /^Undo or correct/).click()
-  await expect(page.getByText(/^Corrects the reading/)).toBeVisible()
+  await expect(page.locator('#must')).toBeVisible()
 })
