@@ -1,7 +1,7 @@
 /**
  * What an object or list of a sheet holds, by the name under which a path of values has it: things with an id or a number by
  * that, whatever their place in the list; null for a plain value.
- * @example namedFields([{ id: 'cable', name: 'Anchor cable' }])  // Map { '[cable]' => … }
+ * @example [...namedFields([{ id: 'cable' }, { id: 'plate' }])!.keys()]  // ['[cable]', '[plate]']
  */
 export function namedFields(value: unknown): ReadonlyMap<string, unknown> | null {
   if (typeof value !== 'object' || value === null) return null
