@@ -23,7 +23,7 @@ test('a run is copied, put away with a reason, found again and brought back, wit
   tag: '@both',
 }, async ({ page }) => {
   await openPage(page, server.address)
-  await expect(page.getByRole('navigation', { name: 'Where to begin' }).getByRole('link')).toHaveCount(3)
+  await expect(page.getByRole('navigation', { name: 'Where to begin' }).locator('.door')).toHaveCount(3)
   const demo = row(page, /^Alder Creek/)
   await expect(demo).toContainText('not acceptable')
   await expect(demo).toContainText('4 findings, 0 of 155 to read')
