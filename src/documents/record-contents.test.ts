@@ -7,7 +7,14 @@ import type { RecordInput } from './record-input.ts'
 
 const printing = { printedAt: '2016-05-13T09:00:00-06:00', author: 'M. Reyes', hash: 'abc' }
 const contentsOf = (input: RecordInput): RecordContents =>
-  recordContents(input, printing, { signed: [], photos: [], photoStrokes: [], photosHere: new Set(), assignments: [] })
+  recordContents(input, printing, {
+    signed: [],
+    photos: [],
+    photoStrokes: [],
+    photosHere: new Set(),
+    versions: [],
+    assignments: [],
+  })
 const linesOf = ({ holdPoints, requirements }: RecordContents) => [...holdPoints, ...requirements]
 
 /** Everywhere that the record shows a reading. */

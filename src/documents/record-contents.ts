@@ -29,6 +29,7 @@ import {
 } from './requirement-lines.ts'
 import { decisionRuleText, type Fact, runFacts, type SheetLine, sheetLines } from './run-facts.ts'
 import { type SignatureLine, type SignedVersion, signatureLine } from './signature-lines.ts'
+import { type VersionMade, versionReasons } from './version-reasons.ts'
 import { documentWords } from './words/document-words.ts'
 
 /** The inspection record: everything it says, in the order in which it says it, for any writer. */
@@ -55,6 +56,8 @@ export interface RecordContents {
   readonly measured: readonly ReadingLine[]
   readonly replaced: readonly ReplacedLine[]
   readonly withoutEffect: readonly WithoutEffectLine[]
+  /** Why each version of the run was made, in sentences. */
+  readonly versionReasons: readonly string[]
   readonly askedEarlier: AskedEarlierLines
   readonly unconfirmed: readonly UnconfirmedLine[]
   readonly sources: readonly SourceLine[]
@@ -143,6 +146,8 @@ export interface RecordSide {
   readonly photoStrokes: readonly PhotoStrokes[]
   /** Names of the photos that are at hand. */
   readonly photosHere: ReadonlySet<string>
+  /** Who made which version of the run. */
+  readonly versions: readonly VersionMade[]
   /** Who sees to which finding, in the order that counts. */
   readonly assignments: readonly NamedAssignment[]
 }
@@ -150,7 +155,7 @@ export interface RecordSide {
 export function recordContents(
   input: RecordInput,
   printing: Printing,
-  { signed, photos, photoStrokes, photosHere, assignments }: RecordSide,
+  { signed, photos, photoStrokes, photosHere, versions, assignments }: RecordSide,
 ): RecordContents {
   const { run, judgement, requirements, print } = input
   const words = documentWords(print).record
@@ -189,6 +194,7 @@ export function recordContents(
     requirements: lines.filter(({ id }) => !covered.has(id)),
     ...otherReadings(input, lines),
     withoutEffect: withoutEffectLines(input),
+    versionReasons: versionReasons(run, versions, print),
     askedEarlier: askedEarlierLines(input, photos),
     unconfirmed: unconfirmedLines(input),
     sources: sourceLines(requirements, print),

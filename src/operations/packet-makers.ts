@@ -96,7 +96,7 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
         judged,
         place && stakes && stakeList(judged, stakes, unit, print),
         quantities,
-        material.entries.photos,
+        material.entries,
         stamp,
         print,
       ),

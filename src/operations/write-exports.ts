@@ -15,7 +15,7 @@ import { writeDxf } from '../drawing/dxf/write-dxf.ts'
 import { stakePlan } from '../drawing/views/stake-plan.ts'
 import { surveyPointOf } from '../formats/csv/survey-point.ts'
 import { type PointColumns, writePoints } from '../formats/csv/write-points.ts'
-import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
+import type { RunEntries } from '../formats/entry/run-entries.ts'
 import { writeGeoJson } from '../formats/geojson/write-geojson.ts'
 import { writeGeoPackage } from '../formats/geopackage/write-geopackage.ts'
 import { writeIfc } from '../formats/ifc/write-ifc.ts'
@@ -186,17 +186,17 @@ export function quantityList(
 /**
  * The run as a workbook: facts, pieces, stakes, quantities, requirements, readings and findings.
  * @param stakes  null where the run was not placed on its road
- * @param photos  what was entered of them, of which those stand in it that show what an earlier version asked
+ * @param entries  of the photos those stand in it that show what an earlier version asked
  */
 export function writeRunWorkbook(
   judged: JudgedRun,
   stakes: StakeListContents | null,
   quantities: QuantitiesContents,
-  photos: readonly EntryOf<PhotoBody>[],
+  { photos, versions }: Pick<RunEntries, 'photos' | 'versions'>,
   { at, author }: Stamp,
   print: Print,
 ): Promise<Uint8Array> {
-  const sheets = runSheets(recordInput(judged, print), stakes, quantities, entriesInForce(photos))
+  const sheets = runSheets(recordInput(judged, print), stakes, quantities, { photos: entriesInForce(photos), versions })
   const page = documentWords(print).workbook.page('&P', '&N')
   return writeWorkbook(sheets, { title: judged.run.name, author, writtenAt: at, page })
 }

@@ -65,6 +65,7 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
     photos: entriesInForce(entries.photos),
     photoStrokes: entries.photoStrokes,
     photosHere: new Set(pictures.keys()),
+    versions: entries.versions,
     assignments: entries.assignments,
   }
   const contents = recordContents(input, { printedAt, author, hash }, side)

@@ -104,7 +104,16 @@ export async function soundRun(store: Store, id: string): Answer<JudgedRun> {
   return read.ok ? ok(judgeStored(stored.value, required.value, read.value)) : read
 }
 
-const sideKinds = ['photo', 'photo-strokes', 'sign-off', 'day-log', 'locate-ticket', 'assignment', ...freeFindingKinds]
+const sideKinds = [
+  'run',
+  'photo',
+  'photo-strokes',
+  'sign-off',
+  'day-log',
+  'locate-ticket',
+  'assignment',
+  ...freeFindingKinds,
+]
 
 /** What was recorded at a run besides readings, in the order that counts. */
 export async function sideEntries(store: Store, id: string): Answer<RunEntries> {

@@ -7,6 +7,7 @@ import { groundFromMetres } from '../../src/core/units/ground-unit.ts'
 import { runSheets } from '../../src/documents/xlsx/run-sheets.ts'
 import type { Cell } from '../../src/documents/xlsx/sheet.ts'
 import { writeWorkbook } from '../../src/documents/xlsx/write-workbook.ts'
+import { noEntries } from '../../src/formats/entry/run-entries.ts'
 import {
   quantityList,
   stakeList,
@@ -317,7 +318,7 @@ describe.skipIf(isMissing('ogrinfo'))('CSV of stakes', () => {
 describe.skipIf(isMissing('soffice (libreoffice-calc)'))('XLSX in LibreOffice', () => {
   const quantities = sound(quantityList('run.json', judged, atSplices, english(null)))
   const list = stakeList(judged, placed, 'US survey foot', english(null))
-  const sheets = runSheets(recordInput(judged, english(null)), list, quantities, [])
+  const sheets = runSheets(recordInput(judged, english(null)), list, quantities, noEntries)
 
   /** The sheets as LibreOffice reads and reckons them anew: rows of texts by sheet. */
   function reckoned(name: string, bytes: Uint8Array): ReadonlyMap<string, readonly (readonly string[])[]> {
@@ -353,7 +354,7 @@ describe.skipIf(isMissing('soffice (libreoffice-calc)'))('XLSX in LibreOffice', 
   }
 
   it('comes to the same sums as we do', async () => {
-    const bytes = await writeRunWorkbook(judged, list, quantities, [], stamp, english(null))
+    const bytes = await writeRunWorkbook(judged, list, quantities, noEntries, stamp, english(null))
     const found = reckoned('run', bytes)
     const { formulas, wrong } = differences(found)
     expect(wrong).toBe(0)
@@ -368,7 +369,7 @@ describe.skipIf(isMissing('soffice (libreoffice-calc)'))('XLSX in LibreOffice', 
 
   it('opens a run with an odd and very long name, and keeps the name', async () => {
     const odd = judgedDemo({ name: oddName })
-    const found = reckoned('odd', await writeRunWorkbook(odd, list, quantities, [], stamp, english(null)))
+    const found = reckoned('odd', await writeRunWorkbook(odd, list, quantities, noEntries, stamp, english(null)))
     expect(found.get('Run')!.flat().join(' ')).toContain('Böschung \u05e9\u05dc\u05d5\u05dd 🚧')
   })
 

@@ -315,6 +315,11 @@ export const recordTemplate = String.raw`${pageFrame}
   reading-table(doc.withoutEffect.map(one => one.reading), [], line => line.withoutEffect.join("; "))
 }
 
+#if doc.versionReasons.len() > 0 {
+  heading(level: 1, doc.words.versionReasons)
+  list(..doc.versionReasons)
+}
+
 #if doc.askedEarlier.readings.len() + doc.askedEarlier.photos.len() > 0 {
   heading(level: 1, doc.words.askedEarlier)
   doc.words.askedEarlierHow

@@ -4,11 +4,18 @@ import type { QuantitiesContents } from '../quantities-contents.ts'
 import type { RecordInput } from '../record-input.ts'
 import { runFacts, sheetLines } from '../run-facts.ts'
 import type { StakeListContents } from '../stake-list-contents.ts'
+import { type VersionMade, versionReasons } from '../version-reasons.ts'
 import { documentWords } from '../words/document-words.ts'
 import { panelsSheet, postsSheet, stakesSheet } from './piece-sheets.ts'
 import { materialsSheet, quantitiesSheet } from './quantity-sheets.ts'
 import { askedEarlierSheet, findingsSheet, readingsSheet, requirementsSheet } from './reading-sheets.ts'
 import { type Cell, column, type Sheet } from './sheet.ts'
+
+/** What was recorded at the run besides readings. */
+interface RunSheetsSide {
+  readonly photos: readonly EntryOf<PhotoBody>[]
+  readonly versions: readonly VersionMade[]
+}
 
 /**
  * Everything of a run as sheets of a workbook; stakes only where the run was placed on its road, what an earlier version
@@ -18,12 +25,12 @@ export function runSheets(
   input: RecordInput,
   stakes: StakeListContents | null,
   quantities: QuantitiesContents,
-  photos: readonly EntryOf<PhotoBody>[],
+  { photos, versions }: RunSheetsSide,
 ): readonly Sheet[] {
   const { print } = input
   const earlier = askedEarlierSheet(input, photos)
   return [
-    factsSheet(input),
+    factsSheet(input, versions),
     postsSheet(input),
     panelsSheet(input),
     ...(stakes === null ? [] : [stakesSheet(stakes, print)]),
@@ -36,7 +43,7 @@ export function runSheets(
   ]
 }
 
-function factsSheet(input: RecordInput): Sheet {
+function factsSheet(input: RecordInput, versions: readonly VersionMade[]): Sheet {
   const { run, judgement, print } = input
   const words = documentWords(print).workbook.facts
   const rows: Cell[][] = [
@@ -46,6 +53,7 @@ function factsSheet(input: RecordInput): Sheet {
       role,
       [name, id === '' ? '' : words.sheet(id, version), criteria].filter((text) => text !== '').join('; '),
     ]),
+    ...versionReasons(run, versions, print).map((reason): Cell[] => [words.versionReason, reason]),
     [words.acceptance, print.say(judgement.acceptance)],
     ...setAsideIn(judgement.verdicts).map(({ requirement, by, because }): Cell[] => [
       words.setAside,

@@ -21,6 +21,8 @@ import { type SignOff, signOffOf } from './sign-off.ts'
 
 /** What was recorded at one run besides readings, each kind in the order that counts. */
 export interface RunEntries {
+  /** Who made which version of the run and when; what a version holds is the run. */
+  readonly versions: readonly EntryOf<null>[]
   readonly photos: readonly EntryOf<PhotoBody>[]
   readonly photoStrokes: readonly PhotoStrokes[]
   readonly signatures: readonly EntryOf<SignOff>[]
@@ -31,6 +33,7 @@ export interface RunEntries {
 }
 
 export const noEntries: RunEntries = {
+  versions: [],
   photos: [],
   photoStrokes: [],
   signatures: [],
@@ -63,6 +66,7 @@ export function runEntries(
   return {
     findings: freeFindings(soundFindings(entries)),
     assignments: of('assignment', (body) => entryBodies.assignment.parse(body)),
+    versions: of('run', () => null),
     photos: of('photo', (body) => entryBodies.photo.parse(body)),
     photoStrokes: photoStrokes(of('photo-strokes', (body) => entryBodies['photo-strokes'].parse(body))),
     signatures: of('sign-off', (body, version) =>

@@ -192,7 +192,14 @@ const topics = readings.map(({ topic }) => topic)
 
 /** By topic: the limit, the reading, its instrument and the reason of its verdict as the record says them. */
 function recordLines(print: Print): Readonly<Record<string, readonly (string | null)[]>> {
-  const side = { signed: [], photos: [], photoStrokes: [], photosHere: new Set<string>(), assignments: [] }
+  const side = {
+    signed: [],
+    photos: [],
+    photoStrokes: [],
+    photosHere: new Set<string>(),
+    versions: [],
+    assignments: [],
+  }
   const printing = { printedAt: '2026-01-02T10:00', author: '', hash: '' }
   const { requirements } = recordContents(recordInput(judged(guarded, ...readings), print), printing, side)
   return Object.fromEntries(

@@ -29,7 +29,14 @@ const options = {
 const pdfOf = async (judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> =>
   (await writeRecord(judged, options)).pdf
 
-const noSide = { signed: [], photos: [], photoStrokes: [], photosHere: new Set<string>(), assignments: [] }
+const noSide = {
+  signed: [],
+  photos: [],
+  photoStrokes: [],
+  photosHere: new Set<string>(),
+  versions: [],
+  assignments: [],
+}
 
 function demoJudged(changes: object = {}): JudgedRun {
   const demo = demoProject()

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { layAlignment } from '../../../src/core/alignment/horizontal-alignment.ts'
 import { feet } from '../../../src/core/units/quantity.ts'
+import { noEntries } from '../../../src/formats/entry/run-entries.ts'
 import { printProblem } from '../../../src/formats/input-problem.ts'
 import { placeRun, type RoadPlace } from '../../../src/operations/place-run.ts'
 import {
@@ -161,7 +162,7 @@ describe('every export', () => {
         run,
         stakeList(run, placed, system.unit, english(null)),
         quantities,
-        [],
+        noEntries,
         stamp,
         english(null),
       )

@@ -64,14 +64,24 @@ const outputs: Readonly<Record<string, readonly [(keyof typeof own)[], (print: P
       recordContents(
         recordInput(judged, print),
         { printedAt: '2026-05-05T09:00:00Z', author: '', hash: '' },
-        { signed: [], photos: [photo], photoStrokes: [], photosHere: new Set([photo.body.sha256]), assignments: [] },
+        {
+          signed: [],
+          photos: [photo],
+          photoStrokes: [],
+          photosHere: new Set([photo.body.sha256]),
+          versions: [],
+          assignments: [],
+        },
       ),
   ],
   'crew sheet': [['run', 'route'], (print) => crewSheetContents(recordInput(judged, print), null)],
   workbook: [
     ['run', 'route', 'reader', 'note', 'seen'],
     (print) =>
-      runSheets(recordInput(judged, print), null, sound(quantityList('run', judged, atSplices, print)), [photo]),
+      runSheets(recordInput(judged, print), null, sound(quantityList('run', judged, atSplices, print)), {
+        photos: [photo],
+        versions: [],
+      }),
   ],
   strip: [['run', 'route', 'obstruction'], (print) => drawingTexts(stripDrawing(stripInput(judged, print)))],
   elevation: [['run', 'route'], (print) => drawingTexts(elevationDrawing(stripInput(judged, print)))],

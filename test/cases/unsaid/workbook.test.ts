@@ -35,7 +35,7 @@ function sheets() {
     recordInput(judged, print),
     stakeList(judged, placedDemo(judged), 'US survey foot', print),
     sound(quantityList('run', required, atSplices, print)),
-    [photo],
+    { photos: [photo], versions: [] },
   )
 }
 

@@ -42,7 +42,7 @@ const judged = judgeKnown(required.value, readings)
 const contents = recordContents(
   recordInput(judged, english(null)),
   { printedAt: '2026-05-13T09:00:00-06:00', author: '', hash: '' },
-  { signed: [], photos, photoStrokes: [], photosHere: new Set(), assignments: [] },
+  { signed: [], photos, photoStrokes: [], photosHere: new Set(), versions: [], assignments: [] },
 )
 
 describe('what an earlier version asked and this one does not', () => {
@@ -96,7 +96,14 @@ describe('what an earlier version asked and this one does not', () => {
     if (!quantities.ok) throw new Error('the quantities cannot be taken')
     const stamp = { at: '2026-05-13T15:00:00.000Z', author: '' }
     const sheetOf = async (run: typeof judged, entered: typeof photos) => {
-      const bytes = await writeRunWorkbook(run, null, quantities.value, entered, stamp, english(null))
+      const bytes = await writeRunWorkbook(
+        run,
+        null,
+        quantities.value,
+        { photos: entered, versions: [] },
+        stamp,
+        english(null),
+      )
       const workbook = new ExcelJS.Workbook()
       await workbook.xlsx.load(bytes.buffer as ArrayBuffer)
       return workbook.getWorksheet('Asked earlier')

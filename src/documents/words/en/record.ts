@@ -95,6 +95,9 @@ export const record = {
   replacedBy: 'Replaced by',
   withoutEffect: 'Said without effect',
   withoutEffectHow: 'What stands in the last column counts for nothing; all else that these readings say counts.',
+  versionReasons: 'Why the run was changed',
+  versionReason: (number: number, because: string, by: string | null): string =>
+    `Version ${number}: ${because}${by === null ? '' : ` (${by})`}`,
   askedEarlier: 'Asked by an earlier version',
   askedEarlierHow:
     'What an earlier version of the run asked and this one does not. It is kept as it was recorded, and judged by nothing.',

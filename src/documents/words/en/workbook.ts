@@ -19,6 +19,7 @@ export const workbook = {
     run: 'Run',
     sheet: (id: string, version: string) => `sheet ${id} ${version}`,
     acceptance: 'Acceptance',
+    versionReason: 'Why it was changed',
     setAside: 'Set aside',
     setAsideBy: (requirement: string, by: string, because: string) => `${requirement}, by ${by}: ${because}`,
   },

@@ -84,6 +84,8 @@ export const record: typeof english = {
   withoutEffect: 'Dicho sin efecto',
   withoutEffectHow:
     'Lo que está en la última columna no cuenta para nada; todo lo demás que dicen estas lecturas cuenta.',
+  versionReasons: 'Por qué se cambió el tramo',
+  versionReason: (number, because, by) => `Versión ${number}: ${because}${by === null ? '' : ` (${by})`}`,
   askedEarlier: 'Pedido por una versión anterior',
   askedEarlierHow:
     'Lo que una versión anterior del tramo pedía y esta no. Queda como se registró, y nada se juzga por ello.',

@@ -13,6 +13,7 @@ export const workbook: typeof english = {
     run: 'Tramo',
     sheet: (id, version) => `ficha ${id} ${version}`,
     acceptance: 'Aceptación',
+    versionReason: 'Por qué se cambió',
     setAside: 'Dejado de lado',
     setAsideBy: (requirement, by, because) => `${requirement}, por ${by}: ${because}`,
   },
