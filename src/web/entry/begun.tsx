@@ -4,6 +4,7 @@ import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { Begun } from '../data/begun.ts'
 import { asWritten, m, say } from '../messages.ts'
 import { requirementPath } from '../route.ts'
+import { askedWords } from './asked-words.ts'
 import type { Draft } from './draft.ts'
 import { measurableWords, momentWords, placeWords } from './reading-words.ts'
 
@@ -84,8 +85,8 @@ export function BegunElsewhere({ begun, judged, run, drop }: ListProps) {
             <li key={one.of}>
               {requirement === undefined ? (
                 <>
-                  {one.of}, {m.begun.at(momentWords(one.at))} <b>{draftWords(one.draft, judged.run.units)}</b>{' '}
-                  {m.begun.otherVersion}{' '}
+                  {askedWords(one.of, judged)}, {m.begun.at(momentWords(one.at))}{' '}
+                  <b>{draftWords(one.draft, judged.run.units)}</b> {m.begun.otherVersion}{' '}
                   <button type="button" class="button small" onClick={() => drop(one)}>
                     {m.begun.drop}
                   </button>

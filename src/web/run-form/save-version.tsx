@@ -6,6 +6,7 @@ import { entriesInForce } from '../../operations/entries-in-force.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { KeptRun, RunSource, Trouble } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
+import { askedWords } from '../entry/asked-words.ts'
 import { placeWords, readWords } from '../entry/reading-words.ts'
 import { useWhoReads } from '../entry/who-reads.tsx'
 import { asWritten, say } from '../messages.ts'
@@ -152,7 +153,7 @@ function Effects({ effects, judged }: { readonly effects: EditEffects; readonly 
               const place = places.get(reading.of.split('/')[0]!)
               return (
                 <li key={reading.id}>
-                  {place === undefined ? reading.of : placeWords(place, judged.run.units)}:{' '}
+                  {place === undefined ? askedWords(reading.of, judged) : placeWords(place, judged.run.units)}:{' '}
                   {readWords(reading, requirementOf(reading.of), judged.run.units)}
                 </li>
               )

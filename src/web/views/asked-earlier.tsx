@@ -1,10 +1,11 @@
 import type { PhotoStrokes } from '../../core/record/photo-strokes.ts'
-import { photoAskedEarlier } from '../../core/record/readings-in-force.ts'
+import { type AskedEarlier, photoAskedEarlier } from '../../core/record/readings-in-force.ts'
 import { askedEarlierReason } from '../../core/record/record-saying.ts'
 import { readableIn } from '../../core/requirements/readable-in.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { KeptEntry, RunSource } from '../data/run-source.ts'
+import { askedWords } from '../entry/asked-words.ts'
 import { momentWords, readWords } from '../entry/reading-words.ts'
 import { PhotoImage } from '../fieldwork/photo-image.tsx'
 import { asWritten, m, say } from '../messages.ts'
@@ -27,6 +28,9 @@ export function AskedEarlierFold({ source, judged, photos, strokes }: Props) {
     const at = run.version?.earlier.findIndex(({ id }) => id === version) ?? -1
     return at === -1 ? m.earlier.otherVersion(version.slice(-12)) : m.earlier.version(at + 1)
   }
+  // Ids of a version that has none in common with this one may be those of other places here.
+  const placed = (of: string, because: AskedEarlier['because']): string =>
+    because === 'no version in common' ? of : askedWords(of, judged)
   return (
     <section class="sheet">
       <details class="earlier">
@@ -37,21 +41,21 @@ export function AskedEarlierFold({ source, judged, photos, strokes }: Props) {
           {askedEarlier.map(({ reading, version, because }) => (
             <li key={reading.id} class="past-reading">
               <p>
-                {reading.of}: <b>{readWords(reading, null, run.units)}</b>
+                {placed(reading.of, because)}: <b>{readWords(reading, null, run.units)}</b>
               </p>
               <p class="hint">{[momentWords(reading.at), asWritten(reading.by), versionWords(version)].join(', ')}</p>
               <p>{say(askedEarlierReason({ because }), run.units)}</p>
             </li>
           ))}
-          {shown.map(({ photo: { id, author, capturedAt, body }, because }) => (
+          {shown.map(({ photo: { id, author, capturedAt, body }, of, because }) => (
             <li key={id} class="past-reading">
               <p>
-                {m.earlier.photo}, {body.of}
+                {m.earlier.photo}, {placed(of, because)}
               </p>
               <PhotoImage
                 source={source}
                 sha256={body.sha256}
-                words={`${m.earlier.photo}, ${body.of}`}
+                words={`${m.earlier.photo}, ${placed(of, because)}`}
                 strokes={strokes}
               />
               <p class="hint">
@@ -75,7 +79,8 @@ function photosAskedEarlier(judged: JudgedRun, photos: readonly KeptEntry<'photo
   if (version === undefined || photos.length === 0) return []
   const asked = readableIn(judged)
   return entriesInForce(photos).flatMap((photo) => {
-    const because = photoAskedEarlier(version, asked, photo.body.of)
-    return because === null ? [] : [{ photo, because }]
+    const { of } = photo.body
+    const because = photoAskedEarlier(version, asked, of)
+    return because === null || of === null ? [] : [{ photo, of, because }]
   })
 }
