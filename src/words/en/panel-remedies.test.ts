@@ -47,13 +47,13 @@ describe('panels of another length', () => {
 
   it('leaves a terminal its slotted panel, where the panel after it is a 25 ft one', () => {
     expect(remedies({ 2: 'in-300' })).toEqual([
-      `panel-2/panel-length: exchange panel 2 (25 ft 0 in) for a 12 ft 6 in panel. ${right}`,
+      `panel-2/panel-length: Exchange panel 2 (25 ft 0 in) for a 12 ft 6 in panel. ${right}`,
     ])
   })
 
   it('hangs the slotted panel, by its name, where the terminal begins with a panel of another length', () => {
     expect(remedies({ 1: 'in-187.5' })).toEqual([
-      `panel-1/panel-length: exchange panel 1 (15 ft 7 1/2 in) for the slotted end panel, 12 ft 6 in long. ${right}`,
+      `panel-1/panel-length: Exchange panel 1 (15 ft 7 1/2 in) for the slotted end panel, 12 ft 6 in long. ${right}`,
     ])
   })
 
@@ -61,7 +61,7 @@ describe('panels of another length', () => {
     const [one, ...rest] = found({ 3: 'in-150', 8: 'in-150' }, [3, 4, 5, 6, 7])
     expect(rest).toEqual([])
     expect(english(null).say(remedyOf(one!))).toBe(
-      `exchange panel 3 (12 ft 6 in) for a 9 ft 4 1/2 in panel; exchange panel 8 (12 ft 6 in) for a 15 ft 7 1/2 in panel. ${right}`,
+      `Exchange panel 3 (12 ft 6 in) for a 9 ft 4 1/2 in panel; exchange panel 8 (12 ft 6 in) for a 15 ft 7 1/2 in panel. ${right}`,
     )
     expect(one!.requirements).toEqual([
       ...['panel-3/panel-length', 'panel-8/panel-length'],
@@ -78,7 +78,7 @@ describe('panels of another length', () => {
 
   it('needs no length to exchange a panel of another length', () => {
     expect(remedies({ 4: 'other' }, [4, 5])).toEqual([
-      `panel-4/panel-length: exchange panel 4 for a 25 ft 0 in panel. ${right}`,
+      `panel-4/panel-length: Exchange panel 4 for a 25 ft 0 in panel. ${right}`,
     ])
   })
 

@@ -2,6 +2,7 @@ import type { QuantitySaying } from '../../core/quantities/quantity-saying.ts'
 import { groupPieces } from '../group-pieces.ts'
 import { stretchTexts } from '../number-stretches.ts'
 import type { Printers } from '../print.ts'
+import { upperFirst } from '../upper-first.ts'
 
 export const quantities: Printers<QuantitySaying> = {
   'panel as named': ({ of }, print) => (of === null ? 'panel' : print.say(of)),
@@ -10,11 +11,11 @@ export const quantities: Printers<QuantitySaying> = {
   'rail from end to end': () => 'Rail from end to end',
   'end units': ({ sheet }, print) => print.say(sheet),
   'posts of kind': ({ of, place, stand }, print) =>
-    `${capital(print.say(of))}${place === null ? '' : ` of the ${place}`}${stand ? ', in the ground already' : ''}`,
+    `${upperFirst(print.say(of))}${place === null ? '' : ` of the ${place}`}${stand ? ', in the ground already' : ''}`,
   'offset blocks': () => 'Offset blocks',
   'panels of kind': ({ of, inches, gauge, hang }, print) => {
     const [name, shown] = [print.say({ kind: 'panel as named', of }), print.say({ kind: 'gauge of panel', gauge })]
-    return `${capital(name)}, ${print.feetInches(inches)}, ${shown}${hang ? ', hangs already' : ''}`
+    return `${upperFirst(name)}, ${print.feetInches(inches)}, ${shown}${hang ? ', hangs already' : ''}`
   },
   'splice bolts': ({ at }) =>
     `Splice bolts with recessed nuts, ${at === 'single rail' ? '5/8 in x 1 1/4 in' : '5/8 in, at nested rail'}`,
@@ -59,5 +60,3 @@ const boltWords = {
   block: ', length by post and block',
   'no block': ', at posts without a block',
 } as const
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

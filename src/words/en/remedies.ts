@@ -10,6 +10,7 @@ import type {
 } from '../../core/verdicts/remedy.ts'
 import type { Remedy } from '../../core/verdicts/saying.ts'
 import type { Print, Printers } from '../print.ts'
+import { upperFirst } from '../upper-first.ts'
 
 /** What to do about what is found, step by step. */
 export const remedies: Printers<Remedy | RemedyStep> = {
@@ -17,7 +18,7 @@ export const remedies: Printers<Remedy | RemedyStep> = {
     const exchanges = steps.filter((step) => step.kind === 'exchange panel')
     const others = steps.filter((step) => step.kind !== 'exchange panel').map(print.say)
     if (exchanges.length > 0)
-      others.unshift(`${exchanges.map(print.say).join('; ')}. Every splice then lies where it belongs.`)
+      others.unshift(`${upperFirst(exchanges.map(print.say).join('; '))}. Every splice then lies where it belongs.`)
     return others.join(' ')
   },
   'exchange panel': ({ panel, from, to, name }: ExchangePanel, print) => {

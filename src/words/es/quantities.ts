@@ -2,6 +2,7 @@ import type { QuantitySaying } from '../../core/quantities/quantity-saying.ts'
 import { groupPieces } from '../group-pieces.ts'
 import { stretchTexts } from '../number-stretches.ts'
 import type { Printers } from '../print.ts'
+import { upperFirst } from '../upper-first.ts'
 import { sheetKind } from './fit-changes.ts'
 
 export const quantities: Printers<QuantitySaying> = {
@@ -12,12 +13,12 @@ export const quantities: Printers<QuantitySaying> = {
   'end units': ({ sheet }, print) => print.say(sheet),
   'posts of kind': ({ of, place, stand }, print) => {
     const where = place === null ? '' : place === 'run' ? ' del tramo' : ` del ${sheetKind[place]}`
-    return `${capital(print.say(of))}${where}${stand ? ', ya en el terreno' : ''}`
+    return `${upperFirst(print.say(of))}${where}${stand ? ', ya en el terreno' : ''}`
   },
   'offset blocks': () => 'Bloques separadores',
   'panels of kind': ({ of, inches, gauge, hang }, print) => {
     const [name, shown] = [print.say({ kind: 'panel as named', of }), print.say({ kind: 'gauge of panel', gauge })]
-    return `${capital(name)}, ${print.feetInches(inches)}, ${shown}${hang ? ', ya colgado' : ''}`
+    return `${upperFirst(name)}, ${print.feetInches(inches)}, ${shown}${hang ? ', ya colgado' : ''}`
   },
   'splice bolts': ({ at }) =>
     `Tornillos de empalme con tuerca rebajada, ${at === 'single rail' ? '5/8 in x 1 1/4 in' : '5/8 in, en baranda doble'}`,
@@ -71,5 +72,3 @@ const pieceWords = {
   panel: ['panel', 'paneles'],
   splice: ['empalme', 'empalmes'],
 } as const
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -111,7 +111,7 @@ describe('the demo project', () => {
   it('works out which two panels to exchange', () => {
     const panels = judge(readings).findings.find(({ id }) => id === 'panel-3/panel-length')
     expect(english(null).say(remedyOf(panels!))).toBe(
-      'exchange panel 3 (12 ft 6 in) for a 9 ft 4 1/2 in panel; exchange panel 7 (12 ft 6 in) for a 15 ft 7 1/2 in panel. Every splice then lies where it belongs.',
+      'Exchange panel 3 (12 ft 6 in) for a 9 ft 4 1/2 in panel; exchange panel 7 (12 ft 6 in) for a 15 ft 7 1/2 in panel. Every splice then lies where it belongs.',
     )
   })
 

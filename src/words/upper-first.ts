@@ -1,0 +1,2 @@
+/** The words as they begin a sentence. */
+export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
