@@ -10,9 +10,7 @@ const mostStretches = 32
 /** The line of a run and the worst verdict on each stretch of it; what is asked of the run as a whole lies on none. */
 export function runFace({ layout, first, second, flare }: RunModel, verdicts: readonly Verdict[]): RunFace {
   const { posts, panels } = layout
-  const along = [...posts.map(({ alongInches }) => alongInches), ...panels.map(({ toInches }) => toInches)]
-  const [from, to] = [Math.min(...along), Math.max(...along)]
-  const share = (inches: number): number => Math.min(1, Math.max(0, (inches - from) / (to - from || 1)))
+  const share = shareAlong(layout)
   const count = Math.max(1, Math.min(mostStretches, posts.length))
   const worst = Array<number>(count).fill(verdictOrder.indexOf('does not apply'))
   for (const { place, verdict } of verdicts) {
@@ -32,4 +30,11 @@ export function runFace({ layout, first, second, flare }: RunModel, verdicts: re
     return inches === null ? null : Math.round(share(inches) * 1000) / 1000
   }
   return { bends: { first: bend('first'), second: bend('second') }, stretches: worst.join('') }
+}
+
+/** Where on the line of a face something lies that is so far along the run: 0 at its beginning, 1 at its end. */
+export function shareAlong({ posts, panels }: RunModel['layout']): (inches: number) => number {
+  const along = [...posts.map(({ alongInches }) => alongInches), ...panels.map(({ toInches }) => toInches)]
+  const [from, to] = [Math.min(...along), Math.max(...along)]
+  return (inches) => Math.min(1, Math.max(0, (inches - from) / (to - from || 1)))
 }

@@ -10,7 +10,7 @@ import { Foot } from './parts/foot.tsx'
 import { InstallFirst } from './parts/install-first.tsx'
 import { LaterPart, partOf } from './parts/later-part.tsx'
 import { PreferencesBar } from './parts/preferences-bar.tsx'
-import { parseRoute, runsPath, useRoute } from './route.ts'
+import { parseRoute, type Route, runsPath, useRoute } from './route.ts'
 import { Doors } from './views/doors.tsx'
 import { RunListView } from './views/run-list-view.tsx'
 
@@ -42,11 +42,10 @@ export function App({ source }: { readonly source: RunSource }) {
   const [language, chooseLanguage] = useLanguage()
   useEffect(() => source.speak(language), [source, language])
   const isRecord = route.view === 'run' && (route.pane === 'record' || route.pane === 'sign-off')
-  const isWalk = route.view === 'run' && route.pane === 'walk'
-  const isOpen = isWalk && route.open !== null
+  const isOpen = route.view === 'run' && route.open !== null
   return (
     <>
-      <div class={isOpen ? 'page page-walk page-entry' : isWalk ? 'page page-walk' : 'page'}>
+      <div class={pageClass(route)}>
         <a class="skip" href="#content">
           {m.page.skip}
         </a>
@@ -111,7 +110,9 @@ export function App({ source }: { readonly source: RunSource }) {
               <section class="sheet">
                 <h1>{m.page.nothingHere}</h1>
                 <p>
-                  <a href={runsPath}>{m.page.toRuns}</a>
+                  <a class="button main" href={runsPath}>
+                    {m.page.toRuns}
+                  </a>
                 </p>
               </section>
             )}
@@ -122,4 +123,11 @@ export function App({ source }: { readonly source: RunSource }) {
       <StatusLine source={source} />
     </>
   )
+}
+
+/** By which the styles tell the walk, what is open in it, and whether the parts of a run lie at the thumb. */
+function pageClass(route: Route): string {
+  if (route.view !== 'run') return 'page'
+  if (route.open !== null) return 'page page-walk page-entry'
+  return route.pane === 'walk' ? 'page page-walk page-tabs' : 'page page-tabs'
 }

@@ -5,11 +5,17 @@ import { className } from './verdict-sign.tsx'
 
 const [width, height, top, bottom] = [320, 26, 8, 18]
 
+interface Props {
+  readonly face: RunFace
+  /** Where on it somebody is, 0 at its beginning, 1 at its end. */
+  readonly here?: number | null
+}
+
 /**
  * A run's miniature: its line as it bends, and on it the worst verdict of each stretch. What it shows stands beside it in
  * words, so it says nothing to who hears the page.
  */
-export function RunFaceView({ face: { bends, stretches } }: { readonly face: RunFace }) {
+export function RunFaceView({ face: { bends, stretches }, here = null }: Props) {
   const at = (share: number): number => 6 + share * (width - 12)
   const lateral = (share: number): number => {
     const first = bends.first !== null && share < bends.first ? 1 - share / bends.first : 0
@@ -32,6 +38,9 @@ export function RunFaceView({ face: { bends, stretches } }: { readonly face: Run
           />
         )
       })}
+      {here !== null && (
+        <path class="here" d="M-5-3h10L0 4z" transform={`translate(${at(here)} ${lateral(here) - 5})`} />
+      )}
     </svg>
   )
 }

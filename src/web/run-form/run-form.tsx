@@ -12,9 +12,9 @@ import { FormView } from '../form/form-view.tsx'
 import { placeProblems } from '../form/place-problems.ts'
 import { type Swept, SweptNote } from '../form/swept.tsx'
 import { useEachFrame } from '../form/use-each-frame.ts'
-import { useWide } from '../form/use-wide.ts'
 import { language } from '../language.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
+import { useMedia, wide } from '../parts/use-media.ts'
 import { LayoutsBeside, type Offered } from './layouts-beside.tsx'
 import { firstChoice, offerOf, refusalsAsProblems, runOf } from './offer.ts'
 import { railText } from './rail-text.ts'
@@ -42,7 +42,7 @@ export function RunForm({ source, title, shelf, draft, change, edited, waitsFor,
   const [swept, setSwept] = useState<Swept | null>(null)
   /** The layout that somebody chose, and for what: it holds as long as nothing is asked otherwise. */
   const [choice, setChoice] = useState<{ readonly of: Draft; readonly index: number } | null>(null)
-  const isWide = useWide()
+  const isWide = useMedia(wide)
   const projects = useProjects(source)
   const settled = useEachFrame(draft)
   const asked = useMemo(() => withSheetsOf(shelf, settled), [shelf, settled])

@@ -11,10 +11,10 @@ import { FormView } from '../form/form-view.tsx'
 import { placeProblems } from '../form/place-problems.ts'
 import { type Swept, SweptNote } from '../form/swept.tsx'
 import { useEachFrame } from '../form/use-each-frame.ts'
-import { useWide } from '../form/use-wide.ts'
 import { language } from '../language.ts'
 import { asWritten, m, say } from '../messages.ts'
 import { FoldByItself } from '../parts/fold.tsx'
+import { useMedia, wide } from '../parts/use-media.ts'
 import { sheetPath } from '../route.ts'
 import { readDraft } from './read-draft.ts'
 import { SaveEdition } from './save-edition.tsx'
@@ -35,7 +35,7 @@ export function EditSheetView({ source, id, saved, sheets }: Props) {
   const w = words().form
   const { draft, isBegun, change, drop } = useSheetDraft(id, saved)
   const [swept, setSwept] = useState<Swept | null>(null)
-  const isWide = useWide()
+  const isWide = useMedia(wide)
   const settled = useEachFrame(draft)
   const read = useMemo(() => readDraft(settled), [settled])
   const systems = useMemo(

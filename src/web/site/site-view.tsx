@@ -9,10 +9,10 @@ import { FormView } from '../form/form-view.tsx'
 import { placeProblems } from '../form/place-problems.ts'
 import { type Swept, SweptNote } from '../form/swept.tsx'
 import { useEachFrame } from '../form/use-each-frame.ts'
-import { useWide } from '../form/use-wide.ts'
 import { language } from '../language.ts'
 import { m } from '../messages.ts'
 import { useFrameByFrame } from '../parts/use-after-frame.ts'
+import { useMedia, wide } from '../parts/use-media.ts'
 import { runsPath } from '../route.ts'
 import { ChecksPane } from './checks-pane.tsx'
 import { sectionsOf } from './form-sections.ts'
@@ -36,7 +36,7 @@ const unsolved: SolvedSite = { site: null, need: null, results: null, problems: 
 export function SiteView({ source }: { readonly source: RunSource }) {
   const [draft, setDraft] = useState(keptDraft)
   const [swept, setSwept] = useState<Swept | null>(null)
-  const isWide = useWide()
+  const isWide = useMedia(wide)
   const settled = useEachFrame(draft)
   // Frame by frame, so that the page answers while it is built.
   const built = useFrameByFrame(stages.length, 1)

@@ -77,6 +77,7 @@ function PunchEntry({ source, judged, side, item, run, again, opensFirst }: Entr
     () => item.readings.flatMap(({ requirement }) => judged.requirements.find(({ id }) => id === requirement) ?? []),
     [judged, item],
   )
+  const words = requirements.map((one) => readAgainWords(one, item, judged.run.units))
   const word = item.state === 'open' ? 'fails' : item.state === 'closed' ? 'meets' : 'too close'
   return (
     <li class={`finding finding-${item.state.replaceAll(' ', '-')}`}>
@@ -111,13 +112,16 @@ function PunchEntry({ source, judged, side, item, run, again, opensFirst }: Entr
                 ))}
               </dl>
             )}
-            {item.state !== 'closed' && <Assigned {...{ source, side, run, again }} finding={item.id} />}
-            <p>{item.state === 'closed' ? m.findings.proof : m.findings.read}:</p>
+            {item.state === 'closed' ? (
+              <p>{m.findings.proof}:</p>
+            ) : (
+              words.some((one) => one !== m.findings.readHere) && <p>{m.findings.read}:</p>
+            )}
             <ul class="plain">
-              {requirements.map((requirement) => (
+              {requirements.map((requirement, i) => (
                 <li key={requirement.id}>
-                  <a class="row-link" href={requirementPath(run, requirement.id)}>
-                    {readAgainWords(requirement, item, judged.run.units)}
+                  <a class="button" href={requirementPath(run, requirement.id)}>
+                    {words[i]}
                   </a>
                   {item.state !== 'open' && (
                     <OldAndNew item={item} requirement={requirement} units={judged.run.units} />
@@ -125,6 +129,7 @@ function PunchEntry({ source, judged, side, item, run, again, opensFirst }: Entr
                 </li>
               ))}
             </ul>
+            {item.state !== 'closed' && <Assigned {...{ source, side, run, again }} finding={item.id} />}
           </div>
         )}
       </FoldByItself>

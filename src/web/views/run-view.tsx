@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useState } from 'preact/hooks'
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { standingOf } from '../../core/verdicts/free-findings.ts'
 import type { NearMark } from '../../documents/day-report.ts'
@@ -226,7 +226,7 @@ function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
     <section class="road title-block">
       <div class="title-name">
         <a class="back" href={runsPath}>
-          {m.run.back}
+          <span>{m.run.back}</span>
         </a>
         <h1>{asWritten(name)}</h1>
       </div>
@@ -276,8 +276,14 @@ function PaneLinks({ judged, standing, route }: LinksProps) {
     if (pane === 'findings') return m.run.withCount(name, standing)
     return pane === 'not-proven' ? m.run.withCount(name, unproven.length) : name
   }
+  // In one row on a phone: the one that is shown is in sight, and so is that there are more beside it.
+  const row = useRef<HTMLElement>(null)
+  useEffect(() => {
+    const [box, current] = [row.current, row.current?.querySelector<HTMLElement>('[aria-current]')]
+    if (box && current) box.scrollLeft = current.offsetLeft + current.offsetWidth / 2 - box.clientWidth / 2
+  }, [route.pane, m])
   return (
-    <nav class="panes" aria-label={m.run.panes}>
+    <nav ref={row} class="panes" aria-label={m.run.panes}>
       {panes.map((pane) => (
         <a key={pane} href={panePath(route.run, pane)} aria-current={pane === route.pane ? 'page' : undefined}>
           {words(pane)}

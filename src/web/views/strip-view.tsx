@@ -4,11 +4,14 @@ import { writeSvg } from '../../drawing/svg/write-svg.ts'
 import { placeVerdicts } from '../../drawing/views/strip/verdict-rows.ts'
 import { stripDrawing } from '../../drawing/views/strip.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
+import { runFace, shareAlong } from '../../operations/run-face.ts'
 import { stripInput } from '../../operations/strip-input.ts'
 import type { DrawnRun } from '../data/run-source.ts'
 import { placeWords } from '../entry/reading-words.ts'
 import { m, printIn } from '../messages.ts'
+import { RunFaceView } from '../parts/run-face.tsx'
 import { useAfterFrame, useFrameByFrame } from '../parts/use-after-frame.ts'
+import { useMedia } from '../parts/use-media.ts'
 import { goTo, type Route, requirementPath } from '../route.ts'
 
 interface Props {
@@ -21,18 +24,24 @@ interface Props {
   readonly nearMarks: readonly NearMark[]
 }
 
+/** A phone has none for it above what there is to do: there it is a line until it is asked for, but where it is the matter. */
+const roomForStrip = '(min-width: 48rem) and (min-height: 30rem)'
+
 const placeOf = (requirement: string): string => requirement.split('/')[0]!
 
 /** The strip, on which every place opens the first thing to be read there. One stop for the keyboard, arrows within. */
 export function StripView({ judged: latest, opened, route, near, nearMarks }: Props) {
   const judged = useAfterFrame(latest)
-  const [isShown, setShown] = useState(true)
+  const hasRoom = useMedia(roomForStrip)
+  const [chosen, setShown] = useState<boolean | null>(null)
+  const isShown = chosen ?? (hasRoom || route.pane === 'layout')
   const frame = useRef<HTMLDivElement>(null)
   const svg = useMemo(() => {
+    if (!isShown) return ''
     const print = printIn(judged.run.units)
     const isAsOpened = judged === opened.judged && print.language === 'en'
     return isAsOpened ? opened.stripSvg : writeSvg(stripDrawing(stripInput(judged, print)))
-  }, [judged, opened, m])
+  }, [judged, opened, isShown, m])
   // The picture first, and its places made into buttons once it is on screen.
   const isOnScreen = useFrameByFrame(2, 1) === 2
   const places = useMemo(
@@ -63,6 +72,21 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
     const requirement = place === null || place === undefined ? undefined : places?.first.get(place)
     if (requirement !== undefined) goTo(requirementPath(route.run, requirement))
   }
+  if (!isShown)
+    return (
+      <section class="strip folded road" aria-label={m.run.strip}>
+        <button
+          type="button"
+          class="strip-line"
+          aria-expanded={false}
+          aria-label={m.run.stripShow}
+          title={m.run.stripShow}
+          onClick={() => setShown(true)}
+        >
+          <FaceOfRun judged={judged} place={openPlace ?? near} />
+        </button>
+      </section>
+    )
   return (
     <section class="strip" aria-label={m.run.strip}>
       <p class="hint" id="strip-how">
@@ -71,14 +95,14 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
       <button
         type="button"
         class="button strip-fold"
-        aria-expanded={isShown}
-        aria-label={isShown ? m.run.stripHide : m.run.stripShow}
-        title={isShown ? m.run.stripHide : m.run.stripShow}
-        onClick={() => setShown(!isShown)}
+        aria-expanded
+        aria-label={m.run.stripHide}
+        title={m.run.stripHide}
+        onClick={() => setShown(false)}
       >
-        {isShown ? '▴' : m.run.stripShow}
+        ▴
       </button>
-      {isShown && (
+      {
         // biome-ignore lint/a11y/useSemanticElements: the places in it are buttons of a picture
         <div
           ref={frame}
@@ -95,9 +119,23 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
             } else if (frame.current !== null && moveFocus(frame.current, event.key)) event.preventDefault()
           }}
         />
-      )}
+      }
     </section>
   )
+}
+
+/** The strip as a line on the road, with what was found along it and where the walk is. */
+function FaceOfRun({
+  judged: { model, judgement },
+  place,
+}: {
+  readonly judged: JudgedRun
+  readonly place: string | null
+}) {
+  const face = useMemo(() => runFace(model, judgement.verdicts), [model, judgement])
+  const at = judgement.verdicts.find((one) => one.place.id === place)?.place
+  const here = at === undefined || at.kind === 'run' ? null : shareAlong(model.layout)(at.alongInches)
+  return <RunFaceView face={face} here={here} />
 }
 
 /** The requirement that a place opens: its first that fails, or is not proven, or else its first. */

@@ -1,52 +1,34 @@
 import { expect, type Page, test } from '@playwright/test'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+import { wrongOnScreen } from './measured.ts'
+import { openScreen, type Screen, screensOf } from './screens.ts'
 import { serverOfFile } from './server-of-file.ts'
 
 const server = serverOfFile()
-const views = (): readonly string[] => {
-  const panes = [
-    '',
-    '/findings',
-    '/not-proven',
-    '/readings',
-    '/day',
-    '/sign-off',
-    '/record',
-    '/layout',
-    '/walk/post-8/rail-height',
-  ]
-  return ['/', '/need', '/nowhere', ...panes.map((pane) => `/runs/${server.run}${pane}`)]
-}
+const screens = () => screensOf(server.run)
 
-/** Opens a view and waits until every part of it is here. */
-async function open(page: Page, view: string): Promise<void> {
-  // The server has no page at an address that means nothing; who comes from within sees that it does.
-  if (view === '/nowhere') {
-    await page.goto(server.address)
-    await page.evaluate(() => history.pushState(null, '', '/nowhere'))
-    await page.evaluate(() => dispatchEvent(new PopStateEvent('popstate')))
-  } else await page.goto(`${server.address}${view}`)
-  await expect(page.locator('main').getByRole('heading').first()).toBeVisible()
-  await expect(page.locator('main')).not.toContainText(/Loading|Cargando/)
-}
-
-// Light bears on the rules of contrast, language on those of names: each is there once, and each with every view.
-for (const [language, light] of [
-  ['en', 'sun'],
-  ['es', 'night'],
+// Light bears on the rules of contrast, language on those of names and on the room that words take, width on what lies
+// where: each is there once, and each with every screen.
+for (const [language, light, place] of [
+  ['en', 'sun', 'desk'],
+  ['es', 'night', 'phone'],
 ] as const)
-  test(`every view breaks no rule of WCAG 2.2 AA, and nothing moves: language ${language}, light ${light}`, {
-    tag: '@both',
+  test(`every screen breaks no rule of WCAG 2.2 AA, and nothing moves, in ${language} by ${light} on a ${place}`, {
+    tag: place === 'phone' ? '@phone' : [],
   }, async ({ page }) => {
     test.slow()
     await page.addInitScript(
       (wanted) => localStorage.setItem('lapwise/preferences', wanted),
       JSON.stringify({ language, light }),
     )
-    for (const view of views()) {
-      await open(page, view)
+    for (const screen of screens()) {
+      await openScreen(page, server.address, screen)
       await expect(page.locator('html')).toHaveAttribute('lang', language)
       await expect(page.locator('html')).toHaveAttribute('data-light', light)
+      if (place === 'phone') {
+        await expectInReach(page, screen)
+        expect.soft(await wrongOnScreen(page), screen.path).toEqual([])
+      }
       await expectNoSidewaysScroll(page)
       // Whatever motion the device asks for.
       for (const reducedMotion of ['no-preference', 'reduce'] as const) {
@@ -54,6 +36,7 @@ for (const [language, light] of [
         expect(await moving(page)).toEqual([])
       }
       await expectAccessible(page)
+      if (place === 'phone') await expectWholeAtTwiceTheSize(page)
     }
     // What moves would have been found.
     await page.locator('.mark').evaluate((mark) => {
@@ -61,6 +44,26 @@ for (const [language, light] of [
     })
     expect((await moving(page)).length).toBe(1)
   })
+
+/** What there is to do first is seen by whoever opens the screen, above what lies over its end. */
+async function expectInReach(page: Page, { path, first = 'main .button.main' }: Screen): Promise<void> {
+  const at = await page.evaluate((first) => {
+    const box = document.querySelector(first)?.getBoundingClientRect()
+    const end = document.querySelector('.page-tabs .panes')
+    return box && { top: box.top, bottom: box.bottom, end: end?.getBoundingClientRect().top ?? window.innerHeight }
+  }, first)
+  expect(at, `${path} has no ${first}`).toBeDefined()
+  expect.soft(at!.top, path).toBeGreaterThanOrEqual(0)
+  expect.soft(at!.bottom, path).toBeLessThanOrEqual(at!.end)
+}
+
+/** At half the width, as who enlarges the page sees it, nothing is lost beside the screen. */
+async function expectWholeAtTwiceTheSize(page: Page): Promise<void> {
+  const usual = page.viewportSize()!
+  await page.setViewportSize({ width: 320, height: 512 })
+  await expectNoSidewaysScroll(page)
+  await page.setViewportSize(usual)
+}
 
 /** Every element that changes in time. */
 const moving = (page: Page) =>
@@ -74,16 +77,8 @@ const moving = (page: Page) =>
       .map((one) => one.outerHTML.slice(0, 80)),
   )
 
-test('nothing is lost at twice the size: every view at half its width', async ({ page }) => {
-  await page.setViewportSize({ width: 320, height: 512 })
-  for (const view of views()) {
-    await open(page, view)
-    await expectNoSidewaysScroll(page)
-  }
-})
-
 test('whoever hears the strip is told each place with what was found there', async ({ page }) => {
-  await open(page, `/runs/${server.run}`)
+  await openScreen(page, server.address, { path: `/runs/${server.run}` })
   const places = page.locator('.strip [data-place][role="button"]')
   await expect(places.first()).toBeVisible()
   const names = await places.evaluateAll((all) => all.map((one) => one.getAttribute('aria-label') ?? ''))

@@ -214,13 +214,22 @@ test('what the sheet lets nobody set aside cannot be said not to apply, and what
   await expect(page.getByRole('link', { name: /bolted from behind/ })).toContainText('does not apply')
 })
 
+/** A phone shows it as a line, until it is asked for. */
+async function unfoldStrip(page: Page): Promise<void> {
+  const line = page.locator('.strip').getByRole('button', { name: 'Show the strip' })
+  if ((page.viewportSize()?.width ?? 0) < 768) await line.click()
+  await expect(line).toHaveCount(0)
+}
+
 test('a place on the strip opens what is to be read there, by pointer and by key', { tag: '@both' }, async ({
   page,
 }) => {
   await open(page)
+  await unfoldStrip(page)
   await page.locator('g[data-place="post-3"]').first().click()
   await expect(must(page)).toHaveText(/rail stands/)
   await open(page)
+  await unfoldStrip(page)
   await page.locator('.strip g[tabindex="0"]').focus()
   await page.keyboard.press('End')
   await page.keyboard.press('Enter')
@@ -232,6 +241,7 @@ test('the strip shows the first post before anything is opened, however small th
 }) => {
   await open(page, '/walk')
   await expect(page.locator('.walk-list')).toHaveAttribute('aria-busy', 'false')
+  await unfoldStrip(page)
   const [frame, post] = [page.locator('.strip-frame'), page.locator('.strip-frame [data-place="post-1"]').first()]
   await expect
     .poll(async () => {

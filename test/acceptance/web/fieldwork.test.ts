@@ -473,6 +473,7 @@ test('the day’s log asks for open ends, warns of marks and dates, and makes th
   // The mark is also told where the post is read, and to whoever hears the strip.
   await open(page, '/walk/post-3/rail-height', run)
   await expect(page.locator('.warning')).toContainText('Within 2 ft of a mark: gas')
+  await open(page, '/layout', run)
   await expect(page.locator('g[data-place="post-3"][role="button"]')).toHaveAttribute(
     'aria-label',
     /Within 2 ft of a mark: gas/,
