@@ -45,7 +45,7 @@ test('a part that nobody opened yet works without a network after the first load
   await page
     .locator('.photos input[type=file][multiple]')
     .setInputFiles({ name: 'post.png', mimeType: 'image/png', buffer: picture })
-  await page.getByRole('region', { name: 'Photos' }).getByRole('button', { name: 'Draw on a copy' }).click()
+  await page.getByRole('region', { name: 'Photos' }).getByRole('button', { name: 'Draw on it' }).click()
   await expect(page.getByRole('dialog')).toBeVisible()
   await page.goto(`${server.address}/need`)
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
