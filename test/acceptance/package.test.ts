@@ -27,7 +27,7 @@ const call = (...words: readonly string[]) =>
 describe('the packed package', () => {
   test('has no sources, and needs neither TypeScript nor what bundles', () => {
     expect(readdirSync(join(home, 'node_modules/lapwise')).sort()).toEqual(
-      ['LICENSE', 'README.md', 'bin', 'dist', 'docs', 'package.json'].sort(),
+      ['LICENSE', 'README.md', 'bin', 'dist', 'docs', 'examples', 'package.json'].sort(),
     )
     const { dependencies } = JSON.parse(readFileSync(join(home, 'node_modules/lapwise/package.json'), 'utf8'))
     for (const name of ['typescript', 'tsx', 'vite', 'preact']) expect(dependencies).not.toHaveProperty(name)

@@ -496,6 +496,7 @@ test('the page is in Spanish, and lit for sun or night, when that is chosen', { 
   await expect(page.getByRole('complementary', { name: 'Este dispositivo' })).toBeVisible()
   await page.getByLabel('Luz').selectOption('night')
   await expect(page.locator('body')).toHaveCSS('background-color', 'rgb(20, 24, 28)')
+  await page.getByRole('button', { name: 'Mostrar la franja' }).click()
   await expect(page.locator('g[data-place="post-8"][role="button"]')).toHaveAttribute('aria-label', /^poste 8: cumple/)
   await open(page, '/walk/post-8/rail-height')
   await expect(page.locator('#must')).toHaveText(/^La parte superior de la baranda está/)
