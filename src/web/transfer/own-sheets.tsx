@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks'
 import { nameOf } from '../../core/hardware/sheet-text.ts'
-import { later } from '../data/later.ts'
 import { d } from '../data/messages.ts'
+import { readJsonFile } from '../data/read-json-file.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import type { OwnSheet } from '../data/shelf-of.ts'
-import { m, say } from '../messages.ts'
+import { say } from '../messages.ts'
 import { FoldByItself } from '../parts/fold.tsx'
 import { ProblemList, TroubleNote } from '../parts/trouble-note.tsx'
 import { words } from './words.ts'
@@ -48,14 +48,8 @@ function AddSheet({ source }: Pick<Props, 'source'>) {
     setSaid('')
     setFailed(null)
     const fail = (trouble: Failed['trouble']): void => setFailed({ file: file.name, trouble })
-    const [text, reader] = await Promise.all([
-      file.text().catch(() => null),
-      later(() => import('../../formats/read-json.ts')),
-    ])
-    if (!reader.ok) return fail(reader.error)
-    if (text === null) return fail({ message: m.runs.unreadableFile, problems: [] })
-    const read = reader.value.parseJson(file.name, text)
-    if (!read.ok) return fail({ message: d.trouble.notSheetFile(file.name), problems: read.error })
+    const read = await readJsonFile(file, d.trouble.notSheetFile(file.name))
+    if (!read.ok) return fail(read.error)
     const answer = await source.addSheet(file.name, read.value)
     if (answer.ok) setSaid(answer.value === 'stored' ? w.added(file.name) : w.already(file.name))
     else fail(answer.error)

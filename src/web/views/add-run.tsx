@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import { newId, rememberedVisit } from '../data/device.ts'
-import { later } from '../data/later.ts'
 import { d } from '../data/messages.ts'
+import { readJsonFile } from '../data/read-json-file.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { m } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
@@ -29,14 +29,8 @@ export function AddRun({ source }: { readonly source: RunSource }) {
       .text()
       .catch(() => '')
     if (first === 'PK') return setAdding({ state: 'from device', file })
-    const [text, reader] = await Promise.all([
-      file.text().catch(() => null),
-      later(() => import('../../formats/read-json.ts')),
-    ])
-    if (!reader.ok) return fail(reader.error)
-    if (text === null) return fail({ message: m.runs.unreadableFile, problems: [] })
-    const read = reader.value.parseJson(file.name, text)
-    if (!read.ok) return fail({ message: d.trouble.notRunFile(file.name), problems: read.error })
+    const read = await readJsonFile(file, d.trouble.notRunFile(file.name))
+    if (!read.ok) return fail(read.error)
     if (isOfDevice(read.value)) return setAdding({ state: 'from device', file })
     const id = newId()
     const answer = await source.addRun(

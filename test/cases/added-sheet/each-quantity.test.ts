@@ -13,6 +13,7 @@ import { recordInput } from '../../../src/operations/write-record.ts'
 import { english } from '../../../src/words/english.ts'
 import type { Print } from '../../../src/words/print.ts'
 import { spanish } from '../../../src/words/spanish.ts'
+import { noSide } from '../../fixtures/record-inputs.ts'
 
 /** The invented terminal of the other test, with a part that has one rule for each kind of quantity. */
 const parsed = (name: string) => JSON.parse(readFileSync(new URL(name, import.meta.url), 'utf8'))
@@ -192,16 +193,8 @@ const topics = readings.map(({ topic }) => topic)
 
 /** By topic: the limit, the reading, its instrument and the reason of its verdict as the record says them. */
 function recordLines(print: Print): Readonly<Record<string, readonly (string | null)[]>> {
-  const side = {
-    signed: [],
-    photos: [],
-    photoStrokes: [],
-    photosHere: new Set<string>(),
-    versions: [],
-    assignments: [],
-  }
   const printing = { printedAt: '2026-01-02T10:00', author: '', hash: '' }
-  const { requirements } = recordContents(recordInput(judged(guarded, ...readings), print), printing, side)
+  const { requirements } = recordContents(recordInput(judged(guarded, ...readings), print), printing, noSide)
   return Object.fromEntries(
     topics.map((topic) => {
       const { limit, readings: read, reason } = requirements.find(({ id }) => id === idOf(guarded, topic))!

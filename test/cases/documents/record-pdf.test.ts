@@ -8,7 +8,7 @@ import { type JudgedRun, judgeKnown, judgeReadings } from '../../../src/operatio
 import { requireRun } from '../../../src/operations/require-run.ts'
 import { type RecordOptions, recordInput, writeRecord } from '../../../src/operations/write-record.ts'
 import { english } from '../../../src/words/english.ts'
-import { inches, sampleReading } from '../../fixtures/record-inputs.ts'
+import { inches, noSide, sampleReading } from '../../fixtures/record-inputs.ts'
 import { sha256 } from '../../fixtures/record-text-of.ts'
 import { runAllowing } from '../../fixtures/roadside.ts'
 import { demoVersions } from '../../fixtures/three-versions.ts'
@@ -28,15 +28,6 @@ const options = {
 
 const pdfOf = async (judged: JudgedRun, options: RecordOptions): Promise<Uint8Array> =>
   (await writeRecord(judged, options)).pdf
-
-const noSide = {
-  signed: [],
-  photos: [],
-  photoStrokes: [],
-  photosHere: new Set<string>(),
-  versions: [],
-  assignments: [],
-}
 
 function demoJudged(changes: object = {}): JudgedRun {
   const demo = demoProject()
