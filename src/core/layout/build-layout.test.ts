@@ -139,6 +139,54 @@ describe('a run between two standing splices, midway between posts', () => {
   })
 })
 
+/**
+ * Worked by hand. Posts of the bridge end at 18.75 in from the connection, every 18.75 in to 112.5 in, at 150 in and then
+ * every 37.5 in to 262.5 in; its rail of 300 in ends midway to the next post. 637.5 in to the anchor's last post leave one
+ * panel of 150 in and the adapter of 187.5 in.
+ */
+describe('a run from a bridge to a trailing anchor, whose rail begins 18.75 in before post 1', () => {
+  const layout = best(unit('bridge-end-31', 100), unit('trailing-anchor-31', 737.5))
+
+  it('has its posts from post 1 on, which stands 18.75 in beyond the connection', () => {
+    expect(layout.postOneAtInches).toBe(118.75)
+    expect(layout.posts.map(({ alongInches, unit, ownNumber }) => [alongInches, unit, ownNumber])).toEqual([
+      ...[0, 18.75, 37.5, 56.25, 75, 93.75, 131.25, 168.75, 206.25, 243.75].map((at, i) => [at, 'first', i + 1]),
+      ...[318.75, 393.75, 468.75].map((at) => [at, 'run', null]),
+      [543.75, 'second', 2],
+      [618.75, 'second', 1],
+    ])
+  })
+
+  it('has its rail from 18.75 in before post 1 on, all of which counts but the last 450 in', () => {
+    expect(layout.panels.map(({ fromInches, toInches, unit }) => [fromInches, toInches, unit])).toEqual([
+      [-18.75, 131.25, 'first'],
+      [131.25, 206.25, 'first'],
+      [206.25, 281.25, 'first'],
+      [281.25, 431.25, 'run'],
+      [431.25, 618.75, 'second'],
+    ])
+    expect([layout.countsFromInches, layout.countsToInches]).toEqual([-18.75, 168.75])
+  })
+
+  it('has splices at the posts of the bridge end where its panels end there, and midway between posts in the run', () => {
+    expect(layout.splices.map(({ alongInches, position, unit }) => [alongInches, position, unit])).toEqual([
+      [131.25, 'post', 'first'],
+      [206.25, 'post', 'first'],
+      [281.25, 'midspan', 'run'],
+      [431.25, 'midspan', 'run'],
+    ])
+  })
+})
+
+describe('a run from a standing splice to a trailing anchor', () => {
+  it('counts from the standing post on, half a space before the splice, to 450 in before the last post', () => {
+    // Posts at 37.5 + 75k in from the splice: the last at 637.5 in, 675 in from the standing post.
+    const layout = best(standingSplice(0), unit('trailing-anchor-31', 637.5))
+    expect(layout.posts.map(({ alongInches }) => alongInches)).toEqual([0, 75, 150, 225, 300, 375, 450, 525, 600, 675])
+    expect([layout.countsFromInches, layout.countsToInches]).toEqual([null, 225])
+  })
+})
+
 it('a panel of the run is standard, converting or for an end by its length', () => {
   const roles = [150, 300, 112.5, 187.5, 75].map((inches) => runPanelRole(system, inches))
   expect(roles).toEqual(['standard', 'standard', 'converting', 'converting', 'end only'])
