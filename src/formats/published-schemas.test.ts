@@ -8,6 +8,7 @@ import { brokenReadings, validReadings } from '../../test/fixtures/readings-file
 import { brokenRuns, validRuns } from '../../test/fixtures/run-files.ts'
 import { brokenSheets, validSheets } from '../../test/fixtures/sheet-files.ts'
 import { brokenSites, validSites } from '../../test/fixtures/site-files.ts'
+import { fieldDescriptions } from './field-descriptions.ts'
 import { type PublishedFormat, publishedFormats, publishedPath, publishedSchema } from './published-schemas.ts'
 
 // Whether reading the files accepts and refuses them is tested beside each format, with the same fixtures.
@@ -19,6 +20,19 @@ const fixtures: Readonly<Record<PublishedFormat, { valid: readonly unknown[]; br
   handover: { valid: validManifests, broken: brokenManifests },
   device: { valid: validDeviceFiles, broken: brokenDeviceFiles },
 }
+
+/** Fields of a schema that do not say what they mean; of one that has a single value, that value says it. */
+function undescribed(schema: unknown, path: string): string[] {
+  if (typeof schema !== 'object' || schema === null) return []
+  const fields = 'properties' in schema ? Object.entries(schema.properties as object) : []
+  const silent = fields.filter(([, field]) => typeof field === 'object' && !isDescribed(field)).map(([name]) => name)
+  return [
+    ...silent.map((name) => `${path}.${name}`),
+    ...Object.entries(schema).flatMap(([key, part]) => undescribed(part, `${path}.${key}`)),
+  ]
+}
+
+const isDescribed = (field: object) => 'description' in field || 'const' in field || '$ref' in field
 
 describe.each(publishedFormats)('the published schema of a %s file', (format) => {
   const published: object = JSON.parse(readFileSync(new URL(`../../${publishedPath(format)}`, import.meta.url), 'utf8'))
@@ -42,7 +56,27 @@ describe.each(publishedFormats)('the published schema of a %s file', (format) =>
     },
   )
 
+  test('says what each field means', () => {
+    expect(undescribed(published, '')).toEqual([])
+  })
+
   test('is tried with at least eight files that it refuses', () => {
     expect(broken.filter(({ inSchema }) => inSchema).length).toBeGreaterThanOrEqual(8)
   })
 })
+
+test('each description is that of a field', () => {
+  const paths = publishedFormats.flatMap((format) => fieldsOf(publishedSchema(format), format))
+  const idle = Object.keys(fieldDescriptions).filter((key) => !paths.some((path) => `.${path}`.endsWith(`.${key}`)))
+  expect(idle).toEqual([])
+})
+
+/** Paths of the fields of a schema: names of fields, and of shared shapes, joined by points. */
+function fieldsOf(schema: unknown, path: string): string[] {
+  if (typeof schema !== 'object' || schema === null) return []
+  return Object.entries(schema).flatMap(([key, part]) => {
+    if (key === '$defs') return Object.entries(part).flatMap(([id, shape]) => fieldsOf(shape, id))
+    if (key !== 'properties') return fieldsOf(part, path)
+    return Object.entries(part).flatMap(([name, field]) => [`${path}.${name}`, ...fieldsOf(field, `${path}.${name}`)])
+  })
+}

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { deviceFileShape } from './entry/device-file.ts'
+import { fieldDescriptions } from './field-descriptions.ts'
 import { manifestShape } from './handover/handover-shape.ts'
 import { readingsShape } from './readings/readings-shape.ts'
 import { runShape } from './run/run-shape.ts'
@@ -28,7 +29,57 @@ export const publishedFormats = Object.keys(formats) as PublishedFormat[]
 export function publishedSchema(format: PublishedFormat): object {
   const { schema, title } = formats[format]
   const { $schema, ...rest } = z.toJSONSchema(schema, { io: 'input' })
-  return { $schema, $id: `urn:lapwise:${format}:1`, title, ...rest }
+  const { $defs = {}, ...bare } = rest
+  const [root, shapes] = withEditorLine(bare, $defs)
+  const described = { ...describeFields(format, root), ...describeAll(shapes) }
+  return { $schema, $id: `urn:lapwise:${format}:1`, title, ...described }
+}
+
+type Shape = z.core.JSONSchema.BaseSchema
+
+/** A schema of which a whole file may name its schema, so that an editor finds it. */
+function withEditorLine(root: Shape, $defs: Readonly<Record<string, Shape>>): [Shape, Readonly<Record<string, Shape>>] {
+  const open = (shape: Shape): Shape => ({ ...shape, properties: { $schema: { type: 'string' }, ...shape.properties } })
+  if (root.properties) return [open(root), $defs]
+  const ids = (root.oneOf ?? []).map(({ $ref }) => ($ref ?? '').replace('#/$defs/', ''))
+  return [
+    root,
+    Object.fromEntries(Object.entries($defs).map(([id, shape]) => [id, ids.includes(id) ? open(shape) : shape])),
+  ]
+}
+
+const describeAll = ($defs: Readonly<Record<string, object>>) => {
+  const described = Object.entries($defs).map(([id, schema]) => [id, describeFields(id, schema)])
+  return described.length === 0 ? {} : { $defs: Object.fromEntries(described) }
+}
+
+/** A schema with what each of its fields means, where the shape does not say it. `path` is that of the schema. */
+function describeFields<T>(path: string, schema: T): T {
+  if (Array.isArray(schema)) return schema.map((one) => describeFields(path, one)) as T
+  if (typeof schema !== 'object' || schema === null) return schema
+  const parts = Object.entries(schema).map(([key, part]) => [
+    key,
+    key === 'properties' && typeof part === 'object' ? describeProperties(path, part) : describeFields(path, part),
+  ])
+  return Object.fromEntries(parts)
+}
+
+const describeProperties = (path: string, properties: Readonly<Record<string, object | boolean>>) =>
+  Object.fromEntries(
+    Object.entries(properties).map(([name, schema]) => {
+      const at = `${path}.${name}`
+      const inside = describeFields(at, schema)
+      const said = descriptionOf(at)
+      if (typeof inside !== 'object' || 'description' in inside || said === undefined) return [name, inside]
+      return [name, { description: said, ...inside }]
+    }),
+  )
+
+/** The description whose key is the longest end of a path. */
+function descriptionOf(path: string): string | undefined {
+  const names = path.split('.')
+  const key = names.map((_, at) => names.slice(at).join('.')).find((end) => end in fieldDescriptions)
+  return key === undefined ? undefined : fieldDescriptions[key]
 }
 
 /** Path of the schema in the project, from its root. */

@@ -18,6 +18,15 @@ describe('readJson', () => {
     })
   })
 
+  test('passes over what tells an editor the schema, and nothing like it', () => {
+    const schema = z.strictObject({ a: z.unknown() })
+    expect(readJson('x.json', '{"$schema": "run.schema.json", "a": 1}', schema)).toEqual({ ok: true, value: { a: 1 } })
+    expect(problemsOf(schema, '{"$schema": 5, "a": {}}')).toEqual([
+      'x.json: ["$schema"]: expected no field named "$schema", found 5',
+    ])
+    expect(readJson('x.json', '{"a": {"$schema": "b"}}', schema)).toEqual({ ok: true, value: { a: { $schema: 'b' } } })
+  })
+
   test('says where a text stops being JSON', () => {
     expect(problemsOf(z.unknown(), '{\n  "a": 1,\n}')).toEqual([
       'x.json: line 3, column 1: expected a field name in double quotes, found }',

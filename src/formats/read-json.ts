@@ -19,7 +19,7 @@ export function readJson<T>(
   return parsed.ok ? checkShape(file, parsed.value, schema) : parsed
 }
 
-/** The value that `text` is the JSON of, or where it is none. */
+/** The value that `text` is the JSON of, or where it is none. By `$schema` a file tells an editor its schema, and nothing else. */
 export function parseJson(file: string, text: string): Result<unknown, readonly InputProblem[]> {
   const json = text.replace(/^\uFEFF/, '')
   const fault = findJsonFault(json)
@@ -27,7 +27,13 @@ export function parseJson(file: string, text: string): Result<unknown, readonly 
     const { line, column, expected, found } = fault
     return err([{ file, place: `line ${line}, column ${column}`, expected, found }])
   }
-  return ok(JSON.parse(json))
+  return ok(withoutSchema(JSON.parse(json)))
+}
+
+function withoutSchema(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || !('$schema' in value)) return value
+  const { $schema, ...rest } = value
+  return typeof $schema === 'string' ? rest : value
 }
 
 /** `raw` as a value that fits `schema`, or every problem found in it. */

@@ -14,12 +14,7 @@ import { day, listOf, ranged, rangedWhole } from '../range/ranged.ts'
  */
 export const sheetShape = once(() => {
   const text = z.string().check(z.minLength(1))
-  const slug = z
-    .string()
-    .check(
-      z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, form('slug')),
-      z.meta({ description: 'Lower-case letters and digits, joined by hyphens.' }),
-    )
+  const slug = z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, form('slug')))
   const whole = rangedWhole('sheetNumber')
   const notStated = z.literal('notStated')
   const inchesFromZero = sheetInchNumber.check(z.nonnegative())
