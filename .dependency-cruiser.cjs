@@ -19,6 +19,7 @@ const coreOrder = [
   'risk',
   'ranking',
   'drill',
+  'scene',
 ]
 const outerOrder = ['core', 'words', 'formats', 'protocol', 'drawing', 'documents', 'operations', 'store']
 const shells = ['server', 'web', 'cli']

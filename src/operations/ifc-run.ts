@@ -22,7 +22,7 @@ import type {
   IfcRun,
   IfcStation,
 } from '../formats/ifc/ifc-run.ts'
-import { drawnSizes } from '../formats/ifc/rail-shapes.ts'
+import { sizesInWords } from '../formats/ifc/rail-shapes.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
 import type { Print } from '../words/print.ts'
 import type { PlacedRun } from './place-run.ts'
@@ -107,7 +107,7 @@ function runProperties({ run: { run, model }, placed }: Source): readonly IfcPro
         ? 'of the road surface, extended with its cross slope'
         : 'the profile of the road is not known along the whole run: the ground is drawn level, at 0',
     ),
-    ...text('Drawn sizes', `${drawnSizes}; ${heightWords(model.system.railHeight.nominal)}`),
+    ...text('Drawn sizes', `${sizesInWords}; ${heightWords(model.system.railHeight.nominal)}`),
   ]
 }
 

@@ -1,7 +1,7 @@
+import { drawnSizes } from '../../core/scene/drawn-sizes.ts'
 import { point, polyline, rectangle } from '../draw.ts'
 import type { Drawing, Item } from '../drawing.ts'
 import { elevationLayers } from './elevation/elevation-layers.ts'
-import { drawnSizes } from './elevation/elevation-sizes.ts'
 import { endElevation, endPlaces } from './elevation/end-elevation.ts'
 import { postElevation } from './elevation/post-elevation.ts'
 import { railElevation } from './elevation/rail-elevation.ts'

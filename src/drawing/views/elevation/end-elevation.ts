@@ -1,9 +1,9 @@
 import type { FigureKind } from '../../../core/hardware/hardware-sheet.ts'
+import { drawnSizes } from '../../../core/scene/drawn-sizes.ts'
 import { group, line, point, polyline, rectangle } from '../../draw.ts'
 import type { Box, Item, Point } from '../../drawing.ts'
 import { type Range, railRange } from '../strip/frame.ts'
 import type { StripEnd, StripInput } from '../strip/strip-input.ts'
-import { drawnSizes } from './elevation-sizes.ts'
 import { railTopAt } from './rail-elevation.ts'
 
 /** Where the parts of an end lie, inches; `out` grows away from the run, from post 1 of the end. */
@@ -16,11 +16,6 @@ export interface EndPlaces {
   readonly cable: { readonly low: Point; readonly foot: Point; readonly high: Point }
 }
 
-/** Height of the cable's hole above finish grade as drawn: just above the highest stub. Common practice. */
-const cableHeight = 5.5
-/** First bolt of the cable anchor bracket from the centre of post 1, inches: a public answer on the trailing-end anchor. */
-const bracketAt = 49.25
-
 export function endPlaces(input: StripInput, which: 'first' | 'second'): EndPlaces {
   const { posts } = input.layout
   const postOne = (which === 'first' ? posts[0] : posts.at(-1))?.alongInches ?? 0
@@ -31,9 +26,9 @@ export function endPlaces(input: StripInput, which: 'first' | 'second'): EndPlac
     outward,
     railTop,
     cable: {
-      low: point(postOne + outward * 4, cableHeight),
-      foot: point(postOne - outward * 4, cableHeight),
-      high: point(postOne - outward * bracketAt, railTop - drawnSizes.beam / 2),
+      low: point(postOne + outward * 4, drawnSizes.cableHeight),
+      foot: point(postOne - outward * 4, drawnSizes.cableHeight),
+      high: point(postOne - outward * drawnSizes.bracketAt, railTop - drawnSizes.beam / 2),
     },
   }
 }
@@ -78,7 +73,12 @@ function endItems(input: StripInput, which: 'first' | 'second'): Item[] {
     items.push(
       rectangle(
         'ends',
-        { minX: cable.low.x - 0.6, maxX: cable.low.x + 0.6, minY: cableHeight - 4, maxY: cableHeight + 4 },
+        {
+          minX: cable.low.x - 0.6,
+          maxX: cable.low.x + 0.6,
+          minY: drawnSizes.cableHeight - 4,
+          maxY: drawnSizes.cableHeight + 4,
+        },
         'solid',
       ),
     )

@@ -1,5 +1,6 @@
 import type { SheetPost } from '../../../core/hardware/hardware-sheet.ts'
 import type { LayoutPost } from '../../../core/layout/layout.ts'
+import { drawnSizes } from '../../../core/scene/drawn-sizes.ts'
 import { exactLength, lengthIn } from '../../../core/units/exact-length.ts'
 import { circle, group, line, point, polyline, rectangle } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
@@ -7,7 +8,6 @@ import { runWords } from '../../words/run-words.ts'
 import type { Frame } from '../strip/frame.ts'
 import { postFacts } from '../strip/posts.ts'
 import type { StripInput } from '../strip/strip-input.ts'
-import { drawnSizes } from './elevation-sizes.ts'
 import { railTopAt } from './rail-elevation.ts'
 
 /** The post of the end unit's sheet; null in the run. */

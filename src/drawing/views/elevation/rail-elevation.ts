@@ -1,10 +1,11 @@
 import type { LayoutPanel, LayoutSplice } from '../../../core/layout/layout.ts'
+import { drawnRailTop, drawnSizes } from '../../../core/scene/drawn-sizes.ts'
 import { circle, group, line, point, rectangle } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { runWords } from '../../words/run-words.ts'
 import { type Frame, lengthLabel } from '../strip/frame.ts'
 import type { StripInput } from '../strip/strip-input.ts'
-import { drawnRailTop, drawnSizes, railHeightOf } from './elevation-sizes.ts'
+import { railHeightOf } from './elevation-sizes.ts'
 
 /** Depths below the top edge at which the corrugations turn, inches. */
 const ribs = [3, 6.125, 9.25] as const

@@ -1,10 +1,10 @@
 import type { EndSheet, SheetPost, SheetRule } from '../../../core/hardware/hardware-sheet.ts'
 import { contentOf, sheetText } from '../../../core/hardware/sheet-text.ts'
+import { drawnSizes } from '../../../core/scene/drawn-sizes.ts'
 import type { Print } from '../../../words/print.ts'
 import { point } from '../../draw.ts'
 import type { Point } from '../../drawing.ts'
 import { detailWords } from '../../words/detail-words.ts'
-import { drawnSizes } from '../elevation/elevation-sizes.ts'
 import type { EndPlaces } from '../elevation/end-elevation.ts'
 
 /** What the sheet says of one place of the end, with where to point. */
