@@ -1,6 +1,8 @@
-import { readFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { exampleFiles } from '../../scripts/example-files.ts'
 import { lapwise } from './lapwise.ts'
 
@@ -27,21 +29,46 @@ function sessions(page: string): readonly { readonly command: string; readonly s
   return found
 }
 
-test.each(sessions(textOf('README.md')))('README shows what $command prints', async ({ command, shown }) => {
-  expect(shown.length).toBeGreaterThan(5)
-  const { out } = await lapwise(root, command.split(' '))
-  const printed = out.split('\n')
-  let at = 0
-  for (const line of shown) {
-    // A line of "…" stands for lines left out, one within a line for some of its words.
-    if (line.trim() === '…') continue
-    const parts = line.split('…').map((part) => part.trim())
-    const next = printed.findIndex(
-      (one, i) => i >= at && (parts.length === 1 ? one === line : holdsInOrder(one, parts)),
-    )
-    expect(next, line).toBeGreaterThanOrEqual(0)
-    at = next + 1
-  }
+const pages = ['README.md', ...readdirSync(`${root}docs/guides`).map((name) => `docs/guides/${name}`)].filter(
+  (page) => sessions(textOf(page)).length > 0,
+)
+
+describe.each(pages)('%s', (page) => {
+  const shownIn = sessions(textOf(page))
+  let folder: string
+  // What a page writes, it writes beside the examples and goes on with.
+  beforeAll(() => {
+    folder = mkdtempSync(join(tmpdir(), 'lapwise-page-'))
+    symlinkSync(`${root}examples`, join(folder, 'examples'))
+  })
+  afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+  test.each(shownIn)('shows what $command prints', async ({ command, shown }) => {
+    const [words, into] = command.split(' > ')
+    const { code, out, said } = await lapwise(folder, words!.split(' '))
+    // 1 where a run is not acceptable, as the demo is.
+    expect([code, said]).toEqual([words!.startsWith('judge') ? 1 : 0, expect.any(String)])
+    if (into !== undefined) writeFileSync(join(folder, into), out)
+    const printed = out.split('\n')
+    let at = 0
+    for (const line of shown) {
+      // A line of "…" stands for lines left out, one within a line for some of its words.
+      if (line.trim() === '…') continue
+      const parts = line.split('…').map((part) => part.trim())
+      const next = printed.findIndex(
+        (one, i) => i >= at && (parts.length === 1 ? one === line : holdsInOrder(one, parts)),
+      )
+      expect(next, line).toBeGreaterThanOrEqual(0)
+      at = next + 1
+    }
+  })
+})
+
+test('README and the guides for designers and inspectors show what is printed', () => {
+  const lines = (page: string) => sessions(textOf(page)).reduce((sum, { shown }) => sum + shown.length, 0)
+  expect(lines('README.md')).toBeGreaterThan(5)
+  expect(lines('docs/guides/designer.md')).toBeGreaterThan(5)
+  expect(lines('docs/guides/inspector.md')).toBeGreaterThan(3)
 })
 
 function holdsInOrder(line: string, parts: readonly string[]): boolean {
