@@ -1,10 +1,8 @@
-import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { Layout } from '../../core/layout/layout.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 import { runToValue } from '../../formats/run/write-run.ts'
-import { type Shelf, shippedShelf } from '../../operations/sheet-shelf.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
-import { type Draft, itemsAt, unitsOf, valueAt, withValue } from '../form/draft.ts'
+import { type Draft, unitsOf, valueAt, withValue } from '../form/draft.ts'
 import { inUnits } from '../site/convert-units.ts'
 import { stationLike, stationNumber } from '../site/station-value.ts'
 
@@ -26,14 +24,6 @@ export function emptyDraft(name: string, units: 'us' | 'metric'): Draft {
     decisionRule: { kind: 'guard band', multiple: 1 },
     ...{ instruments: [], sheets: [] },
   }
-}
-
-/** The draft with the sheets of the shelf that it may come to use and that do not ship; those that it holds stay. */
-export function withSheetsOf(shelf: Shelf, draft: Draft): Draft {
-  const held = itemsAt(draft, 'sheets') as readonly HardwareSheet[]
-  const ids = new Set(held.map(({ id }) => id))
-  const own = [...shelf.values()].filter((sheet) => !ids.has(sheet.id) && shippedShelf.get(sheet.id) !== sheet)
-  return own.length === 0 ? draft : { ...draft, sheets: [...held, ...own] }
 }
 
 /** The run with the layout that was chosen among those that it can have: `isBest` where it is the one that it gets unasked. */

@@ -8,7 +8,8 @@ import { type Shelf, sheetShelf, shippedShelf } from '../../operations/sheet-she
 import type { Draft } from '../form/draft.ts'
 import { fieldsOf } from '../form/form-section.ts'
 import { placeProblems } from '../form/place-problems.ts'
-import { draftOfRun, emptyDraft, runInUnits, withSheetsOf } from './run-draft.ts'
+import { withSheetsOf } from '../form/with-sheets-of.ts'
+import { draftOfRun, emptyDraft, runInUnits } from './run-draft.ts'
 import { runSections } from './run-sections.ts'
 
 const root = new URL('../../../', import.meta.url)

@@ -1,15 +1,19 @@
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { nameOf } from '../../core/hardware/sheet-text.ts'
-import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import type { Shelf } from '../../operations/sheet-shelf.ts'
 import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from '../form/draft.ts'
 import { type FormField, fieldMaker } from '../form/form-field.ts'
+import { withSheetsOf } from '../form/with-sheets-of.ts'
 import { say } from '../messages.ts'
 import { longOf, words } from './words.ts'
 
-export function hardwareFields(draft: Draft): readonly FormField[] {
+const sheetPlaces = { system: 'hardware.system', approach: 'barrier.approachEnd', departure: 'barrier.departureEnd' }
+
+export function hardwareFields(draft: Draft, shelf: Shelf): readonly FormField[] {
   const { fields, choices, form } = words()
   const { field, choice } = fieldMaker(draft)
-  const sheets = [...shippedSheets, ...(itemsAt(draft, 'sheets') as readonly HardwareSheet[])]
+  const held = itemsAt(draft, 'sheets') as readonly HardwareSheet[]
+  const sheets = [...new Map([...shelf, ...held.map((one) => [one.id, one] as const)]).values()]
   const sheet = (place: string, label: string, isSystem: boolean): FormField => {
     const chosen = textOf(valueAt(draft, place))
     const named = sheets
@@ -19,13 +23,19 @@ export function hardwareFields(draft: Draft): readonly FormField[] {
     return choice(place, label, Object.fromEntries([...named, ...unknown]), { isOptional: true })
   }
   return [
-    sheet('hardware.system', fields.system, true),
-    sheet('barrier.approachEnd', fields.approachEnd, false),
-    sheet('barrier.departureEnd', fields.departureEnd, false),
+    sheet(sheetPlaces.system, fields.system, true),
+    sheet(sheetPlaces.approach, fields.approachEnd, false),
+    sheet(sheetPlaces.departure, fields.departureEnd, false),
     choice('hardware.spacing', fields.spacing, choices.spacing),
     choice('hardware.work', fields.work, choices.work, { isOptional: true }),
     field('hardware.letting', fields.letting, { kind: 'date', isOptional: true }),
   ]
+}
+
+/** The draft with those of this device's own sheets that it names: a site is complete without the shelf that it was made on. */
+export function withNamedSheets(shelf: Shelf, draft: Draft): Draft {
+  const named = Object.values(sheetPlaces).map((place) => textOf(valueAt(draft, place)))
+  return withSheetsOf(new Map([...shelf].filter(([id]) => named.includes(id))), draft)
 }
 
 export function groundFields(draft: Draft): readonly FormField[] {

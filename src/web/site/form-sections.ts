@@ -1,3 +1,4 @@
+import type { Shelf } from '../../operations/sheet-shelf.ts'
 import { type Draft, itemsAt, textOf, unitsOf, valueAt, withValue } from '../form/draft.ts'
 import { type FormField, fieldMaker } from '../form/form-field.ts'
 import type { FormSection } from '../form/form-section.ts'
@@ -7,7 +8,7 @@ import { drivewayList, hazardList } from './form-lists.ts'
 import { longOf, type SiteSection, words } from './words.ts'
 
 /** The form of `draft`: which fields there are depends on what it says. */
-export function sectionsOf(draft: Draft): readonly FormSection[] {
+export function sectionsOf(draft: Draft, shelf: Shelf): readonly FormSection[] {
   const section = (
     id: SiteSection,
     fields: readonly FormField[],
@@ -22,7 +23,7 @@ export function sectionsOf(draft: Draft): readonly FormSection[] {
     section('clearZone', clearZoneFields(draft)),
     section('hazards', [sideField(draft)], { list: hazardList(draft) }),
     section('barrier', barrierFields(draft)),
-    section('hardware', hardwareFields(draft)),
+    section('hardware', hardwareFields(draft, shelf)),
     section('ground', groundFields(draft), { isMain: false }),
     section('beside', besideFields(draft), { isMain: false }),
     section('driveways', [], { isMain: false, list: drivewayList(draft) }),

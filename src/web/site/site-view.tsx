@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Site } from '../../core/site/site.ts'
 import '../style/site.css'
 import type { RunSource } from '../data/run-source.ts'
+import { useShelf } from '../data/use-shelf.ts'
 import { Attention } from '../form/attention.tsx'
 import { type Draft, textOf, unitsOf, valueAt } from '../form/draft.ts'
 import { fieldsOf } from '../form/form-section.ts'
@@ -11,10 +12,12 @@ import { type Swept, SweptNote } from '../form/swept.tsx'
 import { useEachFrame } from '../form/use-each-frame.ts'
 import { language } from '../language.ts'
 import { m } from '../messages.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
 import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { useMedia, wide } from '../parts/use-media.ts'
 import { runsPath } from '../route.ts'
 import { ChecksPane } from './checks-pane.tsx'
+import { withNamedSheets } from './form-hardware.ts'
 import { sectionsOf } from './form-sections.ts'
 import { keepDraft, keptDraft } from './kept-draft.ts'
 import { NeedPane } from './need-pane.tsx'
@@ -38,15 +41,17 @@ export function SiteView({ source }: { readonly source: RunSource }) {
   const [swept, setSwept] = useState<Swept | null>(null)
   const isWide = useMedia(wide)
   const settled = useEachFrame(draft)
+  const { own, shelf, again } = useShelf(source)
+  const asked = useMemo(() => withNamedSheets(shelf, settled), [shelf, settled])
   // Frame by frame, so that the page answers while it is built.
   const built = useFrameByFrame(stages.length, 1)
   const has = (stage: (typeof stages)[number]): boolean => built > stages.indexOf(stage)
   const isSolved = has('site')
-  const solved = useMemo(() => (isSolved ? solveSite(settled) : unsolved), [settled, isSolved])
+  const solved = useMemo(() => (isSolved ? solveSite(asked) : unsolved), [asked, isSolved])
   const results = has('sum') ? (solved.results?.() ?? null) : null
   const drawn = useRef<{ readonly site: Site; readonly draft: Draft } | null>(null)
   if (solved.site !== null) drawn.current = { site: solved.site, draft: settled }
-  const sections = useMemo(() => sectionsOf(draft), [draft, language()])
+  const sections = useMemo(() => sectionsOf(draft, shelf), [draft, shelf, language()])
   const fields = fieldsOf(sections)
   const problems = placeProblems(
     solved.problems,
@@ -74,7 +79,8 @@ export function SiteView({ source }: { readonly source: RunSource }) {
           <h1>{words().title}</h1>
         </div>
         <p class="hint">{words().how}</p>
-        <SiteActions source={source} draft={draft} results={has('sum') ? results : 'to come'} sweep={sweep} />
+        <SiteActions source={source} draft={asked} results={has('sum') ? results : 'to come'} sweep={sweep} />
+        {own.state === 'failed' && <TroubleNote title={m.check.noOwnSheets} trouble={own.trouble} again={again} />}
         <SweptNote
           swept={swept}
           back={(before) => {
