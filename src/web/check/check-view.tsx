@@ -8,7 +8,7 @@ import type { RunSource } from '../data/run-source.ts'
 import { useShelf } from '../data/use-shelf.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { OwnSheets } from '../transfer/own-sheets.tsx'
+import { shelfPath } from '../route.ts'
 import { CountPieces } from './count-pieces.tsx'
 import { type End, PickSystem, PickUnit } from './pick-hardware.tsx'
 import { OpposingTraffic, PickScope, type Scope } from './pick-scope.tsx'
@@ -40,7 +40,11 @@ export function CheckView({ source }: { readonly source: RunSource }) {
     <section class="sheet checking">
       <Next source={source} atHand={atHand} said={said} also={also} back={back} />
       {own.state === 'failed' && <TroubleNote title={m.check.noOwnSheets} trouble={own.trouble} again={again} />}
-      {said.end === undefined && own.state === 'loaded' && <OwnSheets source={source} own={own.value} />}
+      {said.end === undefined && (
+        <p class="hint">
+          {m.check.isMissing} <a href={shelfPath}>{m.check.toShelf}</a>
+        </p>
+      )}
     </section>
   )
 }

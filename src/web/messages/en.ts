@@ -137,6 +137,8 @@ export const en = {
     notSaid: 'not said',
     provesNothing: 'An end alone proves nothing about shielding: need and rest of the run stay not proven.',
     begin: 'Begin to look',
+    isMissing: 'It has a sheet that is not here?',
+    toShelf: 'Put it on the shelf',
     noOwnSheets: 'The sheets of this device cannot be read; those that ship are shown.',
     notBegun: 'The run could not be begun.',
   },

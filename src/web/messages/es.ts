@@ -148,6 +148,8 @@ export const es: Messages = {
     notSaid: 'sin decir',
     provesNothing: 'Un extremo solo no prueba que proteja: la necesidad y el resto del tramo quedan sin probar.',
     begin: 'Empezar a mirar',
+    isMissing: '¿Tiene una ficha que no está aquí?',
+    toShelf: 'Ponerla en el estante',
     noOwnSheets: 'No se pueden leer las fichas de este dispositivo; se muestran las que vienen con el programa.',
     notBegun: 'No se pudo empezar el tramo.',
   },

@@ -9,11 +9,12 @@ const named = (page: Page, name: string | RegExp): Locator => page.getByRole('bu
 const file = new URL('../../cases/added-sheet/invented-terminal-31.json', import.meta.url)
 const asFile = (text: string) => ({ name: 'terminal.json', mimeType: 'application/json', buffer: Buffer.from(text) })
 
-test('a sheet of an agency is put on the shelf of a phone, and a run is checked by it', {
+test('a sheet of an agency is put on the shelf of a phone; a run is checked by it, and a site planned with it', {
   tag: '@both',
 }, async ({ page }) => {
   const text = readFileSync(file, 'utf8')
   await page.goto(`${server.address}/check`)
+  await page.getByRole('link', { name: 'Put it on the shelf' }).click()
   await page.getByText('Hardware sheets of this device').click()
   const chosen = page.getByLabel('Put a sheet on the shelf from its file')
   await chosen.setInputFiles(asFile(text.replace('"terminal"', '"gate"')))
@@ -24,10 +25,20 @@ test('a sheet of an agency is put on the shelf of a phone, and a run is checked 
   await expectAccessible(page)
   await expectNoSidewaysScroll(page)
   const name = (JSON.parse(text) as { readonly name: string }).name
-  await page.reload()
+  await page.goto(`${server.address}/check`)
   await named(page, name).click()
   await named(page, 'This end only: traffic comes').click()
   await named(page, 'Begin to look').click()
   await page.getByRole('link', { name: /^Next unread/ }).click()
   await expect(page.locator('#must')).toBeVisible()
+
+  await page.goto(`${server.address}/need`)
+  const hardware = page.locator('details:not([open]) > summary').filter({ hasText: /^Hardware/ })
+  await hardware.click()
+  await page.locator('#field-barrier-approachEnd').selectOption({ label: name })
+  await named(page, 'Make the run').click()
+  await expect(page).toHaveURL(/[/]runs[/].*[/]layout$/)
+  await page.goto(page.url().replace(/layout$/, 'edit'))
+  await hardware.click()
+  await expect(page.getByRole('radio', { name, exact: true }).first()).toBeChecked()
 })

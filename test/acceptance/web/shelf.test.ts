@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises'
 import { expect, type Locator, type Page, test } from '@playwright/test'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
 import { openPage, openReading, readLength } from './offline-device.ts'
@@ -71,6 +72,11 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await expect(page.getByText('No run on this device holds it')).toBeVisible()
   await button(page, 'Save as an edition').click()
   await expect(page.getByRole('heading', { name: 'What saving does' })).toHaveCount(0)
+  const made = page.waitForEvent('download')
+  await button(page, 'List to confirm, as PDF').click()
+  const list = await made
+  expect(list.suggestedFilename()).toBe(`${id}-2.pdf`)
+  expect((await readFile(await list.path())).subarray(0, 5).toString()).toBe('%PDF-')
 
   // A run holds that edition by content, and is inspected by it.
   await page.goto(server.address)
@@ -100,6 +106,19 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await expect(touched).toContainText('not acceptable')
   await expect(page.locator('.run-form-beside [data-statement="railHeight"]')).toContainText('28 in to 32 in')
   await expectNoSidewaysScroll(page)
+
+  // Tried on a copy, which holds the edition before anybody saved it, and none of the readings.
+  await touched.getByRole('button', { name: 'Try it on a copy' }).click()
+  await expect(page).toHaveURL(/[/]runs[/].*[/]layout$/)
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('County road, north, tried with edition 3')
+  const copy = new URL(page.url()).pathname.split('/')[2]!
+  expect(copy).not.toBe(run)
+  await openReading(page, server.address, copy, 'post-1/rail-height')
+  await expect(page.getByText('28 in to 32 in').first()).toBeVisible()
+  await page.goto(`${server.address}/runs/${copy}/readings`)
+  await expect(page.getByText('Nothing was read yet.')).toBeVisible()
+  await page.goto(`${server.address}/shelf/${id}/edit`)
+  await expect(page.getByLabel('Rail height: at least')).toHaveValue('28')
   await button(page, 'Save as an edition').click()
   await page.goto(`${server.address}/shelf/${id}`)
   // What was confirmed and is changed is confirmed no longer.
@@ -114,4 +133,19 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await expect(statement(page, 'railHeight').locator('td').nth(0)).toContainText('28 in to 32 in, 31 in nominal')
   await expect(statement(page, 'railHeight').locator('td').nth(1)).toContainText('30 1/2 in to 32 in, 31 in nominal')
   await expect(page.locator('[data-statement]')).toHaveCount(1)
+
+  // The run by its form and by its visits: it goes into a project, and its reading is found by what was read.
+  await page.goto(`${server.address}/runs/${run}/edit`)
+  await page.getByLabel('Project').fill('Bridges of 2026')
+  await page.getByLabel('Why the run is changed').fill('it is let with the bridges')
+  await button(page, 'Save as a version').click()
+  await expect(page.getByRole('heading', { name: 'Why so' })).toBeVisible()
+  await page.goto(`${server.address}/runs/${run}/readings`)
+  await expect(page.locator('.visits summary')).toContainText('R. Quist')
+  await page.getByLabel('Search place, word, number or who').fill('30 in')
+  await expect(page.locator('.visits .past-reading')).toHaveCount(1)
+  await page.getByLabel('Search place, word, number or who').fill('nobody')
+  await expect(page.getByText('No reading is like that.')).toBeVisible()
+  await page.goto(server.address)
+  await expect(page.getByRole('heading', { name: 'Bridges of 2026' })).toBeVisible()
 })
