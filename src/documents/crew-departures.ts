@@ -2,6 +2,7 @@ import type { LayoutPanel, LayoutPost, OmittedPost } from '../core/layout/layout
 import type { RunModel } from '../core/requirements/run-model.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
+import { theirNames } from '../words/their-names.ts'
 import { groupBy } from './group-by.ts'
 import { alongText, numberedText } from './places-text.ts'
 import { postKind } from './post-kind.ts'
@@ -37,14 +38,14 @@ function standingParts({ layout, first, second }: RunModel, print: Print): strin
 
 function leftOut(run: RunFile, { layout }: RunModel, print: Print): string[] {
   const words = documentWords(print).crewSheet
-  return layout.omitted.map(({ alongInches, obstruction, rule }) => {
+  return layout.omitted.map(({ alongInches, obstructions, rule }) => {
     const before = layout.posts.findLast((post) => post.alongInches < alongInches)
     const after = layout.posts.find((post) => post.alongInches > alongInches)
     const gap =
       before === undefined || after === undefined
         ? ''
         : ` ${words.gap(before.number, after.number, alongText(run, after.alongInches - before.alongInches))}`
-    return `${words.noPost(alongText(run, alongInches), print.theirs(obstruction), rule)}${gap}`
+    return `${words.noPost(alongText(run, alongInches), theirNames(obstructions, print), rule)}${gap}`
   })
 }
 

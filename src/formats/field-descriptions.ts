@@ -227,7 +227,7 @@ export const fieldDescriptions: Readonly<Record<string, string>> = {
   nested: 'Whether its rail is doubled.',
   'splices.at': 'Where it lies.',
   'splices.position': 'At a post, or midway between two.',
-  'omitted.obstruction': 'What is there.',
+  'omitted.obstruction': 'What is there; where several things are, the name of each.',
   'omitted.rule': 'The rule of the sheet by which it may be left out.',
   'earlier.id': 'Id of that version.',
 

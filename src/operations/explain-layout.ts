@@ -37,9 +37,9 @@ const changed = ({ posts }: Layout, request: LayoutRequest): readonly LayoutReas
 /** What a gap would need if a curb stood before the rail, where nobody said whether one does. */
 function onCurbCondition(layout: Layout, { system, curb }: LayoutRequest): readonly LayoutReason[] {
   if (curb !== undefined) return []
-  return gapsThatDependOnCurb(layout, system).map(({ obstruction, doubled }) => ({
+  return gapsThatDependOnCurb(layout, system).map(({ obstructions, doubled }) => ({
     kind: 'gap as without curb',
-    ...{ obstruction, doubledInches: doubled },
+    ...{ obstructions, doubledInches: doubled },
   }))
 }
 

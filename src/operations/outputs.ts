@@ -9,6 +9,7 @@ import { remedyOf } from '../core/verdicts/saying.ts'
 import { setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Verdict } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
+import { theirNames } from '../words/their-names.ts'
 import { explainLayout } from './explain-layout.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import type { LaidOut } from './lay-out-run.ts'
@@ -18,7 +19,7 @@ import type { RequiredRun } from './require-by.ts'
 export function layoutOutput(laid: LaidOut, print: Print) {
   return {
     runs: laid.layouts.map((layout) => ({
-      ...pieces(layout),
+      ...pieces(layout, print),
       why: explainLayout(layout, laid.request).map(print.say),
     })),
     more: laid.more,
@@ -26,7 +27,7 @@ export function layoutOutput(laid: LaidOut, print: Print) {
   }
 }
 
-function pieces(layout: Layout) {
+function pieces(layout: Layout, print: Print) {
   return {
     postOneAtInches: layout.postOneAtInches,
     countsFromInches: layout.countsFromInches,
@@ -49,7 +50,11 @@ function pieces(layout: Layout) {
       nested,
     })),
     splices: layout.splices.map(({ number, alongInches, position }) => ({ number, alongInches, position })),
-    omitted: layout.omitted,
+    omitted: layout.omitted.map(({ alongInches, obstructions, rule }) => ({
+      alongInches,
+      obstruction: theirNames(obstructions, print),
+      rule,
+    })),
     score: layout.score,
   }
 }
@@ -58,7 +63,7 @@ function pieces(layout: Layout) {
 export function requirementsOutput(required: RequiredRun, print: Print) {
   return {
     run: required.run.name,
-    layout: pieces(required.model.layout),
+    layout: pieces(required.model.layout, print),
     requirements: required.requirements.map((one) => requirementOutput(one, print)),
   }
 }

@@ -1,3 +1,4 @@
+import type { Obstructed } from '../core/layout/layout.ts'
 import type { Refusal } from '../core/layout/refusal.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 
@@ -12,7 +13,7 @@ export function placeOfRefusal(refusal: Refusal, run: RunFile): string {
     case 'splice on omitted post':
     case 'post at reduced spacing obstructed':
     case 'nested rail in unit':
-      return obstructionAt(run, refusal.obstruction)
+      return obstructionAt(run, refusal.obstructions)
     case 'gaps too near':
       return obstructionAt(run, refusal.second)
     case 'not stated at a curb':
@@ -44,9 +45,9 @@ export function placeOfRefusal(refusal: Refusal, run: RunFile): string {
   }
 }
 
-/** Gaps of several obstructions are named by all of them; the first of these is shown. */
-function obstructionAt({ obstructions }: RunFile, name: string): string {
-  const at = obstructions.findIndex((one) => name === one.name || name.split(' and ').includes(one.name))
+/** Of several obstructions in the way of one gap the first of the file is shown. */
+function obstructionAt({ obstructions }: RunFile, inTheWay: Obstructed): string {
+  const at = obstructions.findIndex(({ name }) => inTheWay.includes(name))
   return at < 0 ? 'obstructions' : `obstructions[${at}].from`
 }
 

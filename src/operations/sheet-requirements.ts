@@ -81,7 +81,7 @@ function gapLayout(system: LongitudinalSheet, rule: OmissionRule): Layout {
   })
   const omitted = layout.posts
     .slice(gap.from, gap.to + 1)
-    .map(({ alongInches }) => ({ alongInches, obstruction: '…', rule: rule.kind }))
+    .map(({ alongInches }) => ({ alongInches, obstructions: ['…'], rule: rule.kind }))
   const spaces = posts.slice(1).map((after, i) => ({
     ...{ id: `space-${i + 1}`, number: i + 1 },
     ...{ fromInches: posts[i]!.alongInches, toInches: after.alongInches },

@@ -17,7 +17,7 @@ describe('why a layout is refused, or is as it is', () => {
       "Flared cable-anchored terminal, 31 in joined as it is: splice would fall midway between posts 8 and 9, and this system's splices lie at posts",
     ],
     [
-      { kind: 'too many posts obstructed', obstruction: 'the culvert', posts: 5, most: 3, firstPost: 9 },
+      { kind: 'too many posts obstructed', obstructions: ['the culvert'], posts: 5, most: 3, firstPost: 9 },
       'the culvert: 5 posts from post 9 on cannot stand, and the sheet lets at most 3 in a row be left out or moved',
     ],
     [
@@ -52,8 +52,14 @@ describe('why a layout is refused, or is as it is', () => {
     expect(english(null).say(saying)).toBe(text)
   })
 
+  it('obstructions of one gap are joined by the word of the language, whatever stands in their names', () => {
+    const saying = { kind: 'splice on omitted post', obstructions: ['pipe and valve', 'a pit'] } as const
+    expect(english(null).say(saying)).toMatch(/^pipe and valve and a pit: /)
+    expect(spanish(null).say(saying)).toMatch(/^pipe and valve y a pit: /)
+  })
+
   it('an obstruction keeps its name, though it is a word of the trade with a length in it', () => {
-    const saying = { kind: 'splice on omitted post', obstruction: 'post of the 6 ft fence' } as const
+    const saying = { kind: 'splice on omitted post', obstructions: ['post of the 6 ft fence'] } as const
     expect(spanish('metric').say(saying)).toBe(
       'post of the 6 ft fence: un empalme caería en un poste que se omite o se mueve',
     )

@@ -32,7 +32,7 @@ export function buildLayout(system: LongitudinalSheet, pieces: ChosenPieces): La
       posts.map(({ at }) => at - zero),
       system,
     ),
-    omitted: plan.omitted.map(({ at, obstruction, rule }) => ({ alongInches: inchesOf(at - zero), obstruction, rule })),
+    omitted: plan.omitted.map(({ at, ...post }) => ({ alongInches: inchesOf(at - zero), ...post })),
     postOneAtInches: inchesOf(frame.origin + zero),
     countsFromInches: counts(frame.first, (from) => from),
     countsToInches: counts(frame.second, (from) => frame.length - from),

@@ -71,7 +71,7 @@ export function refuseDivided(
       if (next < to && next <= stretch.to) {
         return {
           kind: 'post at reduced spacing obstructed',
-          obstruction: obstruction.name,
+          obstructions: [obstruction.name],
           spacing: spacingOf(stretch.into),
         }
       }

@@ -120,7 +120,7 @@ describe('spaces that are divided', () => {
       [749.9375, 760],
     ] as const)
       expect(obstructed(from, to)).toEqual([
-        { kind: 'post at reduced spacing obstructed', obstruction: 'a pipe', spacing: 'half' },
+        { kind: 'post at reduced spacing obstructed', obstructions: ['a pipe'], spacing: 'half' },
       ])
   })
 })

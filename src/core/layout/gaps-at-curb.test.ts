@@ -17,18 +17,25 @@ it('rail over a gap is doubled at a curb by what the sheet says of one, and othe
 
 it('a gap hangs on the curb where a curb would change it; the posts left out for one thing are one gap', () => {
   const omitted = [
-    { alongInches: 75, obstruction: 'a', rule: 'long span' },
-    { alongInches: 150, obstruction: 'a', rule: 'long span' },
-    { alongInches: 1500, obstruction: 'b', rule: 'single' },
-    { alongInches: 3000, obstruction: 'c', rule: 'long span' },
+    { alongInches: 75, obstructions: ['a'], rule: 'long span' },
+    { alongInches: 150, obstructions: ['a'], rule: 'long span' },
+    { alongInches: 1500, obstructions: ['b'], rule: 'single' },
+    { alongInches: 3000, obstructions: ['c', 'd'], rule: 'long span' },
+    { alongInches: 3075, obstructions: ['c', 'd'], rule: 'long span' },
+    { alongInches: 4500, obstructions: ['c', 'e'], rule: 'long span' },
   ]
   const gaps = gapsThatDependOnCurb({ omitted } as unknown as Layout, system)
   expect(
-    gaps.map(({ obstruction, omitted: posts, doubled }) => [obstruction, posts.map((one) => one.alongInches), doubled]),
+    gaps.map(({ obstructions, omitted: posts, doubled }) => [
+      obstructions.join('+'),
+      posts.map((one) => one.alongInches),
+      doubled,
+    ]),
   ).toEqual([
     ['b', [1500], 450],
     ['a', [75, 150], null],
-    ['c', [3000], null],
+    ['c+d', [3000, 3075], null],
+    ['c+e', [4500], null],
   ])
   const alike = { ...single, nestedAtCurb: { ...(single.nestedAtCurb as { inches: number }), inches: 0 } }
   expect(

@@ -1,5 +1,5 @@
 import type { LongitudinalSheet, OmissionRule } from '../hardware/hardware-sheet.ts'
-import type { CurbBefore, Layout, OmittedPost } from './layout.ts'
+import type { CurbBefore, Layout, Obstructed, OmittedPost } from './layout.ts'
 
 /** Rail that `rule` doubles round its gap, inches; null where the sheet does not say what holds at a curb. */
 export function doubledRail(rule: OmissionRule, curb: CurbBefore | undefined): number | null {
@@ -9,7 +9,7 @@ export function doubledRail(rule: OmissionRule, curb: CurbBefore | undefined): n
 
 /** A gap that would need something else if a curb stood before the rail. */
 export interface GapByCurb {
-  readonly obstruction: string
+  readonly obstructions: Obstructed
   readonly omitted: readonly OmittedPost[]
   readonly rule: OmissionRule
   /** Rail that is doubled at a curb, inches; null where the sheet does not allow the gap there. */
@@ -25,10 +25,13 @@ export function gapsThatDependOnCurb({ omitted }: Layout, system: LongitudinalSh
     for (const post of omitted) {
       if (post.rule !== rule.kind) continue
       const last = gaps.at(-1)
-      if (last?.rule === rule && last.obstruction === post.obstruction)
+      if (last?.rule === rule && isSame(last.obstructions, post.obstructions))
         gaps[gaps.length - 1] = { ...last, omitted: [...last.omitted, post] }
-      else gaps.push({ obstruction: post.obstruction, omitted: [post], rule, doubled })
+      else gaps.push({ obstructions: post.obstructions, omitted: [post], rule, doubled })
     }
   }
   return gaps
 }
+
+const isSame = (some: Obstructed, others: Obstructed): boolean =>
+  some.length === others.length && some.every((name, i) => name === others[i])

@@ -1,7 +1,7 @@
 import type { OmissionRule } from '../hardware/hardware-sheet.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
 import type { PostKind, PostThatStands } from './kind-of-post.ts'
-import type { AsCounted, UnknownEnd } from './layout.ts'
+import type { AsCounted, Obstructed, UnknownEnd } from './layout.ts'
 import type { Refusal } from './refusal.ts'
 
 /** What is said of a layout. Names of obstructions are a person's words, names of sheets and posts the sheet's. */
@@ -19,11 +19,11 @@ export type LayoutReason =
   | {
       readonly kind: 'post left out'
       readonly alongInches: number
-      readonly obstruction: string
+      readonly obstructions: Obstructed
       readonly rule: OmissionRule['kind']
     }
   /** `doubledInches` null where the sheet does not allow the gap at a curb. */
-  | { readonly kind: 'gap as without curb'; readonly obstruction: string; readonly doubledInches: number | null }
+  | { readonly kind: 'gap as without curb'; readonly obstructions: Obstructed; readonly doubledInches: number | null }
   | { readonly kind: 'post moved along rail'; readonly post: number }
   | { readonly kind: 'post of special kind'; readonly post: number; readonly of: PostKind }
   | {

@@ -49,9 +49,12 @@ export interface LayoutSplice {
   readonly unit: Unit
 }
 
+/** Names of what is in the way of one gap, as somebody wrote them; of a layout chosen long ago one text names them all. */
+export type Obstructed = readonly string[]
+
 export interface OmittedPost {
   readonly alongInches: number
-  readonly obstruction: string
+  readonly obstructions: Obstructed
   readonly rule: OmissionRule['kind']
 }
 

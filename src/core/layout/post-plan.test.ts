@@ -37,7 +37,7 @@ function solve(of: LongitudinalSheet, obstructions: readonly Obstruction[], chan
   return { layout: layout as Layout | undefined, refused: solved.value.refused() }
 }
 const omitted = (...of: Parameters<typeof solve>) =>
-  solve(...of).layout?.omitted.map(({ alongInches, obstruction }) => [alongInches, obstruction])
+  solve(...of).layout?.omitted.map(({ alongInches, obstructions }) => [alongInches, ...obstructions])
 const refusals = (kind: Refusal['kind'], ...of: Parameters<typeof solve>) =>
   solve(...of).refused.filter((one) => one.kind === kind)
 
@@ -45,10 +45,10 @@ describe('posts that are left out', () => {
   it('are those strictly inside an obstruction, named by all that are in the way of one gap', () => {
     expect(omitted(leavingOut(), [pipe('a', 1500)])).toEqual([[1500, 'a']])
     expect(omitted(leavingOut(), [stuck('a', 1500, 1510), stuck('b', 1490, 1500)])).toEqual([])
-    expect(omitted(leavingOut(), [pipe('a', 1500), stuck('b', 1490, 1510)])).toEqual([[1500, 'a and b']])
+    expect(omitted(leavingOut(), [pipe('a', 1500), stuck('b', 1490, 1510)])).toEqual([[1500, 'a', 'b']])
     expect(omitted(leavingOut(), [pipe('a', 1500), pipe('b', 1575)])).toEqual([
-      [1500, 'a and b'],
-      [1575, 'a and b'],
+      [1500, 'a', 'b'],
+      [1575, 'a', 'b'],
     ])
     expect(omitted(leavingOut(), [pipe('b', 2400), pipe('a', 1500)])).toEqual([
       [1500, 'a'],
@@ -59,7 +59,7 @@ describe('posts that are left out', () => {
   it('are at most as many in a row as a rule allows; the first of them is told by its number', () => {
     expect(refusals('too many posts obstructed', leavingOut(), [stuck('a', 1490, 1600)])).toEqual([])
     expect(refusals('too many posts obstructed', leavingOut(), [stuck('a', 1490, 1660)])).toEqual([
-      { kind: 'too many posts obstructed', obstruction: 'a', posts: 3, most: 2, firstPost: 21 },
+      { kind: 'too many posts obstructed', obstructions: ['a'], posts: 3, most: 2, firstPost: 21 },
     ])
   })
 
@@ -68,7 +68,7 @@ describe('posts that are left out', () => {
       refusals('gaps too near', leavingOut({ leastToNextGap }), [pipe('a', 600), pipe('b', at)])
     // From 675 to the post before the next gap.
     expect(near(1350)).toEqual([])
-    expect(near(1275)).toEqual([{ kind: 'gaps too near', first: 'a', second: 'b', have: 525, least: 600 }])
+    expect(near(1275)).toEqual([{ kind: 'gaps too near', first: ['a'], second: ['b'], have: 525, least: 600 }])
     expect(near(1200, 450)).toEqual([])
     expect(near(1200, 451)).toMatchObject([{ have: 450, least: 451 }])
     expect(near(750, 'notStated')).toEqual([])
@@ -105,7 +105,7 @@ describe('special posts beside a gap', () => {
     expect(places(two, [pipe('a', 600)])).toEqual([450, 525, 675, 750])
     expect(places(two, [pipe('a', 225)])).toEqual([75, 150, 300, 375])
     expect(unfit(two, [pipe('a', 150)])).toEqual([
-      { kind: 'special posts do not fit', obstruction: 'a', rule: 'single', each: 2 },
+      { kind: 'special posts do not fit', obstructions: ['a'], rule: 'single', each: 2 },
     ])
     expect(places(two, [pipe('a', 2775)])).toEqual([2625, 2700, 2850, 2925])
     expect(unfit(two, [pipe('a', 2850)])).toHaveLength(1)
@@ -125,7 +125,7 @@ describe('special posts beside a gap', () => {
   it('of two gaps are never the same one', () => {
     expect(places(two, [pipe('a', 600), pipe('b', 975)])).toEqual([450, 525, 675, 750, 825, 900, 1050, 1125])
     expect(unfit(two, [pipe('a', 600), pipe('b', 900)])).toEqual([
-      { kind: 'special posts do not fit', obstruction: 'b', rule: 'single', each: 2 },
+      { kind: 'special posts do not fit', obstructions: ['b'], rule: 'single', each: 2 },
     ])
   })
 
@@ -151,7 +151,7 @@ describe('a gap near an end unit', () => {
     // 1050 - 450 = 600 before it, 2250 + 600 = 2850 after it.
     expect(least(600, 1050)).toEqual([])
     expect(least(600, 975)).toEqual([
-      { kind: 'too near the end unit', obstruction: 'a', rule: 'single', have: 525, least: 600 },
+      { kind: 'too near the end unit', obstructions: ['a'], rule: 'single', have: 525, least: 600 },
     ])
     expect(least(600, 2250)).toEqual([])
     expect(least(600, 2325)).toMatchObject([{ have: 525, least: 600 }])
@@ -174,7 +174,7 @@ describe('a gap near an end unit', () => {
       refusals('nested rail in unit', leavingOut({ nestedInches: 600 }), [pipe('a', at)], ends)
     // The terminal's own panels end at 450 in: 300 in on each side of 750 reach to there.
     expect(doubled(750)).toEqual([])
-    expect(doubled(675)).toMatchObject([{ kind: 'nested rail in unit', obstruction: 'a', nested: 600 }])
+    expect(doubled(675)).toMatchObject([{ kind: 'nested rail in unit', obstructions: ['a'], nested: 600 }])
   })
 })
 
@@ -222,7 +222,7 @@ describe('a post that is moved', () => {
         places.map((at, i) => pipe(['a', 'b', 'c'][i]!, at)),
       )
     expect(many(600, 1500)).toEqual([])
-    expect(many(600, 1500, 2400)).toContainEqual({ kind: 'too many posts moved', obstruction: 'c', most: 2 })
+    expect(many(600, 1500, 2400)).toContainEqual({ kind: 'too many posts moved', obstructions: ['c'], most: 2 })
     expect(moved(pipe('a', 600), pipe('b', 1500))).toEqual([595, 1495])
   })
 })

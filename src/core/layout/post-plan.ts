@@ -2,7 +2,7 @@ import type { LongitudinalSheet, OmissionRule } from '../hardware/hardware-sheet
 import { type DividedStretch, dividedStretches, refuseDivided } from './divided-stretches.ts'
 import type { EndSide } from './end-side.ts'
 import { doubledRail } from './gaps-at-curb.ts'
-import type { LayoutRequest } from './layout.ts'
+import type { LayoutRequest, Obstructed } from './layout.ts'
 import { type Frame, type PostLattice, postLattice, shifted } from './post-lattice.ts'
 import type { Refusal } from './refusal.ts'
 import { type Sixteenths, sixteenths } from './sixteenths.ts'
@@ -17,7 +17,7 @@ interface Doubled {
 export interface PostPlan {
   readonly omitted: readonly {
     readonly at: Sixteenths
-    readonly obstruction: string
+    readonly obstructions: Obstructed
     readonly rule: OmissionRule['kind']
   }[]
   readonly moved: readonly { readonly from: Sixteenths; readonly to: Sixteenths }[]
@@ -26,7 +26,7 @@ export interface PostPlan {
   readonly divided: readonly DividedStretch[]
   readonly nested: readonly Doubled[]
   /** Posts that no splice may lie on. */
-  readonly noSpliceAt: readonly { readonly at: Sixteenths; readonly obstruction: string }[]
+  readonly noSpliceAt: readonly { readonly at: Sixteenths; readonly obstructions: Obstructed }[]
 }
 
 export const changedPosts = (plan: PostPlan): number => plan.omitted.length + plan.moved.length + plan.special.length
@@ -55,7 +55,7 @@ export function postPlans(
     const every = answers.flatMap((before) => options.answers.map((one) => [...before, one]))
     answers = every.filter((chosen) => movedIn(chosen) <= mostMoved)
     if (answers.length < every.length)
-      refused.push({ kind: 'too many posts moved', obstruction: gap.obstruction, most: mostMoved })
+      refused.push({ kind: 'too many posts moved', obstructions: gap.obstructions, most: mostMoved })
   }
   const plans: PostPlan[] = []
   for (const chosen of answers) {
@@ -99,7 +99,7 @@ function unitPostObstructed(request: LayoutRequest, frame: Frame, standing: Sixt
       if (side.end.kind !== 'unit') continue
       const index = side.posts.findIndex((at) => place(at) > from && place(at) < to && place(at) > standing)
       if (index >= 0)
-        return { kind: 'unit post obstructed', unit: side.name, post: index + 1, obstruction: obstruction.name }
+        return { kind: 'unit post obstructed', unit: side.name, post: index + 1, obstructions: [obstruction.name] }
     }
   }
   return null
@@ -139,7 +139,7 @@ function doubledInUnit(nested: readonly Doubled[], frame: Frame): Refusal | null
 
 /** Posts in a row, on the full lattice, that cannot stand. */
 interface ObstructedGroup {
-  readonly obstruction: string
+  readonly obstructions: Obstructed
   readonly posts: readonly Sixteenths[]
 }
 
@@ -158,18 +158,17 @@ function obstructedGroups(
       if (at > standing || leftOut.has(at)) inTheWay.set(at, (inTheWay.get(at) ?? new Set()).add(obstruction.name))
     }
   }
-  const groups: { obstruction: string; names: Set<string>; posts: Sixteenths[] }[] = []
+  const groups: { names: Set<string>; posts: Sixteenths[] }[] = []
   for (const [at, names] of [...inTheWay].sort(([a], [b]) => a - b)) {
     const last = groups[groups.length - 1]
     if (last !== undefined && last.posts[last.posts.length - 1] === at - lattice.full) {
       last.posts.push(at)
       for (const name of names) last.names.add(name)
-      last.obstruction = [...last.names].join(' and ')
     } else {
-      groups.push({ obstruction: [...names].join(' and '), names: new Set(names), posts: [at] })
+      groups.push({ names: new Set(names), posts: [at] })
     }
   }
-  return groups
+  return groups.map(({ names, posts }) => ({ obstructions: [...names], posts }))
 }
 
 interface GapAnswer {
@@ -207,7 +206,7 @@ function gapAnswers(
     const firstPost = frame.first.posts.length + (group.posts[0]! - lattice.from) / lattice.full
     refused.push({
       kind: 'too many posts obstructed',
-      obstruction: group.obstruction,
+      obstructions: group.obstructions,
       posts: group.posts.length,
       most,
       firstPost,
@@ -239,7 +238,7 @@ function leftOut(
   rule: OmissionRule,
 ): GapAnswer | Refusal {
   const doubled = doubledRail(rule, request.curb)
-  if (doubled === null) return { kind: 'not stated at a curb', obstruction: group.obstruction, rule: rule.kind }
+  if (doubled === null) return { kind: 'not stated at a curb', obstructions: group.obstructions, rule: rule.kind }
   const { full } = lattice
   const gap = { from: group.posts[0]! - full, to: group.posts[group.posts.length - 1]! + full }
   const each = rule.specialPostsEachSide
@@ -255,7 +254,7 @@ function leftOut(
   )
   const clear = divided.every((stretch) => stretch.to <= outer.from || stretch.from >= outer.to)
   if (!fits || !clear)
-    return { kind: 'special posts do not fit', obstruction: group.obstruction, rule: rule.kind, each }
+    return { kind: 'special posts do not fit', obstructions: group.obstructions, rule: rule.kind, each }
   if (rule.leastToEndUnit !== 'notStated') {
     const changed = each > 0 ? outer : { from: group.posts[0]!, to: group.posts[group.posts.length - 1]! }
     const have = Math.min(
@@ -265,7 +264,7 @@ function leftOut(
     if (have < sixteenths(rule.leastToEndUnit)) {
       return {
         kind: 'too near the end unit',
-        obstruction: group.obstruction,
+        obstructions: group.obstructions,
         rule: rule.kind,
         have: have / 16,
         least: rule.leastToEndUnit,
@@ -278,7 +277,7 @@ function leftOut(
   if (nested !== null) {
     const side = reachesInto(nested, frame)
     if (side !== null)
-      return { kind: 'nested rail in unit', unit: side.name, obstruction: group.obstruction, nested: doubled }
+      return { kind: 'nested rail in unit', unit: side.name, obstructions: group.obstructions, nested: doubled }
   }
   return { group, rule, movedTo: null, special, gap, nested, noSplice: !rule.spliceOnOmittedPost }
 }
@@ -298,8 +297,8 @@ function gapsTooNear(chosen: readonly GapAnswer[]): Refusal | null {
     if (have < least) {
       return {
         kind: 'gaps too near',
-        first: before.group.obstruction,
-        second: after.group.obstruction,
+        first: before.group.obstructions,
+        second: after.group.obstructions,
         have: have / 16,
         least: least / 16,
       }
@@ -308,7 +307,7 @@ function gapsTooNear(chosen: readonly GapAnswer[]): Refusal | null {
     if (after.special.some(({ at }) => specials.has(at))) {
       return {
         kind: 'special posts do not fit',
-        obstruction: after.group.obstruction,
+        obstructions: after.group.obstructions,
         rule: after.rule!.kind,
         each: after.special.length / 2,
       }
@@ -331,14 +330,14 @@ function planOf(
     omitted: chosen.flatMap((one) =>
       one.rule === null
         ? []
-        : one.group.posts.map((at) => ({ at, obstruction: one.group.obstruction, rule: one.rule!.kind })),
+        : one.group.posts.map((at) => ({ at, obstructions: one.group.obstructions, rule: one.rule!.kind })),
     ),
     moved: chosen.flatMap((one) => (one.movedTo === null ? [] : [{ from: one.group.posts[0]!, to: one.movedTo }])),
     special: chosen.flatMap((one) => one.special),
     divided,
     nested: [...nested, ...chosen.flatMap((one) => (one.nested === null ? [] : [one.nested]))],
     noSpliceAt: chosen.flatMap((one) =>
-      one.noSplice ? one.group.posts.map((at) => ({ at, obstruction: one.group.obstruction })) : [],
+      one.noSplice ? one.group.posts.map((at) => ({ at, obstructions: one.group.obstructions })) : [],
     ),
   }
 }

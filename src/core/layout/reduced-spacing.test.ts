@@ -147,7 +147,7 @@ describe('posts that are driven', () => {
     expect(next.layout).toBeUndefined()
     expect(next.refused).toContainEqual({
       kind: 'post at reduced spacing obstructed',
-      ...{ obstruction: 'a pipe', spacing: 'half' },
+      ...{ obstructions: ['a pipe'], spacing: 'half' },
     })
   })
 })

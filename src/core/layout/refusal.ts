@@ -1,5 +1,6 @@
 import type { OmissionRule, SplicePosition } from '../hardware/hardware-sheet.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
+import type { Obstructed } from './layout.ts'
 
 /**
  * Why an alternative is not lawful. Lengths in inches; post numbers count from the first end. `unit` is the name of an end
@@ -20,46 +21,46 @@ export type Refusal =
       readonly kind: 'unit post obstructed'
       readonly unit: SheetText | null
       readonly post: number
-      readonly obstruction: string
+      readonly obstructions: Obstructed
     }
   | {
       readonly kind: 'too many posts obstructed'
-      readonly obstruction: string
+      readonly obstructions: Obstructed
       readonly posts: number
       readonly most: number
       readonly firstPost: number
     }
   | {
       readonly kind: 'special posts do not fit'
-      readonly obstruction: string
+      readonly obstructions: Obstructed
       readonly rule: OmissionRule['kind']
       readonly each: number
     }
   | {
       readonly kind: 'too near the end unit'
-      readonly obstruction: string
+      readonly obstructions: Obstructed
       readonly rule: OmissionRule['kind']
       readonly have: number
       readonly least: number
     }
   | {
       readonly kind: 'gaps too near'
-      readonly first: string
-      readonly second: string
+      readonly first: Obstructed
+      readonly second: Obstructed
       readonly have: number
       readonly least: number
     }
-  | { readonly kind: 'not stated at a curb'; readonly obstruction: string; readonly rule: OmissionRule['kind'] }
-  | { readonly kind: 'too many posts moved'; readonly obstruction: string; readonly most: number }
+  | { readonly kind: 'not stated at a curb'; readonly obstructions: Obstructed; readonly rule: OmissionRule['kind'] }
+  | { readonly kind: 'too many posts moved'; readonly obstructions: Obstructed; readonly most: number }
   | { readonly kind: 'reduced part in unit'; readonly unit: SheetText | null; readonly spacing: 'half' | 'quarter' }
   | {
       readonly kind: 'post at reduced spacing obstructed'
-      readonly obstruction: string
+      readonly obstructions: Obstructed
       readonly spacing: 'half' | 'quarter'
     }
   | { readonly kind: 'doubled part in unit'; readonly unit: SheetText | null }
   | { readonly kind: 'no panels fit'; readonly between: number; readonly lengths: readonly number[] }
-  | { readonly kind: 'splice on omitted post'; readonly obstruction: string }
+  | { readonly kind: 'splice on omitted post'; readonly obstructions: Obstructed }
   | {
       readonly kind: 'ends do not meet'
       readonly between: number
@@ -83,6 +84,6 @@ export type Refusal =
   | {
       readonly kind: 'nested rail in unit'
       readonly unit: SheetText | null
-      readonly obstruction: string
+      readonly obstructions: Obstructed
       readonly nested: number
     }

@@ -115,7 +115,7 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
     const { layouts, refused } = solve(request(at31, [0, 1500], { obstructions: [culvert(600, 1000)] }))
     expect(layouts).toEqual([])
     expect(refused).toContainEqual(
-      expect.objectContaining({ kind: 'too many posts obstructed', obstruction: 'the culvert', posts: 5, most: 3 }),
+      expect.objectContaining({ kind: 'too many posts obstructed', obstructions: ['the culvert'], posts: 5, most: 3 }),
     )
   })
 
@@ -159,7 +159,7 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
     )
     expect(again.postOneAtInches).toBe(free.postOneAtInches)
     expect(again.panels.slice(0, 4).map(({ inches }) => inches)).toEqual(hung)
-    expect(again.omitted).toEqual([expect.objectContaining({ alongInches: 900, obstruction: 'a pipe' })])
+    expect(again.omitted).toEqual([expect.objectContaining({ alongInches: 900, obstructions: ['a pipe'] })])
   })
 
   it('says which panel hangs wrong when the terminal was begun with another', () => {

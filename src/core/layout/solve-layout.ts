@@ -277,7 +277,7 @@ function refuseOrders(
 ): void {
   const between = inchesOf(frame.length - frame.first.joint - frame.second.joint)
   const blocked = plan.noSpliceAt[0]
-  if (blocked !== undefined) refuse({ kind: 'splice on omitted post', obstruction: blocked.obstruction })
+  if (blocked !== undefined) refuse({ kind: 'splice on omitted post', obstructions: blocked.obstructions })
   else if (request.stock !== null || fixedAt(request.first) !== null || fixedAt(request.second) !== null) {
     refuse({ kind: 'no panels fit', between, lengths: kinds.map(({ length }) => inchesOf(length)) })
   }

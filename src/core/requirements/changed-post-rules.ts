@@ -3,11 +3,11 @@ import type { GapByCurb } from '../layout/gaps-at-curb.ts'
 import type { DerivedRule } from './common-rules.ts'
 
 /** What holds where posts are left out and nobody said whether a curb stands before the rail. */
-export const noCurbRule = ({ rule, obstruction, doubled }: GapByCurb): DerivedRule => ({
+export const noCurbRule = ({ rule, obstructions, doubled }: GapByCurb): DerivedRule => ({
   topic: 'curb',
   figure: null,
   cited: rule.nestedAtCurb === undefined || rule.nestedAtCurb === 'notStated' ? rule : rule.nestedAtCurb,
-  must: { kind: 'must', of: 'curb', obstruction },
+  must: { kind: 'must', of: 'curb', obstructions },
   look: {
     kind: 'choose',
     choices: [

@@ -116,7 +116,7 @@ describe('of what is looked at one answer is right, and only one', () => {
     [blockRule(true, cited), 'block', 'block', ['block', 'no-block']],
     [nestedRule(cited), 'nested', 'nested', ['nested', 'single']],
     [slottedPanelRule(150, byHand(''), cited), 'slotted-panel', 'slotted', ['slotted', 'plain']],
-    [noCurbRule({ rule: single, obstruction: '', omitted: [], doubled: 450 }), 'curb', 'none', ['none', 'curb']],
+    [noCurbRule({ rule: single, obstructions: [''], omitted: [], doubled: 450 }), 'curb', 'none', ['none', 'curb']],
   ])('of a rule by itself: $topic', ({ topic, look, hold }, wanted, right, choices) => {
     expect(topic).toBe(wanted)
     expect(hold).toBe(false)

@@ -56,7 +56,7 @@ export function spacingRule(
       kind: 'must',
       of: 'spacing',
       inches: apart,
-      omitted: first === undefined ? null : { posts: omitted.length, obstruction: first.obstruction },
+      omitted: first === undefined ? null : { posts: omitted.length, obstructions: first.obstructions },
     },
     look: {
       kind: 'measure',

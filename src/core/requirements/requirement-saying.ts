@@ -3,6 +3,7 @@ import type { NewSlot, SlotSet, SplicePosition } from '../hardware/hardware-shee
 import type { LimitsSaying } from '../hardware/limits-saying.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
 import type { NeededTest } from '../hardware/tested-criteria.ts'
+import type { Obstructed } from '../layout/layout.ts'
 
 /** What a requirement says: in words of its own, or in those of a sheet. */
 export type RequirementText = RequirementSaying | SheetText
@@ -98,7 +99,7 @@ type Asked =
   | Of<'rail-height' | 'stub-height' | 'straightness', { readonly limits: LimitsSaying }>
   | Of<'flare-offset', { readonly limits: LimitsSaying; readonly isFlared: boolean }>
   | Of<'spacing', { readonly inches: number; readonly omitted: Omitted | null }>
-  | Of<'curb', { readonly obstruction: string }>
+  | Of<'curb', { readonly obstructions: Obstructed }>
   | Of<'new-slot', { readonly slot: SlotSize }>
   | Of<'criteria' | 'need' | 'rest-of-run' | 'end-hardware' | 'end-joins' | 'location'>
   | Of<'post-count' | 'panel-count'>
@@ -107,7 +108,7 @@ type Asked =
 /** Posts that are left out of a space, and what for. */
 interface Omitted {
   readonly posts: number
-  readonly obstruction: string
+  readonly obstructions: Obstructed
 }
 
 type AsTheSheetSays = 'rail-height' | 'stub-height'

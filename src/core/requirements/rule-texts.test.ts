@@ -3,7 +3,7 @@ import { byHand } from '../../../test/fixtures/by-hand.ts'
 import { laidBarrier, shippedEnd } from '../../../test/fixtures/staked-run.ts'
 import { sourceIn } from '../hardware/hardware-saying.ts'
 import type { Dimension, LongitudinalSheet, MovedPostRule, SheetRule } from '../hardware/hardware-sheet.ts'
-import type { LayoutPost } from '../layout/layout.ts'
+import type { LayoutPost, OmittedPost } from '../layout/layout.ts'
 import { newSlotRule } from './changed-post-rules.ts'
 import {
   blockRule,
@@ -171,13 +171,17 @@ describe('the distance of two posts', () => {
     shippedEnd('trailing-anchor-31'),
     [0, 900],
   ).system
-  const rule = (changes: Partial<Dimension> = {}, omitted: readonly { obstruction: string }[] = [], moved = false) =>
+  const rule = (
+    changes: Partial<Dimension> = {},
+    omitted: readonly Pick<OmittedPost, 'obstructions'>[] = [],
+    moved = false,
+  ) =>
     spacingRule(
       { ...sheet, postSpacing: { ...sheet.postSpacing, ...changes } as Dimension<'in'> },
       post(4, 300),
       post(5, 378, moved ? 'moved' : 'regular'),
       { wanted: 78, counted: null },
-      omitted as Parameters<typeof spacingRule>[4],
+      omitted as readonly OmittedPost[],
     )
   const limits = ({ look }: DerivedRule) =>
     look.kind === 'measure' ? [look.limits.low, look.limits.nominal, look.limits.high] : null
@@ -195,13 +199,13 @@ describe('the distance of two posts', () => {
     const must = (posts: readonly string[]) => {
       const made = rule(
         {},
-        posts.map((obstruction) => ({ obstruction })),
+        posts.map((obstruction) => ({ obstructions: [obstruction] })),
       )
       return [made.figure, made.must.kind === 'must' && 'omitted' in made.must ? made.must.omitted : '']
     }
     expect(must([])).toEqual(['post-spacing', null])
-    expect(must(['a pipe'])).toEqual(['omitted-post', { posts: 1, obstruction: 'a pipe' }])
-    expect(must(['a culvert', 'a culvert'])).toEqual(['omitted-post', { posts: 2, obstruction: 'a culvert' }])
+    expect(must(['a pipe'])).toEqual(['omitted-post', { posts: 1, obstructions: ['a pipe'] }])
+    expect(must(['a culvert', 'a culvert'])).toEqual(['omitted-post', { posts: 2, obstructions: ['a culvert'] }])
   })
 
   it('is put right with a new slot where the layout moves one of them', () => {

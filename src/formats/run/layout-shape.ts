@@ -5,6 +5,7 @@ import { listOf, rangedWhole } from '../range/ranged.ts'
 
 const text = z.string().check(z.minLength(1))
 const unit = z.enum(['first', 'run', 'second'])
+const obstructed = z.union([text, listOf(text, 'names').check(z.minLength(2))])
 const omissionRule = z.enum(['single', 'long span', 'nested span'])
 
 /** The id of a place: kind and number of the version that first had it, and after a tilde the mark of a later version. */
@@ -56,7 +57,7 @@ export const layoutShape = z.strictObject({
     z.strictObject({ id: pieceId('splice'), at: railLength, position: z.enum(['post', 'midspan']), unit }),
     'panels',
   ),
-  omitted: listOf(z.strictObject({ along: railLength, obstruction: text, rule: omissionRule }), 'posts'),
+  omitted: listOf(z.strictObject({ along: railLength, obstruction: obstructed, rule: omissionRule }), 'posts'),
   asCounted: z
     .optional(z.enum(['posts placed', 'posts only counted']))
     .check(z.meta({ description: 'That it is what stands, lawful or not; left out of a lawful layout.' })),

@@ -1,5 +1,5 @@
 import type { LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
-import type { Layout } from '../../core/layout/layout.ts'
+import type { Layout, Obstructed } from '../../core/layout/layout.ts'
 import { scoreOf } from '../../core/layout/score.ts'
 import type { RunVersion } from '../../core/record/version.ts'
 import type { LayoutShape } from './layout-shape.ts'
@@ -19,9 +19,18 @@ const layoutToShape = (layout: Layout): LayoutShape => ({
     ...{ id, from: fromInches, to: toInches, unit, role, ownNumber, nested },
   })),
   splices: layout.splices.map(({ id, alongInches, position, unit }) => ({ id, at: alongInches, position, unit })),
-  omitted: layout.omitted.map(({ alongInches, obstruction, rule }) => ({ along: alongInches, obstruction, rule })),
+  omitted: layout.omitted.map(({ alongInches, obstructions, rule }) => ({
+    ...{ along: alongInches, obstruction: obstructedToShape(obstructions), rule },
+  })),
   ...(layout.asCounted === undefined ? {} : { asCounted: layout.asCounted }),
 })
+
+type ObstructedShape = LayoutShape['omitted'][number]['obstruction']
+
+/** One name stands as a text, as it did before a list could; what was written so is written so again. */
+const obstructedToShape = (names: Obstructed): ObstructedShape => (names.length === 1 ? names[0]! : [...names])
+
+const obstructedFromShape = (shape: ObstructedShape): Obstructed => (typeof shape === 'string' ? [shape] : shape)
 
 /** The layout of a file whose parts do not contradict each other. */
 export function layoutFromShape(shape: LayoutShape, system: LongitudinalSheet): Layout {
@@ -32,7 +41,9 @@ export function layoutFromShape(shape: LayoutShape, system: LongitudinalSheet): 
       ...{ number: i + 1, inches: to - from, fromInches: from, toInches: to },
     })),
     splices: shape.splices.map(({ at, ...splice }, i) => ({ ...splice, number: i + 1, alongInches: at })),
-    omitted: shape.omitted.map(({ along, ...post }) => ({ ...post, alongInches: along })),
+    omitted: shape.omitted.map(({ along, obstruction, rule }) => ({
+      ...{ alongInches: along, obstructions: obstructedFromShape(obstruction), rule },
+    })),
     postOneAtInches: shape.postOneAt,
     countsFromInches: shape.countsFrom,
     countsToInches: shape.countsTo,

@@ -9,6 +9,7 @@ import { explainLayout } from '../../operations/explain-layout.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
 import { sheetsInUse } from '../../operations/sheets-in-use.ts'
+import { theirNames } from '../../words/their-names.ts'
 import { alongWords } from '../entry/reading-words.ts'
 import { m, printIn, say } from '../messages.ts'
 import { FoldByItself } from '../parts/fold.tsx'
@@ -151,12 +152,12 @@ interface Piece {
 
 function piecesOf(model: RunModel, units: 'us' | 'metric'): readonly Piece[] {
   const { posts, panels, splices, omitted } = model.layout
-  const { feetInches, theirs } = printIn(units)
+  const print = printIn(units)
   const pieces: Piece[] = [
     ...panels.map(({ number, fromInches, inches, role, nested }) => ({
       along: fromInches,
       name: m.layout.panel(number),
-      what: [feetInches(inches), m.layout.role[role], ...(nested ? [m.layout.nested] : [])].join(', '),
+      what: [print.feetInches(inches), m.layout.role[role], ...(nested ? [m.layout.nested] : [])].join(', '),
     })),
     ...posts.map((post) => ({
       along: post.alongInches,
@@ -168,10 +169,10 @@ function piecesOf(model: RunModel, units: 'us' | 'metric'): readonly Piece[] {
       name: m.layout.splice(number),
       what: m.layout.position[position],
     })),
-    ...omitted.map(({ alongInches, obstruction }) => ({
+    ...omitted.map(({ alongInches, obstructions }) => ({
       along: alongInches,
       name: m.layout.omitted,
-      what: theirs(obstruction),
+      what: theirNames(obstructions, print),
     })),
   ]
   return pieces.sort((a, b) => a.along - b.along)

@@ -2,6 +2,7 @@ import type { SplicePosition } from '../../core/hardware/hardware-sheet.ts'
 import type { SheetText } from '../../core/hardware/sheet-text.ts'
 import type { LayoutSaying } from '../../core/layout/layout-saying.ts'
 import type { Print, Printers } from '../print.ts'
+import { theirNames } from '../their-names.ts'
 
 export const layout: Printers<LayoutSaying> = {
   'as counted': ({ known }) =>
@@ -22,10 +23,10 @@ export const layout: Printers<LayoutSaying> = {
     ]
     return `the rail that counts covers the need${spare.length > 0 ? ` with ${spare.join(' and ')}` : ''}`
   },
-  'post left out': ({ alongInches, obstruction, rule }, print) =>
-    `post at ${print.feetInches(alongInches)} left out for ${print.theirs(obstruction)}, by the sheet's rule for a ${rule} gap`,
-  'gap as without curb': ({ obstruction, doubledInches }, print) =>
-    `${print.theirs(obstruction)}: laid out as without a curb, the run does not say whether one stands before the rail; at a curb ${
+  'post left out': ({ alongInches, obstructions, rule }, print) =>
+    `post at ${print.feetInches(alongInches)} left out for ${theirNames(obstructions, print)}, by the sheet's rule for a ${rule} gap`,
+  'gap as without curb': ({ obstructions, doubledInches }, print) =>
+    `${theirNames(obstructions, print)}: laid out as without a curb, the run does not say whether one stands before the rail; at a curb ${
       doubledInches === null
         ? 'the sheet does not allow this gap'
         : `${print.feetInches(doubledInches)} of rail has to be doubled`
@@ -43,30 +44,30 @@ export const layout: Printers<LayoutSaying> = {
   },
   'panel not of this unit': ({ panel, unit }, print) =>
     `a ${print.feetInches(panel)} panel is not one that the sheet of the ${print.say(unit)} allows before the run`,
-  'unit post obstructed': ({ post, unit, obstruction }, print) =>
-    `post ${post} of the ${unitText(unit, print)} would stand in ${print.theirs(obstruction)}`,
-  'too many posts obstructed': ({ obstruction, posts, firstPost, most }, print) =>
-    `${print.theirs(obstruction)}: ${count(posts, 'post')} from post ${firstPost} on cannot stand, and the sheet lets ${most === 0 ? 'none' : `at most ${most} in a row`} be left out or moved`,
-  'special posts do not fit': ({ obstruction, rule, each }, print) =>
-    `${print.theirs(obstruction)}: the ${rule} needs ${each} special posts on each side, and they do not fit beside the end unit, another gap or posts that stand`,
-  'too near the end unit': ({ obstruction, rule, least, have }, print) =>
-    `${print.theirs(obstruction)}: the ${rule} needs ${print.feetInches(least)} to the end unit, and only ${print.feetInches(have)} is there`,
+  'unit post obstructed': ({ post, unit, obstructions }, print) =>
+    `post ${post} of the ${unitText(unit, print)} would stand in ${theirNames(obstructions, print)}`,
+  'too many posts obstructed': ({ obstructions, posts, firstPost, most }, print) =>
+    `${theirNames(obstructions, print)}: ${count(posts, 'post')} from post ${firstPost} on cannot stand, and the sheet lets ${most === 0 ? 'none' : `at most ${most} in a row`} be left out or moved`,
+  'special posts do not fit': ({ obstructions, rule, each }, print) =>
+    `${theirNames(obstructions, print)}: the ${rule} needs ${each} special posts on each side, and they do not fit beside the end unit, another gap or posts that stand`,
+  'too near the end unit': ({ obstructions, rule, least, have }, print) =>
+    `${theirNames(obstructions, print)}: the ${rule} needs ${print.feetInches(least)} to the end unit, and only ${print.feetInches(have)} is there`,
   'gaps too near': ({ first, second, have, least }, print) =>
-    `${print.theirs(first)} and ${print.theirs(second)}: ${print.feetInches(have)} between the gaps, at least ${print.feetInches(least)} needed`,
-  'not stated at a curb': ({ obstruction, rule }, print) =>
-    `${print.theirs(obstruction)}: the sheet does not say that posts may be left out by its rule for a ${rule} gap where a curb stands before the rail`,
-  'too many posts moved': ({ obstruction, most }, print) =>
-    `${print.theirs(obstruction)}: the sheet lets at most ${count(most, 'post')} of a run be moved`,
+    `${theirNames(first, print)} and ${theirNames(second, print)}: ${print.feetInches(have)} between the gaps, at least ${print.feetInches(least)} needed`,
+  'not stated at a curb': ({ obstructions, rule }, print) =>
+    `${theirNames(obstructions, print)}: the sheet does not say that posts may be left out by its rule for a ${rule} gap where a curb stands before the rail`,
+  'too many posts moved': ({ obstructions, most }, print) =>
+    `${theirNames(obstructions, print)}: the sheet lets at most ${count(most, 'post')} of a run be moved`,
   'reduced part in unit': ({ spacing, unit }, print) =>
     `${spacing} spacing would fall within the ${unitText(unit, print)}, whose posts stand as tested`,
-  'post at reduced spacing obstructed': ({ obstruction, spacing }, print) =>
-    `${print.theirs(obstruction)}: no post may be left out where ${spacing} spacing rules`,
+  'post at reduced spacing obstructed': ({ obstructions, spacing }, print) =>
+    `${theirNames(obstructions, print)}: no post may be left out where ${spacing} spacing rules`,
   'doubled part in unit': ({ unit }, print) =>
     `the doubled rail that was asked for would reach into the ${unitText(unit, print)}, whose panels hang as tested`,
   'no panels fit': ({ lengths, between }, print) =>
     `no order of panels of ${lengths.map((one) => print.feetInches(one)).join(', ')} fills ${print.feetInches(between)} with every splice where it belongs`,
-  'splice on omitted post': ({ obstruction }, print) =>
-    `${print.theirs(obstruction)}: a splice would fall on a post that is left out or moved`,
+  'splice on omitted post': ({ obstructions }, print) =>
+    `${theirNames(obstructions, print)}: a splice would fall on a post that is left out or moved`,
   'ends do not meet': ({ between, nearestShorter, nearestLonger }, print) => {
     const nearest = [nearestShorter, nearestLonger].flatMap((one) => (one === null ? [] : [print.feetInches(one)]))
     return `the fixed ends lie ${print.feetInches(between)} apart, and no lawful run has that length${nearest.length === 0 ? '' : ` (nearest: ${nearest.join(' and ')})`}`
@@ -84,8 +85,8 @@ export const layout: Printers<LayoutSaying> = {
   'not in stock': ({ panel }, print) => `no ${print.feetInches(panel)} panel in stock`,
   'posts do not meet': ({ remainder, spacing }, print) =>
     `the posts of the two ends are out of step by ${print.feetInches(remainder)} of a ${print.feetInches(spacing)} space`,
-  'nested rail in unit': ({ obstruction, nested, unit }, print) =>
-    `${print.theirs(obstruction)}: the ${print.feetInches(nested)} of doubled rail round the gap would reach into the ${unitText(unit, print)}`,
+  'nested rail in unit': ({ obstructions, nested, unit }, print) =>
+    `${theirNames(obstructions, print)}: the ${print.feetInches(nested)} of doubled rail round the gap would reach into the ${unitText(unit, print)}`,
 }
 
 const count = (n: number, thing: string): string => `${n} ${thing}${n === 1 ? '' : 's'}`

@@ -1,6 +1,7 @@
 import type { PlainChoice, RequirementSaying } from '../../core/requirements/requirement-saying.ts'
 import type { Printers } from '../print.ts'
 import { slotSize } from '../slot-size.ts'
+import { theirNames } from '../their-names.ts'
 import { byTopic } from '../topics.ts'
 import { neededTestName } from './hardware.ts'
 
@@ -34,10 +35,10 @@ export const requirements: Printers<RequirementSaying> = {
       const apart = `The posts stand ${print.feetInches(inches)} apart, centre to centre`
       if (omitted === null) return `${apart}.`
       const posts = omitted.posts === 1 ? 'a post is' : `${omitted.posts} posts are`
-      return `${apart} (${posts} left out for ${print.theirs(omitted.obstruction)}).`
+      return `${apart} (${posts} left out for ${theirNames(omitted.obstructions, print)}).`
     },
-    curb: ({ obstruction }, print) =>
-      `No curb stands before the rail where posts are left out for ${print.theirs(obstruction)}.`,
+    curb: ({ obstructions }, print) =>
+      `No curb stands before the rail where posts are left out for ${theirNames(obstructions, print)}.`,
     'new-slot': ({ slot }) =>
       `The rail is bolted to the moved post through a new slot of ${slotSize(slot)}, cut smooth and sprayed with zinc; the old slot stays as it was made.`,
     criteria: 'One crash test of the hardware covers the criteria in force for the work and the speed of the road.',

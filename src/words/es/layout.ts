@@ -2,6 +2,7 @@ import type { OmissionRule, SplicePosition } from '../../core/hardware/hardware-
 import type { SheetText } from '../../core/hardware/sheet-text.ts'
 import type { LayoutSaying } from '../../core/layout/layout-saying.ts'
 import type { Print, Printers } from '../print.ts'
+import { theirNames } from '../their-names.ts'
 
 export const layout: Printers<LayoutSaying> = {
   'as counted': ({ known }) =>
@@ -22,10 +23,10 @@ export const layout: Printers<LayoutSaying> = {
     ]
     return `la baranda que cuenta cubre la necesidad${spare.length > 0 ? ` y sobran ${spare.join(' y ')}` : ''}`
   },
-  'post left out': ({ alongInches, obstruction, rule }, print) =>
-    `se omite el poste a ${print.feetInches(alongInches)} por ${print.theirs(obstruction)}, según la regla de la ficha para un hueco ${gapWords[rule]}`,
-  'gap as without curb': ({ obstruction, doubledInches }, print) =>
-    `${print.theirs(obstruction)}: dispuesto como sin bordillo, el tramo no dice si hay uno delante de la baranda; junto a un bordillo ${
+  'post left out': ({ alongInches, obstructions, rule }, print) =>
+    `se omite el poste a ${print.feetInches(alongInches)} por ${theirNames(obstructions, print)}, según la regla de la ficha para un hueco ${gapWords[rule]}`,
+  'gap as without curb': ({ obstructions, doubledInches }, print) =>
+    `${theirNames(obstructions, print)}: dispuesto como sin bordillo, el tramo no dice si hay uno delante de la baranda; junto a un bordillo ${
       doubledInches === null
         ? 'la ficha no permite este hueco'
         : `hay que doblar ${print.feetInches(doubledInches)} de baranda`
@@ -43,30 +44,30 @@ export const layout: Printers<LayoutSaying> = {
   },
   'panel not of this unit': ({ panel, unit }, print) =>
     `un panel de ${print.feetInches(panel)} no es de los que la ficha permite antes del tramo: ${print.say(unit)}`,
-  'unit post obstructed': ({ post, unit, obstruction }, print) =>
-    `el poste ${post} de: ${unitText(unit, print)}, quedaría en ${print.theirs(obstruction)}`,
-  'too many posts obstructed': ({ obstruction, posts, firstPost, most }, print) =>
-    `${print.theirs(obstruction)}: ${count(posts, 'poste', 'postes')} desde el poste ${firstPost} no ${posts === 1 ? 'puede' : 'pueden'} estar, y la ficha deja omitir o mover ${most === 0 ? 'ninguno' : `a lo más ${most} seguidos`}`,
-  'special posts do not fit': ({ obstruction, rule, each }, print) =>
-    `${print.theirs(obstruction)}: el hueco ${gapWords[rule]} necesita ${each} postes especiales a cada lado, y no caben junto a la unidad de extremo, otro hueco o postes que ya están`,
-  'too near the end unit': ({ obstruction, rule, least, have }, print) =>
-    `${print.theirs(obstruction)}: el hueco ${gapWords[rule]} necesita ${print.feetInches(least)} hasta la unidad de extremo, y solo hay ${print.feetInches(have)}`,
+  'unit post obstructed': ({ post, unit, obstructions }, print) =>
+    `el poste ${post} de: ${unitText(unit, print)}, quedaría en ${theirNames(obstructions, print)}`,
+  'too many posts obstructed': ({ obstructions, posts, firstPost, most }, print) =>
+    `${theirNames(obstructions, print)}: ${count(posts, 'poste', 'postes')} desde el poste ${firstPost} no ${posts === 1 ? 'puede' : 'pueden'} estar, y la ficha deja omitir o mover ${most === 0 ? 'ninguno' : `a lo más ${most} seguidos`}`,
+  'special posts do not fit': ({ obstructions, rule, each }, print) =>
+    `${theirNames(obstructions, print)}: el hueco ${gapWords[rule]} necesita ${each} postes especiales a cada lado, y no caben junto a la unidad de extremo, otro hueco o postes que ya están`,
+  'too near the end unit': ({ obstructions, rule, least, have }, print) =>
+    `${theirNames(obstructions, print)}: el hueco ${gapWords[rule]} necesita ${print.feetInches(least)} hasta la unidad de extremo, y solo hay ${print.feetInches(have)}`,
   'gaps too near': ({ first, second, have, least }, print) =>
-    `${print.theirs(first)} y ${print.theirs(second)}: ${print.feetInches(have)} entre los huecos, hacen falta al menos ${print.feetInches(least)}`,
-  'not stated at a curb': ({ obstruction, rule }, print) =>
-    `${print.theirs(obstruction)}: la ficha no dice que se puedan omitir postes por su regla para un hueco ${gapWords[rule]} donde hay un bordillo delante de la baranda`,
-  'too many posts moved': ({ obstruction, most }, print) =>
-    `${print.theirs(obstruction)}: la ficha deja mover a lo más ${count(most, 'poste', 'postes')} de un tramo`,
+    `${theirNames(first, print)} y ${theirNames(second, print)}: ${print.feetInches(have)} entre los huecos, hacen falta al menos ${print.feetInches(least)}`,
+  'not stated at a curb': ({ obstructions, rule }, print) =>
+    `${theirNames(obstructions, print)}: la ficha no dice que se puedan omitir postes por su regla para un hueco ${gapWords[rule]} donde hay un bordillo delante de la baranda`,
+  'too many posts moved': ({ obstructions, most }, print) =>
+    `${theirNames(obstructions, print)}: la ficha deja mover a lo más ${count(most, 'poste', 'postes')} de un tramo`,
   'reduced part in unit': ({ spacing, unit }, print) =>
     `la separación reducida (${spacingWord[spacing]}) caería dentro de: ${unitText(unit, print)}, cuyos postes están como en el ensayo`,
-  'post at reduced spacing obstructed': ({ obstruction, spacing }, print) =>
-    `${print.theirs(obstruction)}: no se puede omitir ningún poste donde rige la separación reducida (${spacingWord[spacing]})`,
+  'post at reduced spacing obstructed': ({ obstructions, spacing }, print) =>
+    `${theirNames(obstructions, print)}: no se puede omitir ningún poste donde rige la separación reducida (${spacingWord[spacing]})`,
   'doubled part in unit': ({ unit }, print) =>
     `la baranda doble pedida entraría en: ${unitText(unit, print)}, cuyos paneles están como en el ensayo`,
   'no panels fit': ({ lengths, between }, print) =>
     `ningún orden de paneles de ${lengths.map((one) => print.feetInches(one)).join(', ')} llena ${print.feetInches(between)} con cada empalme en su sitio`,
-  'splice on omitted post': ({ obstruction }, print) =>
-    `${print.theirs(obstruction)}: un empalme caería en un poste que se omite o se mueve`,
+  'splice on omitted post': ({ obstructions }, print) =>
+    `${theirNames(obstructions, print)}: un empalme caería en un poste que se omite o se mueve`,
   'ends do not meet': ({ between, nearestShorter, nearestLonger }, print) => {
     const nearest = [nearestShorter, nearestLonger].flatMap((one) => (one === null ? [] : [print.feetInches(one)]))
     const named = nearest.length === 1 ? 'la más cercana' : 'las más cercanas'
@@ -86,8 +87,8 @@ export const layout: Printers<LayoutSaying> = {
   'not in stock': ({ panel }, print) => `no hay panel de ${print.feetInches(panel)} en existencia`,
   'posts do not meet': ({ remainder, spacing }, print) =>
     `los postes de los dos extremos no coinciden: falta ${print.feetInches(remainder)} de un espacio de ${print.feetInches(spacing)}`,
-  'nested rail in unit': ({ obstruction, nested, unit }, print) =>
-    `${print.theirs(obstruction)}: los ${print.feetInches(nested)} de baranda doble alrededor del hueco entrarían en: ${unitText(unit, print)}`,
+  'nested rail in unit': ({ obstructions, nested, unit }, print) =>
+    `${theirNames(obstructions, print)}: los ${print.feetInches(nested)} de baranda doble alrededor del hueco entrarían en: ${unitText(unit, print)}`,
 }
 
 const count = (n: number, one: string, several: string): string => `${n} ${n === 1 ? one : several}`

@@ -1,6 +1,7 @@
 import type { PlainChoice, RequirementSaying } from '../../core/requirements/requirement-saying.ts'
 import type { Printers } from '../print.ts'
 import { slotSize } from '../slot-size.ts'
+import { theirNames } from '../their-names.ts'
 import { byTopic } from '../topics.ts'
 import { neededTestName } from './hardware.ts'
 
@@ -41,10 +42,10 @@ export const requirements: Printers<RequirementSaying> = {
       const apart = `Los postes están a ${print.feetInches(inches)} uno de otro, de centro a centro`
       if (omitted === null) return `${apart}.`
       const posts = omitted.posts === 1 ? 'se omite un poste' : `se omiten ${omitted.posts} postes`
-      return `${apart} (${posts} por ${print.theirs(omitted.obstruction)}).`
+      return `${apart} (${posts} por ${theirNames(omitted.obstructions, print)}).`
     },
-    curb: ({ obstruction }, print) =>
-      `No hay bordillo delante de la baranda donde se omiten postes por ${print.theirs(obstruction)}.`,
+    curb: ({ obstructions }, print) =>
+      `No hay bordillo delante de la baranda donde se omiten postes por ${theirNames(obstructions, print)}.`,
     'new-slot': ({ slot }) =>
       `La baranda está atornillada al poste movido por una ranura nueva de ${slotSize(slot)}, de corte liso y rociada con zinc; la ranura vieja queda como se hizo.`,
     criteria: 'Un ensayo de choque de los herrajes cubre los criterios vigentes para la obra y la velocidad de la vía.',

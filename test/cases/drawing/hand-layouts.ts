@@ -121,7 +121,7 @@ export function culvertRun(standardPanels: number): StripInput {
     Object.fromEntries(
       [10, 11, 12, 13, 14, 15].map((number) => [number, { state: 'special', kind: 'breakaway wood post' }]),
     ),
-    [{ alongInches: 900, obstruction: 'pipe culvert', rule: 'single' }],
+    [{ alongInches: 900, obstructions: ['pipe culvert'], rule: 'single' }],
   )
   return {
     layout,

@@ -59,6 +59,25 @@ describe('a pinned run', () => {
     expect(held).toBeGreaterThan(15)
   })
 
+  test('names what is in the way of a gap one by one; a text that once named them all stays as it was written', () => {
+    const obstructions = (both: readonly object[]) => pinned({ obstructions: both })
+    const one = obstructions([{ name: 'the culvert', from: '2 ft', to: '9 ft 6 in' }])
+    const two = obstructions([
+      { name: 'pipe and valve', from: '2 ft', to: '9 ft' },
+      { name: 'the culvert', from: '2 ft', to: '9 ft 6 in' },
+    ])
+    const inTheWay = (run: RunFile) => run.version!.layout.omitted.map((post) => post.obstructions)
+    expect(inTheWay(one)).toEqual([['the culvert']])
+    expect(inTheWay(two)).toEqual([['pipe and valve', 'the culvert']])
+    const file = JSON.parse(writeRun(two))
+    expect(runFromValue('run', file)).toEqual({ ok: true, value: two })
+
+    const old = changed(file, ['layout', 'omitted', 0, 'obstruction'], 'pipe and valve and the culvert')
+    const read = runFromValue('run', old)
+    expect(read.ok && JSON.parse(writeRun(read.value))).toEqual(old)
+    expect(problemsOf(changed(file, ['layout', 'omitted', 0, 'obstruction'], []))).toHaveLength(1)
+  })
+
   test('is laid out as it was chosen, though nothing of its hardware is on the shelf, or something else is', () => {
     const renamed = JSON.parse(
       writeRun(demo).replaceAll('w-beam-midspan-31', 'no-such-system').replaceAll('-terminal-31', '-terminal-of-old'),

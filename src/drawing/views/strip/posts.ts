@@ -1,5 +1,6 @@
 import { kindOfPost } from '../../../core/layout/kind-of-post.ts'
 import type { LayoutPost, OmittedPost } from '../../../core/layout/layout.ts'
+import { theirNames } from '../../../words/their-names.ts'
 import { area, circle, group, line, point, rectangle, text } from '../../draw.ts'
 import type { Item, Point } from '../../drawing.ts'
 import { textWidth } from '../../text-width.ts'
@@ -146,9 +147,9 @@ const omittedGroup = (frame: Frame, omitted: OmittedPost): Item =>
     omittedSign(frame.at(omitted.alongInches, -12), frame.perPoint),
   )
 
-const omittedTitle = (input: StripInput, { alongInches, obstruction, rule }: OmittedPost): string => {
+const omittedTitle = (input: StripInput, { alongInches, obstructions, rule }: OmittedPost): string => {
   const { print } = input
-  return runWords(print).omitted(lengthLabel(input, alongInches), print.theirs(obstruction), rule)
+  return runWords(print).omitted(lengthLabel(input, alongInches), theirNames(obstructions, print), rule)
 }
 
 function postTitle(input: StripInput, post: LayoutPost): string {
