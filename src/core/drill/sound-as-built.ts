@@ -46,7 +46,7 @@ export function soundAsBuilt(
 }
 
 /** Topics that follow from where posts stand and which panels hang. */
-export const ofPieces: ReadonlySet<string> = new Set([
+const ofPieces: ReadonlySet<string> = new Set([
   ...['rail-height', 'stub-height', 'flare-offset', 'straightness'],
   ...['spacing', 'panel-length', 'splice-position'],
 ])
