@@ -10,16 +10,24 @@ const printed = {
 export const commands: readonly Command[] = [
   {
     name: 'sheets',
-    words: '[list | show ID | validate FILE …]',
-    firstWords: ['list', 'show', 'validate'],
-    summary: 'The hardware sheets that ship; or checks a sheet file.',
-    options: {},
+    words: '[list | show ID | validate FILE … | texts SHEET | translate SHEET TABLE]',
+    firstWords: ['list', 'show', 'validate', 'texts', 'translate'],
+    summary: 'The hardware sheets that ship; checks a sheet file; its texts as a table, to be translated.',
+    options: { output: 'where to write the table of texts, or the translated sheet' },
     notes: [
       'list            every sheet: id, version, what it is (the default)',
       'show ID         one sheet whole, as JSON',
       'validate FILE   checks sheet files against the format and its sense; - reads standard input',
+      'texts SHEET     every text of a sheet file as CSV, with what its other language says, and what is missing or changed',
+      'translate       the sheet file with the translations of such a table, as its next edition',
     ],
-    examples: ['sheets', 'sheets show flared-terminal-31', 'sheets validate county-terminal.json'],
+    examples: [
+      'sheets',
+      'sheets show flared-terminal-31',
+      'sheets validate county-terminal.json',
+      'sheets texts county-terminal.json -o texts.csv',
+      'sheets translate county-terminal.json texts.csv -o next.json',
+    ],
     load: async () => (await import('./commands/sheets.ts')).sheets,
   },
   {

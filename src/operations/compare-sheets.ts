@@ -22,7 +22,7 @@ export interface SheetComparison {
 }
 
 /** Which texts are in which language, and under which key a source is, says nothing of hardware. */
-const beside = /^(format|id|version|language|translations|sources)\b/
+const beside = /^(format|id|version|language|translations|earlierTranslations|sources)\b/
 
 /** Everything that two sheets state otherwise. Places are the same by number or id. */
 export function compareSheets(one: HardwareSheet, other: HardwareSheet): SheetComparison {

@@ -117,6 +117,30 @@ describe('lapwise on the command line', () => {
     expect(broken.said).toMatch(/^broken\.json: posts\[1\]\.number: expected /)
   })
 
+  it('writes the texts of a sheet as a table, and takes it back translated as the next edition', async () => {
+    const sheet = {
+      ...JSON.parse((await lapwise(['sheets', 'show', 'tangent-terminal-31'])).out),
+      id: 'county-terminal',
+    }
+    const { [sheet.notice]: said, ...others } = sheet.translations.es
+    writeFileSync(file('county.json'), JSON.stringify({ ...sheet, version: '4', translations: { es: others } }))
+    expect((await lapwise(['sheets', 'texts', 'county.json', '-o', 'texts.csv'])).code).toBe(0)
+    const table = readFileSync(file('texts.csv'), 'utf8')
+    expect((await lapwise(['sheets', 'texts', 'county.json'])).out).toBe(table)
+    const filled = table.replace(/^(notice,.*),,missing,/m, (_, before) => `${before},"${said}",missing,`)
+    writeFileSync(file('texts.csv'), filled)
+    const done = await lapwise(['sheets', 'translate', 'county.json', 'texts.csv', '-o', 'next.json'])
+    expect(done).toEqual({ code: 0, out: 'next.json: county-terminal 5, 1 text translated\n', said: '' })
+    const next = JSON.parse(readFileSync(file('next.json'), 'utf8'))
+    expect(next.translations).toEqual(sheet.translations)
+    writeFileSync(file('texts.csv'), filled.replace('{31 in}"', '{30 in}"'))
+    const wrong = await lapwise(['sheets', 'translate', 'county.json', 'texts.csv', '-o', 'wrong.json'])
+    expect([wrong.code, wrong.said]).toEqual([
+      2,
+      expect.stringMatching(/^texts\.csv: row 2, es: expected the same values/),
+    ])
+  })
+
   it('prints the layout in the agreed shape, and nothing else on standard output', async () => {
     const { code, out, said } = await lapwise(['layout', 'run.json', '--json', '--limit', '2'])
     expect([code, said]).toEqual([0, ''])

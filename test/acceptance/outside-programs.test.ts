@@ -3,11 +3,13 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
+import type { HardwareSheet } from '../../src/core/hardware/hardware-sheet.ts'
 import { groundFromMetres } from '../../src/core/units/ground-unit.ts'
 import { runSheets } from '../../src/documents/xlsx/run-sheets.ts'
 import type { Cell } from '../../src/documents/xlsx/sheet.ts'
 import { writeWorkbook } from '../../src/documents/xlsx/write-workbook.ts'
 import { noEntries } from '../../src/formats/entry/run-entries.ts'
+import { takeTexts, writeTexts } from '../../src/formats/sheet/text-table.ts'
 import {
   quantityList,
   stakeList,
@@ -20,6 +22,7 @@ import {
 } from '../../src/operations/write-exports.ts'
 import { recordInput } from '../../src/operations/write-record.ts'
 import { writeRunViewDxf } from '../../src/operations/write-strip.ts'
+import { shippedSheets } from '../../src/sheets/shipped-sheets.ts'
 import { english } from '../../src/words/english.ts'
 import { atSplices, judgedDemo, newYorkEast, placedDemo, sound, stamp } from '../cases/exports/export-project.ts'
 
@@ -312,6 +315,37 @@ describe.skipIf(isMissing('ogrinfo'))('CSV of stakes', () => {
   it('would lie elsewhere with its columns swapped', () => {
     const swapped = written.replace('northing', 'first').replace('easting', 'northing').replace('first', 'easting')
     expect(Number(read(fileOf('swapped.csv', swapped)).extent?.[0])).not.toBeCloseTo(box.minX, 0)
+  })
+})
+
+describe.skipIf(isMissing('soffice (libreoffice-calc)'))('the texts of a sheet in LibreOffice', () => {
+  const { notice: _, ...shipped } = shippedSheets[0]!
+  const { [_]: __, ...said } = shipped.translations!.es!
+  const notice = '=1+1; said "so",\nand no formula'
+  const sheet = { ...shipped, notice, translations: { es: { ...said, [notice]: '-2; dijo "así"' } } } as HardwareSheet
+
+  /** The table as LibreOffice saves it after it was opened as UTF-8; cells apart by semicolons. */
+  function savedAnew(name: string, table: string): string {
+    const out = join(folder, name)
+    const opened = '--infilter=CSV:44,34,76,1'
+    const saved = 'csv:Text - txt - csv (StarCalc):59,34,76,1,,0,false,false'
+    const profile = `-env:UserInstallation=file://${join(folder, 'texts-profile')}`
+    told('soffice', profile, '--headless', opened, '--convert-to', saved, '--outdir', out, fileOf(`${name}.csv`, table))
+    return readFileSync(join(out, `${name}.csv`), 'utf8')
+  }
+
+  it('come back whole, and nothing in them is reckoned', () => {
+    const saved = savedAnew('texts', writeTexts(sheet, 'es'))
+    expect(saved).toContain('key;en;es')
+    expect(saved).toContain('said ""so"",\nand no formula')
+    const taken = sound(takeTexts('texts.csv', saved, { ...sheet, translations: {} }))
+    expect(taken.sheet.translations).toEqual(sheet.translations)
+    expect([taken.changed, taken.gone]).toEqual([[], []])
+  })
+
+  it('would be reckoned without the apostrophe', () => {
+    const bare = writeTexts(sheet, 'es').replace('\'=1+1; said ""so"",\nand no formula', '=1+1')
+    expect(savedAnew('bare', bare)).toContain('notice;2;')
   })
 })
 

@@ -1,17 +1,25 @@
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { nameOf } from '../../core/hardware/sheet-text.ts'
-import { readSheet } from '../../formats/sheet/sheet-file.ts'
+import { readSheet, sheetFromValue, writeSheet } from '../../formats/sheet/sheet-file.ts'
+import { languagesBeside } from '../../formats/sheet/text-rows.ts'
+import { takeTexts, writeTexts } from '../../formats/sheet/text-table.ts'
+import { nextEdition } from '../../operations/next-edition.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { badWords, type CommandOptions, type ExitCode, type Run } from '../command.ts'
-import { print, printJson, readText, soundValue, words } from '../io.ts'
+import { print, printJson, readText, shownName, soundValue, words, writeWhole } from '../io.ts'
+import { streams } from '../streams.ts'
 
 export const sheets: Run = async (args, options) => {
   const [what = 'list', ...rest] = args
   if (what === 'list' && rest.length === 0) return list(options)
   if (what === 'show' && rest.length === 1) return show(rest[0]!)
   if (what === 'validate' && rest.length > 0) return validate(rest, options)
-  throw badWords('sheets list, sheets show ID or sheets validate FILE …', args.join(' '))
+  if (what === 'texts' && rest.length === 1) return texts(rest[0]!, options)
+  if (what === 'translate' && rest.length === 2 && options.output !== null)
+    return translate(rest[0]!, rest[1]!, options.output, options)
+  const ways = 'sheets list, show ID, validate FILE …, texts SHEET or translate SHEET TABLE -o NEXT'
+  throw badWords(ways, args.join(' '))
 }
 
 function list({ json }: CommandOptions): ExitCode {
@@ -42,9 +50,37 @@ function show(id: string): ExitCode {
   return 0
 }
 
+async function texts(file: string, { output }: CommandOptions): Promise<ExitCode> {
+  const sheet = await loadSheet(file)
+  const [to] = languagesBeside(sheet)
+  const table = writeTexts(sheet, to!)
+  if (output === null) streams().stdout.write(table)
+  else await writeWhole(output, table)
+  return 0
+}
+
+async function translate(file: string, table: string, output: string, { json }: CommandOptions): Promise<ExitCode> {
+  const sheet = await loadSheet(file)
+  const taken = soundValue(takeTexts(shownName(table), await readText(table), sheet))
+  const { translated, changed, gone } = taken
+  const next = soundValue(sheetFromValue(shownName(table), { ...taken.sheet, version: nextEdition(sheet) }))
+  await writeWhole(output, writeSheet(next))
+  if (json) printJson({ id: next.id, version: next.version, translated, changed, gone })
+  else {
+    print(`${output}: ${next.id} ${next.version}, ${translated} ${translated === 1 ? 'text' : 'texts'} translated`)
+    if (changed.length > 0)
+      print(`changed in the sheet since, kept as the earlier translation: rows ${changed.join(', ')}`)
+    if (gone.length > 0) print(`no longer in the sheet: rows ${gone.join(', ')}`)
+  }
+  return 0
+}
+
+const loadSheet = async (file: string): Promise<HardwareSheet> =>
+  soundValue(readSheet(shownName(file), await readText(file)))
+
 async function validate(files: readonly string[], { json }: CommandOptions): Promise<ExitCode> {
   const sheets: HardwareSheet[] = []
-  for (const file of files) sheets.push(soundValue(readSheet(file, await readText(file))))
+  for (const file of files) sheets.push(await loadSheet(file))
   if (json) printJson({ valid: sheets.map(summaryOf) })
   else
     for (const [i, sheet] of sheets.entries())

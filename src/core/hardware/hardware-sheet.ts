@@ -235,6 +235,15 @@ export interface SeverityRule extends Cited {
 /** By language, then by the text that is said otherwise. */
 export type Translations = Readonly<Partial<Record<Language, Readonly<Record<string, string>>>>>
 
+/** What was said of a text before it was changed: by language, then by the text as it stands now. */
+export type EarlierTranslations = Readonly<Partial<Record<Language, Readonly<Record<string, Translated>>>>>
+
+/** A text as it stood in the sheet, and what another language said of it. */
+export interface Translated {
+  readonly text: string
+  readonly said: string
+}
+
 interface SheetCommon {
   readonly format: 'lapwise-sheet/1'
   readonly id: string
@@ -243,6 +252,8 @@ interface SheetCommon {
   readonly language?: Language | undefined
   /** Its texts in other languages, each by the text as it stands in the sheet. What is not here is shown as it stands. */
   readonly translations?: Translations | undefined
+  /** Of texts that were changed and not translated since; nobody is shown them but who translates. */
+  readonly earlierTranslations?: EarlierTranslations | undefined
   readonly name: string
   /** Shown wherever the sheet is used; the shipped ones say that they are examples. */
   readonly notice: string

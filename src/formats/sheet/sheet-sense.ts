@@ -104,24 +104,32 @@ function inRule(sheet: HardwareSheet, part: number, index: number): Contradictio
 }
 
 /**
- * Another language's text of something that stands in the sheet: a text that was changed leaves none of the old behind, and the
+ * Another language's text of something that stands in the sheet: a text that was changed is said in no old words, and the
  * values that it marks are the same.
  */
 function inTranslations(sheet: HardwareSheet): Contradiction[] {
-  const { language = 'en', translations = {} } = sheet
+  const { language = 'en', translations = {}, earlierTranslations = {} } = sheet
   const texts = new Set(translatable(sheet))
-  return languages.flatMap((one): Contradiction[] => {
-    const path = ['translations', one]
-    const keys = Object.keys(translations[one] ?? {})
-    if (one === language && translations[one] !== undefined)
-      return [{ path, expected: { kind: 'another language', language } }]
-    return keys.flatMap((key): Contradiction[] => {
-      if (!texts.has(key)) return [{ path: [...path, key], expected: { kind: 'text of sheet' } }]
-      const marked = marksIn(key)
-      const isSame = marksIn(translations[one]?.[key] ?? '') === marked
-      return isSame ? [] : [{ path: [...path, key], expected: { kind: 'marked values', marked } }]
-    })
-  })
+  const said = { translations, earlierTranslations }
+  return (['translations', 'earlierTranslations'] as const).flatMap((field) =>
+    languages.flatMap((one): Contradiction[] => {
+      const path = [field, one]
+      const keys = Object.keys(said[field][one] ?? {})
+      if (one === language && said[field][one] !== undefined)
+        return [{ path, expected: { kind: 'another language', language } }]
+      return keys.flatMap((key): Contradiction[] => {
+        if (!texts.has(key)) return [{ path: [...path, key], expected: { kind: 'text of sheet' } }]
+        const expected = field === 'translations' ? marksFault(key, translations[one]?.[key] ?? '') : null
+        return expected === null ? [] : [{ path: [...path, key], expected }]
+      })
+    }),
+  )
+}
+
+/** Why a translation does not mark the values of its text. */
+export function marksFault(text: string, said: string): Contradiction['expected'] | null {
+  const marked = marksIn(text)
+  return marksIn(said) === marked ? null : { kind: 'marked values', marked }
 }
 
 /** What a reading decides may be set aside, and nothing else: not what the run file decides, nor what is not required. */

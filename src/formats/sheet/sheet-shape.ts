@@ -184,6 +184,14 @@ export const sheetShape = once(() => {
           'Its texts in other languages: by language, then by the text as it stands in the sheet. What is not here is shown as it stands, and marked.',
       }),
     ),
+    earlierTranslations: z
+      .optional(z.partialRecord(z.enum(languages), z.record(text, z.strictObject({ text, said: text }))))
+      .check(
+        z.meta({
+          description:
+            'What was said of a text before it was changed: by language, then by the text as it stands now. Shown only to who translates.',
+        }),
+      ),
     name: text,
     notice: text.check(z.meta({ description: 'Shown wherever the sheet is used.' })),
     sources: z.record(text, z.strictObject({ title: text, edition: text })),

@@ -1,33 +1,42 @@
-import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { namedFields, pathWithin } from '../../core/hardware/sheet-paths.ts'
 
-/** Every text of the sheet that is shown to a person; of sources what is not the title of a document may have other languages. */
-export const translatable = (sheet: HardwareSheet): readonly string[] => [
-  ...textsOf(sheet),
-  ...Object.values(sheet.sources).flatMap(({ title, edition }) => [title, edition]),
-]
+/** A text of a sheet that is shown to a person, and where it stands. */
+export interface PlacedText {
+  /** Its path, things with an id by that: `parts[cable].rules[cable-tight].must`. */
+  readonly place: string
+  readonly text: string
+  /** Whether it names a source. The title of a document stays as it is published; what is none may have other languages. */
+  readonly isOfSource: boolean
+}
+
+/** Every text that is shown to a person, in the order of the sheet, of which anything may still be missing. */
+export const placedTexts = (sheet: object): readonly PlacedText[] => textsBelow(sheet, '', '')
+
+/** Every text that may have another language. */
+export const translatable = (sheet: object): readonly string[] => placedTexts(sheet).map(({ text }) => text)
 
 /** The same without its sources, which keep the titles under which they are published. */
-export function textsOf(sheet: HardwareSheet): readonly string[] {
-  const parts = sheet.parts.flatMap(({ name, rules }) => [name, ...rules.flatMap(textsOfRule)])
-  return [sheet.name, sheet.notice, ...parts, ...measuredIn(sheet), ...piecesOf(sheet)]
+export const textsOf = (sheet: object): readonly string[] =>
+  placedTexts(sheet).flatMap(({ text, isOfSource }) => (isOfSource ? [] : [text]))
+
+function textsBelow(value: unknown, place: string, path: string): readonly PlacedText[] {
+  if (typeof value === 'string') {
+    const isOfSource = ofSource.test(path)
+    return isOfSource || shown.some((one) => one.test(path)) ? [{ place, text: value, isOfSource }] : []
+  }
+  return [...(namedFields(value) ?? [])].flatMap(([field, inner]) =>
+    textsBelow(inner, pathWithin(place, field), pathWithin(path, field.startsWith('[') ? '[]' : field)),
+  )
 }
 
-function textsOfRule({ must, look, how, why, remedy }: HardwareSheet['parts'][number]['rules'][number]): string[] {
-  const labels = look.kind === 'choose' ? look.choices.map(({ label }) => label) : []
-  return [must, how, why, remedy, ...labels]
-}
+const ofSource = /^sources\..+\.(title|edition)$/
 
-/** How each of its dimensions is measured, wherever it stands. */
-function measuredIn(value: unknown): string[] {
-  if (typeof value !== 'object' || value === null) return []
-  const own = 'role' in value && 'measured' in value ? [String(value.measured)] : []
-  return [...own, ...Object.values(value).flatMap(measuredIn)]
-}
-
-/** What its posts and panels are called. */
-function piecesOf(sheet: HardwareSheet): string[] {
-  if (sheet.kind === 'longitudinal')
-    return [sheet.post.kind, ...sheet.omissions.flatMap(({ specialPostKind }) => specialPostKind ?? [])]
-  const panels = [...sheet.panels.own, ...sheet.panels.adapters]
-  return [...sheet.posts.map(({ kind }) => kind), ...panels.map(({ name }) => name)]
-}
+/** Paths without numbers and ids. */
+const shown = [
+  /^(name|notice)$/,
+  /^parts\[\]\.(name|rules\[\]\.(must|how|why|remedy|look\.choices\[\]\.label))$/,
+  /(^|\.)measured$/,
+  /^(post|posts\[\])\.kind$/,
+  /^omissions\[\]\.specialPostKind$/,
+  /^panels\.(own|adapters)\[\]\.name$/,
+]

@@ -16,11 +16,12 @@ export function CopyForm({ sheet, editions }: Props) {
   const w = words().form.copy
   const [name, setName] = useState('')
   const [isAsked, setAsked] = useState(false)
-  const copy = (): void => {
+  const begin = (): void => {
     setAsked(true)
     if (name.trim() === '') return
     const id = idFor(name, [...editions.map((one) => one.id), ...Object.keys(begunSheets())])
-    beginSheet(id, { of: null, draft: copiedSheet(sheet, id, name.trim()) as unknown as Draft })
+    const copy = copiedSheet(sheet, id, name.trim()) as unknown as Draft
+    beginSheet(id, { of: null, from: copy, draft: copy })
     goTo(sheetPath(id, 'edit'))
   }
   return (
@@ -28,7 +29,7 @@ export function CopyForm({ sheet, editions }: Props) {
       class="shelf-save"
       onSubmit={(event) => {
         event.preventDefault()
-        copy()
+        begin()
       }}
     >
       <p class="hint">{w.how}</p>

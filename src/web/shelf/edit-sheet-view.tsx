@@ -33,11 +33,11 @@ interface Props {
 /** A sheet as a form, and beside it what follows: the drawing, what is required, and what saving does. */
 export function EditSheetView({ source, id, saved, sheets }: Props) {
   const w = words().form
-  const { draft, isBegun, change, drop } = useSheetDraft(id, saved)
+  const { draft, from, isBegun, change, drop } = useSheetDraft(id, saved)
   const [swept, setSwept] = useState<Swept | null>(null)
   const isWide = useMedia(wide)
   const settled = useEachFrame(draft)
-  const read = useMemo(() => readDraft(settled), [settled])
+  const read = useMemo(() => readDraft(settled, from), [settled, from])
   const systems = useMemo(
     () => sheets.filter(({ kind }) => kind === 'longitudinal').map((one) => ({ id: one.id, name: say(nameOf(one)) })),
     [sheets, language()],
@@ -92,7 +92,7 @@ export function EditSheetView({ source, id, saved, sheets }: Props) {
                 <Required sheet={shown} sheets={sheets} />
               </>
             )}
-            {isBegun && <SaveEdition {...{ source, id, saved, draft, sheets, drop }} />}
+            {isBegun && <SaveEdition {...{ source, id, saved, draft, from, sheets, drop }} />}
           </section>
         </div>
       </div>

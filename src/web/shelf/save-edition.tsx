@@ -15,19 +15,21 @@ interface Props {
   /** The edition on the shelf; null for a sheet that is new. */
   readonly saved: HardwareSheet | null
   readonly draft: Draft
+  /** As it was begun. */
+  readonly from: Draft
   readonly sheets: readonly HardwareSheet[]
   readonly drop: () => void
 }
 
 /** What an edition would change and which runs hold the sheet, before it is saved; and the way to save it, or to drop it. */
-export function SaveEdition({ source, id, saved, draft, sheets, drop }: Props) {
+export function SaveEdition({ source, id, saved, draft, from, sheets, drop }: Props) {
   const w = words().save
   const first = saved === null ? String(draft.version ?? '1') : nextEdition(saved)
   const [version, setVersion] = useState(first)
   const [trouble, setTrouble] = useState<Trouble | null>(null)
   const [isSaving, setSaving] = useState(false)
   const [isSure, setSure] = useState(false)
-  const read = useMemo(() => readDraft({ ...draft, version }), [draft, version])
+  const read = useMemo(() => readDraft({ ...draft, version }, from), [draft, from, version])
   const save = async (): Promise<void> => {
     if (isSaving || !read.ok) return
     setSaving(true)

@@ -7,6 +7,8 @@ import type { Draft } from '../form/draft.ts'
 interface SheetDraft {
   /** The version that it was begun from; null for one that is new. */
   readonly of: string | null
+  /** As it was begun; left out by drafts of before. */
+  readonly from?: Draft
   readonly draft: Draft
 }
 
@@ -24,10 +26,12 @@ export function beginSheet(id: string, begun: SheetDraft | null): void {
 /** What becomes of a sheet, kept on this device with each change; the sheet itself while nothing is changed. */
 export function useSheetDraft(id: string, saved: HardwareSheet | null) {
   const [begun, setBegun] = useState(() => begunSheets()[id] ?? null)
-  const draft = begun?.draft ?? ((saved ?? {}) as unknown as Draft)
+  const onShelf = (saved ?? {}) as unknown as Draft
+  const draft = begun?.draft ?? onShelf
+  const from = begun === null ? onShelf : (begun.from ?? begun.draft)
   const change = (next: (draft: Draft) => Draft): void =>
     setBegun((before) => {
-      const after = { of: before?.of ?? saved?.version ?? null, draft: next(before?.draft ?? draft) }
+      const after = { of: before?.of ?? saved?.version ?? null, from, draft: next(before?.draft ?? draft) }
       beginSheet(id, after)
       return after
     })
@@ -35,5 +39,5 @@ export function useSheetDraft(id: string, saved: HardwareSheet | null) {
     beginSheet(id, null)
     setBegun(null)
   }
-  return { draft, isBegun: begun !== null, change, drop }
+  return { draft, from, isBegun: begun !== null, change, drop }
 }

@@ -40,11 +40,11 @@ interface Props {
 /** One sheet as a drawing, and everything that it states: with source, confirmation and what is required by it. */
 export function SheetView({ source, id, saved, sheets, editions, own }: Props) {
   const w = words()
-  const { draft, isBegun, change, drop } = useSheetDraft(id, saved)
-  const read = useMemo(() => readDraft(draft), [draft])
+  const { draft, from, isBegun, change, drop } = useSheetDraft(id, saved)
+  const read = useMemo(() => readDraft(draft, from), [draft, from])
   // What is being changed may not be sound yet: then the edition on the shelf is shown.
   const sheet = read.ok ? read.value : saved
-  const save = isBegun && <SaveEdition {...{ source, id, saved, draft, sheets, drop }} />
+  const save = isBegun && <SaveEdition {...{ source, id, saved, draft, from, sheets, drop }} />
   return (
     <section class="sheet sheet-page">
       <a class="back" href={shelfPath}>

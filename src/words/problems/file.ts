@@ -36,5 +36,9 @@ export type FileProblem =
   | { readonly kind: 'handover of version'; readonly version: number }
   | { readonly kind: 'zip part at most'; readonly bytes: number }
   | Kinds<'part of handover' | 'part that the manifest names' | 'run of manifest'>
+  // A table as a spreadsheet writes it.
+  | Kinds<'text in UTF-8' | 'end of cell'>
+  | { readonly kind: 'columns of table'; readonly columns: readonly string[] }
+  | { readonly kind: 'same as in row'; readonly row: number }
   | Kinds<'finite number' | 'JSON value'>
   | { readonly kind: 'levels at most'; readonly most: number }
