@@ -16,9 +16,9 @@ import { cautions } from './cautions.ts'
 import { crewDepartures } from './crew-departures.ts'
 import { type CrewPanel, crewPanels } from './crew-panels.ts'
 import { groupBy } from './group-by.ts'
-import { alongText, placesText, stationOf } from './places-text.ts'
+import { alongText, placesText } from './places-text.ts'
 import { postKind } from './post-kind.ts'
-import type { RecordInput } from './record-input.ts'
+import type { RecordInput, WrittenPlace } from './record-input.ts'
 import { type Fact, runFacts } from './run-facts.ts'
 import { documentWords } from './words/document-words.ts'
 
@@ -30,7 +30,9 @@ export interface CrewSheetContents {
   /** As somebody wrote it; null when nobody did. */
   readonly ticket: string | null
   readonly posts: readonly CrewPost[]
-  /** What the offsets in the table of posts are; a reason where there are none. */
+  /** What station and offset in the table of posts are; null where the road is not known. */
+  readonly road: string | null
+  /** What the distances from the line of the run in the table of posts are; a reason where there are none. */
   readonly flare: string
   readonly panels: readonly CrewPanel[]
   readonly laps: readonly CrewRule[]
@@ -45,8 +47,8 @@ export interface CrewSheetContents {
 
 export interface CrewPost {
   readonly number: number
-  /** Null where the run file does not tell. */
-  readonly station: string | null
+  /** Null where the road is not known. */
+  readonly onRoad: WrittenPlace | null
   /** Along the rail from the centre of post 1. */
   readonly along: string
   /** To the next post along the rail; null at the last. */
@@ -73,6 +75,7 @@ export function crewSheetContents(input: RecordInput, ticket: string | null): Cr
   const { run, model, requirements, print } = input
   const words = documentWords(print).crewSheet
   const line = railLine(model)
+  const place = input.onRoad?.(0) ?? null
   const withFigure = (figures: readonly FigureKind[]): readonly CrewRule[] =>
     figures.flatMap((figure) =>
       crewRules(
@@ -85,7 +88,8 @@ export function crewSheetContents(input: RecordInput, ticket: string | null): Cr
     run: print.theirs(run.name),
     facts: runFacts(input).filter(({ id }) => id !== 'work' && id !== 'letting' && id !== 'readings'),
     ticket,
-    posts: crewPosts(run, model, line.ok ? line.value : null, print),
+    posts: crewPosts(input, line.ok ? line.value : null),
+    road: place && words.fromRoad(place.unit === 'metre' ? 'm' : 'ft'),
     flare: line.ok ? flareText(run, model, print) : words.noOffsets(unstakedText(line.error, print)),
     panels: crewPanels(run, model, print),
     laps: withFigure(['lap']),
@@ -123,14 +127,14 @@ const crewRules = (requirements: readonly Requirement[], print: Print): readonly
 
 const isConfirmed = ({ confirmation }: Requirement): boolean => confirmation !== 'from memory'
 
-function crewPosts(run: RunFile, model: RunModel, line: RailLine | null, print: Print): readonly CrewPost[] {
+function crewPosts({ run, model, onRoad, print }: RecordInput, line: RailLine | null): readonly CrewPost[] {
   const { layout, system } = model
   return layout.posts.map((post, i) => {
     const { number, alongInches, block, state } = post
     const next = layout.posts[i + 1]
     return {
       number,
-      station: stationOf(run, layout.postOneAtInches + alongInches),
+      onRoad: onRoad?.(alongInches) ?? null,
       along: alongText(run, alongInches),
       next: next === undefined ? null : alongText(run, next.alongInches - alongInches),
       isOddSpace: next !== undefined && next.alongInches - alongInches !== system.spacings.full.inches,

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { byHand } from '../../test/fixtures/by-hand.ts'
 import type { Place } from '../core/requirements/requirement.ts'
 import { english } from '../words/english.ts'
-import { numberedText, placesText, stationOf } from './places-text.ts'
+import { fromDatumText, numberedText, placesText } from './places-text.ts'
 
 const place = (kind: 'post' | 'space' | 'panel' | 'splice', number: number): Place => ({
   ...{ id: `${kind}-${number}`, number, alongInches: 0, own: null },
@@ -28,31 +28,15 @@ describe('numberedText', () => {
   })
 })
 
-describe('stationOf', () => {
-  const road = {
-    route: null,
-    side: 'right',
-    datumStation: '208+40',
-    speed: null,
-    traffic: 'two-way',
-    opposingReaches: null,
-  } as const
-
-  // 62.5 ft = 750 in; 20840 - 62.5 = 20777.5 ft, 20840 + 62.5 = 20902.5 ft
-  test('counts up-station on the right, and down-station on the left of a two-way road', () => {
-    expect(stationOf({ units: 'us', road }, -750)).toBe('207+77.50')
-    expect(stationOf({ units: 'us', road: { ...road, side: 'left' } }, -750)).toBe('209+02.50')
-    expect(stationOf({ units: 'us', road: { ...road, side: 'left', traffic: 'divided' } }, -750)).toBe('207+77.50')
+describe('fromDatumText', () => {
+  test('says which way along the rail, and names no station', () => {
+    expect(fromDatumText({ units: 'us' }, -750, english(null))).toBe('62 ft 6 in of rail upstream of the datum')
+    expect(fromDatumText({ units: 'us' }, 6, english(null))).toBe('6 in of rail downstream of the datum')
+    expect(fromDatumText({ units: 'us' }, 0, english(null))).toBe('at the datum')
   })
 
-  // 1 237.5 m + 100 in x 0.0254 m = 1 240.04 m
+  // 100 in x 0.0254 m = 2.54 m
   test('counts metres in a metric run', () => {
-    const metric = { ...road, datumStation: '1+237.500' }
-    expect(stationOf({ units: 'metric', road: metric }, 100)).toBe('1+240.040')
-  })
-
-  test('is not known when datum, side or, on the left, traffic is not said', () => {
-    for (const missing of [{ datumStation: null }, { side: null }, { side: 'left', traffic: null }] as const)
-      expect(stationOf({ units: 'us', road: { ...road, ...missing } }, 0)).toBeNull()
+    expect(fromDatumText({ units: 'metric' }, 100, english('metric'))).toMatch(/^2\.540? m of rail downstream/)
   })
 })

@@ -2,30 +2,34 @@ import { feetInchesText } from '../core/hardware/dimension-text.ts'
 import type { Place } from '../core/requirements/requirement.ts'
 import { exactLength } from '../core/units/exact-length.ts'
 import { printLength } from '../core/units/print-length.ts'
-import { parseStation, printStation } from '../core/units/station.ts'
 import type { DevicePosition } from '../formats/device-position.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
+import type { RecordInput } from './record-input.ts'
 import { type DocumentWords, documentWords } from './words/document-words.ts'
 
 /** `9 ft 4 1/2 in`, or metres in a metric run. */
 export const alongText = (run: Pick<RunFile, 'units'>, inches: number): string =>
   run.units === 'metric' ? printLength(exactLength(inches, 'in'), 'metres') : feetInchesText(inches)
 
+/** `station 108+18.65, offset +12.00 ft`; null where the road is not known. */
+export function onRoadText(
+  { onRoad, print }: Pick<RecordInput, 'onRoad' | 'print'>,
+  alongInches: number,
+): string | null {
+  const place = onRoad?.(alongInches) ?? null
+  if (place === null) return null
+  return documentWords(print).places.onRoad(place.station, place.offset, place.unit === 'metre' ? 'm' : 'ft')
+}
+
 /**
- * The station of a place: the datum's, and from there the distance along the rail, as the run goes up-station or down.
- * Null when the datum's station, the side or (on the left) the kind of traffic is not said.
- *
- * Traffic keeps to the right, so the run of a left side goes down-station on a two-way road only.
- * @param inches along the rail from the run's datum, positive downstream
+ * How far a place lies from the run's datum along the rail, which is no station: on a curve, or where the rail leaves the
+ * line of the run, the two differ.
+ * @param inches from the datum, positive downstream
  */
-export function stationOf({ units, road }: Pick<RunFile, 'units' | 'road'>, inches: number): string | null {
-  const { datumStation, side, traffic } = road
-  if (datumStation === null || side === null || (side === 'left' && traffic === null)) return null
-  const datum = parseStation(datumStation, units)
-  if (!datum.ok) throw new RangeError(`a run file with the station ${datumStation} should not have been read`)
-  const direction = side === 'left' && traffic === 'two-way' ? -1 : 1
-  return printStation(datum.value + direction * exactLength(inches, 'in'), units, units === 'metric' ? 3 : 2)
+export function fromDatumText(run: Pick<RunFile, 'units'>, inches: number, print: Print): string {
+  const words = documentWords(print).places.fromDatum
+  return inches === 0 ? words.at : words[inches < 0 ? 'upstream' : 'downstream'](alongText(run, Math.abs(inches)))
 }
 
 /** `44.05231, -92.91174 (WGS 84, ±8 m)`: what a device said of where it was. */

@@ -3,6 +3,7 @@ import type { Reading } from '../core/measurement/reading.ts'
 import type { AskedEarlier } from '../core/record/readings-in-force.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
+import type { GroundUnit } from '../core/units/ground-unit.ts'
 import type { Judgement } from '../core/verdicts/verdict.ts'
 import type { Unusual } from '../formats/range/unusual.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
@@ -25,8 +26,22 @@ export interface RecordInput {
   readonly unusual: readonly Unusual[]
   /** Every instrument that a reading may name. */
   readonly instruments: readonly Instrument[]
+  /** Where a place of the rail lies by its road; null where the run was not placed on one. */
+  readonly onRoad: OnRoad | null
   /** Says the words of the model in the document's language. */
   readonly print: Print
+}
+
+/** @param alongInches  along the rail from the centre of post 1 @returns null of a place that nothing of the run names */
+export type OnRoad = (alongInches: number) => WrittenPlace | null
+
+/** A place by its road as every document writes it, in the unit of the road. */
+export interface WrittenPlace {
+  /** `108+18.65`; two at a station equation. */
+  readonly station: string
+  /** From the alignment, positive to the right looking up-station: `+12.00`. */
+  readonly offset: string
+  readonly unit: GroundUnit
 }
 
 /** What a document says of itself. The same input and printing give the same bytes. */

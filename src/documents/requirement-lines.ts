@@ -10,7 +10,7 @@ import { measuredValue } from '../core/verdicts/saying.ts'
 import type { Verdict, VerdictWord } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
 import { groupBy } from './group-by.ts'
-import { alongText, numberedText, stationOf } from './places-text.ts'
+import { alongText, numberedText, onRoadText } from './places-text.ts'
 import { type ReadingLine, readingLine } from './reading-lines.ts'
 import type { RecordInput } from './record-input.ts'
 import { documentWords } from './words/document-words.ts'
@@ -19,7 +19,8 @@ export interface PlaceLine {
   readonly name: string
   /** Along the rail from the centre of post 1. */
   readonly along: string
-  readonly station: string | null
+  /** Station and offset in words; null where the road is not known. */
+  readonly onRoad: string | null
 }
 
 /** One requirement with what was read and what that means. */
@@ -154,10 +155,10 @@ function measuredPlaces(measured: readonly string[], posts: readonly LayoutPost[
     .join('; ')
 }
 
-export const placeLine = ({ run, model, print }: RecordInput, place: Place): PlaceLine => ({
-  name: print.say(place),
-  along: alongText(run, place.alongInches),
-  station: stationOf(run, model.layout.postOneAtInches + place.alongInches),
+export const placeLine = (input: RecordInput, place: Place): PlaceLine => ({
+  name: input.print.say(place),
+  along: alongText(input.run, place.alongInches),
+  onRoad: onRoadText(input, place.alongInches),
 })
 
 function recordText(rule: RecordRule, print: Print): string {

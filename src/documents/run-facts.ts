@@ -3,7 +3,7 @@ import { sheetText } from '../core/hardware/sheet-text.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
 import type { DecisionRule } from '../core/verdicts/verdict.ts'
 import type { Print } from '../words/print.ts'
-import { alongText, positionText, stationOf } from './places-text.ts'
+import { alongText, fromDatumText, onRoadText, positionText } from './places-text.ts'
 import { instantOf, timeText } from './printed-time.ts'
 import type { RecordInput } from './record-input.ts'
 import { type DocumentWords, documentWords } from './words/document-words.ts'
@@ -29,15 +29,14 @@ export interface SheetLine {
 }
 
 /** What identifies the run, for the head of any document of it. */
-export function runFacts({ run, model, readings, print }: RecordInput): readonly Fact[] {
+export function runFacts(input: RecordInput): readonly Fact[] {
+  const { run, model, readings, print } = input
   const { road } = run
   const { posts, panels, postOneAtInches } = model.layout
   const words = documentWords(print).runFacts
   const last = posts.at(-1)
-  const station = (along: number): string | null => {
-    const text = stationOf(run, postOneAtInches + along)
-    return text === null ? null : words.stationAlong(text)
-  }
+  const placed = (along: number): string =>
+    onRoadText(input, along) ?? fromDatumText(run, postOneAtInches + along, print)
   const rail = panels.reduce((sum, { inches }) => sum + inches, 0)
   const { names } = words
   const facts: readonly (readonly [FactId, string, string | null])[] = [
@@ -49,8 +48,8 @@ export function runFacts({ run, model, readings, print }: RecordInput): readonly
     ['letting', names.letting, run.letting],
     ['datum', names.datum, road.datumStation === null ? null : words.station(road.datumStation)],
     ...(road.position === undefined ? [] : [['position', names.position, positionText(road.position)] as const]),
-    ['first', names.first, station(0)],
-    ['last', names.last(last?.number ?? 1), station(last?.alongInches ?? 0)],
+    ['first', names.first, placed(0)],
+    ['last', names.last(last?.number ?? 1), placed(last?.alongInches ?? 0)],
     ['size', names.size, words.size(posts.length, panels.length, alongText(run, rail))],
     ['readings', names.readings, readingsText(readings, print)],
   ]

@@ -128,8 +128,12 @@ function placeProperties({ placed, unit }: Source, place: RailPlace): readonly I
   })
   return [
     inchesOf('Along the rail from post 1', place.alongInches),
-    ...text('Station', stationText(place.station, placed.frame, unit)),
-    inUnit('Offset, right positive', place.offset),
+    ...(placed.isOnRoad
+      ? [
+          ...text('Station', stationText(place.station, placed.frame, unit)),
+          inUnit('Offset, right positive', place.offset),
+        ]
+      : []),
     ...(place.elevation === null ? [] : [inUnit('Elevation', place.elevation)]),
   ]
 }
@@ -233,7 +237,7 @@ function stations(source: Source, alignment: HorizontalAlignment): readonly IfcS
     const elevation = profile === null ? 0 : (profileAt(profile, internal)?.elevation ?? 0)
     return {
       id,
-      name: `${words}${stationText(internal, placed.frame, unit)}`,
+      name: placed.isOnRoad ? `${words}${stationText(internal, placed.frame, unit)}` : words,
       internal,
       station: written.at(-1)!,
       incoming: written.length > 1 ? written[0]! : null,
@@ -242,12 +246,12 @@ function stations(source: Source, alignment: HorizontalAlignment): readonly IfcS
     }
   }
   const all = [
-    at('station-start', '', alignment.startStation, 'STATION'),
+    at('station-start', placed.isOnRoad ? '' : 'Start of the line of the run', alignment.startStation, 'STATION'),
     ...equations
       .filter(({ internal }) => internal > alignment.startStation && internal <= end)
       .map(({ internal }, i) => at(`station-equation-${i + 1}`, '', internal, 'STATION')),
     ...[stakes[0]!, stakes.at(-1)!].map(({ point, station }) =>
-      at(`station-post-${point}`, `Post ${point}, `, station, 'POSITION'),
+      at(`station-post-${point}`, `Post ${point}${placed.isOnRoad ? ', ' : ''}`, station, 'POSITION'),
     ),
   ]
   return all.sort((a, b) => a.internal - b.internal)

@@ -30,6 +30,7 @@ import { dayReport } from './day-report.ts'
 import { entriesInForce } from './entries-in-force.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { postsNearMarks } from './locate-warnings.ts'
+import { onRoad } from './on-road.ts'
 import type { PacketOptions } from './packet-options.ts'
 import type { PlacedRun } from './place-run.ts'
 import { placedTickets } from './placed-tickets.ts'
@@ -69,15 +70,16 @@ interface Material extends PacketOptions {
 /** Every file that is made of the run, in the order of the packet. */
 export function packetMakers(judged: JudgedRun, material: Material): readonly PacketMaker[] {
   const { page, lie, printedAt, author, hash, quantities, placed: stakes, place, print } = material
-  const input = recordInput(judged, print)
+  const unit = place?.run.unit ?? lineUnit(judged)
+  const onRoadOf = stakes?.isOnRoad ? onRoad(stakes, unit) : null
+  const input = recordInput(judged, print, onRoadOf)
   const strip = stripInput(judged, print)
   const printing = { page, lie, printedAt, author, hash, print }
   const stamp = { at: new Date(instantOf(printedAt)).toISOString(), author }
-  const unit = place?.run.unit ?? lineUnit(judged)
   const crewSheet = (print: Print): Promise<Uint8Array> =>
     writeCrewSheet(
       crewSheetContents(
-        recordInput(judged, print),
+        recordInput(judged, print, onRoadOf),
         material.ticket === null ? enteredTickets(judged, material, print) : print.theirs(material.ticket),
       ),
       { ...stripInput(judged, print), verdicts: null },
@@ -88,7 +90,7 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     // Crews on this work read both languages.
     sure('crew-sheet.pdf', () => crewSheet(english(judged.run.units))),
     sure('crew-sheet-es.pdf', () => crewSheet(spanish(judged.run.units))),
-    sure('record.pdf', async () => (await writeRecord(judged, material)).pdf),
+    sure('record.pdf', async () => (await writeRecord(judged, { ...material, onRoad: onRoadOf })).pdf),
     sure('as-built.pdf', () => writeAsBuilt(asBuiltContents(input), strip, printing)),
     sure('quantities.pdf', () => writeQuantities(quantities, printing)),
     sure('quantities.xlsx', () =>
@@ -99,6 +101,7 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
         material.entries,
         stamp,
         print,
+        onRoadOf,
       ),
     ),
     sure('material-list.pdf', () => writeMaterialList(materialListContents(quantities, print), printing)),

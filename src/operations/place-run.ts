@@ -39,10 +39,14 @@ export interface RoadPlace {
 
 /** A run on its road. */
 export interface PlacedRun {
+  /** Its stations are the road's own; else they run along the line of the run, as if that were a straight road. */
+  readonly isOnRoad: boolean
   readonly frame: StakingFrame
   readonly staking: Staking
   /** The face of rail from end to end, by its posts and splices, and where a flare of the run begins. */
   readonly rail: readonly RailPlace[]
+  /** Every place of the run that a requirement names, from the first end. */
+  readonly places: readonly RailPlace[]
   /** None while the run is not judged. */
   readonly findings: readonly { readonly finding: Finding; readonly at: RailPlace }[]
   /** Where the road is broken beyond the run: stakes do not rest on it. */
@@ -110,14 +114,14 @@ export function placeRun(
         found: told(one),
       })),
     )
-  return ok({ ...placed.value, breaksBeyond: breaks.map(told) })
+  return ok({ ...placed.value, isOnRoad: place.road !== null, breaksBeyond: breaks.map(told) })
 }
 
 function placeOn(
   frame: StakingFrame,
   required: RequiredRun | JudgedRun,
-): Result<Omit<PlacedRun, 'breaksBeyond'>, StakingRefusal> {
-  const { model } = required
+): Result<Omit<PlacedRun, 'isOnRoad' | 'breaksBeyond'>, StakingRefusal> {
+  const { model, requirements } = required
   const findings = 'judgement' in required ? required.judgement.findings : []
   const { posts, panels } = model.layout
   const rail = rising([
@@ -130,12 +134,15 @@ function placeOn(
   if (!staking.ok) return staking
   const railPlaces = locatePanels(model, frame, rail)
   if (!railPlaces.ok) return railPlaces
+  const named = locatePanels(model, frame, rising(requirements.map(({ place }) => place.alongInches)))
+  if (!named.ok) return named
   const findingPlaces = locatePanels(model, frame, found)
   if (!findingPlaces.ok) return findingPlaces
   return ok({
     frame,
     staking: staking.value,
     rail: railPlaces.value,
+    places: named.value,
     findings: findings.map((finding) => ({
       finding,
       at: findingPlaces.value[found.indexOf(finding.place.alongInches)]!,

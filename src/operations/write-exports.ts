@@ -7,6 +7,7 @@ import { err, ok, type Result } from '../core/result.ts'
 import type { GroundUnit } from '../core/units/ground-unit.ts'
 import { inches, metres } from '../core/units/quantity.ts'
 import { type QuantitiesContents, quantitiesContents } from '../documents/quantities-contents.ts'
+import type { OnRoad } from '../documents/record-input.ts'
 import { type StakeListContents, stakeListContents } from '../documents/stake-list-contents.ts'
 import { documentWords } from '../documents/words/document-words.ts'
 import { runSheets } from '../documents/xlsx/run-sheets.ts'
@@ -195,8 +196,12 @@ export function writeRunWorkbook(
   { photos, versions }: Pick<RunEntries, 'photos' | 'versions'>,
   { at, author }: Stamp,
   print: Print,
+  onRoad: OnRoad | null = null,
 ): Promise<Uint8Array> {
-  const sheets = runSheets(recordInput(judged, print), stakes, quantities, { photos: entriesInForce(photos), versions })
+  const sheets = runSheets(recordInput(judged, print, onRoad), stakes, quantities, {
+    photos: entriesInForce(photos),
+    versions,
+  })
   const page = documentWords(print).workbook.page('&P', '&N')
   return writeWorkbook(sheets, { title: judged.run.name, author, writtenAt: at, page })
 }

@@ -1,7 +1,7 @@
 import type { PaperName } from '../core/units/paper-names.ts'
 import { writeRecordPdf } from '../documents/pdf/write-record-pdf.ts'
 import { recordContents } from '../documents/record-contents.ts'
-import type { RecordInput } from '../documents/record-input.ts'
+import type { OnRoad, RecordInput } from '../documents/record-input.ts'
 import { signatureDrawing } from '../documents/signature-lines.ts'
 import type { PageLie } from '../drawing/paper.ts'
 import { writePhotoStrokes } from '../drawing/svg/photo-strokes.ts'
@@ -32,6 +32,8 @@ export interface RecordOptions {
   readonly entries: RunEntries
   /** The photos that are at hand; null where they are left out. They have to be whole pictures. */
   readonly photos: readonly NamedPhoto[] | null
+  /** Where it stands by its road; left out where the road is not known. */
+  readonly onRoad?: OnRoad | null
   readonly print: Print
 }
 
@@ -46,9 +48,9 @@ export interface WrittenRecord {
  * server for it.
  */
 export async function writeRecord(given: JudgedRun, options: RecordOptions): Promise<WrittenRecord> {
-  const { page, lie, printedAt, author, sha256, entries, photos, print } = options
+  const { page, lie, printedAt, author, sha256, entries, photos, onRoad, print } = options
   const judged = pinned(given, sha256)
-  const input = recordInput(judged, print)
+  const input = recordInput(judged, print, onRoad)
   const atHand = new Map((photos ?? []).map((one) => [one.photo, sha256(one.bytes)]))
   const hash = sha256(
     recordText(
@@ -85,8 +87,10 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
   return { pdf: await writeRecordPdf(contents, drawn, { page, lie }, print), hash }
 }
 
-export const recordInput = (judged: JudgedRun, print: Print): RecordInput => ({
+/** @param onRoad  null where the run was not placed on its road */
+export const recordInput = (judged: JudgedRun, print: Print, onRoad: OnRoad | null = null): RecordInput => ({
   ...judged,
+  onRoad,
   instruments: instrumentsOf(judged.run),
   print,
 })

@@ -43,29 +43,29 @@ export const crewSheetTemplate = `${pageFrame}
   block(above: -16pt, below: 6pt, width: 100%, align(right, small(doc.stripWords)))
 } else { doc.words.stripApart }
 
-#let has-station = doc.posts.first().station != none
+#let has-station = doc.posts.first().onRoad != none
 #let has-offset = doc.posts.first().offset != none
 #let post-cells(post) = (
   [*#post.number*],
-  ..if has-station { (post.station,) },
+  ..if has-station { (post.onRoad.station, post.onRoad.offset) },
   post.along,
   if post.next == none { doc.words.end } else if post.isOddSpace [*#post.next*] else { post.next },
   ..if has-offset { (post.offset,) },
   if post.block { doc.words.yes } else { strong(doc.words.no) },
   [#post.kind #if post.state != "regular" { strong(doc.words.states.at(post.state)) }],
 )
-// Widths in points: number, station, from post 1, to next, offset, block; the kind takes what is left.
+// Widths in points: number, station, offset from the road, from post 1, to next, from the line of the run, block; the kind takes what is left.
 #let post-table(size, widths) = {
   set text(size: size * fine)
-  let (number, station, along, next, offset, block) = widths
+  let (number, station, road, along, next, offset, block) = widths
   table(
-    columns: (number, ..if has-station { (station,) }, along, next, ..if has-offset { (offset,) }, block, 1fr),
+    columns: (number, ..if has-station { (station, road) }, along, next, ..if has-offset { (offset,) }, block, 1fr),
     heads(
       doc.words.post,
-      ..if has-station { (doc.words.station,) },
+      ..if has-station { (doc.words.station, doc.words.roadOffset) },
       doc.words.fromPostOne,
       doc.words.toNext,
-      ..if has-offset { (doc.words.offset,) },
+      ..if has-offset { (doc.words.fromLine,) },
       doc.words.block,
       doc.words.postKind,
     ),
@@ -128,8 +128,8 @@ export const crewSheetTemplate = `${pageFrame}
     column-gutter: 10pt,
     [
       = #doc.words.posts
-      #post-table(7.5pt, (24pt, 44pt, 52pt, 46pt, 38pt, 27pt))
-      #small(doc.flare)
+      #post-table(7.5pt, (24pt, ..if has-station { (42pt, 31pt, 46pt, 42pt, 38pt, 26pt) } else { (0pt, 0pt, 49pt, 44pt, 44pt, 27pt) }))
+      #small[#if doc.road != none [#doc.road ]#doc.flare]
       #heights
     ],
     [
@@ -167,8 +167,8 @@ export const crewSheetTemplate = `${pageFrame}
 }
 #if not is-short [
   = #doc.words.posts
-  #small(doc.flare)
-  #columns(2, gutter: 10pt, post-table(6.8pt, (20pt, 41pt, 56pt, 42pt, 31pt, 23pt)))
+  #small[#if doc.road != none [#doc.road ]#doc.flare]
+  #columns(2, gutter: 10pt, post-table(6.8pt, (20pt, 41pt, 29pt, 52pt, 42pt, 31pt, 23pt)))
 ]
 #if data.drawings.len() > 0 { drawing-pages }
 `

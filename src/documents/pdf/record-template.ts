@@ -90,7 +90,7 @@ export const recordTemplate = String.raw`${pageFrame}
       [
         *#finding.place.name* \
         #small(fill(doc.words.fromPostOne, along: finding.place.along))
-        #if finding.place.station != none { linebreak(); small(fill(doc.words.station, station: finding.place.station)) }
+        #if finding.place.onRoad != none { linebreak(); small(finding.place.onRoad) }
       ],
       [*#doc.words.foundIs* #finding.found \ *#doc.words.mustBe* #finding.mustBe \ #small[#finding.severity#if finding.assigned != none [; #finding.assigned]] \ #small(at-numbers(finding.requirements))],
       finding.remedy,
@@ -105,7 +105,7 @@ export const recordTemplate = String.raw`${pageFrame}
     heads(doc.words.seen, doc.words.place, doc.words.howBad, doc.words.seenBy),
     ..doc.freeFindings.map(one => (
       [*#one.what* #if one.note != none { linebreak(); one.note }],
-      if one.place == none { doc.words.placeGone } else [#one.place.name #if one.place.station != none { linebreak(); small(fill(doc.words.station, station: one.place.station)) }],
+      if one.place == none { doc.words.placeGone } else [#one.place.name #if one.place.onRoad != none { linebreak(); small(one.place.onRoad) }],
       [#one.severity #if one.assigned != none { linebreak(); small(one.assigned) }],
       [#one.by #if one.closed != none { linebreak(); one.closed }],
     )).flatten(),
@@ -219,7 +219,7 @@ export const recordTemplate = String.raw`${pageFrame}
           set text(weight: "regular", size: 9pt)
           [*#upper(place.name.first())#place.name.slice(place.name.first().len())*]
           h(1fr)
-          small[#fill(doc.words.fromPostOne, along: place.along)#if place.station != none [, #fill(doc.words.station, station: place.station)]]
+          small[#fill(doc.words.fromPostOne, along: place.along)#if place.onRoad != none [, #place.onRoad]]
         }),
       ))
     }

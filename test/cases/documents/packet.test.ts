@@ -486,8 +486,8 @@ describe('the packet of an awkward run', { timeout: 120_000 }, () => {
       const files = await packetOf(long)
       const crew = checkedTexts(files).get('crew-sheet.pdf')!
       expect(crew).toContain('The strip stands on the last')
-      for (const { station, along } of crewSheetContents(recordInput(long, english(null)), null).posts)
-        expect(crew).toContain(`${station} ${along}`)
+      for (const { number, along } of crewSheetContents(recordInput(long, english(null)), null).posts)
+        expect(crew).toContain(`${number} ${along}`)
     },
   )
 

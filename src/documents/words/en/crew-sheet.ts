@@ -16,7 +16,10 @@ export const crewSheet = {
   station: 'Station',
   fromPostOne: 'From post 1',
   toNext: 'To next',
-  offset: 'Offset',
+  roadOffset: 'Offset',
+  fromLine: 'From line',
+  fromRoad: (unit: string) =>
+    `Station and offset: face of rail from the alignment, offset in ${unit}, positive to the right looking up-station.`,
   block: 'Block',
   postKind: 'Post kind',
   panel: 'Panel',
@@ -47,7 +50,7 @@ export const crewSheet = {
     `the flare of the run goes toward a ${closedBy === 'bridge end' ? 'bridge end' : 'run that stands'}`,
   noFlare: 'No flare: every post stands on the line of the run.',
   flares: (flares: readonly string[]) =>
-    `Offset: face of rail from the line of the run, away from the road. ${flares.join('; ')}.`,
+    `From line: face of rail from the line of the run, away from the road. ${flares.join('; ')}.`,
   runFlare: (end: End, rate: string, from: string) =>
     `Run: flare ${rate} from ${from} along the rail to the ${end} end, which the end unit goes on from`,
   endFlare: (end: End, shape: 'straight' | 'parabola', offset: string, over: string, isFromMemory: boolean) =>

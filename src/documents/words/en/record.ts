@@ -43,7 +43,6 @@ export const record = {
   foundIs: 'Found:',
   mustBe: 'Must be:',
   fromPostOne: '{along} from post 1',
-  station: 'station {station}',
   freeFindings: 'Seen besides: free findings, which no requirement asks for',
   seen: 'What was seen',
   howBad: 'How bad',

@@ -19,7 +19,6 @@ export const runFacts = {
   traffic: { 'two-way': 'two-way', 'one-way': 'one-way', divided: 'divided' },
   work: { new: 'new', standing: 'standing' },
   station: (station: string) => `station ${station}`,
-  stationAlong: (station: string) => `station ${station}, by distance along the rail`,
   size: (posts: number, panels: number, rail: string) => `${posts} posts, ${panels} panels, ${rail} of rail`,
   noReadings: 'none',
   readings: (count: number, people: string, from: string, to: string) =>

@@ -21,7 +21,10 @@ export const crewSheet: typeof english = {
   station: 'Estación',
   fromPostOne: 'Desde el 1',
   toNext: 'Al que sigue',
-  offset: 'Desvío',
+  roadOffset: 'Desvío',
+  fromLine: 'De la línea',
+  fromRoad: (unit) =>
+    `Estación y desvío: la cara de la baranda desde el eje, desvío en ${unit}, positivo a la derecha mirando hacia estaciones crecientes.`,
   block: 'Bloque',
   postKind: 'Clase de poste',
   panel: 'Panel',
@@ -52,7 +55,7 @@ export const crewSheet: typeof english = {
     `el abocinado del tramo va hacia un ${closedBy === 'bridge end' ? 'extremo de puente' : 'tramo existente'}`,
   noFlare: 'Sin abocinado: cada poste está en la línea del tramo.',
   flares: (flares) =>
-    `Desvío: de la línea del tramo a la cara de la baranda, alejándose de la vía. ${flares.join('; ')}.`,
+    `De la línea: de la línea del tramo a la cara de la baranda, alejándose de la vía. ${flares.join('; ')}.`,
   runFlare: (end, rate, from) =>
     `Tramo: abocinado ${rate} desde ${from} a lo largo de la baranda hasta el ${ends[end]} extremo, desde donde sigue la unidad de extremo`,
   endFlare: (end, shape, offset, over, isFromMemory) =>

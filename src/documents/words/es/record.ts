@@ -31,7 +31,6 @@ export const record: typeof english = {
   foundIs: 'Hallado:',
   mustBe: 'Debe ser:',
   fromPostOne: '{along} desde el poste 1',
-  station: 'estación {station}',
   freeFindings: 'Visto además: hallazgos libres, que ningún requisito pide',
   seen: 'Qué se vio',
   howBad: 'Cuán grave',

@@ -23,7 +23,6 @@ export const runFacts: typeof english = {
   traffic: { 'two-way': 'de dos sentidos', 'one-way': 'de un sentido', divided: 'vía dividida' },
   work: { new: 'nueva', standing: 'existente' },
   station: (station) => `estación ${station}`,
-  stationAlong: (station) => `estación ${station}, midiendo por la baranda`,
   size: (posts, panels, rail) => `${posts} postes, ${panels} paneles, ${rail} de baranda`,
   noReadings: 'ninguna',
   readings: (count, people, from, to) => `${count} por ${people}, ${from === to ? from : `${from} a ${to}`}`,
