@@ -55,6 +55,59 @@ describe('an end unit joined to a run', () => {
   })
 })
 
+describe('an end unit whose rail ends before its last post', () => {
+  // Posts of the flared terminal every 75 in from 0 to 375 in.
+  const flared = sheetOf<EndSheet>('flared-terminal-31')
+  const joined = (own: readonly number[], adapters: readonly number[], system = at31) => {
+    const panel = flared.panels.own[0]!
+    const of = (lengths: readonly number[]) => lengths.map((inches) => ({ ...panel, inches }))
+    const sheet: EndSheet = { ...flared, panels: { ...flared.panels, own: of(own), adapters: of(adapters) } }
+    return endSides({ kind: 'unit', sheet, atInches: null }, system)
+  }
+  const refusalsOf = (own: readonly number[], adapters: readonly number[] = []) =>
+    joined(own, adapters).refused.map((one) =>
+      one.kind === 'splice position' ? [one.panel, one.at, one.post] : one.kind,
+    )
+
+  it('has its splice at the post where the rail ends, or after the post before it', () => {
+    // 150 is post 3, 150 + 150 = 300 post 5, 150 + 300 = 450 one space past the last. 262.5 and 337.5 lie midway between posts,
+    // where converting panels would bring it that the unit does not have.
+    const found = refusalsOf([150])
+    expect(found).toHaveLength(5)
+    expect(found.filter((one) => one === 'panel not of this unit')).toHaveLength(2)
+    expect(found).toEqual(
+      expect.arrayContaining([
+        [null, 'post', 3],
+        [150, 'post', 5],
+        [300, 'post', 7],
+      ]),
+    )
+    // 100 lies between posts 2 and 3 and not midway; neither does 287.5 between posts 4 and 5.
+    expect(refusalsOf([100]).at(0)).toEqual([null, 'midspan', 2])
+    expect(refusalsOf([100], [187.5])).toContainEqual([187.5, 'midspan', 4])
+    // 400 lies a third of a space past the last post, 6.
+    expect(refusalsOf([400]).at(0)).toEqual([null, 'midspan', 6])
+  })
+
+  it('is joined midway between two of its posts, and midway to the first from where its rail begins', () => {
+    expect(joined([112.5], []).sides.map(({ adapter, joint }) => [adapter, inchesOf(joint)])).toEqual([[null, 112.5]])
+    const bridge = sheetOf<EndSheet>('bridge-end-31')
+    const short: EndSheet = {
+      ...bridge,
+      panels: { ...bridge.panels, own: [{ ...bridge.panels.own[0]!, inches: 9.375 }] },
+    }
+    const { sides, refused } = endSides({ kind: 'unit', sheet: short, atInches: null }, at31)
+    expect(sides.map(({ joint }) => inchesOf(joint))).toEqual([9.375])
+    // 9.375 + 112.5 = 121.875 lies after post 6, at 112.5 in, and not midway to post 7.
+    expect(refused).toContainEqual(expect.objectContaining({ panel: 112.5, at: 'midspan', post: 6 }))
+  })
+
+  it('takes its adapters in order of their length, however its sheet has them', () => {
+    const { sides } = joined([150, 150], [187.5, 112.5])
+    expect(sides.map(({ adapter }) => inchesOf(adapter!))).toEqual([112.5, 187.5])
+  })
+})
+
 describe('a run that goes on from one that stands', () => {
   it.each([
     ['midspan', 37.5],
