@@ -89,7 +89,7 @@ describe('reduced spacing that cannot be had', () => {
     // Half spacing from 450 to 600 in: posts at 450, 487.5, 525, 562.5 and 600 in.
     const blocked = (from: number, to: number, standing = 0) =>
       refusal([part(450, 600, 'half')], [{ name: 'the pipe', fromInches: from + 100, toInches: to + 100 }], standing)
-    const found = { kind: 'post at reduced spacing obstructed', obstruction: 'the pipe', spacing: 'half' }
+    const found = { kind: 'post at reduced spacing obstructed', obstructions: ['the pipe'], spacing: 'half' }
     // Between two posts, up to their very centres, nothing stands in it.
     for (const [from, to] of [
       [487.5, 525],
