@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { brotliCompressSync, gzipSync } from 'node:zlib'
 import { defineConfig, type Plugin, type Rolldown } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
+import { contentPolicy } from './src/protocol/content-policy.ts'
 
 /** What only computes. */
 const pure = /src.(core|formats|sheets|drawing|documents|operations|words)/
@@ -17,11 +18,13 @@ const visits = {
 
 type Needs = Readonly<Record<keyof typeof visits, boolean>>
 
-export default defineConfig({
+/** With `--mode static` the page is made for a host that hands out files and nothing else, at any address. */
+export default defineConfig(({ mode }) => ({
+  base: mode === 'static' ? './' : '/',
   root: 'src/web',
   publicDir: 'sw/public',
   build: {
-    outDir: '../../dist/web',
+    outDir: mode === 'static' ? '../../dist/static' : '../../dist/web',
     emptyOutDir: true,
     target: 'es2022',
     rolldownOptions: {
@@ -61,7 +64,7 @@ export default defineConfig({
   plugins: [
     sharedWorkerFiles('src/web/data/device-worker.ts'),
     partsFetchedBy('src/web/data/fetch-ahead.ts'),
-    packedFiles(),
+    mode === 'static' ? pageOfItself() : packedFiles(),
     VitePWA({
       strategies: 'injectManifest',
       srcDir: 'sw',
@@ -75,9 +78,9 @@ export default defineConfig({
         name: 'Lapwise',
         short_name: 'Lapwise',
         description: 'From site and hardware sheets to a judged guardrail installation',
-        id: '/',
-        start_url: '/',
-        scope: '/',
+        ...(mode === 'static' ? {} : { id: '/' }),
+        start_url: './',
+        scope: './',
         display: 'standalone',
         background_color: '#fbfaf6',
         theme_color: '#2a2f34',
@@ -88,7 +91,7 @@ export default defineConfig({
       },
     }),
   ],
-})
+}))
 
 /**
  * One file of what several parts share and `isIn` says is needed together. By who imports it, not by where it lies: what
@@ -165,6 +168,24 @@ function partsFetchedBy(file: string): Plugin {
     apply: 'build',
     enforce: 'pre',
     resolveId: (id) => (id === '\0vite/preload-helper.js' ? join(import.meta.dirname, file) : null),
+  }
+}
+
+/** The page without a server's headers and addresses: what it may load stands in it, and its links lead from where it lies. */
+function pageOfItself(): Plugin {
+  return {
+    name: 'page-of-itself',
+    apply: 'build',
+    transformIndexHtml: (html) => ({
+      html: html.replaceAll('href="/rescue"', 'href="rescue.html"').replaceAll('href="/"', 'href="./"'),
+      tags: [
+        {
+          tag: 'meta',
+          attrs: { 'http-equiv': 'Content-Security-Policy', content: contentPolicy.join('; ') },
+          injectTo: 'head-prepend',
+        },
+      ],
+    }),
   }
 }
 

@@ -22,6 +22,12 @@ const parts = {
     isSource: () => true,
     build: ['vite', 'build', '--config', 'vite.config.ts', '--logLevel', 'warn'],
   },
+  static: {
+    called: 'the page for a host without a server',
+    config: 'vite.config.ts',
+    isSource: () => true,
+    build: ['vite', 'build', '--config', 'vite.config.ts', '--mode', 'static', '--logLevel', 'warn'],
+  },
   types: {
     called: 'the types',
     config: 'tsconfig.types.json',

@@ -1,16 +1,10 @@
 import { join } from 'node:path'
 import fastifyStatic from '@fastify/static'
 import type { FastifyPluginAsync } from 'fastify'
+import { contentPolicy } from '../protocol/content-policy.ts'
 
-const contentPolicy = [
-  "default-src 'self'",
-  "img-src 'self' blob: data:",
-  "worker-src 'self'",
-  "object-src 'none'",
-  "base-uri 'none'",
-  "form-action 'self'",
-  "frame-ancestors 'none'",
-].join('; ')
+/** A page can keep itself out of the frames of others by a header alone. */
+const policy = [...contentPolicy, "frame-ancestors 'none'"].join('; ')
 
 /** What the page needs beside its assets, under names that stay: asked for anew each time. */
 const stableFiles = ['sw.js', 'manifest.webmanifest', 'icon-192.png', 'icon-512.png']
@@ -32,7 +26,7 @@ export const pageRoutes: FastifyPluginAsync<{ readonly folder: string }> = async
   const send = (path: string, file: string): void => {
     app.get(path, (_request, reply) =>
       reply
-        .header('content-security-policy', contentPolicy)
+        .header('content-security-policy', policy)
         .header('cache-control', 'no-cache')
         .sendFile(file, folder, { cacheControl: false }),
     )

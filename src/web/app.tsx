@@ -10,7 +10,7 @@ import { Foot } from './parts/foot.tsx'
 import { InstallFirst } from './parts/install-first.tsx'
 import { LaterPart, partOf } from './parts/later-part.tsx'
 import { PreferencesBar } from './parts/preferences-bar.tsx'
-import { parseRoute, type Route, runsPath, useRoute } from './route.ts'
+import { type Route, routeHere, runsPath, useRoute } from './route.ts'
 import { Doors } from './views/doors.tsx'
 import { RunListView } from './views/run-list-view.tsx'
 
@@ -26,7 +26,7 @@ const checkView = partOf(() => import('./check/check-view.tsx'))
 
 /** Fetches what the address shows while the page is still being made ready for it. */
 export function fetchAhead(): void {
-  const route = parseRoute(location.pathname, location.search)
+  const route = routeHere()
   const { view } = route
   if (view === 'run') void runView.fetch()
   if (view === 'run' && route.open !== null) void entryPart.fetch()

@@ -5,7 +5,7 @@ import { nextTask } from './data/next-task.ts'
 import { startUpdates } from './data/use-update.ts'
 import { startPreferences } from './fieldwork/preferences.ts'
 import { whenShown } from './parts/when-shown.ts'
-import { parseRoute } from './route.ts'
+import { routeHere } from './route.ts'
 
 void start()
 
@@ -14,7 +14,7 @@ async function start(): Promise<void> {
   await nextTask()
   fetchAhead()
   await nextTask()
-  const source = deviceSource(parseRoute(location.pathname, location.search).view !== 'need')
+  const source = deviceSource(routeHere().view !== 'need')
   await startPreferences()
   await nextTask()
   render(<App source={source} />, document.getElementById('page')!)

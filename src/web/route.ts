@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
+import { hasServer } from './has-server.ts'
 
 export const panes = ['walk', 'findings', 'not-proven', 'readings', 'day', 'sign-off', 'record', 'layout'] as const
 export type Pane = (typeof panes)[number]
@@ -48,6 +49,22 @@ export type Route =
   | { readonly view: 'gallery' }
   | { readonly view: 'nothing' }
 
+/** What the address in force shows. */
+export function routeHere(): Route {
+  const { path, search } = addressHere()
+  return parseRoute(path, search)
+}
+
+/**
+ * Path and query of the view that is shown; the query begins with `?` or is empty. Without a server both stand in the
+ * fragment: a host that only hands out files has nothing at any other path, and is not told who looks at what.
+ */
+export function addressHere(): { readonly path: string; readonly search: string } {
+  if (hasServer) return { path: location.pathname, search: location.search }
+  const { pathname, search } = new URL(location.hash.startsWith('#/') ? location.hash.slice(1) : '/', location.origin)
+  return { path: pathname, search }
+}
+
 /** What an address shows; `search` begins with `?` or is empty. */
 export function parseRoute(path: string, search: string): Route {
   const words = path.split('/').filter((word) => word !== '')
@@ -72,17 +89,21 @@ export function parseRoute(path: string, search: string): Route {
   return { view: 'run', run, pane: known, open, reading: asked.get('reading'), seenAt: asked.get('seen') }
 }
 
-export const runsPath = '/'
-export const needPath = '/need'
-export const checkPath = '/check'
-export const layOutPath = '/lay-out'
-export const shelfPath = '/shelf'
-export const bringOverPath = '/bring-over'
-/** Of the page of last resort, which is loaded by itself: its links name a target. */
-export const rescuePath = '/rescue'
+/** Where a view is, from whichever view a link leads there. */
+const viewAt = (path: string): string => (hasServer ? path : `#${path}`)
 
-export const panePath = (run: string, pane: Pane): string =>
-  `/runs/${encodeURIComponent(run)}${pane === 'walk' ? '' : `/${pane}`}`
+export const runsPath = viewAt('/')
+export const needPath = viewAt('/need')
+export const checkPath = viewAt('/check')
+export const layOutPath = viewAt('/lay-out')
+export const shelfPath = viewAt('/shelf')
+export const bringOverPath = viewAt('/bring-over')
+/** Of the page of last resort, which is loaded by itself: its links name a target. */
+export const rescuePath = hasServer ? '/rescue' : 'rescue.html'
+/** Of one run, before what is shown of it. */
+const runPath = (run: string): string => viewAt(`/runs/${encodeURIComponent(run)}`)
+
+export const panePath = (run: string, pane: Pane): string => `${runPath(run)}${pane === 'walk' ? '' : `/${pane}`}`
 
 export const sheetPath = (id: string, part: ShelfPart = 'statements'): string =>
   `${shelfPath}/${encodeURIComponent(id)}${part === 'statements' ? '' : `/${part}`}`
@@ -92,7 +113,7 @@ export const comparePath = (id: string, beside: string): string =>
   `${sheetPath(id, 'compare')}?beside=${encodeURIComponent(beside)}`
 
 /** Where what is asked of a run is changed. */
-export const editPath = (run: string): string => `/runs/${encodeURIComponent(run)}/edit`
+export const editPath = (run: string): string => `${runPath(run)}/edit`
 
 /** The same from a post or panel on, all that lies before it standing; or from a post that could not go there. */
 export const anewPath = (run: string, from: string, isBlocked: boolean): string =>
@@ -105,7 +126,7 @@ export const seenPath = (run: string, place: string): string =>
 export function requirementPath(run: string, requirement: string, reading: string | null = null): string {
   const place = requirement.split('/').map(encodeURIComponent).join('/')
   const query = reading === null ? '' : `?reading=${encodeURIComponent(reading)}`
-  return `/runs/${encodeURIComponent(run)}/walk/${place}${query}`
+  return `${runPath(run)}/walk/${place}${query}`
 }
 
 const changed = 'lapwise:route'
@@ -115,34 +136,42 @@ let cameFrom: string | null = null
 export const wayBack = (run: string): string =>
   cameFrom?.startsWith(panePath(run, 'walk')) ? cameFrom : panePath(run, 'walk')
 
+const viewHere = (): string => {
+  const { path, search } = addressHere()
+  return viewAt(path + search)
+}
+
 /** Changes the address; a state that is not null says that somebody came here within the page. */
 export function goTo(path: string): void {
-  const left = parseRoute(location.pathname, location.search)
-  if (left.view === 'run' && left.open === null) cameFrom = location.pathname + location.search
+  const left = routeHere()
+  if (left.view === 'run' && left.open === null) cameFrom = viewHere()
   history.pushState({}, '', path)
   window.dispatchEvent(new Event(changed))
 }
 
 /** What the address in force shows; links of the page change it without loading the page again. */
 export function useRoute(): Route {
-  const [route, setRoute] = useState(() => parseRoute(location.pathname, location.search))
-  const drawn = location.pathname + location.search
+  const [route, setRoute] = useState(routeHere)
+  const drawn = viewHere()
   useEffect(() => {
-    const read = (): void => setRoute(parseRoute(location.pathname, location.search))
+    const read = (): void => setRoute(routeHere())
     const follow = (event: MouseEvent): void => {
       const link = event.target instanceof Element ? event.target.closest('a') : null
       if (link === null || event.defaultPrevented || event.button !== 0) return
       if (event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return
       if (link.origin !== location.origin || link.target !== '' || link.hasAttribute('download')) return
-      if (link.hash !== '' && link.pathname === location.pathname) return
+      const isWithin = link.hash !== '' && link.pathname === location.pathname
+      if (isWithin === hasServer) return
       event.preventDefault()
-      goTo(link.pathname + link.search)
+      if (hasServer) goTo(link.pathname + link.search)
+      else if (link.hash.startsWith('#/')) goTo(link.hash)
+      else goWithin(link.hash.slice(1))
     }
     window.addEventListener('popstate', read)
     window.addEventListener(changed, read)
     document.addEventListener('click', follow)
     // Between the first drawing and here nobody listened.
-    if (location.pathname + location.search !== drawn) read()
+    if (viewHere() !== drawn) read()
     return () => {
       window.removeEventListener('popstate', read)
       window.removeEventListener(changed, read)
@@ -150,4 +179,11 @@ export function useRoute(): Route {
     }
   }, [])
   return route
+}
+
+/** To a part of the view that is shown, where the fragment says which view that is. */
+function goWithin(id: string): void {
+  const element = document.getElementById(id)
+  element?.scrollIntoView()
+  element?.focus()
 }

@@ -1,5 +1,6 @@
 import { proxy, type Remote, wrap } from 'comlink'
 import { err, type Result } from '../../core/result.ts'
+import { hasServer } from '../has-server.ts'
 import { language } from '../language.ts'
 import { whenShown } from '../parts/when-shown.ts'
 import { onChange, tellChange } from './changes.ts'
@@ -45,7 +46,11 @@ export function deviceSource(isNeeded: boolean): RunSource {
   function kept<N extends Exclude<keyof LocalSource, 'cameToFront'>>(name: N): LocalSource[N] {
     if (isSecureContext) return there(name)
     return (async () =>
-      err<Trouble>({ kind: 'refused', message: d.trouble.plainLine, problems: [] })) as unknown as LocalSource[N]
+      err<Trouble>({
+        kind: 'refused',
+        message: hasServer ? d.trouble.plainLine : d.trouble.plainCopy,
+        problems: [],
+      })) as unknown as LocalSource[N]
   }
 
   // A browser may keep a page that is left, to go back to. Its worker ends all the same: stopped in the middle of its
@@ -66,6 +71,7 @@ export function deviceSource(isNeeded: boolean): RunSource {
     runs: there('runs'),
     run: there('run'),
     addRun: kept('addRun'),
+    addDemo: kept('addDemo'),
     copyRun: kept('copyRun'),
     layOut: there('layOut'),
     saveVersion: kept('saveVersion'),

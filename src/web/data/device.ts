@@ -1,10 +1,11 @@
 import type { QuantityKind } from '../../core/units/quantity-kinds.ts'
 import { entryId, entryIdAfter } from '../../formats/entry-id.ts'
 
-const random = (): Uint8Array => crypto.getRandomValues(new Uint8Array(10))
+/** Ten of them. */
+export const randomBytes = (): Uint8Array => crypto.getRandomValues(new Uint8Array(10))
 
 /** A new id for something that follows nothing: a run, a device, a name that readings share. */
-export const newId = (): string => entryId(Date.now(), random())
+export const newId = (): string => entryId(Date.now(), randomBytes())
 
 /** By run: the last id that this page gave out for an entry of it. */
 const given = new Map<string, string>()
@@ -14,7 +15,7 @@ const given = new Map<string, string>()
  * @param seen  ids of the entries that the page has before it
  */
 export function nextId(run: string, seen: readonly string[]): string {
-  const id = entryIdAfter([run, given.get(run) ?? run, ...seen], random())
+  const id = entryIdAfter([run, given.get(run) ?? run, ...seen], randomBytes())
   given.set(run, id)
   return id
 }

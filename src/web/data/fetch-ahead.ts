@@ -3,21 +3,26 @@
  * fetched, so one that is asked for while there is no network could not be had until the page is opened anew; a file
  * that is only fetched can be asked for again. The bundler calls this, by its own name for it, around each `import()`.
  * @param load   loads the part
- * @param files  what it consists of and needs, as paths below the page's root
+ * @param files  what it consists of and needs, as paths below the page's root, or seen from `from`
+ * @param from   address of the script that loads it, where the page may lie anywhere
  * @throws when a file cannot be fetched, or the part fails as it is loaded
  */
-export async function __vitePreload<T>(load: () => Promise<T>, files: readonly string[] = []): Promise<T> {
-  await Promise.all(files.map(fetchOnce))
+export async function __vitePreload<T>(
+  load: () => Promise<T>,
+  files: readonly string[] = [],
+  from: string = `${location.origin}/`,
+): Promise<T> {
+  await Promise.all(files.map((file) => fetchOnce(new URL(file, from).href)))
   return load()
 }
 
 /** What is fetched or on its way. */
 const fetched = new Map<string, Promise<void>>()
 
-function fetchOnce(file: string): Promise<void> {
-  const coming = fetched.get(file) ?? (file.endsWith('.css') ? styleHere(`/${file}`) : scriptHere(`/${file}`))
-  fetched.set(file, coming)
-  coming.catch(() => fetched.delete(file))
+function fetchOnce(address: string): Promise<void> {
+  const coming = fetched.get(address) ?? (address.endsWith('.css') ? styleHere(address) : scriptHere(address))
+  fetched.set(address, coming)
+  coming.catch(() => fetched.delete(address))
   return coming
 }
 
@@ -30,7 +35,8 @@ async function scriptHere(address: string): Promise<void> {
 
 /** That of the page itself is named by its document, and is not put in again after what was meant to overrule it. */
 function styleHere(address: string): Promise<void> {
-  if (document.querySelector(`link[rel=stylesheet][href="${address}"]`) !== null) return Promise.resolve()
+  const styles = [...document.querySelectorAll<HTMLLinkElement>('link[rel=stylesheet]')]
+  if (styles.some(({ href }) => href === address)) return Promise.resolve()
   const link = document.createElement('link')
   link.rel = 'stylesheet'
   link.href = address

@@ -5,7 +5,8 @@ import { bareRuns } from '../../formats/entry/run-versions.ts'
 import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import { summaryRule } from '../../operations/summary-rule.ts'
-import { newId, nextId, now } from './device.ts'
+import { hasServer } from '../has-server.ts'
+import { newId, nextId, now, randomBytes } from './device.ts'
 import type { DeviceStore, FreshEntry, PhotoFile, StoreTrouble } from './device-store.ts'
 import type { HeldRow, SummaryRow } from './device-tables.ts'
 import { freeablePhotos, freePhotos, sumOf } from './free-photos.ts'
@@ -33,7 +34,7 @@ import { fetchPacket, fetchPhoto, fetchRecord, fetchSheetList, hasPhoto } from '
 import { sha256Of } from './sha256.ts'
 import { shownList } from './shown-list.ts'
 import { fromStore } from './store-trouble.ts'
-import { startSyncLoop } from './sync-loop.ts'
+import { noSync, startSyncLoop } from './sync-loop.ts'
 
 const keptRuns = () => later(() => import('./kept-run.ts'))
 const drawnRuns = () => later(() => import('./drawn-run.ts'))
@@ -54,7 +55,7 @@ export interface LocalSource extends Omit<RunSource, 'onChange' | 'speak'> {
 export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   // Whatever is shown first needs it; should it fail, what needs it asks again and says so.
   void keptRuns()
-  const loop = startSyncLoop(store, (runs) => page.changed({ runs, isOwn: false }))
+  const loop = hasServer ? startSyncLoop(store, (runs) => page.changed({ runs, isOwn: false })) : noSync
 
   /** Once for each opening of the page: an answer may change, as when the page is installed. */
   let isAsked = false
@@ -95,6 +96,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
    * Whether it asked just now.
    */
   async function fetchFirst(): Answer<boolean> {
+    if (!hasServer) return ok(false)
     const last = await store.get('lastSync')
     if (!last.ok) return fromStore(last.error)
     if (last.value !== undefined) return ok(false)
@@ -173,6 +175,9 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     return keeping.ok ? ok(summary) : fromStore(keeping.error)
   }
 
+  /** Of a copy without a server nobody else has it. */
+  const photoElsewhere = hasServer ? fetchPhoto : async () => ok(null)
+
   const list = heldSummaries(store, summarise)
   const shown = shownList(store)
 
@@ -233,6 +238,14 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       const entry = { id, run: id, kind: 'run', author, capturedAt: now(), supersedes: null, body: body.value } as const
       const kept = await keep([entry])
       return kept.ok ? ok(kept.value.outcomes[0]!) : kept
+    },
+
+    async addDemo() {
+      const model = await later(() => import('../../operations/demo-entries.ts'))
+      if (!model.ok) return model
+      const entries = model.value.demoEntries(new Date(), randomBytes)
+      const kept = await keep([...entries])
+      return kept.ok ? ok(entries[0]!.run) : kept
     },
 
     async copyRun(from, id, name, author) {
@@ -336,7 +349,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       const here = await store.photo(sha256)
       if (!here.ok) return fromStore(here.error)
       if (here.value !== undefined) return ok(new Blob([here.value.content], { type: here.value.type }))
-      return fetchPhoto(sha256)
+      return photoElsewhere(sha256)
     },
 
     async freePhotos() {
@@ -366,7 +379,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     async handOver(run) {
       const [transfer, device] = await Promise.all([later(() => import('./device-transfer.ts')), store.device(newId())])
       if (!transfer.ok) return transfer
-      return device.ok ? transfer.value.handOver(store, device.value, run, fetchPhoto) : fromStore(device.error)
+      return device.ok ? transfer.value.handOver(store, device.value, run, photoElsewhere) : fromStore(device.error)
     },
 
     async weighFile(file) {

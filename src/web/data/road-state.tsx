@@ -1,12 +1,13 @@
+import { hasServer } from '../has-server.ts'
 import { language } from '../language.ts'
 import { d } from './messages.ts'
 import type { DeviceStatus, RunSource } from './run-source.ts'
 import { useStatus } from './use-status.ts'
 
-/** On the road of each page, what is on this device only. */
+/** On the road of each page, what is on this device only; where all is, that is said once, below. */
 export function RoadState({ source }: { readonly source: RunSource }) {
   const [status] = useStatus(source)
-  if (status === null || (status.unsent === 0 && status.unsentPhotos === 0)) return null
+  if (!hasServer || status === null || (status.unsent === 0 && status.unsentPhotos === 0)) return null
   return (
     <span class="road-state">
       {status.unsent > 0 && <b>{d.status.onlyHere(status.unsent, sinceWords(status))}</b>}

@@ -250,6 +250,8 @@ export interface RunSource {
    * @param file  name shown in what is wrong with it
    */
   addRun(id: string, file: string, run: object, author: string): Answer<'stored' | 'already'>
+  /** Puts the demo run with its readings onto this device; its id. Where there is a server, it has one already. */
+  addDemo(): Answer<string>
   /** Makes a new run of another one as it is now, without its readings, under a name of its own. */
   copyRun(from: string, id: string, name: string, author: string): Answer<'stored' | 'already'>
   /** The lawful layouts of a run as it is being written, best first, or what is wrong with it. Nothing is kept. */

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks'
+import { hasServer } from '../has-server.ts'
 import { printIn, troubleWords } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { megabytes } from '../parts/megabytes.ts'
@@ -21,7 +22,7 @@ export function StatusLine({ source }: { readonly source: RunSource }) {
       <UpdateNote />
       {!isSecureContext && (
         <p class="device-trouble" role="status">
-          {d.trouble.plainLine}
+          {hasServer ? d.trouble.plainLine : d.trouble.plainCopy}
         </p>
       )}
       {isMereTab() && (
@@ -34,13 +35,15 @@ export function StatusLine({ source }: { readonly source: RunSource }) {
           {troubleWords(trouble.message)}
         </p>
       )}
-      {status !== null && <Facts source={source} status={status} />}
+      {status !== null && (hasServer ? <Facts {...{ source, status }} /> : <KeptHere {...{ source, status }} />)}
     </aside>
   )
 }
 
 /** A tab of a browser whose installed pages keep their data apart from it; only such browsers say which of the two it is. */
 const isMereTab = (): boolean => (navigator as { readonly standalone?: boolean }).standalone === false
+
+const notPersisted = (): string => (hasServer ? d.status.notPersisted : d.status.saveSoon)
 
 interface FactsProps {
   readonly source: RunSource
@@ -59,7 +62,7 @@ function Facts({ source, status }: FactsProps) {
         {refused.length > 0 && <b>{d.status.refused(refused.length)}</b>}
         {status.isSyncing && <span>{d.status.syncing}</span>}
       </p>
-      {!isAllSent && status.persisted === false && <p class="device-trouble">{d.status.notPersisted}</p>}
+      {!isAllSent && status.persisted === false && <p class="device-trouble">{notPersisted()}</p>}
       {status.trouble !== null && <p class="device-trouble">{status.trouble.message}</p>}
       {status.trouble?.kind === 'unreachable' && !isAllSent && (
         // The server may be at another address by now, and this page is still opened from the old one.
@@ -79,6 +82,22 @@ function Facts({ source, status }: FactsProps) {
   )
 }
 
+/** Of a copy without a server: how much there is to hand on as a file. */
+function KeptHere({ source, status }: FactsProps) {
+  const { unsent, unsentPhotos, persisted } = status
+  const isKeeping = unsent > 0 || unsentPhotos > 0
+  return (
+    <>
+      <p role="status" class="device-state" data-unsent={unsent} data-unsent-photos={unsentPhotos}>
+        <span>{d.status.noServer}</span>
+        {isKeeping && <b>{d.status.kept(unsent, unsentPhotos)}</b>}
+      </p>
+      {isKeeping && persisted === false && <p class="device-trouble">{notPersisted()}</p>}
+      <Details source={source} status={status} />
+    </>
+  )
+}
+
 /** Drawn when somebody opens it: times and numbers in the words of the place take a while the first time. */
 function Details({ source, status }: FactsProps) {
   const { refused, lastSync, persisted, quota, used } = status
@@ -92,8 +111,8 @@ function Details({ source, status }: FactsProps) {
             {refused.map(({ id, kind, reason }) => (
               <li key={id}>{d.status.refusedOne(kind, troubleWords(reason))}</li>
             ))}
-            <li>{lastSync === null ? d.status.never : d.status.last(printIn(null).moment(lastSync))}</li>
-            {persisted !== null && <li>{persisted ? d.status.persisted : d.status.notPersisted}</li>}
+            {hasServer && <li>{lastSync === null ? d.status.never : d.status.last(printIn(null).moment(lastSync))}</li>}
+            {persisted !== null && <li>{persisted ? d.status.persisted : notPersisted()}</li>}
             {quota !== null && used !== null && <li>{d.status.room(megabytes(used), megabytes(quota))}</li>}
           </ul>
           <FreeRoom source={source} freeable={status.freeable} />

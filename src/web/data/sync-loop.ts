@@ -21,6 +21,14 @@ export interface SyncLoop {
   trouble(): Trouble | null
 }
 
+/** Of a copy without a server: what is recorded is handed on as a file. */
+export const noSync: SyncLoop = {
+  soon: async () => {},
+  once: async () => {},
+  isUnderWay: () => false,
+  trouble: () => null,
+}
+
 /**
  * Syncs by itself when it starts and when there is a network again, and when it is told to; after a failure again and
  * again, ever more slowly. Of all tabs one does so at a time.

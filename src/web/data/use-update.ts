@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
+import { hasServer } from '../has-server.ts'
 
 /** How a new version of the page stands. */
 export type UpdateState =
@@ -41,7 +42,9 @@ export async function startUpdates(): Promise<void> {
     if (hadWorker) follow()
     hadWorker = true
   })
-  const registration = await navigator.serviceWorker.register('/sw.js', { updateViaCache: 'none' }).catch(() => null)
+  const registration = await navigator.serviceWorker
+    .register(hasServer ? '/sw.js' : 'sw.js', { updateViaCache: 'none' })
+    .catch(() => null)
   // Without encryption, or with its storage shut, a browser keeps no page; it then works as long as there is a network.
   if (registration === null) return
   watch(registration)

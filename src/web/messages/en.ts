@@ -144,6 +144,7 @@ export const en = {
   },
   runs: {
     title: 'Runs',
+    lookAround: 'Look around in the demo run',
     none: 'There is no run yet. Check what stands in front of you, find out how much barrier a site needs, or add a run from its file below.',
     noneFound: 'No run is like that. Take a word out of the search, or show every state.',
     noneArchived: 'No run is put away. What is put away from the list is kept, and can be brought back.',
@@ -649,6 +650,8 @@ export const en = {
     made: (file: string) => `${file} is downloaded.`,
     failed: 'The record was not made.',
     failedPacket: 'The packet was not made.',
+    noServer:
+      'This copy has no server to make them. Hand the run over as a file below: a server that takes it in makes its record and packet.',
   },
 }
 

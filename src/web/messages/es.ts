@@ -155,6 +155,7 @@ export const es: Messages = {
   },
   runs: {
     title: 'Tramos',
+    lookAround: 'Ver el tramo de demostración',
     none: 'Todavía no hay ningún tramo. Revise lo que está en pie ante usted, averigüe cuánta barrera necesita un sitio, o añada abajo un tramo desde su archivo.',
     noneFound: 'Ningún tramo es así. Quite una palabra de la búsqueda o muestre todos los estados.',
     noneArchived:
@@ -661,5 +662,7 @@ export const es: Messages = {
     made: (file) => `${file} está descargado.`,
     failed: 'El acta no se hizo.',
     failedPacket: 'La carpeta no se hizo.',
+    noServer:
+      'Esta copia no tiene servidor que los haga. Entregue el tramo abajo como archivo: un servidor que lo tome hace su acta y su carpeta.',
   },
 }

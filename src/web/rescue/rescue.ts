@@ -22,7 +22,7 @@ async function show(): Promise<void> {
     state.textContent = m.shut(String(error))
   }
   const back = text('a', m.back)
-  back.setAttribute('href', '/')
+  back.setAttribute('href', './')
   main.append(back)
 }
 

@@ -1,7 +1,7 @@
 // The page without a network: its files are kept here as a whole, one version beside the one before. A new version waits
 // until the page tells it to take over.
 
-export type {}
+import { hasServer } from '../has-server.ts'
 
 /** What of a service worker is used here; the page's own types know nothing of it. */
 interface Worker {
@@ -23,23 +23,30 @@ interface Worker {
 
 const worker = self as unknown as Worker
 
+/** Path of the folder that the page lies in, with a slash at its end. */
+const root = new URL('./', worker.location.href).pathname
+
 const files = (self as unknown as Worker).__WB_MANIFEST.map(({ url, revision }) => ({
-  path: `/${url}`,
+  path: `${root}${url}`,
   /** What it is kept under: the same file under the same name in every version. */
-  key: `/${url}${revision === null ? '' : `?version=${revision}`}`,
+  key: `${root}${url}${revision === null ? '' : `?version=${revision}`}`,
 }))
 const keyOf = new Map(files.map(({ path, key }) => [path, key]))
 
 /** Pages that the server writes itself. */
 const serverPages = ['/let-in']
 
-/** The page of last resort is one of its own; every other address is a view of the one page. */
-const pageAt = (path: string): string => (path === '/rescue' ? 'rescue' : 'index')
+/** The page of last resort is one of its own; every other address that a server knows is a view of the one page. */
+function pageAt(path: string): 'rescue' | 'index' | null {
+  if (path === `${root}rescue` || path === `${root}rescue.html`) return 'rescue'
+  return hasServer || path === root || path === `${root}index.html` ? 'index' : null
+}
 
 /** Of which files the version before consists. */
-const listKey = '/files-of-the-version-in-use'
+const listKey = `${root}files-of-the-version-in-use`
 
-const openCache = (): Promise<Cache> => caches.open('lapwise/page')
+/** Copies of the page in several folders of one host have each a cache of its own. */
+const openCache = (): Promise<Cache> => caches.open(`lapwise/page${root === '/' ? '' : root}`)
 
 worker.addEventListener('install', (event) => event.waitUntil(fetchMissing()))
 worker.addEventListener('activate', (event) => event.waitUntil(tidy().then(() => worker.clients.claim())))
@@ -54,8 +61,10 @@ worker.addEventListener('fetch', (event) => {
   // The way in is the server's own page: a device that is not let in yet has no use for what is kept.
   if (serverPages.includes(pathname)) return
   if (request.method !== 'GET' || origin !== worker.location.origin || pathname.startsWith('/api/')) return
-  if (request.mode === 'navigate') event.respondWith(keptOrFetched(`/${pageAt(pathname)}.html`, request))
-  else if (keyOf.has(pathname) || pathname.startsWith('/assets/')) event.respondWith(keptOrFetched(pathname, request))
+  const page = request.mode === 'navigate' ? pageAt(pathname) : null
+  if (page !== null) event.respondWith(keptOrFetched(`${root}${page}.html`, request))
+  else if (keyOf.has(pathname) || pathname.startsWith(`${root}assets/`))
+    event.respondWith(keptOrFetched(pathname, request))
 })
 
 /** All of a version or nothing: an installation that fails is tried anew by the browser. */
@@ -66,7 +75,8 @@ async function fetchMissing(): Promise<void> {
       if ((await cache.match(key)) !== undefined) return
       const response = await fetch(path, { cache: 'no-cache' })
       if (!response.ok) throw new Error(`${path} was answered with ${response.status}`)
-      await cache.put(key, response)
+      // Hosts lead some pages to a shorter address; a browser shows none that came so.
+      await cache.put(key, response.redirected ? new Response(response.body, response) : response)
     }),
   )
 }

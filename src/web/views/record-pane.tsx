@@ -6,6 +6,7 @@ import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PacketStep } from '../../protocol/packets.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
+import { hasServer } from '../has-server.ts'
 import { m } from '../messages.ts'
 import { download } from '../parts/download.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
@@ -58,53 +59,61 @@ export function RecordPane({ source, judged, run }: Props) {
       <p class="record-verdict">
         <AcceptanceMark acceptance={judged.judgement.acceptance} />
       </p>
-      <form
-        class="fields"
-        onSubmit={(event) => {
-          event.preventDefault()
-          void make('record')
-        }}
-      >
-        <label>
-          <span>{m.record.page}</span>
-          <select value={page} onChange={({ currentTarget }) => setPage(currentTarget.value as PaperName)}>
-            {(Object.keys(papers) as PaperName[]).map((name) => (
-              <option key={name} value={name}>
-                {m.record.papers[name]}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          <span>{m.record.author}</span>
-          <input
-            value={author}
-            autocomplete="name"
-            maxLength={200}
-            onInput={({ currentTarget }) => setAuthor(currentTarget.value)}
-          />
-        </label>
-        <label>
-          <span>{m.record.rounding}</span>
-          <select value={rounding} onChange={({ currentTarget }) => setRounding(currentTarget.value as PayRounding)}>
-            {payRoundings.map((step) => (
-              <option key={step} value={step}>
-                {step}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label class="check">
-          <input type="checkbox" checked={photos} onChange={({ currentTarget }) => setPhotos(currentTarget.checked)} />
-          {m.record.photos}
-        </label>
-        <button type="submit" class="button main" disabled={making.state === 'making'}>
-          {m.record.make}
-        </button>
-        <button type="button" class="button" disabled={making.state === 'making'} onClick={() => void make('packet')}>
-          {m.record.makePacket}
-        </button>
-      </form>
+      {hasServer ? (
+        <form
+          class="fields"
+          onSubmit={(event) => {
+            event.preventDefault()
+            void make('record')
+          }}
+        >
+          <label>
+            <span>{m.record.page}</span>
+            <select value={page} onChange={({ currentTarget }) => setPage(currentTarget.value as PaperName)}>
+              {(Object.keys(papers) as PaperName[]).map((name) => (
+                <option key={name} value={name}>
+                  {m.record.papers[name]}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label>
+            <span>{m.record.author}</span>
+            <input
+              value={author}
+              autocomplete="name"
+              maxLength={200}
+              onInput={({ currentTarget }) => setAuthor(currentTarget.value)}
+            />
+          </label>
+          <label>
+            <span>{m.record.rounding}</span>
+            <select value={rounding} onChange={({ currentTarget }) => setRounding(currentTarget.value as PayRounding)}>
+              {payRoundings.map((step) => (
+                <option key={step} value={step}>
+                  {step}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label class="check">
+            <input
+              type="checkbox"
+              checked={photos}
+              onChange={({ currentTarget }) => setPhotos(currentTarget.checked)}
+            />
+            {m.record.photos}
+          </label>
+          <button type="submit" class="button main" disabled={making.state === 'making'}>
+            {m.record.make}
+          </button>
+          <button type="button" class="button" disabled={making.state === 'making'} onClick={() => void make('packet')}>
+            {m.record.makePacket}
+          </button>
+        </form>
+      ) : (
+        <p>{m.record.noServer}</p>
+      )}
       <p role="status">
         {making.state === 'making' && makingWords(making)}
         {making.state === 'made' && m.record.made(making.file)}

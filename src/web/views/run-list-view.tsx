@@ -1,11 +1,12 @@
 import { useEffect, useState } from 'preact/hooks'
 import type { RunList } from '../data/choose-runs.ts'
 import { type ListWish, printWish, readWish } from '../data/list-wish.ts'
-import type { RunSource } from '../data/run-source.ts'
+import type { RunSource, Trouble } from '../data/run-source.ts'
 import { useLoaded } from '../data/use-loaded.ts'
+import { hasServer } from '../has-server.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { bringOverPath, runsPath } from '../route.ts'
+import { addressHere, bringOverPath, runsPath } from '../route.ts'
 import { AddRun } from './add-run.tsx'
 import { ListWishFields } from './list-wish-fields.tsx'
 import { projectName } from './project-name.ts'
@@ -15,7 +16,7 @@ import { RunRow } from './run-row.tsx'
 const rowsAtOnce = 40
 
 export function RunListView({ source }: { readonly source: RunSource }) {
-  const [wish, setWish] = useState(() => readWish(location.search))
+  const [wish, setWish] = useState(() => readWish(addressHere().search))
   const [most, setMost] = useState(rowsAtOnce)
   const [loaded, again] = useLoaded('runs', () => source.runs(wish, most))
   useEffect(
@@ -53,9 +54,13 @@ export function RunListView({ source }: { readonly source: RunSource }) {
         (loaded.value.all === 0 ? (
           <>
             <p>{m.runs.none}</p>
-            <p>
-              <a href={bringOverPath}>{m.stores.bring}</a>
-            </p>
+            {hasServer ? (
+              <p>
+                <a href={bringOverPath}>{m.stores.bring}</a>
+              </p>
+            ) : (
+              <AddDemo source={source} again={again} />
+            )}
           </>
         ) : (
           <>
@@ -66,6 +71,26 @@ export function RunListView({ source }: { readonly source: RunSource }) {
         ))}
       <AddRun source={source} />
     </section>
+  )
+}
+
+/** A server comes with the demo run; a copy without one makes it when somebody wants to look around. */
+function AddDemo({ source, again }: { readonly source: RunSource; readonly again: () => void }) {
+  const [trouble, setTrouble] = useState<Trouble | null>(null)
+  const add = async (): Promise<void> => {
+    const added = await source.addDemo()
+    if (added.ok) again()
+    else setTrouble(added.error)
+  }
+  return (
+    <>
+      <p>
+        <button type="button" class="button" onClick={() => void add()}>
+          {m.runs.lookAround}
+        </button>
+      </p>
+      {trouble !== null && <TroubleNote title={m.runs.notAdded(m.runs.lookAround)} trouble={trouble} />}
+    </>
   )
 }
 

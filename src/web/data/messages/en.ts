@@ -8,10 +8,12 @@ export const en = {
     notLetIn: 'The server does not let this device in yet, or shut it out. What you recorded is kept on this device.',
     plainLine:
       'This address is not encrypted: the page only shows what the server has, keeps nothing without a network, and takes no entry. Open the address that begins with https; whoever runs the server can say how (npm start -- --lan).',
+    plainCopy:
+      'This address is not encrypted, so the browser keeps nothing for this page, and it takes no entry. Whoever publishes it can serve it under an address that begins with https.',
     mereTab:
       'This is a tab of the browser. On this device the page on the home screen keeps its data apart: put Lapwise on the home screen first and enter readings there. What is entered here stays here.',
-    runUnreadable: 'The server gave a run that this page cannot read.',
-    readingsUnreadable: 'The server gave readings that this page cannot read.',
+    runUnreadable: 'This page cannot read a run that is kept here.',
+    readingsUnreadable: 'This page cannot read readings that are kept here.',
     newerFile: (file: string, version: number) =>
       `${file} was made by a newer program, in version ${version} of its format. It is kept on this device: fetch a newer page where there is a network, then try it again.`,
     notHeld: 'That file is no longer kept on this device.',
@@ -31,7 +33,7 @@ export const en = {
     cannotLayOut: (file: string) => `The run in ${file} cannot be laid out.`,
     otherVersion: 'Another version of this run came in meanwhile. Open the edit again: it then begins from that one.',
     noVersion: 'This is no version of the run that can be kept.',
-    part: 'A part of this page is not on this device yet, and the server did not answer.',
+    part: 'A part of this page is not on this device yet and could not be fetched.',
     left: 'The page was left before this was done. Try again.',
   },
   status: {
@@ -57,6 +59,10 @@ export const en = {
       `Free room: ${photos === 1 ? '1 photo' : `${photos} photos`}, ${size}, already on the server`,
     freed: (photos: number, size: string) =>
       `${photos === 1 ? '1 photo' : `${photos} photos`}, ${size}, are on the server only now, and are fetched when they are shown.`,
+    noServer: 'This copy has no server: what is recorded stays on this device until a file of it is handed on.',
+    kept: (n: number, photos: number) =>
+      `${n === 1 ? '1 entry' : `${n} entries`} and ${photos === 1 ? '1 photo' : `${photos} photos`} kept here`,
+    saveSoon: 'The browser may delete what is here when it runs out of room: save a file soon.',
     restOf: (file: string) => `rest-of-${file}`,
     more: 'More about this device',
   },

@@ -11,10 +11,12 @@ export const es: DeviceMessages = {
       'El servidor todavía no da entrada a este dispositivo, o le cerró el paso. Lo registrado se conserva en este dispositivo.',
     plainLine:
       'Esta dirección no está cifrada: la página solo muestra lo que tiene el servidor, no guarda nada sin red y no admite registros. Abra la dirección que empieza por https; quien lleva el servidor sabe cómo (npm start -- --lan).',
+    plainCopy:
+      'Esta dirección no está cifrada: el navegador no guarda nada de esta página, y no admite registros. Quien la publica puede servirla en una dirección que empiece por https.',
     mereTab:
       'Esta es una pestaña del navegador. En este dispositivo la página de la pantalla de inicio guarda sus datos aparte: ponga primero Lapwise en la pantalla de inicio y registre ahí las lecturas. Lo que se registra aquí se queda aquí.',
-    runUnreadable: 'El servidor dio un tramo que esta página no puede leer.',
-    readingsUnreadable: 'El servidor dio lecturas que esta página no puede leer.',
+    runUnreadable: 'Esta página no puede leer un tramo que se guarda aquí.',
+    readingsUnreadable: 'Esta página no puede leer lecturas que se guardan aquí.',
     newerFile: (file, version) =>
       `${file} lo hizo un programa más nuevo, en la versión ${version} de su formato. Se guarda en este dispositivo: traiga una página más nueva donde haya red y pruebe otra vez.`,
     notHeld: 'Ese archivo ya no se guarda en este dispositivo.',
@@ -33,7 +35,7 @@ export const es: DeviceMessages = {
     cannotLayOut: (file) => `El tramo de ${file} no se puede disponer.`,
     otherVersion: 'Entretanto llegó otra versión de este tramo. Abra la edición de nuevo: entonces parte de ella.',
     noVersion: 'Esto no es una versión del tramo que se pueda guardar.',
-    part: 'Una parte de esta página aún no está en el dispositivo, y el servidor no respondió.',
+    part: 'Una parte de esta página aún no está en el dispositivo y no se pudo traer.',
     left: 'Se salió de la página antes de que esto terminara. Inténtelo de nuevo.',
   },
   status: {
@@ -59,6 +61,11 @@ export const es: DeviceMessages = {
       `Liberar espacio: ${photos === 1 ? '1 foto' : `${photos} fotos`}, ${size}, ya en el servidor`,
     freed: (photos, size) =>
       `${photos === 1 ? '1 foto' : `${photos} fotos`}, ${size}: ahora solo en el servidor; se traen cuando se muestran.`,
+    noServer:
+      'Esta copia no tiene servidor: lo que se registra queda en este dispositivo hasta que se entregue un archivo.',
+    kept: (n, photos) =>
+      `${n === 1 ? '1 registro' : `${n} registros`} y ${photos === 1 ? '1 foto' : `${photos} fotos`} guardados aquí`,
+    saveSoon: 'El navegador puede borrar lo que hay aquí si le falta espacio: guarde pronto un archivo.',
     restOf: (file) => `resto-de-${file}`,
     more: 'Más sobre este dispositivo',
   },
