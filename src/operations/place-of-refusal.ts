@@ -32,6 +32,8 @@ export function placeOfRefusal(refusal: Refusal, run: RunFile): string {
       return 'standing.panels'
     case 'stands elsewhere':
       return 'standing.postOneAt'
+    case 'stands otherwise':
+      return `standing.${refusal.state}`
     case 'ends do not meet':
     case 'posts do not meet':
       return endAt(run)

@@ -37,6 +37,10 @@ describe('why a layout is refused, or is as it is', () => {
       'post 1 as it stands puts the first end 1/16 in away from where it is fixed',
     ],
     [
+      { kind: 'stands otherwise', state: 'special', atInches: 1950 },
+      'a special post stands at 162 ft 6 in from the datum, and this layout has none there',
+    ],
+    [
       { kind: 'ends do not meet', between: 1010, nearestShorter: 1000, nearestLonger: null },
       'the fixed ends lie 84 ft 2 in apart, and no lawful run has that length (nearest: 83 ft 4 in)',
     ],

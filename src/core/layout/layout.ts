@@ -135,6 +135,10 @@ export interface StandingPart {
   readonly postsDriven: number
   /** Where before the last driven post one was left out, from the run's datum, each in an obstruction; left out for nowhere. */
   readonly leftOutAtInches?: readonly number[] | undefined
+  /** Where among the driven posts one stands that was moved there, from the run's datum; left out for nowhere. */
+  readonly movedToInches?: readonly number[] | undefined
+  /** Where among the driven posts one stands that is special, from the run's datum; left out for nowhere. */
+  readonly specialAtInches?: readonly number[] | undefined
 }
 
 export interface StockPanel {

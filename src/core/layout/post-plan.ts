@@ -5,7 +5,8 @@ import { doubledRail } from './gaps-at-curb.ts'
 import type { LayoutRequest, Obstructed } from './layout.ts'
 import { type Frame, type PostLattice, postLattice, shifted } from './post-lattice.ts'
 import type { Refusal } from './refusal.ts'
-import { type Sixteenths, sixteenths } from './sixteenths.ts'
+import { inchesOf, type Sixteenths, sixteenths } from './sixteenths.ts'
+import { type StandingPosts, standingPosts } from './standing-posts.ts'
 
 /** Rail that is doubled. */
 interface Doubled {
@@ -38,11 +39,11 @@ export function postPlans(
 ): { readonly plans: readonly PostPlan[]; readonly refused: readonly Refusal[] } {
   const lattice = postLattice(frame, request.system)
   const divided = dividedStretches(request, frame, lattice)
-  const standing = standingUntil(request, frame)
+  const standing = standingPosts(request, frame)
   const nested = request.reduced.filter((part) => part.nested).map((part) => shifted(part, frame))
   const refusal =
-    unitPostObstructed(request, frame, standing) ??
-    refuseDivided(request, frame, lattice, divided, standing) ??
+    unitPostObstructed(request, frame, standing.until) ??
+    refuseDivided(request, frame, lattice, divided, standing.until) ??
     doubledInUnit(nested, frame)
   if (refusal !== null) return { plans: [], refused: [refusal] }
 
@@ -50,7 +51,7 @@ export function postPlans(
   const mostMoved = mostMovedIn(request.system)
   let answers: readonly (readonly GapAnswer[])[] = [[]]
   for (const gap of obstructedGroups(request, frame, lattice, standing)) {
-    const options = gapAnswers(request, frame, lattice, divided, gap)
+    const options = gapAnswers(request, frame, lattice, divided, standing, gap)
     refused.push(...options.refused)
     const every = answers.flatMap((before) => options.answers.map((one) => [...before, one]))
     answers = every.filter((chosen) => movedIn(chosen) <= mostMoved)
@@ -59,8 +60,9 @@ export function postPlans(
   }
   const plans: PostPlan[] = []
   for (const chosen of answers) {
-    const clash = gapsTooNear(chosen)
-    if (clash === null) plans.push(planOf(chosen, divided, nested))
+    const plan = planOf(chosen, divided, nested)
+    const clash = gapsTooNear(chosen) ?? standsOtherwise(plan, frame, standing)
+    if (clash === null) plans.push(plan)
     else refused.push(clash)
   }
   return { plans, refused }
@@ -77,7 +79,7 @@ function mostMovedIn({ movedPost }: LongitudinalSheet): number {
 export function leastChanged(request: LayoutRequest, frame: Frame): number {
   if (request.obstructions.length === 0) return 0
   const { from, to, full } = postLattice(frame, request.system)
-  const standing = Math.max(from, standingUntil(request, frame))
+  const standing = Math.max(from, standingPosts(request, frame).until)
   let changed = 0
   let counted = Number.NEGATIVE_INFINITY
   for (const obstruction of request.obstructions) {
@@ -105,29 +107,6 @@ function unitPostObstructed(request: LayoutRequest, frame: Frame, standing: Sixt
   return null
 }
 
-/** Posts up to here are already driven and cannot be in the way of anything; they are counted through both end units. */
-function standingUntil(request: LayoutRequest, frame: Frame): Sixteenths {
-  const driven = request.standing?.postsDriven ?? 0
-  if (driven === 0) return Number.NEGATIVE_INFINITY
-  const { posts } = frame.first
-  if (driven <= posts.length) return posts[driven - 1]!
-  const lattice = postLattice(frame, request.system)
-  const divided = dividedStretches(request, frame, lattice)
-  const leftOut = leftOutStanding(request, frame)
-  let at = lattice.from
-  let more = driven - posts.length
-  while (more > 0 && at < lattice.to) {
-    at += lattice.full / (divided.find(({ from, to }) => at >= from && at < to)?.into ?? 1)
-    if (!leftOut.has(at)) more--
-  }
-  const beyond = frame.second.posts.toReversed()
-  return more === 0 ? at : frame.length - beyond[Math.min(more, beyond.length - 1)]!
-}
-
-/** Where posts were left out among those that are driven: they are in the way there as anywhere. */
-const leftOutStanding = ({ standing }: LayoutRequest, { origin }: Frame): ReadonlySet<Sixteenths> =>
-  new Set((standing?.leftOutAtInches ?? []).map((inches) => sixteenths(inches) - origin))
-
 /** Why rail that was asked to be doubled cannot be: the panels of an end unit hang as they were tested. */
 function doubledInUnit(nested: readonly Doubled[], frame: Frame): Refusal | null {
   for (const part of nested) {
@@ -147,15 +126,16 @@ function obstructedGroups(
   request: LayoutRequest,
   frame: Frame,
   lattice: PostLattice,
-  standing: Sixteenths,
+  standing: StandingPosts,
 ): ObstructedGroup[] {
   const inTheWay = new Map<Sixteenths, Set<string>>()
-  const leftOut = leftOutStanding(request, frame)
+  const isChanged = (at: Sixteenths): boolean =>
+    standing.leftOut.has(at) || standing.moved.some(({ from }) => from === at)
   for (const obstruction of request.obstructions) {
     const { from, to } = shifted(obstruction, frame)
     const first = Math.max(1, Math.floor((from - lattice.from) / lattice.full) + 1)
     for (let at = lattice.from + first * lattice.full; at < to && at < lattice.to; at += lattice.full) {
-      if (at > standing || leftOut.has(at)) inTheWay.set(at, (inTheWay.get(at) ?? new Set()).add(obstruction.name))
+      if (at > standing.until || isChanged(at)) inTheWay.set(at, (inTheWay.get(at) ?? new Set()).add(obstruction.name))
     }
   }
   const groups: { names: Set<string>; posts: Sixteenths[] }[] = []
@@ -187,17 +167,20 @@ function gapAnswers(
   frame: Frame,
   lattice: PostLattice,
   divided: readonly DividedStretch[],
+  standing: StandingPosts,
   group: ObstructedGroup,
 ): { answers: readonly GapAnswer[]; refused: readonly Refusal[] } {
   const answers: GapAnswer[] = []
   const refused: Refusal[] = []
-  // A post that was left out is not moved any more.
-  const isLeftOut = group.posts.some((at) => leftOutStanding(request, frame).has(at))
-  const moved = isLeftOut ? null : movedPost(request, frame, group)
+  const stands = standing.moved.find(({ from }) => group.posts.includes(from))
+  // A post that was left out is not moved any more, and one that was moved is not left out.
+  const isLeftOut = group.posts.some((at) => standing.leftOut.has(at))
+  const moved = isLeftOut ? null : movedPost(request, frame, group, stands?.to ?? null)
   if (moved !== null) answers.push(moved)
+  if (stands !== undefined) return { answers, refused: moved === null ? [otherwise('moved', stands.to, frame)] : [] }
   for (const rule of request.system.omissions) {
     if (group.posts.length > rule.most) continue
-    const answer = leftOut(request, frame, lattice, divided, group, rule)
+    const answer = leftOut(request, frame, lattice, divided, standing, group, rule)
     if ('kind' in answer) refused.push(answer)
     else answers.push(answer)
   }
@@ -215,14 +198,19 @@ function gapAnswers(
   return { answers, refused }
 }
 
-function movedPost(request: LayoutRequest, frame: Frame, group: ObstructedGroup): GapAnswer | null {
+/** @param stands  where the post stands that was moved already; null where that is still free */
+function movedPost(
+  request: LayoutRequest,
+  frame: Frame,
+  group: ObstructedGroup,
+  stands: Sixteenths | null,
+): GapAnswer | null {
   const { movedPost } = request.system
   if (movedPost === 'notStated' || group.posts.length !== 1) return null
   const at = group.posts[0]!
   const most = sixteenths(movedPost.most.inches)
   const parts = request.obstructions.map((one) => shifted(one, frame))
-  const [movedTo] = parts
-    .flatMap(({ from, to }) => [from, to])
+  const [movedTo] = (stands === null ? parts.flatMap(({ from, to }) => [from, to]) : [stands])
     .filter((edge) => Math.abs(edge - at) <= most && parts.every(({ from, to }) => edge <= from || edge >= to))
     .sort((a, b) => Math.abs(a - at) - Math.abs(b - at))
   if (movedTo === undefined) return null
@@ -234,6 +222,7 @@ function leftOut(
   frame: Frame,
   lattice: PostLattice,
   divided: readonly DividedStretch[],
+  standing: StandingPosts,
   group: ObstructedGroup,
   rule: OmissionRule,
 ): GapAnswer | Refusal {
@@ -245,12 +234,14 @@ function leftOut(
   const kind = rule.specialPostKind ?? ''
   const special: { at: Sixteenths; kind: string }[] = []
   for (let i = 0; i < each; i++) special.push({ at: gap.from - i * full, kind }, { at: gap.to + i * full, kind })
-  const standing = standingUntil(request, frame)
   const outer = { from: gap.from - Math.max(0, each - 1) * full, to: gap.to + Math.max(0, each - 1) * full }
   const blocked = request.obstructions.map((one) => shifted(one, frame))
   const fits = special.every(
     ({ at }) =>
-      at > lattice.from && at < lattice.to && at > standing && blocked.every(({ from, to }) => at <= from || at >= to),
+      at > lattice.from &&
+      at < lattice.to &&
+      (at > standing.until || standing.special.has(at)) &&
+      blocked.every(({ from, to }) => at <= from || at >= to),
   )
   const clear = divided.every((stretch) => stretch.to <= outer.from || stretch.from >= outer.to)
   if (!fits || !clear)
@@ -315,6 +306,19 @@ function gapsTooNear(chosen: readonly GapAnswer[]): Refusal | null {
   }
   return null
 }
+
+/** What stands that this plan has otherwise; null where it has all of that. */
+function standsOtherwise(plan: PostPlan, frame: Frame, { moved, special }: StandingPosts): Refusal | null {
+  const lost = moved.find(({ to }) => !plan.moved.some((one) => one.to === to))
+  if (lost !== undefined) return otherwise('moved', lost.to, frame)
+  const plain = [...special].find((at) => !plan.special.some((one) => one.at === at))
+  return plain === undefined ? null : otherwise('special', plain, frame)
+}
+
+const otherwise = (state: 'moved' | 'special', at: Sixteenths, { origin }: Frame): Refusal => ({
+  ...{ kind: 'stands otherwise', state },
+  atInches: inchesOf(at + origin),
+})
 
 function leastBetween({ leastToNextGap }: OmissionRule): Sixteenths {
   if (leastToNextGap === 'notStated') return 0

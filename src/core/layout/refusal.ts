@@ -79,6 +79,8 @@ export type Refusal =
   | { readonly kind: 'hung length'; readonly panel: number; readonly hung: number; readonly endOnly: boolean }
   | { readonly kind: 'hung too long'; readonly by: number }
   | { readonly kind: 'stands elsewhere'; readonly by: number }
+  /** A post that stands moved or special is not so in this layout; from the run's datum. */
+  | { readonly kind: 'stands otherwise'; readonly state: 'moved' | 'special'; readonly atInches: number }
   | { readonly kind: 'not in stock'; readonly panel: number }
   | { readonly kind: 'posts do not meet'; readonly remainder: number; readonly spacing: number }
   | {

@@ -135,6 +135,8 @@ function fromShape(shape: RunShape): RunFile {
       panels: standing.panels,
       postsDriven: standing.postsDriven,
       ...(standing.leftOut === undefined ? {} : { leftOutAtInches: standing.leftOut }),
+      ...(standing.moved === undefined ? {} : { movedToInches: standing.moved }),
+      ...(standing.special === undefined ? {} : { specialAtInches: standing.special }),
     },
     mayExtendInches: mayExtend,
     decision: decision && { postOneAtInches: decision.postOneAt, panels: decision.panels },

@@ -150,6 +150,14 @@ export const runShape = z
                 'Where before the last driven post one was left out, from the datum; each in an obstruction.',
             }),
           ),
+          moved: z
+            .optional(listOf(railLength, 'posts'))
+            .check(
+              z.meta({ description: 'Where among the driven posts one stands that was moved there, from the datum.' }),
+            ),
+          special: z
+            .optional(listOf(railLength, 'posts'))
+            .check(z.meta({ description: 'Where among the driven posts one stands that is special, from the datum.' })),
         }),
       ),
       null,

@@ -31,6 +31,8 @@ export function runToValue(run: RunFile): object {
       panels: standing.panels,
       postsDriven: standing.postsDriven,
       ...(standing.leftOutAtInches === undefined ? {} : { leftOut: standing.leftOutAtInches }),
+      ...(standing.movedToInches === undefined ? {} : { moved: standing.movedToInches }),
+      ...(standing.specialAtInches === undefined ? {} : { special: standing.specialAtInches }),
     },
     ...(run.counted === undefined ? {} : { counted: run.counted }),
     mayExtend: run.mayExtendInches,

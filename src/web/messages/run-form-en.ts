@@ -15,8 +15,6 @@ export const runFormEn = {
       `What is asked stands as it was, with posts 1 to ${n} driven. What lies beyond is laid out anew.`,
     fromPanel: (n: number) =>
       `What is asked stands as it was, with panels 1 to ${n} hung. What lies beyond is laid out anew.`,
-    changedBefore:
-      'Before here a post is moved or special. The search cannot keep that in what stands, so nothing was entered for you: what lies beyond cannot be laid out anew here.',
     blockedPost: (n: number) =>
       `Post ${n} could not go where it was asked: its place is entered as an obstruction. Say how far that reaches.`,
     blocked: (n: number) => `in the way of post ${n}`,
@@ -179,7 +177,11 @@ export const runFormEn = {
     postOneAt: 'Post 1 stands at',
     postsDriven: 'Posts driven, from post 1 on',
     hung: 'Panels hung, from the first end on',
-    leftOut: 'Posts left out before the last driven one, each from the datum',
+    changed: {
+      leftOut: 'Posts left out before the last driven one, each from the datum',
+      moved: 'Driven posts that were moved, where each stands from the datum',
+      special: 'Driven posts that are special, each from the datum',
+    },
     countedPanels: 'Panels, from the first end on',
     postsKnown: 'Posts are',
     countedPosts: 'How many posts',

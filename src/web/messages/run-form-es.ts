@@ -17,8 +17,6 @@ export const runFormEs: RunFormWords = {
       `Lo que se pide queda como estaba, con los postes 1 a ${n} hincados. Lo que sigue se dispone de nuevo.`,
     fromPanel: (n) =>
       `Lo que se pide queda como estaba, con los paneles 1 a ${n} colgados. Lo que sigue se dispone de nuevo.`,
-    changedBefore:
-      'Antes de aquí hay un poste movido o especial. La búsqueda no puede conservar eso en lo que está, así que no se puso nada por usted: lo que sigue no se puede disponer de nuevo aquí.',
     blockedPost: (n) =>
       `El poste ${n} no pudo ir donde se pedía: su lugar está puesto como obstrucción. Diga hasta dónde llega.`,
     blocked: (n) => `en el lugar del poste ${n}`,
@@ -185,7 +183,11 @@ export const runFormEs: RunFormWords = {
     postOneAt: 'El poste 1 está en',
     postsDriven: 'Postes hincados, desde el poste 1',
     hung: 'Paneles colgados, desde el primer extremo',
-    leftOut: 'Postes omitidos antes del último hincado, cada uno desde el origen',
+    changed: {
+      leftOut: 'Postes omitidos antes del último hincado, cada uno desde el origen',
+      moved: 'Postes hincados que se movieron, dónde está cada uno desde el origen',
+      special: 'Postes hincados que son especiales, cada uno desde el origen',
+    },
     countedPanels: 'Paneles, desde el primer extremo',
     postsKnown: 'Los postes están',
     countedPosts: 'Cuántos postes',

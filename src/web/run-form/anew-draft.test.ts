@@ -75,11 +75,38 @@ test('a gap in what stands stays where it is, and no post is drawn in it', () =>
   expect(along(laidOut({ ...anew.draft, standing: gapless })[0]!.omitted)).toEqual([])
 })
 
-test('past a post that was moved or is special nothing is entered: the search cannot keep it', () => {
-  const moved = {
-    ...first,
-    posts: first.posts.map((post, i) => (i === 8 ? { ...post, state: 'moved' as const } : post)),
+test('a post that was driven beside its place stays there, and one that could not go may lie beyond it', () => {
+  const older = { ...draft, system: 'w-beam-post-splice-27-3-4' }
+  const ends = { first: { standingSplice: { at: 0, position: 'post' } }, second: { sheet: 'trailing-anchor-27-3-4' } }
+  const withPipe = { ...older, ...ends, obstructions: [{ name: 'pipe', from: 892, to: 906 }] }
+  const layout = laidOut(withPipe)[0]!
+  const moved = layout.posts.find(({ state }) => state === 'moved')!
+  // The plain spacing has a post at 900 in; the nearer edge of the pipe lies 6 in beyond it.
+  expect(moved.alongInches).toBe(906)
+  const blocked = layout.posts[moved.number + 5]!
+  const anew = anewDraft(withPipe, layout, blocked.id, true)!
+  expect(anew.draft.standing).toMatchObject({ moved: [layout.postOneAtInches + 906] })
+  const layouts = laidOut(anew.draft)
+  expect(layouts.length).toBeGreaterThan(0)
+  for (const one of layouts) {
+    expect(one.posts.slice(0, blocked.number - 1)).toEqual(layout.posts.slice(0, blocked.number - 1))
+    expect(along(one.posts)).not.toContain(blocked.alongInches)
   }
-  expect(anewDraft(draft, moved, moved.posts[11]!.id, false)!.draft).toBe(draft)
-  expect(anewDraft(draft, moved, moved.posts[5]!.id, false)!.draft).not.toBe(draft)
+  // Said to be driven and not to be moved, the search takes it to stand in its own place.
+  const { moved: _, ...unmoved } = anew.draft.standing as Record<string, unknown>
+  expect(along(laidOut({ ...anew.draft, standing: unmoved })[0]!.posts)).toContain(900)
+})
+
+test('special posts stay special, on either side of the gap that they stand at', () => {
+  const culvert = { ...draft, obstructions: [{ name: 'culvert', from: 1130, to: 1330 }] }
+  const layout = laidOut(culvert)[0]!
+  const special = layout.posts.filter(({ state }) => state === 'special')
+  expect(special).toHaveLength(6)
+  for (const from of [special[1]!, special[2]!, special[3]!, layout.posts[special[5]!.number + 1]!]) {
+    const anew = anewDraft(culvert, layout, from.id, false)!
+    const driven = layout.posts.slice(0, from.number)
+    const layouts = laidOut(withValue(anew.draft, 'need.to', 3000))
+    expect(layouts.length).toBeGreaterThan(0)
+    for (const one of layouts) expect(one.posts.slice(0, from.number)).toEqual(driven)
+  }
 })

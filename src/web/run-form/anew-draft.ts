@@ -22,11 +22,27 @@ export function anewDraft(draft: Draft, layout: Layout, from: string, isBlocked:
   const post = posts.find(({ id }) => id === from)
   const reached = panel?.toInches ?? post?.alongInches
   if (reached === undefined) return null
-  if (hasChangedBefore(layout, reached)) return { draft, said: edit.changedBefore }
-  const gaps = omitted.filter(({ alongInches }) => alongInches < reached).map((one) => origin + one.alongInches)
-  const leftOut = gaps.length === 0 ? {} : { leftOut: gaps }
-  const stands = (hung: readonly unknown[], postsDriven: number): Draft =>
-    withValue(draft, 'standing', { postOneAt: origin, panels: hung, postsDriven, ...leftOut })
+  const stands = (hung: readonly unknown[], postsDriven: number): Draft => {
+    const driven = posts.slice(0, postsDriven)
+    return withValue(draft, 'standing', {
+      ...{ postOneAt: origin, panels: hung, postsDriven },
+      ...placesOf(
+        'leftOut',
+        omitted.filter(({ alongInches }) => alongInches < reached),
+        origin,
+      ),
+      ...placesOf(
+        'moved',
+        driven.filter(({ state }) => state === 'moved'),
+        origin,
+      ),
+      ...placesOf(
+        'special',
+        driven.filter(({ state }) => state === 'special'),
+        origin,
+      ),
+    })
+  }
   if (panel !== undefined) {
     const hung = panels.slice(0, panel.number).map(({ inches }) => inches)
     const driven = posts.filter(({ alongInches }) => alongInches <= panel.toInches).length
@@ -44,6 +60,9 @@ export function anewDraft(draft: Draft, layout: Layout, from: string, isBlocked:
   }
 }
 
-/** Whether a post up to there stands where the plain spacing has none, or is of another kind: the search cannot keep that. */
-const hasChangedBefore = ({ posts }: Layout, reached: number): boolean =>
-  posts.some(({ alongInches, state }) => alongInches <= reached && (state === 'moved' || state === 'special'))
+/** Where along the run something is as the plain spacing has it not, from its datum; nothing where there is none. */
+const placesOf = (
+  field: 'leftOut' | 'moved' | 'special',
+  pieces: readonly { readonly alongInches: number }[],
+  origin: number,
+): object => (pieces.length === 0 ? {} : { [field]: pieces.map(({ alongInches }) => origin + alongInches) })

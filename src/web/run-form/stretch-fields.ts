@@ -52,10 +52,12 @@ export function standingFields(draft: Draft, postOneAt: number): readonly FormFi
           rails('standing.panels', fields.hung, {
             put: (into, value) => withValue(into, 'standing.panels', value ?? []),
           }),
-          rails('standing.leftOut', fields.leftOut, {
-            isOptional: true,
-            put: (into, value) => withValue(into, 'standing.leftOut', value ?? undefined),
-          }),
+          ...(['leftOut', 'moved', 'special'] as const).map((changed) =>
+            rails(`standing.${changed}`, fields.changed[changed], {
+              isOptional: true,
+              put: (into, value) => withValue(into, `standing.${changed}`, value ?? undefined),
+            }),
+          ),
         ]
       : []),
   ]

@@ -82,6 +82,10 @@ export const layout: Printers<LayoutSaying> = {
   'hung too long': ({ by }, print) => `what hangs reaches ${print.feetInches(by)} into the second end, or beyond it`,
   'stands elsewhere': ({ by }, print) =>
     `post 1 as it stands puts the first end ${print.feetInches(by)} away from where it is fixed`,
+  'stands otherwise': ({ state, atInches }, print) =>
+    state === 'moved'
+      ? `a moved post stands at ${print.feetInches(atInches)} from the datum, and the sheet has none there: a post is moved only out of the way of something, and only as far as the sheet says`
+      : `a special post stands at ${print.feetInches(atInches)} from the datum, and this layout has none there`,
   'not in stock': ({ panel }, print) => `no ${print.feetInches(panel)} panel in stock`,
   'posts do not meet': ({ remainder, spacing }, print) =>
     `the posts of the two ends are out of step by ${print.feetInches(remainder)} of a ${print.feetInches(spacing)} space`,

@@ -84,6 +84,10 @@ export const layout: Printers<LayoutSaying> = {
     `lo que ya está colgado entra ${print.feetInches(by)} en el segundo extremo, o lo sobrepasa`,
   'stands elsewhere': ({ by }, print) =>
     `el poste 1, tal como está, deja el primer extremo a ${print.feetInches(by)} de donde está fijado`,
+  'stands otherwise': ({ state, atInches }, print) =>
+    state === 'moved'
+      ? `a ${print.feetInches(atInches)} del origen hay un poste movido, y la ficha no tiene ninguno ahí: un poste solo se mueve para librar algo, y solo hasta donde dice la ficha`
+      : `a ${print.feetInches(atInches)} del origen hay un poste especial, y esta disposición no tiene ninguno ahí`,
   'not in stock': ({ panel }, print) => `no hay panel de ${print.feetInches(panel)} en existencia`,
   'posts do not meet': ({ remainder, spacing }, print) =>
     `los postes de los dos extremos no coinciden: falta ${print.feetInches(remainder)} de un espacio de ${print.feetInches(spacing)}`,

@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import type { LongitudinalSheet } from '../hardware/hardware-sheet.ts'
+import type { Layout, Obstruction, RunEnd, StandingPart } from './layout.ts'
+import { solveLayout } from './solve-layout.ts'
+
+const system = shippedSheets.find(({ id }) => id === 'w-beam-post-splice-27-3-4') as LongitudinalSheet
+const splice = (atInches: number): RunEnd => ({ kind: 'standing splice', atInches, position: 'post' })
+const stuck = (name: string, fromInches: number, toInches: number): Obstruction => ({ name, fromInches, toInches })
+
+/** Posts every 75 in from 0 to 3,000 in, post 1 at 0: post 21 stands at 1,500. The sheet lets two posts be moved, each by 12 in. */
+function solve(obstructions: readonly Obstruction[], postsDriven: number, changed: Partial<StandingPart>) {
+  const solved = solveLayout({
+    ...{ system, first: splice(0), second: splice(3000), need: null, stock: null, obstructions, reduced: [] },
+    ...{ standing: { postOneAtInches: 0, panels: [], postsDriven, ...changed }, mayExtendInches: 0 },
+  })
+  if (!solved.ok) throw new Error(solved.error.kind)
+  const [layout] = solved.value.runs
+  return { layout: layout as Layout | undefined, refused: solved.value.refused() }
+}
+const placesOf = ({ layout }: ReturnType<typeof solve>, state: 'moved' | 'special') =>
+  layout?.posts.filter((post) => post.state === state).map(({ alongInches }) => alongInches)
+const otherwise = (state: 'moved' | 'special', atInches: number) => ({ kind: 'stands otherwise', state, atInches })
+
+const pipe = stuck('a pipe', 1495, 1505)
+
+describe('a post that stands moved', () => {
+  it('stays at the edge at which it was driven, though the search would take the other', () => {
+    expect(placesOf(solve([pipe], 0, {}), 'moved')).toEqual([1495])
+    const stands = solve([pipe], 25, { movedToInches: [1505] })
+    expect(placesOf(stands, 'moved')).toEqual([1505])
+    expect(stands.layout?.posts).toHaveLength(41)
+    expect(stands.refused).toEqual([])
+  })
+
+  it('is one of those that the sheet lets a run have', () => {
+    const obstructions = [stuck('a', 595, 605), pipe, stuck('c', 2395, 2405)]
+    const driven = { movedToInches: [605, 1505] }
+    expect(placesOf(solve(obstructions.slice(0, 2), 25, driven), 'moved')).toEqual([605, 1505])
+    expect(solve(obstructions, 25, driven).refused).toContainEqual({
+      ...{ kind: 'too many posts moved', obstruction: 'c', most: 2 },
+    })
+  })
+
+  it.each([
+    ['no farther from its place than the sheet says', [pipe], 1512, true],
+    ['not farther', [pipe], 1512 + 1 / 16, false],
+    ['not inside of what is in the way', [pipe], 1504, false],
+    ['not where nothing is in the way of its place', [], 1505, false],
+    ['not beside another that is in the way', [pipe, stuck('b', 1570, 1580)], 1505, false],
+  ] as const)('is lawful %s', (_, obstructions, at, isLawful) => {
+    const { layout, refused } = solve(obstructions, 21, { movedToInches: [at] })
+    expect(layout !== undefined).toBe(isLawful)
+    if (!isLawful) expect(refused).toContainEqual(otherwise('moved', at))
+  })
+})
+
+describe('special posts that stand', () => {
+  // Post 28, at 2,025 in, is left out, with three special posts to either side.
+  const headwall = stuck('a headwall', 1951, 2099)
+  const before = [1800, 1875, 1950]
+
+  it('are those before a gap that is still to come, or on both sides of one that is passed', () => {
+    const all = [...before, 2100, 2175, 2250]
+    expect(placesOf(solve([headwall], 27, { specialAtInches: before }), 'special')).toEqual(all)
+    const passed = { leftOutAtInches: [2025], specialAtInches: [...before, 2100] }
+    expect(placesOf(solve([headwall], 28, passed), 'special')).toEqual(all)
+  })
+
+  it('are not made of plain ones that are driven, nor plain ones of them', () => {
+    expect(placesOf(solve([headwall], 27, {}), 'special')).not.toEqual(expect.arrayContaining(before))
+    const { layout, refused } = solve([], 27, { specialAtInches: before })
+    expect(layout).toBeUndefined()
+    expect(refused).toContainEqual(otherwise('special', 1800))
+  })
+})
