@@ -20,10 +20,8 @@ export type RequiredByStatement = ReadonlyMap<string, readonly Pick<Requirement,
  */
 export function requiredBySheet(sheet: HardwareSheet, system: LongitudinalSheet): RequiredByStatement {
   const marked = withEach(sheet, (value, place) => (isCited(value) ? { ...value, source: markOf(place) } : value))
-  const models = marked.kind === 'longitudinal' ? systemModels(marked) : unitModels(marked, system)
   const found = new Map<string, Requirement[]>()
-  for (const requirement of models.flatMap(deriveRequirements)) {
-    if (requirement.sheet !== sheet.id) continue
+  for (const requirement of requirementsOf(marked, system)) {
     for (const [, place] of JSON.stringify(requirement).matchAll(marks)) {
       const known = found.get(place!) ?? []
       if (
@@ -34,6 +32,12 @@ export function requiredBySheet(sheet: HardwareSheet, system: LongitudinalSheet)
   }
   return found
 }
+
+/** All that a sheet requires, at every place of runs in which every piece and every rule of the sheet occurs. */
+export const requirementsOf = (sheet: HardwareSheet, system: LongitudinalSheet): readonly Requirement[] =>
+  (sheet.kind === 'longitudinal' ? systemModels(sheet) : unitModels(sheet, system))
+    .flatMap(deriveRequirements)
+    .filter((requirement) => requirement.sheet === sheet.id)
 
 /** No source of a sheet is called so. */
 const markOf = (place: string): string => `⌖${place}⌖`

@@ -38,6 +38,7 @@ export const pageRoutes: FastifyPluginAsync<{ readonly folder: string }> = async
     '/check',
     '/lay-out',
     '/bring-over',
+    '/glossary',
     '/gallery',
     '/shelf',
     '/shelf/*',

@@ -21,6 +21,7 @@ const galleryView = partOf(() => import('./gallery/gallery-view.tsx'))
 const editView = partOf(() => import('./run-form/edit-view.tsx'))
 const layOutView = partOf(() => import('./run-form/lay-out-view.tsx'))
 const bringOverView = partOf(() => import('./transfer/bring-over-view.tsx'))
+const glossaryView = partOf(() => import('./glossary/glossary-view.tsx'))
 const shelfView = partOf(() => import('./shelf/shelf-view.tsx'))
 const checkView = partOf(() => import('./check/check-view.tsx'))
 
@@ -94,6 +95,11 @@ export function App({ source }: { readonly source: RunSource }) {
             {route.view === 'shelf' && (
               <LaterPart part={shelfView} title={m.trouble.site}>
                 {({ ShelfView }) => <ShelfView source={source} route={route} />}
+              </LaterPart>
+            )}
+            {route.view === 'glossary' && (
+              <LaterPart part={glossaryView} title={m.trouble.site}>
+                {({ GlossaryView }) => <GlossaryView word={route.word} />}
               </LaterPart>
             )}
             {route.view === 'gallery' && (

@@ -45,6 +45,12 @@ export type Route =
       /** Id and edition of what the sheet is compared with. */
       readonly beside: string | null
     }
+  /** The words of the trade. */
+  | {
+      readonly view: 'glossary'
+      /** Id of the one that is sought. */
+      readonly word: string | null
+    }
   /** Every part of the page in every state; no link leads there. */
   | { readonly view: 'gallery' }
   | { readonly view: 'nothing' }
@@ -75,6 +81,7 @@ export function parseRoute(path: string, search: string): Route {
   if (single !== undefined) return { view: single }
   const [place, run, pane = 'walk', ...rest] = words.map((word) => decodeURIComponent(word))
   const asked = new URLSearchParams(search)
+  if (words.length === 1 && place === 'glossary') return { view: 'glossary', word: asked.get('word') }
   const part = shelfParts.find((one) => one === (words[2] ?? 'statements'))
   if (words[0] === 'shelf' && words.length <= 3 && part !== undefined)
     return {
@@ -97,6 +104,8 @@ export const needPath = viewAt('/need')
 export const checkPath = viewAt('/check')
 export const layOutPath = viewAt('/lay-out')
 export const shelfPath = viewAt('/shelf')
+export const glossaryPath = viewAt('/glossary')
+export const wordPath = (word: string): string => `${glossaryPath}?word=${word}`
 export const bringOverPath = viewAt('/bring-over')
 /** Of the page of last resort, which is loaded by itself: its links name a target. */
 export const rescuePath = hasServer ? '/rescue' : 'rescue.html'

@@ -11,6 +11,7 @@ const replaced: Readonly<Record<string, string>> = {
   'src/web/messages/run-form-es.ts': `import { runFormEn } from './run-form-en.ts'; export const runFormEs = ${saidMessages.name}(runFormEn)`,
   'src/web/messages/files-es.ts': `import { filesEn } from './files-en.ts'; export const filesEs = ${saidMessages.name}(filesEn)`,
   'src/web/messages/shelf-es.ts': `import { shelfEn } from './shelf-en.ts'; export const shelfEs = ${saidMessages.name}(shelfEn)`,
+  'src/web/messages/glossary-es.ts': `import { glossaryEn } from './glossary-en.ts'; export const glossaryEs = ${saidMessages.name}(glossaryEn)`,
   'src/web/data/messages/es.ts': `import { en } from './en.ts'; export const es = ${saidMessages.name}(en)`,
   // The page keeps what it drew in English at first, so that it must not be told that this is English.
   'src/words/spanish.ts': `export const spanish = (units) => ({ ...${pseudo.name}(units), language: 'es' })`,

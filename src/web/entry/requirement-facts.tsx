@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { nameOf } from '../../core/hardware/sheet-text.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
@@ -8,6 +9,7 @@ import { DoubtHelp } from '../parts/doubt-help.tsx'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { Picture } from '../parts/picture.tsx'
 
+const terms = partOf(() => import('../glossary/term-list.tsx'))
 const figures = partOf(() => import('./figure-of.ts'))
 
 interface Props {
@@ -21,6 +23,7 @@ interface Props {
 export function RequirementFacts({ judged, requirement, sheet }: Props) {
   const { how, why, remedy, source, confirmation, sheet: sheetId, sheetVersion, figure } = requirement
   const { units } = judged.run
+  const [isExplained, setExplained] = useState(false)
   return (
     <div class="facts">
       <h3>{m.entry.how}</h3>
@@ -50,6 +53,16 @@ export function RequirementFacts({ judged, requirement, sheet }: Props) {
         )
       </p>
       {requirement.look.kind === 'measure' && <DoubtHelp />}
+      {figure !== null && (
+        <details class="doubt-help" onToggle={({ currentTarget }) => setExplained(currentTarget.open)}>
+          <summary>{m.entry.words}</summary>
+          {isExplained && (
+            <LaterPart part={terms} title={m.entry.words}>
+              {({ TermList }) => <TermList figure={figure} />}
+            </LaterPart>
+          )}
+        </details>
+      )}
       <p class="hint">{m.entry.sheet(say(sheet === null ? theirs(sheetId) : nameOf(sheet), units), sheetVersion)}</p>
     </div>
   )

@@ -73,6 +73,7 @@ export const en = {
     check: { name: 'Check what stands', what: 'A terminal or a run in front of you' },
     layOut: { name: 'Lay out a run', what: 'Posts, panels, splices and stakes, for a stretch to shield' },
     need: { name: 'How much barrier', what: 'From road and hazard to length and place' },
+    glossary: 'Words of the trade',
     shelf: 'Hardware sheets',
   },
   check: {
@@ -359,6 +360,7 @@ export const en = {
       'from memory': 'from memory',
     },
     sheet: (name: string, version: string) => `${name}, version ${version}`,
+    words: 'Words used here',
     figure: 'Right and wrong',
     history: 'Readings so far',
     noHistory: 'Nobody has read this yet.',

@@ -75,6 +75,7 @@ export const es: Messages = {
     check: { name: 'Revisar lo que está en pie', what: 'Un terminal o un tramo ante usted' },
     layOut: { name: 'Disponer un tramo', what: 'Postes, paneles, empalmes y estacas, para un trecho que proteger' },
     need: { name: 'Cuánta barrera', what: 'Del camino y el peligro a la longitud y el lugar' },
+    glossary: 'Palabras del oficio',
     shelf: 'Fichas de herrajes',
   },
   check: {
@@ -370,6 +371,7 @@ export const es: Messages = {
     unconfirmed: 'sin confirmar: de memoria, no se cotejó con ningún documento',
     confirmation: { published: 'publicado', 'common practice': 'práctica común', 'from memory': 'de memoria' },
     sheet: (name, version) => `${name}, versión ${version}`,
+    words: 'Palabras que se usan aquí',
     figure: 'Bien y mal',
     history: 'Lecturas hasta ahora',
     noHistory: 'Nadie lo ha leído todavía.',

@@ -5,6 +5,8 @@ import { en } from './en.ts'
 import { es } from './es.ts'
 import { filesEn } from './files-en.ts'
 import { filesEs } from './files-es.ts'
+import { glossaryEn } from './glossary-en.ts'
+import { glossaryEs } from './glossary-es.ts'
 import { runFormEn } from './run-form-en.ts'
 import { runFormEs } from './run-form-es.ts'
 import { shelfEn } from './shelf-en.ts'
@@ -19,6 +21,7 @@ test.each([
   ['this device', deviceEn, deviceEs],
   ['files', filesEn, filesEs],
   ['the shelf', shelfEn, shelfEs],
+  ['the glossary', glossaryEn, glossaryEs],
 ])('both languages have the same words for %s, and none is left empty', (_, english, spanish) => {
   const keysOf = (value: unknown, path: string): string[] =>
     typeof value === 'object' && value !== null

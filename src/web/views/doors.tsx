@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import { m } from '../messages.ts'
-import { checkPath, layOutPath, needPath, shelfPath } from '../route.ts'
+import { checkPath, glossaryPath, layOutPath, needPath, shelfPath } from '../route.ts'
 
 /** Where somebody begins, by what they have before them. */
 export const Doors = () => (
@@ -21,9 +21,10 @@ export const Doors = () => (
       <path class="post" d="M40 44h40" />
       <path class="thin dashed" d="M8 54h80" />
     </Door>
-    <a class="door-more" href={shelfPath}>
-      {m.doors.shelf}
-    </a>
+    <p class="door-more">
+      <a href={shelfPath}>{m.doors.shelf}</a>
+      <a href={glossaryPath}>{m.doors.glossary}</a>
+    </p>
   </nav>
 )
 

@@ -18,6 +18,7 @@ export const screensOf = (run: string): readonly Screen[] => [
   { path: '/check', touched: ['.check-card', '.check-scope .main'], first: '.check-stepper .button' },
   { path: '/lay-out', first: 'input' },
   { path: '/bring-over', first: 'h1' },
+  { path: '/glossary', first: 'h1' },
   { path: '/nowhere', first: 'main a' },
   { path: `/runs/${run}`, first: '.next-bar .main' },
   { path: `/runs/${run}/findings`, first: '.finding .button' },

@@ -40,6 +40,7 @@ test('in a language that nobody speaks, no screen has an unknown text unsaid', a
     '/need',
     '/lay-out',
     '/bring-over',
+    '/glossary',
     '/shelf',
     '/shelf/flared-terminal-31',
     '/shelf/w-beam-midspan-31',
