@@ -173,11 +173,10 @@ function gapAnswers(
   const answers: GapAnswer[] = []
   const refused: Refusal[] = []
   const stands = standing.moved.find(({ from }) => group.posts.includes(from))
-  // A post that was left out is not moved any more, and one that was moved is not left out.
+  // A post that was left out is not moved any more.
   const isLeftOut = group.posts.some((at) => standing.leftOut.has(at))
   const moved = isLeftOut ? null : movedPost(request, frame, group, stands?.to ?? null)
   if (moved !== null) answers.push(moved)
-  if (stands !== undefined) return { answers, refused: moved === null ? [otherwise('moved', stands.to, frame)] : [] }
   for (const rule of request.system.omissions) {
     if (group.posts.length > rule.most) continue
     const answer = leftOut(request, frame, lattice, divided, standing, group, rule)

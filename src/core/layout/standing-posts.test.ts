@@ -38,7 +38,7 @@ describe('a post that stands moved', () => {
     const driven = { movedToInches: [605, 1505] }
     expect(placesOf(solve(obstructions.slice(0, 2), 25, driven), 'moved')).toEqual([605, 1505])
     expect(solve(obstructions, 25, driven).refused).toContainEqual({
-      ...{ kind: 'too many posts moved', obstruction: 'c', most: 2 },
+      ...{ kind: 'too many posts moved', obstructions: ['c'], most: 2 },
     })
   })
 
