@@ -1,5 +1,6 @@
 import { photoAskedEarlier } from '../core/record/readings-in-force.ts'
 import { askedEarlierReason } from '../core/record/record-saying.ts'
+import { chainOf, type RunVersion } from '../core/record/version.ts'
 import { readableIn } from '../core/requirements/readable-in.ts'
 import type { EntryOf, PhotoBody } from '../formats/entry/entry-kinds.ts'
 import { timeText } from './printed-time.ts'
@@ -14,14 +15,14 @@ export interface AskedEarlierLines {
 
 interface AskedEarlierReading {
   readonly reading: ReadingLine
-  /** Id of the version that its person saw. */
+  /** Number of the version that its person saw, or the id of one that this run did not come from. */
   readonly version: string
   readonly why: string
 }
 
 interface AskedEarlierPhoto {
   readonly photo: string
-  /** What it shows, by the id that it had. */
+  /** Name of what it shows. */
   readonly of: string
   readonly by: string
   readonly at: string | null
@@ -37,8 +38,11 @@ export function askedEarlierLines(input: RecordInput, photos: readonly EntryOf<P
   return {
     readings: input.askedEarlier.map((one) => ({
       // The choices of the requirement that has this id now may be others.
-      reading: readingLine(one.reading, undefined, input),
-      version: one.version,
+      reading: {
+        ...readingLine(one.reading, undefined, input),
+        of: print.say(input.nameOf(one.reading.of, one.version)),
+      },
+      version: versionName(one.version, version),
       why: print.say(askedEarlierReason(one)),
     })),
     photos: photos.flatMap(({ author, body: { sha256, of, takenAt, note } }) => {
@@ -48,7 +52,7 @@ export function askedEarlierLines(input: RecordInput, photos: readonly EntryOf<P
       return [
         {
           photo: sha256,
-          of,
+          of: print.say(input.nameOf(of, null)),
           by: print.theirs(author),
           at,
           note: note === null ? null : print.theirs(note),
@@ -57,4 +61,9 @@ export function askedEarlierLines(input: RecordInput, photos: readonly EntryOf<P
       ]
     }),
   }
+}
+
+function versionName(id: string, inForce: RunVersion | undefined): string {
+  const at = inForce === undefined ? -1 : chainOf(inForce).indexOf(id)
+  return at < 0 ? id : `${at + 1}`
 }

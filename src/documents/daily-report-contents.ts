@@ -47,7 +47,7 @@ export function dailyReportContents(
     [words.facts.crew, crew.map(theirs).join(', ') || words.notSaid],
     [words.facts.postsDriven, numberedText('post', postsDriven, print) || words.none],
     [words.facts.panelsHung, numberedText('panel', panelsHung, print) || words.none],
-    ...(gone.length === 0 ? [] : [[words.facts.gone, gone.join(', ')] as const]),
+    ...(gone.length === 0 ? [] : [[words.facts.gone, gone.map(print.say).join('; ')] as const]),
     [
       words.facts.soFar,
       words.progress(progress.posts.done, progress.posts.of, progress.panels.done, progress.panels.of),

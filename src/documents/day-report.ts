@@ -1,3 +1,4 @@
+import type { ThingRead } from '../core/record/thing-read.ts'
 import type { Finding } from '../core/verdicts/verdict.ts'
 import type { DayLogBody, EntryOf, LocateTicketBody } from '../formats/entry/entry-kinds.ts'
 
@@ -9,8 +10,8 @@ export interface DayReport {
   readonly crew: readonly string[]
   readonly postsDriven: readonly number[]
   readonly panelsHung: readonly number[]
-  /** Ids of posts and panels that were driven or hung on this day and that the run no longer has. */
-  readonly gone: readonly string[]
+  /** Posts and panels that were driven or hung on this day and that the run no longer has. */
+  readonly gone: readonly ThingRead[]
   /** Up to and with this day, of all the run has. */
   readonly progress: { readonly posts: Count; readonly panels: Count }
   /** Not asked for, and so not known, while the day has no log. */

@@ -42,7 +42,7 @@ interface Named {
  */
 export function photoLines(
   lines: readonly RequirementLine[],
-  { log, judgement, print }: Pick<RecordInput, 'log' | 'judgement' | 'print'>,
+  { log, judgement, nameOf, print }: Pick<RecordInput, 'log' | 'judgement' | 'nameOf' | 'print'>,
   entered: readonly EntryOf<PhotoBody>[],
   drawn: readonly PhotoStrokes[],
   given: ReadonlySet<string>,
@@ -75,7 +75,9 @@ export function photoLines(
         requirement: line?.id ?? null,
         shows:
           line === undefined
-            ? (of ?? seen.get(photo) ?? words.theRun)
+            ? of === null
+              ? (seen.get(photo) ?? words.theRun)
+              : print.say(nameOf(of, null))
             : words.shows(line.number, line.place.name, line.must),
         taken,
         note,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { sampleReading } from '../../test/fixtures/record-inputs.ts'
+import { sampleInput, sampleReading } from '../../test/fixtures/record-inputs.ts'
 import { instruments } from '../core/measurement/instruments.ts'
 import type { Answer, Reading } from '../core/measurement/reading.ts'
 import { exactLength } from '../core/units/exact-length.ts'
@@ -16,7 +16,8 @@ const length = (value: number, unit: 'in' | 'mm' | 'ft', resolution: number | nu
   resolution: resolution === null ? null : exactLength(resolution, unit),
 })
 
-const input = { instruments, judgement: { withoutEffect: [] }, print: english(null) }
+const { nameOf } = sampleInput(() => [])
+const input = { instruments, nameOf, judgement: { withoutEffect: [] }, print: english(null) }
 const answerOf = (answer: Answer): string => readingLine(reading(answer), undefined, input).answer
 
 describe('readingLine', () => {

@@ -2,6 +2,7 @@ import { quantityText } from '../core/hardware/dimension-text.ts'
 import type { Instrument } from '../core/measurement/instruments.ts'
 import { lacksSide } from '../core/measurement/offset-side.ts'
 import type { Answer, MeasuredAnswer, Reading } from '../core/measurement/reading.ts'
+import type { ThingNames } from '../core/record/thing-read.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { isLengthUnit, valueIn } from '../core/units/quantity-kinds.ts'
 import type { Judgement, WithoutEffect } from '../core/verdicts/verdict.ts'
@@ -13,7 +14,7 @@ import { documentWords } from './words/document-words.ts'
 /** One reading in words. */
 export interface ReadingLine {
   readonly id: string
-  /** The requirement it answers, or what it measures. */
+  /** Name of what it is of. */
   readonly of: string
   /** As it was read, in the unit of the reading. */
   readonly answer: string
@@ -37,6 +38,7 @@ export interface ReadingLine {
 
 export interface LineInput {
   readonly instruments: readonly Instrument[]
+  readonly nameOf: ThingNames
   readonly judgement: Pick<Judgement, 'withoutEffect'>
   readonly print: Print
 }
@@ -45,7 +47,7 @@ export interface LineInput {
 export function readingLine(
   reading: Reading,
   requirement: Requirement | undefined,
-  { instruments, judgement, print }: LineInput,
+  { instruments, nameOf, judgement, print }: LineInput,
 ): ReadingLine {
   const { id, of, by, where, note, photos, together, uncertainty } = reading
   const { theirs } = print
@@ -57,7 +59,7 @@ export function readingLine(
     vain.some((one) => one.kind === kind) ? null : names
   return {
     id,
-    of,
+    of: print.say(nameOf(of, null)),
     answer: lacksSide(reading) ? words.sideNotStated(answer) : answer,
     instrument:
       instrument === undefined

@@ -1,6 +1,7 @@
 import type { Instrument } from '../core/measurement/instruments.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import type { AskedEarlier } from '../core/record/readings-in-force.ts'
+import type { ThingNames } from '../core/record/thing-read.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import type { GroundUnit } from '../core/units/ground-unit.ts'
@@ -19,6 +20,8 @@ export interface RecordInput {
   readonly log: readonly Reading[]
   /** What of it answers the version in force, the corrected ones too. */
   readonly readings: readonly Reading[]
+  /** Names what readings and photos are of. */
+  readonly nameOf: ThingNames
   /** What an earlier version asked and this one does not: shown, never judged. */
   readonly askedEarlier: readonly AskedEarlier[]
   readonly judgement: Judgement

@@ -1,3 +1,4 @@
+import { chainOf } from '../core/record/version.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
 import { timeText } from './printed-time.ts'
@@ -17,7 +18,7 @@ export interface VersionMade {
  */
 export function versionReasons({ version }: RunFile, made: readonly VersionMade[], print: Print): readonly string[] {
   if (version === undefined) return []
-  const ids = [...version.earlier.map(({ id }) => id), version.id]
+  const ids = chainOf(version)
   const { versionReason } = documentWords(print).record
   return version.earlier.flatMap(({ because }, i) => {
     if (because === undefined) return []

@@ -102,7 +102,7 @@ describe('what was logged at an earlier version', () => {
   )
   if (!farther.ok) throw new Error('the version cannot be made', { cause: farther.error })
   const upstream = farther.value.run
-  const versions = new Map([first, second, third].map(({ version }) => [version!.id, version!]))
+  const versions = new Map([first, second, third].map(({ version, sheets }) => [version!.id, { ...version!, sheets }]))
   const judgedIn = (run: RunFile, atHand: typeof versions) => {
     const required = requireRun('run', run)
     if (!required.ok) throw new Error('the version cannot be read', { cause: required.error })
@@ -112,14 +112,17 @@ describe('what was logged at an earlier version', () => {
   const shared = 'post-10'
   const postIn = ({ version }: RunFile, id: string) => version!.layout.posts.find((post) => post.id === id)
 
-  test('is told by the numbers of the one in force, and what that no longer has by its id', () => {
+  test('is told by the numbers of the one in force, and what that no longer has by the last that it had', () => {
     expect([postIn(first, 'post-1'), postIn(third, 'post-1')]).toEqual([expect.anything(), undefined])
     const logs = [entryOf('a', log({ postsDriven: ['post-1', shared], panelsHung: ['panel-1'] }))]
     const then = dayReport(judgedIn(first, versions), { ...nothing, logs }, '2016-05-12', dayOf)
     expect(then).toMatchObject({ postsDriven: [1, 10], panelsHung: [1], gone: [], progress: { posts: { done: 2 } } })
     const now = dayReport(judgedIn(third, versions), { ...nothing, logs }, '2016-05-12', dayOf)
     expect(now.postsDriven).toEqual([postIn(third, shared)!.number])
-    expect(now.gone).toEqual(['post-1', 'panel-1'])
+    const gone = (atHand: typeof versions) =>
+      dayReport(judgedIn(third, atHand), { ...nothing, logs }, '2016-05-12', dayOf).gone.map(english(null).say)
+    expect(gone(versions)).toEqual(['post 1, version 2', 'panel 1, version 2'])
+    expect(gone(new Map())).toEqual(['post-1', 'panel-1'])
     expect(now.progress.posts.done).toBe(1)
   })
 

@@ -1,4 +1,5 @@
 import type { Reading } from '../core/measurement/reading.ts'
+import { namesOfThings } from '../core/record/thing-read.ts'
 import { recheckedFinding } from '../core/verdicts/rechecks.ts'
 import type { DayReport } from '../documents/day-report.ts'
 import type { DayLogBody, EntryOf, LocateTicketBody, PhotoBody } from '../formats/entry/entry-kinds.ts'
@@ -31,6 +32,12 @@ export function dayReport(
   const tickets = placedTickets(judged, entriesInForce(entries.tickets))
   const readings = judged.log.filter(({ at }) => dayOf(at) === day)
   const { posts, panels } = judged.model.layout
+  const nameOf = namesOfThings(judged.model, judged.run.version, judged.versions)
+  const seen = new Map(
+    logs.flatMap(({ body: { version, postsDriven, panelsHung } }) =>
+      [...postsDriven, ...panelsHung].map((id) => [id, version ?? null] as const),
+    ),
+  )
   const driven = (of: typeof logs) =>
     loggedPieces(
       posts,
@@ -49,7 +56,7 @@ export function dayReport(
     crew: [...new Set(logs.flatMap(({ body }) => body.crew))],
     postsDriven,
     panelsHung: hung(logs).numbers,
-    gone: [...driven(logs).gone, ...hung(logs).gone],
+    gone: [...driven(logs).gone, ...hung(logs).gone].map((id) => nameOf(id, seen.get(id) ?? null)),
     progress: {
       posts: { done: driven(sofar).numbers.length, of: posts.length },
       panels: { done: hung(sofar).numbers.length, of: panels.length },

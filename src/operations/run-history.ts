@@ -1,4 +1,4 @@
-import type { RunVersion } from '../core/record/version.ts'
+import type { HeldVersion } from '../core/record/version.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import type { Entry } from '../formats/entry/entry-kinds.ts'
 import { type RunVersions, runVersions } from '../formats/entry/run-versions.ts'
@@ -46,5 +46,9 @@ export function runHistory<E extends VersionEntry>(
 }
 
 /** The versions by their ids, as `judgeKnown` takes them. */
-export const versionsOf = ({ files }: Pick<RunHistory, 'files'>): ReadonlyMap<string, RunVersion> =>
-  new Map([...files].flatMap(([id, { version }]) => (version === undefined ? [] : [[id, version] as const])))
+export const versionsOf = ({ files }: Pick<RunHistory, 'files'>): ReadonlyMap<string, HeldVersion> =>
+  new Map(
+    [...files].flatMap(([id, { version, sheets }]) =>
+      version === undefined ? [] : [[id, { ...version, sheets }] as const],
+    ),
+  )

@@ -1,3 +1,4 @@
+import { namesOfThings } from '../core/record/thing-read.ts'
 import type { PaperName } from '../core/units/paper-names.ts'
 import { writeRecordPdf } from '../documents/pdf/write-record-pdf.ts'
 import { recordContents } from '../documents/record-contents.ts'
@@ -92,5 +93,6 @@ export const recordInput = (judged: JudgedRun, print: Print, onRoad: OnRoad | nu
   ...judged,
   onRoad,
   instruments: instrumentsOf(judged.run),
+  nameOf: namesOfThings(judged.model, judged.run.version, judged.versions),
   print,
 })

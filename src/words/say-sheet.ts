@@ -1,5 +1,6 @@
 import type { ChosenField, SheetField } from '../core/hardware/sheet-fields.ts'
 import type { SheetThing, SheetValue, ValueSaid } from '../core/hardware/sheet-statements.ts'
+import { isReserved } from '../core/requirements/derived-topics.ts'
 import { sheetWordsEn } from './en/sheet-words.ts'
 import { sheetWordsEs } from './es/sheet-words.ts'
 import type { Print } from './print.ts'
@@ -64,7 +65,7 @@ export const choiceWords = (field: ChosenField, is: string, print: Print): strin
   saidWords({ kind: 'chosen', field, is }, print)
 
 export function saidWords(value: ValueSaid, print: Print): string {
-  const { choices, answers, topics } = sheetWords(print)
+  const { choices, answers } = sheetWords(print)
   switch (value.kind) {
     case 'limits':
     case 'sheet text':
@@ -85,7 +86,7 @@ export function saidWords(value: ValueSaid, print: Print): string {
       return answers[value.is]
     case 'named':
       return value.names
-        .map((name) => (topics as Readonly<Record<string, string>>)[name] ?? print.theirs(name))
+        .map((name) => (isReserved(name) ? print.say({ kind: 'topic', topic: name }) : print.theirs(name)))
         .join(', ')
   }
 }

@@ -1,6 +1,5 @@
 import type { ChosenField, SheetField, sheetChoices } from '../core/hardware/sheet-fields.ts'
 import type { ThingPath } from '../core/hardware/sheet-statements.ts'
-import type { derivedTopics, recordTopics } from '../core/requirements/derived-topics.ts'
 
 /** What the fields of a sheet are called in one language. Apart from the other words: who opens no sheet does not load them. */
 export interface SheetWords {
@@ -10,7 +9,6 @@ export interface SheetWords {
   readonly fields: Readonly<Record<SheetField, string>>
   readonly choices: { readonly [F in ChosenField]: Readonly<Record<(typeof sheetChoices)[F][number], string>> }
   readonly answers: Readonly<Record<'yes' | 'no' | 'none' | 'notStated', string>>
-  readonly topics: Readonly<Record<(typeof derivedTopics)[number] | (typeof recordTopics)[number], string>>
   readonly uses: Readonly<Record<'layout' | 'need' | 'fit' | 'judging' | 'nothing', string>>
   readonly named: (field: string, value: string) => string
 }

@@ -1,5 +1,5 @@
 import type { Reading } from '../measurement/reading.ts'
-import { firstVersionOf, placeIdsIn, type RunVersion } from './version.ts'
+import { chainOf, firstVersionOf, placeIdsIn, type RunVersion } from './version.ts'
 
 /** A reading that answers nothing which the version in force asks. It is kept and shown, never judged. */
 export interface AskedEarlier {
@@ -64,11 +64,6 @@ function changesBetween(
   const since = [...inForce.earlier.slice(own.indexOf(shared)), ...other.earlier.slice(theirs.indexOf(shared))]
   return new Set(since.flatMap(({ askedOtherwise }) => askedOtherwise))
 }
-
-const chainOf = ({ id, earlier }: Pick<RunVersion, 'id' | 'earlier'>): readonly string[] => [
-  ...earlier.map((one) => one.id),
-  id,
-]
 
 /**
  * Why the version in force no longer asks what a photo shows, which names no version; null where it asks it, and for

@@ -1,9 +1,12 @@
 import type { AskedEarlier } from './readings-in-force.ts'
+import type { ThingRead, TopicSaying } from './thing-read.ts'
 
-/** What is said of what was recorded at another version of a run than the one in force, and of its sheets. */
+/** What is said of what was recorded at a run, perhaps at another version than the one in force, and of its sheets. */
 export type RecordSaying =
   | { readonly kind: 'asked earlier'; readonly because: AskedEarlier['because'] }
   | OtherSheetOnShelf
+  | ThingRead
+  | TopicSaying
 
 /** That a run is judged by another edition of a sheet than the one on the shelf. */
 interface OtherSheetOnShelf {

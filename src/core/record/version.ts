@@ -1,3 +1,4 @@
+import type { HardwareSheet } from '../hardware/hardware-sheet.ts'
 import type { Layout } from '../layout/layout.ts'
 
 /** A run as it was decided at one time. What is read is judged by this layout, whatever the program makes of the run since. */
@@ -6,6 +7,11 @@ export interface RunVersion {
   readonly layout: Layout
   /** The versions that it came from, the first one first. */
   readonly earlier: readonly EarlierVersion[]
+}
+
+/** A version with the sheets that it holds. */
+export interface HeldVersion extends RunVersion {
+  readonly sheets: readonly HardwareSheet[]
 }
 
 /** A version, and what became of it in the next. */
@@ -29,6 +35,12 @@ export const placeIdsIn = ({ posts, spaces, panels, splices, endIds }: Layout): 
 
 /** The id of the version that a reading means which names none: the first. */
 export const firstVersionOf = ({ id, earlier }: RunVersion): string => earlier[0]?.id ?? id
+
+/** The ids of a version and of those that it came from, the first one first. */
+export const chainOf = ({ id, earlier }: Pick<RunVersion, 'id' | 'earlier'>): readonly string[] => [
+  ...earlier.map((one) => one.id),
+  id,
+]
 
 /** What a reading says of the version that its person sees: its id, and nothing where it is the first or there is none. */
 export const seenVersion = (version: RunVersion | undefined): { readonly version?: string } =>

@@ -41,4 +41,8 @@ export const measurableTopics = ['along', 'lateral-offset'] as const
 
 export type DerivedTopic = (typeof derivedTopics)[number]
 
-export const reservedTopics: readonly string[] = [...derivedTopics, ...recordTopics, ...measurableTopics]
+export type ReservedTopic = DerivedTopic | (typeof recordTopics)[number] | (typeof measurableTopics)[number]
+
+const reservedTopics: readonly ReservedTopic[] = [...derivedTopics, ...recordTopics, ...measurableTopics]
+
+export const isReserved = (topic: string): topic is ReservedTopic => reservedTopics.some((one) => one === topic)

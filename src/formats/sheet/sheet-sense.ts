@@ -7,7 +7,7 @@ import type {
 } from '../../core/hardware/hardware-sheet.ts'
 import { marksIn } from '../../core/hardware/marked-values.ts'
 import { languages } from '../../core/language.ts'
-import { derivedTopics, recordTopics, reservedTopics } from '../../core/requirements/derived-topics.ts'
+import { derivedTopics, isReserved, recordTopics } from '../../core/requirements/derived-topics.ts'
 import { isLengthUnit, stepsPer, type Unit } from '../../core/units/quantity-kinds.ts'
 import { type Contradiction, repeated } from '../contradiction.ts'
 import { quantityFault } from '../range/quantity-range.ts'
@@ -80,7 +80,7 @@ function inRule(sheet: HardwareSheet, part: number, index: number): Contradictio
   const path: Path = ['parts', part, 'rules', index]
   const found: Contradiction[] = []
   const { id, at, look } = rule
-  if (reservedTopics.includes(id)) found.push({ path: [...path, 'id'], expected: { kind: 'own rule id' } })
+  if (isReserved(id)) found.push({ path: [...path, 'id'], expected: { kind: 'own rule id' } })
   if (at.kind === 'posts' || at.kind === 'panels') {
     const last = lastNumber(sheet, at.kind)
     if (last === null) found.push({ path: [...path, 'at', 'kind'], expected: { kind: 'place of a run' } })

@@ -1,6 +1,6 @@
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
-import type { RunVersion } from '../../core/record/version.ts'
+import type { HeldVersion } from '../../core/record/version.ts'
 import type { Result } from '../../core/result.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
 import type { FreeFinding } from '../../core/verdicts/free-findings.ts'
@@ -61,7 +61,7 @@ export interface KeptRun {
   /** What was recorded before runs held their layout, while no version but that of the migration followed; else null. */
   readonly firstAsked: RunFile | null
   /** Every version at hand that has a layout, by id. */
-  readonly versions: ReadonlyMap<string, RunVersion>
+  readonly versions: ReadonlyMap<string, HeldVersion>
   readonly readings: readonly Reading[]
   /** What was seen that no requirement asks for. */
   readonly freeFindings: readonly FreeFinding[]

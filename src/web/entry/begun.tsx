@@ -75,6 +75,7 @@ interface ListProps {
 /** Where something was begun and not saved; the way there, or what was entered where nothing is asked any more. */
 export function BegunElsewhere({ begun, judged, run, drop }: ListProps) {
   if (begun.length === 0) return null
+  const nameOf = askedWords(judged)
   return (
     <div class="begun">
       <p>{m.begun.elsewhere}</p>
@@ -85,7 +86,7 @@ export function BegunElsewhere({ begun, judged, run, drop }: ListProps) {
             <li key={one.of}>
               {requirement === undefined ? (
                 <>
-                  {askedWords(one.of, judged)}, {m.begun.at(momentWords(one.at))}{' '}
+                  {nameOf(one.of, null)}, {m.begun.at(momentWords(one.at))}{' '}
                   <b>{draftWords(one.draft, judged.run.units)}</b> {m.begun.otherVersion}{' '}
                   <button type="button" class="button small" onClick={() => drop(one)}>
                     {m.begun.drop}

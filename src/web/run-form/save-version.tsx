@@ -1,5 +1,4 @@
 import { useMemo, useState } from 'preact/hooks'
-import type { Place } from '../../core/requirements/requirement.ts'
 import { runToValue } from '../../formats/run/write-run.ts'
 import { type EditEffects, editEffects } from '../../operations/edit-run.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
@@ -115,7 +114,7 @@ function Effects({ effects, judged }: { readonly effects: EditEffects; readonly 
   const { save } = words()
   const { staying, asked, photosAsked, findingsLeft, ticketsLeft, otherLimits, isOnlyNamed, kept, gone, added } =
     effects
-  const places = new Map<string, Place>(judged.requirements.map(({ id, place }) => [id.split('/')[0]!, place]))
+  const nameOf = askedWords(judged)
   const requirementOf = (id: string) => judged.requirements.find((one) => one.id === id) ?? null
   if (isOnlyNamed) return <p>{save.onlyNamed(staying)}</p>
   return (
@@ -149,15 +148,11 @@ function Effects({ effects, judged }: { readonly effects: EditEffects; readonly 
             <b>{save.asked(asked.length)}</b>
           </p>
           <ul>
-            {asked.slice(0, mostListed).map(({ reading }) => {
-              const place = places.get(reading.of.split('/')[0]!)
-              return (
-                <li key={reading.id}>
-                  {place === undefined ? askedWords(reading.of, judged) : placeWords(place, judged.run.units)}:{' '}
-                  {readWords(reading, requirementOf(reading.of), judged.run.units)}
-                </li>
-              )
-            })}
+            {asked.slice(0, mostListed).map(({ reading }) => (
+              <li key={reading.id}>
+                {nameOf(reading.of, null)}: {readWords(reading, requirementOf(reading.of), judged.run.units)}
+              </li>
+            ))}
             {asked.length > mostListed && <li>{save.more(asked.length - mostListed)}</li>}
           </ul>
         </div>

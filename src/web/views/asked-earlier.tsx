@@ -1,5 +1,5 @@
 import type { PhotoStrokes } from '../../core/record/photo-strokes.ts'
-import { type AskedEarlier, photoAskedEarlier } from '../../core/record/readings-in-force.ts'
+import { photoAskedEarlier } from '../../core/record/readings-in-force.ts'
 import { askedEarlierReason } from '../../core/record/record-saying.ts'
 import { readableIn } from '../../core/requirements/readable-in.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
@@ -28,9 +28,7 @@ export function AskedEarlierFold({ source, judged, photos, strokes }: Props) {
     const at = run.version?.earlier.findIndex(({ id }) => id === version) ?? -1
     return at === -1 ? m.earlier.otherVersion(version.slice(-12)) : m.earlier.version(at + 1)
   }
-  // Ids of a version that has none in common with this one may be those of other places here.
-  const placed = (of: string, because: AskedEarlier['because']): string =>
-    because === 'no version in common' ? of : askedWords(of, judged)
+  const nameOf = askedWords(judged)
   return (
     <section class="sheet">
       <details class="earlier">
@@ -41,7 +39,7 @@ export function AskedEarlierFold({ source, judged, photos, strokes }: Props) {
           {askedEarlier.map(({ reading, version, because }) => (
             <li key={reading.id} class="past-reading">
               <p>
-                {placed(reading.of, because)}: <b>{readWords(reading, null, run.units)}</b>
+                {nameOf(reading.of, version)}: <b>{readWords(reading, null, run.units)}</b>
               </p>
               <p class="hint">{[momentWords(reading.at), asWritten(reading.by), versionWords(version)].join(', ')}</p>
               <p>{say(askedEarlierReason({ because }), run.units)}</p>
@@ -50,12 +48,12 @@ export function AskedEarlierFold({ source, judged, photos, strokes }: Props) {
           {shown.map(({ photo: { id, author, capturedAt, body }, of, because }) => (
             <li key={id} class="past-reading">
               <p>
-                {m.earlier.photo}, {placed(of, because)}
+                {m.earlier.photo}, {nameOf(of, null)}
               </p>
               <PhotoImage
                 source={source}
                 sha256={body.sha256}
-                words={`${m.earlier.photo}, ${placed(of, because)}`}
+                words={`${m.earlier.photo}, ${nameOf(of, null)}`}
                 strokes={strokes}
               />
               <p class="hint">

@@ -16,7 +16,9 @@ export function DayReportView({ judged, report }: { readonly judged: JudgedRun; 
     [m.day.crew, report.crew.map(asWritten).join(', ') || m.run.notSaid],
     [m.day.postsDriven, numbers(report.postsDriven)],
     [m.day.panelsHung, numbers(report.panelsHung)],
-    ...(report.gone.length === 0 ? [] : [[m.day.gone, report.gone.join(', ')] as const]),
+    ...(report.gone.length === 0
+      ? []
+      : [[m.day.gone, report.gone.map((one) => say(one, judged.run.units)).join('; ')] as const]),
     [m.day.soFar, m.day.progress(progress.posts.done, progress.posts.of, progress.panels.done, progress.panels.of)],
     [m.day.readings, report.readings.map(({ by, count }) => `${asWritten(by)}: ${count}`).join(', ') || m.day.nothing],
     [m.photo.title, String(report.photos)],

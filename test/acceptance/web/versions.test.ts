@@ -52,7 +52,7 @@ test('what an earlier version asked is in a fold of the walk and of the record; 
   for (const pane of ['walk', 'record']) {
     await page.goto(`${server.address}/runs/${run}/${pane}`)
     await fold.getByText('Asked by an earlier version (1)').click()
-    await expect(fold).toContainText('post 19, version 1, rail-height: 30 1/2 in')
+    await expect(fold).toContainText('post 19, version 1, rail height: 30 1/2 in')
     await expect(fold).toContainText('R. Quist, version 1')
     await expect(fold).toContainText('the run no longer has this place')
   }

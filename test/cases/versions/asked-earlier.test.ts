@@ -38,7 +38,8 @@ const photos = [
   photo('p4', 'post-9/along', 'd'),
   photo('p5', 'post-9/never-asked', 'e'),
 ]
-const judged = judgeKnown(required.value, readings)
+const held = new Map([['v1', { ...first!.version!, sheets: first!.sheets }]])
+const judged = judgeKnown(required.value, readings, held)
 const contents = recordContents(
   recordInput(judged, english(null)),
   { printedAt: '2026-05-13T09:00:00-06:00', author: '', hash: '' },
@@ -55,9 +56,12 @@ describe('what an earlier version asked and this one does not', () => {
 
   test('stands in the record, with the version that was seen and the reason, and nowhere else', () => {
     expect(contents.askedEarlier.readings).toMatchObject([
-      { reading: { id: 'gone', answer: '30 1/2 in', by: 'J. Okafor' }, version: 'v1' },
+      {
+        reading: { id: 'gone', of: 'post 19, version 1, rail height', answer: '30 1/2 in', by: 'J. Okafor' },
+        version: '1',
+      },
       // The name of a choice is known to the version that offered it.
-      { reading: { id: 'chosen', answer: 'as-laid-out' }, version: 'v1' },
+      { reading: { id: 'chosen', of: 'post 20, version 1, kind of post', answer: 'as-laid-out' }, version: '1' },
     ])
     expect(contents.askedEarlier.readings.map(({ why }) => why)).toEqual([
       'the run no longer has this place',
@@ -73,8 +77,8 @@ describe('what an earlier version asked and this one does not', () => {
       expect.arrayContaining(['photo-here', 'photo-gone', ...photos.map(({ body }) => body.sha256)]),
     )
     expect(contents.askedEarlier.photos).toMatchObject([
-      { photo: 'b'.repeat(64), of: 'post-19/rail-height', by: 'J. Okafor', note: 'leans' },
-      { photo: 'e'.repeat(64), of: 'post-9/never-asked' },
+      { photo: 'b'.repeat(64), of: 'post 19, version 1, rail height', by: 'J. Okafor', note: 'leans' },
+      { photo: 'e'.repeat(64), of: 'post 9, never-asked' },
     ])
     expect(contents.askedEarlier.photos.map(({ why }) => why)).toEqual([
       'the run no longer has this place',
@@ -113,10 +117,10 @@ describe('what an earlier version asked and this one does not', () => {
     const asked = ['Reading', 'Of', 'Photos', 'Version', 'Why it is not judged'].map((head) => heads.indexOf(head))
     const rows = [2, 3, 4, 5].map((row) => sheet.getRow(row).values as readonly unknown[])
     expect(rows.map((row) => asked.map((column) => row[column]))).toEqual([
-      ['gone', 'post-19/rail-height', 'photo-gone', 'v1', 'the run no longer has this place'],
-      ['chosen', 'post-20/post-kind', '', 'v1', 'the run no longer has this place'],
-      [undefined, 'post-19/rail-height', 'b'.repeat(64), undefined, 'the run no longer has this place'],
-      [undefined, 'post-9/never-asked', 'e'.repeat(64), undefined, 'it is no longer asked of this place'],
+      ['gone', 'post 19, version 1, rail height', 'photo-gone', '1', 'the run no longer has this place'],
+      ['chosen', 'post 20, version 1, kind of post', '', '1', 'the run no longer has this place'],
+      [undefined, 'post 19, version 1, rail height', 'b'.repeat(64), undefined, 'the run no longer has this place'],
+      [undefined, 'post 9, never-asked', 'e'.repeat(64), undefined, 'it is no longer asked of this place'],
     ])
     expect(await sheetOf(judgeKnown(required.value, readings.slice(0, 1)), photos.slice(0, 1))).toBeUndefined()
   })
