@@ -177,6 +177,7 @@ function gapAnswers(
   const isLeftOut = group.posts.some((at) => standing.leftOut.has(at))
   const moved = isLeftOut ? null : movedPost(request, frame, group, stands?.to ?? null)
   if (moved !== null) answers.push(moved)
+  if (stands !== undefined) return { answers, refused: moved === null ? [otherwise('moved', stands.to, frame)] : [] }
   for (const rule of request.system.omissions) {
     if (group.posts.length > rule.most) continue
     const answer = leftOut(request, frame, lattice, divided, standing, group, rule)
