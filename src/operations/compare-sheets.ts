@@ -22,7 +22,7 @@ export interface SheetComparison {
 }
 
 /** Which texts are in which language, and under which key a source is, says nothing of hardware. */
-const beside = /^(format|id|version|language|translations|earlierTranslations|sources)\b/
+const beside = /^(format|id|version|basedOn|language|translations|earlierTranslations|sources)\b/
 
 /** Everything that two sheets state otherwise. Places are the same by number or id. */
 export function compareSheets(one: HardwareSheet, other: HardwareSheet): SheetComparison {
@@ -47,6 +47,16 @@ export function compareSheets(one: HardwareSheet, other: HardwareSheet): SheetCo
       found.set(place, { place, one: a, other: b, what: 'source' })
   }
   return { statements: places.flatMap((place) => found.get(place) ?? []), besides }
+}
+
+/** What somebody confirmed in the one and nobody in the other, where the sheets state it; null where the other states nothing. */
+export function unconfirmedThere(one: HardwareSheet, other: HardwareSheet): readonly StatedOtherwise[] {
+  const there = byPlace(other)
+  return statementsOf(one).flatMap((statement): readonly StatedOtherwise[] => {
+    const pair = { one: statement, other: there.get(statement.place) ?? null }
+    if (statement.cited.checked === undefined || pair.other?.cited.checked !== undefined) return []
+    return [{ place: statement.place, ...pair, what: whatDiffers(pair) }]
+  })
 }
 
 const byPlace = (sheet: HardwareSheet): ReadonlyMap<string, SheetStatement> =>

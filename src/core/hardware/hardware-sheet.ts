@@ -248,6 +248,8 @@ interface SheetCommon {
   readonly format: 'lapwise-sheet/1'
   readonly id: string
   readonly version: string
+  /** The shipped edition that an agency's own one began from; left out where there is none or nobody noted it. */
+  readonly basedOn?: { readonly id: string; readonly version: string } | undefined
   /** In which its texts are written; left out, English. */
   readonly language?: Language | undefined
   /** Its texts in other languages, each by the text as it stands in the sheet. What is not here is shown as it stands. */

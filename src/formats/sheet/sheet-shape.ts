@@ -175,6 +175,9 @@ export const sheetShape = once(() => {
     format: z.literal('lapwise-sheet/1'),
     id: slug,
     version: text,
+    basedOn: z
+      .optional(z.strictObject({ id: slug, version: text }))
+      .check(z.meta({ description: 'The shipped edition that an own one began from.' })),
     language: z
       .optional(z.enum(languages))
       .check(z.meta({ description: 'In which its texts are written; English when left out.' })),
