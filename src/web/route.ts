@@ -4,8 +4,8 @@ import { hasServer } from './has-server.ts'
 export const panes = ['walk', 'findings', 'not-proven', 'readings', 'day', 'sign-off', 'record', 'layout'] as const
 export type Pane = (typeof panes)[number]
 
-/** What is shown of a sheet: what it states, the form that changes it, another beside it. */
-const shelfParts = ['statements', 'edit', 'compare'] as const
+/** What is shown of a sheet: what it states, the form that changes it, another beside it, its texts in another language. */
+const shelfParts = ['statements', 'edit', 'compare', 'texts'] as const
 export type ShelfPart = (typeof shelfParts)[number]
 
 export type Route =

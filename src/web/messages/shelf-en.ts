@@ -1,4 +1,5 @@
 import { shelfFormEn } from './shelf-form-en.ts'
+import { shelfTextsEn } from './shelf-texts-en.ts'
 
 /** The words of the shelf of hardware sheets in English. What the sheets say comes from the core. */
 export const shelfEn = {
@@ -101,6 +102,19 @@ export const shelfEn = {
     otherWords: 'in other words',
     besides: (what: string, one: string, other: string) => `${what}: ${one}; there ${other}`,
   },
+  newer: {
+    tag: 'a newer edition ships',
+    ships: (now: string, from: string) =>
+      `The program ships edition ${now} of the sheet that this one began from, which was edition ${from}. What is on the shelf of this device stays as it is.`,
+    held: (n: number, all: number) =>
+      all === 0
+        ? 'Nothing was confirmed in this one.'
+        : `${n} of ${all} confirmations hold there too, since the same is stated.`,
+    begin: 'Begin an edition from it, with what was confirmed',
+    compare: 'Compare with the newer edition',
+    lost: (n: number) => `Confirmed before and no longer: ${n}`,
+    lostHow: 'What is stated otherwise has to be confirmed anew in a document, or changed.',
+  },
   editions: {
     title: 'Editions',
     shipped: 'ships with the program',
@@ -110,6 +124,7 @@ export const shelfEn = {
     compare: 'Compare',
   },
   form: shelfFormEn,
+  texts: shelfTextsEn,
 }
 
 export type ShelfWords = typeof shelfEn

@@ -1,5 +1,6 @@
 import type { ShelfWords } from './shelf-en.ts'
 import { shelfFormEs } from './shelf-form-es.ts'
+import { shelfTextsEs } from './shelf-texts-es.ts'
 
 /** The words of the shelf of hardware sheets in Spanish. */
 export const shelfEs: ShelfWords = {
@@ -101,6 +102,19 @@ export const shelfEs: ShelfWords = {
     otherWords: 'con otras palabras',
     besides: (what, one, other) => `${what}: ${one}; allí ${other}`,
   },
+  newer: {
+    tag: 'hay una edición más nueva',
+    ships: (now, from) =>
+      `El programa trae la edición ${now} de la ficha de la que partió esta, que era la edición ${from}. Lo que está en el estante de este dispositivo queda como está.`,
+    held: (n, all) =>
+      all === 0
+        ? 'En esta no se confirmó nada.'
+        : `${n} de ${all} confirmaciones valen allí también, porque dice lo mismo.`,
+    begin: 'Empezar una edición desde ella, con lo confirmado',
+    compare: 'Comparar con la edición más nueva',
+    lost: (n) => `Confirmado antes y ya no: ${n}`,
+    lostHow: 'Lo que dice otra cosa debe confirmarse de nuevo en un documento, o cambiarse.',
+  },
   editions: {
     title: 'Ediciones',
     shipped: 'viene con el programa',
@@ -110,4 +124,5 @@ export const shelfEs: ShelfWords = {
     compare: 'Comparar',
   },
   form: shelfFormEs,
+  texts: shelfTextsEs,
 }

@@ -1,6 +1,7 @@
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { withEach } from '../../core/hardware/sheet-paths.ts'
 import { isCited } from '../../core/hardware/sheet-statements.ts'
+import { shippedBaseOf } from '../../operations/newer-shipped.ts'
 import { shelfFormEn } from '../messages/shelf-form-en.ts'
 import { shelfFormEs } from '../messages/shelf-form-es.ts'
 
@@ -22,6 +23,7 @@ export function copiedSheet(sheet: HardwareSheet, id: string, name: string): Har
   const others = Object.fromEntries(Object.entries(texts).filter(([text]) => !kept.has(text)))
   return {
     ...bare,
+    basedOn: shippedBaseOf(sheet) ?? undefined,
     ...{ id, name, version: '1', notice: own.notice, sources: { copied: { title: own.source, edition } } },
     translations: {
       [language === 'es' ? 'en' : 'es']: {

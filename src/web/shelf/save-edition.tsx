@@ -1,10 +1,12 @@
 import { useMemo, useState } from 'preact/hooks'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { shippedBaseOf } from '../../operations/newer-shipped.ts'
 import { nextEdition } from '../../operations/next-edition.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import type { Draft } from '../form/draft.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { Differences } from './differences.tsx'
+import { LostConfirmations } from './lost-confirmations.tsx'
 import { readDraft } from './read-draft.ts'
 import { TouchedRuns } from './touched-runs.tsx'
 import { words } from './words.ts'
@@ -24,12 +26,16 @@ interface Props {
 /** What an edition would change and which runs hold the sheet, before it is saved; and the way to save it, or to drop it. */
 export function SaveEdition({ source, id, saved, draft, from, sheets, drop }: Props) {
   const w = words().save
-  const first = saved === null ? String(draft.version ?? '1') : nextEdition(saved)
+  const first = saved === null || draft.version !== saved.version ? String(draft.version ?? '1') : nextEdition(saved)
   const [version, setVersion] = useState(first)
   const [trouble, setTrouble] = useState<Trouble | null>(null)
   const [isSaving, setSaving] = useState(false)
   const [isSure, setSure] = useState(false)
-  const read = useMemo(() => readDraft({ ...draft, version }, from), [draft, from, version])
+  // A newer edition that it was begun from is noted in it already.
+  const read = useMemo(
+    () => readDraft({ basedOn: (saved && shippedBaseOf(saved)) ?? undefined, ...draft, version }, from),
+    [saved, draft, from, version],
+  )
   const save = async (): Promise<void> => {
     if (isSaving || !read.ok) return
     setSaving(true)
@@ -43,6 +49,7 @@ export function SaveEdition({ source, id, saved, draft, from, sheets, drop }: Pr
       <h2 id="save-edition">{w.title}</h2>
       <p>{saved === null ? w.isNew : w.begun(saved.version)}</p>
       {read.ok && saved !== null && <Differences one={saved} other={read.value} sheets={sheets} />}
+      {read.ok && saved !== null && <LostConfirmations one={saved} other={read.value} />}
       <TouchedRuns source={source} id={id} edition={read.ok ? read.value : null} />
       <label>
         <span>{w.version}</span>

@@ -4,6 +4,7 @@ import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { statementsOf } from '../../core/hardware/sheet-statements.ts'
 import { nameOf, sheetText } from '../../core/hardware/sheet-text.ts'
+import { languagesBeside } from '../../formats/sheet/text-rows.ts'
 import { type RequiredByStatement, requiredBySheet } from '../../operations/sheet-requirements.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import type { OwnSheet } from '../data/shelf-of.ts'
@@ -18,6 +19,7 @@ import { ConfirmWithFields, useConfirmWith } from './confirm-with.tsx'
 import { Confirmed } from './confirmed.tsx'
 import { CopyForm } from './copy-form.tsx'
 import { Editions } from './editions.tsx'
+import { NewerEdition } from './newer-edition.tsx'
 import { readDraft } from './read-draft.ts'
 import { SaveEdition } from './save-edition.tsx'
 import { useSheetDraft } from './sheet-drafts.ts'
@@ -55,6 +57,11 @@ export function SheetView({ source, id, saved, sheets, editions, own }: Props) {
           sheet={sheet}
           {...{ source, sheets, editions }}
           confirm={(next) => change(() => next as unknown as Draft)}
+          newer={
+            saved !== null && (
+              <NewerEdition saved={saved} begin={isBegun ? null : (next) => change(() => next as unknown as Draft)} />
+            )
+          }
           isConfirmable={read.ok}
         >
           {save}
@@ -70,11 +77,12 @@ interface StatedProps extends Pick<Props, 'source' | 'sheets' | 'editions'> {
   readonly sheet: HardwareSheet
   readonly confirm: (next: HardwareSheet) => void
   readonly isConfirmable: boolean
+  readonly newer: preact.ComponentChildren
   /** What is shown before the statements. */
   readonly children: preact.ComponentChildren
 }
 
-function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, children }: StatedProps) {
+function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, newer, children }: StatedProps) {
   const w = words()
   const name = say(nameOf(sheet))
   const [isConfirming, setConfirming] = useState(false)
@@ -108,6 +116,7 @@ function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, child
         {w.kinds[sheet.kind]}, {w.rail(say(limitsOf(sheet.railHeight)))}, {w.edition(sheet.version)}
       </p>
       <p class="warning">{say(sheetText(sheet, sheet.notice))}</p>
+      {newer}
       <SheetDrawing sheet={sheet} sheets={sheets} view="whole" />
       <SheetFacts sheet={sheet} sheets={sheets} />
       <div>
@@ -124,6 +133,11 @@ function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, child
         <a class="button" href={sheetPath(sheet.id, 'edit')}>
           {w.form.edit}
         </a>
+        {languagesBeside(sheet).map((to) => (
+          <a key={to} class="button" href={sheetPath(sheet.id, 'texts')}>
+            {w.texts.link(to)}
+          </a>
+        ))}
         <button type="button" class="button" aria-expanded={isCopying} onClick={() => setCopying(!isCopying)}>
           {w.form.copy.begin}
         </button>

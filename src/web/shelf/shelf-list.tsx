@@ -3,6 +3,7 @@ import { useEffect } from 'preact/hooks'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { nameOf } from '../../core/hardware/sheet-text.ts'
+import { newerShipped } from '../../operations/newer-shipped.ts'
 import type { RunSource } from '../data/run-source.ts'
 import type { OwnSheet } from '../data/shelf-of.ts'
 import { language } from '../language.ts'
@@ -63,6 +64,7 @@ export function ShelfList({ source, own, sheets }: Props) {
                   {own.some(({ id, version }) => id === sheet.id && version === sheet.version) && (
                     <span class="tag">{w.own}</span>
                   )}
+                  {newerShipped(sheet) !== null && <span class="tag strong">{w.newer.tag}</span>}
                   {begun[sheet.id] !== undefined && <span class="tag strong">{w.begun}</span>}
                 </Entry>
               </li>

@@ -10,6 +10,7 @@ import { EditSheetView } from './edit-sheet-view.tsx'
 import { begunSheets } from './sheet-drafts.ts'
 import { SheetView } from './sheet-view.tsx'
 import { ShelfList } from './shelf-list.tsx'
+import { TextsView } from './texts-view.tsx'
 import { words } from './words.ts'
 
 interface Props {
@@ -35,6 +36,7 @@ export function ShelfView({ source, route: { sheet: id, part, beside } }: Props)
   if (saved !== null && part === 'compare') return <CompareView key={id} {...props} saved={saved} beside={beside} />
   const isKnown = saved !== null || begunSheets()[id] !== undefined
   if (isKnown && part === 'edit') return <EditSheetView key={`${id} ${saved?.version}`} {...props} />
+  if (isKnown && part === 'texts') return <TextsView key={`${id} ${saved?.version}`} {...props} />
   if (isKnown) return <SheetView key={`${id} ${saved?.version}`} {...props} />
   return (
     <section class="sheet">

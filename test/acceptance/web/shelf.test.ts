@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import { expect, type Locator, type Page, test } from '@playwright/test'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
@@ -148,4 +149,41 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await expect(page.getByText('No reading is like that.')).toBeVisible()
   await page.goto(server.address)
   await expect(page.getByRole('heading', { name: 'Bridges of 2026' })).toBeVisible()
+})
+
+test('a text that was changed is translated anew, by form and by a table that leaves and comes back', {
+  tag: '@both',
+}, async ({ page }) => {
+  await openPage(page, `${server.address}/shelf/flared-terminal-31/edit`)
+  await page.getByText('Rules of the part: Anchor cable').click()
+  await page.getByLabel('What must be true').first().fill('The cable of the county is taut.')
+  await page.goto(`${server.address}/shelf/flared-terminal-31`)
+  await page.getByRole('link', { name: 'Texts in Spanish' }).click()
+  await expect(page.getByRole('status').first()).toContainText('0 missing, 1 changed')
+  const row = page.locator('[data-text$="must"]').filter({ hasText: 'The cable of the county is taut.' })
+  await expect(row).toContainText('It said before')
+  await row.getByLabel('Spanish').fill('El cable cede {1 in}.')
+  await expect(row).toContainText('Expected no value in braces')
+  await expect(page.getByText('One thing has to be put right first.')).toBeVisible()
+  await row.getByLabel('Spanish').fill('El cable está tenso.')
+  await expect(row.locator('.field-wrong')).toHaveCount(0)
+  await expect(page.getByRole('status').first()).toContainText('0 missing, 0 changed')
+  await expectAccessible(page)
+  await expectNoSidewaysScroll(page)
+
+  const [left] = await Promise.all([page.waitForEvent('download'), button(page, 'Save as a table (CSV)').click()])
+  expect(left.suggestedFilename()).toMatch(/^flared-terminal-31-.*-es[.]csv$/)
+  const table = readFileSync(await left.path(), 'utf8')
+  const back = (text: string) => ({ name: 'texts.csv', mimeType: 'text/csv', buffer: Buffer.from(text) })
+  const taken = page.getByLabel('Take a translated table')
+  await taken.setInputFiles(back(table.replace('El cable está tenso.', 'El cable cede {1 in}.')))
+  await expect(page.getByRole('alert')).toContainText(/row \d+, es: Expected no value in braces/i)
+  await taken.setInputFiles(back(table.replace('El cable está tenso.', 'El cable del condado está tenso.')))
+  await expect(page.getByText('1 translation taken from the table.')).toBeVisible()
+  await button(page, 'Save as an edition').click()
+  await expect(page.getByRole('heading', { name: 'What saving does' })).toHaveCount(0)
+  await page.goto(`${server.address}/shelf/flared-terminal-31`)
+  await page.getByLabel('Language').selectOption('Español')
+  await group(page, 'Piezas y sus reglas').click()
+  await expect(page.getByText('El cable del condado está tenso.').first()).toBeVisible()
 })
