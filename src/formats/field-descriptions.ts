@@ -176,6 +176,7 @@ export const fieldDescriptions: Readonly<Record<string, string>> = {
   'stock.length': 'Length of a panel.',
   'stock.count': 'How many there are; as many as wanted where a bare length is given.',
   'run.obstructions': 'Stretches where no post can stand.',
+  'run.clearance': 'What a post keeps clear of each obstruction, from its side on; 6 in, from memory, when left out.',
   'obstructions.name': 'What is there.',
   reduced: 'Stretches where posts stand closer, or rail is doubled.',
   'reduced.spacing': 'The spacing that is asked for there.',

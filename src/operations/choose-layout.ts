@@ -1,14 +1,14 @@
 import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { runPanelRole } from '../core/layout/build-layout.ts'
 import { countedLayout } from '../core/layout/counted-layout.ts'
-import type { CountedPieces, Layout, LayoutRequest, RunEnd } from '../core/layout/layout.ts'
+import type { CountedPieces, Layout, LayoutRequest, PostClearance, RunEnd } from '../core/layout/layout.ts'
+import { postClearance } from '../core/layout/post-clearance.ts'
 import type { LayoutProblem } from '../core/layout/solve-layout.ts'
 import { err, ok, type Result } from '../core/result.ts'
 import { type InputProblem, written } from '../formats/input-problem.ts'
 import { longestRun } from '../formats/range/range-faults.ts'
 import type { RunFile, RunFileEnd } from '../formats/run/run-file.ts'
 import type { LayoutMeans } from './means-of-today.ts'
-import type { Shelf } from './sheet-shelf.ts'
 
 type Problems = readonly InputProblem[]
 
@@ -26,7 +26,7 @@ export function chooseLayout(
     const expected = { kind: 'this value', value: '"lapwise-run/2"' } as const
     return err([{ file, place: 'format', expected, found: written('lapwise-run/1') }])
   }
-  const request = layoutRequest(file, run, means?.shelf)
+  const request = layoutRequest(file, run, means)
   if (!request.ok) return request
   if (run.version !== undefined) return ok({ request: request.value, layout: run.version.layout })
   const { decision, counted } = run
@@ -110,10 +110,14 @@ const matches = (layout: Layout, decision: Decision): boolean =>
   layout.panels.length === decision.panels.length &&
   layout.panels.every((panel, i) => panel.inches === decision.panels[i])
 
-/** @param onShelf  what a run may name that is not pinned; one that is brings all of its sheets, and never looks there */
-export function layoutRequest(file: string, run: RunFile, onShelf: Shelf = new Map()): Result<LayoutRequest, Problems> {
+/** @param means  of a run that is not pinned; one that is brings all of its sheets, and never looks on the shelf */
+export function layoutRequest(
+  file: string,
+  run: RunFile,
+  means: Pick<LayoutMeans, 'shelf' | 'keepsClear'> | null,
+): Result<LayoutRequest, Problems> {
   const own = run.sheets.map((sheet) => [sheet.id, sheet] as const)
-  const shelf = new Map([...(run.version === undefined ? onShelf : []), ...own])
+  const shelf = new Map([...(run.version === undefined && means !== null ? means.shelf : []), ...own])
   const problems: InputProblem[] = []
   const system = shelf.get(run.system)
   if (system?.kind !== 'longitudinal')
@@ -142,11 +146,21 @@ export function layoutRequest(file: string, run: RunFile, onShelf: Shelf = new M
     need,
     stock,
     obstructions,
+    postClearance: clearanceOf(run, means),
     curb,
     reduced,
     standing,
     mayExtendInches,
   })
+}
+
+/** What posts are laid out by; nothing where what stands was counted, or where a run of before states nothing. */
+function clearanceOf(
+  { clearanceInches, counted }: RunFile,
+  means: Pick<LayoutMeans, 'keepsClear'> | null,
+): PostClearance | undefined {
+  if (counted !== undefined) return undefined
+  return clearanceInches === undefined && !means?.keepsClear ? undefined : postClearance(clearanceInches ?? null)
 }
 
 function runEnd(end: RunFileEnd, sheet: HardwareSheet | undefined): RunEnd | null {

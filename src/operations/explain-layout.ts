@@ -14,6 +14,7 @@ export function explainLayout(layout: Layout, request: LayoutRequest): readonly 
     joined(layout, 'second', request.second),
     ...covered(layout, request),
     ...layout.omitted.map((omitted): LayoutReason => ({ kind: 'post left out', ...omitted })),
+    ...keptClear(request),
     ...onCurbCondition(layout, request),
     ...changed(layout, request),
     { kind: 'pieces of run', changedPosts, oddPanels, railInches, pieces },
@@ -33,6 +34,9 @@ const changed = ({ posts }: Layout, request: LayoutRequest): readonly LayoutReas
     if (post.state !== 'special') return []
     return [{ kind: 'post of special kind', post: post.number, of: kindOfPost(post, sheetOf(request, post.unit)) }]
   })
+
+const keptClear = ({ obstructions, postClearance }: LayoutRequest): readonly LayoutReason[] =>
+  postClearance === undefined || obstructions.length === 0 ? [] : [{ kind: 'posts keep clear', ...postClearance }]
 
 /** What a gap would need if a curb stood before the rail, where nobody said whether one does. */
 function onCurbCondition(layout: Layout, { system, curb }: LayoutRequest): readonly LayoutReason[] {

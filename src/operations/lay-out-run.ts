@@ -26,7 +26,7 @@ export function layOutRun(file: string, run: RunFile, most: number): Result<Laid
     const { request, layout } = chosen.value
     return ok({ request, layouts: [layout], more: false, refused: [] })
   }
-  const request = layoutRequest(file, run, meansOfToday.shelf)
+  const request = layoutRequest(file, run, meansOfToday)
   if (!request.ok) return request
   const solved = meansOfToday.solve(request.value)
   if (!solved.ok) return err([layoutInputProblem(file, solved.error)])

@@ -5,6 +5,8 @@ import { type Shelf, shippedShelf } from './sheet-shelf.ts'
 export interface LayoutMeans {
   readonly shelf: Shelf
   readonly solve: typeof solveLayout
+  /** Whether posts keep the usual clearance where the run states none; in runs of before they count as lines. */
+  readonly keepsClear: boolean
 }
 
-export const meansOfToday: LayoutMeans = { shelf: shippedShelf, solve: solveLayout }
+export const meansOfToday: LayoutMeans = { shelf: shippedShelf, solve: solveLayout, keepsClear: true }

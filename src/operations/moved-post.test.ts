@@ -13,7 +13,9 @@ const read = readRun(
     ...{ format: 'lapwise-run/1', name: 'a run with a moved post', system: 'w-beam-post-splice-27-3-4', need: null },
     first: { standingSplice: { at: 0, position: 'post' } },
     second: { standingSplice: { at: '125 ft', position: 'post' } },
-    obstructions: [{ name: 'a pipe', from: 445, to: 460 }],
+    // Half a post of 3 in beside it: 445 to 460.
+    obstructions: [{ name: 'a pipe', from: 448, to: 457 }],
+    clearance: 0,
     curb: 'none',
   }),
 )

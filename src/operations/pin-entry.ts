@@ -50,7 +50,7 @@ async function pinEntry(
   const read = runFromValue(file, entry.body)
   if (!read.ok) return read
   const shelf = new Map(landed.map((sheet) => [sheet.id, sheet]))
-  const pinned = pinRun(file, read.value, '-', { shelf, solve: solveLayout })
+  const pinned = pinRun(file, read.value, '-', { shelf, solve: solveLayout, keepsClear: false })
   if (!pinned.ok) return pinned
   const hash = await sha256(canonicalJson(pinned.value))
   const bytes = Uint8Array.from({ length: 10 }, (_, i) => Number.parseInt(hash.slice(2 * i, 2 * i + 2), 16))

@@ -16,6 +16,8 @@ export function placeOfRefusal(refusal: Refusal, run: RunFile): string {
       return obstructionAt(run, refusal.obstructions)
     case 'gaps too near':
       return obstructionAt(run, refusal.second)
+    case 'posts keep clear':
+      return 'clearance'
     case 'not stated at a curb':
       return 'curb'
     case 'reduced part in unit':

@@ -2,6 +2,7 @@ import type { OmissionRule } from '../hardware/hardware-sheet.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
 import type { PostKind, PostThatStands } from './kind-of-post.ts'
 import type { AsCounted, Obstructed, UnknownEnd } from './layout.ts'
+import type { PostsKeepClear } from './post-clearance.ts'
 import type { Refusal } from './refusal.ts'
 
 /** What is said of a layout. Names of obstructions are a person's words, names of sheets and posts the sheet's. */
@@ -24,6 +25,7 @@ export type LayoutReason =
     }
   /** `doubledInches` null where the sheet does not allow the gap at a curb. */
   | { readonly kind: 'gap as without curb'; readonly obstructions: Obstructed; readonly doubledInches: number | null }
+  | PostsKeepClear
   | { readonly kind: 'post moved along rail'; readonly post: number }
   | { readonly kind: 'post of special kind'; readonly post: number; readonly of: PostKind }
   | {

@@ -121,6 +121,15 @@ export interface Obstruction {
   readonly toInches: number
 }
 
+/** What lies between the centre of a post and what is in its way, inches along the rail. */
+export interface PostClearance {
+  readonly halfPostInches: number
+  /** From the side of the post on. */
+  readonly clearanceInches: number
+  /** The run states the clearance; else it is the usual one. */
+  readonly isStated: boolean
+}
+
 export interface ReducedPart {
   readonly fromInches: number
   readonly toInches: number
@@ -160,6 +169,8 @@ export interface LayoutRequest {
   /** Null for every length the sheet allows, as many as wanted. */
   readonly stock: readonly StockPanel[] | null
   readonly obstructions: readonly Obstruction[]
+  /** Left out where a post counts as a line, as in runs of before and where what stands was counted. */
+  readonly postClearance?: PostClearance | undefined
   readonly reduced: readonly ReducedPart[]
   readonly standing: StandingPart | null
   /** Left out where nobody said: the run is then laid out as without one, on that condition. */

@@ -1,12 +1,14 @@
 import type { OmissionRule, SplicePosition } from '../hardware/hardware-sheet.ts'
 import type { SheetText } from '../hardware/sheet-text.ts'
 import type { Obstructed } from './layout.ts'
+import type { PostsKeepClear } from './post-clearance.ts'
 
 /**
  * Why an alternative is not lawful. Lengths in inches; post numbers count from the first end. `unit` is the name of an end
  * unit's sheet, null for a run that stands.
  */
 export type Refusal =
+  | PostsKeepClear
   | {
       readonly kind: 'splice position'
       /** The panel that joins it to the run; null where it is joined as it is. */

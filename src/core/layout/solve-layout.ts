@@ -8,6 +8,7 @@ import { Heap } from './heap.ts'
 import type { Layout, LayoutRequest, LayoutScore } from './layout.ts'
 import { adapterToHang, hungPrefix, misplacedLength, panelKinds } from './panel-kinds.ts'
 import { type PanelKind, type PanelOrder, panelOrders } from './panel-orders.ts'
+import { noPostParts } from './post-clearance.ts'
 import { type Frame, postLattice } from './post-lattice.ts'
 import { changedPosts, leastChanged, type PostPlan, postPlans } from './post-plan.ts'
 import type { Refusal } from './refusal.ts'
@@ -38,11 +39,12 @@ export interface LayoutSearch {
  * The lawful runs for `request`, best first.
  *
  * Lawful means: every splice of the run lies where the system's sheet puts it, every post stands clear of the
- * obstructions or is left out, moved or replaced as a rule of the sheet allows, and the rail that counts covers the
+ * obstructions, by half its width and the clearance, or is left out, moved or replaced as a rule of the sheet allows, and the rail that counts covers the
  * need. Among the lawful the order is: fewest posts left out, moved or replaced; fewest panels of other than standard
  * length; least rail; fewest pieces; nearest to where the need begins.
  */
-export function solveLayout(request: LayoutRequest): Result<LayoutSearch, LayoutProblem> {
+export function solveLayout(asked: LayoutRequest): Result<LayoutSearch, LayoutProblem> {
+  const request = { ...asked, obstructions: noPostParts(asked) }
   const problem = problemOf(request)
   if (problem !== null) return err(problem)
   const reasons = new Map<string, Refusal>()
@@ -50,7 +52,18 @@ export function solveLayout(request: LayoutRequest): Result<LayoutSearch, Layout
     const key = JSON.stringify(refusal)
     if (!reasons.has(key)) reasons.set(key, refusal)
   }
-  return ok({ runs: { [Symbol.iterator]: () => search(request, refuse) }, refused: () => [...reasons.values()] })
+  return ok({
+    runs: { [Symbol.iterator]: () => search(request, refuse) },
+    refused: () => withClearance([...reasons.values()], asked),
+  })
+}
+
+/** What posts keep clear stands with the reasons of which an obstruction is one. */
+function withClearance(reasons: readonly Refusal[], { postClearance }: LayoutRequest): readonly Refusal[] {
+  const isObstructed = reasons.some((one) => 'obstructions' in one || one.kind === 'gaps too near')
+  return postClearance === undefined || !isObstructed
+    ? reasons
+    : [...reasons, { kind: 'posts keep clear', ...postClearance }]
 }
 
 function problemOf(request: LayoutRequest): LayoutProblem | null {

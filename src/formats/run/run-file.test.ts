@@ -185,7 +185,9 @@ test('a post is left out in what stands only where something is in its way', () 
     ...{ postOneAtInches: 0, panels: [], postsDriven: 4, leftOutAtInches: [252] },
   })
   expect(read.ok && runFromValue('run', runToValue(read.value))).toEqual(read)
-  for (const edge of ['20 ft', '22 ft', '30 ft'])
+  // Nearer than half a post of 3 in and the usual 6 in beside it.
+  expect(runFromValue('run', file(['19 ft 4 in', '22 ft 8 in'])).ok).toBe(true)
+  for (const edge of ['19 ft 3 in', '22 ft 9 in', '30 ft'])
     expect(runFromValue('run', file([edge]))).toMatchObject({
       error: [{ place: 'standing.leftOut[0]', expected: { kind: 'within obstruction' } }],
     })

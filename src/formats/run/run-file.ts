@@ -80,6 +80,8 @@ export interface RunFile {
   /** Null for every length that the sheet allows, as many as wanted. */
   readonly stock: readonly StockPanel[] | null
   readonly obstructions: readonly Obstruction[]
+  /** What a post keeps clear of an obstruction from its side, inches; left out, so that the file stays what it was, where nobody said. */
+  readonly clearanceInches?: number | undefined
   /** Whether a curb stands before the rail; left out, so that the file stays what it was, where nobody said. */
   readonly curb?: CurbBefore | undefined
   readonly reduced: readonly ReducedPart[]
@@ -113,7 +115,20 @@ export function runFromValue(file: string, raw: unknown): Result<RunFile, readon
 }
 
 function fromShape(shape: RunShape): RunFile {
-  const { format: _, version, earlier, layout, need, flare, stock, standing, mayExtend, decision, ...same } = shape
+  const {
+    format: _,
+    version,
+    earlier,
+    layout,
+    need,
+    flare,
+    stock,
+    clearance,
+    standing,
+    mayExtend,
+    decision,
+    ...same
+  } = shape
   const system = shape.sheets.find(({ id }) => id === shape.system)
   return {
     ...same,
@@ -129,6 +144,7 @@ function fromShape(shape: RunShape): RunFile {
         typeof entry === 'number' ? { inches: entry, count: null } : { inches: entry.length, count: entry.count },
       ) ?? null,
     obstructions: shape.obstructions.map(({ name, from, to }) => ({ name, fromInches: from, toInches: to })),
+    ...(clearance === undefined ? {} : { clearanceInches: clearance }),
     reduced: shape.reduced.map(({ from, to, ...part }) => ({ fromInches: from, toInches: to, ...part })),
     standing: standing && {
       postOneAtInches: standing.postOneAt,

@@ -1,3 +1,4 @@
+import { halfPostInches, usualClearanceInches } from '../../core/layout/post-clearance.ts'
 import { toMetres } from '../../core/units/exact-length.ts'
 import { longestRunInches } from '../../core/units/longest-run.ts'
 import { parseStation } from '../../core/units/station.ts'
@@ -69,16 +70,17 @@ function inFlare({ flare }: RunShape): Contradiction[] {
       ]
 }
 
-/** A post is left out only where something is in its way. */
-function inLeftOut({ standing, obstructions }: RunShape): Contradiction[] {
+/** A post is left out only where something is in its way, or nearer than posts keep clear. */
+function inLeftOut({ standing, obstructions, clearance }: RunShape): Contradiction[] {
+  const apart = halfPostInches + (clearance ?? usualClearanceInches)
   return (standing?.leftOut ?? []).flatMap((at, i): Contradiction[] =>
-    obstructions.some(({ from, to }) => at > from && at < to)
+    obstructions.some(({ from, to }) => at > from - apart && at < to + apart)
       ? []
       : [{ path: ['standing', 'leftOut', i], expected: { kind: 'within obstruction' } }],
   )
 }
 
-function inLengths({ stock, standing, decision, mayExtend }: RunShape): Contradiction[] {
+function inLengths({ stock, standing, decision, mayExtend, clearance }: RunShape): Contradiction[] {
   const panels = [
     ...(stock ?? []).map((entry, i) => ({ path: ['stock', i], inches: lengthOf(entry) })),
     ...(standing?.panels ?? []).map((inches, i) => ({ path: ['standing', 'panels', i], inches })),
@@ -88,6 +90,8 @@ function inLengths({ stock, standing, decision, mayExtend }: RunShape): Contradi
     const expected = numberFault('panel', inches)
     return expected === null ? [] : [{ path, expected }]
   })
+  if (clearance !== undefined && clearance < 0)
+    found.push({ path: ['clearance'], expected: { kind: 'length from zero' } })
   if (mayExtend < 0) found.push({ path: ['mayExtend'], expected: { kind: 'length from zero' } })
   if (mayExtend > longestRunInches)
     found.push({ path: ['mayExtend'], expected: { kind: 'at most inches', inches: longestRunInches } })

@@ -121,6 +121,7 @@ export const runShape = z
       listOf(z.strictObject({ name: text, from: stretchFrom, to: stretchTo }), 'obstructions'),
       [],
     ),
+    clearance: z.optional(railLength),
     curb: z
       .optional(z.enum(['present', 'none']))
       .check(

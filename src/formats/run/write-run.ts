@@ -24,6 +24,7 @@ export function runToValue(run: RunFile): object {
     flare: flare && { rate: flare.rate, firstFrom: flare.firstFromInches, secondFrom: flare.secondFromInches },
     stock: run.stock?.map(({ inches, count }) => (count === null ? inches : { length: inches, count })) ?? null,
     obstructions: run.obstructions.map(({ name, fromInches, toInches }) => ({ name, from: fromInches, to: toInches })),
+    ...(run.clearanceInches === undefined ? {} : { clearance: run.clearanceInches }),
     ...(run.curb === undefined ? {} : { curb: run.curb }),
     reduced: run.reduced.map(({ fromInches, toInches, ...part }) => ({ from: fromInches, to: toInches, ...part })),
     standing: standing && {

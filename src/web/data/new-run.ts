@@ -20,7 +20,7 @@ export function newRunBody(id: string, file: string, run: object, own: readonly 
   const known = read.value.version
   const pinned =
     known === undefined
-      ? pinRun(file, read.value, id, { shelf: shelfOf(own), solve: solveLayout })
+      ? pinRun(file, read.value, id, { shelf: shelfOf(own), solve: solveLayout, keepsClear: true })
       : ok({ ...read.value, version: { ...known, id, earlier: [] } })
   if (!pinned.ok) return err({ kind: 'refused', message: d.trouble.cannotLayOut(file), problems: pinned.error })
   return ok(runToValue(pinned.value))

@@ -170,6 +170,7 @@ export const runFormEn = {
     stockLength: 'Length of the panel',
     stockCount: 'How many',
     obstructionName: 'What is in the way',
+    clearance: 'What a post keeps clear of it, from its side',
     curb: 'Curb before the rail',
     spacing: 'Post spacing',
     nested: 'Doubled rail',

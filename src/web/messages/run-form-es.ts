@@ -176,6 +176,7 @@ export const runFormEs: RunFormWords = {
     stockLength: 'Longitud del panel',
     stockCount: 'Cuántos',
     obstructionName: 'Qué estorba',
+    clearance: 'Lo que un poste guarda hasta ello, desde su lado',
     curb: 'Bordillo delante de la baranda',
     spacing: 'Separación de postes',
     nested: 'Baranda doble',

@@ -52,6 +52,7 @@ const full: Draft = {
   flare: { rate: 15, firstFrom: 0, secondFrom: null },
   stock: [{ length: 150, count: 6 }],
   obstructions: [{ name: 'culvert', from: 100, to: 120 }],
+  clearance: 6,
   reduced: [{ from: 0, to: 100, spacing: 'half', nested: false }],
   standing: { postOneAt: 0, panels: [150], postsDriven: 2, leftOut: [110] },
   instruments: [{ id: 'own', unit: 'in' }],

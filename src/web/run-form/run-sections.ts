@@ -9,8 +9,8 @@ import { hardwareFields } from './hardware-fields.ts'
 import { instrumentList, obstructionList, reducedList, stockList } from './run-lists.ts'
 import {
   countedFields,
-  curbFields,
   lineFields,
+  obstructionFields,
   ruleFields,
   standingFields,
   stockFields,
@@ -51,7 +51,10 @@ export function runSections(draft: Draft, edited: Edited | null, { shelf, projec
   })
   const stretch = section('stretch', stretchFields(draft))
   const line = section('line', lineFields(draft), { isMain: false })
-  const obstructions = section('obstructions', curbFields(draft), { list: obstructionList(draft), isMain: !isNew })
+  const obstructions = section('obstructions', obstructionFields(draft), {
+    list: obstructionList(draft),
+    isMain: !isNew,
+  })
   const reduced = section('reduced', [], { list: reducedList(draft), isMain: false })
   const parts = isCounted
     ? [section('counted', countedFields(draft)), obstructions, reduced]

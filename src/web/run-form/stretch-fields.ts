@@ -94,10 +94,14 @@ export function ruleFields(draft: Draft): readonly FormField[] {
   ]
 }
 
-export function curbFields(draft: Draft): readonly FormField[] {
+export function obstructionFields(draft: Draft): readonly FormField[] {
   const { fields, choices } = words()
-  const { choice } = railFieldMaker(draft)
+  const { choice, rail } = railFieldMaker(draft)
   return [
+    rail('clearance', fields.clearance, {
+      isOptional: true,
+      put: (into, value) => withValue(into, 'clearance', value ?? undefined),
+    }),
     choice('curb', fields.curb, choices.curb, {
       isOptional: true,
       put: (into, value) => withValue(into, 'curb', value ?? undefined),

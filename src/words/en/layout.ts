@@ -31,6 +31,8 @@ export const layout: Printers<LayoutSaying> = {
         ? 'the sheet does not allow this gap'
         : `${print.feetInches(doubledInches)} of rail has to be doubled`
     }`,
+  'posts keep clear': ({ halfPostInches, clearanceInches, isStated }, print) =>
+    `the centre of a post keeps ${print.feetInches(halfPostInches + clearanceInches)} from what is in its way: half a post, ${print.feetInches(halfPostInches)} (common practice), and a clearance of ${print.feetInches(clearanceInches)}${isStated ? ', as the run states' : ' (from memory, NOT CONFIRMED: the run states none)'}`,
   'post moved along rail': ({ post }) => `post ${post} is moved along the rail`,
   'post of special kind': ({ post, of }, print) => `post ${post} is a ${print.say(of)}`,
   'post that stands': () => 'standing post',

@@ -31,6 +31,8 @@ export const layout: Printers<LayoutSaying> = {
         ? 'la ficha no permite este hueco'
         : `hay que doblar ${print.feetInches(doubledInches)} de baranda`
     }`,
+  'posts keep clear': ({ halfPostInches, clearanceInches, isStated }, print) =>
+    `el centro de un poste guarda ${print.feetInches(halfPostInches + clearanceInches)} hasta lo que estorba: medio poste, ${print.feetInches(halfPostInches)} (práctica común), y una separación de ${print.feetInches(clearanceInches)}${isStated ? ', como lo dice el tramo' : ' (de memoria, SIN CONFIRMAR: el tramo no dice ninguna)'}`,
   'post moved along rail': ({ post }) => `el poste ${post} está movido a lo largo de la baranda`,
   'post of special kind': ({ post, of }, print) => `el poste ${post} es un ${print.say(of)}`,
   'post that stands': () => 'poste existente',

@@ -124,14 +124,15 @@ describe('the landed demo store', () => {
   test('does not move when a limit on the shelf, an edition and the solver have changed', async () => {
     const held = await migrated()
     const { run, asked } = historyOf(held)
-    const means = { shelf: laterShelf, solve: otherSolver }
+    const means = { shelf: laterShelf, solve: otherSolver, keepsClear: true }
     expect(compact(judged(run, held, means))).toEqual(asThen)
     // As it was recorded it would have moved, with either: what this test would not see it could not show.
-    const bare = judged(asked!, entries, { shelf: laterShelf, solve: solveLayout })
+    const bare = judged(asked!, entries, { shelf: laterShelf, solve: solveLayout, keepsClear: true })
     expect(compact(bare).verdicts).not.toEqual(then.verdicts)
     const solved = requireRun('run', asked!, {
       shelf: new Map(landedSheets.map((sheet) => [sheet.id, sheet])),
       solve: otherSolver,
+      keepsClear: true,
     })
     expect(solved.ok && solved.value.model.layout).not.toEqual(run.version!.layout)
   })

@@ -60,9 +60,11 @@ export const runFiles: Readonly<Record<string, object>> = {
     second: { standingSplice: { at: '125 ft', position: 'post' } },
     need: null,
     obstructions: [
-      { name: 'the utility', from: 445, to: 455 },
-      { name: 'the culvert', from: 1045, to: 1070 },
+      { name: 'the utility', from: 448, to: 452 },
+      { name: 'the culvert', from: 1048, to: 1067 },
     ],
+    // Half a post of 3 in beside each.
+    clearance: 0,
     curb: undefined,
   },
   'gap at a curb not said': { curb: undefined },

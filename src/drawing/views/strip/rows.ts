@@ -15,13 +15,16 @@ export function obstructionItems(frame: Frame): Item[] {
   const { print } = frame.input
   return obstructionsOf(frame).map(({ name, from, to }) => {
     const [left, right] = [Math.max(from, frame.range.from), Math.min(to, frame.range.to)]
-    const low = Math.min(frame.at(left, -20).y, frame.at(right, -20).y)
+    const low = Math.min(frame.at(left, hatchTo).y, frame.at(right, hatchTo).y)
     const high = Math.max(frame.at(left, -4).y, frame.at(right, -4).y)
     return group('obstruction', print.theirs(name), [
       rectangle('obstructions', { minX: left, maxX: right, minY: low, maxY: high }, 'hatch'),
     ])
   })
 }
+
+/** Where the hatch ends, points from the rail: above the numbers of posts, which stand beside it at any scale. */
+const hatchTo = -16
 
 export function obstructionRow(frame: Frame): Row[] {
   const shown = obstructionsOf(frame)
