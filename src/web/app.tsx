@@ -12,6 +12,7 @@ import { LaterPart, partOf } from './parts/later-part.tsx'
 import { PreferencesBar } from './parts/preferences-bar.tsx'
 import { type Route, routeHere, runsPath, useRoute } from './route.ts'
 import { Doors } from './views/doors.tsx'
+import { FirstVisit } from './views/first-visit.tsx'
 import { RunListView } from './views/run-list-view.tsx'
 
 // The view of a run holds the whole model and that of a site the whole design, which the list of runs can do without.
@@ -64,6 +65,7 @@ export function App({ source }: { readonly source: RunSource }) {
             {route.view === 'runs' && (
               <>
                 <Doors />
+                <FirstVisit />
                 <RunListView source={source} />
               </>
             )}

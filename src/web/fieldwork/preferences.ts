@@ -19,6 +19,8 @@ export interface Preferences {
   /** Whether the position of the device may be kept with a photo. */
   readonly position: boolean
   readonly areCautionsUnderstood: boolean
+  /** Whether what a first visit is told was put away. */
+  readonly isKnown: boolean
   /** Whether an answer that a finger touched saves itself when it meets. */
   readonly goesOn: boolean
   /** Whether the screen is kept awake on a walk. */
@@ -40,6 +42,7 @@ export function preferences(): Preferences {
     units: 'us',
     position: false,
     areCautionsUnderstood: false,
+    isKnown: false,
     goesOn: true,
     staysAwake: true,
     hasDeviceKeyboard: false,

@@ -73,6 +73,9 @@ export const en = {
     check: { name: 'Check what stands', what: 'A terminal or a run in front of you' },
     layOut: { name: 'Lay out a run', what: 'Posts, panels, splices and stakes, for a stretch to shield' },
     need: { name: 'How much barrier', what: 'From road and hazard to length and place' },
+    firstVisit:
+      'Lapwise says what must be true at each post, panel and splice of a guardrail run, and judges what you read there. What you enter is kept on this device, with or without a network. The run of Alder Creek is invented, to look around in: nothing that you do in it touches a real one.',
+    known: 'Got it',
     glossary: 'Words of the trade',
     shelf: 'Hardware sheets',
   },

@@ -75,6 +75,9 @@ export const es: Messages = {
     check: { name: 'Revisar lo que está en pie', what: 'Un terminal o un tramo ante usted' },
     layOut: { name: 'Disponer un tramo', what: 'Postes, paneles, empalmes y estacas, para un trecho que proteger' },
     need: { name: 'Cuánta barrera', what: 'Del camino y el peligro a la longitud y el lugar' },
+    firstVisit:
+      'Lapwise dice qué debe cumplirse en cada poste, panel y empalme de un tramo de baranda, y juzga lo que usted lee allí. Lo que anota queda en este aparato, con red o sin ella. El tramo de Alder Creek es inventado, para mirar sin riesgo: nada de lo que haga en él toca uno real.',
+    known: 'Ya lo sé',
     glossary: 'Palabras del oficio',
     shelf: 'Fichas de herrajes',
   },

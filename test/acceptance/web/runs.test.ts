@@ -84,7 +84,9 @@ test('the list is read, and no run judged, until something is recorded', async (
   await expect(row(page, /^Alder Creek/)).toContainText('4 findings')
 })
 
-test('the cautions stand in full until they are understood, and where a record is made', async ({ page }) => {
+test('a first visit is told what this is, and the cautions in full, until somebody puts them away', async ({
+  page,
+}) => {
   await page.goto(server.address)
   await expect(page.locator('.run-row')).toHaveCount(1)
   const foot = page.locator('.page-foot')
@@ -96,6 +98,14 @@ test('the cautions stand in full until they are understood, and where a record i
   await page.locator('.run-link').first().click()
   await page.getByRole('navigation', { name: 'Parts of this run' }).getByRole('link', { name: 'Record' }).click()
   await expect(foot.getByRole('listitem').first()).toBeVisible()
+  await page.goto(server.address)
+  const told = page.locator('.first-visit')
+  await expect(told).toContainText('is invented')
+  await told.getByRole('button').click()
+  await expect(told).toHaveCount(0)
+  await page.reload()
+  await expect(page.locator('.run-row')).toHaveCount(1)
+  await expect(told).toHaveCount(0)
 })
 
 test('ten thousand runs: as many are drawn as are looked at, and more when they are asked for', async ({ page }) => {
