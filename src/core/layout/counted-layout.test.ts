@@ -178,6 +178,9 @@ describe('posts that were only counted', () => {
       [300, 'second', 1, 'breakaway wood post', 'regular'],
     ])
     expect(postOneAtInches).toBe(37.5)
+    // With one post less the rail before the anchor has a place where one is wanted: which of them is there nobody knows.
+    const fewer = countedLayout({ ...hardware, second: unit('trailing-anchor-31') }, { panels: [150, 187.5], posts: 3 })
+    expect(fewer.asCounted).toBe('posts only counted')
   })
 
   it('belong to an end that no sheet fits as far as it was said, and to the run between', () => {

@@ -32,12 +32,14 @@ describe('ends that cannot move', () => {
       })
     expect(first(150)).toEqual([])
     expect(first(149)).toEqual([{ kind: 'does not cover', end: 'first', shortBy: 1 }])
+    expect(first(149.9375)).toEqual([{ kind: 'does not cover', end: 'first', shortBy: 0.0625 }])
     const second = (to: number) =>
       refusals('does not cover', unit('flared-terminal-31', null), unit('trailing-anchor-31', 975), {
         need: { fromInches: 300, toInches: to },
       })
     expect(second(525)).toEqual([])
     expect(second(526)).toEqual([{ kind: 'does not cover', end: 'second', shortBy: 1 }])
+    expect(second(525.0625)).toEqual([{ kind: 'does not cover', end: 'second', shortBy: 0.0625 }])
     // Where a standing run goes on, its rail counts.
     const need = { fromInches: -100, toInches: 1600 }
     expect(refusals('does not cover', splice(0), splice(1500), { need })).toEqual([])
@@ -56,6 +58,20 @@ describe('ends that cannot move', () => {
     expect(missed(unit('flared-terminal-31', 0), splice(400))[0]).toEqual({
       ...{ kind: 'ends do not meet', between: 400, nearestShorter: null, nearestLonger: 412.5 },
     })
+    // Shorter than the terminal by a whole step it is too short all the same.
+    expect(missed(unit('flared-terminal-31', 0), splice(375))[0]).toEqual({
+      ...{ kind: 'ends do not meet', between: 375, nearestShorter: null, nearestLonger: 412.5 },
+    })
+  })
+
+  it('may be as near as the terminal is long: nothing of the run hangs between', () => {
+    const { layout } = solve(unit('flared-terminal-31', 0), splice(412.5))
+    expect(layout!.panels.map(({ inches, unit }) => [inches, unit])).toEqual([
+      [150, 'first'],
+      [150, 'first'],
+      [112.5, 'first'],
+    ])
+    expect(layout!.posts.map(({ alongInches }) => alongInches)).toEqual([0, 75, 150, 225, 300, 375, 450])
   })
 
   it('leave posts that do not meet, by the part of a space that is left over', () => {
@@ -77,6 +93,16 @@ describe('ends that cannot move', () => {
     expect(refusals('stands elsewhere', splice(0), splice(600), standing(-32.5))).toEqual([
       { kind: 'stands elsewhere', by: 5 },
     ])
+    // The same 1,000 in further on, before and behind where it should begin.
+    for (const [postOne, by] of [
+      [967.5, 5],
+      [957.5, 5],
+      [962.4375, 0.0625],
+    ] as const)
+      expect(refusals('stands elsewhere', splice(1000), splice(1600), standing(postOne)), `${postOne}`).toEqual([
+        { kind: 'stands elsewhere', by },
+      ])
+    expect(refusals('stands elsewhere', splice(1000), splice(1600), standing(962.5))).toEqual([])
   })
 })
 
