@@ -78,10 +78,10 @@ test('a gap in what stands stays where it is, and no post is drawn in it', () =>
 test('a post that was driven beside its place stays there, and one that could not go may lie beyond it', () => {
   const older = { ...draft, system: 'w-beam-post-splice-27-3-4' }
   const ends = { first: { standingSplice: { at: 0, position: 'post' } }, second: { sheet: 'trailing-anchor-27-3-4' } }
-  const withPipe = { ...older, ...ends, obstructions: [{ name: 'pipe', from: 892, to: 906 }] }
+  const withPipe = { ...older, ...ends, obstructions: [{ name: 'pipe', from: 892, to: 897 }] }
   const layout = laidOut(withPipe)[0]!
   const moved = layout.posts.find(({ state }) => state === 'moved')!
-  // The plain spacing has a post at 900 in; the nearer edge of the pipe lies 6 in beyond it.
+  // The plain spacing has a post at 900 in; 3 in of half a post and 6 in of clearance from the pipe's edge lie 6 in beyond it.
   expect(moved.alongInches).toBe(906)
   const blocked = layout.posts[moved.number + 5]!
   const anew = anewDraft(withPipe, layout, blocked.id, true)!
