@@ -1,7 +1,6 @@
 /**
- * What the fields of the published schemas mean where the shape itself does not say it. A key is the end of a field's
- * path (`stock`, `stock.count`); of several that fit, the longest is meant. They stand here and not in the shapes,
- * which every page loads.
+ * What the fields and the shared shapes of the published schemas mean. A key is the end of a field's path (`stock`,
+ * `stock.count`); of several that fit, the longest is meant. They stand here and not in the shapes, which every page loads.
  */
 export const fieldDescriptions: Readonly<Record<string, string>> = {
   // Every format
@@ -30,6 +29,9 @@ export const fieldDescriptions: Readonly<Record<string, string>> = {
   // Hardware sheet
   'EndSheet.id': 'The id by which runs and sites name this sheet.',
   'LongitudinalSheet.id': 'The id by which runs and sites name this sheet.',
+  'basedOn.id': 'Id of the sheet that it was made from.',
+  'earlierTranslations.text': 'The text as it stood when it was translated.',
+  said: 'What was said of it in that language.',
   'EndSheet.version': 'Changes whenever anything in the sheet changes.',
   'LongitudinalSheet.version': 'Changes whenever anything in the sheet changes.',
   'LongitudinalSheet.kind': 'The rail-on-posts system of a run.',
@@ -351,4 +353,169 @@ export const fieldDescriptions: Readonly<Record<string, string>> = {
   entriesSha256: 'SHA-256 of the part `entries.jsonl`.',
   'handover.photos': 'The photos that it carries, as parts `photos/HASH.ENDING`.',
   elsewhere: 'SHA-256 of photos that entries name and whose bytes the device did not have.',
+
+  // Shared shapes, and fields whose meaning is their own
+  basedOn: 'The shipped edition that an own one began from.',
+  language: 'In which its texts are written; English when left out.',
+  translations:
+    'Its texts in other languages: by language, then by the text as it stands in the sheet. What is not here is shown as it stands, and marked.',
+  earlierTranslations:
+    'What was said of a text before it was changed: by language, then by the text as it stands now. Shown only to who translates.',
+  notice: 'Shown wherever the sheet is used.',
+  source: 'A key of `sources`.',
+  maySetAside: 'Requirements that a named person may set aside, by topic or id of a rule; none when left out.',
+  severities:
+    'How bad a fault is: by topics, or ids of rules, that fail, and by what is seen that no rule asks for. What is in none of them counts as the worst.',
+  measured: 'How and from which surface it is measured.',
+  turn: 'Looking up-station.',
+  from: 'Distance along the alignment (continuous, ft or m), or station text as on the stakes: "12+37.50", metric "1+237.500".',
+  to: 'Distance along the alignment (continuous, ft or m), or station text as on the stakes: "12+37.50", metric "1+237.500".',
+  LongitudinalSheet: 'A rail-on-posts system: what a run consists of between its ends.',
+  'LongitudinalSheet.movedPost.mostInRun': 'Most posts of one run that may be moved.',
+  'LongitudinalSheet.movedPost.newSlot': 'The slot that is cut for the bolt of a moved post.',
+  'LongitudinalSheet.shortestRun': 'The shortest run that was tested, anchor to anchor.',
+  'LongitudinalSheet.shortestRunRedirects': 'How much of the shortest run redirects.',
+  'LongitudinalSheet.recommendedRun': 'How long a run is advised to be at least.',
+  'LongitudinalSheet.workingWidths.standard': 'Left out: the one standard to which the sheet was tested, if it is one.',
+  Checked: 'Who found it in its source, on which page, and on which day.',
+  Dimension: 'One dimension as its source states it, in the unit of the source.',
+  'SheetRule.hold': 'True when later work buries or covers it.',
+  PlaceSelector: "In the sheet's own numbers: post 1 is the outermost.",
+  Look: 'How one finds out whether something is as it must be.',
+  Limits: 'Limits of a length, slope, angle, torque, force or count as their source states them, in its unit.',
+  Shown: 'What the figure draws as right. Older sheets leave it out; it is then read from the words of the rule.',
+  'SeverityRule.severity': 'What it does when the hardware is struck.',
+  PostMake:
+    'What a post is made of, and what lets it break away. Older sheets leave it out; it is then read from the kind.',
+  'OmissionRule.leastToNextGap': "A bare number comes from the rule's own source.",
+  'OmissionRule.nestedAtCurb':
+    'Rail that is doubled where a curb stands before it. Not stated, the gap is not allowed at a curb.',
+  EndSheet: 'A unit that ends a run: terminal, anchor, buried end or bridge end.',
+  'EndSheet.grading.platformSlope': '10 for 1V:10H; a bare number has the source of the rest.',
+  'SheetPost.along': "Inches along the rail from the unit's origin.",
+  Beam: 'The rail of a panel. Older sheets leave it out; it is then read from the name.',
+  'Beam.layers': '2 where the rail is nested.',
+  'run.format': 'lapwise-run/1 says what is asked; lapwise-run/2 also what was chosen, with every sheet in use.',
+  'run.version': 'Id of this version of the run.',
+  'run.earlier': 'The versions that it came from, the first one first.',
+  'run.earlier.gone': 'Ids of places that the next version no longer has; never used again.',
+  'run.earlier.askedOtherwise': 'What is read at places that the next version has too, but asks otherwise.',
+  'run.earlier.because': 'Why the next version was made, as somebody wrote it.',
+  'run.layout.postOneAt': "Where the centre of post 1 lies from the run's datum, positive downstream.",
+  'run.layout.countsTo': 'Rail that counts for length of need; null where it goes on into a standing run.',
+  'run.layout.spaces': 'Ids of the spaces between the posts, from the first end on.',
+  'run.layout.asCounted': 'That it is what stands, lawful or not; left out of a lawful layout.',
+  'run.project': 'What the run is listed under, together with others of the same word.',
+  'run.units': 'For stations, speed and print. A bare length along the rail is inches in both.',
+  'run.road.side': 'Side of the road, looking up-station.',
+  'run.road.datumStation': "Station of the run's datum: 104+00 in a us file, 1+237.500 in a metric one.",
+  'run.road.speed': 'Miles an hour in a us file, kilometres an hour in a metric one.',
+  'run.road.opposingReaches':
+    'Whether opposing traffic can reach the second end: the end stands inside its clear zone.',
+  'run.road.position': 'Where a device was that stood at the end of a run that was counted, as the device said.',
+  'run.system': 'The id of a hardware sheet, shipped or listed in `sheets`.',
+  'run.flare.rate': 'The a of a flare of a along to 1 across.',
+  'run.flare.firstFrom': 'Upstream of here the rail leaves its line, away from the road.',
+  'run.flare.secondFrom': 'Downstream of here the rail leaves its line, away from the road.',
+  'run.curb': 'Whether a curb stands before the rail: it decides what a gap in the posts needs.',
+  'run.standing.leftOut': 'Where before the last driven post one was left out, from the datum; each in an obstruction.',
+  'run.standing.moved': 'Where among the driven posts one stands that was moved there, from the datum.',
+  'run.standing.special': 'Where among the driven posts one stands that is special, from the datum.',
+  'run.counted':
+    'What stands, from the first end on: the lengths of the panels, and how many posts or how far each stands from post 1.',
+  'run.instruments.standardUncertainty': 'k = 1, of one reading, in `unit`.',
+  'run.instruments.relativeUncertainty':
+    'k = 1, the part that grows with the reading, as a fraction of it: 0.02 for 2 %. None when left out.',
+  'run.instruments.unit': 'Tells also what kind of quantity it reads.',
+  'run.instruments.readTo': 'Smallest step to which it is read, in `unit`.',
+  RailLength: 'Inches, or a text with its unit; a whole number of 1/16 in.',
+  Moment: 'ISO 8601 date and time; seconds and zone may be left out.',
+  RunEnd:
+    'An end unit by its sheet, with the place of its origin when that is given; or a splice that stands; of a run that was counted also one of which nobody knows what it is, with how many of the posts and panels belong to it.',
+  StretchFrom: 'Inches, or a text with its unit; moved outward to a whole 1/16 in.',
+  StretchTo: 'Inches, or a text with its unit; moved outward to a whole 1/16 in.',
+  'site file':
+    'Road, traffic, ground and hazards at one place. Lengths in ft or m after `units`; laterals from the edge of travelled way beside the hazards.',
+  'site.units': 'us: feet and mi/h; metric: metres and km/h. Each has tables of its own.',
+  'site.edition': 'Edition of the AASHTO Roadside Design Guide; rdg-2006 stands for 1996, 2002 and 2006.',
+  'site.interpolateSpeeds':
+    'Interpolate runout lengths between two tabulated speeds; otherwise the next higher one is used.',
+  'site.runoutOnCurves':
+    "What the runout length measures on a curve: the vehicle's straight path, or the edge beside it.",
+  'site.road.speed': 'Design speed, mi/h or km/h.',
+  'site.road.adt': 'Vehicles a day.',
+  'site.road.lanes':
+    'Through lanes of both directions together (2 for a two-lane road); of the one direction when one-way.',
+  'site.road.medianWidth':
+    'Divided roads: between the inner edges of the two travelled ways. Without it opposing traffic is not judged.',
+  'site.road.alignment.radiusOf':
+    'The radius is that of the edge of travelled way beside the hazards; stations run along it.',
+  'site.road.alignment.line':
+    'What the elements describe: the edge of travelled way beside the hazards, or the centreline.',
+  'site.road.alignment.foot':
+    'Of easting and northing of a site in us units; in a metric one they are metres. The two differ by 2 ppm: 4 ft in 2,000,000.',
+  'site.road.alignment.start.azimuth': 'Degrees clockwise from north.',
+  'site.road.alignment.start.station':
+    'Distance along the alignment (continuous, ft or m), or station text as on the stakes: "12+37.50", metric "1+237.500".',
+  'site.road.alignment.elements.start':
+    'Where the element begins, if that is not where the one before it ends, and in its direction: a gap or a kink. Azimuth in degrees clockwise from north.',
+  'site.road.alignment.elements.radiusStart': 'null where the spiral is straight.',
+  'site.road.alignment.elements.radiusEnd': 'null where the spiral is straight.',
+  'site.road.alignment.stationEquations':
+    'Where the stationing that reaches `back` goes on from `ahead`. In order along the alignment.',
+  'site.road.alignment.stationEquations.back':
+    'Distance along the alignment (continuous, ft or m), or station text as on the stakes: "12+37.50", metric "1+237.500".',
+  'site.road.alignment.stationEquations.ahead':
+    'Distance along the alignment (continuous, ft or m), or station text as on the stakes: "12+37.50", metric "1+237.500".',
+  'site.clearZone': 'Width from the edge of travelled way, used as it stands; or the slope to look it up by.',
+  'site.clearZone.foreslope': 'Horizontal run of one vertical: 6 or "1V:6H".',
+  'site.clearZone.take': 'Which end of the range in the table is used.',
+  'site.clearZone.backslope': 'Horizontal run of one vertical: 6 or "1V:6H".',
+  'site.runoutLength': 'Used instead of the table.',
+  'site.shyLine': 'Used instead of the table.',
+  'site.flareLimits': 'The a of a:1 inside and beyond the shy line; used instead of the table.',
+  'site.hazards.near': 'Edge of travelled way to its near side.',
+  'site.hazards.far': 'Edge of travelled way to its far side; may be left out where beyondClearZone is true.',
+  'site.hazards.side': 'Looking up-station.',
+  'site.hazards.beyondClearZone':
+    'True for water, a slope or a cliff that goes on: it is shielded to the limit of the clear zone.',
+  'site.barrier.offset': 'Edge of travelled way to the front face of the parallel part.',
+  'site.barrier.flare.rate': 'The a of a flare of a along to 1 across: 14 or "14:1".',
+  'site.barrier.flare.parallelLength': 'Parallel barrier between the hazards and the start of the flare.',
+  'site.barrier.flare.ends': 'Whether the end that opposing traffic meets is flared too.',
+  'site.barrier.approachEnd': 'Hardware sheet of the end.',
+  'site.barrier.departureEnd': 'Hardware sheet of the end.',
+  'site.hardware.system': 'Hardware sheet of the longitudinal system.',
+  'site.hardware.adjoining': 'A standing run that this one meets.',
+  'site.hardware.ground.platformSlope': 'Run of 1 vertical: 10 for 1V:10H.',
+  'site.hardware.ground.besideSlope': 'Foreslope beside the platform, run of 1 vertical.',
+  'site.hardware.ground.breakBehindPost': 'From the back of the posts to where the slope breaks.',
+  'site.hardware.ground.slopeBehind': 'Slope beyond the break, run of 1 vertical.',
+  'site.hardware.curb': '"none" where there is none. toRail: from the face of the curb back to the face of the rail.',
+  'site.hardware.curb.faceSlope': 'Of a sloping face, run of 1 vertical: 3 for 1V:3H.',
+  'site.driveways': 'Stretches where no barrier can stand.',
+  SmallLength: 'Inches in a us file, mm in a metric one; or a text with its unit.',
+  'readings.run': 'The name of the run.',
+  'readings.visit': 'What holds for every reading that does not say otherwise.',
+  'Reading.id': 'r1, r2 … by place in the list when left out.',
+  'Reading.of': 'The requirement it answers, as post-3/rail-height.',
+  'Reading.unit': 'Unit of a value that names none; count for a number of things.',
+  'Reading.resolution': 'Smallest step read; when left out, the step to which the instrument is read.',
+  'Reading.side':
+    'Of an offset, on which side of the line: away from traffic or toward it. Every offset but 0 says it from lapwise-readings/2 on; not stated is for one taken before.',
+  'Reading.uncertainty': 'Standard uncertainty, k = 1.',
+  'Reading.doesNotApply': 'Because of what.',
+  'Reading.note': 'What its person says beside the answer; nothing is decided by it.',
+  'Reading.version':
+    'Id of the version of the run that its person saw, from lapwise-readings/3 on; the first one when left out.',
+  'Reading.corrects': 'Id of an earlier reading that this one replaces.',
+  'Reading.rechecks': 'Id of the finding that this one rechecks.',
+  'Reading.together': 'A name shared by readings that were taken in one go for several places.',
+  ValueText:
+    'A length such as 30 3/4 in or 781 mm, or what else the requirement measures, as 2.5 %, 3°, 25 lbf·ft, 34 N·m, 500 lbf or 2.2 kN. Without a unit it is inches in a us file, mm in a metric one.',
+  FreeFinding: 'Something seen that no requirement asks for.',
+  'FreeFinding.of': 'The place where it was seen, as post-3, splice-2, first or run.',
+  'FreeFinding.severity': 'How bad it is by the word of its finder; it counts where the sheet says nothing.',
+  PhotoStrokes: 'What was drawn on a photo, in parts of its width and height; the photo itself stays as it is.',
+  'PhotoStrokes.photo': 'SHA-256 of the photo that was drawn on.',
 }

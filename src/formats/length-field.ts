@@ -25,9 +25,7 @@ export const sheetInchNumber = z.number().check(sixteenths, ...limitsOf(ranges.s
  * without a unit is inches. It has to be a whole number of sixteenths of an inch, and comes out as inches.
  */
 export const railLength = z.pipe(
-  z
-    .union([inchNumber, z.string().check(z.minLength(1))])
-    .check(z.meta({ id: 'RailLength', description: 'Inches, or a text with its unit; a whole number of 1/16 in.' })),
+  z.union([inchNumber, z.string().check(z.minLength(1))]).check(z.meta({ id: 'RailLength' })),
   z.transform((given, context) => {
     if (typeof given === 'number') return given + 0 // -0 becomes 0
     const parsed = parseLength(given, 'in')
@@ -50,9 +48,7 @@ export const railLength = z.pipe(
  */
 const stretchLimit = (id: string, outward: (sixteenths: number) => number) =>
   z.pipe(
-    z
-      .union([ranged('alongRail'), z.string().check(z.minLength(1))])
-      .check(z.meta({ id, description: 'Inches, or a text with its unit; moved outward to a whole 1/16 in.' })),
+    z.union([ranged('alongRail'), z.string().check(z.minLength(1))]).check(z.meta({ id })),
     z.transform((given, context) => {
       const parsed = typeof given === 'number' ? null : parseLength(given, 'in')
       if (parsed !== null && !parsed.ok) {

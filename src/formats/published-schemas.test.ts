@@ -65,8 +65,8 @@ describe.each(publishedFormats)('the published schema of a %s file', (format) =>
   })
 })
 
-test('each description is that of a field', () => {
-  const paths = publishedFormats.flatMap((format) => fieldsOf(publishedSchema(format), format))
+test('each description is that of a field or shared shape', () => {
+  const paths = publishedFormats.flatMap((format) => [`${format} file`, ...fieldsOf(publishedSchema(format), format)])
   const idle = Object.keys(fieldDescriptions).filter((key) => !paths.some((path) => `.${path}`.endsWith(`.${key}`)))
   expect(idle).toEqual([])
 })
@@ -75,7 +75,7 @@ test('each description is that of a field', () => {
 function fieldsOf(schema: unknown, path: string): string[] {
   if (typeof schema !== 'object' || schema === null) return []
   return Object.entries(schema).flatMap(([key, part]) => {
-    if (key === '$defs') return Object.entries(part).flatMap(([id, shape]) => fieldsOf(shape, id))
+    if (key === '$defs') return Object.entries(part).flatMap(([id, shape]) => [id, ...fieldsOf(shape, id)])
     if (key !== 'properties') return fieldsOf(part, path)
     return Object.entries(part).flatMap(([name, field]) => [`${path}.${name}`, ...fieldsOf(field, `${path}.${name}`)])
   })

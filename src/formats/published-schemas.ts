@@ -31,7 +31,7 @@ export function publishedSchema(format: PublishedFormat): object {
   const { $schema, ...rest } = z.toJSONSchema(schema, { io: 'input' })
   const { $defs = {}, ...bare } = rest
   const [root, shapes] = withEditorLine(bare, $defs)
-  const described = { ...describeFields(format, root), ...describeAll(shapes) }
+  const described = { ...withDescription(`${format} file`, describeFields(format, root)), ...describeAll(shapes) }
   return { $schema, $id: `urn:lapwise:${format}:1`, title, ...described }
 }
 
@@ -49,11 +49,11 @@ function withEditorLine(root: Shape, $defs: Readonly<Record<string, Shape>>): [S
 }
 
 const describeAll = ($defs: Readonly<Record<string, object>>) => {
-  const described = Object.entries($defs).map(([id, schema]) => [id, describeFields(id, schema)])
+  const described = Object.entries($defs).map(([id, schema]) => [id, withDescription(id, describeFields(id, schema))])
   return described.length === 0 ? {} : { $defs: Object.fromEntries(described) }
 }
 
-/** A schema with what each of its fields means, where the shape does not say it. `path` is that of the schema. */
+/** A schema with what each of its fields means. `path` is that of the schema. */
 function describeFields<T>(path: string, schema: T): T {
   if (Array.isArray(schema)) return schema.map((one) => describeFields(path, one)) as T
   if (typeof schema !== 'object' || schema === null) return schema
@@ -69,11 +69,14 @@ const describeProperties = (path: string, properties: Readonly<Record<string, ob
     Object.entries(properties).map(([name, schema]) => {
       const at = `${path}.${name}`
       const inside = describeFields(at, schema)
-      const said = descriptionOf(at)
-      if (typeof inside !== 'object' || 'description' in inside || said === undefined) return [name, inside]
-      return [name, { description: said, ...inside }]
+      return [name, typeof inside === 'object' ? withDescription(at, inside) : inside]
     }),
   )
+
+function withDescription<T extends object>(path: string, schema: T): T {
+  const description = descriptionOf(path)
+  return description === undefined ? schema : { description, ...schema }
+}
 
 /** The description whose key is the longest end of a path. */
 function descriptionOf(path: string): string | undefined {

@@ -47,5 +47,5 @@ export const moment = z.string().check(
     abort: true,
   }),
   z.regex(new RegExp(`^${year}-`), form('moment in years')),
-  z.meta({ id: 'Moment', description: 'ISO 8601 date and time; seconds and zone may be left out.' }),
+  z.meta({ id: 'Moment' }),
 )

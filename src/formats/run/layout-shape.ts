@@ -17,13 +17,9 @@ export const pieceId = (kind: string) => placeId(`${kind}-\\d+`)
 
 /** A chosen layout, complete. Lengths are inches along the rail from the centre of post 1. */
 export const layoutShape = z.strictObject({
-  postOneAt: railLength.check(
-    z.meta({ description: "Where the centre of post 1 lies from the run's datum, positive downstream." }),
-  ),
+  postOneAt: railLength,
   countsFrom: z.nullable(railLength),
-  countsTo: z
-    .nullable(railLength)
-    .check(z.meta({ description: 'Rail that counts for length of need; null where it goes on into a standing run.' })),
+  countsTo: z.nullable(railLength),
   firstEnd: placeId('first'),
   secondEnd: placeId('second'),
   posts: listOf(
@@ -38,9 +34,7 @@ export const layoutShape = z.strictObject({
     }),
     'posts',
   ).check(z.minLength(2)),
-  spaces: listOf(pieceId('space'), 'posts').check(
-    z.meta({ description: 'Ids of the spaces between the posts, from the first end on.' }),
-  ),
+  spaces: listOf(pieceId('space'), 'posts'),
   panels: listOf(
     z.strictObject({
       id: pieceId('panel'),
@@ -58,9 +52,7 @@ export const layoutShape = z.strictObject({
     'panels',
   ),
   omitted: listOf(z.strictObject({ along: railLength, obstruction: obstructed, rule: omissionRule }), 'posts'),
-  asCounted: z
-    .optional(z.enum(['posts placed', 'posts only counted']))
-    .check(z.meta({ description: 'That it is what stands, lawful or not; left out of a lawful layout.' })),
+  asCounted: z.optional(z.enum(['posts placed', 'posts only counted'])),
 })
 
 export type LayoutShape = z.output<typeof layoutShape>
@@ -69,13 +61,9 @@ export type LayoutShape = z.output<typeof layoutShape>
 export const earlierShape = listOf(
   z.strictObject({
     id: text,
-    gone: listOf(text, 'names').check(
-      z.meta({ description: 'Ids of places that the next version no longer has; never used again.' }),
-    ),
-    askedOtherwise: listOf(text, 'names').check(
-      z.meta({ description: 'What is read at places that the next version has too, but asks otherwise.' }),
-    ),
-    because: z.optional(text).check(z.meta({ description: 'Why the next version was made, as somebody wrote it.' })),
+    gone: listOf(text, 'names'),
+    askedOtherwise: listOf(text, 'names'),
+    because: z.optional(text),
   }),
   'versions',
 )

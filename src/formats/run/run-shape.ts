@@ -8,7 +8,7 @@ import { sheetSchema } from '../sheet/sheet-file.ts'
 import { earlierShape, layoutShape } from './layout-shape.ts'
 
 const text = z.string().check(z.minLength(1))
-const sheetId = text.check(z.meta({ description: 'The id of a hardware sheet, shipped or listed in `sheets`.' }))
+const sheetId = text
 
 const end = z
   .union(
@@ -26,80 +26,36 @@ const end = z
     ],
     form('sheet or standing splice'),
   )
-  .check(
-    z.meta({
-      id: 'RunEnd',
-      description:
-        'An end unit by its sheet, with the place of its origin when that is given; or a splice that stands; of a run that was counted also one of which nobody knows what it is, with how many of the posts and panels belong to it.',
-    }),
-  )
+  .check(z.meta({ id: 'RunEnd' }))
 
 const road = z.strictObject({
   route: z._default(z.nullable(text), null),
-  side: z._default(z.nullable(z.enum(['right', 'left'])), null).check(
-    z.meta({
-      description: 'Side of the road, looking up-station.',
-    }),
-  ),
-  datumStation: z._default(z.nullable(text), null).check(
-    z.meta({
-      description: "Station of the run's datum: 104+00 in a us file, 1+237.500 in a metric one.",
-    }),
-  ),
-  speed: z._default(z.nullable(ranged('speed')), null).check(
-    z.meta({
-      description: 'Miles an hour in a us file, kilometres an hour in a metric one.',
-    }),
-  ),
+  side: z._default(z.nullable(z.enum(['right', 'left'])), null),
+  datumStation: z._default(z.nullable(text), null),
+  speed: z._default(z.nullable(ranged('speed')), null),
   traffic: z._default(z.nullable(z.enum(['two-way', 'one-way', 'divided'])), null),
-  opposingReaches: z._default(z.nullable(z.boolean()), null).check(
-    z.meta({
-      description: 'Whether opposing traffic can reach the second end: the end stands inside its clear zone.',
-    }),
-  ),
-  position: z.optional(devicePositionShape).check(
-    z.meta({
-      description: 'Where a device was that stood at the end of a run that was counted, as the device said.',
-    }),
-  ),
+  opposingReaches: z._default(z.nullable(z.boolean()), null),
+  position: z.optional(devicePositionShape),
 })
 
-const flare = z
-  .strictObject({
-    rate: ranged('flareRate').check(z.meta({ description: 'The a of a flare of a along to 1 across.' })),
-    firstFrom: z
-      ._default(z.nullable(railLength), null)
-      .check(z.meta({ description: 'Upstream of here the rail leaves its line, away from the road.' })),
-    secondFrom: z
-      ._default(z.nullable(railLength), null)
-      .check(z.meta({ description: 'Downstream of here the rail leaves its line, away from the road.' })),
-  })
-  .check(z.meta({ description: 'A flare of the run itself; those of its end units stand on their sheets.' }))
+const flare = z.strictObject({
+  rate: ranged('flareRate'),
+  firstFrom: z._default(z.nullable(railLength), null),
+  secondFrom: z._default(z.nullable(railLength), null),
+})
 
 const panels = listOf(railLength, 'panels')
 
 /** A run file as it is written, with defaults filled in and lengths as inches. */
 export const runShape = z
   .strictObject({
-    format: z.enum(['lapwise-run/1', 'lapwise-run/2']).check(
-      z.meta({
-        description: 'lapwise-run/1 says what is asked; lapwise-run/2 also what was chosen, with every sheet in use.',
-      }),
-    ),
-    version: z.optional(text).check(z.meta({ description: 'Id of this version of the run.' })),
-    earlier: z
-      .optional(earlierShape)
-      .check(z.meta({ description: 'The versions that it came from, the first one first.' })),
+    format: z.enum(['lapwise-run/1', 'lapwise-run/2']),
+    version: z.optional(text),
+    earlier: z.optional(earlierShape),
     layout: z.optional(layoutShape),
     name: text,
-    project: z
-      .optional(text)
-      .check(z.meta({ description: 'What the run is listed under, together with others of the same word.' })),
-    units: z._default(z.enum(['us', 'metric']), 'us').check(
-      z.meta({
-        description: 'For stations, speed and print. A bare length along the rail is inches in both.',
-      }),
-    ),
+    project: z.optional(text),
+    units: z._default(z.enum(['us', 'metric']), 'us'),
     road: z.prefault(road, {}),
     work: z._default(z.nullable(z.enum(['new', 'standing'])), null),
     letting: z._default(z.nullable(day), null),
@@ -122,11 +78,7 @@ export const runShape = z
       [],
     ),
     clearance: z.optional(railLength),
-    curb: z
-      .optional(z.enum(['present', 'none']))
-      .check(
-        z.meta({ description: 'Whether a curb stands before the rail: it decides what a gap in the posts needs.' }),
-      ),
+    curb: z.optional(z.enum(['present', 'none'])),
     reduced: z._default(
       listOf(
         z.strictObject({
@@ -145,40 +97,22 @@ export const runShape = z
           postOneAt: railLength,
           panels,
           postsDriven: rangedWhole('pieceCount'),
-          leftOut: z.optional(listOf(railLength, 'posts')).check(
-            z.meta({
-              description:
-                'Where before the last driven post one was left out, from the datum; each in an obstruction.',
-            }),
-          ),
-          moved: z
-            .optional(listOf(railLength, 'posts'))
-            .check(
-              z.meta({ description: 'Where among the driven posts one stands that was moved there, from the datum.' }),
-            ),
-          special: z
-            .optional(listOf(railLength, 'posts'))
-            .check(z.meta({ description: 'Where among the driven posts one stands that is special, from the datum.' })),
+          leftOut: z.optional(listOf(railLength, 'posts')),
+          moved: z.optional(listOf(railLength, 'posts')),
+          special: z.optional(listOf(railLength, 'posts')),
         }),
       ),
       null,
     ),
-    counted: z
-      .optional(
-        z.strictObject({
-          panels: panels.check(z.minLength(1)),
-          posts: z.union([
-            rangedWhole('pieceCount').check(z.minimum(2)),
-            listOf(railLength, 'posts').check(z.minLength(2)),
-          ]),
-        }),
-      )
-      .check(
-        z.meta({
-          description:
-            'What stands, from the first end on: the lengths of the panels, and how many posts or how far each stands from post 1.',
-        }),
-      ),
+    counted: z.optional(
+      z.strictObject({
+        panels: panels.check(z.minLength(1)),
+        posts: z.union([
+          rangedWhole('pieceCount').check(z.minimum(2)),
+          listOf(railLength, 'posts').check(z.minLength(2)),
+        ]),
+      }),
+    ),
     mayExtend: z._default(railLength, 600),
     decision: z._default(
       z.nullable(z.strictObject({ postOneAt: railLength, panels: panels.check(z.minLength(1)) })),
@@ -196,19 +130,10 @@ export const runShape = z
         z.strictObject({
           id: text,
           name: text,
-          standardUncertainty: ranged('instrumentUncertainty').check(
-            z.meta({ description: 'k = 1, of one reading, in `unit`.' }),
-          ),
-          relativeUncertainty: z.optional(ranged('relativeUncertainty')).check(
-            z.meta({
-              description:
-                'k = 1, the part that grows with the reading, as a fraction of it: 0.02 for 2 %. None when left out.',
-            }),
-          ),
-          unit: z.enum(units).check(z.meta({ description: 'Tells also what kind of quantity it reads.' })),
-          readTo: ranged('instrumentStep').check(
-            z.meta({ description: 'Smallest step to which it is read, in `unit`.' }),
-          ),
+          standardUncertainty: ranged('instrumentUncertainty'),
+          relativeUncertainty: z.optional(ranged('relativeUncertainty')),
+          unit: z.enum(units),
+          readTo: ranged('instrumentStep'),
           source: text,
           confirmation: z.enum(['published', 'common practice', 'from memory']),
         }),

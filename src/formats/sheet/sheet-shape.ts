@@ -21,13 +21,9 @@ export const sheetShape = once(() => {
   const someInches = sheetInchNumber.check(z.positive())
 
   const cited = {
-    source: text.check(z.meta({ description: 'A key of `sources`.' })),
+    source: text,
     confirmation: z.enum(['published', 'common practice', 'from memory']).check(z.meta({ id: 'Confirmation' })),
-    checked: z.optional(
-      z
-        .strictObject({ by: text, page: text, on: day })
-        .check(z.meta({ id: 'Checked', description: 'Who found it in its source, on which page, and on which day.' })),
-    ),
+    checked: z.optional(z.strictObject({ by: text, page: text, on: day }).check(z.meta({ id: 'Checked' }))),
   }
 
   const stated = z.union([ranged('dimension'), notStated])
@@ -37,20 +33,11 @@ export const sheetShape = once(() => {
     low: stated,
     high: stated,
     role: z.enum(['floor', 'ceiling', 'centre']),
-    measured: text.check(z.meta({ description: 'How and from which surface it is measured.' })),
+    measured: text,
     ...cited,
   }
-  const dimension = z
-    .strictObject({ ...limits, unit: z.enum(lengthUnits) })
-    .check(
-      z.meta({ id: 'Dimension', description: 'One dimension as its source states it, in the unit of the source.' }),
-    )
-  const measured = z.strictObject({ ...limits, unit: z.enum(units) }).check(
-    z.meta({
-      id: 'Limits',
-      description: 'Limits of a length, slope, angle, torque, force or count as their source states them, in its unit.',
-    }),
-  )
+  const dimension = z.strictObject({ ...limits, unit: z.enum(lengthUnits) }).check(z.meta({ id: 'Dimension' }))
+  const measured = z.strictObject({ ...limits, unit: z.enum(units) }).check(z.meta({ id: 'Limits' }))
 
   const citedInches = z.strictObject({ inches: someInches, ...cited }).check(z.meta({ id: 'CitedInches' }))
   const citedInchesFromZero = z
@@ -66,7 +53,7 @@ export const sheetShape = once(() => {
       z.strictObject({ kind: z.literal('each splice') }),
       z.strictObject({ kind: z.literal('unit') }),
     ])
-    .check(z.meta({ id: 'PlaceSelector', description: "In the sheet's own numbers: post 1 is the outermost." }))
+    .check(z.meta({ id: 'PlaceSelector' }))
 
   const look = z
     .discriminatedUnion('kind', [
@@ -79,7 +66,7 @@ export const sheetShape = once(() => {
       }),
       z.strictObject({ kind: z.literal('confirm') }),
     ])
-    .check(z.meta({ id: 'Look', description: 'How one finds out whether something is as it must be.' }))
+    .check(z.meta({ id: 'Look' }))
 
   const shows = z
     .strictObject({
@@ -93,13 +80,7 @@ export const sheetShape = once(() => {
       fixing: z.optional(z.enum(['retainer', 'seat'])),
       breakaway: z.optional(z.enum(['hinge', 'other', 'none'])),
     })
-    .check(
-      z.meta({
-        id: 'Shown',
-        description:
-          'What the figure draws as right. Older sheets leave it out; it is then read from the words of the rule.',
-      }),
-    )
+    .check(z.meta({ id: 'Shown' }))
 
   const rule = z
     .strictObject({
@@ -110,7 +91,7 @@ export const sheetShape = once(() => {
       how: text,
       why: text,
       remedy: text,
-      hold: z.boolean().check(z.meta({ description: 'True when later work buries or covers it.' })),
+      hold: z.boolean(),
       figure: z.nullable(z.enum(figureKinds)),
       shows: z.optional(shows),
       ...cited,
@@ -119,30 +100,19 @@ export const sheetShape = once(() => {
 
   const make = z
     .strictObject({ material: z.enum(['steel', 'wood', 'notStated']), breakaway: z.enum(['hinge', 'other', 'none']) })
-    .check(
-      z.meta({
-        id: 'PostMake',
-        description:
-          'What a post is made of, and what lets it break away. Older sheets leave it out; it is then read from the kind.',
-      }),
-    )
+    .check(z.meta({ id: 'PostMake' }))
   const beam = z
     .strictObject({
       profile: z.enum(['W', 'thrie', 'W to thrie']),
       gauge: z.literal([10, 12]),
-      layers: z.literal([1, 2]).check(z.meta({ description: '2 where the rail is nested.' })),
+      layers: z.literal([1, 2]),
     })
-    .check(
-      z.meta({
-        id: 'Beam',
-        description: 'The rail of a panel. Older sheets leave it out; it is then read from the name.',
-      }),
-    )
+    .check(z.meta({ id: 'Beam' }))
 
   const post = z
     .strictObject({
       number: whole,
-      along: inchesFromZero.check(z.meta({ description: "Inches along the rail from the unit's origin." })),
+      along: inchesFromZero,
       kind: text,
       make: z.optional(make),
       block: z.boolean(),
@@ -164,7 +134,7 @@ export const sheetShape = once(() => {
 
   const severity = z
     .strictObject({
-      severity: z.enum(severities).check(z.meta({ description: 'What it does when the hardware is struck.' })),
+      severity: z.enum(severities),
       topics: listOf(slug, 'sheetParts'),
       seen: listOf(z.enum(seenKinds), 'sheetParts'),
       ...cited,
@@ -175,28 +145,14 @@ export const sheetShape = once(() => {
     format: z.literal('lapwise-sheet/1'),
     id: slug,
     version: text,
-    basedOn: z
-      .optional(z.strictObject({ id: slug, version: text }))
-      .check(z.meta({ description: 'The shipped edition that an own one began from.' })),
-    language: z
-      .optional(z.enum(languages))
-      .check(z.meta({ description: 'In which its texts are written; English when left out.' })),
-    translations: z.optional(z.partialRecord(z.enum(languages), z.record(text, text))).check(
-      z.meta({
-        description:
-          'Its texts in other languages: by language, then by the text as it stands in the sheet. What is not here is shown as it stands, and marked.',
-      }),
+    basedOn: z.optional(z.strictObject({ id: slug, version: text })),
+    language: z.optional(z.enum(languages)),
+    translations: z.optional(z.partialRecord(z.enum(languages), z.record(text, text))),
+    earlierTranslations: z.optional(
+      z.partialRecord(z.enum(languages), z.record(text, z.strictObject({ text, said: text }))),
     ),
-    earlierTranslations: z
-      .optional(z.partialRecord(z.enum(languages), z.record(text, z.strictObject({ text, said: text }))))
-      .check(
-        z.meta({
-          description:
-            'What was said of a text before it was changed: by language, then by the text as it stands now. Shown only to who translates.',
-        }),
-      ),
     name: text,
-    notice: text.check(z.meta({ description: 'Shown wherever the sheet is used.' })),
+    notice: text,
     sources: z.record(text, z.strictObject({ title: text, edition: text })),
     category: z.enum(['W-beam barrier', 'W-beam terminal', 'transition', 'other longitudinal barrier']),
     criteria: listOf(
@@ -213,17 +169,8 @@ export const sheetShape = once(() => {
     postSpacing: dimension,
     lap: z.strictObject({ rule: z.enum(['adjacent traffic', 'terminal end-on']), ...cited }),
     parts: listOf(z.strictObject({ id: slug, name: text, rules: listOf(rule, 'sheetParts') }), 'sheetParts'),
-    maySetAside: z.optional(listOf(z.strictObject({ topic: slug, ...cited }), 'sheetParts')).check(
-      z.meta({
-        description: 'Requirements that a named person may set aside, by topic or id of a rule; none when left out.',
-      }),
-    ),
-    severities: z.optional(listOf(severity, 'sheetParts')).check(
-      z.meta({
-        description:
-          'How bad a fault is: by topics, or ids of rules, that fail, and by what is seen that no rule asks for. What is in none of them counts as the worst.',
-      }),
-    ),
+    maySetAside: z.optional(listOf(z.strictObject({ topic: slug, ...cited }), 'sheetParts')),
+    severities: z.optional(listOf(severity, 'sheetParts')),
   }
 
   const omission = z
@@ -234,16 +181,9 @@ export const sheetShape = once(() => {
       specialPostKind: z.nullable(text),
       specialPostMake: z.optional(make),
       leastToEndUnit: z.union([inchesFromZero, notStated]),
-      leastToNextGap: z
-        .union([inchesFromZero, citedInchesFromZero, notStated])
-        .check(z.meta({ description: "A bare number comes from the rule's own source." })),
+      leastToNextGap: z.union([inchesFromZero, citedInchesFromZero, notStated]),
       nestedInches: inchesFromZero,
-      nestedAtCurb: z.optional(z.union([citedInchesFromZero, notStated])).check(
-        z.meta({
-          description:
-            'Rail that is doubled where a curb stands before it. Not stated, the gap is not allowed at a curb.',
-        }),
-      ),
+      nestedAtCurb: z.optional(z.union([citedInchesFromZero, notStated])),
       spliceOnOmittedPost: z.boolean(),
       ...cited,
     })
@@ -271,53 +211,36 @@ export const sheetShape = once(() => {
         z.strictObject({
           most: citedInches,
           atSplice: z.boolean(),
-          mostInRun: z
-            .optional(z.union([z.strictObject({ posts: whole, ...cited }), notStated]))
-            .check(z.meta({ description: 'Most posts of one run that may be moved.' })),
-          newSlot: z
-            .optional(
-              z.union([
-                z.strictObject({
-                  widthInches: ranged('boltSlot'),
-                  lengthInches: ranged('boltSlot'),
-                  ...cited,
-                }),
-                notStated,
-              ]),
-            )
-            .check(z.meta({ description: 'The slot that is cut for the bolt of a moved post.' })),
+          mostInRun: z.optional(z.union([z.strictObject({ posts: whole, ...cited }), notStated])),
+          newSlot: z.optional(
+            z.union([
+              z.strictObject({
+                widthInches: ranged('boltSlot'),
+                lengthInches: ranged('boltSlot'),
+                ...cited,
+              }),
+              notStated,
+            ]),
+          ),
           ...cited,
         }),
         notStated,
       ]),
-      shortestRun: z
-        .union([citedInches, notStated])
-        .check(z.meta({ description: 'The shortest run that was tested, anchor to anchor.' })),
-      shortestRunRedirects: z
-        .optional(z.union([citedInches, notStated]))
-        .check(z.meta({ description: 'How much of the shortest run redirects.' })),
-      recommendedRun: z
-        .optional(z.union([citedInches, notStated]))
-        .check(z.meta({ description: 'How long a run is advised to be at least.' })),
+      shortestRun: z.union([citedInches, notStated]),
+      shortestRunRedirects: z.optional(z.union([citedInches, notStated])),
+      recommendedRun: z.optional(z.union([citedInches, notStated])),
       workingWidths: listOf(
         // Across the rail and often published in metres: not held to sixteenths.
         z.strictObject({
           spacing: z.enum(['full', 'half', 'quarter']),
-          standard: z
-            .optional(z.enum(['NCHRP 350', 'MASH']))
-            .check(z.meta({ description: 'Left out: the one standard to which the sheet was tested, if it is one.' })),
+          standard: z.optional(z.enum(['NCHRP 350', 'MASH'])),
           inches: z.union([ranged('workingWidth'), notStated]),
           ...cited,
         }),
         'sheetParts',
       ),
     })
-    .check(
-      z.meta({
-        id: 'LongitudinalSheet',
-        description: 'A rail-on-posts system: what a run consists of between its ends.',
-      }),
-    )
+    .check(z.meta({ id: 'LongitudinalSheet' }))
 
   const statedFeet = z.union([ranged('groundLength'), notStated])
 
@@ -345,9 +268,7 @@ export const sheetShape = once(() => {
       crashworthy: z.boolean(),
       grading: z.union([
         z.strictObject({
-          platformSlope: z
-            .union([ranged('slopeRun'), z.strictObject({ run: ranged('slopeRun'), ...cited })])
-            .check(z.meta({ description: '10 for 1V:10H; a bare number has the source of the rest.' })),
+          platformSlope: z.union([ranged('slopeRun'), z.strictObject({ run: ranged('slopeRun'), ...cited })]),
           behindPostOneFeet: statedFeet,
           recoveryLengthFeet: statedFeet,
           recoveryWidthFeet: statedFeet,
@@ -356,9 +277,7 @@ export const sheetShape = once(() => {
         notStated,
       ]),
     })
-    .check(
-      z.meta({ id: 'EndSheet', description: 'A unit that ends a run: terminal, anchor, buried end or bridge end.' }),
-    )
+    .check(z.meta({ id: 'EndSheet' }))
 
   return z.discriminatedUnion('kind', [longitudinalShape, endShape])
 })
