@@ -40,7 +40,7 @@ export function panelEnds({ layout }: RunModel, { panels }: Standing): readonly 
 }
 
 /** Which panel lies on the traffic side of a splice: as it was seen, or else as its sheet asks. */
-export function overAt(model: RunModel, standing: Standing, splice: LayoutSplice): 'upstream' | 'downstream' {
+function overAt(model: RunModel, standing: Standing, splice: LayoutSplice): 'upstream' | 'downstream' {
   const seen = standing.seen(`${splice.id}/lap`)
   if (seen?.kind === 'choice') return seen.choice === 'downstream-over' ? 'downstream' : 'upstream'
   const { lap } = endSheetOf(model, splice.unit) ?? model.system
