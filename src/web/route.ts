@@ -1,7 +1,17 @@
 import { useEffect, useState } from 'preact/hooks'
 import { hasServer } from './has-server.ts'
 
-export const panes = ['walk', 'findings', 'not-proven', 'readings', 'day', 'sign-off', 'record', 'layout'] as const
+export const panes = [
+  'walk',
+  'findings',
+  'not-proven',
+  'readings',
+  'day',
+  'sign-off',
+  'record',
+  'layout',
+  'scene',
+] as const
 export type Pane = (typeof panes)[number]
 
 /** What is shown of a sheet: what it states, the form that changes it, another beside it, its texts in another language. */

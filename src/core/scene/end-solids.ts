@@ -124,7 +124,7 @@ function plate(end: UnitEnd): Mesh {
   const isTurned = isWrong(end, 'bearing-plate')
   const [up, down] = isTurned ? [shown.downInches, shown.upInches] : [shown.upInches, shown.downInches]
   const at = frame(path, post.along, out)
-  return at(box([3.4, 4.6], [cableHeight - down, cableHeight + up], [postMiddle - 4, postMiddle + 4]))
+  return at(box([4.1, 5.1], [cableHeight - down, cableHeight + up], [postMiddle - 4, postMiddle + 4]))
 }
 
 /** A channel on the back of the rail, closed at the end away from its opening. */

@@ -17,8 +17,8 @@ const usualPlatform = inches(drawnSizes.beamDepth + drawnSizes.blockDepth + draw
 /** Of the ground beyond the platform. */
 const fall = { run: 3, over: feet(9) }
 /** How far ground goes on beyond the run. */
-const beyond = feet(40)
-const farBehind = feet(40)
+const beyond = feet(200)
+const far = feet(150)
 
 export function groundSolids(model: RunModel, standing: Standing, path: RailPath): readonly Solid[] {
   const { posts } = standing
@@ -52,9 +52,13 @@ export function groundSolids(model: RunModel, standing: Standing, path: RailPath
           vector(one.x, 0, one.away),
           vector(one.x, -drop, back),
           vector(one.x, -drop - foot, back + fall.over),
-          vector(one.x, -drop - foot, back + fall.over + farBehind),
+          vector(one.x, -drop - foot, back + fall.over + far),
         ]
       }),
+    },
+    {
+      ...{ ...sign, part: 'ground', material: 'ground' },
+      form: ribbon((one) => [vector(one.x, 0, edge - 2 * lane - far), vector(one.x, 0, edge - 2 * lane)]),
     },
     {
       ...{ ...sign, part: 'road', material: 'road' },

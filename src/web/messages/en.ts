@@ -223,6 +223,7 @@ export const en = {
       'sign-off': 'Sign-off',
       layout: 'Layout',
       record: 'Record',
+      scene: 'Scene',
     },
     withCount: (name: string, n: number) => `${name} (${n})`,
     placeLabel: (place: string, verdict: string, count: number, of: number) =>

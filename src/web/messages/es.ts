@@ -235,6 +235,7 @@ export const es: Messages = {
       'sign-off': 'Firma',
       layout: 'Disposición',
       record: 'Acta',
+      scene: 'Escena',
     },
     withCount: (name, n) => `${name} (${n})`,
     placeLabel: (place, verdict, count, of) => `${place}: ${verdict}, ${count} de ${of}`,

@@ -9,6 +9,8 @@ import { glossaryEn } from './glossary-en.ts'
 import { glossaryEs } from './glossary-es.ts'
 import { runFormEn } from './run-form-en.ts'
 import { runFormEs } from './run-form-es.ts'
+import { sceneEn } from './scene-en.ts'
+import { sceneEs } from './scene-es.ts'
 import { shelfEn } from './shelf-en.ts'
 import { shelfEs } from './shelf-es.ts'
 import { siteEn } from './site-en.ts'
@@ -22,6 +24,7 @@ test.each([
   ['files', filesEn, filesEs],
   ['the shelf', shelfEn, shelfEs],
   ['the glossary', glossaryEn, glossaryEs],
+  ['a scene', sceneEn, sceneEs],
 ])('both languages have the same words for %s, and none is left empty', (_, english, spanish) => {
   const keysOf = (value: unknown, path: string): string[] =>
     typeof value === 'object' && value !== null

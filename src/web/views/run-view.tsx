@@ -34,6 +34,7 @@ const dayPane = partOf(() => import('./day-pane.tsx'))
 const signOffPane = partOf(() => import('./sign-off-pane.tsx'))
 const recordPane = partOf(() => import('./record-pane.tsx'))
 const layoutPane = partOf(() => import('./layout-pane.tsx'))
+const scenePane = partOf(() => import('../scene/scene-pane.tsx'))
 
 type RunRoute = Extract<Route, { view: 'run' }>
 
@@ -204,6 +205,11 @@ function OpenRun({ source, route, ...first }: OpenProps) {
       {isBuilt && route.pane === 'layout' && (
         <LaterPart part={layoutPane} title={m.run.pane.layout}>
           {({ LayoutPane }) => <LayoutPane judged={judged} run={route.run} />}
+        </LaterPart>
+      )}
+      {isBuilt && route.pane === 'scene' && (
+        <LaterPart part={scenePane} title={m.run.pane.scene}>
+          {({ ScenePane }) => <ScenePane judged={judged} run={route.run} />}
         </LaterPart>
       )}
     </div>

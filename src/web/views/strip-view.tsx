@@ -24,7 +24,10 @@ interface Props {
   readonly nearMarks: readonly NearMark[]
 }
 
-/** A phone has none for it above what there is to do: there it is a line until it is asked for, but where it is the matter. */
+/**
+ * A phone has none for it above what there is to do: there it is a line until it is asked for, but where it is the matter.
+ * Beside a scene it is a line everywhere.
+ */
 const roomForStrip = '(min-width: 48rem) and (min-height: 30rem)'
 
 const placeOf = (requirement: string): string => requirement.split('/')[0]!
@@ -34,7 +37,7 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
   const judged = useAfterFrame(latest)
   const hasRoom = useMedia(roomForStrip)
   const [chosen, setShown] = useState<boolean | null>(null)
-  const isShown = chosen ?? (hasRoom || route.pane === 'layout')
+  const isShown = chosen ?? ((hasRoom && route.pane !== 'scene') || route.pane === 'layout')
   const frame = useRef<HTMLDivElement>(null)
   const svg = useMemo(() => {
     if (!isShown) return ''

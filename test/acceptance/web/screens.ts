@@ -29,6 +29,7 @@ export const screensOf = (run: string): readonly Screen[] => [
   { path: `/runs/${run}/sign-off`, first: '.sign-form input' },
   { path: `/runs/${run}/record`, first: 'form :is(select, input)' },
   { path: `/runs/${run}/layout` },
+  { path: `/runs/${run}/scene`, first: '.scene-steps .main' },
   { path: `/runs/${run}/edit`, first: 'summary' },
   { path: `/runs/${run}/walk/post-8/rail-height` },
   { path: `/runs/${run}/walk/post-1/bearing-plate` },
