@@ -6,8 +6,9 @@ import { whenShown } from '../parts/when-shown.ts'
 import { onChange, tellChange } from './changes.ts'
 import type { DeviceWorker } from './device-worker.ts'
 import { keepStorage } from './keep-storage.ts'
-import type { LocalSource, PageEnd } from './local-source.ts'
+import type { LocalSource } from './local-source.ts'
 import { d } from './messages.ts'
+import type { PageEnd } from './page-end.ts'
 import type { RunSource, Trouble } from './run-source.ts'
 
 interface Connection {

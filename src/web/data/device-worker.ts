@@ -2,9 +2,10 @@ import { expose, proxy } from 'comlink'
 import type { Language } from '../language.ts'
 import { openDeviceStore } from './device-store.ts'
 import { later } from './later.ts'
-import { localSource, type PageEnd } from './local-source.ts'
+import { localSource } from './local-source.ts'
 import { en } from './messages/en.ts'
 import { speakOfDevice } from './messages.ts'
+import type { PageEnd } from './page-end.ts'
 
 /** Keeps this device's store apart from the page, so that the page answers while it reads, judges, sends and fetches. */
 const deviceWorker = {

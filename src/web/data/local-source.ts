@@ -1,50 +1,33 @@
-import { err, ok, type Result } from '../../core/result.ts'
-import { dayLogOf, locateTicketOf } from '../../formats/entry/day-entries.ts'
+import { err, ok } from '../../core/result.ts'
 import { freeFindingKinds } from '../../formats/entry/free-findings.ts'
 import { bareRuns } from '../../formats/entry/run-versions.ts'
-import { schemaVersions, signOffOf } from '../../formats/entry/sign-off.ts'
+import { schemaVersions } from '../../formats/entry/sign-off.ts'
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import { summaryRule } from '../../operations/summary-rule.ts'
 import { hasServer } from '../has-server.ts'
-import { newId, nextId, now, randomBytes } from './device.ts'
-import type { DeviceStore, FreshEntry, PhotoFile, StoreTrouble } from './device-store.ts'
-import type { HeldRow, SummaryRow } from './device-tables.ts'
-import { freeablePhotos, freePhotos, sumOf } from './free-photos.ts'
+import { newId, now, randomBytes } from './device.ts'
+import type { DeviceStore, FreshEntry } from './device-store.ts'
+import type { SummaryRow } from './device-tables.ts'
+import { filesOfDevice } from './files-of-device.ts'
+import { freeablePhotos, sumOf } from './free-photos.ts'
 import { heldSummaries } from './held-summaries.ts'
 import { later } from './later.ts'
 import { clearLoosePieces } from './loose-pieces.ts'
 import type { DeviceEntry } from './merge-entries.ts'
-import { rivalsAmong } from './merge-entries.ts'
 import { d } from './messages.ts'
 import { ownProject } from './own-project.ts'
-import { hasRoomFor, roomHere } from './room.ts'
-import type {
-  Answer,
-  Change,
-  DeviceStatus,
-  Imported,
-  KeptEntry,
-  KeptRun,
-  NewSideBodies,
-  RunSource,
-  SideKind,
-  Trouble,
-} from './run-source.ts'
-import { fetchPacket, fetchPhoto, fetchRecord, fetchSheetList, hasPhoto } from './server-peer.ts'
-import { sha256Of } from './sha256.ts'
+import type { PageEnd } from './page-end.ts'
+import { roomHere } from './room.ts'
+import type { Answer, DeviceStatus, KeptRun, RunSource, Trouble } from './run-source.ts'
+import { fetchPacket, fetchPhoto, fetchRecord } from './server-peer.ts'
+import { sheetsOfDevice } from './sheets-of-device.ts'
 import { shownList } from './shown-list.ts'
-import { fromStore } from './store-trouble.ts'
+import { sideEntries } from './side-entries.ts'
+import { fromStore, orTrouble } from './store-trouble.ts'
 import { noSync, startSyncLoop } from './sync-loop.ts'
 
 const keptRuns = () => later(() => import('./kept-run.ts'))
 const drawnRuns = () => later(() => import('./drawn-run.ts'))
-
-/** What is asked of the page, which alone can tell all that show something and ask the browser for a promise. */
-export interface PageEnd {
-  changed(change: Change): void
-  /** Asks the browser to keep what is here, and says whether it promised. */
-  keepStorage(): Promise<boolean>
-}
 
 export interface LocalSource extends Omit<RunSource, 'onChange' | 'speak'> {
   /** The page is in front again: a good time to send and fetch. */
@@ -199,6 +182,10 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   }
 
   const source: LocalSource = {
+    ...sideEntries(store, page, { keep, photoElsewhere }),
+    ...filesOfDevice(store, page, { photoElsewhere, taken: () => void askToKeep().then(loop.soon) }),
+    ...sheetsOfDevice(store, page, { summaries: list.summaries, added: () => void askToKeep() }),
+
     async runs(wish, most) {
       const before = list.isHeld() ? null : await shown.before(wish, most)
       if (before !== null) {
@@ -314,52 +301,6 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     record: (id, page, author) => fromServer(id, () => fetchRecord(id, page, author)),
     packet: (id, wish, making) => fromServer(id, () => fetchPacket(id, wish, making)),
 
-    async entries(run, kind) {
-      const [entries, photos] = await Promise.all([
-        store.entries(kind, run),
-        kind === 'photo' ? store.unsentPhotos() : ok([]),
-      ])
-      if (!entries.ok) return fromStore(entries.error)
-      if (!photos.ok) return fromStore(photos.error)
-      return ok(asKept(entries.value, kind, new Set(photos.value.map(({ sha256 }) => sha256))))
-    },
-
-    async appendEntry(run, kind, body, author, supersedes) {
-      const kinds = await later(() => import('../../formats/entry/entry-kinds.ts'))
-      if (!kinds.ok) return kinds
-      kinds.value.entryBodies[kind].parse(body)
-      return keepOne(run, kind, body, author, supersedes)
-    },
-
-    async savePhoto(run, bytes, body, author) {
-      const kinds = await later(() => import('../../formats/entry/entry-kinds.ts'))
-      if (!kinds.ok) return kinds
-      kinds.value.entryBodies.photo.parse(body)
-      if (body.bytes !== bytes.byteLength)
-        throw new RangeError(`a photo of ${bytes.byteLength} bytes, said ${body.bytes}`)
-      const sha256 = await sha256Of(bytes)
-      if (body.sha256 !== sha256) throw new RangeError(`a photo with the sha256 ${sha256}, said ${body.sha256}`)
-      const noRoom: Trouble = { kind: 'no room', message: d.trouble.noRoomForPhoto, problems: [] }
-      if (!(await hasRoomFor(bytes.byteLength))) return err(noRoom)
-      const kept = await keepOne(run, 'photo', body, author, null, { sha256, type: body.type, content: bytes })
-      return !kept.ok && kept.error.kind === 'no room' ? err(noRoom) : kept
-    },
-
-    async photo(sha256) {
-      const here = await store.photo(sha256)
-      if (!here.ok) return fromStore(here.error)
-      if (here.value !== undefined) return ok(new Blob([here.value.content], { type: here.value.type }))
-      return photoElsewhere(sha256)
-    },
-
-    async freePhotos() {
-      const photos = await freeablePhotos(store, new Date())
-      if (!photos.ok) return photos
-      const freed = await freePhotos(store, photos.value, hasPhoto)
-      page.changed({ runs: [], isOwn: true })
-      return freed
-    },
-
     async status() {
       const now = await status()
       // It is asked for once the page shows what it was opened for.
@@ -375,119 +316,8 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
       await loop.soon()
       return status()
     },
-
-    async handOver(run) {
-      const [transfer, device] = await Promise.all([later(() => import('./device-transfer.ts')), store.device(newId())])
-      if (!transfer.ok) return transfer
-      return device.ok ? transfer.value.handOver(store, device.value, run, photoElsewhere) : fromStore(device.error)
-    },
-
-    async weighFile(file) {
-      const transfer = await later(() => import('./take-in-file.ts'))
-      return transfer.ok ? transfer.value.weighFile(store, file) : transfer
-    },
-
-    takeInFile: takeIn,
-
-    async heldFile(id) {
-      const [transfer, row] = await Promise.all([later(() => import('./held-files.ts')), heldRow(id)])
-      if (!transfer.ok) return transfer
-      return row.ok ? transfer.value.heldFile(store, row.value) : row
-    },
-
-    async takeInHeld(id) {
-      const [row, file] = [await heldRow(id), await source.heldFile(id)]
-      if (!row.ok) return row
-      if (!file.ok) return file
-      const taken = await takeIn(file.value)
-      // What still does not fit is held once, as it was.
-      return taken.ok && taken.value.left.length === 0 ? dropped(row.value, taken.value) : taken
-    },
-
-    async dropHeld(id) {
-      const row = await heldRow(id)
-      return row.ok ? dropped(row.value, undefined) : row
-    },
-
-    async ownSheets() {
-      const sheets = await later(() => import('./own-sheets.ts'))
-      return sheets.ok ? sheets.value.ownSheets(store) : sheets
-    },
-
-    async addSheet(file, sheet) {
-      const sheets = await later(() => import('./own-sheets.ts'))
-      if (!sheets.ok) return sheets
-      const added = await sheets.value.addSheet(store, file, sheet)
-      if (added.ok) page.changed({ runs: [], isOwn: true, isOfShelf: true })
-      if (added.ok) void askToKeep()
-      return added
-    },
-
-    async runsBySheet(id) {
-      const [model, entries, summaries] = await Promise.all([
-        later(() => import('./runs-by-sheet.ts')),
-        store.everything(),
-        list.summaries(),
-      ])
-      if (!model.ok) return model
-      if (!entries.ok) return fromStore(entries.error)
-      return summaries.ok ? ok(model.value.runsBySheet(id, entries.value, summaries.value.runs)) : summaries
-    },
-
-    async sheetList(wish) {
-      const made = await fetchSheetList(wish)
-      if (made.ok || made.error.kind !== 'unreachable') return made
-      return err({ ...made.error, message: d.trouble.madeByServer })
-    },
-
-    async dropSheet(id, version) {
-      const done = orTrouble(await store.dropSheet(id, version))
-      if (done.ok) page.changed({ runs: [], isOwn: true, isOfShelf: true })
-      return done
-    },
   }
   return source
-
-  async function takeIn(file: File): Answer<Imported> {
-    const transfer = await later(() => import('./take-in-file.ts'))
-    if (!transfer.ok) return transfer
-    const imported = await transfer.value.takeInFile(store, file)
-    const runs = await store.entries('run')
-    page.changed({ runs: runs.ok ? runs.value.map(({ run }) => run) : [], isOwn: false })
-    void askToKeep().then(loop.soon)
-    return imported
-  }
-
-  async function heldRow(id: string): Answer<HeldRow> {
-    const held = await store.held()
-    if (!held.ok) return fromStore(held.error)
-    const row = held.value.find((one) => one.id === id)
-    return row === undefined ? err({ kind: 'refused', message: d.trouble.notHeld, problems: [] }) : ok(row)
-  }
-
-  async function dropped<T>({ id, pieces }: HeldRow, then: T): Answer<T> {
-    const done = await store.dropHeld(id, pieces)
-    page.changed({ runs: [], isOwn: true })
-    return done.ok ? ok(then) : fromStore(done.error)
-  }
-
-  async function keepOne<K extends SideKind>(
-    run: string,
-    kind: K,
-    body: NewSideBodies[K],
-    author: string,
-    supersedes: string | null,
-    photo?: PhotoFile,
-  ): Answer<KeptEntry<K>> {
-    const seen = await store.entries(kind, run)
-    if (!seen.ok) return fromStore(seen.error)
-    const ids = seen.value.map(({ id }) => id)
-    const fresh = { id: nextId(run, ids), run, kind, author, capturedAt: now(), supersedes, body }
-    const kept = await keep([fresh], (entries) => store.add(entries, photo))
-    if (!kept.ok) return kept
-    const all = await source.entries(run, kind)
-    return all.ok ? ok(all.value.find(({ id }) => id === fresh.id)!) : all
-  }
 
   async function status(): Answer<DeviceStatus> {
     const [counts, lastSync, persisted, room, freeable, held] = await Promise.all([
@@ -516,40 +346,4 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
   }
 }
 
-const orTrouble = <T>(answer: Result<T, StoreTrouble>): Result<T, Trouble> =>
-  answer.ok ? answer : fromStore(answer.error)
-
 const noRun = (id: string): Trouble => ({ kind: 'refused', message: d.trouble.noSuchRun(id), problems: [] })
-
-/** The body of an entry of each kind, whichever version it was written in. */
-const bodiesNow: { readonly [K in SideKind]: (schemaVersion: number, body: unknown) => unknown } = {
-  photo: (_, body) => body,
-  'photo-strokes': (_, body) => body,
-  'sign-off': signOffOf,
-  'day-log': dayLogOf,
-  'locate-ticket': locateTicketOf,
-  archive: (_, body) => body,
-  'free-finding': (_, body) => body,
-  'free-finding-end': (_, body) => body,
-  assignment: (_, body) => body,
-}
-
-/**
- * Entries of one kind as the page shows them: which are superseded, and which were superseded twice.
- * @param unsent  hashes of photos whose bytes are here only: that one is described on the server is not to have it there
- */
-function asKept<K extends SideKind>(
-  entries: readonly DeviceEntry[],
-  kind: K,
-  unsent: ReadonlySet<string>,
-): readonly KeptEntry<K>[] {
-  const rivals = rivalsAmong(entries)
-  const superseded = new Set(entries.map(({ supersedes }) => supersedes))
-  return entries.map(({ id, run, author, device, capturedAt, supersedes, state, schemaVersion, body }) => ({
-    ...{ id, run, kind, author, device, capturedAt, supersedes },
-    rivals: (supersedes === null ? [] : (rivals.get(supersedes) ?? [])).filter((other) => other !== id),
-    isSuperseded: superseded.has(id),
-    state: state === 'sent' && !unsent.has((body as { readonly sha256?: string }).sha256 ?? '') ? 'sent' : 'here',
-    body: bodiesNow[kind](schemaVersion, body) as KeptEntry<K>['body'],
-  }))
-}

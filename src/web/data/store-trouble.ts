@@ -8,3 +8,6 @@ export function fromStore({ kind, reason }: StoreTrouble): Result<never, Trouble
   if (kind === 'no room') return err({ kind, message: d.trouble.noRoom, problems: [] })
   return err({ kind: 'fault', message: d.trouble.store(reason), problems: [] })
 }
+
+export const orTrouble = <T>(answer: Result<T, StoreTrouble>): Result<T, Trouble> =>
+  answer.ok ? answer : fromStore(answer.error)
