@@ -1,27 +1,24 @@
 import { useMemo, useRef, useState } from 'preact/hooks'
-import { instrumentsReading } from '../../core/measurement/instruments.ts'
 import { isOffset } from '../../core/measurement/offset-side.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import { seenVersion } from '../../core/record/version.ts'
-import { isLengthUnit, kindOf } from '../../core/units/quantity-kinds.ts'
-import { currentReadings } from '../../core/verdicts/judge-requirements.ts'
+import { isLengthUnit } from '../../core/units/quantity-kinds.ts'
 import type { NearMark } from '../../documents/day-report.ts'
-import { instrumentsOf } from '../../operations/instruments-of.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PunchItem } from '../../operations/punch-list.ts'
 import { sheetsInUse } from '../../operations/sheets-in-use.ts'
-import { type InstrumentUse, nextId, now, rememberedVisit, rememberVisit, type Visit } from '../data/device.ts'
+import { nextId, now } from '../data/device.ts'
 import type { KeptRun, RunSource } from '../data/run-source.ts'
 import { useKeptAwake } from '../fieldwork/keep-awake.ts'
 import { photosPart } from '../fieldwork/photos-part.ts'
-import { preferences, setPreferences } from '../fieldwork/preferences.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
-import { m, say } from '../messages.ts'
+import { m } from '../messages.ts'
 import { LaterPart } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { goTo, requirementPath, seenPath } from '../route.ts'
 import { AnewLinks } from './anew-links.tsx'
 import { AnswerFields } from './answer-fields.tsx'
+import { Asked } from './asked.tsx'
 import { BegunHere } from './begun.tsx'
 import { type Complaint, complaintOf, fieldOf } from './complaint.tsx'
 import { ComputedFrom } from './computed-from.tsx'
@@ -32,9 +29,8 @@ import { useFocusOnArrival } from './focus-on-arrival.ts'
 import { History } from './history.tsx'
 import { likeReading, reopened } from './like-places.ts'
 import { LiveVerdict, useVerdict } from './live-verdict.tsx'
-import { Correcting, Rechecking } from './purpose.tsx'
 import { QuietRow } from './quiet-row.tsx'
-import { answerWords, limitsWords, measurableWords, placeWords } from './reading-words.ts'
+import { answerWords, measurableWords, placeWords } from './reading-words.ts'
 import { RequirementFacts } from './requirement-facts.tsx'
 import { SaveBar } from './save-bar.tsx'
 import type { Saved } from './saved.ts'
@@ -42,7 +38,8 @@ import { stepByKey, stepsFrom } from './steps.ts'
 import { takingBack } from './undo.ts'
 import { useGoingOn } from './use-going-on.ts'
 import { useSaving } from './use-saving.ts'
-import { hasTouch, VisitFields } from './visit-fields.tsx'
+import { useVisit } from './use-visit.tsx'
+import { hasTouch } from './visit-fields.tsx'
 
 interface Props {
   readonly source: RunSource
@@ -84,15 +81,12 @@ export function EntryPanel(props: Props) {
   // What another value is computed from is a length.
   const limitsUnit = isDirect && requirement.look.kind === 'measure' ? requirement.look.limits.unit : 'in'
   const unit = isLengthUnit(limitsUnit) ? (units === 'us' ? 'in' : 'mm') : limitsUnit
-  const use: InstrumentUse = isDirect && requirement.figure === 'straightness' ? 'straightness' : kindOf(unit)
-  const instruments = useMemo(
-    () => instrumentsReading(instrumentsOf(judged.run), kindOf(unit)),
-    [judged.run, kindOf(unit)],
-  )
-  const [visit, setVisit] = useState<Visit>(rememberedVisit)
-  const instrument = instruments.find(({ id }) => id === visit.instruments[use]) ?? instruments[0]!
-  const [settings, setSettings] = useState(preferences)
   const [complaint, setComplaint] = useState<Complaint | null>(null)
+  const visit = useVisit({
+    ...{ judged, requirement, isDirect, isMeasured: kind === 'measure', unit, complaint },
+    changed: () => setComplaint(null),
+  })
+  const { by, instrument, settings } = visit
   const [isSaving, setSaving] = useState(false)
   const append = useSaving(source, kept.id, drafts, requirement.id)
   const panel = useRef<HTMLFormElement>(null)
@@ -101,7 +95,6 @@ export function EntryPanel(props: Props) {
   useFocusOnArrival(panel, draft.mode)
   useKeptAwake(settings.staysAwake)
 
-  const by = visit.by.trim()
   const isSided = isOffset(of)
   const answer = draftAnswer(draft, kind, unit, isSided)
   const failure = drafts.failed.find((one) => one.of === of)
@@ -135,7 +128,7 @@ export function EntryPanel(props: Props) {
         uncertainty: null,
         by,
         at: '',
-        where: visit.where.trim() === '' ? null : visit.where.trim(),
+        where: visit.where === '' ? null : visit.where,
         photos: photos.map(({ body }) => body.sha256),
         corrects: draft.corrects,
         rechecks: item?.id ?? null,
@@ -251,27 +244,6 @@ export function EntryPanel(props: Props) {
     ),
     [source, kept.id, of, requirement, photos, side.strokes, by, sideAgain, m],
   )
-  const visitPart = useMemo(
-    () => (
-      <VisitFields
-        visit={visit}
-        measuring={kind === 'measure' ? { with: instrument, instruments } : null}
-        use={use}
-        complaint={complaint}
-        change={(next) => {
-          setVisit(next)
-          rememberVisit(next)
-          setComplaint(null)
-        }}
-        settings={settings}
-        set={(changes) => {
-          setPreferences(changes)
-          setSettings(preferences())
-        }}
-      />
-    ),
-    [visit, instrument, instruments, use, complaint, settings, kind, m],
-  )
   const computedPart = useMemo(
     () => <ComputedFrom judged={judged} requirement={requirement} of={of} run={kept.id} />,
     [judged, requirement, of, kept.id, m],
@@ -290,7 +262,6 @@ export function EntryPanel(props: Props) {
       drop={drafts.drop}
     />
   )
-  const limits = requirement.look.kind === 'measure' ? limitsWords(requirement.look.limits, units) : null
   const { undoable, since } = saved
   const undo = (): void => {
     // Whoever pressed twice to save wants nothing undone.
@@ -311,31 +282,11 @@ export function EntryPanel(props: Props) {
       <div class="entry-body">
         <div class="entry-main">
           <div class="entry-screen">
-            {corrected !== null ? (
-              <Correcting
-                old={corrected}
-                requirement={requirement}
-                units={units}
-                takeBack={
-                  currentReadings(judged.readings).get(of)?.id === corrected.id ? () => void takeBack(corrected) : null
-                }
-                stop={() => put(emptyDraft)}
-              />
-            ) : (
-              item !== null && <Rechecking item={item} requirement={requirement} units={units} />
-            )}
-            <h2 id="must">{say(requirement.must, units)}</h2>
-            {limits !== null && !('limits' in requirement.must) && (
-              <p class="limits">
-                <span class="label">{m.entry.limits}</span> <b>{limits}</b>
-              </p>
-            )}
-            {nearMarks.map(({ markNumber, mark, ticket, apart }) => (
-              <p key={markNumber} class="warning">
-                {m.day.nearMark(mark, ticket, Math.abs(Math.round(apart)))}
-              </p>
-            ))}
-            {!isDirect && <p class="entry-of">{measurableWords(of, judged.model.layout)}</p>}
+            <Asked
+              {...{ judged, requirement, of, nearMarks, item, corrected }}
+              takeBack={(wrong) => void takeBack(wrong)}
+              stop={() => put(emptyDraft)}
+            />
             <AnswerFields
               requirement={requirement}
               kind={kind}
@@ -378,7 +329,7 @@ export function EntryPanel(props: Props) {
           </div>
           {!isEmpty(draft) && begunPart}
           {computedPart}
-          {visitPart}
+          {visit.fields}
           {kind !== 'record' && photoPart}
           <p>
             <a href={seenPath(kept.id, requirement.place.id)}>{m.seen.here}</a>
