@@ -558,7 +558,7 @@ export const es: Messages = {
     date: 'Fecha',
     print: 'Imprimir',
   },
-  key: { erase: 'Borrar el último carácter', sixteenths: '16avos', eighths: '8avos', minus: 'menos' },
+  key: { erase: 'Borrar el último carácter', sixteenths: '1/16', eighths: '8avos', minus: 'menos' },
   findings: {
     title: 'Hallazgos',
     none: 'Nada deja de cumplir.',

@@ -72,7 +72,7 @@ export function SeenForm({ source, judged, side, run, first, again, done }: Prop
         void save()
       }}
     >
-      <fieldset class="choices">
+      <fieldset class="choices choices-many">
         <legend>{m.seen.what}</legend>
         {seenKinds.map((kind) => (
           <label key={kind} class="choice">
@@ -88,7 +88,7 @@ export function SeenForm({ source, judged, side, run, first, again, done }: Prop
         ))}
       </fieldset>
       {isSeverityAsked && (
-        <fieldset class="choices">
+        <fieldset class="choices choices-many">
           <legend>{m.seen.howBad}</legend>
           {[...severities, null].map((one) => (
             <label key={one} class="choice">
