@@ -152,23 +152,45 @@ function useWhereItWas(frame: Frame, run: string, open: string | null, isWhole: 
     if (list === null || !isWhole) return
     const scroller = scrollerOf(list)
     if (open !== null) {
-      keepWalkPlace(run, { last: open })
-      if (scroller === list) bringIntoSight(rowOf(list, open), list)
+      keepWalkPlace(run, { last: open, lastAt: walkPlace(run).last === open ? walkPlace(run).lastAt : null })
+      if (scroller === list) bringIntoSight(rowOf(list, open), list, coveredOf(list))
       before.current = open
       return
     }
-    const { top, last } = walkPlace(run)
+    const { top, last, lastAt } = walkPlace(run)
     if (top > 0) scroller.scrollTop = top
     const row = last === null ? null : rowOf(list, last)
-    bringIntoSight(row, scroller)
+    // What lies above the row has the height that was taken for it until it was in sight: pixels from the top mislead.
+    const putBack = (): void => {
+      if (row !== null && lastAt !== null && lastAt < scroller.clientHeight)
+        scroller.scrollTop += topIn(row, scroller) - lastAt
+    }
+    putBack()
+    bringIntoSight(row, scroller, lastAt === null ? coveredOf(scroller) : 0)
+    const settling = requestAnimationFrame(putBack)
     if (before.current !== null) row?.focus({ preventScroll: true })
     before.current = null
-    const keep = (): void => keepWalkPlace(run, { top: scroller.scrollTop })
+    const keep = (): void => keepWalkPlace(run, { top: scroller.scrollTop, lastAt: null })
+    const pressed = ({ target }: Event): void => {
+      const link = target instanceof Element ? target.closest<HTMLElement>('[data-requirement]') : null
+      if (link !== null) keepWalkPlace(run, { last: link.dataset.requirement!, lastAt: topIn(link, scroller) })
+    }
     const source = scroller === list ? list : window
     source.addEventListener('scroll', keep, { passive: true })
-    return () => source.removeEventListener('scroll', keep)
+    list.addEventListener('click', pressed)
+    return () => {
+      cancelAnimationFrame(settling)
+      source.removeEventListener('scroll', keep)
+      list.removeEventListener('click', pressed)
+    }
   }, [frame, run, open, isWhole])
 }
+
+const topIn = (row: Element, scroller: Element): number =>
+  row.getBoundingClientRect().top - (scroller === document.documentElement ? 0 : scroller.getBoundingClientRect().top)
+
+/** What lies over the ends of the page: the bar with the next one. A list that scrolls by itself ends above it. */
+const coveredOf = (scroller: Element): number => (scroller === document.documentElement ? 96 : 16)
 
 const rowOf = (list: HTMLElement, requirement: string): HTMLElement | null =>
   list.querySelector(`[data-requirement="${CSS.escape(requirement)}"]`)
@@ -176,14 +198,12 @@ const rowOf = (list: HTMLElement, requirement: string): HTMLElement | null =>
 const scrollerOf = (list: HTMLElement): Element =>
   getComputedStyle(list).overflowY === 'auto' ? list : document.documentElement
 
-function bringIntoSight(target: HTMLElement | null, scroller: Element): void {
+function bringIntoSight(target: HTMLElement | null, scroller: Element, covered: number): void {
   if (target === null) return
   const { top, bottom, height } = target.getBoundingClientRect()
   if (height === 0) return
   const isPage = scroller === document.documentElement
   const box = isPage ? { top: 0, bottom: window.innerHeight } : scroller.getBoundingClientRect()
-  // What lies over the ends of the page: the bar with the next one. A list that scrolls by itself ends above it.
-  const covered = isPage ? 96 : 16
   if (top < box.top + covered || bottom > box.bottom - covered)
     scroller.scrollTop += top - box.top - (box.bottom - box.top) / 3
 }

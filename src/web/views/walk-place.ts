@@ -8,9 +8,14 @@ export interface WalkPlace extends WalkWish {
   readonly top: number
   /** Id of the requirement that was open last. */
   readonly last: string | null
+  /**
+   * How far below the top of what scrolls its row was when it was pressed, pixels; null when it was opened
+   * otherwise, or the list was scrolled since.
+   */
+  readonly lastAt: number | null
 }
 
-const atFirst: WalkPlace = { search: '', verdict: null, folds: new Map(), top: 0, last: null }
+const atFirst: WalkPlace = { search: '', verdict: null, folds: new Map(), top: 0, last: null, lastAt: null }
 
 /** As long as the page is open: somebody who comes back to a list finds it as it was left. */
 const places = new Map<string, WalkPlace>()

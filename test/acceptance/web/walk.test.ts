@@ -107,8 +107,7 @@ test(
     if (await back.isVisible()) await back.click()
     else await page.goBack()
     await expect(row).toBeFocused()
-    // A quarter of a row: nobody loses the place by that.
-    expect(Math.abs((await where()) - before)).toBeLessThan(12)
+    expect(Math.abs((await where()) - before)).toBeLessThan(3)
     // Another part of the run and back: unfolded as before, and in sight.
     await page.getByRole('link', { name: 'Layout' }).click()
     await page.getByRole('link', { name: 'Walk' }).click()
