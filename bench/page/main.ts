@@ -6,6 +6,7 @@ import { findBrowser } from '../../test/acceptance/web/find-browser.ts'
 import { openPage } from '../../test/acceptance/web/offline-device.ts'
 import { dropFolder, startServerProcess, temporaryFolder } from '../../test/acceptance/web/serve.ts'
 import { type BenchRow, figure, median, nineOfTen } from '../measure.ts'
+import { benchFirstVerdict } from './first-verdict.ts'
 import { benchLighthouse } from './lighthouse.ts'
 import { addLongRun, type LongRun } from './long-run.ts'
 import { benchDeviceList } from './run-list.ts'
@@ -36,6 +37,7 @@ export async function* benchPage(): AsyncGenerator<readonly BenchRow[]> {
     yield [await typing(browser, server.address, long, keyboard)]
     yield await walking(browser, server.address, long)
     yield [await wholeWalk(browser, server.address, longest)]
+    yield [await checking(browser, server.address)]
     yield await listing(browser, server.address)
     // One browser at a time: two share the processor.
     await browser.close()
@@ -45,6 +47,16 @@ export async function* benchPage(): AsyncGenerator<readonly BenchRow[]> {
     await server.stop()
     await dropFolder(folder)
   }
+}
+
+/** What stands, checked on a phone that has the page. */
+async function checking(browser: Browser, address: string): Promise<BenchRow> {
+  const context = await browser.newContext(phone)
+  const page = await context.newPage()
+  await openPage(page, address)
+  const row = await benchFirstVerdict(page, address)
+  await context.close()
+  return row
 }
 
 /** The list on a device that has many runs. */
