@@ -8,7 +8,7 @@ import type { DeviceWorker } from './device-worker.ts'
 import { keepStorage } from './keep-storage.ts'
 import type { LocalSource } from './local-source.ts'
 import { d } from './messages.ts'
-import type { PageEnd } from './page-end.ts'
+import type { PageEnd, StorePlace } from './page-end.ts'
 import type { RunSource, Trouble } from './run-source.ts'
 
 interface Connection {
@@ -22,11 +22,11 @@ interface Connection {
  * What this device keeps, through a worker of the page; where that cannot be fetched, the next call tries again.
  * @param isNeeded  whether what is shown first comes from it; else its status waits until that is shown
  */
-export function deviceSource(isNeeded: boolean): RunSource {
+export function deviceSource(isNeeded: boolean, place: StorePlace = 'runs'): RunSource {
   let leaving = new AbortController()
-  let connecting = isNeeded ? connect(leaving.signal) : null
+  let connecting = isNeeded ? connect(leaving.signal, place) : null
   const connected = async (): Promise<Connection | null> => {
-    connecting ??= connect(leaving.signal)
+    connecting ??= connect(leaving.signal, place)
     const connection = await connecting
     if (connection === null) connecting = null
     return connection
@@ -104,6 +104,9 @@ export function deviceSource(isNeeded: boolean): RunSource {
     runsBySheet: there('runsBySheet'),
     sheetList: there('sheetList'),
     dropSheet: there('dropSheet'),
+    drills: there('drills'),
+    keepDrill: kept('keepDrill'),
+    dropPractice: there('dropPractice'),
     speak: (language) => void connecting?.then((connection) => connection?.worker.speak(language)),
   }
 }
@@ -114,7 +117,7 @@ const page: PageEnd = { changed: tellChange, keepStorage }
  * Null when the worker's file cannot be fetched, or the page is left before.
  * @param leaving  aborted when the page is left
  */
-async function connect(leaving: AbortSignal): Promise<Connection | null> {
+async function connect(leaving: AbortSignal, place: StorePlace): Promise<Connection | null> {
   const thread = new Worker(new URL('./device-worker.ts', import.meta.url), { type: 'module', name: 'device' })
   const left = new Promise<null>((resolve) => {
     leaving.addEventListener('abort', () => {
@@ -126,7 +129,7 @@ async function connect(leaving: AbortSignal): Promise<Connection | null> {
     thread.addEventListener('error', () => resolve(null), { once: true })
   })
   const worker = wrap<DeviceWorker>(thread)
-  const source = await Promise.race([failed, left, worker.open(proxy(page), language())])
+  const source = await Promise.race([failed, left, worker.open(proxy(page), language(), place)])
   if (source === null) {
     thread.terminate()
     return null

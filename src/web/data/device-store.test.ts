@@ -269,3 +269,14 @@ describe('the store of a device', () => {
     expect(await must(store.photo(photo.sha256))).toBeDefined()
   })
 })
+
+test('lets go of everything at once, and another store of the device keeps all of its own', async () => {
+  const [practice, real] = [freshName(), freshName()].map((name) => openDeviceStore(() => openTables(name)))
+  for (const store of [practice!, real!]) {
+    await must(store.add([entry('run-1-a'), entry('run-1-b')]))
+    await must(store.set('drills', []))
+  }
+  await must(practice!.empty())
+  expect([await ids(practice!), await must(practice!.get('drills'))]).toEqual([[], undefined])
+  expect([await ids(real!), await must(real!.get('drills'))]).toEqual([['run-1-a', 'run-1-b'], []])
+})

@@ -110,6 +110,8 @@ export interface DeviceStore {
   counts(): Answered<DeviceCounts>
   get<N extends keyof Kept>(name: N): Answered<Kept[N] | undefined>
   set<N extends keyof Kept>(name: N, value: Kept[N]): Answered<void>
+  /** Lets go of everything that is kept here, all of it or nothing. */
+  empty(): Answered<void>
   /** The name of this device among those that write entries: `fresh` on first use, and that one ever after. */
   device(fresh: string): Answered<string>
   close(): void
@@ -308,9 +310,19 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
           return known ?? fresh
         }),
       ),
+    empty: () =>
+      using((db) =>
+        db.write(everyTable, async (tables) => {
+          for (const name of everyTable) for (const key of await tables[name].keys()) tables[name].delete(key)
+        }),
+      ),
     close: () => tables.close(),
   }
 }
+
+const everyTable = [
+  ...(['entries', 'photos', 'photoBytes', 'kept', 'begun', 'summaries', 'held', 'heldBytes', 'sheets'] as const),
+] satisfies readonly (keyof Tables)[]
 
 /** Entries looked at in one go. */
 const entriesAtOnce = 1000

@@ -1,6 +1,7 @@
 import type { SummarisedRun } from '../../operations/summarise-run.ts'
 import type { Begun, BegunSeen } from './begun.ts'
 import type { RunList } from './choose-runs.ts'
+import type { DrillRow } from './drill-row.ts'
 import type { Cursor, DeviceEntry } from './merge-entries.ts'
 
 /** What is known of a photo's bytes, apart from them, so that a change of state does not write them anew. */
@@ -28,6 +29,8 @@ export interface Kept {
   persisted: boolean
   /** The last entry, in the order of keeping, whose run's summary is known to be old. */
   summarisedUpTo: number
+  /** Drills that were begun in the store of practice, the first begun first. */
+  drills: readonly DrillRow[]
   /** The list as it was shown last, of the summaries made by that rule of entries up to that one. */
   listShown: { readonly upTo: number; readonly rule: number; readonly most: number; readonly list: RunList }
 }

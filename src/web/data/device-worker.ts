@@ -1,19 +1,21 @@
 import { expose, proxy } from 'comlink'
 import type { Language } from '../language.ts'
 import { openDeviceStore } from './device-store.ts'
+import { openTables } from './device-tables.ts'
 import { later } from './later.ts'
 import { localSource } from './local-source.ts'
 import { en } from './messages/en.ts'
 import { speakOfDevice } from './messages.ts'
-import type { PageEnd } from './page-end.ts'
+import type { PageEnd, StorePlace } from './page-end.ts'
 
 /** Keeps this device's store apart from the page, so that the page answers while it reads, judges, sends and fetches. */
 const deviceWorker = {
   speak,
   /** To be called once. */
-  async open(page: PageEnd, language: Language) {
+  async open(page: PageEnd, language: Language, place: StorePlace) {
     await speak(language)
-    return proxy(localSource(openDeviceStore(), page))
+    const store = place === 'practice' ? openDeviceStore(() => openTables('lapwise-practice')) : openDeviceStore()
+    return proxy(localSource(store, page, place))
   },
 }
 

@@ -8,6 +8,7 @@ import { hasServer } from '../has-server.ts'
 import { newId, now, randomBytes } from './device.ts'
 import type { DeviceStore, FreshEntry } from './device-store.ts'
 import type { SummaryRow } from './device-tables.ts'
+import { drillsOfDevice } from './drills-of-device.ts'
 import { filesOfDevice } from './files-of-device.ts'
 import { freeablePhotos, sumOf } from './free-photos.ts'
 import { heldSummaries } from './held-summaries.ts'
@@ -16,7 +17,7 @@ import { clearLoosePieces } from './loose-pieces.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
 import { ownProject } from './own-project.ts'
-import type { PageEnd } from './page-end.ts'
+import type { PageEnd, StorePlace } from './page-end.ts'
 import { roomHere } from './room.ts'
 import type { Answer, DeviceStatus, KeptRun, RunSource, Trouble } from './run-source.ts'
 import { fetchPacket, fetchPhoto, fetchRecord } from './server-peer.ts'
@@ -34,11 +35,15 @@ export interface LocalSource extends Omit<RunSource, 'onChange' | 'speak'> {
   cameToFront(): void
 }
 
-/** Runs and all that is recorded at them, as this device keeps them; it syncs with the server by itself. */
-export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
+/**
+ * Runs and all that is recorded at them, as this device keeps them; it syncs with the server by itself.
+ * @param place  whether the store is that of practice: then nothing of it is ever sent, and it can be emptied
+ */
+export function localSource(store: DeviceStore, page: PageEnd, place: StorePlace = 'runs'): LocalSource {
   // Whatever is shown first needs it; should it fail, what needs it asks again and says so.
   void keptRuns()
-  const loop = hasServer ? startSyncLoop(store, (runs) => page.changed({ runs, isOwn: false })) : noSync
+  const loop =
+    hasServer && place === 'runs' ? startSyncLoop(store, (runs) => page.changed({ runs, isOwn: false })) : noSync
 
   /** Once for each opening of the page: an answer may change, as when the page is installed. */
   let isAsked = false
@@ -185,6 +190,7 @@ export function localSource(store: DeviceStore, page: PageEnd): LocalSource {
     ...sideEntries(store, page, { keep, photoElsewhere }),
     ...filesOfDevice(store, page, { photoElsewhere, taken: () => void askToKeep().then(loop.soon) }),
     ...sheetsOfDevice(store, page, { summaries: list.summaries, added: () => void askToKeep() }),
+    ...drillsOfDevice(store, page, place, () => read.clear()),
 
     async runs(wish, most) {
       const before = list.isHeld() ? null : await shown.before(wish, most)

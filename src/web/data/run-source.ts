@@ -29,6 +29,7 @@ import type { Language } from '../language.ts'
 import type { Begun, BegunSeen } from './begun.ts'
 import type { RunList } from './choose-runs.ts'
 import type { HeldRow } from './device-tables.ts'
+import type { DrillRow } from './drill-row.ts'
 import type { ListWish } from './list-wish.ts'
 import type { OwnSheet } from './shelf-of.ts'
 
@@ -334,6 +335,13 @@ export interface RunSource {
   sheetList(wish: SheetListWish): Answer<Blob>
   /** Takes an edition off the shelf; a run that took it in keeps it. */
   dropSheet(id: string, version: string): Answer<void>
+
+  /** Drills that were begun here, the first begun first; none in the store of real runs. */
+  drills(): Answer<readonly DrillRow[]>
+  /** Keeps a drill, in the place of the one at the same run. */
+  keepDrill(drill: DrillRow): Answer<void>
+  /** Lets go of all that the store of practice holds; real runs are in another and stay. */
+  dropPractice(): Answer<void>
 
   /** Says its troubles in this language from then on. */
   speak(language: Language): void

@@ -21,7 +21,7 @@ export interface SyncLoop {
   trouble(): Trouble | null
 }
 
-/** Of a copy without a server: what is recorded is handed on as a file. */
+/** Of a copy without a server, where what is recorded is handed on as a file; and of practice, which is not handed on. */
 export const noSync: SyncLoop = {
   soon: async () => {},
   once: async () => {},
