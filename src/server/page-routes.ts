@@ -42,6 +42,8 @@ export const pageRoutes: FastifyPluginAsync<{ readonly folder: string }> = async
     '/gallery',
     '/shelf',
     '/shelf/*',
+    '/drills',
+    '/drills/*',
     '/runs/:run',
     '/runs/:run/*',
   ])

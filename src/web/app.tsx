@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks'
+import { practiceSource } from './data/practice-source.ts'
 import { RoadState } from './data/road-state.tsx'
 import type { RunSource } from './data/run-source.ts'
 import { StatusLine } from './data/status-line.tsx'
@@ -24,6 +25,8 @@ const layOutView = partOf(() => import('./run-form/lay-out-view.tsx'))
 const bringOverView = partOf(() => import('./transfer/bring-over-view.tsx'))
 const glossaryView = partOf(() => import('./glossary/glossary-view.tsx'))
 const shelfView = partOf(() => import('./shelf/shelf-view.tsx'))
+const practiceView = partOf(() => import('./drills/practice-view.tsx'))
+const practiceBar = partOf(() => import('./drills/practice-bar.tsx'))
 const checkView = partOf(() => import('./check/check-view.tsx'))
 
 /** Fetches what the address shows while the page is still being made ready for it. */
@@ -31,6 +34,7 @@ export function fetchAhead(): void {
   const route = routeHere()
   const { view } = route
   if (view === 'run') void runView.fetch()
+  if (view === 'drills') void practiceView.fetch()
   if (view === 'run' && route.open !== null) void entryPart.fetch()
   if (view === 'need') void siteView.fetch()
   if (view === 'check') void checkView.fetch()
@@ -42,7 +46,9 @@ export function fetchAhead(): void {
 export function App({ source }: { readonly source: RunSource }) {
   const route = useRoute()
   const [language, chooseLanguage] = useLanguage()
-  useEffect(() => source.speak(language), [source, language])
+  const isPractice = route.view === 'drills' || route.view === 'debrief' || (route.view === 'run' && route.isPractice)
+  const shown = isPractice ? practiceSource() : source
+  useEffect(() => shown.speak(language), [shown, language])
   const isRecord = route.view === 'run' && (route.pane === 'record' || route.pane === 'sign-off')
   const isOpen = route.view === 'run' && route.open !== null
   return (
@@ -56,10 +62,15 @@ export function App({ source }: { readonly source: RunSource }) {
             {m.page.name}
           </a>
           <span class="page-motto">{m.page.motto}</span>
-          <RoadState source={source} />
+          {!isPractice && <RoadState source={source} />}
           <PreferencesBar language={language} choose={chooseLanguage} />
         </header>
-        {isOpen && <InstallFirst />}
+        {isPractice && (
+          <LaterPart part={practiceBar} title={m.trouble.site}>
+            {({ PracticeBar }) => <PracticeBar run={'run' in route ? route.run : null} />}
+          </LaterPart>
+        )}
+        {isOpen && !isPractice && <InstallFirst />}
         <main id="content" tabIndex={-1}>
           <BrokenPage key={'run' in route ? route.run : route.view}>
             {route.view === 'runs' && (
@@ -104,6 +115,11 @@ export function App({ source }: { readonly source: RunSource }) {
                 {({ GlossaryView }) => <GlossaryView word={route.word} />}
               </LaterPart>
             )}
+            {(route.view === 'drills' || route.view === 'debrief') && (
+              <LaterPart part={practiceView} title={m.trouble.site}>
+                {({ PracticeView }) => <PracticeView source={shown} route={route} />}
+              </LaterPart>
+            )}
             {route.view === 'gallery' && (
               <LaterPart part={galleryView} title={m.gallery.title}>
                 {({ GalleryView }) => <GalleryView source={source} />}
@@ -111,7 +127,7 @@ export function App({ source }: { readonly source: RunSource }) {
             )}
             {route.view === 'run' && (
               <LaterPart part={runView} title={m.trouble.run}>
-                {({ RunView }) => <RunView key={route.run} source={source} route={route} />}
+                {({ RunView }) => <RunView key={route.run} source={shown} route={route} />}
               </LaterPart>
             )}
             {route.view === 'nothing' && (
@@ -128,7 +144,7 @@ export function App({ source }: { readonly source: RunSource }) {
         </main>
         <Foot key={route.view} isFull={isRecord} />
       </div>
-      <StatusLine source={source} />
+      {!isPractice && <StatusLine source={source} />}
     </>
   )
 }

@@ -1,11 +1,20 @@
 import { describe, expect, test } from 'vitest'
-import { bringOverPath, panePath, parseRoute, requirementPath, runsPath } from './route.ts'
+import {
+  bringOverPath,
+  debriefPath,
+  drillsPath,
+  panePath,
+  parseRoute,
+  practicePath,
+  requirementPath,
+  runsPath,
+} from './route.ts'
 
 describe('parseRoute', () => {
   test('reads what the paths say', () => {
     expect(parseRoute(runsPath, '')).toEqual({ view: 'runs' })
     expect(parseRoute(bringOverPath, '')).toEqual({ view: 'bring-over' })
-    const run = { view: 'run', run: 'a b', open: null, reading: null, seenAt: null }
+    const run = { view: 'run', run: 'a b', open: null, reading: null, seenAt: null, isPractice: false }
     expect(parseRoute(panePath('a b', 'walk'), '')).toEqual({ ...run, pane: 'walk' })
     expect(parseRoute(panePath('a b', 'not-proven'), '')).toEqual({ ...run, pane: 'not-proven' })
   })
@@ -20,7 +29,17 @@ describe('parseRoute', () => {
       open: 'post-1/flare-offset',
       reading: 'post-3/lateral-offset',
       seenAt: null,
+      isPractice: false,
     })
+  })
+
+  test('keeps practice behind an address of its own, without what is signed or handed on', () => {
+    const run = { view: 'run', run: 'r', open: null, reading: null, seenAt: null, isPractice: true }
+    expect(parseRoute(practicePath('r'), '')).toEqual({ ...run, pane: 'walk' })
+    expect(parseRoute(`${practicePath('r')}/findings`, '')).toEqual({ ...run, pane: 'findings' })
+    expect(parseRoute(`${practicePath('r')}/record`, '')).toEqual({ view: 'nothing' })
+    expect(parseRoute(debriefPath('r'), '')).toEqual({ view: 'debrief', run: 'r' })
+    expect(parseRoute(drillsPath, '')).toEqual({ view: 'drills', part: 'drills' })
   })
 
   test('knows an address that shows nothing', () => {

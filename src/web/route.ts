@@ -18,6 +18,13 @@ export type Pane = (typeof panes)[number]
 const shelfParts = ['statements', 'edit', 'compare', 'texts'] as const
 export type ShelfPart = (typeof shelfParts)[number]
 
+/** Parts of practice that are about no single drill. */
+const drillsParts = ['drills', 'lesson', 'class'] as const
+export type DrillsPart = (typeof drillsParts)[number]
+
+/** What is shown of a practice run: nothing that is signed, sent or handed on. */
+export const practicePanes: readonly Pane[] = ['walk', 'findings', 'not-proven', 'readings']
+
 export type Route =
   | { readonly view: 'runs' }
   | {
@@ -30,7 +37,13 @@ export type Route =
       readonly reading: string | null
       /** Id of the place at which something was seen that is to be noted. */
       readonly seenAt: string | null
+      /** Whether it is a run to practise on, which is kept in the store of practice. */
+      readonly isPractice: boolean
     }
+  /** Practice: the drills of this device, or another part of it. */
+  | { readonly view: 'drills'; readonly part: DrillsPart }
+  /** The end of a drill, and what was hidden in it. */
+  | { readonly view: 'debrief'; readonly run: string }
   /** From what stands in front of somebody to a run. */
   | { readonly view: 'check' }
   /** A run that is laid out from nothing. */
@@ -89,6 +102,7 @@ export function parseRoute(path: string, search: string): Route {
     (one) => words.length === 1 && words[0] === one,
   )
   if (single !== undefined) return { view: single }
+  if (words[0] === 'drills') return practiceRoute(words.slice(1), search)
   const [place, run, pane = 'walk', ...rest] = words.map((word) => decodeURIComponent(word))
   const asked = new URLSearchParams(search)
   if (words.length === 1 && place === 'glossary') return { view: 'glossary', word: asked.get('word') }
@@ -103,7 +117,19 @@ export function parseRoute(path: string, search: string): Route {
   const known = panes.find((one) => one === pane)
   if (place !== 'runs' || run === undefined || known === undefined) return { view: 'nothing' }
   const open = known === 'walk' && rest.length > 0 ? rest.join('/') : null
-  return { view: 'run', run, pane: known, open, reading: asked.get('reading'), seenAt: asked.get('seen') }
+  const asks = { reading: asked.get('reading'), seenAt: asked.get('seen') }
+  return { view: 'run', run, pane: known, open, ...asks, isPractice: false }
+}
+
+/** Addresses of practice runs are those of runs, behind the one of practice. */
+function practiceRoute(words: readonly string[], search: string): Route {
+  const part = drillsParts.find((one) => one === (words[0] ?? 'drills'))
+  if (words.length <= 1 && part !== undefined) return { view: 'drills', part }
+  if (words.length === 3 && words[0] === 'runs' && words[2] === 'debrief')
+    return { view: 'debrief', run: decodeURIComponent(words[1]!) }
+  const route = parseRoute(words.join('/'), search)
+  if (route.view === 'run' && practicePanes.includes(route.pane)) return { ...route, isPractice: true }
+  return { view: 'nothing' }
 }
 
 /** Where a view is, from whichever view a link leads there. */
@@ -119,8 +145,22 @@ export const wordPath = (word: string): string => `${glossaryPath}?word=${word}`
 export const bringOverPath = viewAt('/bring-over')
 /** Of the page of last resort, which is loaded by itself: its links name a target. */
 export const rescuePath = hasServer ? '/rescue' : 'rescue.html'
+export const drillsPath = viewAt('/drills')
+export const drillsPartPath = (part: DrillsPart): string => (part === 'drills' ? drillsPath : `${drillsPath}/${part}`)
+/** Where a practice run is walked. */
+export const practicePath = (run: string): string => `${drillsPath}/runs/${encodeURIComponent(run)}`
+export const debriefPath = (run: string): string => `${practicePath(run)}/debrief`
+
+/** Whether the page shows a practice run: then its links to runs lead to such ones. */
+export const isPracticePage = (): boolean =>
+  globalThis.location !== undefined && addressHere().path.startsWith('/drills/runs/')
+
+/** Where the runs are listed that the page is about. */
+export const listPath = (): string => (isPracticePage() ? drillsPath : runsPath)
+
 /** Of one run, before what is shown of it. */
-const runPath = (run: string): string => viewAt(`/runs/${encodeURIComponent(run)}`)
+const runPath = (run: string): string =>
+  isPracticePage() ? practicePath(run) : viewAt(`/runs/${encodeURIComponent(run)}`)
 
 export const panePath = (run: string, pane: Pane): string => `${runPath(run)}${pane === 'walk' ? '' : `/${pane}`}`
 

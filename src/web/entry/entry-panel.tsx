@@ -13,9 +13,9 @@ import { useKeptAwake } from '../fieldwork/keep-awake.ts'
 import { photosPart } from '../fieldwork/photos-part.ts'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { m } from '../messages.ts'
-import { LaterPart } from '../parts/later-part.tsx'
+import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { goTo, requirementPath, seenPath } from '../route.ts'
+import { goTo, isPracticePage, requirementPath, seenPath } from '../route.ts'
 import { AnewLinks } from './anew-links.tsx'
 import { AnswerFields } from './answer-fields.tsx'
 import { Asked } from './asked.tsx'
@@ -40,6 +40,8 @@ import { useGoingOn } from './use-going-on.ts'
 import { useSaving } from './use-saving.ts'
 import { useVisit } from './use-visit.tsx'
 import { hasTouch } from './visit-fields.tsx'
+
+const sight = partOf(() => import('../drills/sight.tsx'))
 
 interface Props {
   readonly source: RunSource
@@ -287,6 +289,11 @@ export function EntryPanel(props: Props) {
               takeBack={(wrong) => void takeBack(wrong)}
               stop={() => put(emptyDraft)}
             />
+            {isPracticePage() && (
+              <LaterPart part={sight} title={m.trouble.site}>
+                {({ Sight }) => <Sight {...{ source, run: kept.id, judged, requirement, of, sheet, instrument }} />}
+              </LaterPart>
+            )}
             <AnswerFields
               requirement={requirement}
               kind={kind}
@@ -334,7 +341,7 @@ export function EntryPanel(props: Props) {
           <p>
             <a href={seenPath(kept.id, requirement.place.id)}>{m.seen.here}</a>
           </p>
-          <AnewLinks run={kept.run} id={kept.id} place={requirement.place} />
+          {!isPracticePage() && <AnewLinks run={kept.run} id={kept.id} place={requirement.place} />}
         </div>
         <div class="entry-facts" id="facts">
           {facts}

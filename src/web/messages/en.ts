@@ -78,6 +78,7 @@ export const en = {
     known: 'Got it',
     glossary: 'Words of the trade',
     shelf: 'Hardware sheets',
+    practice: 'Practise: find the hidden fault',
   },
   check: {
     title: 'Check what stands',

@@ -80,6 +80,7 @@ export const es: Messages = {
     known: 'Ya lo sé',
     glossary: 'Palabras del oficio',
     shelf: 'Fichas de herrajes',
+    practice: 'Practicar: encuentre la falla oculta',
   },
   check: {
     title: 'Revisar lo que hay',

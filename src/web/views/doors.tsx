@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import { m } from '../messages.ts'
-import { checkPath, glossaryPath, layOutPath, needPath, shelfPath } from '../route.ts'
+import { checkPath, drillsPath, glossaryPath, layOutPath, needPath, shelfPath } from '../route.ts'
 
 /** Where somebody begins, by what they have before them. */
 export const Doors = () => (
@@ -23,6 +23,7 @@ export const Doors = () => (
     </Door>
     <p class="door-more">
       <a href={shelfPath}>{m.doors.shelf}</a>
+      <a href={drillsPath}>{m.doors.practice}</a>
       <a href={glossaryPath}>{m.doors.glossary}</a>
     </p>
   </nav>

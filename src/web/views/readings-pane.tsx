@@ -6,10 +6,13 @@ import { reopened } from '../entry/like-places.ts'
 import { dayWords, measurableWords, momentWords, readWords } from '../entry/reading-words.ts'
 import { asWritten, m, say } from '../messages.ts'
 import { Fold } from '../parts/fold.tsx'
+import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { goTo, requirementPath } from '../route.ts'
 import { type Visit, type VisitRow, visitsOf } from './visits.ts'
 import { foundBy } from './walk-groups.ts'
+
+const agreement = partOf(() => import('../drills/agreement-view.tsx'))
 
 interface Props {
   readonly judged: JudgedRun
@@ -64,6 +67,11 @@ export function ReadingsPane({ judged, run, drafts }: Props) {
           </Fold>
         )
       })}
+      {visits.length > 1 && (
+        <LaterPart part={agreement} title={m.run.pane.readings}>
+          {({ AgreementView }) => <AgreementView judged={judged} />}
+        </LaterPart>
+      )}
     </section>
   )
 }

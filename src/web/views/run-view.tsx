@@ -20,7 +20,7 @@ import { ProgressBar } from '../parts/progress-bar.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
-import { type Pane, panePath, panes, type Route, runsPath } from '../route.ts'
+import { listPath, type Pane, panePath, panes, practicePanes, type Route } from '../route.ts'
 import { AskedEarlierFold } from './asked-earlier.tsx'
 import { ShelfNote } from './shelf-note.tsx'
 import { StripView } from './strip-view.tsx'
@@ -33,6 +33,7 @@ const readingsPane = partOf(() => import('./readings-pane.tsx'))
 const dayPane = partOf(() => import('./day-pane.tsx'))
 const signOffPane = partOf(() => import('./sign-off-pane.tsx'))
 const recordPane = partOf(() => import('./record-pane.tsx'))
+const practiseOn = partOf(() => import('../drills/practise-on.tsx'))
 const layoutPane = partOf(() => import('./layout-pane.tsx'))
 const scenePane = partOf(() => import('../scene/scene-pane.tsx'))
 
@@ -60,7 +61,7 @@ export function RunView({ source, route }: Props) {
           <h1>{m.trouble.run}</h1>
           <TroubleNote title={m.trouble.run} trouble={loaded.trouble} again={again} />
           <p>
-            <a href={runsPath}>{m.run.back}</a>
+            <a href={listPath()}>{m.run.back}</a>
           </p>
         </section>
       )
@@ -203,6 +204,11 @@ function OpenRun({ source, route, ...first }: OpenProps) {
       )}
       {isBuilt && (route.pane === 'record' || route.pane === 'layout') && <ShelfNote judged={judged} />}
       {isBuilt && route.pane === 'layout' && (
+        <LaterPart part={practiseOn} title={m.trouble.site}>
+          {({ PractiseOn }) => <PractiseOn run={judged.run} />}
+        </LaterPart>
+      )}
+      {isBuilt && route.pane === 'layout' && (
         <LaterPart part={layoutPane} title={m.run.pane.layout}>
           {({ LayoutPane }) => <LayoutPane judged={judged} run={route.run} />}
         </LaterPart>
@@ -231,7 +237,7 @@ function TitleBlock({ judged }: { readonly judged: JudgedRun }) {
   return (
     <section class="road title-block">
       <div class="title-name">
-        <a class="back" href={runsPath}>
+        <a class="back" href={listPath()}>
           <span>{m.run.back}</span>
         </a>
         <h1>{asWritten(name)}</h1>
@@ -290,7 +296,7 @@ function PaneLinks({ judged, standing, route }: LinksProps) {
   }, [route.pane, m])
   return (
     <nav ref={row} class="panes" aria-label={m.run.panes}>
-      {panes.map((pane) => (
+      {(route.isPractice ? practicePanes : panes).map((pane) => (
         <a key={pane} href={panePath(route.run, pane)} aria-current={pane === route.pane ? 'page' : undefined}>
           {words(pane)}
         </a>
