@@ -141,6 +141,17 @@ describe('a run as it was asked for', () => {
       expect(extent(one, partsOf(one, 'panel', id)[0]!, 'y')[1]).toBeCloseTo(27.75, 6)
   })
 
+  it('says what of it is not known: a flare without an offset, posts that were only counted', () => {
+    const end = shippedEnd('flared-terminal-27-3-4')
+    if (end.flare === 'none') throw new Error('a flared terminal has a flare')
+    const { flare } = end
+    const unstated = { ...end, flare: { ...flare, offset: { ...flare.offset, nominal: 'notStated' } } } as const
+    const vague = { ...lowModel, first: { kind: 'unit', sheet: unstated, atInches: null } } as const
+    const counted = { ...lowModel, layout: { ...lowModel.layout, asCounted: 'posts only counted' } } as const
+    const of = (one: RunModel) => buildScene(one, standingAsAsked(one), -1).unknown
+    expect([of(lowModel), of(vague), of(counted)]).toEqual([[], ['flare'], ['places of posts']])
+  })
+
   it('gives every place of the layout, in the order of the rail', () => {
     const { posts, spaces, splices, panels } = model.layout
     expect(scene.places).toHaveLength(posts.length + spaces.length + splices.length + panels.length + 2)

@@ -1,4 +1,5 @@
 import type { RunModel } from '../requirements/run-model.ts'
+import { railLine } from '../staking/rail-line.ts'
 import { inches } from '../units/quantity.ts'
 import { drawnSizes } from './drawn-sizes.ts'
 import { endSolids } from './end-solids.ts'
@@ -29,9 +30,21 @@ export function buildScene(model: RunModel, standing: Standing, outward: 1 | -1)
     ...boltedSplices(model, standing, path, named),
     ...endSolids(model, standing, path),
   ]
-  const scene: Scene = { shapes, solids, places: placesOf(model, standing, path), outward: 1 }
+  const scene: Scene = {
+    shapes,
+    solids,
+    places: placesOf(model, standing, path),
+    unknown: unknownOf(model),
+    outward: 1,
+  }
   return outward === 1 ? scene : onTheLeft(scene)
 }
+
+/** A flare whose sheet states no offset is drawn straight, posts that were only counted at their spacing. */
+const unknownOf = (model: RunModel): Scene['unknown'] => [
+  ...(railLine(model).ok ? [] : (['flare'] as const)),
+  ...(model.layout.asCounted === 'posts only counted' ? (['places of posts'] as const) : []),
+]
 
 /** Eight bolts in every splice, one less where they were seen to be wanting under the rule that the shipped sheets have. */
 function boltedSplices(
@@ -90,7 +103,7 @@ function placesOf(model: RunModel, standing: Standing, path: RailPath): readonly
 }
 
 /** The same run on the other side of its road. */
-function onTheLeft({ shapes, solids, places }: Scene): Scene {
+function onTheLeft({ shapes, solids, places, unknown }: Scene): Scene {
   const over = <T extends { readonly at: ScenePlace['at']; readonly turn: number }>(one: T): T => ({
     ...one,
     at: vector(one.at.x, one.at.y, -one.at.z),
@@ -100,6 +113,7 @@ function onTheLeft({ shapes, solids, places }: Scene): Scene {
     shapes: new Map([...shapes].map(([name, mesh]) => [name, mirrored(mesh)])),
     solids: solids.map((solid) => ({ ...solid, form: isMesh(solid.form) ? mirrored(solid.form) : over(solid.form) })),
     places: places.map(over),
+    unknown,
     outward: -1,
   }
 }

@@ -90,6 +90,8 @@ export interface Scene {
   readonly solids: readonly Solid[]
   /** In the order in which they are walked. */
   readonly places: readonly ScenePlace[]
+  /** What of it is not known, and drawn all the same. */
+  readonly unknown: readonly ('flare' | 'places of posts')[]
   /** Away from the road: 1 to the right looking downstream, -1 to the left. */
   readonly outward: 1 | -1
 }

@@ -13,6 +13,10 @@ export const sceneEn = {
   exaggerated: (factor: number) =>
     `Heights and offsets stand ${factor} times as far from what was asked as they were read.`,
   truly: 'As read, in true size; what nobody read stands as it was asked for.',
+  unknown: {
+    flare: 'The sheet of an end states no offset for its flare: the rail is drawn straight there.',
+    'places of posts': 'The posts were only counted: they are drawn at their spacing, where each stands is not known.',
+  },
   signs: 'A shape that no sheet states is drawn plainly, as a sign; road and ground are signs too.',
   measure: 'Measure',
   tools: { tape: 'Tape', level: 'Level', 'string line': 'String line' },

@@ -10,23 +10,27 @@ export const sceneEs: SceneWords = {
   from: 'Visto desde',
   fromRoad: 'La vía',
   behind: 'Detrás',
-  size: 'Alturas y desplazamientos',
+  size: 'Alturas y distancias laterales',
   times: (factor) => (factor === 1 ? 'Reales' : `× ${factor}`),
   exaggerated: (factor) =>
-    `Las alturas y los desplazamientos están ${factor} veces más lejos de lo pedido que lo leído.`,
+    `Las alturas y las distancias laterales están ${factor} veces más lejos de lo pedido que lo leído.`,
   truly: 'Como se leyó, en tamaño real; lo que nadie leyó está como se pidió.',
+  unknown: {
+    flare: 'La ficha de un extremo no indica la distancia lateral de su abocinado: la baranda se dibuja recta allí.',
+    'places of posts': 'Los postes solo se contaron: se dibujan a su separación; no se sabe dónde está cada uno.',
+  },
   signs: 'Una forma que ninguna ficha indica se dibuja sencilla, como signo; la vía y el terreno también son signos.',
   measure: 'Medir',
-  tools: { tape: 'Cinta', level: 'Nivel', 'string line': 'Cordel' },
+  tools: { tape: 'Cinta', level: 'Nivel', 'string line': 'Hilo' },
   touch: {
     tape: (left) => (left === 2 ? 'Toque dos puntos.' : 'Toque el segundo punto.'),
     level: () => 'Toque un punto: se lee su altura sobre la rasante terminada.',
     'string line': (left) =>
       left === 3
-        ? 'Toque los dos extremos del cordel y después un tercer punto.'
+        ? 'Toque los dos extremos del hilo y después un tercer punto.'
         : left === 2
-          ? 'Toque el otro extremo del cordel.'
-          : 'Toque el punto cuyo desplazamiento se busca.',
+          ? 'Toque el otro extremo del hilo.'
+          : 'Toque el punto cuya distancia lateral se busca.',
   },
   measured: (length, doubt) => `${length} ± ${doubt}`,
   save: 'Guardar como archivo glTF',

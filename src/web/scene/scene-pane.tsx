@@ -8,6 +8,7 @@ import { runScene } from '../../operations/run-scene.ts'
 import { placeWords } from '../entry/reading-words.ts'
 import { asWritten } from '../messages.ts'
 import { download } from '../parts/download.ts'
+import { useFrameByFrame } from '../parts/use-after-frame.ts'
 import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { requirementPath } from '../route.ts'
 import { MeasureField } from './measure-field.tsx'
@@ -115,6 +116,11 @@ export function ScenePane({ judged, run }: { readonly judged: JudgedRun; readonl
         <p class="hint" role="status">
           {factor === 1 ? said.truly : said.exaggerated(factor)}
         </p>
+        {scene.unknown.map((one) => (
+          <p key={one} class="scene-none">
+            {said.unknown[one]}
+          </p>
+        ))}
         <p>
           <button
             type="button"
@@ -164,9 +170,14 @@ interface ListProps {
   readonly choose: (place: string) => void
 }
 
+/** Places drawn in the first frame, and the most in a later one. */
+const drawnAtFirst = 30
+const drawnAtOnce = 240
+
 /** The same places for who cannot use a scene, or would rather read. */
 function PlaceList({ judged, places, place, choose }: ListProps) {
   const list = useRef<HTMLOListElement>(null)
+  const drawn = useFrameByFrame(places.length, drawnAtFirst, drawnAtOnce)
   useEffect(() => {
     const [box, current] = [list.current, list.current?.querySelector<HTMLElement>('[aria-current]')]
     // The list alone scrolls, not the page.
@@ -174,7 +185,7 @@ function PlaceList({ judged, places, place, choose }: ListProps) {
   }, [place])
   return (
     <ol ref={list} class="scene-places" aria-label={words().places}>
-      {places.map((one) => (
+      {places.slice(0, drawn).map((one) => (
         <li key={one.id}>
           <button
             type="button"
