@@ -7,7 +7,13 @@ import { useStatus } from './use-status.ts'
 /** On the road of each page, what is on this device only; where all is, that is said once, below. */
 export function RoadState({ source }: { readonly source: RunSource }) {
   const [status] = useStatus(source)
-  if (!hasServer || status === null || (status.unsent === 0 && status.unsentPhotos === 0)) return null
+  return hasServer && status !== null ? <OnlyHere status={status} /> : null
+}
+
+type Unsent = Pick<DeviceStatus, 'unsent' | 'unsentPhotos' | 'unsentSince'>
+
+export function OnlyHere({ status }: { readonly status: Unsent }) {
+  if (status.unsent === 0 && status.unsentPhotos === 0) return null
   return (
     <span class="road-state">
       {status.unsent > 0 && <b>{d.status.onlyHere(status.unsent, sinceWords(status))}</b>}

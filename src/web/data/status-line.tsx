@@ -35,7 +35,7 @@ export function StatusLine({ source }: { readonly source: RunSource }) {
           {troubleWords(trouble.message)}
         </p>
       )}
-      {status !== null && (hasServer ? <Facts {...{ source, status }} /> : <KeptHere {...{ source, status }} />)}
+      {status !== null && (hasServer ? <DeviceFacts {...{ source, status }} /> : <KeptHere {...{ source, status }} />)}
     </aside>
   )
 }
@@ -50,7 +50,8 @@ interface FactsProps {
   readonly status: DeviceStatus
 }
 
-function Facts({ source, status }: FactsProps) {
+/** What of this device's entries the server has, and what is to be done about the others. */
+export function DeviceFacts({ source, status }: FactsProps) {
   const { unsent, unsentPhotos, refused, lastSync } = status
   const isAllSent = unsent === 0 && unsentPhotos === 0
   return (

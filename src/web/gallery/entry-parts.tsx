@@ -1,9 +1,12 @@
+import type { EndSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { Place } from '../../core/requirements/requirement.ts'
 import { exactValue, kindOf } from '../../core/units/quantity-kinds.ts'
 import type { VerdictWord } from '../../core/verdicts/verdict.ts'
+import { requirementsOf } from '../../operations/sheet-requirements.ts'
+import { shippedShelf } from '../../operations/sheet-shelf.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { BegunHere } from '../entry/begun.tsx'
-import { Choices } from '../entry/choices.tsx'
+import { Choices, SeenChoices } from '../entry/choices.tsx'
 import { emptyDraft } from '../entry/draft.ts'
 import { Gauge } from '../entry/gauge.tsx'
 import { Keypad } from '../entry/keypad.tsx'
@@ -55,6 +58,32 @@ export const Gauges = () => (
 )
 
 const nothing = (): void => undefined
+
+const terminal = shippedShelf.get('flared-terminal-31') as EndSheet
+const pictured = requirementsOf(terminal, shippedShelf.get('w-beam-midspan-31') as LongitudinalSheet).filter(
+  ({ figure, look }) => figure !== null && look.kind === 'choose',
+)
+
+/** Right and wrong of each figure as answers, each chosen in turn, and none yet. */
+export const PicturedAnswers = () => (
+  <>
+    {[...new Map(pictured.map((one) => [one.figure, one])).values()].map((requirement, i) => {
+      const { look } = requirement
+      const answers = look.kind === 'choose' ? [null, ...look.choices.map(({ id }) => id)] : []
+      return (
+        <form key={requirement.id} class="gallery-narrow">
+          <SeenChoices
+            requirement={requirement}
+            sheet={terminal}
+            units={i % 2 === 0 ? 'us' : 'metric'}
+            chosen={answers[i % answers.length] ?? null}
+            choose={nothing}
+          />
+        </form>
+      )
+    })}
+  </>
+)
 
 /** Answers in words, as long as they get, with one chosen and with none; and what saves them, in each state. */
 export const Answers = () => (

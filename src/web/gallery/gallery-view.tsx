@@ -12,7 +12,8 @@ import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { Doors } from '../views/doors.tsx'
 import { ListWishFields } from '../views/list-wish-fields.tsx'
 import { RunRow } from '../views/run-row.tsx'
-import { Answers, Gauges, Kept, Keypads, WalkParts } from './entry-parts.tsx'
+import { DeviceParts, Faces } from './device-parts.tsx'
+import { Answers, Gauges, Kept, Keypads, PicturedAnswers, WalkParts } from './entry-parts.tsx'
 import { galleryRuns } from './gallery-runs.ts'
 
 /**
@@ -106,13 +107,18 @@ export function GalleryView({ source }: { readonly source: RunSource }) {
         <Gauges />
       </Part>
       <Part title={m.entry.choice}>
+        <PicturedAnswers />
         <Answers />
       </Part>
       <Part title={m.state.here}>
         <Kept />
+        <DeviceParts source={source} />
       </Part>
       <Part title={m.walk.title}>
         <WalkParts />
+      </Part>
+      <Part title={m.run.strip}>
+        <Faces />
       </Part>
       <Part title={m.runs.title}>
         <ListWishFields wish={readWish('')} projects={['demo', 'own']} change={() => undefined} />
