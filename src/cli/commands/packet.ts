@@ -44,9 +44,16 @@ export const packet: Run = async (args, options) => {
     progress: ({ file, number, of }) => noteProgress(`making ${file}, ${number} of ${of}`),
   })
   const files = soundValue(packet)
+  if (photos === null && !options['no-photos']) noteNamed(photosNamed(judged.log, judged.freeFindings, entries.photos))
   await writeFolder(output, files)
   note(`wrote ${files.length} files to ${output}`)
   return 0
+}
+
+/** Photos that are named and were not asked for are no photos that nobody took. */
+function noteNamed(names: readonly string[]): void {
+  if (names.length === 0) return
+  say(`photos that are named and not in the packet: ${names.join(', ')}; --photos DIR brings them in`)
 }
 
 /** Run, readings and what a device recorded. */
