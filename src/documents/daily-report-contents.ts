@@ -42,11 +42,13 @@ export function dailyReportContents(
   const { day, logs, crew, postsDriven, panelsHung, gone, progress, readings, photos, openEnds, ticket } = report
   const words = documentWords(print).dailyReport
   const { theirs } = print
+  // Without a log nobody said that nothing was done.
+  const noPieces = logs.length === 0 ? words.notSaid : words.none
   const facts: (readonly [string, string])[] = [
     [words.facts.route, run.road.route === null ? words.notSaid : theirs(run.road.route)],
     [words.facts.crew, crew.map(theirs).join(', ') || words.notSaid],
-    [words.facts.postsDriven, numberedText('post', postsDriven, print) || words.none],
-    [words.facts.panelsHung, numberedText('panel', panelsHung, print) || words.none],
+    [words.facts.postsDriven, numberedText('post', postsDriven, print) || noPieces],
+    [words.facts.panelsHung, numberedText('panel', panelsHung, print) || noPieces],
     ...(gone.length === 0 ? [] : [[words.facts.gone, gone.map(print.say).join('; ')] as const]),
     [
       words.facts.soFar,
