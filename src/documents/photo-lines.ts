@@ -22,11 +22,16 @@ export interface PhotoLine {
   readonly note: string | null
   /** Who drew on it, and when; null where nobody did. */
   readonly drawn: string | null
+  /** The first digits of the SHA-256 of its bytes, as the record's hash takes them in; null where they are not known. */
+  readonly hash: string | null
   /** Whether it is in this packet. */
   readonly isHere: boolean
   /** As readings or its entry name it, in full. */
   readonly photo: string
 }
+
+/** The SHA-256 of each photo by its name; null of one that is not at hand and not named by it. */
+export type PhotoHashes = Readonly<Record<string, string | null>>
 
 interface Named {
   readonly photo: string
@@ -38,6 +43,7 @@ interface Named {
 /**
  * Every photo that a reading or a free finding names, or that was entered, once.
  * @param drawn  what was drawn on them
+ * @param hashes  the SHA-256 of each by its name
  * @param given  names of the photos that are at hand
  */
 export function photoLines(
@@ -45,6 +51,7 @@ export function photoLines(
   { log, judgement, nameOf, print }: Pick<RecordInput, 'log' | 'judgement' | 'nameOf' | 'print'>,
   entered: readonly EntryOf<PhotoBody>[],
   drawn: readonly PhotoStrokes[],
+  hashes: PhotoHashes,
   given: ReadonlySet<string>,
 ): readonly PhotoLine[] {
   const words = documentWords(print).record
@@ -85,6 +92,7 @@ export function photoLines(
           drawn.filter((one) => one.photo === photo),
           print,
         ),
+        hash: hashes[photo]?.slice(0, 16) ?? null,
         isHere: given.has(photo),
         photo,
       }

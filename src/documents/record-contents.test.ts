@@ -11,6 +11,7 @@ const contentsOf = (input: RecordInput): RecordContents =>
     signed: [],
     photos: [],
     photoStrokes: [],
+    ...{ photoHashes: {}, photosHash: '' },
     photosHere: new Set(),
     versions: [],
     assignments: [],
@@ -26,6 +27,23 @@ const shownReadings = (contents: RecordContents): string[] =>
   ].map(({ id }) => id)
 
 describe('recordContents', () => {
+  test('says how many verdicts rest on limits from memory, also where every requirement is read and decided', () => {
+    const input = sampleInput(soundReadings)
+    const contents = contentsOf(input)
+    const count = input.requirements.filter(({ confirmation }) => confirmation === 'from memory').length
+    expect(contents.unproven).toEqual([])
+    expect(count).toBeGreaterThan(1)
+    expect(contents.onMemory).toContain(`${count} verdicts rest on limits from memory, which nobody has confirmed`)
+    const confirmed = input.requirements.map((one) => ({ ...one, confirmation: 'published' as const }))
+    expect(contentsOf({ ...input, requirements: confirmed }).onMemory).toBeNull()
+    // What nobody read is not decided, and is told as unproven.
+    const looked = input.requirements.find(
+      ({ confirmation, look }) => confirmation === 'from memory' && look.kind !== 'record',
+    )!
+    const fewer = sampleInput((all) => soundReadings(all).filter(({ of }) => of !== looked.id))
+    expect(contentsOf(fewer).onMemory).toContain(`${count - 1} verdicts`)
+  })
+
   const sound = sampleInput(soundReadings)
 
   test('holds every requirement once, hold points first, numbered through', () => {

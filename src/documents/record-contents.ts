@@ -13,7 +13,7 @@ import { assignmentText, type NamedAssignment } from './assignment-text.ts'
 import { cautions } from './cautions.ts'
 import { type FreeFindingLine, freeFindingLines } from './free-finding-lines.ts'
 import { groupBy } from './group-by.ts'
-import { type PhotoLine, photoLines } from './photo-lines.ts'
+import { type PhotoHashes, type PhotoLine, photoLines } from './photo-lines.ts'
 import { placesText } from './places-text.ts'
 import { printedText } from './printed-text.ts'
 import { type ReadingLine, readingLine } from './reading-lines.ts'
@@ -49,6 +49,8 @@ export interface RecordContents {
   readonly freeFindings: readonly FreeFindingLine[]
   readonly rechecks: readonly RecheckLine[]
   readonly unproven: readonly UnprovenLine[]
+  /** How many verdicts rest on limits that nobody has confirmed, in a sentence; null where none does. */
+  readonly onMemory: string | null
   /** What later work covers: to be looked at before. */
   readonly holdPoints: readonly RequirementLine[]
   readonly requirements: readonly RequirementLine[]
@@ -69,6 +71,8 @@ export interface RecordContents {
   readonly signed: readonly SignatureLine[]
   /** Who signs by hand. */
   readonly signatures: readonly string[]
+  /** Of the list of photos, as the manifest repeats it. */
+  readonly photosHash: string
   readonly hash: string
   readonly hashOf: string
   readonly printed: string
@@ -144,6 +148,9 @@ export interface RecordSide {
   readonly photos: readonly EntryOf<PhotoBody>[]
   /** What was drawn on the photos. */
   readonly photoStrokes: readonly PhotoStrokes[]
+  /** What the record's hash takes in of each photo, and the SHA-256 of all that. */
+  readonly photoHashes: PhotoHashes
+  readonly photosHash: string
   /** Names of the photos that are at hand. */
   readonly photosHere: ReadonlySet<string>
   /** Who made which version of the run. */
@@ -155,7 +162,7 @@ export interface RecordSide {
 export function recordContents(
   input: RecordInput,
   printing: Printing,
-  { signed, photos, photoStrokes, photosHere, versions, assignments }: RecordSide,
+  { signed, photos, photoStrokes, photoHashes, photosHash, photosHere, versions, assignments }: RecordSide,
 ): RecordContents {
   const { run, judgement, requirements, print } = input
   const words = documentWords(print).record
@@ -190,6 +197,7 @@ export function recordContents(
     freeFindings: freeFindingLines(input, assignments),
     rechecks: recheckLines(input),
     unproven: unprovenLines(input),
+    onMemory: onMemoryText(input),
     holdPoints: lines.filter(({ id }) => covered.has(id)),
     requirements: lines.filter(({ id }) => !covered.has(id)),
     ...otherReadings(input, lines),
@@ -200,9 +208,10 @@ export function recordContents(
     sources: sourceLines(requirements, print),
     unusual: input.unusual.map((one) => print.say({ kind: 'unusual', ...one })),
     cautions: cautions(print),
-    photos: photoLines(lines, input, photos, photoStrokes, photosHere),
+    photos: photoLines(lines, input, photos, photoStrokes, photoHashes, photosHere),
     signed: signed.map((one) => signatureLine(one, print)),
     signatures: words.signatures,
+    photosHash,
     hash: printing.hash,
     hashOf: words.hashOf,
     printed: printedText(printing, print),
@@ -286,6 +295,17 @@ function unprovenLines({ judgement, requirements, print }: RecordInput): readonl
       requirements: group.map(({ id }) => id),
     }
   })
+}
+
+/** What is decided may rest on limits from memory: it is read, and still not proven by a document. */
+function onMemoryText({ judgement, requirements, print }: RecordInput): string | null {
+  const unconfirmed = new Set(
+    requirements.filter(({ confirmation }) => confirmation === 'from memory').map(({ id }) => id),
+  )
+  const count = judgement.verdicts.filter(
+    ({ requirement, verdict }) => unconfirmed.has(requirement) && (verdict === 'meets' || verdict === 'fails'),
+  ).length
+  return count === 0 ? null : documentWords(print).record.onMemory(count)
 }
 
 /** The readings that do not stand beside a requirement: those behind computed values, and those that no longer count. */

@@ -1,10 +1,10 @@
 import type { PhotoStrokes } from '../core/record/photo-strokes.ts'
+import type { PhotoHashes } from '../documents/photo-lines.ts'
 import { canonicalJson } from '../formats/canonical-json.ts'
 import { readingsToValue } from '../formats/readings/readings-file.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import { runToValue } from '../formats/run/write-run.ts'
 import type { JudgedRun } from './judge-readings.ts'
-import type { PhotoHashes } from './record-photos.ts'
 import { sheetsInUse } from './sheets-in-use.ts'
 
 /** The rule by which records are named from now on; a signature says by which its own was. */
@@ -29,6 +29,9 @@ export function recordText(
     run: runToValue(run),
   })
 }
+
+/** The text whose SHA-256 names the photos alone: the object `photos` of the record's own text. */
+export const photosText = (photos: PhotoHashes): string => canonicalJson(photos)
 
 /**
  * The same by the first rule, of what the program held itself before runs held their layout and readings named a

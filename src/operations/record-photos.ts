@@ -1,5 +1,6 @@
 import type { Reading } from '../core/measurement/reading.ts'
 import type { FreeFinding } from '../core/verdicts/free-findings.ts'
+import type { PhotoHashes } from '../documents/photo-lines.ts'
 import type { PhotoBody } from '../formats/entry/entry-kinds.ts'
 
 /** A photo as the readings name it, with the file that holds it. */
@@ -8,9 +9,6 @@ export interface NamedPhoto {
   readonly file: string
   readonly bytes: Uint8Array
 }
-
-/** The SHA-256 of each photo by its name; null of one that is not at hand and not named by it. */
-export type PhotoHashes = Readonly<Record<string, string | null>>
 
 /** Every photo that readings or free findings name or that was entered, once, in their order. */
 export const photosNamed = (

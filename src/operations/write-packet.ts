@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../core/result.ts'
+import type { PhotoHashes } from '../documents/photo-lines.ts'
 import { documentWords } from '../documents/words/document-words.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import type { Print } from '../words/print.ts'
@@ -8,8 +9,8 @@ import type { PacketOptions } from './packet-options.ts'
 import { type SoundPhotos, soundPhotos } from './packet-photos.ts'
 import { pinned } from './pin-run.ts'
 import { type PlacedRun, placeRun, type RunPlace } from './place-run.ts'
-import { hashRule, recordText } from './record-hash.ts'
-import { type NamedPhoto, type PhotoHashes, photoHashes, photosNamed } from './record-photos.ts'
+import { hashRule, photosText, recordText } from './record-hash.ts'
+import { type NamedPhoto, photoHashes, photosNamed } from './record-photos.ts'
 import { quantityList } from './write-exports.ts'
 
 export interface PacketFile {
@@ -71,6 +72,7 @@ export async function writePacket(
     acceptance: options.print.say(judged.judgement.acceptance),
     recordHash: hash,
     hashRule,
+    photosHash: sha256(photosText(hashes)),
     photos: photosOf(hashes, photos),
     printedAt,
     author,

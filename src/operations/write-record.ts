@@ -14,7 +14,7 @@ import { instrumentsOf } from './instruments-of.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { pictureOf } from './packet-photos.ts'
 import { pinned } from './pin-run.ts'
-import { firstRecordText, recordText } from './record-hash.ts'
+import { firstRecordText, photosText, recordText } from './record-hash.ts'
 import { type NamedPhoto, photoHashes, photosNamed } from './record-photos.ts'
 import { signedVersions } from './sign-off.ts'
 import { stripInput } from './strip-input.ts'
@@ -53,13 +53,8 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
   const judged = pinned(given, sha256)
   const input = recordInput(judged, print, onRoad)
   const atHand = new Map((photos ?? []).map((one) => [one.photo, sha256(one.bytes)]))
-  const hash = sha256(
-    recordText(
-      judged,
-      photoHashes(photosNamed(judged.log, judged.freeFindings, entries.photos), atHand),
-      entries.photoStrokes,
-    ),
-  )
+  const hashes = photoHashes(photosNamed(judged.log, judged.freeFindings, entries.photos), atHand)
+  const hash = sha256(recordText(judged, hashes, entries.photoStrokes))
   const first = firstRecordText(judged)
   const signed = signedVersions(entries.signatures, judged, { 1: first === null ? null : sha256(first), 2: hash })
   const pictures = new Map((photos ?? []).map((one) => [one.photo, pictureOf(one)]))
@@ -67,6 +62,8 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
     signed,
     photos: entriesInForce(entries.photos),
     photoStrokes: entries.photoStrokes,
+    photoHashes: hashes,
+    photosHash: sha256(photosText(hashes)),
     photosHere: new Set(pictures.keys()),
     versions: entries.versions,
     assignments: entries.assignments,

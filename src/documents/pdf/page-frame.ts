@@ -111,6 +111,10 @@ export const pageFrame = `
     [#data.words.printed #shortened(doc.printed, 70).#if doc.hash != "" [ #data.words.hash #doc.hash.slice(0, calc.min(16, doc.hash.len()))]],
     [#data.words.page #counter(page).display() #data.words.of #counter(page).final().first()],
   )
+  // In full once, to be copied and compared.
+  if counter(page).get().first() == 1 and doc.hash != "" {
+    place(dy: 2.5pt, text(size: 5.5pt, font: "DejaVu Sans Mono", doc.hash))
+  }
 }
 #set page(
   width: data.paper.width * 1pt,

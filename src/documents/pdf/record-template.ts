@@ -126,8 +126,10 @@ export const recordTemplate = String.raw`${pageFrame}
   )
 }
 
+#let on-memory = if doc.onMemory != none { block(above: 6pt, below: 6pt, strong(doc.onMemory)) }
+
 = #doc.words.unproven
-#if doc.unproven.len() == 0 { doc.words.allProven } else {
+#if doc.unproven.len() == 0 { block(breakable: false, { doc.words.allProven; on-memory }) } else {
   table(
     columns: (110pt, 1.2fr, 1fr),
     heads(doc.words.place, doc.words.requirement, doc.words.why),
@@ -137,6 +139,7 @@ export const recordTemplate = String.raw`${pageFrame}
       one.why,
     )).flatten(),
   )
+  on-memory
 }
 
 #if data.drawings.len() > 0 {
@@ -293,6 +296,8 @@ export const recordTemplate = String.raw`${pageFrame}
       photo.shows
       linebreak()
       small(photo.taken)
+      linebreak()
+      small(if photo.hash == none { doc.words.photoUnknown } else [SHA-256 #photo.hash…])
       if photo.note != none { linebreak(); photo.note }
       if photo.drawn != none { linebreak(); small(photo.drawn) }
     })
@@ -399,9 +404,15 @@ export const recordTemplate = String.raw`${pageFrame}
 
 #block(breakable: false, above: 20pt)[
   = #doc.words.byHand
-  #doc.words.byHandHow \
+  #doc.words.byHandHow
+  #on-memory
   #small[#doc.hashOf:] \
   #text(size: 8pt, font: "DejaVu Sans Mono", doc.hash)
+  #if doc.photos.len() > 0 [
+    \
+    #small[#doc.words.photosHashOf:] \
+    #text(size: 8pt, font: "DejaVu Sans Mono", doc.photosHash)
+  ]
   #v(2pt)
   #table(
     columns: (70pt, 1.2fr, 1.4fr, 80pt),

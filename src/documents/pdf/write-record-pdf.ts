@@ -33,6 +33,7 @@ export const writeRecordPdf = (
         // Hashes stay as they are, to be copied and compared.
         signed: contents.signed.map((one) => ({ ...(printableData(one) as object), hash: one.hash })),
         hash: contents.hash,
+        photosHash: contents.photosHash,
       },
       ...frameData(contents, paper, pages, print),
       strokes: Object.fromEntries(strokes),

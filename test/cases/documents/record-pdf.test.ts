@@ -279,6 +279,12 @@ test.skipIf(!isInstalled('pdftoppm'))('has what was drawn on a photo over it, wh
   const photos = [{ photo, file: 'p.png', bytes: grey }]
   const path = fileOf(await pdfOf(demoJudged(), { ...options, entries, photos }), 'drawn.pdf')
   expect(qpdfCheck(path)).toBe(0)
+  // A short hash under the photo, and that of the list where people sign, made here as docs/record-hash.md says.
+  const list = [[photo, photo], ...['covered-1', 'covered-2', 'covered-20'].map((name) => [name, null])].sort()
+  const said = textOf(path)
+  expect(said).toContain(`SHA-256 ${photo.slice(0, 16)}…`)
+  expect(said).toContain(sha256(JSON.stringify(Object.fromEntries(list))))
+  expect(said).toContain('SHA-256 not known: it was not at hand')
   const page = outputOf('pdftotext', '-raw', path, '-')
     .split('\f')
     .findIndex((text) => text.includes('marked by M. Reyes, 2026-05-04 10:30'))

@@ -68,6 +68,8 @@ const outputs: Readonly<Record<string, readonly [(keyof typeof own)[], (print: P
           signed: [],
           photos: [photo],
           photoStrokes: [],
+          photoHashes: {},
+          photosHash: '',
           photosHere: new Set([photo.body.sha256]),
           versions: [],
           assignments: [],

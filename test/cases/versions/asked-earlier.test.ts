@@ -43,7 +43,16 @@ const judged = judgeKnown(required.value, readings, held)
 const contents = recordContents(
   recordInput(judged, english(null)),
   { printedAt: '2026-05-13T09:00:00-06:00', author: '', hash: '' },
-  { signed: [], photos, photoStrokes: [], photosHere: new Set(), versions: [], assignments: [] },
+  {
+    signed: [],
+    photos,
+    photoStrokes: [],
+    photoHashes: {},
+    photosHash: '',
+    photosHere: new Set(),
+    versions: [],
+    assignments: [],
+  },
 )
 
 describe('what an earlier version asked and this one does not', () => {

@@ -38,7 +38,16 @@ function printedOf(of: RunFile, made: typeof versions, print: Print) {
   const { versionReasons } = recordContents(
     input,
     { printedAt: '2026-05-13T09:00:00-06:00', author: '', hash: '' },
-    { signed: [], photos: [], photoStrokes: [], photosHere: new Set(), versions: made, assignments: [] },
+    {
+      signed: [],
+      photos: [],
+      photoStrokes: [],
+      photoHashes: {},
+      photosHash: '',
+      photosHere: new Set(),
+      versions: made,
+      assignments: [],
+    },
   )
   const quantities = quantityList('run', required.value, atSplices, print)
   if (!quantities.ok) throw new Error('the quantities cannot be taken')

@@ -59,6 +59,8 @@ export const record = {
   readingOf: '{id}, of {of}',
   unproven: 'What is not proven',
   allProven: 'Nothing: every requirement is read and decided.',
+  onMemory: (count: number): string =>
+    `${count === 1 ? 'One verdict rests on a limit' : `${count} verdicts rest on limits`} from memory, which nobody has confirmed: see “Limits that nobody has confirmed”.`,
   why: 'Why it is not proven',
   strip: 'The run as a strip',
   nextPage:
@@ -82,6 +84,8 @@ export const record = {
   instrument: 'Instrument, where',
   measured: 'Readings from which values are computed',
   photos: 'Photos',
+  photoUnknown: 'SHA-256 not known: it was not at hand',
+  photosHashOf: 'SHA-256 of the list of photos with the SHA-256 of each, which the manifest repeats as photosHash',
   photoAbsent: 'This photo is not in this packet.',
   named: (at: string, by: string) => `named in a reading of ${at} by ${by}`,
   theRun: 'the run',

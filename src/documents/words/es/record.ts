@@ -47,6 +47,8 @@ export const record: typeof english = {
   readingOf: '{id}, de {of}',
   unproven: 'Lo que está sin probar',
   allProven: 'Nada: cada requisito está leído y decidido.',
+  onMemory: (count) =>
+    `${count === 1 ? 'Un veredicto se apoya en un límite' : `${count} veredictos se apoyan en límites`} de memoria, que nadie ha confirmado: vea «Límites que nadie ha confirmado».`,
   why: 'Por qué está sin probar',
   strip: 'El tramo como franja',
   nextPage:
@@ -70,6 +72,8 @@ export const record: typeof english = {
   instrument: 'Instrumento, dónde',
   measured: 'Lecturas de las que se calculan valores',
   photos: 'Fotos',
+  photoUnknown: 'SHA-256 no conocido: no estaba a mano',
+  photosHashOf: 'SHA-256 de la lista de fotos con el SHA-256 de cada una, que el manifiesto repite como photosHash',
   photoAbsent: 'Esta foto no está en este paquete.',
   named: (at, by) => `nombrada en una lectura de ${at} por ${by}`,
   theRun: 'el tramo',
