@@ -27,7 +27,12 @@ export function endSolids(model: RunModel, standing: Standing, path: RailPath): 
       return closing('standing run', 'steel', box([0, 40], [top - beam, top], [0, beamDepth]))
     if (end.kind === 'unknown') return closing('unknown end', 'unknown', box([-2, 14], [0, top], [0, beamDepth + 12]))
     if (end.sheet.kind === 'bridge end') return closing('bridge end', 'concrete', box([0, 60], [-12, top + 1], [0, 14]))
-    return post === undefined ? [] : unitSolids({ sheet: end.sheet, standing, path, out, post, at, top })
+    return post === undefined
+      ? []
+      : unitSolids({
+          ...{ sheet: end.sheet, standing, path, out, post, at, top },
+          placeOf: placeOfRule(model, which, post.id),
+        })
   })
 }
 
@@ -41,15 +46,24 @@ interface UnitEnd {
   /** Puts what is drawn from the rail's end outward, inches, at that end. */
   readonly at: (mesh: Mesh) => Mesh
   readonly top: number
+  /** Id of the place that a rule of the sheet is about. */
+  readonly placeOf: (rule: SheetRule | null) => string
 }
 
+/** By the sheet's own numbers; post 1 for a rule about no single piece. */
+const placeOfRule =
+  ({ layout }: RunModel, unit: 'first' | 'second', postOne: string) =>
+  (rule: SheetRule | null): string => {
+    const at = rule?.at
+    const pieces = at?.kind === 'posts' ? layout.posts : at?.kind === 'panels' ? layout.panels : []
+    const [number] = at?.kind === 'posts' || at?.kind === 'panels' ? at.numbers : []
+    return pieces.find((one) => one.unit === unit && one.ownNumber === number)?.id ?? postOne
+  }
+
 function unitSolids(end: UnitEnd): Solid[] {
-  const { sheet, post, top } = end
-  const sign = (part: Part, material: Material, form: Mesh): Solid => ({
-    part,
-    place: post.id,
-    material,
-    isSign: true,
+  const { sheet, top } = end
+  const sign = (part: Part, figure: FigureKind, material: Material, form: Mesh): Solid => ({
+    ...{ part, place: end.placeOf(ruleOf(sheet, figure)), material, isSign: true },
     form,
   })
   const solids: Solid[] = []
@@ -59,6 +73,7 @@ function unitSolids(end: UnitEnd): Solid[] {
     solids.push(
       sign(
         'impact head',
+        'head-holes',
         'steel',
         end.at(
           joined([
@@ -69,10 +84,11 @@ function unitSolids(end: UnitEnd): Solid[] {
       ),
     )
   }
-  if (ruleOf(sheet, 'cable-play') !== null) solids.push(sign('anchor cable', 'cable', cable(end)))
-  if (ruleOf(sheet, 'bearing-plate') !== null && choiceOf(end, 'bearing-plate') !== 'none')
-    solids.push(sign('bearing plate', 'steel', plate(end)))
-  if (ruleOf(sheet, 'bracket-opening') !== null) solids.push(sign('cable bracket', 'steel', bracket(end)))
+  if (ruleOf(sheet, 'cable-play') !== null) solids.push(sign('anchor cable', 'cable-play', 'cable', cable(end)))
+  if (ruleOf(sheet, 'bearing-plate') !== null && choiceOf(end, 'bearing-plate') !== 'missing')
+    solids.push(sign('bearing plate', 'bearing-plate', 'steel', plate(end)))
+  if (ruleOf(sheet, 'bracket-opening') !== null)
+    solids.push(sign('cable bracket', 'bracket-opening', 'steel', bracket(end)))
   return solids
 }
 
@@ -80,9 +96,9 @@ function unitSolids(end: UnitEnd): Solid[] {
 const ruleOf = ({ parts }: EndSheet, figure: FigureKind): SheetRule | null =>
   parts.flatMap(({ rules }) => rules).find((one) => one.figure === figure && one.shows?.fixing === undefined) ?? null
 
-function seenOf({ sheet, standing, post }: UnitEnd, figure: FigureKind) {
+function seenOf({ sheet, standing, placeOf }: UnitEnd, figure: FigureKind) {
   const rule = ruleOf(sheet, figure)
-  return rule === null ? null : standing.seen(`${post.id}/${rule.id}`)
+  return rule === null ? null : standing.seen(`${placeOf(rule)}/${rule.id}`)
 }
 
 function choiceOf(end: UnitEnd, figure: FigureKind): string | null {

@@ -56,7 +56,8 @@ function factsOf(model: RunModel, { seen }: Standing, post: LayoutPost, at: Stan
   return {
     post: at,
     material: make.material,
-    breakaway: isOther ? 'none' : make.breakaway,
+    // As the figures draw another kind of post: plain for one that breaks away, with holes for a plain one.
+    breakaway: isOther ? (make.breakaway === 'none' ? 'other' : 'none') : make.breakaway,
     isBent: choice('post-kind') === 'damaged',
     hasBlock: (choice('block') ?? (post.block ? 'block' : 'no-block')) === 'block',
     bolt: bolt === 'washer' || bolt === 'bolted' ? bolt : 'none',
