@@ -1,6 +1,8 @@
+import { isDeepStrictEqual } from 'node:util'
 import { expect, it } from 'vitest'
 import { demoJudged } from '../../test/fixtures/roadside.ts'
-import { runScene } from './run-scene.ts'
+import { makeDrill } from '../core/drill/make-drill.ts'
+import { drillScene, runScene } from './run-scene.ts'
 
 const judged = demoJudged()
 const onRoad = (road: Partial<typeof judged.run.road>) =>
@@ -21,4 +23,29 @@ it('shows the stub of 4 3/4 in that the demo reads, whatever heights and offsets
     const points = 'of' in stub ? scene.shapes.get(stub.of)!.points : []
     expect(Math.max(...points.map(({ y }) => y / 0.0254))).toBeCloseTo(4.75, 6)
   }
+})
+
+/** What no part of a scene shows, as docs/scene.md says: the rules have no figure that tells what turns, or no part. */
+const unseen = ['plate-retainer', 'bracket-seat', 'strut', 'manual', 'rail-sound', 'lower-post-seen']
+
+it('shows each state that a drill plants, but for those that no part of a scene tells', () => {
+  const { model, requirements } = judged
+  const told = new Map<string, boolean>()
+  for (let seed = 1; seed <= 200; seed++) {
+    const { site, faults } = makeDrill(model, requirements, { faults: 1, size: 'gross', decoys: 0, seed })
+    const { requirement } = faults[0]!
+    const right = site.sound.states.get(requirement)
+    if (right === undefined) continue
+    const mended = { ...site.asBuilt, states: new Map([...site.asBuilt.states, [requirement, right]]) }
+    const isSeen = !isDeepStrictEqual(drillScene(judged, site.asBuilt), drillScene(judged, mended))
+    const topic = requirement.split('/')[1]!
+    told.set(topic, (told.get(topic) ?? true) && isSeen)
+  }
+  expect(told.size).toBeGreaterThan(10)
+  expect(
+    [...told]
+      .filter(([, isSeen]) => !isSeen)
+      .map(([topic]) => topic)
+      .sort(),
+  ).toEqual(unseen.sort())
 })

@@ -23,7 +23,7 @@ const drillsParts = ['drills', 'lesson', 'class'] as const
 export type DrillsPart = (typeof drillsParts)[number]
 
 /** What is shown of a practice run: nothing that is signed, sent or handed on. */
-export const practicePanes: readonly Pane[] = ['walk', 'findings', 'not-proven', 'readings']
+export const practicePanes: readonly Pane[] = ['walk', 'findings', 'not-proven', 'readings', 'scene']
 
 export type Route =
   | { readonly view: 'runs' }

@@ -17,6 +17,7 @@ export const sceneEn = {
     flare: 'The sheet of an end states no offset for its flare: the rail is drawn straight there.',
     'places of posts': 'The posts were only counted: they are drawn at their spacing, where each stands is not known.',
   },
+  practice: 'Practice: the run as it stands, faults and all. Its colours are those of your own readings.',
   signs: 'A shape that no sheet states is drawn plainly, as a sign; road and ground are signs too.',
   measure: 'Measure',
   tools: { tape: 'Tape', level: 'Level', 'string line': 'String line' },

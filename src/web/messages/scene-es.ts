@@ -19,6 +19,7 @@ export const sceneEs: SceneWords = {
     flare: 'La ficha de un extremo no indica la distancia lateral de su abocinado: la baranda se dibuja recta allí.',
     'places of posts': 'Los postes solo se contaron: se dibujan a su separación; no se sabe dónde está cada uno.',
   },
+  practice: 'Práctica: el tramo como está, con sus fallas. Sus colores son los de sus propias lecturas.',
   signs: 'Una forma que ninguna ficha indica se dibuja sencilla, como signo; la vía y el terreno también son signos.',
   measure: 'Medir',
   tools: { tape: 'Cinta', level: 'Nivel', 'string line': 'Hilo' },

@@ -1,10 +1,11 @@
 import '../style/scene.css'
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import type { AsBuilt } from '../../core/drill/as-built.ts'
 import { type MeasuringTool, measuringTools, type TouchedPoint } from '../../core/scene/measure.ts'
 import { type PlaceVerdict, placeVerdicts } from '../../drawing/views/strip/verdict-rows.ts'
 import { writeGltf } from '../../formats/gltf/write-gltf.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { runScene } from '../../operations/run-scene.ts'
+import { drillScene, runScene } from '../../operations/run-scene.ts'
 import { placeWords } from '../entry/reading-words.ts'
 import { asWritten } from '../messages.ts'
 import { download } from '../parts/download.ts'
@@ -19,11 +20,21 @@ import { words } from './words.ts'
 /** How many times their size heights and offsets can be shown. */
 const factors = [1, 4, 10] as const
 
-/** The run in three dimensions as it was read, with a list of its places beside it. */
-export function ScenePane({ judged, run }: { readonly judged: JudgedRun; readonly run: string }) {
+interface Props {
+  readonly judged: JudgedRun
+  readonly run: string
+  /** How a run of a drill really stands; null where only readings tell. */
+  readonly built: AsBuilt | null
+}
+
+/** The run in three dimensions as it was read, or as a drill built it, with a list of its places beside it. */
+export function ScenePane({ judged, run, built }: Props) {
   const [factor, setFactor] = useState<number>(1)
   const [from, setFrom] = useState<LookFrom>('road')
-  const scene = useMemo(() => runScene(judged, factor), [judged, factor])
+  const scene = useMemo(
+    () => (built === null ? runScene(judged, factor) : drillScene(judged, built)),
+    [judged, factor, built],
+  )
   const verdicts = useMemo(
     () => new Map(placeVerdicts(judged.judgement.verdicts).map((one) => [one.id, one])),
     [judged],
@@ -88,23 +99,25 @@ export function ScenePane({ judged, run }: { readonly judged: JudgedRun; readonl
               </button>
             ))}
           </fieldset>
-          <fieldset>
-            <legend>{said.size}</legend>
-            {factors.map((one) => (
-              <button
-                key={one}
-                type="button"
-                class="button"
-                aria-pressed={factor === one}
-                onClick={() => {
-                  chooseTool(null)
-                  setFactor(one)
-                }}
-              >
-                {said.times(one)}
-              </button>
-            ))}
-          </fieldset>
+          {built === null && (
+            <fieldset>
+              <legend>{said.size}</legend>
+              {factors.map((one) => (
+                <button
+                  key={one}
+                  type="button"
+                  class="button"
+                  aria-pressed={factor === one}
+                  onClick={() => {
+                    chooseTool(null)
+                    setFactor(one)
+                  }}
+                >
+                  {said.times(one)}
+                </button>
+              ))}
+            </fieldset>
+          )}
           <MeasureField
             tool={tool}
             points={points}
@@ -114,7 +127,7 @@ export function ScenePane({ judged, run }: { readonly judged: JudgedRun; readonl
           />
         </div>
         <p class="hint" role="status">
-          {factor === 1 ? said.truly : said.exaggerated(factor)}
+          {built !== null ? said.practice : factor === 1 ? said.truly : said.exaggerated(factor)}
         </p>
         {scene.unknown.map((one) => (
           <p key={one} class="scene-none">

@@ -36,6 +36,7 @@ const recordPane = partOf(() => import('./record-pane.tsx'))
 const practiseOn = partOf(() => import('../drills/practise-on.tsx'))
 const layoutPane = partOf(() => import('./layout-pane.tsx'))
 const scenePane = partOf(() => import('../scene/scene-pane.tsx'))
+const drillScenePane = partOf(() => import('../drills/drill-scene-pane.tsx'))
 
 type RunRoute = Extract<Route, { view: 'run' }>
 
@@ -213,9 +214,14 @@ function OpenRun({ source, route, ...first }: OpenProps) {
           {({ LayoutPane }) => <LayoutPane judged={judged} run={route.run} />}
         </LaterPart>
       )}
-      {isBuilt && route.pane === 'scene' && (
+      {isBuilt && route.pane === 'scene' && !route.isPractice && (
         <LaterPart part={scenePane} title={m.run.pane.scene}>
-          {({ ScenePane }) => <ScenePane judged={judged} run={route.run} />}
+          {({ ScenePane }) => <ScenePane judged={judged} run={route.run} built={null} />}
+        </LaterPart>
+      )}
+      {isBuilt && route.pane === 'scene' && route.isPractice && (
+        <LaterPart part={drillScenePane} title={m.run.pane.scene}>
+          {({ DrillScenePane }) => <DrillScenePane source={source} judged={judged} run={route.run} />}
         </LaterPart>
       )}
     </div>
