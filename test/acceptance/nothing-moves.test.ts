@@ -25,7 +25,7 @@ interface Later {
   /** Whether a run that was laid out today has other sheets than are on the later shelf. */
   readonly isListed: boolean
 }
-const later: Readonly<Record<string, Later>> = {
+const each: Readonly<Record<string, Later>> = {
   'a limit on the shelf': {
     changes: [
       sheetChanged(system, ({ railHeight, ...sheet }) => ({
@@ -48,6 +48,12 @@ const later: Readonly<Record<string, Later>> = {
     changes: [sheetChanged(system, (sheet) => ({ ...sheet, version: '9.0.0' }))],
     isListed: true,
   },
+}
+
+/** Each by itself, so that none hides another, and all of them in one program. */
+const later: Readonly<Record<string, Later>> = {
+  ...each,
+  'all of this together': { changes: Object.values(each).flatMap(({ changes }) => changes), isListed: true },
 }
 
 const top = mkdtempSync(join(tmpdir(), 'lapwise-nothing-moves-'))
