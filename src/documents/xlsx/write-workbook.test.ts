@@ -50,6 +50,23 @@ describe('a workbook', () => {
     expect(String(read.getCell('A3').value)).toHaveLength(32_767)
   })
 
+  it('states for each row a height that holds every line of its longest cell', async () => {
+    // 41 letters in a column of 20 need at least three lines of 15 points, and two lines are written as two.
+    const rows = [
+      ['one', 1],
+      ['a rail that is bolted to every post of it', 'short'],
+      ['a\nb', null],
+      ['x'.repeat(40_000), null],
+    ]
+    const read = await readBack(await writeWorkbook([sheet(rows)], properties))
+    const heights = [1, 2, 3, 4, 5].map((row) => read.getRow(row).height)
+    expect(heights[0]).toBeGreaterThanOrEqual(15)
+    expect(heights[1]).toBe(15)
+    expect(heights[2]).toBeGreaterThanOrEqual(45)
+    expect(heights[3]).toBe(30)
+    expect(heights[4]).toBe(409)
+  })
+
   it('names columns beyond Z', () => {
     expect([cellName(25, 0), cellName(26, 0), cellName(701, 0), cellName(702, 0)]).toEqual(['Z2', 'AA2', 'ZZ2', 'AAA2'])
   })

@@ -52,13 +52,32 @@ function addSheet(workbook: ExcelJS.Workbook, { name, columns, rows, page: orien
   const head = sheet.getRow(1)
   head.font = { bold: true }
   head.alignment = wrapped
+  head.height = heightOf(
+    columns.map(({ header }) => header),
+    columns,
+  )
   rows.forEach((row, r) => {
     row.forEach((cell, c) => {
       sheet.getCell(r + 2, c + 1).value = cellValue(cell)
     })
+    sheet.getRow(r + 2).height = heightOf(row, columns)
   })
   sheet.autoFilter = `A1:${cellName(columns.length - 1, rows.length - 1)}`
 }
+
+/** One line of the default letters, and the highest that a row may be; points. */
+const lineHeight = 15
+const highest = 409
+
+/** High enough for every cell of a row as it wraps: without a stated height some programs print rows over each other. */
+function heightOf(row: readonly Cell[], columns: Sheet['columns']): number {
+  const lines = row.map((cell, c) => (typeof cell === 'string' ? wrappedLines(cell, columns[c]!.width) : 1))
+  return Math.min(highest, lineHeight * Math.max(1, ...lines))
+}
+
+/** Words go whole to the next line, which leaves about a tenth of each empty; a head is bold, and so as much wider. */
+const wrappedLines = (text: string, width: number): number =>
+  text.split('\n').reduce((lines, part) => lines + Math.max(1, Math.ceil(part.length / (width * 0.85))), 0)
 
 function cellValue(cell: Cell): ExcelJS.CellValue {
   if (typeof cell === 'string') return safeText(cell)
