@@ -22,7 +22,7 @@ export function Attention({ problems, fields, meanwhile }: Props) {
       </p>
       <ul class="problems">
         {placed.map(({ field, problem }) => (
-          <li key={`${field.place} ${problemWords(problem)}`}>
+          <li key={`${field.place} ${problemWords(problem, field)}`}>
             <a
               href={`#${fieldId(field.place)}`}
               onClick={(event) => {
@@ -32,7 +32,7 @@ export function Attention({ problems, fields, meanwhile }: Props) {
             >
               {field.label}
             </a>
-            : {problemWords(problem)}
+            : {problemWords(problem, field)}
           </li>
         ))}
       </ul>

@@ -53,9 +53,11 @@ export function FieldView({ field, problems, change }: Props) {
       )}
       {problems.length > 0 && (
         <div class="field-wrong" id={`${id}-wrong`}>
-          {problems.map(problemWords).map((one) => (
-            <p key={one}>{one}</p>
-          ))}
+          {problems
+            .map((problem) => problemWords(problem, field))
+            .map((one) => (
+              <p key={one}>{one}</p>
+            ))}
         </div>
       )}
     </div>

@@ -15,6 +15,7 @@ export const en = {
   form: {
     attention: (n: number) => (n === 1 ? 'One thing needs attention' : `${n} things need attention`),
     wrong: (expected: string, found: string) => `Expected ${expected}${found === '' ? '' : `; found ${found}`}.`,
+    choose: 'Choose one.',
     notSaid: 'not said',
     remove: (name: string) => `Remove ${name}`,
     removed: (name: string) => `${name} is removed.`,

@@ -17,6 +17,7 @@ export const es: Messages = {
   form: {
     attention: (n) => (n === 1 ? 'Una cosa requiere atención' : `${n} cosas requieren atención`),
     wrong: (expected, found) => `Se esperaba ${expected}${found === '' ? '' : `; se encontró ${found}`}.`,
+    choose: 'Elija una opción.',
     notSaid: 'no se dice',
     remove: (name) => `Quitar ${name}`,
     removed: (name) => `${name} se quitó.`,

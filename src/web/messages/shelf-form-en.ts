@@ -45,6 +45,24 @@ export const shelfFormEn = {
   freshMeasured: 'Say how it is measured',
   freshPost: 'standard post',
   freshPanel: 'panel',
+  severityHow:
+    'Of what is not said here a fault counts as the worst. What is said decides in which order findings stand, never whether one is a finding.',
+  setAsideHow:
+    'A named person may take these out of judging, with a reason, and it is always shown. Nothing else may be set aside.',
+  shows: {
+    present: 'Figure: as it must be, the part is there',
+    wrongWasher: 'Figure: the wrong one is fixed with a washer',
+    set: 'Figure: the right set of slots or holes',
+    toward: 'Figure: it points',
+    over: 'Figure: the panel on the traffic side',
+    splice: 'Figure: the right place of the splice',
+    plate: 'edges of the plate, for the figure',
+    fixing: 'Figure: it is about how the part is held, not which way it points',
+    breakaway: 'Figure: what lets the right post break away',
+  },
+  toward: { head: 'toward the head', away: 'away from the head' },
+  plateUp: 'Figure: hole to the upper edge',
+  plateDown: 'Figure: hole to the lower edge',
   sections: {
     about: 'Name and what it is',
     sources: 'Sources',
@@ -58,6 +76,8 @@ export const shelfFormEn = {
     widths: 'Working widths',
     flare: 'Flare and ground',
     parts: 'Parts',
+    severities: 'How bad a fault is',
+    setAside: 'What may be set aside',
     rulesOf: (part: string) => `Rules of the part: ${part}`,
   },
   nth: {
@@ -95,6 +115,14 @@ export const shelfFormEn = {
     'bracket-opening': 'opening of the bracket',
     'post-kind': 'kind of post',
     'omitted-post': 'post left out',
+  },
+  fresh: {
+    title: 'Write a sheet from nothing',
+    how: 'It states nothing yet: the form asks for what every sheet has to state, and what the document leaves out stays not stated. To change a sheet that is at hand, open it and copy it.',
+    kind: 'What it is',
+    begin: 'Begin the sheet',
+    meanwhile: 'As soon as it holds together, its drawing and what it requires stand here.',
+    notice: 'Written by hand. Check every number before anything is judged by it.',
   },
   copy: {
     begin: 'Copy as a sheet of your own',

@@ -47,6 +47,24 @@ export const shelfFormEs: ShelfFormWords = {
   freshMeasured: 'Diga cómo se mide',
   freshPost: 'poste estándar',
   freshPanel: 'panel',
+  severityHow:
+    'Lo que no se dice aquí cuenta como lo peor. Lo dicho decide en qué orden están los hallazgos, nunca si algo es un hallazgo.',
+  setAsideHow:
+    'Una persona con nombre puede apartar esto del juicio, con una razón, y siempre se muestra. Nada más se puede apartar.',
+  shows: {
+    present: 'Figura: como debe ser, la pieza está',
+    wrongWasher: 'Figura: la equivocada va con arandela',
+    set: 'Figura: el juego correcto de ranuras o agujeros',
+    toward: 'Figura: apunta',
+    over: 'Figura: el panel del lado del tránsito',
+    splice: 'Figura: el lugar correcto del empalme',
+    plate: 'bordes de la placa, para la figura',
+    fixing: 'Figura: se trata de cómo se sujeta la pieza, no de hacia dónde apunta',
+    breakaway: 'Figura: qué deja romperse al poste correcto',
+  },
+  toward: { head: 'hacia el cabezal', away: 'alejándose del cabezal' },
+  plateUp: 'Figura: del agujero al borde superior',
+  plateDown: 'Figura: del agujero al borde inferior',
   sections: {
     about: 'Nombre y qué es',
     sources: 'Fuentes',
@@ -60,6 +78,8 @@ export const shelfFormEs: ShelfFormWords = {
     widths: 'Anchos de trabajo',
     flare: 'Abocinado y terreno',
     parts: 'Piezas',
+    severities: 'Qué tan grave es una falla',
+    setAside: 'Lo que se puede apartar',
     rulesOf: (part) => `Reglas de la pieza: ${part}`,
   },
   nth: {
@@ -97,6 +117,14 @@ export const shelfFormEs: ShelfFormWords = {
     'bracket-opening': 'abertura del soporte',
     'post-kind': 'clase de poste',
     'omitted-post': 'poste omitido',
+  },
+  fresh: {
+    title: 'Escribir una ficha desde cero',
+    how: 'Todavía no dice nada: el formulario pide lo que toda ficha debe decir, y lo que el documento calla queda sin decir. Para cambiar una ficha que está a mano, ábrala y cópiela.',
+    kind: 'Qué es',
+    begin: 'Empezar la ficha',
+    meanwhile: 'En cuanto todo cuadre, aquí estarán su dibujo y lo que exige.',
+    notice: 'Escrita a mano. Revise cada número antes de juzgar algo por ella.',
   },
   copy: {
     begin: 'Copiar como ficha propia',

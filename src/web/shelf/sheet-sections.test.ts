@@ -33,8 +33,7 @@ describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('the form of %s
   test('has a field for every source, and each place once', () => {
     const places = fieldsFor(draft).map(({ place }) => place)
     expect(new Set(places).size).toBe(places.length)
-    // Severities and what may be set aside are not changed by form.
-    const cited = placesOf(draft, '').filter((place) => !/^(severities|maySetAside)/.test(place))
+    const cited = placesOf(draft, '')
     expect(cited.filter((place) => !places.includes(`${place}.source`))).toEqual([])
   })
 

@@ -1,8 +1,9 @@
-import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
 import { type Draft, itemsAt, textOf, valueAt, withValue } from '../form/draft.ts'
 import type { FormField } from '../form/form-field.ts'
 import type { FormList, FormSection } from '../form/form-section.ts'
 import { asWritten } from '../messages.ts'
+import { judgingSections, withoutGoneRules, withRuleRenamed } from './judging-sections.ts'
+import { figureFields } from './rule-figure.ts'
 import { choicesText, readChoices, readNumbers } from './rule-texts.ts'
 import { sheetFieldMaker } from './sheet-field-maker.ts'
 import { freshCited, listAt, sectionOf } from './sheet-lists.ts'
@@ -27,6 +28,7 @@ export function sheetSections(
     ...(isSystem ? systemSections(draft) : endSections(draft)),
     sectionOf('parts', sections.parts, [], partList(draft)),
     ...parts,
+    ...judgingSections(draft),
   ]
 }
 
@@ -42,7 +44,7 @@ function aboutFields(draft: Draft, sheets: Parameters<typeof sheetSections>[1]):
       ? []
       : [
           ...sheets.map(({ id, name }) =>
-            make.maker.check(`joins ${id}`, words().form.joins(name), {
+            make.maker.check(`joins[${id}]`, words().form.joins(name), {
               value: joined.includes(id),
               put: (into, value) =>
                 withValue(into, 'joins', [
@@ -121,7 +123,7 @@ function heightFields(draft: Draft): readonly FormField[] {
 function partList(draft: Draft): FormList {
   const { form } = words()
   const make = sheetFieldMaker(draft)
-  return listAt(
+  const list = listAt(
     draft,
     'parts',
     form.add.part,
@@ -131,11 +133,29 @@ function partList(draft: Draft): FormList {
     }),
     (parts) => ({ id: `part-${parts.length + 1}`, name: '', rules: [] }),
   )
+  return withoutJudging(list)
+}
+
+/** What is said of rules goes with them. */
+const withoutJudging = (list: FormList): FormList => ({
+  ...list,
+  items: list.items.map((item) => ({ ...item, remove: (into) => withoutGoneRules(item.remove(into)) })),
+})
+
+function ruleIdField(draft: Draft, at: string): FormField {
+  const field = sheetFieldMaker(draft).text(`${at}.id`, words().form.shortName)
+  return {
+    ...field,
+    put: (into, value) => {
+      const next = field.put(into, value)
+      return typeof value === 'string' ? withRuleRenamed(next, String(field.value), value) : next
+    },
+  }
 }
 
 function ruleList(draft: Draft, part: number): FormList {
   const { form } = words()
-  return listAt(
+  const list = listAt(
     draft,
     `parts[${part}].rules`,
     form.add.rule,
@@ -145,6 +165,7 @@ function ruleList(draft: Draft, part: number): FormList {
       ...{ how: '', why: '', remedy: '', hold: false, figure: null, ...freshCited(draft) },
     }),
   )
+  return withoutJudging(list)
 }
 
 function ruleFields(draft: Draft, at: string): readonly FormField[] {
@@ -211,16 +232,9 @@ function ruleFields(draft: Draft, at: string): readonly FormField[] {
           ),
         ]
       : []),
-    make.maker.choice(
-      `${at}.figure`,
-      form.figure,
-      Object.fromEntries(figureKinds.map((one) => [one, form.figures[one]])),
-      {
-        isOptional: true,
-      },
-    ),
+    ...figureFields(draft, at),
     make.changing(make.maker.check(`${at}.hold`, form.hold)),
-    make.text(`${at}.id`, form.shortName),
+    ruleIdField(draft, at),
     make.source(at, form.rule),
   ]
 }

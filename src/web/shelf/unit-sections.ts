@@ -251,6 +251,9 @@ function gapList(draft: Draft): FormList {
           make.number(`${at}.most`, make.labelOf('most'), null),
           make.number(`${at}.specialPostsEachSide`, make.labelOf('specialPostsEachSide'), null),
           make.changing({ ...make.text(`${at}.specialPostKind`, make.labelOf('specialPostKind')), isOptional: true }),
+          ...(typeof valueAt(draft, `${at}.specialPostKind`) === 'string'
+            ? makeFields(draft, `${at}.specialPostMake`)
+            : []),
           make.orAbsent(make.inches(`${at}.leastToEndUnit`, make.labelOf('leastToEndUnit')), 'notStated'),
           ...make.optional(`${at}.leastToNextGap`, next, 'notStated', { inches: 600, ...cited }, () => [
             make.inches(`${at}.leastToNextGap.inches`, next),
