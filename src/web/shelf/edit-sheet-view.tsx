@@ -85,7 +85,13 @@ export function EditSheetView({ source, id, saved, sheets }: Props) {
         <div class="run-form-beside">
           <section class="sheet" aria-labelledby="preview-title">
             <h2 id="preview-title">{w.preview}</h2>
-            {!read.ok && <Attention problems={problems} fields={fields} meanwhile={w.meanwhile} />}
+            {!read.ok && (
+              <Attention
+                problems={problems}
+                fields={fields}
+                meanwhile={saved === null ? w.fresh.meanwhile : w.meanwhile}
+              />
+            )}
             {shown !== null && (
               <>
                 <SheetDrawing sheet={shown} sheets={sheets} view="whole" />

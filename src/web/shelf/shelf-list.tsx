@@ -11,6 +11,7 @@ import { asWritten, m, say } from '../messages.ts'
 import { runsPath, sheetPath } from '../route.ts'
 import { OwnSheets } from '../transfer/own-sheets.tsx'
 import { Confirmed } from './confirmed.tsx'
+import { NewSheetForm } from './new-sheet-form.tsx'
 import { begunSheets } from './sheet-drafts.ts'
 import { SheetDrawing } from './sheet-drawing.tsx'
 import { words } from './words.ts'
@@ -72,6 +73,7 @@ export function ShelfList({ source, own, sheets }: Props) {
           </ul>
         </section>
       ))}
+      <NewSheetForm sheets={sheets} />
       <OwnSheets source={source} own={own} />
     </section>
   )
