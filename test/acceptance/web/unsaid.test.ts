@@ -43,7 +43,6 @@ test('in a language that nobody speaks, no screen has an unknown text unsaid', a
     '/glossary',
     '/shelf',
     '/shelf/flared-terminal-31',
-    '/shelf/flared-terminal-31/texts',
     '/shelf/w-beam-midspan-31',
   ]
   await page.getByLabel('Language').selectOption('es')
