@@ -161,6 +161,7 @@ describe('posts that were only counted', () => {
     }
     // Rail of 187.5 in: posts at 0 and 75 in of the anchor, and at 150 in; a post beyond the rail stands where another panel begins.
     expect(places([187.5], 3)).toEqual(['posts placed', [0, 75, 150]])
+    expect(places([187.5], 2)).toEqual(['posts only counted', [0, 187.5]])
     expect(places([187.5], 4)).toEqual(['posts placed', [0, 75, 150, 225]])
     expect(places([187.5, 150], 3)).toEqual(['posts only counted', [0, 168.75, 337.5]])
   })
@@ -185,7 +186,9 @@ describe('posts that were only counted', () => {
 
   it('belong to an end that no sheet fits as far as it was said, and to the run between', () => {
     const ends = { first: unknown(2, 1), second: unknown(1, 1) }
-    const { posts, panels } = countedLayout({ system, ...ends }, { panels: [150, 150, 75], posts: 6 })
+    const { posts, panels, asCounted } = countedLayout({ system, ...ends }, { panels: [150, 150, 75], posts: 6 })
+    expect(asCounted).toBe('posts placed')
+    expect(posts.every(({ block }) => block)).toBe(true)
     expect(posts.map(placeOf)).toEqual([
       ...[0, 75].map((at) => [at, 'first', null, 'standing post', 'standing']),
       ...[150, 225, 300].map((at) => [at, 'run', null, 'standard post', 'regular']),
@@ -197,6 +200,21 @@ describe('posts that were only counted', () => {
       ['second', 'hung', null],
     ])
   })
+})
+
+it('what was measured begins at post 1 where nothing is known of the first end', () => {
+  const first: RunEnd = { ...unknown(0, 0), atInches: 100 }
+  const layout = countedLayout(
+    { system, first, second: unit('trailing-anchor-31') },
+    { panels: [150], posts: [0, 75, 150] },
+  )
+  expect(layout.postOneAtInches).toBe(100)
+  expect(layout.posts.map(({ alongInches, unit }) => [alongInches, unit])).toEqual([
+    [0, 'run'],
+    [75, 'second'],
+    [150, 'second'],
+  ])
+  expect(layout.panels.map(({ fromInches, toInches }) => [fromInches, toInches])).toEqual([[0, 150]])
 })
 
 it('a unit hangs its own panels, and one adapter where it takes one', () => {
