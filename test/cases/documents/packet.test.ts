@@ -438,7 +438,7 @@ describe('photos of a packet', { timeout: 60_000 }, () => {
     const record = textOf(fileOf(named(await packetOf(signed, { entries, photos }), 'record.pdf'), 'entered.pdf'))
     expect(record).toContain(`Photo 4: ${sha256(jpeg).slice(0, 12)}…`)
     expect(record).toContain(
-      '2016-05-09 08:25; T. Alvarez; 40.12345, -105.54321 (WGS 84, ±5 m) Stub, view 1 marked by T. Alvarez, 2016-05-10 02:20',
+      `2016-05-09 08:25; T. Alvarez; 40.12345, -105.54321 (WGS 84, ±5 m) SHA-256 ${sha256(jpeg).slice(0, 16)}… Stub, view 1 marked by T. Alvarez, 2016-05-10 02:20`,
     )
   })
 })
