@@ -1,8 +1,10 @@
+import { createHash } from 'node:crypto'
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { brotliCompressSync, gzipSync } from 'node:zlib'
 import { defineConfig, type Plugin, type Rolldown } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
+import { typesetterFile } from './scripts/typesetter-file.ts'
 import { contentPolicy } from './src/protocol/content-policy.ts'
 
 /** What only computes. */
@@ -64,7 +66,7 @@ export default defineConfig(({ mode }) => ({
   plugins: [
     sharedWorkerFiles('src/web/data/device-worker.ts'),
     partsFetchedBy('src/web/data/fetch-ahead.ts'),
-    mode === 'static' ? pageOfItself() : packedFiles(),
+    ...(mode === 'static' ? [pageOfItself(), typesetterOfPage()] : [packedFiles()]),
     VitePWA({
       strategies: 'injectManifest',
       srcDir: 'sw',
@@ -171,6 +173,9 @@ function partsFetchedBy(file: string): Plugin {
   }
 }
 
+/** Beside the page's own scripts, what a browser compiles for it: the typesetter. */
+const scriptsThatSet = "script-src 'self' 'wasm-unsafe-eval'"
+
 /** The page without a server's headers and addresses: what it may load stands in it, and its links lead from where it lies. */
 function pageOfItself(): Plugin {
   return {
@@ -181,11 +186,30 @@ function pageOfItself(): Plugin {
       tags: [
         {
           tag: 'meta',
-          attrs: { 'http-equiv': 'Content-Security-Policy', content: contentPolicy.join('; ') },
+          attrs: { 'http-equiv': 'Content-Security-Policy', content: [...contentPolicy, scriptsThatSet].join('; ') },
           injectTo: 'head-prepend',
         },
       ],
     }),
+  }
+}
+
+/** Puts the typesetter that a browser runs into the place of the server's, and hands out what it needs as one file. */
+function typesetterOfPage(): Plugin {
+  const bytes = typesetterFile()
+  const fileName = `typesetter-${createHash('sha256').update(bytes).digest('hex').slice(0, 8)}.zip`
+  return {
+    name: 'typesetter-of-page',
+    apply: 'build',
+    config: () => ({
+      define: { 'import.meta.env.TYPESETTER_FILE': JSON.stringify(fileName) },
+      resolve: {
+        alias: [{ find: /^\.\/typeset\.ts$/, replacement: join(import.meta.dirname, 'src/web/documents/typeset.ts') }],
+      },
+    }),
+    buildStart() {
+      this.emitFile({ type: 'asset', fileName: `assets/${fileName}`, source: bytes })
+    },
   }
 }
 

@@ -1,23 +1,14 @@
-import { contentOf } from '../core/hardware/sheet-text.ts'
-import type { RunModel } from '../core/requirements/run-model.ts'
 import { ok, type Result } from '../core/result.ts'
 import type { GroundUnit } from '../core/units/ground-unit.ts'
 import { asBuiltContents } from '../documents/as-built-contents.ts'
-import { crewSheetContents } from '../documents/crew-sheet-contents.ts'
 import { dailyReportContents } from '../documents/daily-report-contents.ts'
-import { groupBy } from '../documents/group-by.ts'
-import { ticketsText } from '../documents/locate-ticket-text.ts'
 import { materialListContents } from '../documents/material-list-contents.ts'
 import { writeAsBuilt } from '../documents/pdf/as-built.ts'
-import { writeCrewSheet } from '../documents/pdf/crew-sheet.ts'
 import { writeDailyReport } from '../documents/pdf/daily-report.ts'
 import { writeMaterialList } from '../documents/pdf/material-list.ts'
 import { writeQuantities } from '../documents/pdf/quantities.ts'
 import { instantOf } from '../documents/printed-time.ts'
 import type { QuantitiesContents } from '../documents/quantities-contents.ts'
-import type { Drawing } from '../drawing/drawing.ts'
-import { figureFacts } from '../drawing/views/figures/figure-facts.ts'
-import { figureDrawing } from '../drawing/views/figures.ts'
 import type { StripInput } from '../drawing/views/strip/strip-input.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { writeReadings } from '../formats/readings/readings-file.ts'
@@ -29,11 +20,9 @@ import { dayInZone } from './day-in-zone.ts'
 import { dayReport } from './day-report.ts'
 import { entriesInForce } from './entries-in-force.ts'
 import type { JudgedRun } from './judge-readings.ts'
-import { postsNearMarks } from './locate-warnings.ts'
 import { onRoad } from './on-road.ts'
 import type { PacketOptions } from './packet-options.ts'
 import type { PlacedRun } from './place-run.ts'
-import { placedTickets } from './placed-tickets.ts'
 import type { NamedPhoto } from './record-photos.ts'
 import { stripInput } from './strip-input.ts'
 import {
@@ -48,6 +37,7 @@ import {
   writeStakeXml,
 } from './write-exports.ts'
 import { recordInput, writeRecord } from './write-record.ts'
+import { writeRunCrewSheet } from './write-run-crew-sheet.ts'
 import { writeRunViewDxf, writeStrip } from './write-strip.ts'
 
 type Made = string | Uint8Array
@@ -77,15 +67,7 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
   const printing = { page, lie, printedAt, author, hash, print }
   const stamp = { at: new Date(instantOf(printedAt)).toISOString(), author }
   const crewSheet = (print: Print): Promise<Uint8Array> =>
-    writeCrewSheet(
-      crewSheetContents(
-        recordInput(judged, print, onRoadOf),
-        material.ticket === null ? enteredTickets(judged, material, print) : print.theirs(material.ticket),
-      ),
-      { ...stripInput(judged, print), verdicts: null },
-      lapFigures(judged, print),
-      { ...printing, print },
-    )
+    writeRunCrewSheet(judged, { ...material, onRoad: onRoadOf }, { ...printing, print })
   return [
     // Crews on this work read both languages.
     sure('crew-sheet.pdf', () => crewSheet(english(judged.run.units))),
@@ -130,11 +112,6 @@ const sure = (name: string, make: () => Made | Promise<Made>): PacketMaker => ({
 })
 
 export const lineUnit = ({ run }: JudgedRun): GroundUnit => (run.units === 'metric' ? 'metre' : 'foot')
-
-function enteredTickets(judged: JudgedRun, { entries }: PacketOptions, print: Print): string | null {
-  const tickets = placedTickets(judged, entriesInForce(entries.tickets))
-  return ticketsText(judged.run, tickets, postsNearMarks(judged.model.layout.posts, tickets), print)
-}
 
 /** One for each day on which something was read or a log was written. */
 function dailyReports(judged: JudgedRun, { entries, zone, print }: PacketOptions) {
@@ -204,17 +181,4 @@ function mapFiles(
       make: () => writeRunGeoPackage(file, judged, stakes, { system, sqliteAt, stamp, print }),
     },
   ]
-}
-
-/** One picture for each way in which the run's panels lap. */
-function lapFigures({ requirements, model }: JudgedRun, print: Print): readonly Drawing[] {
-  const laps = requirements.filter(({ figure }) => figure === 'lap')
-  return groupBy(laps, ({ must }) => contentOf(must)).map(([lap]) =>
-    figureDrawing('lap', figureFacts(lap, sheetNamed(model, lap.sheet), print)),
-  )
-}
-
-function sheetNamed({ system, first, second }: RunModel, id: string) {
-  const ends = [first, second].flatMap((end) => (end.kind === 'unit' ? [end.sheet] : []))
-  return ends.find((sheet) => sheet.id === id) ?? system
 }

@@ -51,13 +51,6 @@ export function soundPhotos(
   return problems.length > 0 ? err(problems) : ok({ photos: sound, unread: [] })
 }
 
-/** The picture alone, without what a camera appends to it. */
-export function pictureOf({ file, bytes }: NamedPhoto): Uint8Array {
-  const picture = readPicture(bytes)
-  if (!picture.ok) throw new RangeError(`${file} is no picture: ${picture.error.kind}`)
-  return bytes.subarray(0, picture.value.length)
-}
-
 /** Why bytes are no picture that can be read: by their structure as far as its end, and then as the typesetter reads it. */
 export function pictureFault(bytes: Uint8Array): PictureFault | null {
   const picture = readPicture(bytes)

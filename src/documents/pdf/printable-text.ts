@@ -28,7 +28,11 @@ export function printableText(text: string): string {
   return out
 }
 
-/** The same with places to break inside words that are longer than any column is wide. */
+/** Whether the documents' fonts have every character of `text`; what only breaks lines needs none. */
+export const isPrintable = (text: string): boolean =>
+  [...text].every((letter) => letter === '\n' || letter === '\u200b' || printable.has(letter.codePointAt(0)!))
+
+/** `printableText` with places to break inside words that are longer than any column is wide. */
 export const breakableText = (text: string): string =>
   printableText(text).replace(new RegExp(`[^\\s\\u200b-]{${longestWord}}(?=[^\\s-]{4})`, 'g'), '$&\u200b')
 

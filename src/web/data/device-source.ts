@@ -81,6 +81,7 @@ export function deviceSource(isNeeded: boolean, place: StorePlace = 'runs'): Run
     keepBegun: kept('keepBegun'),
     dropBegun: there('dropBegun'),
     record: there('record'),
+    document: there('document'),
     packet: (id, wish, making) => packet(id, wish, proxy(making)),
     entries: there('entries'),
     appendEntry: kept('appendEntry'),

@@ -8,6 +8,7 @@ import { hasServer } from '../has-server.ts'
 import { newId, now, randomBytes } from './device.ts'
 import type { DeviceStore, FreshEntry } from './device-store.ts'
 import type { SummaryRow } from './device-tables.ts'
+import { documentsPart } from './documents-part.ts'
 import { drillsOfDevice } from './drills-of-device.ts'
 import { filesOfDevice } from './files-of-device.ts'
 import { freeablePhotos, sumOf } from './free-photos.ts'
@@ -305,6 +306,15 @@ export function localSource(store: DeviceStore, page: PageEnd, place: StorePlace
     dropBegun: async (run, of) => orTrouble(await store.dropBegun(run, of)),
 
     record: (id, page, author) => fromServer(id, () => fetchRecord(id, page, author)),
+    async document(id, wish) {
+      const [maker, kept, all] = await Promise.all([documentsPart(), readRun(id), store.everything()])
+      if (!maker.ok) return maker
+      if (!kept.ok) return kept
+      if (kept.value === null) return err(noRun(id))
+      if (!all.ok) return fromStore(all.error)
+      const entries = all.value.filter(({ run }) => run === id)
+      return maker.value.documentHere(kept.value, entries, wish)
+    },
     packet: (id, wish, making) => fromServer(id, () => fetchPacket(id, wish, making)),
 
     async status() {

@@ -187,6 +187,14 @@ export interface RunBySheet {
   readonly unsent: number
 }
 
+/** A document that a device makes by itself, and how it is printed. */
+export interface DocumentWish {
+  readonly kind: 'record' | 'crew-sheet'
+  readonly language: Language
+  readonly page: PaperName
+  readonly author: string
+}
+
 /** A sheet of which a list is made, and how it is printed. */
 export interface SheetListWish {
   readonly sheet: HardwareSheet
@@ -270,6 +278,8 @@ export interface RunSource {
   dropBegun(run: string, of: string): Answer<void>
   /** The inspection record as PDF, from the server: without it the record has to wait. */
   record(id: string, page: PaperName, author: string): Answer<Blob>
+  /** A document of the run as PDF, made on this device: for a copy of the page without a server. */
+  document(id: string, wish: DocumentWish): Answer<Blob>
   /** All documents and drawings of the run as a ZIP file, from the server. */
   packet(id: string, wish: PacketWish, making: (step: PacketStep) => void): Answer<Blob>
 
@@ -331,7 +341,7 @@ export interface RunSource {
   addSheet(file: string, sheet: unknown): Answer<'stored' | 'already'>
   /** The runs on this device whose version in force holds an edition of the sheet. What changes on the shelf moves none of them. */
   runsBySheet(id: string): Answer<readonly RunBySheet[]>
-  /** What of a sheet is not confirmed as PDF, from the server: without it the list has to wait. */
+  /** What of a sheet is not confirmed as PDF, from the server, which has to answer; where there is none, made here. */
   sheetList(wish: SheetListWish): Answer<Blob>
   /** Takes an edition off the shelf; a run that took it in keeps it. */
   dropSheet(id: string, version: string): Answer<void>

@@ -1,5 +1,7 @@
 import { err, ok } from '../../core/result.ts'
+import { hasServer } from '../has-server.ts'
 import type { DeviceStore } from './device-store.ts'
+import { documentsPart } from './documents-part.ts'
 import type { heldSummaries } from './held-summaries.ts'
 import { later } from './later.ts'
 import { d } from './messages.ts'
@@ -43,6 +45,10 @@ export const sheetsOfDevice = (store: DeviceStore, page: PageEnd, { summaries, a
   },
 
   async sheetList(wish) {
+    if (!hasServer) {
+      const maker = await documentsPart()
+      return maker.ok ? maker.value.sheetListHere(wish) : maker
+    }
     const made = await fetchSheetList(wish)
     if (made.ok || made.error.kind !== 'unreachable') return made
     return err({ ...made.error, message: d.trouble.madeByServer })

@@ -658,8 +658,6 @@ export const en = {
     made: (file: string) => `${file} is downloaded.`,
     failed: 'The record was not made.',
     failedPacket: 'The packet was not made.',
-    noServer:
-      'This copy has no server to make them. Hand the run over as a file below: a server that takes it in makes its record and packet.',
   },
 }
 

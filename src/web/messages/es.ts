@@ -670,7 +670,5 @@ export const es: Messages = {
     made: (file) => `${file} está descargado.`,
     failed: 'El acta no se hizo.',
     failedPacket: 'La carpeta no se hizo.',
-    noServer:
-      'Esta copia no tiene servidor que los haga. Entregue el tramo abajo como archivo: un servidor que lo tome hace su acta y su carpeta.',
   },
 }

@@ -31,6 +31,17 @@ export const filesEn = {
     here: 'Then here, at the new address or in the installed app: take the file in',
     hereHow: 'What it would change is shown first. What is here already stays, so it may be taken in twice.',
   },
+  documents: {
+    how: 'Record and crew sheet are made on this device. What sets them (12 MB) is fetched with the first one and kept: from then on it needs no network.',
+    language: 'In',
+    record: 'Make the record',
+    crewSheet: 'Make the crew sheet',
+    making: 'Making the document …',
+    made: (file: string) => `${file} is made.`,
+    notMade: 'The document was not made.',
+    archive:
+      'These PDFs are tagged and carry their letters, but are not marked for archives (PDF/A), and hold no photos. The archival record and the packet come from the file below: a server that takes it in makes them.',
+  },
   title: 'Files in and out',
   take: 'Take in a file from a device',
   handOver: 'Hand over this run',

@@ -16,6 +16,17 @@ export const filesEs: FilesWords = {
     hereHow:
       'Primero se muestra lo que cambiaría. Lo que ya está aquí se queda, así que se puede incorporar dos veces.',
   },
+  documents: {
+    how: 'El acta y la hoja de cuadrilla se hacen en este dispositivo. Lo que las compone (12 MB) se trae con la primera y se conserva: desde entonces no hace falta red.',
+    language: 'En',
+    record: 'Hacer el acta',
+    crewSheet: 'Hacer la hoja de cuadrilla',
+    making: 'Haciendo el documento …',
+    made: (file) => `${file} está hecho.`,
+    notMade: 'El documento no se hizo.',
+    archive:
+      'Estos PDF llevan etiquetas y sus letras, pero no la marca de archivo (PDF/A), ni fotos. El acta de archivo y la carpeta salen del archivo de abajo: las hace un servidor que lo tome.',
+  },
   title: 'Archivos que entran y salen',
   take: 'Incorporar un archivo de otro dispositivo',
   handOver: 'Entregar este tramo',

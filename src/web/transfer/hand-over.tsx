@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks'
 import type { HandoverFile, LackedPhoto, RunSource, Trouble } from '../data/run-source.ts'
-import { download } from '../parts/download.ts'
 import { megabytes } from '../parts/megabytes.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { LackedList } from './left-list.tsx'
+import { ShareOrSave } from './share-or-save.tsx'
 import { words } from './words.ts'
 import './transfer.css'
 
@@ -55,18 +55,6 @@ function made({ content, lacks }: HandoverFile, name: string): State {
 
 function Made({ file, lacks }: { readonly file: File; readonly lacks: readonly LackedPhoto[] }) {
   const w = words()
-  const shared = { files: [file] }
-  // Some browsers have no such thing, and some share no files of this kind.
-  const canShare = 'canShare' in navigator && navigator.canShare(shared)
-  const [isRefused, setRefused] = useState(false)
-  const share = async (): Promise<void> => {
-    try {
-      await navigator.share(shared)
-    } catch (cause) {
-      // Who closes the system's own sheet without sharing has the file as before.
-      if (!(cause instanceof DOMException) || cause.name !== 'AbortError') setRefused(true)
-    }
-  }
   return (
     <>
       <p role="status">{w.made(megabytes(file.size))}</p>
@@ -76,17 +64,7 @@ function Made({ file, lacks }: { readonly file: File; readonly lacks: readonly L
           <LackedList lacks={lacks} />
         </div>
       )}
-      {isRefused && <p role="alert">{w.notShared}</p>}
-      <div class="buttons">
-        {canShare && (
-          <button type="button" class="button main" onClick={() => void share()}>
-            {w.share}
-          </button>
-        )}
-        <button type="button" class={canShare ? 'button' : 'button main'} onClick={() => download(file, file.name)}>
-          {w.saveFile}
-        </button>
-      </div>
+      <ShareOrSave file={file} />
     </>
   )
 }

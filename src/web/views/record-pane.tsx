@@ -13,6 +13,7 @@ import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { AcceptanceMark } from '../parts/verdict-sign.tsx'
 
+const documentsHere = partOf(() => import('../transfer/documents-here.tsx'))
 const handOver = partOf(() => import('../transfer/hand-over.tsx'))
 
 interface Props {
@@ -55,7 +56,7 @@ export function RecordPane({ source, judged, run }: Props) {
     <section class="sheet">
       <h2>{m.record.title}</h2>
       <p>{m.record.how}</p>
-      <p>{m.record.howPacket}</p>
+      {hasServer && <p>{m.record.howPacket}</p>}
       <p class="record-verdict">
         <AcceptanceMark acceptance={judged.judgement.acceptance} />
       </p>
@@ -112,7 +113,9 @@ export function RecordPane({ source, judged, run }: Props) {
           </button>
         </form>
       ) : (
-        <p>{m.record.noServer}</p>
+        <LaterPart part={documentsHere} title={m.record.failed}>
+          {({ DocumentsHere }) => <DocumentsHere source={source} id={run} run={judged.run} />}
+        </LaterPart>
       )}
       <p role="status">
         {making.state === 'making' && makingWords(making)}

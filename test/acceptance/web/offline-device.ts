@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process'
 import { createServer, type IncomingMessage, request, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { type Browser, chromium, expect, type Page } from '@playwright/test'
+import type { DeviceEntry } from '../../../src/web/data/merge-entries.ts'
 
 /** A page whose files are all on the device: from here on it needs no network. */
 export async function openPage(page: Page, address: string): Promise<void> {
@@ -124,6 +125,10 @@ export async function keptStrokes(page: Page): Promise<readonly { kind: string; 
   const all = (await askTable(page, 'entries', 'getAll')) as { kind: string; body: { strokes: never } }[]
   return all.flatMap(({ kind, body }) => (kind === 'photo-strokes' ? [body.strokes] : []))
 }
+
+/** Every entry on the device's disk, as it lies there. */
+export const keptEntries = (page: Page): Promise<readonly DeviceEntry[]> =>
+  askTable(page, 'entries', 'getAll') as Promise<readonly DeviceEntry[]>
 
 /** Every reading on the device's disk, in the order that counts. */
 export async function keptReadings(page: Page): Promise<readonly KeptReading[]> {

@@ -3,8 +3,10 @@ import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { type BrowserContext, expect, type Page, test } from '@playwright/test'
+import { documentHere } from '../../../src/web/data/device-documents.ts'
+import { readKeptRun } from '../../../src/web/data/kept-run.ts'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { keptReadings, openPage, readLength } from './offline-device.ts'
+import { keptEntries, keptReadings, openPage, readLength } from './offline-device.ts'
 import { type PlainHost, startPlainHost } from './plain-host.ts'
 
 const root = fileURLToPath(new URL('../../..', import.meta.url))
@@ -29,6 +31,45 @@ function strangersOf(context: BrowserContext): readonly string[] {
   })
   return strangers
 }
+
+/** The file that a button of the page makes, saved. */
+async function made(page: Page, button: string): Promise<Buffer> {
+  await named(page, button).click()
+  await expect(page.getByText(/\.pdf is made\./)).toBeVisible({ timeout: 60_000 })
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.locator('.documents').getByRole('button', { name: 'Save it', exact: true }).click(),
+  ])
+  return readFile(await saved.path())
+}
+
+/** The same document of what the page keeps, set by the typesetter that servers use. */
+async function nativeOf(page: Page, run: string, kind: 'record' | 'crew-sheet'): Promise<Buffer> {
+  const entries = (await keptEntries(page)).filter((entry) => entry.run === run)
+  const of = (...kinds: string[]) => entries.filter((entry) => kinds.includes(entry.kind))
+  const kept = readKeptRun(run, of('run'), of('reading'), of('free-finding', 'free-finding-end'))
+  if (!kept?.ok) throw new Error('the kept run cannot be read', { cause: kept })
+  const language = kind === 'record' ? 'es' : 'en'
+  const pdf = await documentHere(kept.value, entries, { kind, language, page: 'letter', author: 'R. Quist' })
+  if (!pdf.ok) throw new Error('it was not made', { cause: pdf.error })
+  return Buffer.from(await pdf.value.arrayBuffer())
+}
+
+/** Every word with its place on its page, the tags around them, and the fonts; the moment of printing is another. */
+function looksOf(pdf: Buffer) {
+  const told = (program: string, ...words: string[]): string =>
+    execFileSync(program, words, { input: pdf, stdio: ['pipe', 'pipe', 'ignore'], maxBuffer: 2 ** 26 })
+      .toString()
+      .replaceAll(/\d{4}-\d\d-\d\d(?=<| \d\d:)/g, 'DAY')
+      .replaceAll(/\d\d:\d\d(:\d\d)?/g, 'TIME')
+  return {
+    words: told('pdftotext', '-bbox', '-', '-').replaceAll(/<meta[^>]*>/g, ''),
+    tags: told('pdfinfo', '-struct-text', '-'),
+    fonts: told('pdffonts', '-').replaceAll(/[A-Z]{6}\+| +\d+ +\d+$/gm, ''),
+  }
+}
+
+const markedForArchives = (pdf: Buffer): boolean => pdf.includes('pdfaid:part')
 
 test('without any server a terminal is checked, signed for, handed on as a file and opened again without a network', {
   tag: '@phone',
@@ -72,12 +113,16 @@ test('without any server a terminal is checked, signed for, handed on as a file 
   await named(page, 'Sign this record').click()
   await expect(page.locator('.version')).toContainText('R. Quist')
 
-  // The other phone has the page and nothing else, and gets it all in a file.
+  // What the page sets is what the server's typesetter sets of the same run: words, places, structure, letters.
   await page.goto(at('/record'))
+  const crewSheet = await made(page, 'Make the crew sheet')
+  expect(looksOf(crewSheet)).toEqual(looksOf(await nativeOf(page, run, 'crew-sheet')))
+
+  // The other phone has the page and nothing else, and gets it all in a file.
   await named(page, 'Hand over this run').click()
   const [saved] = await Promise.all([
     page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save it', exact: true }).click(),
+    page.locator('.hand-over').getByRole('button', { name: 'Save it', exact: true }).click(),
   ])
   await other.locator('.device summary').first().click()
   await other.locator('.device-transfer input[type=file]').setInputFiles({
@@ -92,7 +137,11 @@ test('without any server a terminal is checked, signed for, handed on as a file 
   const missed = [...host.missed]
   await host.stop()
   await page.reload()
-  await expect(page.getByRole('heading', { level: 2, name: 'Record and packet' })).toBeVisible()
+  await page.locator('.documents select').nth(1).selectOption('es')
+  const record = await made(page, 'Make the record')
+  const native = await nativeOf(page, run, 'record')
+  expect(looksOf(record)).toEqual(looksOf(native))
+  expect([markedForArchives(record), markedForArchives(native)]).toEqual([false, true])
   const another = await context.newPage()
   await another.goto(at('/walk/post-3/rail-height'))
   await expect(another.locator('.past-reading').first()).toContainText('R. Quist')

@@ -24,6 +24,7 @@ export const en = {
     store: (reason: string) =>
       `The store of this device cannot be used: ${reason}. What was saved before is still there.`,
     madeByServer: 'Documents are made by the server, which did not answer. They can be made later; nothing is lost.',
+    notSet: (reason: string) => `The document could not be set: ${reason}`,
     needsSending: 'Some entries of this run have not reached the server yet, so the documents would lack them.',
     notDeviceFile: (file: string) => `${file} is no file from a device that can be used.`,
     notRunFile: (file: string) => `${file} is not a run file that can be used.`,

@@ -26,6 +26,7 @@ export const es: DeviceMessages = {
       'No queda espacio en este dispositivo para la foto. Sus lecturas se conservan; libere espacio y tómela de nuevo.',
     store: (reason) => `No se puede usar el almacén de este dispositivo: ${reason}. Lo guardado antes sigue ahí.`,
     madeByServer: 'Los documentos los hace el servidor, que no respondió. Se pueden hacer después; no se pierde nada.',
+    notSet: (reason) => `No se pudo componer el documento: ${reason}`,
     needsSending: 'Algunos registros de este tramo aún no llegaron al servidor; faltarían en los documentos.',
     notDeviceFile: (file) => `${file} no es un archivo de dispositivo que se pueda usar.`,
     notRunFile: (file) => `${file} no es un archivo de tramo que se pueda usar.`,

@@ -1,0 +1,101 @@
+import { useState } from 'preact/hooks'
+import type { PaperName } from '../../core/units/paper-names.ts'
+import { papers } from '../../drawing/paper.ts'
+import type { RunFile } from '../../formats/run/run-file.ts'
+import { rememberedVisit } from '../data/device.ts'
+import type { DocumentWish, RunSource, Trouble } from '../data/run-source.ts'
+import { type Language, language } from '../language.ts'
+import { m } from '../messages.ts'
+import { TroubleNote } from '../parts/trouble-note.tsx'
+import { ShareOrSave } from './share-or-save.tsx'
+import { words } from './words.ts'
+
+type State =
+  | { readonly is: 'asked' }
+  | { readonly is: 'making' }
+  | { readonly is: 'made'; readonly file: File }
+  | { readonly is: 'failed'; readonly trouble: Trouble }
+
+interface Props {
+  readonly source: RunSource
+  readonly id: string
+  readonly run: Pick<RunFile, 'name' | 'units'>
+}
+
+/** Documents of a run that this device makes itself: each is made, and then shared or saved. */
+export function DocumentsHere({ source, id, run }: Props) {
+  const w = words().documents
+  const [wish, setWish] = useState<Omit<DocumentWish, 'kind'>>(() => ({
+    language: language(),
+    page: run.units === 'metric' ? 'A4' : 'letter',
+    author: rememberedVisit().by,
+  }))
+  const [state, setState] = useState<State>({ is: 'asked' })
+  const make = async (kind: DocumentWish['kind']): Promise<void> => {
+    setState({ is: 'making' })
+    const answer = await source.document(id, { ...wish, kind })
+    const file = `${run.name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}-${kind}.pdf`
+    setState(
+      answer.ok
+        ? { is: 'made', file: new File([answer.value], file, { type: 'application/pdf' }) }
+        : { is: 'failed', trouble: answer.error },
+    )
+  }
+  const isMaking = state.is === 'making'
+  return (
+    <div class="documents">
+      <p>{w.how}</p>
+      <div class="fields">
+        <label>
+          <span>{m.record.page}</span>
+          <select
+            value={wish.page}
+            onChange={({ currentTarget }) => setWish({ ...wish, page: currentTarget.value as PaperName })}
+          >
+            {(Object.keys(papers) as PaperName[]).map((name) => (
+              <option key={name} value={name}>
+                {m.record.papers[name]}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          <span>{w.language}</span>
+          <select
+            value={wish.language}
+            onChange={({ currentTarget }) => setWish({ ...wish, language: currentTarget.value as Language })}
+          >
+            <option value="en" lang="en">
+              English
+            </option>
+            <option value="es" lang="es">
+              Español
+            </option>
+          </select>
+        </label>
+        <label>
+          <span>{m.record.author}</span>
+          <input
+            value={wish.author}
+            autocomplete="name"
+            maxLength={200}
+            onInput={({ currentTarget }) => setWish({ ...wish, author: currentTarget.value })}
+          />
+        </label>
+        <button type="button" class="button main" disabled={isMaking} onClick={() => void make('record')}>
+          {w.record}
+        </button>
+        <button type="button" class="button" disabled={isMaking} onClick={() => void make('crew-sheet')}>
+          {w.crewSheet}
+        </button>
+      </div>
+      <p role="status">
+        {isMaking && w.making}
+        {state.is === 'made' && w.made(state.file.name)}
+      </p>
+      {state.is === 'made' && <ShareOrSave file={state.file} />}
+      {state.is === 'failed' && <TroubleNote title={w.notMade} trouble={state.trouble} />}
+      <p class="hint">{w.archive}</p>
+    </div>
+  )
+}
