@@ -1,9 +1,17 @@
 import { later } from './later.ts'
+import type { DeviceEntry } from './merge-entries.ts'
+import type { Answer, DocumentWish, KeptRun, SheetListWish } from './run-source.ts'
 
-/** What makes documents is in a copy without a server alone: elsewhere the server makes them. */
-export const documentsPart = () =>
-  later(() =>
-    import.meta.env?.MODE === 'static'
-      ? import('./device-documents.ts')
-      : Promise.reject(new Error('made by the server')),
-  )
+/** What makes documents on a device. */
+export interface DocumentsPart {
+  /** @param entries  all that is kept of the run */
+  documentHere(kept: KeptRun, entries: readonly DeviceEntry[], wish: DocumentWish): Answer<Blob>
+  sheetListHere(wish: SheetListWish): Answer<Blob>
+}
+
+/**
+ * Where there is a server it makes them, and the page carries nothing for it. The build of a copy without one puts
+ * `src/web/documents/documents-part.ts` into this file's place.
+ */
+export const documentsPart = (): Answer<DocumentsPart> =>
+  later(() => Promise.reject(new Error('documents are made by the server')))
