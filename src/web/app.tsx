@@ -11,6 +11,7 @@ import { Foot } from './parts/foot.tsx'
 import { InstallFirst } from './parts/install-first.tsx'
 import { LaterPart, partOf } from './parts/later-part.tsx'
 import { PreferencesBar } from './parts/preferences-bar.tsx'
+import { useTop } from './parts/use-top.ts'
 import { type Route, routeHere, runsPath, useRoute } from './route.ts'
 import { Doors } from './views/doors.tsx'
 import { FirstVisit } from './views/first-visit.tsx'
@@ -45,6 +46,7 @@ export function fetchAhead(): void {
 
 export function App({ source }: { readonly source: RunSource }) {
   const route = useRoute()
+  useTop(route)
   const [language, chooseLanguage] = useLanguage()
   const isPractice = route.view === 'drills' || route.view === 'debrief' || (route.view === 'run' && route.isPractice)
   const shown = isPractice ? practiceSource() : source

@@ -200,11 +200,16 @@ const viewHere = (): string => {
   return viewAt(path + search)
 }
 
+/** Whether somebody came to what is shown by going on, and not back or forth through what was shown before. */
+let isOn = false
+export const wentOn = (): boolean => isOn
+
 /** Changes the address; a state that is not null says that somebody came here within the page. */
 export function goTo(path: string): void {
   const left = routeHere()
   if (left.view === 'run' && left.open === null) cameFrom = viewHere()
   history.pushState({}, '', path)
+  isOn = true
   window.dispatchEvent(new Event(changed))
 }
 
@@ -214,6 +219,10 @@ export function useRoute(): Route {
   const drawn = viewHere()
   useEffect(() => {
     const read = (): void => setRoute(routeHere())
+    const back = (): void => {
+      isOn = false
+      read()
+    }
     const follow = (event: MouseEvent): void => {
       const link = event.target instanceof Element ? event.target.closest('a') : null
       if (link === null || event.defaultPrevented || event.button !== 0) return
@@ -226,13 +235,13 @@ export function useRoute(): Route {
       else if (link.hash.startsWith('#/')) goTo(link.hash)
       else goWithin(link.hash.slice(1))
     }
-    window.addEventListener('popstate', read)
+    window.addEventListener('popstate', back)
     window.addEventListener(changed, read)
     document.addEventListener('click', follow)
     // Between the first drawing and here nobody listened.
     if (viewHere() !== drawn) read()
     return () => {
-      window.removeEventListener('popstate', read)
+      window.removeEventListener('popstate', back)
       window.removeEventListener(changed, read)
       document.removeEventListener('click', follow)
     }

@@ -23,7 +23,6 @@ export function CopyForm({ sheet, editions }: Props) {
     const copy = copiedSheet(sheet, id, name.trim()) as unknown as Draft
     beginSheet(id, { of: null, from: copy, draft: copy })
     goTo(sheetPath(id, 'edit'))
-    scrollTo(0, 0)
   }
   return (
     <form

@@ -30,7 +30,6 @@ function Form({ sheets }: { readonly sheets: readonly HardwareSheet[] }) {
     const draft = newSheet(kind, id, name.trim(), language())
     beginSheet(id, { of: null, from: draft, draft })
     goTo(sheetPath(id, 'edit'))
-    scrollTo(0, 0)
   }
   return (
     <form

@@ -137,3 +137,16 @@ test('an address that changes while the page is first drawn is followed', { tag:
   await expect(page).toHaveURL(/[/]check$/)
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('What ends the rail?')
 })
+
+test('who goes on to another part of a run begins at its top', { tag: '@phone' }, async ({ page }) => {
+  await page.goto(server.address)
+  await page.locator('.run-link').first().click()
+  const parts = page.getByRole('navigation', { name: 'Parts of this run' })
+  await parts.getByRole('link', { name: 'Findings' }).click()
+  await expect(page.locator('.finding').last()).toBeAttached()
+  await page.evaluate(() => scrollTo(0, document.body.scrollHeight))
+  await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(500)
+  await parts.getByRole('link', { name: 'Record' }).click()
+  await expect(page.getByRole('heading', { level: 2 }).first()).toBeVisible()
+  expect(await page.evaluate(() => scrollY)).toBe(0)
+})
