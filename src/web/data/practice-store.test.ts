@@ -38,9 +38,11 @@ test('a practice store takes a run and its drill, and asks no server for anythin
 test('the store of real runs is never emptied', async () => {
   vi.stubGlobal('self', { addEventListener: () => {} })
   vi.stubGlobal('navigator', {})
-  // Its sync begins and waits.
-  vi.stubGlobal('fetch', () => new Promise(() => {}))
+  // Its sync begins and waits for ever, and asks for nothing once this test has ended.
+  const fetched = vi.fn(() => new Promise(() => {}))
+  vi.stubGlobal('fetch', fetched)
   const store = openDeviceStore(() => openTables('real-test'))
   const source = localSource(store, { changed: () => {}, keepStorage: async () => true })
   await expect(source.dropPractice()).rejects.toThrow(RangeError)
+  await vi.waitFor(() => expect(fetched).toHaveBeenCalled())
 })
