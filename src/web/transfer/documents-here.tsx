@@ -4,7 +4,7 @@ import { papers } from '../../drawing/paper.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { DocumentWish, RunSource, Trouble } from '../data/run-source.ts'
-import { type Language, language } from '../language.ts'
+import { type Language, language, languages } from '../language.ts'
 import { m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { ShareOrSave } from './share-or-save.tsx'
@@ -65,12 +65,11 @@ export function DocumentsHere({ source, id, run }: Props) {
             value={wish.language}
             onChange={({ currentTarget }) => setWish({ ...wish, language: currentTarget.value as Language })}
           >
-            <option value="en" lang="en">
-              English
-            </option>
-            <option value="es" lang="es">
-              Español
-            </option>
+            {Object.entries(languages).map(([id, name]) => (
+              <option key={id} value={id} lang={id}>
+                {name}
+              </option>
+            ))}
           </select>
         </label>
         <label>
