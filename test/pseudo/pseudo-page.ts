@@ -11,6 +11,10 @@ const replaced: Readonly<Record<string, string>> = {
   'src/web/messages/run-form-es.ts': `import { runFormEn } from './run-form-en.ts'; export const runFormEs = ${saidMessages.name}(runFormEn)`,
   'src/web/messages/files-es.ts': `import { filesEn } from './files-en.ts'; export const filesEs = ${saidMessages.name}(filesEn)`,
   'src/web/messages/shelf-es.ts': `import { shelfEn } from './shelf-en.ts'; export const shelfEs = ${saidMessages.name}(shelfEn)`,
+  'src/web/messages/drills-es.ts': `import { drillsEn } from './drills-en.ts'; export const drillsEs = ${saidMessages.name}(drillsEn)`,
+  'src/web/messages/scene-es.ts': `import { sceneEn } from './scene-en.ts'; export const sceneEs = ${saidMessages.name}(sceneEn)`,
+  'src/web/messages/shelf-form-es.ts': `import { shelfFormEn } from './shelf-form-en.ts'; export const shelfFormEs = ${saidMessages.name}(shelfFormEn)`,
+  'src/web/messages/shelf-texts-es.ts': `import { shelfTextsEn } from './shelf-texts-en.ts'; export const shelfTextsEs = ${saidMessages.name}(shelfTextsEn)`,
   'src/web/messages/glossary-es.ts': `import { glossaryEn } from './glossary-en.ts'; export const glossaryEs = ${saidMessages.name}(glossaryEn)`,
   'src/web/data/messages/es.ts': `import { en } from './en.ts'; export const es = ${saidMessages.name}(en)`,
   // The page keeps what it drew in English at first, so that it must not be told that this is English.

@@ -35,6 +35,11 @@ export function DrillsView({ source }: { readonly source: RunSource }) {
       <p>{w.how}</p>
       <p class="hint">{w.apart}</p>
       {trouble !== null && <TroubleNote title={w.notBegun} trouble={trouble} />}
+      {drills.state === 'loading' && (
+        <p role="status" class="loading">
+          {m.page.loading}
+        </p>
+      )}
       {drills.state === 'failed' && <TroubleNote title={w.begun} trouble={drills.trouble} again={again} />}
       {drills.state === 'loaded' && (
         <div class="drill-cards">

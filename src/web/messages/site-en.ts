@@ -18,6 +18,9 @@ export const siteEn = {
       `Lengths were converted to ${to} and rounded to hundredths; the tables are those of the new unit.`,
     speed: (from: string, to: string) => `Check the design speed: ${from} became ${to}.`,
     make: 'Make the run',
+    makeAllTheSame: 'Make it all the same',
+    fails:
+      'The hardware is not right for this site. What fails is not kept with the run: put it right first, or write it into the contract.',
     making: 'Making the run …',
     notMade: 'The run was not made.',
     cannotChoose: 'Choose a system and both ends first.',

@@ -20,6 +20,9 @@ export const siteEs: SiteWords = {
       `Las longitudes se convirtieron a ${to} y se redondearon a centésimas; las tablas son las de la nueva unidad.`,
     speed: (from, to) => `Compruebe la velocidad de diseño: ${from} pasó a ${to}.`,
     make: 'Hacer el tramo',
+    makeAllTheSame: 'Hacerlo de todos modos',
+    fails:
+      'Los herrajes no son los correctos para este sitio. Lo que no cumple no queda con el tramo: corríjalo antes, o déjelo escrito en el contrato.',
     making: 'Haciendo el tramo …',
     notMade: 'El tramo no se hizo.',
     cannotChoose: 'Elija primero un sistema y los dos extremos.',

@@ -1,11 +1,12 @@
 import { useRef, useState } from 'preact/hooks'
+import type { FitCheck } from '../../core/fit/fit-check.ts'
 import { checkShape, parseJson } from '../../formats/read-json.ts'
 import { siteFromValue } from '../../formats/site/read-site.ts'
 import { siteSchema } from '../../formats/site/site-file.ts'
 import { newId, rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
-import { type Draft, textOf } from '../form/draft.ts'
-import { m } from '../messages.ts'
+import { type Draft, textOf, unitsOf } from '../form/draft.ts'
+import { m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { goTo, panePath } from '../route.ts'
 import { exampleSite } from './example-site.ts'
@@ -105,8 +106,13 @@ function MakeRun({ source, draft, results, notify }: MakeRunProps) {
   const run = results === 'to come' ? null : (results?.report.run ?? null)
   const why = results === 'to come' ? null : whyNot(results)
   const isOff = run === null || why !== null
+  const failing = results === null || results === 'to come' ? [] : results.checks.filter(isFailing)
+  const asking = JSON.stringify(failing.map(({ what }) => what))
+  const [asked, setAsked] = useState<string | null>(null)
+  const isAsked = failing.length > 0 && asked === asking
   const make = async (): Promise<void> => {
     if (isOff || isMaking) return
+    if (failing.length > 0 && !isAsked) return setAsked(asking)
     const name = textOf(draft.name) || actions.newRun
     const named = { ...(run as object), name }
     const text = JSON.stringify(named)
@@ -120,6 +126,19 @@ function MakeRun({ source, draft, results, notify }: MakeRunProps) {
   }
   return (
     <div class="site-make">
+      {isAsked && (
+        <div class="site-ask" role="alert">
+          <p>{actions.fails}</p>
+          <ul>
+            {failing.map(({ what, smallestChange }) => (
+              <li key={JSON.stringify(what)}>
+                {say(what, unitsOf(draft))}
+                {smallestChange !== null && `: ${say(smallestChange, unitsOf(draft))}`}
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
       <button
         type="button"
         class={isOff ? 'button main off' : 'button main'}
@@ -127,7 +146,7 @@ function MakeRun({ source, draft, results, notify }: MakeRunProps) {
         aria-describedby={why === null ? undefined : 'site-make-how'}
         onClick={() => void make()}
       >
-        {isMaking ? actions.making : actions.make}
+        {isMaking ? actions.making : isAsked ? actions.makeAllTheSame : actions.make}
       </button>
       {why !== null && (
         <span class="hint" id="site-make-how">
@@ -137,6 +156,8 @@ function MakeRun({ source, draft, results, notify }: MakeRunProps) {
     </div>
   )
 }
+
+const isFailing = ({ verdict }: FitCheck): boolean => verdict === 'fails'
 
 /** Why no run can be made of the site; null where one can. */
 function whyNot(results: SiteResults | null): string | null {

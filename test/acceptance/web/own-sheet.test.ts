@@ -33,12 +33,22 @@ test('a sheet of an agency is put on the shelf of a phone; a run is checked by i
   await expect(page.locator('#must')).toBeVisible()
 
   await page.goto(`${server.address}/need`)
-  const hardware = page.locator('details:not([open]) > summary').filter({ hasText: /^Hardware/ })
-  await hardware.click()
+  await openHardware(page)
   await page.locator('#field-barrier-approachEnd').selectOption({ label: name })
   await named(page, 'Make the run').click()
+  await named(page, 'Make it all the same').click()
   await expect(page).toHaveURL(/[/]runs[/].*[/]layout$/)
   await page.goto(page.url().replace(/layout$/, 'edit'))
-  await hardware.click()
+  await openHardware(page)
   await expect(page.getByRole('radio', { name, exact: true }).first()).toBeChecked()
 })
+
+/** On a wide screen it is open at first. */
+async function openHardware(page: Page): Promise<void> {
+  const section = page
+    .locator('details')
+    .filter({ has: page.getByText(/^Hardware/) })
+    .last()
+  await expect(section).toBeVisible()
+  if ((await section.getAttribute('open')) === null) await section.locator('summary').click()
+}
