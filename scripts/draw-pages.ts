@@ -12,20 +12,15 @@ interface Drawn {
   readonly size: { readonly width: number; readonly height: number }
   /** Where it is, of the demo run's address. */
   readonly path: (run: string) => string
-  /** What is touched before it is drawn. */
-  readonly touched?: readonly string[]
 }
 
 const pages: Readonly<Record<string, Drawn>> = {
-  'page-start': { size: phone, path: () => '/' },
   'page-walk': { size: phone, path: (run) => run },
   'page-entry': { size: phone, path: (run) => `${run}/walk/post-1/bearing-plate` },
   'page-findings': { size: phone, path: (run) => `${run}/findings` },
-  'page-check': { size: phone, path: () => '/check', touched: ['.checking .main'] },
   'page-need': { size: desk, path: () => '/need' },
-  'page-lay-out': { size: desk, path: (run) => `${run}/layout` },
   'page-sheet': { size: desk, path: () => '/shelf/flared-terminal-31' },
-  'page-glossary': { size: desk, path: () => '/glossary' },
+  'page-lesson': { size: desk, path: () => '/drills/lesson' },
 }
 
 const { values, positionals } = parseArgs({ options: { into: { type: 'string' } }, allowPositionals: true })
@@ -46,11 +41,10 @@ try {
   await dropFolder(folder)
 }
 
-async function draw(page: Page, name: string, { size, path, touched = [] }: Drawn, run: string): Promise<void> {
+async function draw(page: Page, name: string, { size, path }: Drawn, run: string): Promise<void> {
   await page.setViewportSize(size)
   await page.goto(`${server.address}${path(run)}`)
   await page.locator('main :is(h1, h2, h3)').first().waitFor()
-  for (const one of touched) await page.locator('main').locator(one).first().click()
   await page.locator('.loading, .building, [aria-busy=true]').first().waitFor({ state: 'detached' })
   await page.evaluate(() => document.fonts.ready)
   await page.screenshot({ path: `${into}/${name}.png` })
