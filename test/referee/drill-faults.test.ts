@@ -1,15 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { withChange } from '../../src/core/drill/change.ts'
 import { type Fault, faultSizes, plantableFaults } from '../../src/core/drill/faults.ts'
-import { type PracticeSite, readingOf, trueAnswer } from '../../src/core/drill/read-as-built.ts'
+import { type PracticeSite, trueAnswer } from '../../src/core/drill/read-as-built.ts'
 import { soundAsBuilt } from '../../src/core/drill/sound-as-built.ts'
-import { usualInstrument } from '../../src/core/drill/usual-instrument.ts'
 import { instruments } from '../../src/core/measurement/instruments.ts'
-import type { Reading } from '../../src/core/measurement/reading.ts'
-import type { Requirement } from '../../src/core/requirements/requirement.ts'
 import { defaultRule, judgeRequirements } from '../../src/core/verdicts/judge-requirements.ts'
 import type { Verdict } from '../../src/core/verdicts/verdict.ts'
 import { shippedSheets } from '../../src/sheets/shipped-sheets.ts'
+import { practiceReadings } from '../fixtures/practice-reading.ts'
 import { faultyRunModels, type RequiredModel } from './faulty-runs.ts'
 
 const ends = [
@@ -119,28 +117,7 @@ function found(site: PracticeSite, error: number): readonly Verdict[] {
     if (site.asBuilt === site.sound) return true
     return JSON.stringify(trueAnswer(site, requirement)) !== JSON.stringify(trueAnswer(sound, requirement))
   })
-  const readings = looked.flatMap((requirement) => readingAt(site, requirement, error))
+  const readings = looked.flatMap((requirement) => practiceReadings(site, requirement, () => error))
   const verdicts = judgeRequirements(looked, readings, { rule: defaultRule, instruments })
   return verdicts.filter(({ verdict }) => verdict !== 'meets')
-}
-
-function readingAt(site: PracticeSite, requirement: Requirement, error: number): Reading[] {
-  const { look, id } = requirement
-  const instrument = look.kind === 'measure' ? usualInstrument(requirement, look.limits, instruments) : instruments[0]!
-  const answer = readingOf(site, requirement, instrument, error)
-  if (answer === null) return []
-  return [
-    {
-      ...{ id: `reading of ${id}`, of: id, answer, instrument: instrument.id, uncertainty: null },
-      ...{
-        by: 'a',
-        at: '2026-05-12T10:05:00Z',
-        where: null,
-        photos: [],
-        corrects: null,
-        rechecks: null,
-        together: null,
-      },
-    },
-  ]
 }

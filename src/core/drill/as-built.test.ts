@@ -1,16 +1,15 @@
 import { describe, expect, test } from 'vitest'
+import { practiceReadings } from '../../../test/fixtures/practice-reading.ts'
 import { modelFrom } from '../../../test/fixtures/verdict-model.ts'
 import { instruments } from '../measurement/instruments.ts'
-import type { Reading } from '../measurement/reading.ts'
 import { deriveRequirements } from '../requirements/derive-requirements.ts'
 import type { Requirement } from '../requirements/requirement.ts'
 import { nanometresPer } from '../units/exact-length.ts'
 import { defaultRule, judgeRequirements } from '../verdicts/judge-requirements.ts'
 import { type AsBuilt, choiceAt, splicesAsBuilt } from './as-built.ts'
-import { measuredAt, type PracticeSite, readingOf, readValue, trueAnswer } from './read-as-built.ts'
+import { measuredAt, type PracticeSite, readValue, trueAnswer } from './read-as-built.ts'
 import { soundAsBuilt } from './sound-as-built.ts'
 import { truthOf } from './truth.ts'
-import { usualInstrument } from './usual-instrument.ts'
 
 const model = modelFrom('flared-terminal-31', 600)
 const requirements = deriveRequirements(model)
@@ -22,7 +21,7 @@ const inch = nanometresPer.in
 describe('a sound run', () => {
   test('meets everything that can be looked at, however far off a reading may be', () => {
     for (const error of [-2, 0, 2]) {
-      const readings = requirements.flatMap((requirement) => readingsOf(siteOf(sound), requirement, error))
+      const readings = requirements.flatMap((requirement) => practiceReadings(siteOf(sound), requirement, () => error))
       const verdicts = judgeRequirements(requirements, readings, { rule: defaultRule, instruments })
       const looked = verdicts.filter((_, i) => requirements[i]!.look.kind !== 'record')
       expect(looked.filter(({ verdict }) => verdict !== 'meets')).toEqual([])
@@ -89,24 +88,3 @@ describe('a value outside its limit by less than a tape can tell', () => {
     expect(truthOf(atStub(4.5 * inch), stub)).toEqual({ isRight: false, isNear: false })
   })
 })
-
-function readingsOf(site: PracticeSite, requirement: Requirement, error: number): Reading[] {
-  const { look, id } = requirement
-  const instrument = look.kind === 'measure' ? usualInstrument(requirement, look.limits, instruments) : instruments[0]!
-  const answer = readingOf(site, requirement, instrument, error)
-  if (answer === null) return []
-  return [
-    {
-      ...{ id: `reading of ${id}`, of: id, answer, instrument: instrument.id, uncertainty: null },
-      ...{
-        by: 'a',
-        at: '2026-05-12T10:05:00Z',
-        where: null,
-        photos: [],
-        corrects: null,
-        rechecks: null,
-        together: null,
-      },
-    },
-  ]
-}

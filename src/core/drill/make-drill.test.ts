@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
+import { practiceReadings } from '../../../test/fixtures/practice-reading.ts'
 import { modelFrom } from '../../../test/fixtures/verdict-model.ts'
 import { instruments } from '../measurement/instruments.ts'
-import type { Reading } from '../measurement/reading.ts'
 import { deriveRequirements } from '../requirements/derive-requirements.ts'
 import { defaultRule, judgeRequirements } from '../verdicts/judge-requirements.ts'
 import type { Verdict } from '../verdicts/verdict.ts'
@@ -10,11 +10,9 @@ import { rateOf } from './intervals.ts'
 import { type Drill, type DrillWish, makeDrill } from './make-drill.ts'
 import { type KindRecord, nextSeed } from './next-drill.ts'
 import { randomFrom } from './random.ts'
-import { readingOf } from './read-as-built.ts'
 import { readingError } from './reading-error.ts'
 import { scoreDrill } from './score.ts'
 import { truthOf } from './truth.ts'
-import { usualInstrument } from './usual-instrument.ts'
 
 const model = modelFrom('flared-terminal-31', 600)
 const requirements = deriveRequirements(model)
@@ -189,26 +187,10 @@ test('drills weighted to what was missed show a weakness sooner than drills at r
 
 /** @param seed  of the errors of readings; null for readings without one */
 function verdictsOf(drill: Drill, seed: number | null): readonly Verdict[] {
-  const readings = requirements.flatMap((requirement): Reading[] => {
-    const { look, id } = requirement
-    const tool = look.kind === 'measure' ? usualInstrument(requirement, look.limits, instruments) : instruments[0]!
-    const error = seed === null ? 0 : readingError(seed, id, tool.id, 0)
-    const answer = readingOf(drill.site, requirement, tool, error)
-    if (answer === null) return []
-    return [
-      {
-        ...{ id: `reading of ${id}`, of: id, answer, instrument: tool.id, uncertainty: null },
-        ...{
-          by: 'a',
-          at: '2026-05-12T10:05:00Z',
-          where: null,
-          photos: [],
-          corrects: null,
-          rechecks: null,
-          together: null,
-        },
-      },
-    ]
-  })
+  const readings = requirements.flatMap((requirement) =>
+    practiceReadings(drill.site, requirement, ({ id }) =>
+      seed === null ? 0 : readingError(seed, requirement.id, id, 0),
+    ),
+  )
   return judgeRequirements(requirements, readings, { rule: defaultRule, instruments })
 }

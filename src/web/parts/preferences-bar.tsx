@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks'
 import { type Hand, hands, type Light, lights, preferences, setPreferences } from '../fieldwork/preferences.ts'
-import { type Language, languages } from '../language.ts'
+import type { Language } from '../language.ts'
 import { m } from '../messages.ts'
+import { LanguageOptions } from './language-options.tsx'
 
 interface Props {
   readonly language: Language
@@ -21,11 +22,7 @@ export function PreferencesBar({ language, choose }: Props) {
           value={language}
           onChange={({ currentTarget }) => choose(currentTarget.value as Language)}
         >
-          {Object.entries(languages).map(([id, name]) => (
-            <option key={id} value={id} lang={id}>
-              {name}
-            </option>
-          ))}
+          <LanguageOptions />
         </select>
       </label>
       <label>

@@ -1,9 +1,8 @@
 import { useState } from 'preact/hooks'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { Draft } from '../form/draft.ts'
-import { goTo, sheetPath } from '../route.ts'
-import { copiedSheet, idFor } from './copy-sheet.ts'
-import { beginSheet, begunSheets } from './sheet-drafts.ts'
+import { beginNamed } from './begin-named.ts'
+import { copiedSheet } from './copy-sheet.ts'
 import { words } from './words.ts'
 
 interface Props {
@@ -19,10 +18,7 @@ export function CopyForm({ sheet, editions }: Props) {
   const begin = (): void => {
     setAsked(true)
     if (name.trim() === '') return
-    const id = idFor(name, [...editions.map((one) => one.id), ...Object.keys(begunSheets())])
-    const copy = copiedSheet(sheet, id, name.trim()) as unknown as Draft
-    beginSheet(id, { of: null, from: copy, draft: copy })
-    goTo(sheetPath(id, 'edit'))
+    beginNamed(name, editions, (id) => copiedSheet(sheet, id, name.trim()) as unknown as Draft)
   }
   return (
     <form

@@ -2,10 +2,8 @@ import { useState } from 'preact/hooks'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { language } from '../language.ts'
 import { FoldByItself } from '../parts/fold.tsx'
-import { goTo, sheetPath } from '../route.ts'
-import { idFor } from './copy-sheet.ts'
+import { beginNamed } from './begin-named.ts'
 import { newSheet } from './new-sheet.ts'
-import { beginSheet, begunSheets } from './sheet-drafts.ts'
 import { words } from './words.ts'
 
 const kinds = ['terminal', 'trailing anchor', 'buried end', 'bridge end', 'longitudinal'] as const
@@ -26,10 +24,7 @@ function Form({ sheets }: { readonly sheets: readonly HardwareSheet[] }) {
   const begin = (): void => {
     setAsked(true)
     if (isMissing) return
-    const id = idFor(name, [...sheets.map((one) => one.id), ...Object.keys(begunSheets())])
-    const draft = newSheet(kind, id, name.trim(), language())
-    beginSheet(id, { of: null, from: draft, draft })
-    goTo(sheetPath(id, 'edit'))
+    beginNamed(name, sheets, (id) => newSheet(kind, id, name.trim(), language()))
   }
   return (
     <form

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks'
-import type { PaperName } from '../../core/units/paper-names.ts'
-import { papers } from '../../drawing/paper.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { DocumentWish, RunSource, Trouble } from '../data/run-source.ts'
-import { type Language, language, languages } from '../language.ts'
+import { type Language, language } from '../language.ts'
 import { m } from '../messages.ts'
+import { LanguageOptions } from '../parts/language-options.tsx'
+import { PageField } from '../parts/page-field.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { ShareOrSave } from './share-or-save.tsx'
 import { words } from './words.ts'
@@ -46,30 +46,14 @@ export function DocumentsHere({ source, id, run }: Props) {
     <div class="documents">
       <p>{w.how}</p>
       <div class="fields">
-        <label>
-          <span>{m.record.page}</span>
-          <select
-            value={wish.page}
-            onChange={({ currentTarget }) => setWish({ ...wish, page: currentTarget.value as PaperName })}
-          >
-            {(Object.keys(papers) as PaperName[]).map((name) => (
-              <option key={name} value={name}>
-                {m.record.papers[name]}
-              </option>
-            ))}
-          </select>
-        </label>
+        <PageField page={wish.page} choose={(page) => setWish({ ...wish, page })} />
         <label>
           <span>{w.language}</span>
           <select
             value={wish.language}
             onChange={({ currentTarget }) => setWish({ ...wish, language: currentTarget.value as Language })}
           >
-            {Object.entries(languages).map(([id, name]) => (
-              <option key={id} value={id} lang={id}>
-                {name}
-              </option>
-            ))}
+            <LanguageOptions />
           </select>
         </label>
         <label>

@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks'
 import { type PayRounding, payRoundings } from '../../core/quantities/pay-length.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
-import { papers } from '../../drawing/paper.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { PacketStep } from '../../protocol/packets.ts'
 import { rememberedVisit } from '../data/device.ts'
@@ -10,6 +9,7 @@ import { hasServer } from '../has-server.ts'
 import { m } from '../messages.ts'
 import { download } from '../parts/download.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
+import { PageField } from '../parts/page-field.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { AcceptanceMark } from '../parts/verdict-sign.tsx'
 
@@ -68,16 +68,7 @@ export function RecordPane({ source, judged, run }: Props) {
             void make('record')
           }}
         >
-          <label>
-            <span>{m.record.page}</span>
-            <select value={page} onChange={({ currentTarget }) => setPage(currentTarget.value as PaperName)}>
-              {(Object.keys(papers) as PaperName[]).map((name) => (
-                <option key={name} value={name}>
-                  {m.record.papers[name]}
-                </option>
-              ))}
-            </select>
-          </label>
+          <PageField page={page} choose={setPage} />
           <label>
             <span>{m.record.author}</span>
             <input
