@@ -73,6 +73,7 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await expect(page.getByText('No run on this device holds it')).toBeVisible()
   await button(page, 'Save as an edition').click()
   await expect(page.getByRole('heading', { name: 'What saving does' })).toHaveCount(0)
+  await expect(page.getByText('edition 2', { exact: false }).first()).toBeVisible()
   const made = page.waitForEvent('download')
   await button(page, 'List to confirm, as PDF').click()
   const list = await made
