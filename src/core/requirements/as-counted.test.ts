@@ -71,6 +71,7 @@ describe('a lawful run that is counted', () => {
           ...{ opposingReaches: null },
         })
       const laidOut = asked(layout, undefined)
+      for (const { look } of laidOut) expect(look).not.toHaveProperty('counted')
       const counted = asked(countedLayout(hardware, pieces), { ...pieces, need: null, isLocated: true })
       expect(counted.filter(({ id }) => id !== 'run/need').map(({ id, must }) => [id, must])).toEqual(
         laidOut.map(({ id, must }) => [id, must]),
@@ -160,6 +161,8 @@ describe('what the sheets ask for of a piece that is not as it has to be', () =>
     }
     // 150 is as far from the adapter of 112.5 as from that of 187.5.
     expect(wanted([150, 150, 150, 150, 150, 150])).toEqual([150, 150, 112.5, 150, 150, 187.5])
+    // A panel of the terminal's own is of one length, whatever hangs there and whatever else is nearer.
+    expect(wanted([187.5, 75, 112.5, 150, 150, 112.5])).toEqual([150, 150, 112.5, 150, 150, 112.5])
     // 75 may lie beside an end alone.
     expect(wanted([150, 150, 112.5, 75, 150, 75, 112.5])).toEqual([150, 150, 112.5, 75, 150, 75, 112.5])
     expect(wanted([150, 150, 112.5, 150, 75, 150, 112.5])).toEqual([150, 150, 112.5, 150, 112.5, 150, 112.5])
@@ -189,6 +192,20 @@ describe('a splice of a run whose posts were measured', () => {
   it('is elsewhere where the posts beside it stand as far apart as they should, and not midway', () => {
     // The posts at 525 and 600 stand 5 in nearer to the first end.
     expect(positions(moved(-5, 7, 8))[3]).toEqual({ wanted: 'midspan', counted: 'elsewhere' })
+  })
+
+  it('says nothing where no post stands before it', () => {
+    const first: RunEnd = { kind: 'unknown', because: 'not looked at', atInches: null, posts: 0, panels: 0 }
+    const panels = [22.5, 150, 112.5]
+    const layout = countedLayout({ ...ends, first }, { panels, posts: 4 })
+    const model: RunModel = {
+      ...{ ...ends, first, layout, counted: { panels, posts: 4, need: null, isLocated: true } },
+      ...{ flare: null, work: 'standing', letting: null, speed: null, opposingReaches: null },
+    }
+    // The anchor's posts are 75 in apart and end the rail of 285 in; two more at full spacing begin at 60.
+    expect(layout.posts.map(({ alongInches }) => alongInches)).toEqual([0, 75, 150, 225])
+    expect(layout.splices.map(({ alongInches }) => alongInches)).toEqual([-37.5, 112.5])
+    expect(layout.splices.map((splice) => wantedPosition(model, splice).counted)).toEqual([null, 'midspan'])
   })
 
   it('says nothing where the posts beside it do not stand as they should, or none stands beyond it', () => {

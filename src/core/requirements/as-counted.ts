@@ -25,8 +25,7 @@ function spaceOfUnit(model: RunModel, before: LayoutPost, after: LayoutPost): nu
   const sheet = before.unit === after.unit ? endSheetOf(model, before.unit) : null
   if (sheet === null || before.ownNumber === null || after.ownNumber === null) return null
   const outer = Math.min(before.ownNumber, after.ownNumber)
-  const [one, next] = [sheet.posts[outer - 1], sheet.posts[outer]]
-  return one === undefined || next === undefined ? null : next.along - one.along
+  return sheet.posts[outer]!.along - sheet.posts[outer - 1]!.along
 }
 
 /** The spacing of the system that the posts come nearest to; never more than the full one. */

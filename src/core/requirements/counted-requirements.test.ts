@@ -4,6 +4,7 @@ import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { countedLayout } from '../layout/counted-layout.ts'
 import type { CountedPieces, LayoutRequest, RunEnd } from '../layout/layout.ts'
 import { countedRequirements } from './counted-requirements.ts'
+import { deriveRequirements } from './derive-requirements.ts'
 import type { RunModel } from './run-model.ts'
 
 const sheet = (id: string) => shippedSheets.find((one) => one.id === id)!
@@ -19,19 +20,28 @@ const notLooked = (posts: number): RunEnd => ({
 /** Six posts, the last of them 375 in from the first; of the anchor two, 75 in apart. */
 const [terminal, anchor] = [unit('flared-terminal-31'), unit('trailing-anchor-31')]
 
-/** The rules of the record that a count is asked, by topic. */
-function asked(
-  ends: { readonly first: RunEnd; readonly second: RunEnd },
-  { panels, posts }: CountedPieces,
-  { need = null, postOneAtInches = 0 }: { need?: LayoutRequest['need']; postOneAtInches?: number } = {},
-) {
-  const layout = { ...countedLayout({ system, ...ends }, { panels, posts }), postOneAtInches }
+interface Ends {
+  readonly first: RunEnd
+  readonly second: RunEnd
+}
+
+function modelOf(ends: Ends, { panels, posts }: CountedPieces, need: LayoutRequest['need'] = null): RunModel {
+  const layout = countedLayout({ system, ...ends }, { panels, posts })
   const counted = { panels, posts, need, isLocated: true }
-  const model: RunModel = {
+  return {
     ...{ system, ...ends, layout, counted, flare: null, work: 'standing', letting: '2016-01-01', speed: null },
     opposingReaches: null,
   }
-  const found = countedRequirements(model, counted)
+}
+
+/** The rules of the record that a count is asked, by topic. */
+function asked(
+  ends: Ends,
+  pieces: CountedPieces,
+  { need = null, postOneAtInches = 0 }: { need?: LayoutRequest['need']; postOneAtInches?: number } = {},
+) {
+  const model = modelOf(ends, pieces, need)
+  const found = countedRequirements({ ...model, layout: { ...model.layout, postOneAtInches } }, model.counted!)
   return Object.fromEntries(found.map(({ topic, look }) => [topic, look.kind === 'record' ? look.rule : look.kind]))
 }
 
@@ -56,6 +66,17 @@ describe('posts that a count has too few of', () => {
     // Of 562.5 in the terminal has six posts to 375; those at 450 and 525 are wanted besides.
     expect(missing(terminal, notLooked(0), [150, 150, 112.5, 150], 8)).toBeUndefined()
     expect(missing(terminal, notLooked(0), [150, 150, 112.5, 150], 7)).toMatchObject({ counted: 7, wanted: 8 })
+    // The same run seen from the other side of the road.
+    expect(missing(notLooked(0), terminal, [150, 112.5, 150, 150], 8)).toBeUndefined()
+    expect(missing(notLooked(0), terminal, [150, 112.5, 150, 150], 7)).toMatchObject({ counted: 7, wanted: 8 })
+  })
+
+  it('are as many as leave no space wider than the full one, where the rail is no whole number of them', () => {
+    // 412 1/2 in between the terminal's last post at 375 and the anchor's at 787 1/2: five posts leave six spaces of 68 3/4,
+    // four leave five of 82 1/2.
+    const long = [150, 150, 112.5, 150, 150, 150]
+    expect(missing(terminal, anchor, long, 13)).toBeUndefined()
+    expect(missing(terminal, anchor, long, 12)).toMatchObject({ counted: 12, wanted: 13 })
   })
 
   it('are told besides those that belong to an end nobody knows', () => {
@@ -67,6 +88,49 @@ describe('posts that a count has too few of', () => {
 
   it('are at least those of the units', () => {
     expect(missing(terminal, anchor, [150, 150, 112.5], 7)).toMatchObject({ counted: 7, wanted: 8 })
+  })
+})
+
+describe('panels that a count has too few of', () => {
+  const missing = (first: RunEnd, second: RunEnd, panels: readonly number[]) =>
+    asked({ first, second }, { panels, posts: 12 })['panel-count']
+
+  it('are told where two units need more: the terminal three, the anchor one', () => {
+    expect(missing(terminal, anchor, [150, 150, 112.5, 112.5])).toBeUndefined()
+    expect(missing(terminal, anchor, [150, 150, 112.5])).toEqual({
+      kind: 'too few pieces',
+      of: 'panels',
+      counted: 3,
+      wanted: 4,
+    })
+  })
+
+  it('are not made up for by those of an end that nobody knows', () => {
+    const unknown: RunEnd = { kind: 'unknown', because: 'no sheet fits', atInches: null, posts: 2, panels: 2 }
+    expect(missing(unknown, terminal, [150, 150, 112.5, 150, 150])).toBeUndefined()
+    // Two of four are of the unknown end.
+    expect(missing(unknown, terminal, [150, 150, 150, 150])).toMatchObject({ counted: 2, wanted: 3 })
+  })
+})
+
+describe('the hardware of the run itself', () => {
+  const isAsked = (first: RunEnd, second: RunEnd, { panels, posts }: CountedPieces) =>
+    deriveRequirements(modelOf({ first, second }, { panels, posts })).some(({ id }) => id === 'run/criteria')
+
+  it('is asked of nobody who looked at a terminal alone', () => {
+    const alone = { panels: [150, 150, 112.5], posts: 6 }
+    expect(isAsked(terminal, notLooked(0), alone)).toBe(false)
+    expect(isAsked(notLooked(0), terminal, { ...alone, panels: alone.panels.toReversed() })).toBe(false)
+    // One panel of the run, or one post of it, is enough.
+    expect(isAsked(terminal, notLooked(0), { panels: [150, 150, 112.5, 150], posts: 6 })).toBe(true)
+    expect(isAsked(terminal, notLooked(0), { ...alone, posts: [0, 75, 150, 225, 300, 375, 450] })).toBe(true)
+  })
+
+  it('is asked where both ends were looked at, though nothing of it stands between them', () => {
+    const between = { panels: [150, 150, 112.5, 112.5], posts: 8 }
+    expect(isAsked(terminal, anchor, between)).toBe(true)
+    const unfit: RunEnd = { kind: 'unknown', because: 'no sheet fits', atInches: null, posts: 2, panels: 1 }
+    expect(isAsked(terminal, unfit, between)).toBe(true)
   })
 })
 

@@ -82,9 +82,7 @@ function missing(model: RunModel): readonly Missing[] {
     ...(layout.posts.length < wantedPosts
       ? [['post-count', tooFew('posts', layout.posts.length, wantedPosts), system.postSpacing] as const]
       : []),
-    ...(panels < wantedPanels
-      ? [['panel-count', tooFew('panels', layout.panels.length, wantedPanels), system.splice] as const]
-      : []),
+    ...(panels < wantedPanels ? [['panel-count', tooFew('panels', panels, wantedPanels), system.splice] as const] : []),
   ]
 }
 
