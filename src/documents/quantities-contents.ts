@@ -68,8 +68,8 @@ export function quantitiesContents(
     title: words.title,
     run: print.theirs(run.name),
     boundaries: words.boundaries(
-      print.say(boundarySaying(barrier.first, first)),
-      print.say(boundarySaying(barrier.second, second)),
+      print.say(boundarySaying(barrier, 'first', first)),
+      print.say(boundarySaying(barrier, 'second', second)),
     ),
     rounding: rule.rounding,
     roundingText: words.rounding(rule.rounding),

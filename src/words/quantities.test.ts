@@ -31,9 +31,9 @@ it.each<[QuantitySaying, string, string]>([
     'Tornillos de empalme con tuerca rebajada, 5/8 in x 1 1/4 in',
   ],
   [
-    { kind: 'pay boundary at post', of: 'trailing anchor', number: 2 },
-    'at the centre of post 2 of the trailing anchor',
-    'en el centro del poste 2 del anclaje de salida',
+    { kind: 'pay boundary at post', number: 19, own: { number: 2, of: 'trailing anchor' } },
+    'at the centre of post 19 (post 2 of the trailing anchor)',
+    'en el centro del poste 19 (poste 2 del anclaje de salida)',
   ],
 ])('%o is %s', (saying, inEnglish, inSpanish) => {
   expect(english(null).say(saying)).toBe(inEnglish)

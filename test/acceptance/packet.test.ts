@@ -210,7 +210,9 @@ describe('lapwise packet', () => {
     const { pay } = JSON.parse(readFileSync(file('OUT/manifest.json'), 'utf8')) as {
       pay: { boundaries: string; rounding: string }
     }
-    expect(pay.boundaries).toMatch(/begins at the centre of post 3 of the terminal and ends where the listed length/)
+    expect(pay.boundaries).toMatch(
+      /begins at the centre of post 3 \(post 3 of the terminal\) and ends where the listed length/,
+    )
     expect(pay.rounding).toContain('12.5 ft')
     // No road: easting is square to the line of the run, which leaves post 1 of a 48 in flare; northing runs along it.
     const [first] = readFileSync(file('OUT/stakes.csv'), 'utf8').split('\r\n')

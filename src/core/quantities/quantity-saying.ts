@@ -82,5 +82,10 @@ export type BoundarySaying =
   | { readonly kind: 'pay boundary at standing splice' }
   | { readonly kind: 'pay boundary at unknown end' }
   | { readonly kind: 'pay boundary at splice'; readonly of: EndSheet['kind'] }
-  | { readonly kind: 'pay boundary at post'; readonly of: EndSheet['kind']; readonly number: number }
+  /** By the run's number and, in `own`, the unit's. */
+  | {
+      readonly kind: 'pay boundary at post'
+      readonly number: number
+      readonly own: { readonly number: number; readonly of: EndSheet['kind'] }
+    }
   | { readonly kind: 'pay boundary at listed length'; readonly of: EndSheet['kind'] }

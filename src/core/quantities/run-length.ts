@@ -1,5 +1,5 @@
 import type { EndSheet } from '../hardware/hardware-sheet.ts'
-import type { LayoutPanel, RunEnd, Unit } from '../layout/layout.ts'
+import type { LayoutPanel, Unit } from '../layout/layout.ts'
 import { err, ok, type Result } from '../result.ts'
 import type { Barrier } from '../staking/barrier.ts'
 import { numbered, type Quantity, sumOf } from './quantity.ts'
@@ -49,8 +49,9 @@ export function runLength(barrier: Barrier, rule: Boundaries): Result<RunLength,
   })
 }
 
-/** The boundary to be said, for the head of any list that uses it. */
-export function boundarySaying(end: RunEnd, boundary: Boundary): BoundarySaying {
+/** The boundary at one end to be said, for the head of any list that uses it; `boundary` is one that `runLength` takes. */
+export function boundarySaying(barrier: Barrier, which: 'first' | 'second', boundary: Boundary): BoundarySaying {
+  const end = barrier[which]
   if (end.kind === 'standing splice') return { kind: 'pay boundary at standing splice' }
   if (end.kind === 'unknown') return { kind: 'pay boundary at unknown end' }
   const of = end.sheet.kind
@@ -58,7 +59,11 @@ export function boundarySaying(end: RunEnd, boundary: Boundary): BoundarySaying 
     case 'splice':
       return { kind: 'pay boundary at splice', of }
     case 'post':
-      return { kind: 'pay boundary at post', of, number: boundary.number }
+      return {
+        kind: 'pay boundary at post',
+        number: unitPost(barrier, which, boundary.number)!.number,
+        own: { number: boundary.number, of },
+      }
     case 'listed length':
       return { kind: 'pay boundary at listed length', of }
     default:
@@ -98,13 +103,16 @@ const lengthOf = (panels: readonly LayoutPanel[], unit: Unit): number =>
   panels.filter((panel) => panel.unit === unit).reduce((sum, { inches }) => sum + inches, 0)
 
 function postOf(
-  { layout }: Barrier,
+  barrier: Barrier,
   unit: 'first' | 'second',
   sheet: EndSheet,
   number: number,
 ): Result<number, BoundaryProblem> {
-  const post = layout.posts.find((one) => one.unit === unit && one.ownNumber === number)
+  const post = unitPost(barrier, unit, number)
   return post === undefined
     ? err({ kind: 'no-such-post', end: unit, number, posts: sheet.posts.length })
     : ok(post.alongInches)
 }
+
+const unitPost = ({ layout }: Barrier, unit: 'first' | 'second', number: number) =>
+  layout.posts.find((one) => one.unit === unit && one.ownNumber === number)

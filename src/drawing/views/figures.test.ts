@@ -122,13 +122,16 @@ describe('figures', () => {
         sheet: sheets.find(({ id }) => id === sheet!.id) as EndSheet,
         atInches: null,
       })
-      return deriveRequirements({
-        ...{ layout: run.layout, system: sheets.find(({ id }) => id === run.system.id) as LongitudinalSheet },
-        ...{ first: end(run.first), second: end(run.second), flare: null, work: null, letting: null },
-        ...{ speed: null, opposingReaches: null },
-      })
-        .filter((requirement) => requirement.figure !== null)
-        .map((requirement) => [requirement.id, drawn(requirement)])
+      return (
+        deriveRequirements({
+          ...{ layout: run.layout, system: sheets.find(({ id }) => id === run.system.id) as LongitudinalSheet },
+          ...{ first: end(run.first), second: end(run.second), flare: null, work: null, letting: null },
+          ...{ speed: null, opposingReaches: null },
+        })
+          .filter((requirement) => requirement.figure !== null)
+          // A later edition may say the same in other words: its title and no more of the figure.
+          .map((requirement) => [requirement.id, { ...drawn(requirement), title: '' }])
+      )
     }
     const older = drawnWith(landedSheets)
     expect(older.length).toBeGreaterThan(100)

@@ -23,9 +23,11 @@ describe('the detail of a flared terminal', () => {
 
   it('says of posts 1 and 2 what the facts of the trade say: hinge sides, slots, stub (its facts 9, 10, 12 to 15)', () => {
     const said = flared.description
-    expect(said).toMatch(/Post 1: [^.]*no offset block, rail not bolted, hinge bolt toward the head, stub at most 4 in/)
     expect(said).toMatch(
-      /Post 2: [^.]*hinge bolt away from the head, rail held in the upper slots, on the side toward the head/,
+      /Post 1 \(1\): [^.]*no offset block, rail not bolted, hinge bolt toward the head, stub at most 4 in/,
+    )
+    expect(said).toMatch(
+      /Post 2 \(2\): [^.]*hinge bolt away from the head, rail held in the upper slots, on the side toward the head/,
     )
     expect(said).toContain('5-in side up and its 3-in side down')
   })
@@ -64,6 +66,11 @@ it.each([
       expect(item.at.y, item.text).toBeGreaterThan(0)
     }
   }
+})
+
+it('the detail of the second end names posts by the numbers of the run, its own in brackets', () => {
+  // Nineteen posts; the anchor counts its two from the far end.
+  expect(terminalDetail(culvertRun(6), 'second', 'letter')!.description).toContain('Posts 18 to 19 (2 to 1): ')
 })
 
 it('an end without a sheet has no detail', () => {

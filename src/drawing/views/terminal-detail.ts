@@ -1,6 +1,7 @@
 import type { EndSheet } from '../../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { sheetText } from '../../core/hardware/sheet-text.ts'
+import type { Unit } from '../../core/layout/layout.ts'
 import { drawnSizes } from '../../core/scene/drawn-sizes.ts'
 import { unitFlare } from '../../core/staking/unit-flare.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
@@ -54,7 +55,9 @@ export function terminalDetail(input: StripInput, which: 'first' | 'second', pag
   const splices = input.layout.splices
     .map((splice) => splice.alongInches)
     .sort((a, b) => Math.abs(a - places.postOne) - Math.abs(b - places.postOne))
-  const callouts = detailCallouts(sheet, places, splices[0] ?? null, input.print)
+  const isOwn = ({ unit }: { readonly unit: Unit }): boolean => unit === which
+  const [posts, panels] = [input.layout.posts.filter(isOwn), input.layout.panels.filter(isOwn)]
+  const callouts = detailCallouts(sheet, { places, posts, panels, splice: splices[0] ?? null, print: input.print })
   const put = (items: readonly Item[], x: number, y: number): Item[] =>
     items.map((item) => moved(item, x * perPoint, y * perPoint))
   const left = marginPoints - range.from / perPoint
@@ -129,6 +132,7 @@ function planItems(frame: Frame, sheet: EndSheet, which: 'first' | 'second'): It
   const bends = [from, ...frame.bends.filter((one) => one > from && one < to), to]
   const posts = input.layout.posts.filter(isShown(range))
   const [detail, run] = [detailWords(input.print), runWords(input.print)]
+  const outermost = input.layout.posts.at(which === 'first' ? 0 : -1)!
   const flare =
     sheet.flare === 'none'
       ? detail.noFlare
@@ -136,6 +140,7 @@ function planItems(frame: Frame, sheet: EndSheet, which: 'first' | 'second'): It
           input.print.say(limitsOf(sheet.flare.offset)),
           sheet.flare.shape,
           lengthLabel(input, unitFlare(input.layout, which, sheet)?.overInches ?? sheet.flare.overInches),
+          outermost.number,
         )
   return [
     line('line of the run', frame.level(range.from, 0), frame.level(range.to, 0)),

@@ -13,7 +13,7 @@ export const places: Printers<Place> = {
   run: () => 'the run',
 }
 
-const ownText = (piece: string, own: OwnNumber | null): string =>
+export const ownText = (piece: string, own: OwnNumber | null): string =>
   own === null ? '' : ` (${piece} ${own.number} of the ${endNames[own.of]})`
 
 const endNames: Readonly<Record<EndSheet['kind'], string>> = {

@@ -3,6 +3,7 @@ import { groupPieces } from '../group-pieces.ts'
 import { stretchTexts } from '../number-stretches.ts'
 import type { Printers } from '../print.ts'
 import { upperFirst } from '../upper-first.ts'
+import { ownText } from './places.ts'
 
 export const quantities: Printers<QuantitySaying> = {
   'panel as named': ({ of }, print) => (of === null ? 'panel' : print.say(of)),
@@ -51,7 +52,7 @@ export const quantities: Printers<QuantitySaying> = {
   'pay boundary at standing splice': () => 'at the splice that stands',
   'pay boundary at unknown end': () => 'where the counted rail ends',
   'pay boundary at splice': ({ of }) => `at the splice where the ${of} joins the run`,
-  'pay boundary at post': ({ of, number }) => `at the centre of post ${number} of the ${of}`,
+  'pay boundary at post': ({ number, own }) => `at the centre of post ${number}${ownText('post', own)}`,
   'pay boundary at listed length': ({ of }) => `where the listed length of the ${of} runs out`,
 }
 

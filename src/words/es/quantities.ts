@@ -4,6 +4,7 @@ import { stretchTexts } from '../number-stretches.ts'
 import type { Printers } from '../print.ts'
 import { upperFirst } from '../upper-first.ts'
 import { sheetKind } from './fit-changes.ts'
+import { ownText } from './places.ts'
 
 export const quantities: Printers<QuantitySaying> = {
   'panel as named': ({ of }, print) => (of === null ? 'panel' : print.say(of)),
@@ -57,7 +58,7 @@ export const quantities: Printers<QuantitySaying> = {
   'pay boundary at standing splice': () => 'en el empalme existente',
   'pay boundary at unknown end': () => 'donde termina la baranda contada',
   'pay boundary at splice': ({ of }) => `en el empalme donde el ${sheetKind[of]} se une al tramo`,
-  'pay boundary at post': ({ of, number }) => `en el centro del poste ${number} del ${sheetKind[of]}`,
+  'pay boundary at post': ({ number, own }) => `en el centro del poste ${number}${ownText('poste', own)}`,
   'pay boundary at listed length': ({ of }) => `donde termina la longitud que la ficha da para el ${sheetKind[of]}`,
 }
 

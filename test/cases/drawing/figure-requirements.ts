@@ -162,7 +162,7 @@ export const figureRequirements: ReadonlyMap<string, Requirement> = new Map([
   requirement(
     'head-holes',
     'head-holes',
-    'The impact head is fixed to post 1 in two places, snug, in the upper hole set.',
+    "The impact head is fixed to the terminal's first post in two places, snug, in the upper hole set.",
     choose(['upper-both', 'Both fasteners, upper hole set, snug'], ['lower-both', 'Both fasteners, lower hole set']),
     { set: 'upper' },
   ),

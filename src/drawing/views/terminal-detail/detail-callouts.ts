@@ -1,5 +1,6 @@
 import type { EndSheet, SheetPost, SheetRule } from '../../../core/hardware/hardware-sheet.ts'
 import { contentOf, sheetText } from '../../../core/hardware/sheet-text.ts'
+import type { LayoutPanel, LayoutPost } from '../../../core/layout/layout.ts'
 import { drawnSizes } from '../../../core/scene/drawn-sizes.ts'
 import type { Print } from '../../../words/print.ts'
 import { point } from '../../draw.ts'
@@ -13,25 +14,27 @@ export interface DetailCallout {
   readonly words: string
 }
 
-interface DetailPlaces {
+/** The end as it is laid out. */
+export interface DetailEnd {
   readonly places: EndPlaces
-  /** Inches along the run's rail for inches from the origin of the end's sheet. */
-  readonly along: (own: number) => number
-  /** Where the splice nearest to post 1 lies; null where there is none. */
+  /** Of the end unit alone. */
+  readonly posts: readonly LayoutPost[]
+  readonly panels: readonly LayoutPanel[]
+  /** Where the splice nearest to the outermost post lies; null where there is none. */
   readonly splice: number | null
   readonly print: Print
 }
 
+interface DetailPlaces extends DetailEnd {
+  /** Inches along the run's rail for inches from the origin of the end's sheet. */
+  readonly along: (own: number) => number
+}
+
 /** Every statement of the sheet on its posts, panels and parts, from left to right. */
-export function detailCallouts(
-  sheet: EndSheet,
-  places: EndPlaces,
-  splice: number | null,
-  print: Print,
-): DetailCallout[] {
+export function detailCallouts(sheet: EndSheet, end: DetailEnd): DetailCallout[] {
   const firstPost = sheet.posts[0]?.along ?? 0
-  const along = (own: number): number => places.postOne - places.outward * (own - firstPost)
-  const where: DetailPlaces = { places, along, splice, print }
+  const along = (own: number): number => end.places.postOne - end.places.outward * (own - firstPost)
+  const where: DetailPlaces = { ...end, along }
   return [...partCallouts(sheet, where), ...postCallouts(sheet, where), ...panelCallouts(sheet, where)].sort(
     (a, b) => a.at.x - b.at.x,
   )
@@ -79,19 +82,27 @@ function placeOf(rule: SheetRule, sheet: EndSheet, { places, along, splice }: De
   return onRail(at.kind === 'each splice' && splice !== null ? splice : postOne - outward * 30)
 }
 
-/** One statement for neighbouring posts that are alike. */
-function postCallouts(sheet: EndSheet, { along, print }: DetailPlaces): DetailCallout[] {
+/** One statement for neighbouring posts that are alike, by the run's numbers with the unit's in brackets. */
+function postCallouts(sheet: EndSheet, { along, posts: laidOut, print }: DetailPlaces): DetailCallout[] {
   const words = detailWords(print)
-  const groups: SheetPost[][] = []
+  const groups: { readonly post: SheetPost; readonly number: number }[][] = []
   for (const post of sheet.posts) {
+    const number = laidOut.find(({ ownNumber }) => ownNumber === post.number)?.number
+    if (number === undefined) continue
     const last = groups.at(-1)
-    if (last !== undefined && isAlike(last[0]!, post)) last.push(post)
-    else groups.push([post])
+    if (last !== undefined && isAlike(last[0]!.post, post)) last.push({ post, number })
+    else groups.push([{ post, number }])
   }
   return groups.map((posts) => {
-    const [first, last] = [posts[0]!, posts.at(-1)!]
-    const name = posts.length === 1 ? words.post(first.number) : words.posts(first.number, last.number)
-    return { at: point(along(first.along), 12), words: words.postsAre(name, postFacts(first, sheet, print)) }
+    const { post } = posts[0]!
+    // At the second end the unit counts against the run.
+    const inOrder = posts.toSorted((a, b) => a.number - b.number)
+    const [from, to] = [inOrder[0]!, inOrder.at(-1)!]
+    const name =
+      posts.length === 1
+        ? words.post(from.number, from.post.number)
+        : words.posts([from.number, to.number], [from.post.number, to.post.number])
+    return { at: point(along(post.along), 12), words: words.postsAre(name, postFacts(post, sheet, print)) }
   })
 }
 
@@ -117,17 +128,18 @@ function postFacts(post: SheetPost, sheet: EndSheet, print: Print): readonly str
   ]
 }
 
-function panelCallouts(sheet: EndSheet, { places, along, print }: DetailPlaces): DetailCallout[] {
+function panelCallouts(sheet: EndSheet, { places, along, panels, print }: DetailPlaces): DetailCallout[] {
   const words = detailWords(print)
   let from = 0
   return sheet.panels.own.flatMap((panel, i) => {
     const middle = from + panel.inches * 0.7
     from += panel.inches
-    if (!panel.slotted) return []
+    const number = panels.find(({ ownNumber }) => ownNumber === i + 1)?.number
+    if (!panel.slotted || number === undefined) return []
     return [
       {
         at: point(along(middle), places.railTop - drawnSizes.beam / 2),
-        words: words.slottedPanel(i + 1, print.say(sheetText(sheet, panel.name))),
+        words: words.slottedPanel(number, i + 1, print.say(sheetText(sheet, panel.name))),
       },
     ]
   })

@@ -10,13 +10,15 @@ export const detail = {
     `Detail of the ${end} end, ${unit}: plan above, elevation below; distances along the rail, offsets and heights are to scale, signs of parts are not.`,
   plan: 'PLAN, traffic side up. Offsets from the line of the run to the face of rail.',
   noFlare: 'No flare.',
-  flare: (offset: string, shape: 'straight' | 'parabola', over: string) =>
-    `Flare: ${offset} at post 1, ${shape}, over ${over}.`,
+  flare: (offset: string, shape: 'straight' | 'parabola', over: string, post: number) =>
+    `Flare: ${offset} at post ${post}, ${shape}, over ${over}.`,
   finishGrade: 'finish grade',
   sheet: (id: string, version: string, notice: string) => `Sheet ${id}, ${version}. ${notice}`,
   part: (name: string, rules: readonly string[]) => `${name}: ${rules.join(' ')}`,
-  post: (number: number) => `Post ${number}`,
-  posts: (from: number, to: number) => `Posts ${from} to ${to}`,
+  /** By the run's numbers, the unit's own in brackets. */
+  post: (number: number, own: number) => `Post ${number} (${own})`,
+  posts: ([from, to]: readonly [number, number], own: readonly [number, number]) =>
+    `Posts ${from} to ${to} (${own[0]} to ${own[1]})`,
   postsAre: (posts: string, facts: readonly string[]) => `${posts}: ${facts.join(', ')}.`,
   block: (hasBlock: boolean): string => (hasBlock ? 'with an offset block' : 'no offset block'),
   railBolted: (bolted: boolean | 'notStated'): string =>
@@ -26,7 +28,8 @@ export const detail = {
     `rail held in the ${set} slots, on the side ${toward[side]}`,
   stub: (most: string) => `stub at most ${most} above finish grade`,
   soilTube: 'in a soil tube',
-  slottedPanel: (number: number, name: string) => `Panel ${number}: ${name}, with a row of slots.`,
+  slottedPanel: (number: number, own: number, name: string) =>
+    `Panel ${number} (${own}): ${name}, with a row of slots.`,
 }
 
 const toward = { upstream: 'toward the head', downstream: 'away from the head' } as const

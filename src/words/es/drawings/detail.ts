@@ -8,13 +8,13 @@ export const detail: typeof english = {
     `Detalle del ${ends[end]} extremo, ${unit}: planta arriba, alzado abajo; distancias a lo largo de la baranda, desvíos y alturas están a escala, los signos de las piezas no.`,
   plan: 'PLANTA, lado del tránsito arriba. Desvíos de la línea del tramo a la cara de la baranda.',
   noFlare: 'Sin abocinado.',
-  flare: (offset, shape, over) =>
-    `Abocinado: ${offset} en el poste 1, ${shape === 'straight' ? 'recto' : 'parábola'}, en ${over}.`,
+  flare: (offset, shape, over, post) =>
+    `Abocinado: ${offset} en el poste ${post}, ${shape === 'straight' ? 'recto' : 'parábola'}, en ${over}.`,
   finishGrade: 'rasante',
   sheet: (id, version, notice) => `Ficha ${id}, ${version}. ${notice}`,
   part: (name, rules) => `${name}: ${rules.join(' ')}`,
-  post: (number) => `Poste ${number}`,
-  posts: (from, to) => `Postes ${from} a ${to}`,
+  post: (number, own) => `Poste ${number} (${own})`,
+  posts: ([from, to], own) => `Postes ${from} a ${to} (${own[0]} a ${own[1]})`,
   postsAre: (posts, facts) => `${posts}: ${facts.join(', ')}.`,
   block: (hasBlock) => (hasBlock ? 'con bloque separador' : 'sin bloque separador'),
   railBolted: (bolted) =>
@@ -28,7 +28,7 @@ export const detail: typeof english = {
     `baranda sujeta en las ranuras ${set === 'upper' ? 'superiores' : 'inferiores'}, del lado ${sideToward[side]}`,
   stub: (most) => `tocón de a lo más ${most} sobre la rasante`,
   soilTube: 'en un tubo de suelo',
-  slottedPanel: (number, name) => `Panel ${number}: ${name}, con una fila de ranuras.`,
+  slottedPanel: (number, own, name) => `Panel ${number} (${own}): ${name}, con una fila de ranuras.`,
 }
 
 const ends = { first: 'primer', second: 'segundo' } as const
