@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
-import type { EndSheet, LongitudinalSheet, OmissionRule } from '../hardware/hardware-sheet.ts'
+import type { EndSheet, LongitudinalSheet, MovedPostRule, OmissionRule } from '../hardware/hardware-sheet.ts'
 import { nameOf } from '../hardware/sheet-text.ts'
-import type { Layout, LayoutRequest, Obstruction, RunEnd } from './layout.ts'
+import { endSides } from './end-side.ts'
+import type { CurbBefore, Layout, LayoutRequest, Obstruction, RunEnd } from './layout.ts'
+import { leastChanged } from './post-plan.ts'
 import type { Refusal } from './refusal.ts'
+import { sixteenths } from './sixteenths.ts'
 import { solveLayout } from './solve-layout.ts'
 
 const sheetOf = <T>(id: string): T => shippedSheets.find((one) => one.id === id) as T
@@ -26,12 +29,35 @@ const leavingOut = (changes: Partial<OmissionRule> = {}): LongitudinalSheet => (
   ],
 })
 
-/** Posts every 75 in from 0 to 3,000 in, post 1 at 0: post 21 stands at 1,500. */
-function solve(of: LongitudinalSheet, obstructions: readonly Obstruction[], changes: Partial<LayoutRequest> = {}) {
-  const solved = solveLayout({
-    ...{ system: of, first: splice(0), second: splice(3000), need: null, stock: null, obstructions, reduced: [] },
-    ...{ standing: null, mayExtendInches: 0, ...changes },
-  })
+/** Where post 1 stands from the datum: not at 0, so that a place counted from the wrong one shows. */
+const datum = 1234.0625
+const fromDatum = <T extends { readonly fromInches: number; readonly toInches: number }>(part: T): T => ({
+  ...part,
+  fromInches: datum + part.fromInches,
+  toInches: datum + part.toInches,
+})
+const endFromDatum = (end: RunEnd): RunEnd => ({ ...end, atInches: datum + end.atInches! }) as RunEnd
+
+/** Posts every 75 in from 0 to 3,000 in, places counted from post 1: post 21 stands at 1,500. */
+function requestOf(
+  of: LongitudinalSheet,
+  obstructions: readonly Obstruction[],
+  { first = splice(0), second = splice(3000), reduced = [], standing = null, ...changes }: Partial<LayoutRequest> = {},
+): LayoutRequest {
+  return {
+    ...{ system: of, need: null, stock: null, mayExtendInches: 0, ...changes },
+    ...{ first: endFromDatum(first), second: endFromDatum(second) },
+    ...{ obstructions: obstructions.map(fromDatum), reduced: reduced.map(fromDatum) },
+    standing: standing && {
+      ...standing,
+      postOneAtInches: datum + standing.postOneAtInches,
+      leftOutAtInches: standing.leftOutAtInches?.map((at) => datum + at),
+    },
+  }
+}
+
+function solve(...of: Parameters<typeof requestOf>) {
+  const solved = solveLayout(requestOf(...of))
   if (!solved.ok) throw new Error(solved.error.kind)
   const [layout] = solved.value.runs
   return { layout: layout as Layout | undefined, refused: solved.value.refused() }
@@ -56,11 +82,55 @@ describe('posts that are left out', () => {
     ])
   })
 
+  it('are posts of the run alone, from its first to its last: those that stand beyond a splice are in no way', () => {
+    expect(omitted(leavingOut(), [pipe('a', 75)])).toEqual([[75, 'a']])
+    expect(omitted(leavingOut(), [stuck('a', -100, 80)])).toEqual([[75, 'a']])
+    expect(omitted(leavingOut(), [stuck('a', 2920, 3100)])).toEqual([[2925, 'a']])
+    expect(omitted(leavingOut(), [pipe('a', 0), pipe('b', 3000)])).toEqual([])
+  })
+
+  it('leave the rail single where the rule asks for nothing, and doubled as far as it asks', () => {
+    const doubled = (nestedInches: number, at: number) =>
+      solve(leavingOut({ nestedInches }), [pipe('a', at)], { stock: [{ inches: 150, count: null }] })
+        .layout!.panels.filter(({ nested }) => nested)
+        .map(({ fromInches }) => fromInches)
+    // 1,575 is the middle of a panel, so that nothing doubled there would be a panel all the same.
+    expect(doubled(0, 1575)).toEqual([])
+    expect(doubled(600, 1500)).toEqual([1200, 1350, 1500, 1650])
+    // The half of it may lie beyond a standing splice, whose rail can be doubled as well.
+    expect(doubled(600, 150)).toEqual([0, 150, 300])
+    expect(doubled(600, 2850)).toEqual([2550, 2700, 2850])
+  })
+
+  it('are none at a curb of which the sheet says nothing', () => {
+    const atCurb = (curb: CurbBefore | undefined) => {
+      const { layout, refused } = solve(leavingOut({ nestedAtCurb: 'notStated' }), [pipe('a', 1500)], { curb })
+      return [layout?.omitted.length, refused.map(({ kind }) => kind)]
+    }
+    expect([undefined, 'none'].map((curb) => atCurb(curb as CurbBefore))).toEqual([
+      [1, []],
+      [1, []],
+    ])
+    expect(atCurb('present')).toEqual([undefined, ['not stated at a curb']])
+  })
+
   it('are at most as many in a row as a rule allows; the first of them is told by its number', () => {
     expect(refusals('too many posts obstructed', leavingOut(), [stuck('a', 1490, 1600)])).toEqual([])
     expect(refusals('too many posts obstructed', leavingOut(), [stuck('a', 1490, 1660)])).toEqual([
       { kind: 'too many posts obstructed', obstructions: ['a'], posts: 3, most: 2, firstPost: 21 },
     ])
+    // Post 7 is the terminal's last, at 450.
+    const first: RunEnd = { kind: 'unit', sheet: sheetOf<EndSheet>('flared-terminal-27-3-4'), atInches: 0 }
+    expect(refusals('too many posts obstructed', leavingOut(), [stuck('a', 890, 1060)], { first })).toMatchObject([
+      { posts: 3, firstPost: 13 },
+    ])
+  })
+
+  it('are none where no rule allows it: the post is moved or in the way', () => {
+    const tooMany = (movedPost: LongitudinalSheet['movedPost']) =>
+      refusals('too many posts obstructed', { ...system, movedPost, omissions: [] }, [pipe('a', 1500)])
+    expect(tooMany('notStated')).toMatchObject([{ posts: 1, most: 0 }])
+    expect(tooMany(system.movedPost)).toEqual([])
   })
 
   it('are in gaps far enough apart, from the post after one to the post before the next', () => {
@@ -72,6 +142,25 @@ describe('posts that are left out', () => {
     expect(near(1200, 450)).toEqual([])
     expect(near(1200, 451)).toMatchObject([{ have: 450, least: 451 }])
     expect(near(750, 'notStated')).toEqual([])
+  })
+
+  it('are as far apart as the stricter of their two rules asks for', () => {
+    const plain = leavingOut().omissions[0]!
+    const of = (...least: readonly number[]) => ({
+      ...leavingOut(),
+      omissions: least.map((leastToNextGap, i) => ({ ...plain, most: i + 1, leastToNextGap })) as OmissionRule[],
+    })
+    // Two posts at 600 and 675 take the second rule, the one at 1,200 either: from 750 to 1,125 are 375.
+    const gaps = [stuck('a', 595, 680), pipe('b', 1200)]
+    const told = (...least: readonly number[]) =>
+      refusals('gaps too near', of(...least), gaps).map((one) => 'least' in one && one.least)
+    expect(told(450, 300)).toEqual([450])
+    expect(told(375, 300)).toEqual([])
+    const [before, after] = [stuck('b', 595, 605), stuck('a', 970, 1055)]
+    // The other way about: the one at 600, the two at 975 and 1,050; from 675 to 900 are 225.
+    expect(refusals('gaps too near', of(300, 225), [before, after]).map((one) => 'least' in one && one.least)).toEqual([
+      300,
+    ])
   })
 })
 
@@ -90,8 +179,27 @@ describe('a post of an end unit', () => {
     expect(inTheWay(140, 160)).toEqual([[terminal, 3]])
     expect(inTheWay(-10, 10)).toEqual([[terminal, 1]])
     expect(inTheWay(2990, 3010)).toEqual([[anchor, 1]])
+    expect(inTheWay(2915, 2935)).toEqual([[anchor, 2]])
     expect(inTheWay(3000, 3010)).toEqual([])
     expect(inTheWay(2990, 3000)).toEqual([])
+  })
+
+  it('is the outermost of those in the way, and what is in its way is named', () => {
+    expect(inTheWay(140, 240)).toEqual([[terminal, 3]])
+    expect(inTheWay(2840, 2940)).toEqual([[anchor, 2]])
+    expect(refusals('unit post obstructed', leavingOut(), [stuck('a', 140, 160)], { first, second })).toMatchObject([
+      { obstructions: ['a'] },
+    ])
+  })
+
+  it('is in no way once it is driven', () => {
+    const driven = (postsDriven: number, fromInches: number, toInches: number) =>
+      refusals('unit post obstructed', leavingOut(), [stuck('a', fromInches, toInches)], {
+        ...{ first, second, standing: { postOneAtInches: 0, panels: [], postsDriven } },
+      }).map((one) => 'post' in one && one.post)
+    expect(driven(3, 140, 160)).toEqual([])
+    expect(driven(3, 140, 240)).toEqual([4])
+    expect(driven(2, 140, 160)).toEqual([3])
   })
 })
 
@@ -117,6 +225,21 @@ describe('special posts beside a gap', () => {
     expect(places(two, [pipe('a', 600), stuck('b', 675, 700)])).toEqual([450, 525, 675, 750])
   })
 
+  it('stand in nothing else that is in the way', () => {
+    // Each of the two would have a special post where the other is.
+    expect(
+      unfit(two, [pipe('a', 600), pipe('b', 750)]).map((one) => 'obstructions' in one && one.obstructions),
+    ).toEqual([['a'], ['b']])
+  })
+
+  it('are none of those that are driven as plain ones', () => {
+    const driven = (postsDriven: number) =>
+      unfit(two, [pipe('a', 600)], { standing: { postOneAtInches: 0, panels: [], postsDriven } })
+    // Post 6 stands at 375, post 7 at 450, where the outermost special one has to stand.
+    expect(driven(6)).toEqual([])
+    expect(driven(7)).toHaveLength(1)
+  })
+
   it('that do not fit are the reason, and not that too many posts are in the way', () => {
     expect(refusals('too many posts obstructed', two, [pipe('a', 150)])).toEqual([])
     expect(refusals('too many posts obstructed', two, [stuck('a', 145, 230)])).toEqual([])
@@ -136,6 +259,17 @@ describe('special posts beside a gap', () => {
     expect(divided(300, 450)).toEqual([])
     expect(divided(675, 900)).toHaveLength(1)
     expect(divided(300, 525)).toHaveLength(1)
+  })
+
+  it('stand so as many as the rule says: three a space farther, none at the gap itself', () => {
+    const divided = (each: number, fromInches: number, toInches: number) =>
+      unfit(leavingOut({ specialPostsEachSide: each, specialPostKind: 'special post' }), [pipe('a', 600)], {
+        reduced: [{ fromInches, toInches, spacing: 'half', nested: false }],
+      }).length
+    expect([divided(3, 225, 375), divided(3, 300, 450), divided(3, 825, 975), divided(3, 750, 900)]).toEqual([
+      0, 1, 0, 1,
+    ])
+    expect([divided(0, 450, 525), divided(0, 675, 750)]).toEqual([0, 0])
   })
 })
 
@@ -159,6 +293,10 @@ describe('a gap near an end unit', () => {
     const two = { specialPostsEachSide: 2, specialPostKind: 'special post' }
     expect(least(450, 1050, two)).toEqual([])
     expect(least(451, 1050, two)).toMatchObject([{ have: 450, least: 451 }])
+    // One on each side, right at the gap.
+    const one = { specialPostsEachSide: 1, specialPostKind: 'special post' }
+    expect(least(525, 1050, one)).toEqual([])
+    expect(least(526, 1050, one)).toMatchObject([{ have: 525, least: 526 }])
   })
 
   it('has no rule to keep where a standing run goes on', () => {
@@ -174,7 +312,12 @@ describe('a gap near an end unit', () => {
       refusals('nested rail in unit', leavingOut({ nestedInches: 600 }), [pipe('a', at)], ends)
     // The terminal's own panels end at 450 in: 300 in on each side of 750 reach to there.
     expect(doubled(750)).toEqual([])
-    expect(doubled(675)).toMatchObject([{ kind: 'nested rail in unit', obstructions: ['a'], nested: 600 }])
+    const [terminal, anchor] = [first, second].map((end) => end.kind === 'unit' && nameOf(end.sheet))
+    const refused = { kind: 'nested rail in unit', obstructions: ['a'], nested: 600 }
+    expect(doubled(675)).toEqual([{ ...refused, unit: terminal }])
+    // Those of the anchor begin at 2,850.
+    expect(doubled(2550)).toEqual([])
+    expect(doubled(2625)).toEqual([{ ...refused, unit: anchor }])
   })
 })
 
@@ -190,6 +333,28 @@ describe('a post that is moved', () => {
     expect(moved(stuck('a', 1495, 1508))).toEqual([1495])
     expect(moved(stuck('a', 1488, 1520))).toEqual([1488])
     expect(moved(stuck('a', 1487, 1513))).toEqual([])
+    // Whatever else is named before it.
+    expect(moved(stuck('a', 1499, 1507), stuck('b', 1492, 1503))).toEqual([1507])
+    expect(moved(stuck('b', 1492, 1503), stuck('a', 1499, 1507))).toEqual([1507])
+    expect(moved(stuck('a', 1493, 1501), stuck('b', 1497, 1508))).toEqual([1493])
+  })
+
+  it('is none that was left out among those that are driven', () => {
+    // Splices at every fourth post alone, so that the one at 1,575 may be left out as well as moved.
+    const of = { ...system, omissions: leavingOut().omissions }
+    const stock = [{ inches: 300, count: null }]
+    const states = (leftOutAtInches: readonly number[]) => {
+      const standing = { postOneAtInches: 0, panels: [], postsDriven: 25, leftOutAtInches }
+      const solved = solveLayout(requestOf(of, [pipe('a', 1575)], { stock, standing }))
+      if (!solved.ok) throw new Error(solved.error.kind)
+      return [...solved.value.runs].map(({ omitted, posts }) => [
+        omitted.length,
+        posts.filter(({ state }) => state === 'moved').length,
+      ])
+    }
+    expect(states([1575])).toEqual([[1, 0]])
+    // Driven there after all, it is in no way.
+    expect(states([])).toEqual([[0, 0]])
   })
 
   it('does not go where something else is, but may stand on the edge of it', () => {
@@ -224,6 +389,54 @@ describe('a post that is moved', () => {
     expect(many(600, 1500)).toEqual([])
     expect(many(600, 1500, 2400)).toContainEqual({ kind: 'too many posts moved', obstructions: ['c'], most: 2 })
     expect(moved(pipe('a', 600), pipe('b', 1500))).toEqual([595, 1495])
+    // Of a sheet that does not say how many, any number.
+    const movedPost = { ...(system.movedPost as MovedPostRule), mostInRun: 'notStated' } as const
+    const { layout } = solve({ ...system, movedPost }, [pipe('a', 600), pipe('b', 1500), pipe('c', 2400)])
+    expect(layout!.posts.filter(({ state }) => state === 'moved')).toHaveLength(3)
+  })
+})
+
+/** What every plan of a frame changes at least, so that the best of many is looked for first. */
+describe('how many posts are changed at least', () => {
+  const least = (
+    obstructions: readonly Obstruction[],
+    changes: { first?: RunEnd; second?: RunEnd; postsDriven?: number } = {},
+  ) => {
+    const { first = splice(0), second = splice(3000), postsDriven = 0 } = changes
+    const standing = { postOneAtInches: 0, panels: [], postsDriven }
+    const request = requestOf(system, obstructions, { first, second, standing })
+    const side = (end: RunEnd) => endSides(end, system).sides[0]!
+    return leastChanged(request, {
+      ...{ first: side(first), second: side(second), origin: sixteenths(datum), length: sixteenths(3000) },
+    })
+  }
+  const first: RunEnd = { kind: 'unit', sheet: sheetOf<EndSheet>('flared-terminal-27-3-4'), atInches: 0 }
+  const second: RunEnd = { kind: 'unit', sheet: sheetOf<EndSheet>('trailing-anchor-27-3-4'), atInches: 3000 }
+
+  it('are those that are in the way, and none on an edge', () => {
+    expect(least([])).toBe(0)
+    expect(least([pipe('a', 1500)])).toBe(1)
+    expect(least([stuck('a', 1500, 1575)])).toBe(0)
+    expect(least([stuck('a', 1499, 1576)])).toBe(2)
+    expect(least([pipe('a', 1460)])).toBe(0)
+    expect(least([pipe('a', 600), pipe('b', 1500), stuck('c', 2380, 2500)])).toBe(4)
+  })
+
+  it('are each counted once, in whatever order things are named', () => {
+    expect(least([stuck('a', 1490, 1580), pipe('b', 1500)])).toBe(2)
+    expect(least([pipe('b', 1500), stuck('a', 1490, 1580)])).toBe(2)
+    expect(least([stuck('a', 1490, 1530), stuck('b', 1520, 1580)])).toBe(2)
+  })
+
+  it('are posts of the run: none of a unit, none beyond its ends, none that is driven', () => {
+    expect(least([stuck('a', 300, 530)], { first })).toBe(1)
+    expect(least([stuck('a', 2770, 3100)], { second })).toBe(1)
+    expect(least([stuck('a', 0, 440)], { first })).toBe(0)
+    expect(least([stuck('a', -500, -10), stuck('b', 3100, 3500)])).toBe(0)
+    // Post 21 stands at 1,500.
+    expect(least([stuck('a', 1490, 1580)], { postsDriven: 21 })).toBe(1)
+    expect(least([stuck('a', 1490, 1580)], { postsDriven: 20 })).toBe(2)
+    expect(least([stuck('a', 140, 240)], { first, postsDriven: 3 })).toBe(0)
   })
 })
 

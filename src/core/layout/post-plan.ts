@@ -77,7 +77,6 @@ function mostMovedIn({ movedPost }: LongitudinalSheet): number {
 
 /** No plan of this frame changes fewer posts: each one of the run that is in the way is left out or moved. */
 export function leastChanged(request: LayoutRequest, frame: Frame): number {
-  if (request.obstructions.length === 0) return 0
   const { from, to, full } = postLattice(frame, request.system)
   const standing = Math.max(from, standingPosts(request, frame).until)
   let changed = 0
@@ -85,7 +84,7 @@ export function leastChanged(request: LayoutRequest, frame: Frame): number {
   for (const obstruction of request.obstructions) {
     const begin = Math.max(sixteenths(obstruction.fromInches) - frame.origin, standing, counted)
     const end = Math.min(sixteenths(obstruction.toInches) - frame.origin, to)
-    if (end > begin) changed += Math.max(0, Math.ceil((end - from) / full) - Math.floor((begin - from) / full) - 1)
+    changed += Math.max(0, Math.ceil((end - from) / full) - Math.floor((begin - from) / full) - 1)
     counted = Math.max(counted, end)
   }
   return changed

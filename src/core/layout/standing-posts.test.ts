@@ -8,11 +8,26 @@ const system = shippedSheets.find(({ id }) => id === 'w-beam-post-splice-27-3-4'
 const splice = (atInches: number): RunEnd => ({ kind: 'standing splice', atInches, position: 'post' })
 const stuck = (name: string, fromInches: number, toInches: number): Obstruction => ({ name, fromInches, toInches })
 
-/** Posts every 75 in from 0 to 3,000 in, post 1 at 0: post 21 stands at 1,500. The sheet lets two posts be moved, each by 12 in. */
-function solve(obstructions: readonly Obstruction[], postsDriven: number, changed: Partial<StandingPart>) {
+/** Where post 1 stands from the datum: not at 0, so that a place counted from the wrong one shows. */
+const datum = -1234.0625
+const fromDatum = (places: readonly number[] | undefined) => places?.map((at) => datum + at)
+
+/** Posts every 75 in from 0 to 3,000 in, places counted from post 1: post 21 stands at 1,500. The sheet lets two posts be moved, each by 12 in. */
+function solve(
+  obstructions: readonly Obstruction[],
+  postsDriven: number,
+  { leftOutAtInches, movedToInches, specialAtInches }: Omit<Partial<StandingPart>, 'panels'>,
+) {
   const solved = solveLayout({
-    ...{ system, first: splice(0), second: splice(3000), need: null, stock: null, obstructions, reduced: [] },
-    ...{ standing: { postOneAtInches: 0, panels: [], postsDriven, ...changed }, mayExtendInches: 0 },
+    ...{ system, first: splice(datum), second: splice(datum + 3000), need: null, stock: null, reduced: [] },
+    obstructions: obstructions.map(({ name, fromInches, toInches }) =>
+      stuck(name, datum + fromInches, datum + toInches),
+    ),
+    standing: {
+      ...{ postOneAtInches: datum, panels: [], postsDriven, leftOutAtInches: fromDatum(leftOutAtInches) },
+      ...{ movedToInches: fromDatum(movedToInches), specialAtInches: fromDatum(specialAtInches) },
+    },
+    mayExtendInches: 0,
   })
   if (!solved.ok) throw new Error(solved.error.kind)
   const [layout] = solved.value.runs
@@ -20,7 +35,9 @@ function solve(obstructions: readonly Obstruction[], postsDriven: number, change
 }
 const placesOf = ({ layout }: ReturnType<typeof solve>, state: 'moved' | 'special') =>
   layout?.posts.filter((post) => post.state === state).map(({ alongInches }) => alongInches)
-const otherwise = (state: 'moved' | 'special', atInches: number) => ({ kind: 'stands otherwise', state, atInches })
+const otherwise = (state: 'moved' | 'special', at: number) => ({
+  ...{ kind: 'stands otherwise', state, atInches: datum + at },
+})
 
 const pipe = stuck('a pipe', 1495, 1505)
 
@@ -72,5 +89,11 @@ describe('special posts that stand', () => {
     const { layout, refused } = solve([], 27, { specialAtInches: before })
     expect(layout).toBeUndefined()
     expect(refused).toContainEqual(otherwise('special', 1800))
+  })
+
+  it('are no more than the rule asks for: one beside them is lawful nowhere', () => {
+    const { layout, refused } = solve([headwall], 27, { specialAtInches: [1725, ...before] })
+    expect(layout).toBeUndefined()
+    expect(refused).toContainEqual(otherwise('special', 1725))
   })
 })

@@ -134,6 +134,18 @@ describe('the hardware of the run itself', () => {
   })
 })
 
+describe('an end that nobody knows', () => {
+  it('is asked nothing, at either end; what is beside it is', () => {
+    const unknown: RunEnd = { kind: 'unknown', because: 'no sheet fits', atInches: null, posts: 2, panels: 2 }
+    const panels = (first: RunEnd, second: RunEnd, lengths: readonly number[]) =>
+      deriveRequirements(modelOf({ first, second }, { panels: lengths, posts: 12 })).flatMap(({ topic, place }) =>
+        topic === 'panel-length' ? [place.number] : [],
+      )
+    expect(panels(unknown, anchor, [150, 150, 150, 150, 112.5])).toEqual([3, 4, 5])
+    expect(panels(terminal, unknown, [150, 150, 112.5, 150, 150, 150])).toEqual([1, 2, 3, 4])
+  })
+})
+
 describe('what a run has to shield', () => {
   const short = (need: LayoutRequest['need']) =>
     asked({ first: terminal, second: anchor }, { panels: rail, posts: 12 }, { need, postOneAtInches: 1000 }).need

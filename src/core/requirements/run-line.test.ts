@@ -7,10 +7,12 @@ const terminal = shippedEnd('flared-terminal-27-3-4')
 const barrier = laidBarrier('w-beam-post-splice-27-3-4', terminal, terminal, [-1200, 1200])
 const { posts, postOneAtInches } = barrier.layout
 
+const lineAt = (end: 'first' | 'second', flare: RunFlare | null) =>
+  runLineAt({ ...barrier, flare, work: null, letting: null, speed: null, opposingReaches: null }, end)
+
 /** Places of the run's posts on the line at one end, inches from the datum. */
 function line(end: 'first' | 'second', flare: RunFlare | null): { readonly from: number; readonly to: number } {
-  const model = { ...barrier, flare, work: null, letting: null, speed: null, opposingReaches: null }
-  const along = runLineAt(model, end).posts.map(({ alongInches }) => postOneAtInches + alongInches)
+  const along = lineAt(end, flare).posts.map(({ alongInches }) => postOneAtInches + alongInches)
   return { from: Math.min(...along), to: Math.max(...along) }
 }
 
@@ -40,5 +42,13 @@ describe('the line that an end unit stands off', () => {
   it('is the parallel part where only the other end is flared', () => {
     expect(line('second', flare(a, null))).toEqual({ from: a, to: innermost })
     expect(line('first', flare(null, b))).toEqual({ from: outermost, to: b })
+  })
+
+  it('is a flare of the run at the end where that has one, and nowhere else', () => {
+    const isFlared = (of: RunFlare | null) => (['first', 'second'] as const).map((end) => lineAt(end, of).isFlared)
+    expect(isFlared(flare(a, null))).toEqual([true, false])
+    expect(isFlared(flare(null, b))).toEqual([false, true])
+    expect(isFlared(flare(a, b))).toEqual([true, true])
+    expect(isFlared(null)).toEqual([false, false])
   })
 })
