@@ -2,6 +2,9 @@ import type { ServerProgram, ServerTeller } from '../protocol/server-program.ts'
 import { lanFolder, openDeviceList } from './lan/device-list.ts'
 import { readSettings, settingsTable } from './settings.ts'
 
+/** How a process ends that somebody has to look at, or a supervisor to start again. */
+const storeStopped = 1
+
 /** Starts the server and keeps it until the process is told to end, or tends the devices that were let in. */
 export const serve: ServerProgram['serve'] = async (wish, tell) => {
   const settings = readSettings(process.env)
@@ -21,14 +24,21 @@ export const serve: ServerProgram['serve'] = async (wish, tell) => {
     return 2
   }
   let isEnding = false
-  const end = (): void => {
+  const end = (code: number): void => {
     if (isEnding) return
     isEnding = true
     tell.note('Closing …')
-    void server.value.close().then(() => process.exit(0))
+    void server.value.close().then(() => process.exit(code))
   }
-  process.on('SIGTERM', end)
-  process.on('SIGINT', end)
+  process.on('SIGTERM', () => end(0))
+  process.on('SIGINT', () => end(0))
+  // What is acknowledged is kept. A server that went on would refuse all from here on; one that ends is started again.
+  void server.value.stopped.then((reason) => {
+    tell.say(
+      `The store stopped, and with it this server: ${reason}. Nothing that was acknowledged is lost; start it again.`,
+    )
+    end(storeStopped)
+  })
   tell.print(`Lapwise is ready at ${server.value.address}/`)
   return 0
 }

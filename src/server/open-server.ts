@@ -24,6 +24,8 @@ const grace = 5_000
 export interface OpenServer {
   /** Where it is to be asked, without a slash at its end. */
   readonly address: string
+  /** Why the store cannot go on until the server is started again; waits for as long as it can. */
+  readonly stopped: Promise<string>
   /** Ends what is under way, then lets go of the store. */
   close(): Promise<void>
 }
@@ -92,6 +94,7 @@ async function listen(
   const shown = lan === null ? address : `https://${machineNames().stable}:${new URL(address).port}`
   return ok({
     address: shown,
+    stopped: store.stopped,
     close: async () => {
       // Whoever holds a connection open with a request that does not end cannot hold the server.
       const cut = setTimeout(() => app.server.closeAllConnections(), grace)

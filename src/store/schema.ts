@@ -46,5 +46,7 @@ type Int8 = string | number | bigint
 /** A database under either driver. `close` gives up its connections and, for a folder, the hold on it. */
 export interface OpenDatabase {
   readonly db: Kysely<Tables>
+  /** Why the database cannot go on until it is opened again; waits for as long as it can. */
+  readonly stopped: Promise<string>
   close(): Promise<void>
 }

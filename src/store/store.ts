@@ -32,6 +32,11 @@ export interface Store {
   /** What lists show of each run, as it was kept last; none that is old, or was made by another rule. */
   summaries(rule: number): Answer<KeptSummaries>
   keepSummaries(summaries: readonly NewSummary[]): Answer<void>
+  /**
+   * Why nothing can be asked any more until the store is opened again, as when an embedded database could not write its
+   * log. Waits for as long as the store can go on.
+   */
+  readonly stopped: Promise<string>
   /** Waits for what is under way, then lets go of the database. Nothing may be asked afterwards. */
   close(): Promise<void>
 }
@@ -65,7 +70,7 @@ async function prepare(
 }
 
 /** The store on a database whose schema is up to date. */
-function storeOn({ db, close }: OpenDatabase): Store {
+function storeOn({ db, stopped, close }: OpenDatabase): Store {
   const underWay = new Set<Promise<unknown>>()
   let closed = false
 
@@ -93,6 +98,7 @@ function storeOn({ db, close }: OpenDatabase): Store {
     entries: (query) => during(() => readEntries(db, query)),
     summaries: (rule) => during(() => readSummaries(db, rule)),
     keepSummaries: (summaries) => during(() => keepSummaries(db, summaries)),
+    stopped,
     async close() {
       closed = true
       await Promise.allSettled(underWay)

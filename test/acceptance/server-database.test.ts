@@ -1,6 +1,9 @@
-import { readdir } from 'node:fs/promises'
+import { readdir, rm } from 'node:fs/promises'
+import { join } from 'node:path'
 import pg from 'pg'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { entryId } from '../../src/formats/entry-id.ts'
+import { demoProject } from '../../src/operations/demo-project.ts'
 import { testServer } from '../store/postgres-server.ts'
 import { dropFolder, preparedFolder, spawnServer, startServerProcess, temporaryFolder } from './web/serve.ts'
 
@@ -46,4 +49,24 @@ test('a server whose data folder is in use stops, and says by whom', async () =>
   expect(messages).toContain(`in use by process ${server.process.pid}`)
   await server.stop()
   await dropFolder(held)
+})
+
+test('a server whose store stops says why and ends with 1, so that whoever watches over it starts it again', async () => {
+  const data = await preparedFolder()
+  const server = await startServerProcess(data)
+  const id = entryId(1_700_000_000_000, new Uint8Array(10))
+  const said = { schemaVersion: 1, author: 'R. Quist', device: 'phone', capturedAt: '2026-05-04T13:20:00Z' }
+  const run = { id, run: id, kind: 'run', supersedes: null, ...said, body: JSON.parse(demoProject().run) }
+  for (const name of await readdir(data)) if (name.startsWith('in-use-')) await rm(join(data, name))
+  const sent = await fetch(`${server.address}/api/entries`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ entries: [run] }),
+  })
+  expect(sent.status).toBe(503)
+  const { code, messages } = await server.ended
+  expect(code).toBe(1)
+  expect(messages).toContain('The store stopped')
+  expect(messages).toContain(data)
+  await dropFolder(data)
 })

@@ -9,7 +9,7 @@ import { lockFolder } from '../../src/store/embedded/folder-lock.ts'
 import { openEmbedded } from '../../src/store/embedded/open-embedded.ts'
 import { openStore } from '../../src/store/store.ts'
 import { copyEmpty } from '../acceptance/web/serve.ts'
-import { buildChild, dropChild, kill, killChildren, nextLine, startChild } from './child.ts'
+import { buildChild, dropChild, kill, killChildren, linesOf, nextLine, startChild } from './child.ts'
 import { answered, append, reading } from './sample-entries.ts'
 
 const scratch = mkdtempSync(join(tmpdir(), 'lapwise-durability-'))
@@ -126,6 +126,44 @@ describe('a folder in use', () => {
     expect(await lockFolder(deep)).toEqual({ ok: false, error: { pid: process.pid } })
     await first.release()
     await answered(await lockFolder(deep)).release()
+  })
+
+  it('gives its holder nothing more to write once the file that shows the hold is deleted: nothing of a second is lost', async () => {
+    const first = answered(await openStore({ kind: 'embedded', folder }))
+    answered(await first.createProject({ id: 'p', name: 'P' }))
+    await append(first, [reading('p', 'before')])
+    for (const name of readdirSync(folder).filter((name) => name.startsWith('in-use-'))) rmSync(join(folder, name))
+    const second = startChild({ kind: 'embedded', folder }, 'second-in')
+    const said = linesOf(second)
+    expect((await said.next()).value).toEqual(['kept', expect.arrayContaining(['p/before'])])
+    const [, stored] = (await said.next()).value
+    expect(await first.append([reading('p', 'late')])).toEqual({
+      ok: false,
+      error: { kind: 'unavailable', reason: expect.stringContaining('another may have taken the folder') },
+    })
+    expect(await first.stopped).toContain(folder)
+    await first.close()
+    await kill(second)
+    const third = answered(await openStore({ kind: 'embedded', folder }))
+    const ids = answered(await third.entries({ project: 'p', limit: 10_000 })).map(({ id }) => id)
+    expect(ids).toEqual(expect.arrayContaining(['p/before', ...stored]))
+    expect(ids).not.toContain('p/late')
+    await third.close()
+  })
+
+  it('gives one that writes nothing more a good end, and leaves what a second stored', async () => {
+    const first = answered(await openStore({ kind: 'embedded', folder }))
+    answered(await first.createProject({ id: 'p', name: 'P' }))
+    await append(first, [reading('p', 'dirty')])
+    for (const name of readdirSync(folder).filter((name) => name.startsWith('in-use-'))) rmSync(join(folder, name))
+    const second = answered(await openStore({ kind: 'embedded', folder }))
+    await append(second, [reading('p', 'of-the-second')])
+    await second.close()
+    await first.close()
+    const third = answered(await openStore({ kind: 'embedded', folder }))
+    const ids = answered(await third.entries({ project: 'p', limit: 10_000 })).map(({ id }) => id)
+    expect(ids).toEqual(expect.arrayContaining(['p/dirty', 'p/of-the-second']))
+    await third.close()
   })
 
   it('cannot be one that is a file', async () => {

@@ -6,9 +6,19 @@ export type SyncFile = (descriptor: number) => void
 
 type StartOptions = Parameters<NodeFS['init']>[1]
 
+/** How the engine's files reach the disk. */
+export interface Disk {
+  readonly syncFile: SyncFile
+  /** Throws where nothing may be written any more; asked before each write. */
+  readonly mayWrite: () => void
+}
+
 /** The part of the engine's file layer for Node that is reached into here; its own types leave it out. */
 interface NodeFileLayer {
-  readonly stream_ops: { fsync?: (stream: { readonly nfd: number }) => number }
+  readonly stream_ops: {
+    fsync?: (stream: { readonly nfd: number }) => number
+    write(...given: readonly unknown[]): number
+  }
   /** Runs `step`; a system error becomes the error number that the engine understands. */
   tryFSOperation<T>(step: () => T): T
 }
@@ -18,11 +28,11 @@ interface NodeFileLayer {
  * fsync, so a commit is acknowledged while its data is still in the operating system's memory.
  */
 export class DurableNodeFs extends NodeFS {
-  readonly #syncFile: SyncFile
+  readonly #disk: Disk
 
-  constructor(folder: string, syncFile: SyncFile) {
+  constructor(folder: string, disk: Disk) {
     super(folder)
-    this.#syncFile = syncFile
+    this.#disk = disk
   }
 
   override async init(engine: PGlite, options: StartOptions): Promise<{ emscriptenOpts: StartOptions }> {
@@ -34,9 +44,15 @@ export class DurableNodeFs extends NodeFS {
           ...(emscriptenOpts.preRun ?? []),
           (module) => {
             const layer = module.FS.filesystems.NODEFS as unknown as NodeFileLayer
+            const { syncFile, mayWrite } = this.#disk
             layer.stream_ops.fsync = ({ nfd }) => {
-              layer.tryFSOperation(() => this.#syncFile(nfd))
+              layer.tryFSOperation(() => syncFile(nfd))
               return 0
+            }
+            const write = layer.stream_ops.write
+            layer.stream_ops.write = (...given) => {
+              layer.tryFSOperation(mayWrite)
+              return write(...given)
             }
           },
         ],

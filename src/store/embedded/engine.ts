@@ -1,16 +1,28 @@
 import { PGlite } from '@electric-sql/pglite'
-import { DurableNodeFs, type SyncFile } from './durable-node-fs.ts'
+import { type Disk, DurableNodeFs } from './durable-node-fs.ts'
 
-/** The engine cannot go on: it does so when it cannot write its log, as on a full disk. What it had committed is kept. */
+/** The engine cannot go on: so it is when it cannot write its log, as on a full disk. What it had committed is kept. */
 export class EngineStopped extends Error {
   override readonly name = 'EngineStopped'
 }
 
 /** The engine running on the folder `database`, which is filled when it is empty; each commit waits for the disk. */
-export async function startEngine(database: string, syncFile: SyncFile): Promise<PGlite> {
+export async function startEngine(database: string, { syncFile, mayWrite }: Disk): Promise<PGlite> {
   let lastWords = ''
+  let forbidden = ''
+  const disk: Disk = {
+    syncFile,
+    mayWrite() {
+      try {
+        mayWrite()
+      } catch (cause) {
+        forbidden = wordsOf(cause)
+        throw cause
+      }
+    },
+  }
   const engine = await PGlite.create({
-    fs: new DurableNodeFs(database, syncFile),
+    fs: new DurableNodeFs(database, disk),
     startParams: durableStart,
     onStderr(line) {
       const [, words] = /\b(?:FATAL|PANIC): +(.*)/.exec(line) ?? []
@@ -18,9 +30,9 @@ export async function startEngine(database: string, syncFile: SyncFile): Promise
       return false
     },
   }).catch((cause: unknown) => {
-    throw new EngineStopped(lastWords || wordsOf(cause), { cause })
+    throw new EngineStopped(forbidden || lastWords || wordsOf(cause), { cause })
   })
-  failOnceStopped(engine, () => lastWords)
+  failOnceStopped(engine, () => forbidden || lastWords)
   return engine
 }
 

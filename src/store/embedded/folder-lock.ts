@@ -1,5 +1,5 @@
 import { randomBytes, randomInt } from 'node:crypto'
-import { readdirSync, rmSync } from 'node:fs'
+import { lstatSync, readdirSync, rmSync } from 'node:fs'
 import type { Server } from 'node:net'
 import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
@@ -8,6 +8,8 @@ import { sha256 } from '../sha256.ts'
 import { askListener, type Listener, listenAs, type Standing } from './local-socket.ts'
 
 export interface FolderLock {
+  /** False once the name by which others see the hold is gone, as by somebody's tidying: then another may have come in. */
+  isHeld(): boolean
   release(): Promise<void>
 }
 
@@ -21,7 +23,8 @@ export interface Holder {
  *
  * The hold is a listening local socket, which the system closes with its process. On Windows that is a named pipe,
  * which only one process can make. Elsewhere it is a file in the folder, so that containers which share the folder see
- * it too. Two machines that share the folder over a network do not see each other's hold.
+ * it too. Two machines that share the folder over a network do not see each other's hold. A name can be deleted under
+ * its holder: `isHeld` then says so, and whoever writes asks it first.
  *
  * @param folder  the real path: no symbolic links in it
  */
@@ -43,7 +46,9 @@ function noSockets(): never {
 
 async function holdPipe(address: string): Promise<Result<FolderLock, Holder>> {
   const server = await listenAs(address, () => 'holding')
-  return typeof server === 'string' ? err({ pid: (await askListener(address))?.pid ?? null }) : ok(lockOf(server))
+  return typeof server === 'string'
+    ? err({ pid: (await askListener(address))?.pid ?? null })
+    : ok(lockOf(server, () => true))
 }
 
 /** Where the sockets of all who want one folder stand: each has a name of its own that begins alike. */
@@ -80,9 +85,10 @@ async function holdAmong(meeting: Meeting): Promise<Result<FolderLock, Holder> |
     const seen = await othersThan(address, meeting)
     if (seen === 'alone') {
       standing = 'holding'
-      return ok(lockOf(server))
+      const own = fileNumberAt(address)
+      return ok(lockOf(server, () => own !== null && fileNumberAt(address) === own))
     }
-    await lockOf(server).release()
+    await ended(server)
     if (seen === 'overlooked') continue
     rival = seen
     if (rival.standing === 'holding') break
@@ -108,6 +114,14 @@ async function othersThan(address: string, meeting: Meeting): Promise<Listener |
   return asking ?? 'alone'
 }
 
-function lockOf(server: Server): FolderLock {
-  return { release: () => new Promise((resolve) => server.close(() => resolve())) }
+function fileNumberAt(address: string): bigint | null {
+  return lstatSync(address, { bigint: true, throwIfNoEntry: false })?.ino ?? null
+}
+
+function lockOf(server: Server, isHeld: () => boolean): FolderLock {
+  return { isHeld, release: () => ended(server) }
+}
+
+function ended(server: Server): Promise<void> {
+  return new Promise((resolve) => server.close(() => resolve()))
 }

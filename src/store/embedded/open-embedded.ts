@@ -15,9 +15,9 @@ import { Kysely, PostgresDialect } from 'kysely'
 import { err, ok, type Result } from '../../core/result.ts'
 import { outageReason, type StoreProblem } from '../problem.ts'
 import type { OpenDatabase, Tables } from '../schema.ts'
-import type { SyncFile } from './durable-node-fs.ts'
+import type { Disk, SyncFile } from './durable-node-fs.ts'
 import { startEngine } from './engine.ts'
-import { lockFolder } from './folder-lock.ts'
+import { type FolderLock, lockFolder } from './folder-lock.ts'
 import { singleConnectionPool } from './single-connection.ts'
 
 /**
@@ -34,10 +34,11 @@ export async function openEmbedded(
     const lock = await lockFolder(realFolder)
     if (!lock.ok) return err({ kind: 'folder-in-use', folder: realFolder, pid: lock.error.pid })
     try {
-      const pool = singleConnectionPool(await engineIn(realFolder, syncFile))
+      const disk = { syncFile, mayWrite: whileHeld(lock.value, realFolder) }
+      const pool = singleConnectionPool(await engineIn(realFolder, disk))
       const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
       const close = (): Promise<void> => pool.end().finally(() => lock.value.release())
-      return ok({ db, close })
+      return ok({ db, close, stopped: pool.stopped })
     } catch (error) {
       await lock.value.release()
       throw error
@@ -47,21 +48,31 @@ export async function openEmbedded(
   }
 }
 
+/** What lets nothing more be written to `folder` once another process may have it. */
+function whileHeld(lock: FolderLock, folder: string): Disk['mayWrite'] {
+  return () => {
+    if (lock.isHeld()) return
+    const words = `the file by which this process holds ${folder} was deleted, so that another may have taken the folder`
+    throw Object.assign(new Error(words), { code: 'EROFS' })
+  }
+}
+
 /**
  * The engine on `<folder>/database`. A new database is made beside it and takes its name only when all of it is on the
  * disk, so that a power cut while it is being made leaves nothing half done.
  */
-async function engineIn(folder: string, syncFile: SyncFile): Promise<PGlite> {
+async function engineIn(folder: string, disk: Disk): Promise<PGlite> {
   const database = join(folder, 'database')
+  const { syncFile } = disk
   if (!existsSync(database)) {
     const unfinished = join(folder, 'database.unfinished')
     rmSync(unfinished, { recursive: true, force: true })
-    await (await startEngine(unfinished, syncFile)).close()
+    await (await startEngine(unfinished, disk)).close()
     syncTree(unfinished, syncFile)
     renameSync(unfinished, database)
     syncFolder(folder, syncFile)
   }
-  return startEngine(database, syncFile)
+  return startEngine(database, disk)
 }
 
 function syncTree(folder: string, syncFile: SyncFile): void {

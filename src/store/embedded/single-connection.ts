@@ -3,22 +3,36 @@ import { Mutex, type PGlite } from '@electric-sql/pglite'
 import type { PostgresPool, PostgresPoolClient, PostgresQueryResult } from 'kysely'
 import { EngineStopped } from './engine.ts'
 
+/** A pool that may come to its end by itself. */
+interface EndingPool extends PostgresPool {
+  /** Why the engine cannot go on; waits for as long as it can. */
+  readonly stopped: Promise<string>
+}
+
 /** The engine's one connection in the shape of a pool: whoever asks for it waits until it is given back. */
-export function singleConnectionPool(engine: PGlite): PostgresPool {
+export function singleConnectionPool(engine: PGlite): EndingPool {
   const turn = new Mutex()
-  let stopped = false
+  let isStopped = false
+  let tellStopped: (reason: string) => void
+  const stopped = new Promise<string>((resolve) => {
+    tellStopped = resolve
+  })
 
   async function query<R>(text: string, parameters: readonly unknown[]): Promise<PostgresQueryResult<R>> {
     try {
       const { rows, affectedRows } = await engine.query<R>(text, [...parameters])
       return { command: commandOf(text), rowCount: affectedRows ?? rows.length, rows }
     } catch (error) {
-      stopped ||= error instanceof EngineStopped
+      if (error instanceof EngineStopped) {
+        isStopped = true
+        tellStopped(error.message)
+      }
       throw error
     }
   }
 
   return {
+    stopped,
     async connect() {
       // The engine works without ever waiting for the event loop; one that appends and appends would stop all else.
       await setImmediate()
@@ -28,7 +42,7 @@ export function singleConnectionPool(engine: PGlite): PostgresPool {
     },
     async end() {
       await turn.runExclusive(async () => {
-        if (!stopped) await engine.close()
+        if (!isStopped) await engine.close()
       })
     },
   }

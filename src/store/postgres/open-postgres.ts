@@ -30,7 +30,9 @@ export async function openPostgres(url: string): Promise<Result<OpenDatabase, St
     await pool.end()
     return err({ kind: 'cannot-open', place, reason: outageReason(error) })
   }
-  return ok({ db: new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) }), close: () => pool.end() })
+  // Never by itself: a server that comes back is asked again at the next query.
+  const stopped = new Promise<string>(() => {})
+  return ok({ db: new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) }), stopped, close: () => pool.end() })
 }
 
 /** `host:port/name` of a PostgreSQL address; null when it is none. */

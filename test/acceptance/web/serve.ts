@@ -17,6 +17,7 @@ export interface RunningServer {
 /** One that is a process of its own, which can be killed. */
 export interface ServerProcess extends RunningServer {
   readonly process: ChildProcess
+  readonly ended: Promise<Ended>
 }
 
 export const temporaryFolder = (): Promise<string> => mkdtemp(join(tmpdir(), 'lapwise-test-'))
@@ -82,6 +83,7 @@ export async function startServerProcess(
   return {
     address,
     process: child,
+    ended,
     async stop() {
       child.kill('SIGTERM')
       await ended
