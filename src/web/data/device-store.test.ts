@@ -98,6 +98,7 @@ describe('the store of a device', () => {
     const opening = indexedDB.open(name, 40)
     opening.onupgradeneeded = () => {
       for (const [table, keyPath] of [
+        ['kept', 'name'],
         ['held', 'id'],
         ['heldBytes', ['held', 'piece']],
       ] as const)
@@ -209,6 +210,21 @@ describe('the store of a device', () => {
     await must(openDeviceStore(() => openTables(name)).add([entry('a')]))
     const answer = await openDeviceStore(failing(name, 'UnknownError', 2)).entries('reading', 'run-1')
     expect(answer).toMatchObject({ ok: false, error: { kind: 'cannot use' } })
+  })
+
+  test('says that what it kept is gone, and saves into no other tables, once they were deleted under the page', async () => {
+    const name = freshName()
+    const store = openDeviceStore((known) => openTables(name, known))
+    await must(store.add([entry('a')]))
+    const deleted = indexedDB.deleteDatabase(name)
+    await new Promise((resolve) => deleted.addEventListener('success', resolve))
+    // Another part of the page may make new ones first.
+    await must(openDeviceStore(() => openTables(name)).add([entry('of another')]))
+    for (const id of ['b', 'c'])
+      expect(await store.add([entry(id)])).toEqual({ ok: false, error: { kind: 'gone', reason: '' } })
+    expect(await store.entries('reading', 'run-1')).toMatchObject({ ok: false, error: { kind: 'gone' } })
+    // A page that is loaded afterwards begins with what is there.
+    expect(await ids(openDeviceStore((known) => openTables(name, known)))).toEqual(['of another'])
   })
 
   test('refuses a photo for which there is no room, whole, and keeps every reading', async () => {

@@ -7,11 +7,13 @@ import {
   type DeviceTables,
   type HeldRow,
   type Kept,
+  type KnownTables,
   openTables,
   type PhotoRow,
   type SheetRow,
   type SummaryRow,
   type Tables,
+  TablesGone,
 } from './device-tables.ts'
 import {
   cursorAfter,
@@ -25,7 +27,8 @@ import {
 
 /** Why the store of this device did not do what it was asked. Nothing of what was asked is then kept. */
 export interface StoreTrouble {
-  readonly kind: 'no room' | 'cannot use'
+  /** `gone`: what was kept was deleted while the page was open. */
+  readonly kind: 'no room' | 'cannot use' | 'gone'
   readonly reason: string
 }
 
@@ -117,8 +120,11 @@ export interface DeviceStore {
   close(): void
 }
 
-export function openDeviceStore(open: () => DeviceTables = () => openTables('lapwise')): DeviceStore {
-  let tables = open()
+export function openDeviceStore(
+  open: (known: KnownTables) => DeviceTables = (known) => openTables('lapwise', known),
+): DeviceStore {
+  const known: KnownTables = {}
+  let tables = open(known)
 
   /** Does `step`; once more on a fresh connection when the browser had dropped the one in use. */
   async function using<T>(step: (db: DeviceTables) => Promise<T>): Answered<T> {
@@ -127,7 +133,7 @@ export function openDeviceStore(open: () => DeviceTables = () => openTables('lap
     } catch (first) {
       if (!isDeadHandle(first)) return err(troubleOf(first))
       tables.close()
-      tables = open()
+      tables = open(known)
       try {
         return ok(await step(tables))
       } catch (second) {
@@ -396,6 +402,7 @@ function isDeadHandle(error: unknown): boolean {
 
 /** What the browser refused; anything else is a mistake in the program. */
 function troubleOf(error: unknown): StoreTrouble {
+  if (error instanceof TablesGone) return { kind: 'gone', reason: '' }
   if (!(error instanceof DOMException)) throw error
   const reason = error.message.split('\n')[0]!
   return { kind: error.name === 'QuotaExceededError' ? 'no room' : 'cannot use', reason }

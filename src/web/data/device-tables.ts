@@ -119,18 +119,30 @@ export interface DeviceTables {
   close(): void
 }
 
+/** By which mark a page knows its tables again; nothing before it has opened any, null where they were made without one. */
+export interface KnownTables {
+  mark?: string | null
+}
+
+/** The tables that a page had opened are no longer there: others of their name are, with nothing of what was kept. */
+export class TablesGone extends Error {
+  override readonly name = 'TablesGone'
+}
+
 /**
  * The tables, opened with the first use. A connection that was lost says so with every use (`InvalidStateError`): then
  * they are to be opened anew.
+ *
+ * @param known  what one page knows of its tables, the same object with each opening
  */
-export function openTables(name: string): DeviceTables {
+export function openTables(name: string, known: KnownTables = {}): DeviceTables {
   let opening: Promise<IDBDatabase> | null = null
   const within = async <T, N extends Name>(
     mode: IDBTransactionMode,
     names: readonly N[],
     step: (tables: Pick<Tables, N>) => T | Promise<T>,
   ): Promise<T> => {
-    opening ??= openDatabase(name).catch((error) => {
+    opening ??= openKnown(name, known).catch((error) => {
       opening = null
       throw error
     })
@@ -141,6 +153,20 @@ export function openTables(name: string): DeviceTables {
     write: (names, step) => within('readwrite', names, step),
     close: () => void opening?.then((database) => database.close()).catch(() => {}),
   }
+}
+
+/** Not `randomUUID`, which a page that came unencrypted does not have. */
+const freshMark = (): string => crypto.getRandomValues(new Uint32Array(4)).join('-')
+
+/** Who deletes the tables under a page would else be given empty ones, and save into them without a word. */
+async function openKnown(name: string, known: KnownTables): Promise<IDBDatabase> {
+  const database = await openDatabase(name)
+  const row = await done(database.transaction('kept').objectStore('kept').get('mark'))
+  const mark = (row as { readonly value: string } | undefined)?.value ?? null
+  known.mark ??= mark
+  if (known.mark === mark) return database
+  database.close()
+  throw new TablesGone()
 }
 
 /**
@@ -168,7 +194,7 @@ function makeTables(database: IDBDatabase, version: number): void {
     entries.createIndex('state', 'state')
     database.createObjectStore('photos', { keyPath: 'sha256' }).createIndex('state', 'state')
     database.createObjectStore('photoBytes', { keyPath: 'sha256' })
-    database.createObjectStore('kept', { keyPath: 'name' })
+    database.createObjectStore('kept', { keyPath: 'name' }).put({ name: 'mark', value: freshMark() })
   }
   if (version < 20) database.createObjectStore('begun', { keyPath: ['run', 'of'] }).createIndex('run', 'run')
   if (version < 30) database.createObjectStore('summaries', { keyPath: 'run' })

@@ -14,7 +14,8 @@ const deviceWorker = {
   /** To be called once. */
   async open(page: PageEnd, language: Language, place: StorePlace) {
     await speak(language)
-    const store = place === 'practice' ? openDeviceStore(() => openTables('lapwise-practice')) : openDeviceStore()
+    const store =
+      place === 'practice' ? openDeviceStore((known) => openTables('lapwise-practice', known)) : openDeviceStore()
     return proxy(localSource(store, page, place))
   },
 }

@@ -23,6 +23,7 @@ export const en = {
       'This device has no room left for the photo. Your readings are kept; free some room and take it again.',
     store: (reason: string) =>
       `The store of this device cannot be used: ${reason}. What was saved before is still there.`,
+    gone: 'What this device had kept was deleted while the page was open, by the browser or by somebody: this is not saved. What had reached the server is there. Note down what you just entered, load the page again and enter it once more.',
     madeByServer: 'Documents are made by the server, which did not answer. They can be made later; nothing is lost.',
     notSet: (reason: string) => `The document could not be set: ${reason}`,
     needsSending: 'Some entries of this run have not reached the server yet, so the documents would lack them.',

@@ -25,6 +25,7 @@ export const es: DeviceMessages = {
     noRoomForPhoto:
       'No queda espacio en este dispositivo para la foto. Sus lecturas se conservan; libere espacio y tómela de nuevo.',
     store: (reason) => `No se puede usar el almacén de este dispositivo: ${reason}. Lo guardado antes sigue ahí.`,
+    gone: 'Lo que este dispositivo guardaba fue borrado mientras la página estaba abierta, por el navegador o por alguien: esto no se ha guardado. Lo que llegó al servidor sigue allí. Anote lo que acaba de introducir, vuelva a cargar la página e introdúzcalo otra vez.',
     madeByServer: 'Los documentos los hace el servidor, que no respondió. Se pueden hacer después; no se pierde nada.',
     notSet: (reason) => `No se pudo componer el documento: ${reason}`,
     needsSending: 'Algunos registros de este tramo aún no llegaron al servidor; faltarían en los documentos.',
