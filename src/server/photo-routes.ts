@@ -1,6 +1,6 @@
 import { createReadStream } from 'node:fs'
 import { FileStore } from '@tus/file-store'
-import { Server } from '@tus/server'
+import { ERRORS, Server } from '@tus/server'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import { sha256Text } from '../formats/entry/entry-kinds.ts'
@@ -75,6 +75,8 @@ function uploadServer(photos: PhotoFolder): Server {
     maxSize: largestPhoto,
     relativeLocation: true,
     allowedOrigins: [],
+    onResponseError: (request, error) =>
+      isFailedWrite(error) ? { status_code: 507, body: bodyFor(request, { kind: 'photo not written' }) } : undefined,
     async onUploadCreate(request, { metadata }) {
       if (!sha256Text.safeParse(metadata?.sha256).success)
         throw { status_code: 400, body: bodyFor(request, { kind: 'no hash with upload' }) }
@@ -91,6 +93,10 @@ function uploadServer(photos: PhotoFolder): Server {
     },
   })
 }
+
+/** The store of uploads says nothing of why it could not write a piece; what it meets before comes as the system says it. */
+const isFailedWrite = (error: object): boolean =>
+  error === ERRORS.FILE_WRITE_ERROR || ('code' in error && ['ENOSPC', 'EDQUOT', 'EIO'].includes(String(error.code)))
 
 /** In words; and as data for a page that takes JSON. */
 function bodyFor(request: { readonly headers: Headers }, answer: Answer): string {

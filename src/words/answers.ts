@@ -13,7 +13,7 @@ export type Answer =
   | Kinds<'device not let in' | 'unencrypted' | 'too many codes' | 'wrong code' | 'only trust here'>
   | { readonly kind: 'host of another'; readonly host: string }
   | { readonly kind: 'page of another'; readonly origin: string }
-  | Kinds<'no hash with upload'>
+  | Kinds<'no hash with upload' | 'photo not written'>
   | { readonly kind: 'no photo'; readonly sha256: string }
   | { readonly kind: 'another hash'; readonly found: string }
   | { readonly kind: 'not a photo'; readonly expected: FileProblem; readonly found: PictureFault }

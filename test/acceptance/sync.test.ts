@@ -1,11 +1,13 @@
 import { createHash, randomBytes } from 'node:crypto'
 import { once } from 'node:events'
+import fs from 'node:fs'
 import { readdir, readFile } from 'node:fs/promises'
 import { type AddressInfo, connect, createServer, type Server } from 'node:net'
 import { join } from 'node:path'
+import { Writable } from 'node:stream'
 import { encode } from 'jpeg-js'
 import { Upload } from 'tus-js-client'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { entryId } from '../../src/formats/entry-id.ts'
 import { pngOf } from '../cases/documents/png-of.ts'
 import { runAllowing } from '../fixtures/roadside.ts'
@@ -352,14 +354,20 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
   /** Uploads until it is done, or until the connection breaks; where it goes on, and the status that refused it. */
   function upload(content: Buffer, options: { sha256?: string; base?: string; uploadUrl?: string | null } = {}) {
     const { sha256 = hashOf(content), base = served.address, uploadUrl = null } = options
-    return new Promise<{ url: string | null; status: number | null; done: boolean }>((resolve) => {
+    return new Promise<{ url: string | null; status: number | null; said?: string; done: boolean }>((resolve) => {
       const sending = new Upload(content, {
         endpoint: `${base}/api/photos/uploads`,
         ...{ uploadUrl, metadata: { sha256 }, chunkSize: 256 * 1024, retryDelays: null },
+        headers: { accept: 'application/json' },
         onSuccess: () => resolve({ url: sending.url, status: null, done: true }),
         onError: (error) => {
           const response = 'originalResponse' in error ? error.originalResponse : null
-          resolve({ url: sending.url, status: response?.getStatus() ?? null, done: false })
+          resolve({
+            url: sending.url,
+            status: response?.getStatus() ?? null,
+            said: response?.getBody() ?? '',
+            done: false,
+          })
         },
       })
       sending.start()
@@ -422,6 +430,21 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
         body: JSON.stringify({ photos: ['a'.repeat(64), hashOf(content)] }),
       })
       expect(await listed.json()).toEqual({ stored: [hashOf(content)] })
+    })
+
+    test('for which the server has no room is refused in words, kept by the device, and goes through later', async () => {
+      const content = picture(300_000)
+      const full = Object.assign(new Error('ENOSPC: no space left on device, write'), { code: 'ENOSPC' })
+      const writing = vi
+        .spyOn(fs, 'createWriteStream')
+        .mockImplementation(() => new Writable({ write: (_piece, _encoding, done) => done(full) }) as fs.WriteStream)
+      const refused = await upload(content)
+      writing.mockRestore()
+      expect(refused).toMatchObject({ done: false, status: 507 })
+      expect(JSON.parse(refused.said!)).toMatchObject({
+        error: { message: expect.stringContaining('disk may be full') },
+      })
+      expect(await upload(content, { uploadUrl: refused.url })).toMatchObject({ done: true })
     })
 
     test('that the server no longer takes up begins anew', async () => {

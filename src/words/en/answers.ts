@@ -25,6 +25,8 @@ export const answers: Printers<Answer | Rejection> = {
   'host of another': ({ host }) => `This server does not answer to ${JSON.stringify(host)}.`,
   'page of another': ({ origin }) => `Pages of ${JSON.stringify(origin)} may not ask this server.`,
   'no hash with upload': () => 'An upload says in its metadata which sha256 the photo has.',
+  'photo not written': () =>
+    'The server could not write the photo; its disk may be full. The photo is kept on this device and will be sent again.',
   'no photo': ({ sha256 }) => `There is no photo ${sha256}.`,
   'another hash': ({ found }) => `What arrived has the sha256 ${found}. It was not kept; send it anew.`,
   'not a photo': ({ expected, found }, print) => `What arrived is not ${print.say(expected)}: ${print.say(found)}.`,

@@ -24,6 +24,8 @@ export const answers: Printers<Answer | Rejection> = {
   'host of another': ({ host }) => `Este servidor no responde por ${JSON.stringify(host)}.`,
   'page of another': ({ origin }) => `Las páginas de ${JSON.stringify(origin)} no pueden consultar este servidor.`,
   'no hash with upload': () => 'Un envío dice en sus metadatos qué sha256 tiene la foto.',
+  'photo not written': () =>
+    'El servidor no pudo escribir la foto; quizá su disco esté lleno. La foto queda en este dispositivo y se enviará de nuevo.',
   'no photo': ({ sha256 }) => `No hay ninguna foto ${sha256}.`,
   'another hash': ({ found }) => `Lo que llegó tiene el sha256 ${found}. No se guardó; envíelo de nuevo.`,
   'not a photo': ({ expected, found }, print) => `Lo que llegó no es ${print.say(expected)}: ${print.say(found)}.`,

@@ -31,6 +31,7 @@ const answers: { readonly [K in (Answer | Rejection)['kind']]: Extract<Answer | 
   'host of another': { kind: 'host of another', host: 'x' },
   'page of another': { kind: 'page of another', origin: 'x' },
   'no hash with upload': { kind: 'no hash with upload' },
+  'photo not written': { kind: 'photo not written' },
   'no photo': { kind: 'no photo', sha256: '0a' },
   'another hash': { kind: 'another hash', found: '0a' },
   'not a photo': {
