@@ -92,9 +92,9 @@ export async function createApp({
   const state = z.object({ state: z.enum(['alive', 'ready']) })
   app.get('/healthz', { schema: { response: { 200: state } } }, async () => ({ state: 'alive' as const }))
   app.get('/readyz', { schema: { response: { 200: state, 503: errorAnswer } } }, async (_request, reply) => {
-    const projects = await store.projects()
-    if (projects.ok) return { state: 'ready' as const }
-    return reply.code(503).send({ error: told({ kind: 'store silent', reason: projects.error.reason }) })
+    const written = await store.checkWrite()
+    if (written.ok) return { state: 'ready' as const }
+    return reply.code(503).send({ error: told({ kind: 'store silent', reason: written.error.reason }) })
   })
   await app.register(runRoutes, { store, now })
   await app.register(sheetRoutes, { now })

@@ -6,6 +6,7 @@ import type { StoreProblem } from '../store/problem.ts'
 import { openStore, type Store } from '../store/store.ts'
 import { english } from '../words/english.ts'
 import { createApp } from './app.ts'
+import { checkDataFolder } from './data-folder.ts'
 import { createDemo, lacksDemo } from './demo.ts'
 import { machineNames } from './lan/machine-names.ts'
 import { doorsOf } from './own-names.ts'
@@ -43,6 +44,8 @@ export async function openServer(
   say: (text: string) => void,
 ): Promise<Result<OpenServer, string>> {
   const { store: config, dataFolder } = settings
+  const checked = checkDataFolder(settings)
+  if (!checked.ok) return checked
   say(config.kind === 'embedded' ? `Opening the store in ${dataFolder} …` : 'Opening the store in PostgreSQL …')
   const opened = await openStore(config)
   if (!opened.ok) return err(storeWords(config.kind === 'embedded' ? 'LAPWISE_DATA' : 'DATABASE_URL', opened.error))

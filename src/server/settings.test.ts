@@ -15,14 +15,14 @@ describe('the settings', () => {
   it('are those of one laptop when nothing is set, whatever else the environment holds', () => {
     expect(readSettings({ PATH: '/bin', PGDATA: '/var/lib', LAPWISE_TEST_BROWSER: '{}' })).toEqual({
       ok: true,
-      value: { ...laptop, dataFolder: './data', store: { kind: 'embedded', folder: './data' } },
+      value: { ...laptop, dataFolder: './data', isFolderNamed: false, store: { kind: 'embedded', folder: './data' } },
     })
   })
 
   it('name a PostgreSQL server, with the photos still in the folder', () => {
     expect(readSettings({ DATABASE_URL: url, LAPWISE_DATA: '/srv/lapwise', PGSERVICE: 'x' })).toEqual({
       ok: true,
-      value: { ...laptop, dataFolder: '/srv/lapwise', store: { kind: 'postgres', url } },
+      value: { ...laptop, dataFolder: '/srv/lapwise', isFolderNamed: true, store: { kind: 'postgres', url } },
     })
   })
 

@@ -11,6 +11,8 @@ export interface Settings {
   readonly trustPort: number
   /** Folder of photos and packets, and of the embedded database. */
   readonly dataFolder: string
+  /** Whether somebody named the folder: then it has to be there. */
+  readonly isFolderNamed: boolean
   readonly store: StoreConfig
 }
 
@@ -27,7 +29,7 @@ export const settingsTable = [
   {
     name: 'LAPWISE_DATA',
     standard: './data',
-    meaning: 'folder of photos and packets, and of the embedded database',
+    meaning: 'folder of photos and packets, and of the embedded database; one that is named has to be there',
   },
   {
     name: 'LAPWISE_ORIGIN',
@@ -84,7 +86,8 @@ export function readSettings(
   if (problems.length > 0) return err(problems)
   const store: StoreConfig =
     url === undefined ? { kind: 'embedded', folder: dataFolder } : { kind: 'postgres', url: url.trim() }
-  return ok({ port: Number(port), host, origin, trustPort: Number(trustPort), dataFolder, store })
+  const isFolderNamed = environment.LAPWISE_DATA !== undefined
+  return ok({ port: Number(port), host, origin, trustPort: Number(trustPort), dataFolder, isFolderNamed, store })
 }
 
 const isOrigin = (text: string): boolean =>

@@ -1,5 +1,6 @@
 import { err, ok, type Result } from '../core/result.ts'
 import { appendEntries } from './append.ts'
+import { checkWrite } from './check-write.ts'
 import { createProject, type ProjectProblem } from './create-project.ts'
 import { openEmbedded } from './embedded/open-embedded.ts'
 import type { EntryAnswer, NewEntry, StoredEntry } from './entry.ts'
@@ -37,6 +38,8 @@ export interface Store {
    * log. Waits for as long as the store can go on.
    */
   readonly stopped: Promise<string>
+  /** Writes something that changes nothing: whether an append would get through. */
+  checkWrite(): Answer<void>
   /** Waits for what is under way, then lets go of the database. Nothing may be asked afterwards. */
   close(): Promise<void>
 }
@@ -98,6 +101,7 @@ function storeOn({ db, stopped, close }: OpenDatabase): Store {
     entries: (query) => during(() => readEntries(db, query)),
     summaries: (rule) => during(() => readSummaries(db, rule)),
     keepSummaries: (summaries) => during(() => keepSummaries(db, summaries)),
+    checkWrite: () => during(() => checkWrite(db)),
     stopped,
     async close() {
       closed = true

@@ -77,6 +77,25 @@ describe('the PostgreSQL driver', () => {
     await store.close()
   })
 
+  it('says that it takes no writes while it only answers questions', async () => {
+    const url = await server.newDatabase()
+    const before = answered(await openStore({ kind: 'postgres', url }))
+    answered(await before.checkWrite())
+    const admin = new pg.Client({ connectionString: url })
+    await admin.connect()
+    await admin.query(`alter database ${new URL(url).pathname.slice(1)} set default_transaction_read_only to on`)
+    await admin.query(
+      'select pg_terminate_backend(pid) from pg_stat_activity where datname = current_database() and pid <> pg_backend_pid()',
+    )
+    await admin.end()
+    expect(answered(await before.projects())).toEqual([])
+    expect(await before.checkWrite()).toEqual({
+      ok: false,
+      error: { kind: 'unavailable', reason: 'cannot execute UPDATE in a read-only transaction' },
+    })
+    await before.close()
+  })
+
   it.each([
     ['no address', 'not an address'],
     ['another kind of server', 'https://example.com/lapwise'],
