@@ -30,6 +30,14 @@ export const drawnSizes = {
   bracketAt: 49.25,
 } as const
 
+/**
+ * The eight bolts of a splice: inches along the rail from its middle, and below the top of rail. In two columns of four,
+ * each 2 in from the edge of a lap of 12 1/2.
+ */
+export const spliceBoltPlaces: readonly (readonly [along: number, below: number])[] = [-4.25, 4.25].flatMap((along) =>
+  [1.5, 4.3, drawnSizes.beam - 4.3, drawnSizes.beam - 1.5].map((below) => [along, below] as const),
+)
+
 const valley = drawnSizes.beamDepth - drawnSizes.beamSteel
 
 /**

@@ -2,7 +2,7 @@ import { beamOf, railOfRun } from '../hardware/make.ts'
 import type { LayoutPanel, LayoutSplice } from '../layout/layout.ts'
 import { endSheetOf, type RunModel } from '../requirements/run-model.ts'
 import { inches, type Metres } from '../units/quantity.ts'
-import { drawnSizes, railFace } from './drawn-sizes.ts'
+import { drawnSizes, railFace, spliceBoltPlaces } from './drawn-sizes.ts'
 import { joined, roundAcross, sweep, vector } from './mesh.ts'
 import { placed, type RailPath } from './rail-path.ts'
 import type { Mesh, Solid, Vector } from './scene.ts'
@@ -121,9 +121,8 @@ function slots(panel: LayoutPanel, path: RailPath, from: Metres): Solid {
 
 /** The eight bolts of a splice, or those that are left, heads on the traffic side, from the top of rail at its middle. */
 export function spliceBolts(count: number): Mesh {
-  const rows = [1.5, 4.3, beam - 4.3, beam - 1.5]
-  const heads = [-4.25, 4.25].flatMap((along) =>
-    rows.map((below) => roundAcross(along, -below, [beamDepth * 0.45 - 0.7, beamDepth * 0.45 + 1], 0.65, 8)),
-  )
-  return joined(heads.slice(0, count))
+  const heads = spliceBoltPlaces
+    .slice(0, count)
+    .map(([along, below]) => roundAcross(along, -below, [beamDepth * 0.45 - 0.7, beamDepth * 0.45 + 1], 0.65, 8))
+  return joined(heads)
 }

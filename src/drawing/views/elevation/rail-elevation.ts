@@ -1,5 +1,5 @@
 import type { LayoutPanel, LayoutSplice } from '../../../core/layout/layout.ts'
-import { drawnRailTop, drawnSizes } from '../../../core/scene/drawn-sizes.ts'
+import { drawnRailTop, drawnSizes, spliceBoltPlaces } from '../../../core/scene/drawn-sizes.ts'
 import { circle, group, line, point, rectangle } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
 import { runWords } from '../../words/run-words.ts'
@@ -54,7 +54,7 @@ function panelItems(frame: Frame, panel: LayoutPanel): Item[] {
 const isRailEnd = ({ layout }: StripInput, along: number): boolean =>
   layout.splices.every((splice) => splice.alongInches !== along)
 
-/** The lap's two edges and its eight bolts, four on each side of its middle. */
+/** The lap's two edges and its eight bolts, a column of four on each side of its middle. */
 function spliceItems(frame: Frame, splice: LayoutSplice): Item[] {
   const top = drawnRailTop(railHeightOf(frame.input, splice.unit))
   if (top === null) return []
@@ -66,9 +66,7 @@ function spliceItems(frame: Frame, splice: LayoutSplice): Item[] {
       ...[-half, half].map((aside) =>
         line('splices', point(along + aside, top - drawnSizes.beam), point(along + aside, top)),
       ),
-      ...[-4.25, -2.1, 2.1, 4.25].flatMap((aside) =>
-        [1.6, drawnSizes.beam - 1.6].map((down) => circle('splices', point(along + aside, top - down), 0.6, 'solid')),
-      ),
+      ...spliceBoltPlaces.map(([aside, down]) => circle('splices', point(along + aside, top - down), 0.6, 'solid')),
     ]),
   ]
 }
