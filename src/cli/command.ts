@@ -8,6 +8,7 @@ export type ExitCode = 0 | 1 | 2 | 3
 export const optionForms = {
   output: { written: '-o, --output <FILE>' },
   limit: { written: '--limit <N>' },
+  language: { written: '--language <LANGUAGE>', values: ['en', 'es'] },
   units: { written: '--units <UNITS>', values: ['us', 'metric'] },
   page: { written: '--page <PAGE>', values: ['letter', 'tabloid', 'A4', 'A3'] },
   landscape: { written: '--landscape' },

@@ -10,16 +10,26 @@ const printed = {
 export const commands: readonly Command[] = [
   {
     name: 'sheets',
-    words: '[list | show ID | validate FILE … | texts SHEET | translate SHEET TABLE]',
-    firstWords: ['list', 'show', 'validate', 'texts', 'translate'],
-    summary: 'The hardware sheets that ship; checks a sheet file; its texts as a table, to be translated.',
-    options: { output: 'where to write the table of texts, or the translated sheet' },
+    words:
+      '[list | show ID | validate FILE … | texts SHEET | translate SHEET TABLE | card SHEET | compare SHEET OTHER]',
+    firstWords: ['list', 'show', 'validate', 'texts', 'translate', 'card', 'compare'],
+    summary:
+      'The hardware sheets that ship; checks a sheet file; its texts as a table, to be translated; cards to print.',
+    options: {
+      output: 'where to write the table of texts, the translated sheet or the card',
+      ...{ page: paper, language: 'en (the default) or es, of a card' },
+      units: 'us or metric, of a card; lengths as they are published by default',
+      ...printed,
+    },
     notes: [
       'list            every sheet: id, version, what it is (the default)',
       'show ID         one sheet whole, as JSON',
       'validate FILE   checks sheet files against the format and its sense; - reads standard input',
       'texts SHEET     every text of a sheet file as CSV, with what its other language says, and what is missing or changed',
       'translate       the sheet file with the translations of such a table, as its next edition',
+      'card SHEET      its checks in walking order, with right and wrong pictures, as PDF: one sheet of paper to fold',
+      'compare         what differs between two sheets, with both figures and why it matters, as PDF',
+      'SHEET of a card is the id of one that ships, or a file; card takes the file of its barrier as second.',
     ],
     examples: [
       'sheets',
@@ -27,6 +37,8 @@ export const commands: readonly Command[] = [
       'sheets validate county-terminal.json',
       'sheets texts county-terminal.json -o texts.csv',
       'sheets translate county-terminal.json texts.csv -o next.json',
+      'sheets card flared-terminal-31 -o card.pdf --language es',
+      'sheets compare flared-terminal-27-3-4 flared-terminal-31 -o differs.pdf',
     ],
     load: async () => (await import('./commands/sheets.ts')).sheets,
   },

@@ -1,9 +1,13 @@
+import { type Language, languages } from '../core/language.ts'
 import { payRoundings } from '../core/quantities/pay-length.ts'
 import type { Boundary } from '../core/quantities/run-length.ts'
 import { type PaperName, paperNames } from '../core/units/paper-names.ts'
 import { pointOrders } from '../formats/csv/write-points.ts'
 import { day } from '../formats/range/ranged.ts'
 import type { PacketOptions } from '../operations/packet-options.ts'
+import { english } from '../words/english.ts'
+import type { Print } from '../words/print.ts'
+import { spanish } from '../words/spanish.ts'
 import { badWords, type CommandOptions } from './command.ts'
 
 /** The paper that text stands on; letter where none is asked for. */
@@ -36,6 +40,16 @@ export function stakeColumnsOf(options: CommandOptions): PacketOptions['stakes']
   if (order === undefined) throw badWords('--stake-order northing or easting', wanted)
   return { order, header: !options['no-header'] }
 }
+
+/** The words of a document: its language, English where none is asked for, and its units. */
+export function wordsOf({ language, units }: CommandOptions, ownUnits: Print['units']): Print {
+  const wanted = units ?? ownUnits
+  if (wanted !== null && wanted !== 'us' && wanted !== 'metric') throw badWords('--units us or metric', wanted)
+  if (language !== null && !isLanguage(language)) throw badWords('--language en or es', language)
+  return (language === 'es' ? spanish : english)(wanted)
+}
+
+const isLanguage = (word: string): word is Language => (languages as readonly string[]).includes(word)
 
 /** When it is printed and by whom, as its files state it. */
 export function printingOf({ date, author }: CommandOptions): Pick<PacketOptions, 'printedAt' | 'author'> {

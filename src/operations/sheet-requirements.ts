@@ -9,8 +9,8 @@ import type { Requirement } from '../core/requirements/requirement.ts'
 import type { RunModel } from '../core/requirements/run-model.ts'
 import { notLooked, unitLayout } from './unit-layout.ts'
 
-/** What one statement of a sheet requires: each thing once, whatever the places at which it is required. */
-export type RequiredByStatement = ReadonlyMap<string, readonly Pick<Requirement, 'topic' | 'must'>[]>
+/** What one statement of a sheet requires: each thing once, whatever the places at which it is required. Its source is the statement's. */
+export type RequiredByStatement = ReadonlyMap<string, readonly Omit<Requirement, 'source'>[]>
 
 /**
  * What a sheet requires, by the path of the statement that each requirement rests on. Found by the code that makes the
@@ -38,6 +38,12 @@ export const requirementsOf = (sheet: HardwareSheet, system: LongitudinalSheet):
   (sheet.kind === 'longitudinal' ? systemModels(sheet) : unitModels(sheet, system))
     .flatMap(deriveRequirements)
     .filter((requirement) => requirement.sheet === sheet.id)
+
+/** The system that a sheet is of, or the first of `sheets` that an end unit joins. */
+export function systemOf(sheet: HardwareSheet, sheets: readonly HardwareSheet[]): LongitudinalSheet | undefined {
+  if (sheet.kind === 'longitudinal') return sheet
+  return sheets.find((one): one is LongitudinalSheet => one.kind === 'longitudinal' && sheet.joins.includes(one.id))
+}
 
 /** No source of a sheet is called so. */
 const markOf = (place: string): string => `⌖${place}⌖`

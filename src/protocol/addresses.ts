@@ -20,5 +20,5 @@ export const storedPhotosPath = '/api/photos/stored'
 /** Where uploads begin that can be taken up again (tus 1.0). */
 export const uploadsPath = '/api/photos/uploads'
 
-/** Where the list of what is not confirmed is made of a hardware sheet. */
-export const sheetListPath = '/api/sheets/unconfirmed.pdf'
+/** Where documents of hardware sheets are made. */
+export const sheetDocumentPath = '/api/sheets/document.pdf'

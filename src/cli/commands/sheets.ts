@@ -5,9 +5,11 @@ import { readSheet, sheetFromValue, writeSheet } from '../../formats/sheet/sheet
 import { languagesBeside } from '../../formats/sheet/text-rows.ts'
 import { takeTexts, writeTexts } from '../../formats/sheet/text-table.ts'
 import { nextEdition } from '../../operations/next-edition.ts'
+import { systemOf } from '../../operations/sheet-requirements.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { badWords, type CommandOptions, type ExitCode, type Run } from '../command.ts'
-import { print, printJson, readText, shownName, soundValue, words, writeWhole } from '../io.ts'
+import { note, print, printJson, readText, shownName, soundValue, words, writeWhole } from '../io.ts'
+import { paperOf, printingOf, wordsOf } from '../packet-rules.ts'
 import { streams } from '../streams.ts'
 
 export const sheets: Run = async (args, options) => {
@@ -18,7 +20,12 @@ export const sheets: Run = async (args, options) => {
   if (what === 'texts' && rest.length === 1) return texts(rest[0]!, options)
   if (what === 'translate' && rest.length === 2 && options.output !== null)
     return translate(rest[0]!, rest[1]!, options.output, options)
-  const ways = 'sheets list, show ID, validate FILE …, texts SHEET or translate SHEET TABLE -o NEXT'
+  if (what === 'card' && (rest.length === 1 || rest.length === 2) && options.output !== null)
+    return card(rest, options.output, options)
+  if (what === 'compare' && rest.length === 2 && options.output !== null)
+    return compare(rest[0]!, rest[1]!, options.output, options)
+  const ways =
+    'sheets list, show ID, validate FILE …, texts SHEET, translate SHEET TABLE -o NEXT, card SHEET -o CARD.pdf or compare SHEET OTHER -o CARD.pdf'
   throw badWords(ways, args.join(' '))
 }
 
@@ -74,6 +81,41 @@ async function translate(file: string, table: string, output: string, { json }: 
   }
   return 0
 }
+
+/** @param words  a sheet, and of an end unit that joins none of the shipped ones the sheet of the barrier that it is at */
+async function card(words: readonly string[], output: string, options: CommandOptions): Promise<ExitCode> {
+  const printing = printingFrom(options)
+  const [sheet, beside] = await Promise.all(words.map(knownSheet))
+  const system = systemOf(sheet!, [...(beside === undefined ? [] : [beside]), ...shippedSheets])
+  if (system === undefined) throw badWords('sheets card SHEET BARRIER -o CARD.pdf', words.join(' '))
+  const { pocketCard } = await import('../../operations/write-sheet-cards.ts')
+  await writeWhole(output, await pocketCard(sheet!, system, printing))
+  note(`wrote ${output}`)
+  return 0
+}
+
+async function compare(one: string, other: string, output: string, options: CommandOptions): Promise<ExitCode> {
+  const printing = printingFrom(options)
+  const sheets = await Promise.all([one, other].map(knownSheet))
+  const [here, there] = sheets.map((sheet) => ({
+    sheet,
+    system: systemOf(sheet, [...sheets, ...shippedSheets]) ?? null,
+  }))
+  const { comparisonCard } = await import('../../operations/write-sheet-cards.ts')
+  await writeWhole(output, await comparisonCard(here!, there!, printing))
+  note(`wrote ${output}`)
+  return 0
+}
+
+const printingFrom = (options: CommandOptions) => ({
+  page: paperOf(options),
+  ...printingOf(options),
+  print: wordsOf(options, null),
+})
+
+/** A shipped sheet by its id, any other from its file. */
+const knownSheet = async (word: string): Promise<HardwareSheet> =>
+  shippedSheets.find(({ id }) => id === word) ?? loadSheet(word)
 
 const loadSheet = async (file: string): Promise<HardwareSheet> =>
   soundValue(readSheet(shownName(file), await readText(file)))

@@ -1,6 +1,5 @@
 import { sha256 as digest } from '@noble/hashes/sha2.js'
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js'
-import type { HardwareSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import { err, ok } from '../../core/result.ts'
 import { inLogOrder } from '../../formats/entry/log-order.ts'
 import { runEntries } from '../../formats/entry/run-entries.ts'
@@ -8,14 +7,14 @@ import { recordText } from '../../operations/record-hash.ts'
 import { photoHashes, photosNamed } from '../../operations/record-photos.ts'
 import { writeRecord } from '../../operations/write-record.ts'
 import { writeRunCrewSheet } from '../../operations/write-run-crew-sheet.ts'
-import { unconfirmedList } from '../../operations/write-sheet-list.ts'
+import { writeSheetDocument } from '../../operations/write-sheet-document.ts'
 import { english } from '../../words/english.ts'
 import { spanish } from '../../words/spanish.ts'
 import { now } from './device.ts'
 import { judgeKept } from './kept-run.ts'
 import type { DeviceEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
-import type { Answer, DocumentWish, KeptRun, SheetListWish } from './run-source.ts'
+import type { Answer, DocumentWish, KeptRun, SheetDocumentWish } from './run-source.ts'
 
 /**
  * A document of a run as PDF, made on this device.
@@ -46,14 +45,9 @@ export async function documentHere(
   })
 }
 
-/** What of a sheet is not confirmed, to be printed. */
-export const sheetListHere = ({ sheet, system, language, page, author }: SheetListWish): Answer<Blob> =>
-  made(() =>
-    unconfirmedList(sheet, {
-      ...{ page, author, printedAt: now(), system: isSystem(system) ? system : null },
-      print: printIn(language)(null),
-    }),
-  )
+/** A document of hardware sheets, to be printed. */
+export const sheetDocumentHere = ({ language, units, page, author, ...document }: SheetDocumentWish): Answer<Blob> =>
+  made(() => writeSheetDocument(document, { ...{ page, author, printedAt: now() }, print: printIn(language)(units) }))
 
 async function made(make: () => Promise<Uint8Array>): Answer<Blob> {
   try {
@@ -69,5 +63,3 @@ const printIn = (language: DocumentWish['language']) => (language === 'es' ? spa
 
 const sha256 = (content: string | Uint8Array): string =>
   bytesToHex(digest(typeof content === 'string' ? utf8ToBytes(content) : content))
-
-const isSystem = (sheet: HardwareSheet | null): sheet is LongitudinalSheet => sheet?.kind === 'longitudinal'

@@ -103,7 +103,7 @@ export function deviceSource(isNeeded: boolean, place: StorePlace = 'runs'): Run
     ownSheets: there('ownSheets'),
     addSheet: kept('addSheet'),
     runsBySheet: there('runsBySheet'),
-    sheetList: there('sheetList'),
+    sheetDocument: there('sheetDocument'),
     dropSheet: there('dropSheet'),
     drills: there('drills'),
     keepDrill: kept('keepDrill'),

@@ -1,12 +1,12 @@
 import { later } from './later.ts'
 import type { DeviceEntry } from './merge-entries.ts'
-import type { Answer, DocumentWish, KeptRun, SheetListWish } from './run-source.ts'
+import type { Answer, DocumentWish, KeptRun, SheetDocumentWish } from './run-source.ts'
 
 /** What makes documents on a device. */
 export interface DocumentsPart {
   /** @param entries  all that is kept of the run */
   documentHere(kept: KeptRun, entries: readonly DeviceEntry[], wish: DocumentWish): Answer<Blob>
-  sheetListHere(wish: SheetListWish): Answer<Blob>
+  sheetDocumentHere(wish: SheetDocumentWish): Answer<Blob>
 }
 
 /**

@@ -1,4 +1,3 @@
-import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import type { Reading } from '../../core/measurement/reading.ts'
 import type { HeldVersion } from '../../core/record/version.ts'
 import type { Result } from '../../core/result.ts'
@@ -23,6 +22,7 @@ import type { InputProblem } from '../../formats/input-problem.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { LaidOut } from '../../operations/lay-out-run.ts'
+import type { SheetDocument } from '../../operations/sheet-document.ts'
 import type { PacketStep, PacketWish } from '../../protocol/packets.ts'
 import type { Saying } from '../../words/saying.ts'
 import type { Language } from '../language.ts'
@@ -195,12 +195,11 @@ export interface DocumentWish {
   readonly author: string
 }
 
-/** A sheet of which a list is made, and how it is printed. */
-export interface SheetListWish {
-  readonly sheet: HardwareSheet
-  /** Of the run that an end unit is at. */
-  readonly system: HardwareSheet | null
+/** A document of hardware sheets, and how it is printed. */
+export interface SheetDocumentWish extends SheetDocument {
   readonly language: Language
+  /** Null for lengths as they are published. */
+  readonly units: RunFile['units'] | null
   readonly page: PaperName
   readonly author: string
 }
@@ -341,8 +340,8 @@ export interface RunSource {
   addSheet(file: string, sheet: unknown): Answer<'stored' | 'already'>
   /** The runs on this device whose version in force holds an edition of the sheet. What changes on the shelf moves none of them. */
   runsBySheet(id: string): Answer<readonly RunBySheet[]>
-  /** What of a sheet is not confirmed as PDF, from the server, which has to answer; where there is none, made here. */
-  sheetList(wish: SheetListWish): Answer<Blob>
+  /** A document of hardware sheets as PDF, from the server, which has to answer; where there is none, made here. */
+  sheetDocument(wish: SheetDocumentWish): Answer<Blob>
   /** Takes an edition off the shelf; a run that took it in keeps it. */
   dropSheet(id: string, version: string): Answer<void>
 

@@ -6,7 +6,7 @@ import {
   packetPath,
   photoPath,
   recordPath,
-  sheetListPath,
+  sheetDocumentPath,
   storedPhotosPath,
 } from '../../protocol/addresses.ts'
 import type { EntryAnswers, EntryPage } from '../../protocol/entries.ts'
@@ -16,7 +16,7 @@ import { mostPhotosAsked, type PhotosStored } from '../../protocol/photos.ts'
 import { heardAnswer, heardError } from './heard.ts'
 import type { HeardAnswer, Page, ServerEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
-import type { Answer, SheetListWish, Trouble } from './run-source.ts'
+import type { Answer, SheetDocumentWish, Trouble } from './run-source.ts'
 
 /** Entries in one request: about half of what the server takes at most. */
 export const batchSize = 500
@@ -89,9 +89,9 @@ export async function fetchRecord(run: string, page: string, author: string): An
   return answer.ok ? blob(answer.value) : answer
 }
 
-/** What of a sheet is not confirmed, to be printed. */
-export async function fetchSheetList(wish: SheetListWish): Answer<Blob> {
-  const answer = await ask(sheetListPath, { json: wish })
+/** A document of hardware sheets, to be printed. */
+export async function fetchSheetDocument(wish: SheetDocumentWish): Answer<Blob> {
+  const answer = await ask(sheetDocumentPath, { json: wish })
   return answer.ok ? blob(answer.value) : answer
 }
 

@@ -7,10 +7,10 @@ import { later } from './later.ts'
 import { d } from './messages.ts'
 import type { PageEnd } from './page-end.ts'
 import type { RunSource } from './run-source.ts'
-import { fetchSheetList } from './server-peer.ts'
+import { fetchSheetDocument } from './server-peer.ts'
 import { fromStore, orTrouble } from './store-trouble.ts'
 
-type Sheets = Pick<RunSource, 'ownSheets' | 'addSheet' | 'runsBySheet' | 'sheetList' | 'dropSheet'>
+type Sheets = Pick<RunSource, 'ownSheets' | 'addSheet' | 'runsBySheet' | 'sheetDocument' | 'dropSheet'>
 
 interface Means extends Pick<ReturnType<typeof heldSummaries>, 'summaries'> {
   /** Told after a sheet was put on the shelf. */
@@ -44,12 +44,12 @@ export const sheetsOfDevice = (store: DeviceStore, page: PageEnd, { summaries, a
     return summarised.ok ? ok(model.value.runsBySheet(id, entries.value, summarised.value.runs)) : summarised
   },
 
-  async sheetList(wish) {
+  async sheetDocument(wish) {
     if (!hasServer) {
       const maker = await documentsPart()
-      return maker.ok ? maker.value.sheetListHere(wish) : maker
+      return maker.ok ? maker.value.sheetDocumentHere(wish) : maker
     }
-    const made = await fetchSheetList(wish)
+    const made = await fetchSheetDocument(wish)
     if (made.ok || made.error.kind !== 'unreachable') return made
     return err({ ...made.error, message: d.trouble.madeByServer })
   },

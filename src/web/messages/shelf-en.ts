@@ -57,7 +57,22 @@ export const shelfEn = {
     missing: 'Say first which document, its edition, your name and the date.',
     checked: (by: string, page: string, on: string) => `page ${page}, checked by ${by}, ${on}`,
   },
-  list: { print: 'List to confirm, as PDF', notMade: 'The list was not made.' },
+  print: {
+    open: 'Print',
+    language: 'In',
+    lengths: 'Lengths',
+    units: { published: 'as published', us: 'in feet and inches', metric: 'metric' },
+    of: {
+      list: 'List to confirm, as PDF',
+      'pocket-card': 'Pocket card, as PDF',
+      'comparison-card': 'Comparison card, as PDF',
+    },
+    how: 'The pocket card has the checks in walking order, each with its right and wrong picture, on one sheet to fold; the list is for who has the manual in hand.',
+    noSystem: 'No barrier that it joins is at hand, so that its checks cannot be laid out.',
+    making: 'Making the PDF …',
+    made: (file: string) => `${file} is made.`,
+    notMade: 'The PDF was not made.',
+  },
   save: {
     title: 'What saving does',
     begun: (version: string) =>

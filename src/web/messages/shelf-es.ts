@@ -58,7 +58,22 @@ export const shelfEs: ShelfWords = {
     missing: 'Diga primero qué documento, su edición, su nombre y la fecha.',
     checked: (by, page, on) => `página ${page}, comprobado por ${by}, ${on}`,
   },
-  list: { print: 'Lista por confirmar, en PDF', notMade: 'La lista no se hizo.' },
+  print: {
+    open: 'Imprimir',
+    language: 'En',
+    lengths: 'Longitudes',
+    units: { published: 'como se publicaron', us: 'en pies y pulgadas', metric: 'métricas' },
+    of: {
+      list: 'Lista por confirmar, en PDF',
+      'pocket-card': 'Tarjeta de bolsillo, en PDF',
+      'comparison-card': 'Tarjeta de comparación, en PDF',
+    },
+    how: 'La tarjeta de bolsillo lleva las comprobaciones en orden de recorrido, cada una con su figura bien y mal, en una hoja para doblar; la lista es para quien tiene el manual en la mano.',
+    noSystem: 'No hay a mano ninguna barrera a la que se una, así que sus comprobaciones no se pueden disponer.',
+    making: 'Haciendo el PDF …',
+    made: (file) => `${file} está hecho.`,
+    notMade: 'El PDF no se hizo.',
+  },
   save: {
     title: 'Lo que hace guardar',
     begun: (version) =>

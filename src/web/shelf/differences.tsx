@@ -2,14 +2,15 @@ import { useMemo } from 'preact/hooks'
 import { sourceIn } from '../../core/hardware/hardware-saying.ts'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { type SheetStatement, saidAt } from '../../core/hardware/sheet-statements.ts'
-import { contentOf, nameOf } from '../../core/hardware/sheet-text.ts'
+import { nameOf } from '../../core/hardware/sheet-text.ts'
+import type { ComparedSide } from '../../documents/comparison-card-contents.ts'
 import { compareSheets, type StatedOtherwise } from '../../operations/compare-sheets.ts'
-import { type RequiredByStatement, requiredBySheet } from '../../operations/sheet-requirements.ts'
+import { comparedItem, type RequiredByBoth } from '../../operations/compared-items.ts'
+import { type RequiredByStatement, requiredBySheet, systemOf } from '../../operations/sheet-requirements.ts'
 import { besideWords, saidWords, thingWords, valueWords } from '../../words/say-sheet.ts'
 import { language } from '../language.ts'
 import { m, printIn, say } from '../messages.ts'
 import { FoldByItself } from '../parts/fold.tsx'
-import { systemOf } from './sheet-drawing.tsx'
 import { words } from './words.ts'
 
 interface Props {
@@ -22,17 +23,13 @@ interface Props {
 export function Differences({ one, other, sheets }: Props) {
   const w = words().compare
   const { statements, besides } = useMemo(() => compareSheets(one, other), [one, other])
-  const [required, requiredThere] = useMemo(
-    () => [one, other].map((sheet) => requiredOf(sheet, sheets)),
+  const required = useMemo<RequiredByBoth>(
+    () => [requiredOf(one, sheets), requiredOf(other, sheets)],
     [one, other, sheets],
   )
   const print = printIn(null)
   const beside = (sheet: HardwareSheet, place: string, value: unknown): string =>
     value === undefined ? w.notThere : saidWords(saidAt(sheet, place, value), print)
-  const sides = [
-    { sheet: one, required: required! },
-    { sheet: other, required: requiredThere! },
-  ] as const
   const kinds = (['values', 'texts', 'source'] as const).map((what) => ({
     what,
     list: statements.filter((statement) => statement.what === what),
@@ -59,88 +56,79 @@ export function Differences({ one, other, sheets }: Props) {
             beside={<b class="count">{list.length}</b>}
             opensFirst={what === 'values'}
           >
-            {() => <Table sides={sides} list={list} />}
+            {() => <Table {...{ one, other, required, list }} />}
           </FoldByItself>
         ))}
     </div>
   )
 }
 
-type Side = { readonly sheet: HardwareSheet; readonly required: RequiredByStatement }
-
-const Table = ({
-  sides,
-  list,
-}: {
-  readonly sides: readonly [Side, Side]
+interface TableProps extends Omit<Props, 'sheets'> {
+  readonly required: RequiredByBoth
   readonly list: readonly StatedOtherwise[]
-}) => (
-  <table class="statements">
-    <thead>
-      <tr>
-        <th scope="col">{words().compare.what}</th>
-        {sides.map(({ sheet }, i) => (
-          <th scope="col" key={i}>
-            {say(nameOf(sheet))}, {words().edition(sheet.version)}
-          </th>
-        ))}
-      </tr>
-    </thead>
-    <tbody>
-      {list.map((statement) => (
-        <tr key={statement.place} data-statement={statement.place}>
-          <th scope="row">{thingWords((statement.one ?? statement.other)!.about, printIn(null))}</th>
-          {([statement.one, statement.other] as const).map((side, i) => (
-            <td key={i}>
-              <SideOf
-                side={side}
-                beside={i === 0 ? statement.other : statement.one}
-                of={sides[i]!}
-                than={sides[1 - i]!}
-                what={statement.what}
-              />
-            </td>
+}
+
+function Table({ one, other, required, list }: TableProps) {
+  return (
+    <table class="statements">
+      <thead>
+        <tr>
+          <th scope="col">{words().compare.what}</th>
+          {[one, other].map((sheet, i) => (
+            <th scope="col" key={i}>
+              {say(nameOf(sheet))}, {words().edition(sheet.version)}
+            </th>
           ))}
         </tr>
-      ))}
-    </tbody>
-  </table>
-)
+      </thead>
+      <tbody>
+        {list.map((statement) => {
+          const { about, sides } = comparedItem(statement, required)
+          return (
+            <tr key={statement.place} data-statement={statement.place}>
+              <th scope="row">{thingWords(about, printIn(null))}</th>
+              <td>
+                <SideOf side={sides[0]} sheet={one} stated={statement.one} what={statement.what} />
+              </td>
+              <td>
+                <SideOf side={sides[1]} sheet={other} stated={statement.other} what={statement.what} />
+              </td>
+            </tr>
+          )
+        })}
+      </tbody>
+    </table>
+  )
+}
 
 interface SideProps {
-  readonly side: SheetStatement | null
-  readonly beside: SheetStatement | null
-  readonly of: Side
-  readonly than: Side
+  readonly side: ComparedSide | null
+  readonly sheet: HardwareSheet
+  readonly stated: SheetStatement | null
   readonly what: StatedOtherwise['what']
 }
 
 /** What one of them says: the values that the other says otherwise, and what it requires. */
-function SideOf({ side, beside, of: { sheet, required }, than, what }: SideProps) {
+function SideOf({ side, sheet, stated, what }: SideProps) {
   const print = printIn(null)
   const { compare } = words()
-  if (side === null) return <span class="hint">{compare.notThere}</span>
+  if (side === null || stated === null) return <span class="hint">{compare.notThere}</span>
   if (what === 'source')
     return (
       <>
-        {say(sourceIn(sheet, side.cited))} ({m.entry.confirmation[side.cited.confirmation]})
+        {say(sourceIn(sheet, stated.cited))} ({m.entry.confirmation[stated.cited.confirmation]})
       </>
     )
-  const others = (beside?.values ?? []).map(contentOf)
-  const values = side.values.filter((value) => !others.includes(contentOf(value)))
-  // What both require alike is no difference.
-  const alike = (than.required.get(side.place) ?? []).map(({ must }) => contentOf(must))
-  const asks = (required.get(side.place) ?? []).filter(({ must }) => !alike.includes(contentOf(must)))
   return (
     <>
       <ul class="plain">
-        {values.map((value, i) => (
+        {side.values.map((value, i) => (
           <li key={i}>{valueWords(value, print)}</li>
         ))}
       </ul>
       {what === 'texts' && <span class="hint">{compare.otherWords}</span>}
       <ul class="plain shelf-asks">
-        {asks.map(({ must }, i) => (
+        {side.asks.map(({ must }, i) => (
           <li key={i}>{say(must)}</li>
         ))}
       </ul>

@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks'
 import type { EndSheet, HardwareSheet, LongitudinalSheet } from '../../core/hardware/hardware-sheet.ts'
 import { writeSvg } from '../../drawing/svg/write-svg.ts'
+import { systemOf } from '../../operations/sheet-requirements.ts'
 import { unitPicture } from '../../operations/unit-picture.ts'
 import { language } from '../language.ts'
 import { printIn } from '../messages.ts'
@@ -24,12 +25,6 @@ function svgOf(sheet: HardwareSheet, sheets: readonly HardwareSheet[], view: Pro
   const end = sheet.kind === 'longitudinal' ? endsJoining(sheet, sheets)[0] : sheet
   if (system === undefined || end === undefined) return ''
   return writeSvg(unitPicture(end, system, sheet.kind === 'longitudinal' ? 'splice' : view, printIn(null)))
-}
-
-/** The system that a sheet is of, or the first at hand that an end unit joins. */
-export function systemOf(sheet: HardwareSheet, sheets: readonly HardwareSheet[]): LongitudinalSheet | undefined {
-  if (sheet.kind === 'longitudinal') return sheet
-  return sheets.find((one): one is LongitudinalSheet => one.kind === 'longitudinal' && sheet.joins.includes(one.id))
 }
 
 export const endsJoining = (system: LongitudinalSheet, sheets: readonly HardwareSheet[]): readonly EndSheet[] =>

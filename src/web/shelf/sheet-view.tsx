@@ -5,25 +5,23 @@ import { limitsOf } from '../../core/hardware/limits-saying.ts'
 import { statementsOf } from '../../core/hardware/sheet-statements.ts'
 import { nameOf, sheetText } from '../../core/hardware/sheet-text.ts'
 import { languagesBeside } from '../../formats/sheet/text-rows.ts'
-import { type RequiredByStatement, requiredBySheet } from '../../operations/sheet-requirements.ts'
-import type { RunSource, Trouble } from '../data/run-source.ts'
+import { type RequiredByStatement, requiredBySheet, systemOf } from '../../operations/sheet-requirements.ts'
+import type { RunSource } from '../data/run-source.ts'
 import type { OwnSheet } from '../data/shelf-of.ts'
 import type { Draft } from '../form/draft.ts'
-import { language } from '../language.ts'
 import { m, say } from '../messages.ts'
-import { download } from '../parts/download.ts'
 import { FoldByItself } from '../parts/fold.tsx'
-import { TroubleNote } from '../parts/trouble-note.tsx'
 import { sheetPath, shelfPath } from '../route.ts'
 import { ConfirmWithFields, useConfirmWith } from './confirm-with.tsx'
 import { Confirmed } from './confirmed.tsx'
 import { CopyForm } from './copy-form.tsx'
 import { Editions } from './editions.tsx'
 import { NewerEdition } from './newer-edition.tsx'
+import { PrintSheet } from './print-sheet.tsx'
 import { readDraft } from './read-draft.ts'
 import { SaveEdition } from './save-edition.tsx'
 import { useSheetDraft } from './sheet-drafts.ts'
-import { SheetDrawing, systemOf } from './sheet-drawing.tsx'
+import { SheetDrawing } from './sheet-drawing.tsx'
 import { SheetFacts } from './sheet-facts.tsx'
 import { groupsOf } from './statement-groups.ts'
 import { StatementTable } from './statement-table.tsx'
@@ -88,7 +86,7 @@ function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, newer
   const [isConfirming, setConfirming] = useState(false)
   const [isAsked, setAsked] = useState(false)
   const [isCopying, setCopying] = useState(false)
-  const [printed, setPrinted] = useState<Trouble | null>(null)
+  const [isPrinting, setPrinting] = useState(false)
   const { inHand, change, isSaid } = useConfirmWith()
   useEffect(() => {
     document.title = `${name} | ${m.page.name}`
@@ -99,12 +97,6 @@ function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, newer
     [sheet, system],
   )
   const groups = useMemo(() => groupsOf(statementsOf(sheet)), [sheet])
-  const print = async (): Promise<void> => {
-    const wish = { sheet, system: system ?? null, language: language(), page: 'letter', author: inHand.by } as const
-    const made = await source.sheetList(wish)
-    setPrinted(made.ok ? null : made.error)
-    if (made.ok) download(made.value, `${sheet.id}-${sheet.version}.pdf`)
-  }
   const confirmAt = (place: string, page: string): void => {
     setAsked(!isSaid)
     if (isSaid) confirm(confirmStatement(sheet, place, { ...inHand, page }))
@@ -141,14 +133,14 @@ function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, newer
         <button type="button" class="button" aria-expanded={isCopying} onClick={() => setCopying(!isCopying)}>
           {w.form.copy.begin}
         </button>
-        <button type="button" class="button" onClick={() => void print()}>
-          {w.list.print}
+        <button type="button" class="button" aria-expanded={isPrinting} onClick={() => setPrinting(!isPrinting)}>
+          {w.print.open}
         </button>
         <a class="button" href={sheetPath(sheet.id, 'compare')}>
           {w.compare.link}
         </a>
       </div>
-      {printed !== null && <TroubleNote title={w.list.notMade} trouble={printed} />}
+      {isPrinting && <PrintSheet {...{ source, sheet }} system={system ?? null} other={null} />}
       {isCopying && <CopyForm sheet={sheet} editions={editions} />}
       {isConfirming && <ConfirmWithFields inHand={inHand} change={change} isAsked={isAsked} />}
       {isConfirming && isAsked && !isSaid && (

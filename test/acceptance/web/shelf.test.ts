@@ -74,11 +74,16 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await button(page, 'Save as an edition').click()
   await expect(page.getByRole('heading', { name: 'What saving does' })).toHaveCount(0)
   await expect(page.getByText('edition 2', { exact: false }).first()).toBeVisible()
-  const made = page.waitForEvent('download')
-  await button(page, 'List to confirm, as PDF').click()
-  const list = await made
-  expect(list.suggestedFilename()).toBe(`${id}-2.pdf`)
-  expect((await readFile(await list.path())).subarray(0, 5).toString()).toBe('%PDF-')
+  await button(page, 'Print').click()
+  for (const [name, file] of [
+    ['List to confirm, as PDF', `${id}-2-list.pdf`],
+    ['Pocket card, as PDF', `${id}-2-pocket-card.pdf`],
+  ] as const) {
+    const [printed] = await Promise.all([page.waitForEvent('download'), button(page, name).click()])
+    expect(printed.suggestedFilename()).toBe(file)
+    expect((await readFile(await printed.path())).subarray(0, 5).toString()).toBe('%PDF-')
+    await expect(page.getByText(`${file} is made.`)).toBeVisible()
+  }
 
   // A run holds that edition by content, and is inspected by it.
   await page.goto(server.address)

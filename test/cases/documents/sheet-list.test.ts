@@ -11,10 +11,10 @@ import { fileOf, isInstalled, textOf } from './outside-programs.ts'
 
 const system = shippedSheets.find(({ id }) => id === 'w-beam-midspan-31') as LongitudinalSheet
 const flared = shippedSheets.find(({ id }) => id === 'flared-terminal-31')!
-const printing = { system, page: 'letter', printedAt: '2026-11-28T09:00:00Z', author: '' } as const
+const printing = { page: 'letter', printedAt: '2026-11-28T09:00:00Z', author: '' } as const
 
 const textFor = async (sheet: HardwareSheet, print = english(null)): Promise<string> =>
-  textOf(fileOf(await unconfirmedList(sheet, { ...printing, print }), 'list.pdf'))
+  textOf(fileOf(await unconfirmedList(sheet, system, { ...printing, print }), 'list.pdf'))
 
 test.skipIf(!isInstalled('pdftotext'))('what is confirmed leaves the list, in English and in Spanish', async () => {
   const before = await textFor(flared)

@@ -44,8 +44,11 @@ export interface FigureFacts {
   readonly breakaway: PostMake['breakaway'] | null
 }
 
+/** What of a requirement its figure shows. */
+type Drawn = Pick<Requirement, 'must' | 'look' | 'shows' | 'figure'>
+
 /** The facts that `requirement`, of `sheet`, gives to its figure, in the words of `print`. */
-export function figureFacts(requirement: Requirement, sheet: HardwareSheet, print: Print): FigureFacts {
+export function figureFacts(requirement: Drawn, sheet: HardwareSheet, print: Print): FigureFacts {
   const words = figuresWords(print)
   const { look, shows = {} } = requirement
   const limits = look.kind === 'measure' ? look.limits : null
