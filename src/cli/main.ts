@@ -1,6 +1,7 @@
 import { CommanderError } from 'commander'
 import { printProblem, problemInWords } from '../formats/input-problem.ts'
 import type { ServerProgram } from '../protocol/server-program.ts'
+import { backupCommands } from './backup-commands.ts'
 import { BadInput, type ExitCode } from './command.ts'
 import { commands } from './commands.ts'
 import { completionCommand } from './completion-command.ts'
@@ -37,7 +38,7 @@ async function runWords(argv: readonly string[], server: () => Promise<ServerPro
 }
 
 async function dispatch(argv: readonly string[], server: () => Promise<ServerProgram>): Promise<ExitCode> {
-  const known = [...commands, serveCommand(server)]
+  const known = [...commands, serveCommand(server), ...backupCommands(server)]
   const all = [...known, completionCommand(known)]
   // Only the server itself knows what it is told by the environment.
   const settings = argv.includes('serve') ? (await server()).settings() : []

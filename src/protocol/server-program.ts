@@ -4,6 +4,10 @@ export interface ServerProgram {
   readonly settings: () => readonly string[]
   /** Resolves when that is done, or once the server runs, which keeps the process until it is told to end. */
   readonly serve: (wish: ServerWish, tell: ServerTeller) => Promise<0 | 1 | 2>
+  /** Copies store and photos into a new folder; 2 where none was made, 1 where a photo is damaged. */
+  readonly backUp: (to: string | null, tell: ServerTeller) => Promise<0 | 1 | 2>
+  /** Puts such a copy into an empty store; 2 where nothing was put back, 1 where photos are missing. */
+  readonly restore: (from: string, tell: ServerTeller) => Promise<0 | 1 | 2>
 }
 
 export type ServerWish =

@@ -1,24 +1,19 @@
 import type { ServerProgram, ServerTeller } from '../protocol/server-program.ts'
 import { lanFolder, openDeviceList } from './lan/device-list.ts'
-import { readSettings, settingsTable } from './settings.ts'
+import { readSettings, type Settings, settingsTable } from './settings.ts'
 
 /** How a process ends that somebody has to look at, or a supervisor to start again. */
 const storeStopped = 1
 
 /** Starts the server and keeps it until the process is told to end, or tends the devices that were let in. */
 export const serve: ServerProgram['serve'] = async (wish, tell) => {
-  const settings = readSettings(process.env)
-  if (!settings.ok) {
-    for (const { setting, expected, found } of settings.error)
-      tell.say(`${setting}: expected ${expected}, found ${JSON.stringify(found)}`)
-    return 2
-  }
-  if (wish.kind !== 'start')
-    return tendDevices(settings.value.dataFolder, wish.kind === 'devices' ? null : wish.device, tell)
+  const settings = soundSettings(tell)
+  if (settings === null) return 2
+  if (wish.kind !== 'start') return tendDevices(settings.dataFolder, wish.kind === 'devices' ? null : wish.device, tell)
   // Loaded when all that was said makes sense: to list devices, or to say what is wrong, nothing of it is needed.
   const { openServer } = await import('./open-server.ts')
   // The codes that let phones in are asked for, and told even to whoever wants to hear little.
-  const server = await openServer(settings.value, wish.isLan, wish.isLan ? tell.say : tell.note)
+  const server = await openServer(settings, wish.isLan, wish.isLan ? tell.say : tell.note)
   if (!server.ok) {
     tell.say(server.error)
     return 2
@@ -41,6 +36,25 @@ export const serve: ServerProgram['serve'] = async (wish, tell) => {
   })
   tell.print(`Lapwise is ready at ${server.value.address}/`)
   return 0
+}
+
+export const backUp: ServerProgram['backUp'] = async (to, tell) => {
+  const settings = soundSettings(tell)
+  return settings === null ? 2 : (await import('./backup/backup-program.ts')).backUp(settings, to, tell)
+}
+
+export const restore: ServerProgram['restore'] = async (from, tell) => {
+  const settings = soundSettings(tell)
+  return settings === null ? 2 : (await import('./backup/backup-program.ts')).restore(settings, from, tell)
+}
+
+/** What the environment sets; null where something of it makes no sense, which is told. */
+function soundSettings(tell: ServerTeller): Settings | null {
+  const settings = readSettings(process.env)
+  if (settings.ok) return settings.value
+  for (const { setting, expected, found } of settings.error)
+    tell.say(`${setting}: expected ${expected}, found ${JSON.stringify(found)}`)
+  return null
 }
 
 /** Lists the devices that were let in, or shuts those of one name out, also while the server runs. */

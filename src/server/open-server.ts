@@ -1,11 +1,11 @@
-import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { err, ok, type Result } from '../core/result.ts'
-import type { StoreProblem } from '../store/problem.ts'
 import { openStore, type Store } from '../store/store.ts'
 import { english } from '../words/english.ts'
 import { createApp } from './app.ts'
+import { serveBackups } from './backup/asked-backup.ts'
+import { writeBackup } from './backup/write-backup.ts'
 import { checkDataFolder } from './data-folder.ts'
 import { createDemo, lacksDemo } from './demo.ts'
 import { machineNames } from './lan/machine-names.ts'
@@ -14,9 +14,10 @@ import { openPacketFolder } from './packet-folder.ts'
 import { openPhotoFolder } from './photo-folder.ts'
 import { pictureCheck } from './picture-check.ts'
 import { pinStoredRuns } from './pin-stored-runs.ts'
+import { programVersion } from './program-version.ts'
 import type { Settings } from './settings.ts'
+import { storeWords } from './store-words.ts'
 
-const packageFile = new URL('../../package.json', import.meta.url)
 const pageFolder = fileURLToPath(new URL('../../dist/web', import.meta.url))
 
 /** How long requests under way may take to end when the server is told to, milliseconds: our judgement. */
@@ -48,7 +49,7 @@ export async function openServer(
   if (!checked.ok) return checked
   say(config.kind === 'embedded' ? `Opening the store in ${dataFolder} …` : 'Opening the store in PostgreSQL …')
   const opened = await openStore(config)
-  if (!opened.ok) return err(storeWords(config.kind === 'embedded' ? 'LAPWISE_DATA' : 'DATABASE_URL', opened.error))
+  if (!opened.ok) return err(storeWords(config.kind, opened.error))
   const store = opened.value
   const listening = await listen(store, settings, isLan, say).catch(async (cause: unknown) => {
     await store.close()
@@ -73,7 +74,7 @@ async function listen(
   const pictures = pictureCheck()
   const photos = await openPhotoFolder(join(settings.dataFolder, 'photos'), pictures.faultIn)
   const packets = await openPacketFolder(join(settings.dataFolder, 'packets'))
-  const { version } = JSON.parse(await readFile(packageFile, 'utf8')) as { readonly version: string }
+  const version = await programVersion()
   const now = (): Date => new Date()
   const { port, trustPort, origin } = settings
   // What makes keys and certificates is loaded where they are used.
@@ -94,6 +95,13 @@ async function listen(
     await app.close()
     return err(words)
   }
+  // A backup is made by whoever holds the store; a PostgreSQL server serves any number.
+  const stopBackups =
+    settings.store.kind === 'embedded'
+      ? serveBackups(settings.dataFolder, (to) =>
+          writeBackup(store, join(settings.dataFolder, 'photos'), to, now(), version),
+        )
+      : () => {}
   const shown = lan === null ? address : `https://${machineNames().stable}:${new URL(address).port}`
   return ok({
     address: shown,
@@ -104,6 +112,7 @@ async function listen(
       await Promise.all([app.close(), trust?.close()])
       clearTimeout(cut)
       pictures.close()
+      stopBackups()
       await store.close()
     },
   })
@@ -124,18 +133,5 @@ function listenWords(
       return `LAPWISE_HOST: this machine has no address ${host}`
     default:
       return null
-  }
-}
-
-function storeWords(setting: 'LAPWISE_DATA' | 'DATABASE_URL', problem: StoreProblem): string {
-  switch (problem.kind) {
-    case 'folder-in-use': {
-      const by = problem.pid === null ? 'another process' : `process ${problem.pid}`
-      return `${setting}: ${problem.folder} is in use by ${by}; end that one, or set another folder`
-    }
-    case 'cannot-open':
-      return `${setting}: the store in ${problem.place} cannot be opened: ${problem.reason}`
-    case 'newer-store':
-      return `${setting}: the store was written by a newer Lapwise (version ${problem.storeVersion} of its tables; this one knows ${problem.programVersion})`
   }
 }

@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path'
 import { pipeline } from 'node:stream/promises'
 import { err, ok, type Result } from '../core/result.ts'
 import type { PictureFault } from '../words/problems/file.ts'
+import { syncToDisk } from './sync-to-disk.ts'
 
 /** A kind of picture as its first bytes show it: what a sender says of it does not count. */
 export type PhotoType = 'image/jpeg' | 'image/png' | 'image/webp'
@@ -88,14 +89,4 @@ function typeOf(first: Buffer): PhotoType | null {
   if (hex.startsWith('ffd8ff')) return 'image/jpeg'
   if (hex.startsWith('89504e470d0a1a0a')) return 'image/png'
   return /^52494646.{8}57454250/.test(hex) ? 'image/webp' : null
-}
-
-/** Until then a power cut can take a file back, or the name that it was given. */
-async function syncToDisk(path: string): Promise<void> {
-  const file = await open(path)
-  try {
-    await file.sync()
-  } finally {
-    await file.close()
-  }
 }

@@ -7,6 +7,7 @@ import type { EntryAnswer, NewEntry, StoredEntry } from './entry.ts'
 import { migrate } from './migrate.ts'
 import { openPostgres } from './postgres/open-postgres.ts'
 import { outageReason, type StoreProblem, type StoreUnavailable } from './problem.ts'
+import { type Copied, type PutBackProblem, putBack } from './put-back.ts'
 import { type EntryQuery, type Project, readEntries, readProjects } from './read.ts'
 import type { OpenDatabase } from './schema.ts'
 import { type KeptSummaries, keepSummaries, type NewSummary, readSummaries, restoreSummaries } from './summaries.ts'
@@ -38,6 +39,8 @@ export interface Store {
    * log. Waits for as long as the store can go on.
    */
   readonly stopped: Promise<string>
+  /** Puts a copy back, with its times and its order of storing, if nothing is in the store. */
+  putBack(copied: Copied): Answer<{ readonly entries: number }, PutBackProblem>
   /** Writes something that changes nothing: whether an append would get through. */
   checkWrite(): Answer<void>
   /** Waits for what is under way, then lets go of the database. Nothing may be asked afterwards. */
@@ -101,6 +104,10 @@ function storeOn({ db, stopped, close }: OpenDatabase): Store {
     entries: (query) => during(() => readEntries(db, query)),
     summaries: (rule) => during(() => readSummaries(db, rule)),
     keepSummaries: (summaries) => during(() => keepSummaries(db, summaries)),
+    async putBack(copied) {
+      const answer = await during(() => putBack(db, copied))
+      return answer.ok ? answer.value : answer
+    },
     checkWrite: () => during(() => checkWrite(db)),
     stopped,
     async close() {

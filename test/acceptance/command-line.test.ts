@@ -337,7 +337,7 @@ describe('lapwise completion', () => {
   }
 
   it('lets bash complete commands, words, options and values, and nothing that does not belong there', async () => {
-    expect(await offered('lapwise', 're')).toEqual(['revise', 'requirements', 'record'])
+    expect(await offered('lapwise', 're')).toEqual(['revise', 'requirements', 'record', 'restore'])
     expect(await offered('lapwise', 'sheets', 'v')).toEqual(['validate'])
     expect(await offered('lapwise', 'record', 'run.json', '--l')).toEqual(['--landscape'])
     expect(await offered('lapwise', 'judge', '--e')).toEqual([])

@@ -1,11 +1,21 @@
-import { readdir, rm } from 'node:fs/promises'
+import { execFile } from 'node:child_process'
+import { readdir, readFile, rm } from 'node:fs/promises'
 import { join } from 'node:path'
+import { promisify } from 'node:util'
 import pg from 'pg'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { entryId } from '../../src/formats/entry-id.ts'
 import { demoProject } from '../../src/operations/demo-project.ts'
 import { testServer } from '../store/postgres-server.ts'
-import { dropFolder, preparedFolder, spawnServer, startServerProcess, temporaryFolder } from './web/serve.ts'
+import {
+  dropFolder,
+  preparedFolder,
+  serverProgram,
+  spawnServer,
+  startServer,
+  startServerProcess,
+  temporaryFolder,
+} from './web/serve.ts'
 
 const databases = testServer()
 let folder: string
@@ -69,4 +79,29 @@ test('a server whose store stops says why and ends with 1, so that whoever watch
   expect(messages).toContain('The store stopped')
   expect(messages).toContain(data)
   await dropFolder(data)
+})
+
+test('a backup is made while the server runs, and put back elsewhere the server goes on from it', async () => {
+  const [data, elsewhere] = [await preparedFolder(), await temporaryFolder()]
+  const to = join(elsewhere, 'copy')
+  const server = await startServerProcess(data)
+  const lapwise = (LAPWISE_DATA: string, ...words: readonly string[]) =>
+    promisify(execFile)(process.execPath, [serverProgram, ...words], { env: { ...process.env, LAPWISE_DATA } })
+  expect((await lapwise(data, 'backup', to)).stdout).toMatch(/copy: [1-9]\d* entries, \d+ photos\n$/)
+  const entries = async (address: string) => (await fetch(`${address}/api/entries?after=0&limit=1000`)).json()
+  const before = await entries(server.address)
+  await server.stop()
+  expect((await readdir(data)).filter((name) => name.startsWith('backup'))).toEqual([])
+
+  const fresh = await temporaryFolder()
+  await lapwise(fresh, 'restore', to)
+  const again = await startServer(fresh)
+  expect(await entries(again.address)).toEqual(before)
+  await again.stop()
+  // Without a server the same is made by the command alone, in the folder of data where none is named.
+  await lapwise(fresh, 'backup')
+  const [made] = await readdir(join(fresh, 'backups'))
+  const lines = (folder: string) => readFile(join(folder, 'entries.jsonl'), 'utf8')
+  expect(await lines(join(fresh, 'backups', made!))).toBe(await lines(to))
+  for (const folder of [data, elsewhere, fresh]) await dropFolder(folder)
 })

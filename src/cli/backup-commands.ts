@@ -1,0 +1,37 @@
+import type { ServerProgram } from '../protocol/server-program.ts'
+import { badWords, type Command } from './command.ts'
+import { note, print, say } from './io.ts'
+
+const tell = { print, say, note }
+
+/** @param server  loads the server, which this shell does not know */
+export const backupCommands = (server: () => Promise<ServerProgram>): readonly Command[] => [
+  {
+    name: 'backup',
+    words: '[FOLDER]',
+    summary: 'Copies the store and its photos into a new folder, also while the server runs.',
+    options: {},
+    notes: [
+      'Without FOLDER one with the time in its name, in backups of LAPWISE_DATA. It is told by the same settings as serve.',
+      'Keep it on another disk: everything in it can be read by whoever has it.',
+    ],
+    examples: ['backup', 'backup /mnt/other/lapwise-2026-05-12'],
+    load: async () => async (words) => {
+      if (words.length > 1) throw badWords('backup or backup FOLDER', words.join(' '))
+      return (await server()).backUp(words[0] ?? null, tell)
+    },
+  },
+  {
+    name: 'restore',
+    words: 'FOLDER',
+    summary: 'Puts such a copy into an empty store, in the embedded database or in PostgreSQL, while no server runs.',
+    options: {},
+    notes: ['Phones read on where they were; what came after the copy they send again, as long as they hold it.'],
+    examples: ['restore /mnt/other/lapwise-2026-05-12'],
+    load: async () => async (words) => {
+      const [from, ...rest] = words
+      if (from === undefined || rest.length > 0) throw badWords('restore FOLDER', words.join(' '))
+      return (await server()).restore(from, tell)
+    },
+  },
+]
