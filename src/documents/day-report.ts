@@ -2,6 +2,12 @@ import type { ThingRead } from '../core/record/thing-read.ts'
 import type { Finding } from '../core/verdicts/verdict.ts'
 import type { DayLogBody, EntryOf, LocateTicketBody } from '../formats/entry/entry-kinds.ts'
 
+/**
+ * Feet along the rail within which a post is near a mark, to either side.
+ * @source common practice, from memory: locate marks are taken to lie up to 2 ft off the line; what the one-call law of the place says governs
+ */
+export const markFeet = 2
+
 /** Everything that the entries of a run say of one day. */
 export interface DayReport {
   readonly day: string

@@ -1,6 +1,6 @@
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
-import type { NearMark, PlacedTicket, TicketOnDay } from './day-report.ts'
+import { markFeet, type NearMark, type PlacedTicket, type TicketOnDay } from './day-report.ts'
 import { groupBy } from './group-by.ts'
 import { alongText, numberedText } from './places-text.ts'
 import { documentWords } from './words/document-words.ts'
@@ -27,7 +27,7 @@ export function ticketsText(
       group.map(({ post }) => post),
       print,
     )
-    return words.nearMark(theirs(group[0].mark), posts)
+    return words.nearMark(theirs(group[0].mark), print.written(`${markFeet} ft`, markFeet, 'ft'), posts)
   })
   return [...each, ...warned].join(' ')
 }

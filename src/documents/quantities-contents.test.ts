@@ -16,7 +16,7 @@ describe('the list of quantities', () => {
 
   it('says in words where the run begins and ends and how it is rounded', () => {
     expect(contents.boundaries).toBe(
-      'The run begins at the centre of post 7 of the terminal and ends at the splice where the trailing anchor joins the run, measured along the face of rail.',
+      'The run begins at the centre of post 7 (post 7 of the terminal) and ends at the splice where the trailing anchor joins the run, measured along the face of rail.',
     )
     expect(contents.roundingText).toBe('Paid to the nearest panel of 12.5 ft, halves upward.')
   })

@@ -1,5 +1,5 @@
 import { feetInchesText } from '../core/hardware/dimension-text.ts'
-import type { PayRounding } from '../core/quantities/pay-length.ts'
+import { type PayRounding, payStep } from '../core/quantities/pay-length.ts'
 import type { Quantity, QuantityPiece } from '../core/quantities/quantity.ts'
 import { type Boundaries, boundarySaying } from '../core/quantities/run-length.ts'
 import type { Quantities } from '../core/quantities/take-quantities.ts'
@@ -18,6 +18,8 @@ export interface QuantitiesContents {
   /** The rounding in words. */
   readonly roundingText: string
   readonly paidFeet: number
+  /** `75 ft to be paid` */
+  readonly paidText: string
   readonly sections: readonly QuantitySection[]
   readonly materials: readonly MaterialLine[]
 }
@@ -72,8 +74,9 @@ export function quantitiesContents(
       print.say(boundarySaying(barrier, 'second', second)),
     ),
     rounding: rule.rounding,
-    roundingText: words.rounding(rule.rounding),
+    roundingText: words.rounding(rule.rounding === '12.5 ft', feetText(payStep(rule.rounding), print)),
     paidFeet: quantities.paidFeet,
+    paidText: words.paid(feetText(quantities.paidFeet, print)),
     sections: [
       section(words.sections.length, [quantities.run.length, quantities.installed]),
       section(words.sections.ends, quantities.ends),
@@ -93,7 +96,7 @@ function lineOf({ id, name, unit, amount, pieces, source, note }: Quantity, prin
     name: print.say(name),
     unit: isLength ? 'ft' : 'each',
     amount: isLength ? amount / 12 : amount,
-    amountText: isLength ? `${Math.round((amount / 12) * 1e4) / 1e4} ft (${feetInchesText(amount)})` : `${amount}`,
+    amountText: isLength ? lengthText(amount, print) : `${amount}`,
     pieces: pieces.map((piece) => ({
       what: print.say(piece.what),
       amount: isLength ? piece.amount / 12 : piece.amount,
@@ -105,6 +108,14 @@ function lineOf({ id, name, unit, amount, pieces, source, note }: Quantity, prin
     note: note && print.say(note),
   }
 }
+
+const feetText = (feet: number, print: Print): string => print.written(`${feet} ft`, feet, 'ft')
+
+/** As it is paid, with the trade's way of saying it. */
+const lengthText = (inches: number, print: Print): string =>
+  print.units === 'metric'
+    ? print.feetInches(inches)
+    : `${Math.round((inches / 12) * 1e4) / 1e4} ft (${feetInchesText(inches)})`
 
 /** One line for each panel, since rail carries its marks panel by panel; bundles of everything else. */
 function materialLines({ panels, posts, blocks, bolts, ends }: Quantities, print: Print): readonly MaterialLine[] {

@@ -11,6 +11,9 @@ const steps: Readonly<Record<PayRounding, { readonly feet: number; readonly over
   '12.5 ft': { feet: 25, over: 2 },
 }
 
+/** The step of a rounding, feet. */
+export const payStep = (rounding: PayRounding): number => steps[rounding].feet / steps[rounding].over
+
 /**
  * Feet that are paid for `inches` of rail: the nearest step, halves upward; reckoned in whole sixteenths of an inch, so
  * that a half is a half.

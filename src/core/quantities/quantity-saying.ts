@@ -43,8 +43,11 @@ export type QuantityName =
     }
   | { readonly kind: 'splice bolts'; readonly at: 'single rail' | 'nested rail' }
   | { readonly kind: 'thrie-beam splices' }
-  | { readonly kind: 'post bolts'; readonly through: 'wood block and post' | 'block' | 'no block' }
+  | { readonly kind: 'post bolts'; readonly through: PostBolts }
   | { readonly kind: 'posts not said to be bolted' }
+
+/** What the bolts of the posts of one kind go through. */
+export type PostBolts = 'wood block and post' | 'block' | 'no block'
 
 /** One of the pieces of a total. */
 export type PieceName =

@@ -18,7 +18,7 @@ const template = `${pageFrame}
 #text(size: 13pt, doc.run)
 
 #block(width: 100%, stroke: 1.4pt + black, inset: 8pt)[
-  #text(size: 14pt, weight: "bold")[#fill(doc.words.paid, feet: str(doc.paidFeet))]
+  #text(size: 14pt, weight: "bold")[#doc.paidText]
   #linebreak()
   #doc.boundaries #doc.roundingText
 ]

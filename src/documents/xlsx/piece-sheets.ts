@@ -1,4 +1,5 @@
 import { panelKind } from '../../core/quantities/count-panels.ts'
+import { exactLength, lengthIn } from '../../core/units/exact-length.ts'
 import type { Print } from '../../words/print.ts'
 import { postKind } from '../post-kind.ts'
 import type { RecordInput } from '../record-input.ts'
@@ -10,13 +11,15 @@ import { type Cell, cellName, column, type Sheet } from './sheet.ts'
 export function postsSheet({ model, print }: RecordInput): Sheet {
   const { workbook, asBuilt } = documentWords(print)
   const words = workbook.posts
+  const inches = column(words.along('in'), 14)
+  const along =
+    print.units === 'metric' ? [column(words.along('m'), 14, 4), inches] : [inches, column(words.along('ft'), 14)]
   return {
     name: words.name,
     page: 'portrait',
     columns: [
       column(words.post, 8),
-      column(words.alongInches, 14),
-      column(words.alongFeet, 14),
+      ...along,
       column(words.kind, 28),
       column(words.block, 8),
       column(words.part, 12),
@@ -25,8 +28,9 @@ export function postsSheet({ model, print }: RecordInput): Sheet {
     ],
     rows: model.layout.posts.map((post, row) => [
       post.number,
-      post.alongInches,
-      { formula: `${cellName(1, row)}/12`, result: post.alongInches / 12 },
+      ...(print.units === 'metric'
+        ? [metresOf(post.alongInches), post.alongInches]
+        : [post.alongInches, { formula: `${cellName(1, row)}/12`, result: post.alongInches / 12 }]),
       postKind(post, model, print),
       post.block ? asBuilt.yes : asBuilt.no,
       workbook.parts[post.unit],
@@ -40,14 +44,15 @@ export function panelsSheet({ model, print }: RecordInput): Sheet {
   const { workbook, asBuilt } = documentWords(print)
   const words = workbook.panels
   const { panels } = model.layout
+  const units = print.units === 'metric' ? (['m', 'in'] as const) : (['in'] as const)
+  const inUnits = (inches: readonly number[]): number[] =>
+    units.flatMap((unit) => (unit === 'in' ? inches : inches.map(metresOf)))
   const rows: Cell[][] = panels.map((panel) => {
     const { name, gauge, layers } = panelKind(panel, model)
     const { number, inches, fromInches, toInches, unit, role } = panel
     return [
       number,
-      inches,
-      fromInches,
-      toInches,
+      ...inUnits([inches, fromInches, toInches]),
       print.say({ kind: 'panel as named', of: name }),
       print.say({ kind: 'gauge of panel', gauge }),
       layers,
@@ -55,25 +60,29 @@ export function panelsSheet({ model, print }: RecordInput): Sheet {
       asBuilt.roles[role],
     ]
   })
-  const total = panels.reduce((sum, { inches }) => sum + inches, 0)
-  const sum = { formula: `SUM(${cellName(1, 0)}:${cellName(1, panels.length - 1)})`, result: total }
+  const sums = inUnits([panels.reduce((sum, { inches }) => sum + inches, 0)]).flatMap((result, i): Cell[] => {
+    const at = 1 + i * 3
+    return [{ formula: `SUM(${cellName(at, 0)}:${cellName(at, panels.length - 1)})`, result }, null, null]
+  })
   return {
     name: words.name,
     page: 'portrait',
     columns: [
       column(words.panel, 8),
-      column(words.length, 12),
-      column(words.from, 12),
-      column(words.to, 12),
+      ...units.flatMap((unit) =>
+        [words.length, words.from, words.to].map((head) => column(head(unit), 12, unit === 'm' ? 4 : null)),
+      ),
       column(words.kind, 28),
       column(words.gauge, 12),
       column(words.layers, 8),
       column(words.part, 12),
       column(words.role, 12),
     ],
-    rows: [...rows, [workbook.total, sum, null, null, null, null, null, null, null]],
+    rows: [...rows, [workbook.total, ...sums, null, null, null, null, null]],
   }
 }
+
+const metresOf = (inches: number): number => lengthIn(exactLength(inches, 'in'), 'm')
 
 export function stakesSheet({ stakes, unit: groundUnit, closure, notes }: StakeListContents, print: Print): Sheet {
   const { stakes: words, groundUnits } = documentWords(print).workbook

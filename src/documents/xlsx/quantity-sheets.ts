@@ -1,3 +1,4 @@
+import { metresFromGround } from '../../core/units/ground-unit.ts'
 import type { Print } from '../../words/print.ts'
 import type { QuantitiesContents } from '../quantities-contents.ts'
 import { documentWords } from '../words/document-words.ts'
@@ -9,26 +10,30 @@ export function quantitiesSheet(
   print: Print,
 ): Sheet {
   const { quantities: words, total } = documentWords(print).workbook
+  const [lengthUnit, perFoot] =
+    print.units === 'metric' ? (['m', metresFromGround(1, 'foot')] as const) : (['ft', 1] as const)
   const rows: Cell[][] = []
   for (const { title, lines } of sections) {
     for (const line of lines) {
       const from = rows.length
-      const unit = line.unit === 'each' ? words.each : line.unit
-      for (const { what, amount } of line.pieces) rows.push([title, line.name, what, amount, unit, null, null])
+      const [unit, size] = line.unit === 'each' ? [words.each, 1] : [lengthUnit, perFoot]
+      for (const { what, amount } of line.pieces) rows.push([title, line.name, what, amount * size, unit, null, null])
       const sum =
         line.pieces.length === 0
           ? 0
-          : { formula: `SUM(${cellName(3, from)}:${cellName(3, rows.length - 1)})`, result: line.amount }
+          : { formula: `SUM(${cellName(3, from)}:${cellName(3, rows.length - 1)})`, result: line.amount * size }
       rows.push([title, line.name, total, sum, unit, line.note, line.source])
       if (line.id === 'length/run') {
         const length = cellName(3, rows.length - 1)
-        const paid = {
-          '0.1 ft': `ROUND(${length}*10,0)/10`,
-          '1 ft': `ROUND(${length},0)`,
-          '12.5 ft': `ROUND(${length}/12.5,0)*12.5`,
+        const feet = size === 1 ? length : `${length}/${size}`
+        const paidFor = {
+          '0.1 ft': `ROUND(${feet}*10,0)/10`,
+          '1 ft': `ROUND(${feet},0)`,
+          '12.5 ft': `ROUND(${feet}/12.5,0)*12.5`,
         }[rounding]
+        const paid = size === 1 ? paidFor : `${paidFor}*${size}`
         const rule = `${boundaries} ${roundingText}`
-        rows.push([title, line.name, words.paid, { formula: paid, result: paidFeet }, 'ft', rule, null])
+        rows.push([title, line.name, words.paid, { formula: paid, result: paidFeet * size }, unit, rule, null])
       }
     }
   }

@@ -1,7 +1,7 @@
-import type { QuantitySaying } from '../../core/quantities/quantity-saying.ts'
+import type { PostBolts, QuantitySaying } from '../../core/quantities/quantity-saying.ts'
 import { groupPieces } from '../group-pieces.ts'
 import { stretchTexts } from '../number-stretches.ts'
-import type { Printers } from '../print.ts'
+import type { Print, Printers } from '../print.ts'
 import { upperFirst } from '../upper-first.ts'
 import { ownText } from './places.ts'
 
@@ -18,10 +18,10 @@ export const quantities: Printers<QuantitySaying> = {
     const [name, shown] = [print.say({ kind: 'panel as named', of }), print.say({ kind: 'gauge of panel', gauge })]
     return `${upperFirst(name)}, ${print.feetInches(inches)}, ${shown}${hang ? ', hangs already' : ''}`
   },
-  'splice bolts': ({ at }) =>
-    `Splice bolts with recessed nuts, ${at === 'single rail' ? '5/8 in x 1 1/4 in' : '5/8 in, at nested rail'}`,
+  'splice bolts': ({ at }, print) =>
+    `Splice bolts with recessed nuts, ${boltSize(print)}${at === 'single rail' ? ` x ${print.length(1.25, 'in')}` : ', at nested rail'}`,
   'thrie-beam splices': () => 'Thrie-beam splices',
-  'post bolts': ({ through }) => `Post bolts, 5/8 in${boltWords[through]}`,
+  'post bolts': ({ through }, print) => `Post bolts, ${boltSize(print)}${boltWords(through, print)}`,
   'posts not said to be bolted': () => 'Posts of which the sheet does not say whether the rail is bolted to them',
 
   'numbered piece': ({ of, number, how }) =>
@@ -45,8 +45,8 @@ export const quantities: Printers<QuantitySaying> = {
   'length by layers': () => 'length by the number of layers at the splice',
   'bolts by drawing': () => "bolts by the transition's own drawing",
   'bolted by manual': () => "by the maker's manual in force",
-  'bolt length by block': () =>
-    '18 in: wood block, wood post; 10 in: wood or approved block, steel post; 2 in: steel block, steel post',
+  'bolt length by block': (_, { length }) =>
+    `${length(18, 'in')}: wood block, wood post; ${length(10, 'in')}: wood or approved block, steel post; ${length(2, 'in')}: steel block, steel post`,
   'bolt length by manual': () => "length by the maker's manual in force",
 
   'pay boundary at standing splice': () => 'at the splice that stands',
@@ -56,8 +56,11 @@ export const quantities: Printers<QuantitySaying> = {
   'pay boundary at listed length': ({ of }) => `where the listed length of the ${of} runs out`,
 }
 
-const boltWords = {
-  'wood block and post': ' x 18 in',
-  block: ', length by post and block',
-  'no block': ', at posts without a block',
-} as const
+const boltSize = (print: Print): string => print.length(0.625, 'in')
+
+const boltWords = (through: PostBolts, print: Print): string =>
+  ({
+    'wood block and post': ` x ${print.length(18, 'in')}`,
+    block: ', length by post and block',
+    'no block': ', at posts without a block',
+  })[through]

@@ -1,7 +1,7 @@
-import type { QuantitySaying } from '../../core/quantities/quantity-saying.ts'
+import type { PostBolts, QuantitySaying } from '../../core/quantities/quantity-saying.ts'
 import { groupPieces } from '../group-pieces.ts'
 import { stretchTexts } from '../number-stretches.ts'
-import type { Printers } from '../print.ts'
+import type { Print, Printers } from '../print.ts'
 import { upperFirst } from '../upper-first.ts'
 import { sheetKind } from './fit-changes.ts'
 import { ownText } from './places.ts'
@@ -21,10 +21,10 @@ export const quantities: Printers<QuantitySaying> = {
     const [name, shown] = [print.say({ kind: 'panel as named', of }), print.say({ kind: 'gauge of panel', gauge })]
     return `${upperFirst(name)}, ${print.feetInches(inches)}, ${shown}${hang ? ', ya colgado' : ''}`
   },
-  'splice bolts': ({ at }) =>
-    `Tornillos de empalme con tuerca rebajada, ${at === 'single rail' ? '5/8 in x 1 1/4 in' : '5/8 in, en baranda doble'}`,
+  'splice bolts': ({ at }, print) =>
+    `Tornillos de empalme con tuerca rebajada, ${boltSize(print)}${at === 'single rail' ? ` x ${print.length(1.25, 'in')}` : ', en baranda doble'}`,
   'thrie-beam splices': () => 'Empalmes de triple onda',
-  'post bolts': ({ through }) => `Tornillos de poste, 5/8 in${boltWords[through]}`,
+  'post bolts': ({ through }, print) => `Tornillos de poste, ${boltSize(print)}${boltWords(through, print)}`,
   'posts not said to be bolted': () => 'Postes de los que la ficha no dice si la baranda va atornillada a ellos',
 
   'numbered piece': ({ of, number, how }) =>
@@ -51,8 +51,8 @@ export const quantities: Printers<QuantitySaying> = {
   'length by layers': () => 'longitud según el número de capas en el empalme',
   'bolts by drawing': () => 'tornillos según el plano propio de la transición',
   'bolted by manual': () => 'según el manual vigente del fabricante',
-  'bolt length by block': () =>
-    '18 in: bloque de madera, poste de madera; 10 in: bloque de madera o aprobado, poste de acero; 2 in: bloque de acero, poste de acero',
+  'bolt length by block': (_, { length }) =>
+    `${length(18, 'in')}: bloque de madera, poste de madera; ${length(10, 'in')}: bloque de madera o aprobado, poste de acero; ${length(2, 'in')}: bloque de acero, poste de acero`,
   'bolt length by manual': () => 'longitud según el manual vigente del fabricante',
 
   'pay boundary at standing splice': () => 'en el empalme existente',
@@ -62,11 +62,14 @@ export const quantities: Printers<QuantitySaying> = {
   'pay boundary at listed length': ({ of }) => `donde termina la longitud que la ficha da para el ${sheetKind[of]}`,
 }
 
-const boltWords = {
-  'wood block and post': ' x 18 in',
-  block: ', longitud según poste y bloque',
-  'no block': ', en postes sin bloque',
-} as const
+const boltSize = (print: Print): string => print.length(0.625, 'in')
+
+const boltWords = (through: PostBolts, print: Print): string =>
+  ({
+    'wood block and post': ` x ${print.length(18, 'in')}`,
+    block: ', longitud según poste y bloque',
+    'no block': ', en postes sin bloque',
+  })[through]
 
 const pieceWords = {
   post: ['poste', 'postes'],

@@ -77,5 +77,6 @@ export const crewSheet = {
     `${number}, called on ${calledOn}, valid ${from} through ${through}; ${marks.length === 0 ? 'no marks entered' : `marks: ${marks.join(', ')}`}.`,
   mark: (name: string, along: string) => `${name} ${along} from post 1`,
   markUnplaced: (name: string) => `${name} WHERE IS NOT KNOWN (it was measured from a post of an earlier version)`,
-  nearMark: (mark: string, posts: string) => `Within 2 ft of ${mark}: ${posts}. Dig by hand, or have the layout moved.`,
+  nearMark: (mark: string, within: string, posts: string) =>
+    `Within ${within} of ${mark}: ${posts}. Dig by hand, or have the layout moved.`,
 }

@@ -1,14 +1,10 @@
-import type { PayRounding } from '../../../core/quantities/pay-length.ts'
-
 /** Quantities, and the list of what is delivered. What stands in braces is put in where the page is set. */
 export const quantities = {
   title: 'Quantities',
   boundaries: (begins: string, ends: string) =>
     `The run begins ${begins} and ends ${ends}, measured along the face of rail.`,
-  rounding: (rounding: PayRounding) =>
-    rounding === '12.5 ft'
-      ? 'Paid to the nearest panel of 12.5 ft, halves upward.'
-      : `Paid to the nearest ${rounding}, halves upward.`,
+  rounding: (isPanel: boolean, step: string) =>
+    isPanel ? `Paid to the nearest panel of ${step}, halves upward.` : `Paid to the nearest ${step}, halves upward.`,
   sections: {
     length: 'Length',
     ends: 'Ends',
@@ -17,7 +13,7 @@ export const quantities = {
     bolts: 'Bolts',
     spares: 'Spares',
   },
-  paid: '{feet} ft to be paid',
+  paid: (length: string) => `${length} to be paid`,
   each: '{amount} each',
   item: 'Item',
   amount: 'Amount',

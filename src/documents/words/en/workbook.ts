@@ -26,8 +26,7 @@ export const workbook = {
   posts: {
     name: 'Posts',
     post: 'Post',
-    alongInches: 'Along the rail (in)',
-    alongFeet: 'Along the rail (ft)',
+    along: (unit: 'in' | 'ft' | 'm') => `Along the rail (${unit})`,
     kind: 'Kind',
     block: 'Block',
     part: 'Part of',
@@ -41,9 +40,9 @@ export const workbook = {
   panels: {
     name: 'Panels',
     panel: 'Panel',
-    length: 'Length (in)',
-    from: 'From (in)',
-    to: 'To (in)',
+    length: (unit: 'in' | 'm') => `Length (${unit})`,
+    from: (unit: 'in' | 'm') => `From (${unit})`,
+    to: (unit: 'in' | 'm') => `To (${unit})`,
     kind: 'Name',
     gauge: 'Gauge',
     layers: 'Layers',

@@ -81,5 +81,6 @@ export const crewSheet: typeof english = {
     `${number}, llamada el ${calledOn}, válido del ${from} al ${through}; ${marks.length === 0 ? 'sin marcas anotadas' : `marcas: ${marks.join(', ')}`}.`,
   mark: (name, along) => `${name} a ${along} del poste 1`,
   markUnplaced: (name) => `${name} NO SE SABE DÓNDE (se midió desde un poste de una versión anterior)`,
-  nearMark: (mark, posts) => `A menos de 2 ft de ${mark}: ${posts}. Excave a mano, o pida mover la disposición.`,
+  nearMark: (mark, within, posts) =>
+    `A menos de ${within} de ${mark}: ${posts}. Excave a mano, o pida mover la disposición.`,
 }

@@ -3,10 +3,10 @@ import type { quantities as english } from '../en/quantities.ts'
 export const quantities: typeof english = {
   title: 'Cantidades',
   boundaries: (begins, ends) => `El tramo empieza ${begins} y termina ${ends}, medido por la cara de la baranda.`,
-  rounding: (rounding) =>
-    rounding === '12.5 ft'
-      ? 'Se paga al panel de 12.5 ft más cercano, los medios hacia arriba.'
-      : `Se paga al múltiplo de ${rounding} más cercano, los medios hacia arriba.`,
+  rounding: (isPanel, step) =>
+    isPanel
+      ? `Se paga al panel de ${step} más cercano, los medios hacia arriba.`
+      : `Se paga al múltiplo de ${step} más cercano, los medios hacia arriba.`,
   sections: {
     length: 'Longitud',
     ends: 'Extremos',
@@ -15,7 +15,7 @@ export const quantities: typeof english = {
     bolts: 'Tornillos',
     spares: 'Repuestos',
   },
-  paid: '{feet} ft por pagar',
+  paid: (length) => `${length} por pagar`,
   each: '{amount} piezas',
   item: 'Artículo',
   amount: 'Cantidad',

@@ -20,8 +20,7 @@ export const workbook: typeof english = {
   posts: {
     name: 'Postes',
     post: 'Poste',
-    alongInches: 'A lo largo de la baranda (in)',
-    alongFeet: 'A lo largo de la baranda (ft)',
+    along: (unit) => `A lo largo de la baranda (${unit})`,
     kind: 'Clase',
     block: 'Bloque',
     part: 'Parte de',
@@ -32,9 +31,9 @@ export const workbook: typeof english = {
   panels: {
     name: 'Paneles',
     panel: 'Panel',
-    length: 'Longitud (in)',
-    from: 'Desde (in)',
-    to: 'Hasta (in)',
+    length: (unit) => `Longitud (${unit})`,
+    from: (unit) => `Desde (${unit})`,
+    to: (unit) => `Hasta (${unit})`,
     kind: 'Nombre',
     gauge: 'Calibre',
     layers: 'Capas',
