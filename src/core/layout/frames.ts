@@ -39,8 +39,9 @@ export function frames(
     start !== null ? to + after - start : finish !== null ? finish - from + before : before + after + to - from
   const found: Frame[] = []
   const steps = Math.max(hung / step, Math.ceil((least - joints) / step), 0)
-  const most = Math.max(steps * step + joints, least) + sixteenths(request.mayExtendInches)
-  for (let length = joints + steps * step; length <= most; length += step) {
+  const shortest = joints + steps * step
+  const longest = shortest + sixteenths(request.mayExtendInches)
+  for (let length = shortest; length <= longest; length += step) {
     for (const origin of origins(request, { first, second, length, start, finish, from, to })) {
       const frame = { first, second, origin, length }
       if (postsMeet(frame, request)) found.push(frame)
@@ -90,12 +91,12 @@ function fixedFrame(
   }
   if (between < 0 || between % step !== 0) {
     const shorter = Math.floor(between / step) * step
-    const whole = (run: Sixteenths): number | null => (run < 0 ? null : inchesOf(run + frame.length - between))
+    const rail = (run: Sixteenths): number => inchesOf(run + frame.length - between)
     refuse({
       kind: 'ends do not meet',
       between: inchesOf(frame.length),
-      nearestShorter: whole(shorter),
-      nearestLonger: whole(shorter + step),
+      nearestShorter: shorter < 0 ? null : rail(shorter),
+      nearestLonger: rail(Math.max(0, shorter + step)),
     })
     return []
   }

@@ -67,7 +67,7 @@ export type Refusal =
       readonly kind: 'ends do not meet'
       readonly between: number
       readonly nearestShorter: number | null
-      readonly nearestLonger: number | null
+      readonly nearestLonger: number
     }
   | { readonly kind: 'does not cover'; readonly end: 'first' | 'second'; readonly shortBy: number }
   | {
