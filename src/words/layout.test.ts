@@ -41,8 +41,8 @@ describe('why a layout is refused, or is as it is', () => {
       'a special post stands at 162 ft 6 in from the datum, and this layout has none there',
     ],
     [
-      { kind: 'ends do not meet', between: 1010, nearestShorter: 1000, nearestLonger: null },
-      'the fixed ends lie 84 ft 2 in apart, and no lawful run has that length (nearest: 83 ft 4 in)',
+      { kind: 'ends do not meet', between: 1010, nearestShorter: null, nearestLonger: 1012.5 },
+      'the fixed ends lie 84 ft 2 in apart, and no lawful run has that length (nearest: 84 ft 4 1/2 in)',
     ],
     [
       { kind: 'need covered', atBegin: 12, atEnd: 150 },

@@ -107,6 +107,15 @@ describe('a post beside an obstruction', () => {
     expect(solve({ obstructions }).refused).toEqual([])
     expect(solve({ postClearance: postClearance(null) }).refused).toEqual([])
   })
+
+  it('tells them where two gaps come too near each other for it, and not of what has nothing to do with posts', () => {
+    // Gaps have to be 600 in apart; from 675 to 1,200 are 525.
+    const obstructions = [600, 1275].map((at) => ({ name: 'pipe', fromInches: at - 1, toInches: at + 1 }))
+    const kinds = (changes: Partial<LayoutRequest>) =>
+      solve({ postClearance: postClearance(null), ...changes }).refused.map(({ kind }) => kind)
+    expect(kinds({ obstructions })).toEqual(['gaps too near', 'posts keep clear'])
+    expect(kinds({ second: splice(3010) })).toEqual(['ends do not meet'])
+  })
 })
 
 it('no post parts are longer at both ends alike, also upstream of the datum', () => {

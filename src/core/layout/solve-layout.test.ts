@@ -47,6 +47,183 @@ function solve(asked: LayoutRequest, most = 1): { layouts: Layout[]; refused: re
 const best = (asked: LayoutRequest): Layout => solve(asked).layouts[0]!
 const culvert = (fromInches: number, toInches: number): Obstruction => ({ name: 'the culvert', fromInches, toInches })
 
+describe('what cannot be searched at all', () => {
+  const problem = (changes: Partial<LayoutRequest>, ids = at31) => {
+    const solved = solveLayout(request(ids, [0, 1000], changes))
+    return solved.ok ? null : solved.error
+  }
+  const splice = (atInches: number): RunEnd => ({ kind: 'standing splice', atInches, position: 'midspan' })
+
+  it('is a unit of another system, at either end', () => {
+    const other = { ...at31, system: at27.system }
+    expect(problem({ second: unit(at27.second) }, other)).toMatchObject({
+      kind: 'unit does not join',
+      joins: [at31.system],
+    })
+    expect(problem({ first: unit(at27.first) }, other)).toMatchObject({ kind: 'unit does not join' })
+    expect(problem({ first: unit(at27.first), second: unit(at27.second) }, other)).toBeNull()
+  })
+
+  it('is a bridge end of which nobody says where it is', () => {
+    expect(problem({ first: unit('bridge-end-31') })).toEqual({ kind: 'bridge position missing', end: 'first' })
+    expect(problem({ second: unit('bridge-end-31') })).toEqual({ kind: 'bridge position missing', end: 'second' })
+    expect(problem({ second: unit('bridge-end-31', 1500) })).toBeNull()
+  })
+
+  it('is a run of which one end can move, and nobody says what it has to shield', () => {
+    const missing = { kind: 'need missing' }
+    expect(problem({ need: null })).toEqual(missing)
+    expect(problem({ need: null, first: splice(0) })).toEqual(missing)
+    expect(problem({ need: null, second: splice(1500) })).toEqual(missing)
+    expect(problem({ need: null, first: splice(0), second: splice(1500) })).toBeNull()
+  })
+
+  it('is a need that ends before it begins', () => {
+    const need = { fromInches: 100, toInches: 99.9375 }
+    expect(problem({ need })).toEqual({ kind: 'need reversed', ...need })
+    expect(problem({ need: { fromInches: 100, toInches: 100 } })).toBeNull()
+  })
+})
+
+describe('of runs that are as good', () => {
+  // At 27 3/4 in 1,520 in have to be covered and counted, and posts come out at 1,575: 55 in to slide.
+  const need = [1000, 1920] as const
+
+  it('the first is the one that begins to count nearest to where the need begins', () => {
+    const first = best(request(at27, need, { mayExtendInches: 75 }))
+    expect([first.score.railInches, first.postOneAtInches + first.countsFromInches!]).toEqual([1575, 1000])
+    // Post 1 would stand at 850: where something is, it begins as late before that as it can.
+    for (let from = 796; from < 850; from += 3) {
+      const obstructions = [culvert(from, 851)]
+      expect(best(request(at27, need, { mayExtendInches: 75, obstructions })).postOneAtInches).toBe(from)
+    }
+  })
+
+  it('those are given that leave out another post, though the rest is the same', () => {
+    // Three panels of 300 in and one of 75, first or last. Post 1 lies from 795 to 850. The post at 750 from it is in the culvert where it lies beyond 839, that at 825 before 840.
+    const low = sheet(at27.system) as LongitudinalSheet
+    const omissions = [{ ...low.omissions[0]!, most: 1, specialPostsEachSide: 0, nestedInches: 0 }]
+    const system = { ...low, omissions, movedPost: 'notStated' } as const
+    const stock = [300, 75].map((inches) => ({ inches, count: null }))
+    const { layouts } = solve(
+      request(at27, need, { system, stock, mayExtendInches: 75, obstructions: [culvert(1589, 1665)] }),
+      200,
+    )
+    const omitted = layouts.map((one) => one.omitted.map(({ alongInches }) => alongInches).join())
+    expect(new Set(omitted)).toEqual(new Set(['750', '825']))
+  })
+})
+
+describe('where a splice may lie', () => {
+  const standing = (atInches: number, position: 'post' | 'midspan'): RunEnd => ({
+    kind: 'standing splice',
+    atInches,
+    position,
+  })
+  const only = (...lengths: readonly number[]) => lengths.map((inches) => ({ inches, count: null }))
+
+  it('is midway between two posts, and at each half space where spaces are divided', () => {
+    const ends = { first: standing(0, 'midspan'), second: standing(1500, 'midspan'), need: null, stock: only(187.5) }
+    expect(solve(request(at31, [0, 0], ends)).layouts).toEqual([])
+    const reduced = [{ fromInches: 0, toInches: 1500, spacing: 'half', nested: false }] as const
+    const [layout] = solve(request(at31, [0, 0], { ...ends, reduced })).layouts
+    expect(layout!.panels.map(({ inches }) => inches)).toEqual(Array(8).fill(187.5))
+  })
+
+  it('is not at a post that was left out, where the rule says so; that is told', () => {
+    const low = sheet(at27.system) as LongitudinalSheet
+    const of = (spliceOnOmittedPost: boolean): LongitudinalSheet => ({
+      ...{ ...low, movedPost: 'notStated' },
+      omissions: [{ ...low.omissions[0]!, specialPostsEachSide: 0, nestedInches: 0, spliceOnOmittedPost }],
+    })
+    // Panels of 300 alone from a splice at 0, or from the terminal's at 450, so that one would lie at 1,500 or 1,650.
+    for (const [first, second, at] of [
+      [standing(0, 'post'), standing(3000, 'post'), 1500],
+      [unit(at27.first, 0), standing(3150, 'post'), 1650],
+    ] as const) {
+      const asked = (system: LongitudinalSheet) =>
+        solve(
+          request(at27, [0, 0], {
+            ...{ system, first, second, need: null, stock: only(300) },
+            obstructions: [culvert(at - 5, at + 5)],
+          }),
+        )
+      expect(asked(of(true)).layouts).toHaveLength(1)
+      expect(asked(of(false))).toEqual({
+        layouts: [],
+        refused: [
+          ...(first.kind === 'unit' ? asked(of(true)).refused : []),
+          { kind: 'splice on omitted post', obstructions: ['the culvert'] },
+        ],
+      })
+    }
+  })
+
+  it('is counted from the last post of a unit, wherever that stands', () => {
+    const plain = sheet(at27.first) as EndSheet
+    const odd: EndSheet = {
+      ...plain,
+      posts: plain.posts.map((post, i) => (i === 6 ? { ...post, along: 440 } : post)),
+      panels: { ...plain.panels, own: plain.panels.own.map((own, i) => (i === 2 ? { ...own, inches: 140 } : own)) },
+    }
+    const ends = { first: { kind: 'unit', sheet: odd, atInches: 0 }, second: unit(at27.second, 1490) } as const
+    const layout = best(request(at27, [0, 0], { ...ends, need: null }))
+    expect(layout.panels.slice(3, -1).map(({ fromInches }) => fromInches)).toEqual([440, 740, 1040])
+  })
+
+  it('is told of a panel that hangs otherwise by its number, those of the terminal counted', () => {
+    const hung = (first: RunEnd, postOneAtInches: number, second: number, ...panels: readonly number[]) =>
+      solve(
+        request(at31, [0, 0], {
+          ...{ first, second: standing(second, 'midspan'), need: null },
+          standing: { postOneAtInches, panels, postsDriven: 0 },
+        }),
+      ).refused.filter(({ kind }) => kind === 'hung splice')
+    const from = standing(0, 'midspan')
+    expect(hung(from, -37.5, 3000, 150, 150)).toEqual([])
+    expect(hung(from, -37.5, 3000, 112.5)).toEqual([{ kind: 'hung splice', panel: 1 }])
+    expect(hung(from, -37.5, 3000, 150, 112.5)).toEqual([{ kind: 'hung splice', panel: 2 }])
+    expect(hung(unit(at31.first, 0), 0, 3037.5, 150, 150, 112.5, 150, 112.5)).toEqual([
+      { kind: 'hung splice', panel: 5 },
+    ])
+  })
+})
+
+describe('panels that are in stock', () => {
+  it('have to be those that join a unit: joined by another it is laid out, and without any not at all', () => {
+    const stock = (...lengths: readonly number[]) => lengths.map((inches) => ({ inches, count: null }))
+    const { layouts, refused } = solve(request(at31, [0, 1000], { stock: stock(150, 187.5, 300) }))
+    expect(layouts[0]!.panels[2]!.inches).toBe(187.5)
+    expect(refused).toContainEqual({ kind: 'not in stock', panel: 112.5 })
+    expect(solve(request(at31, [0, 1000], { stock: stock(150, 300) })).layouts).toEqual([])
+  })
+
+  it('are told where they do not suffice, also where both ends can move, or the second alone stands', () => {
+    const fits = (changes: Partial<LayoutRequest>, ids = at27, need: readonly [number, number] = [0, 1000]) =>
+      solve(request(ids, need, { mayExtendInches: 37.5, ...changes })).refused.filter(
+        ({ kind }) => kind === 'no panels fit',
+      )
+    expect(fits({})).toEqual([])
+    // 1,000 in and what does not count at both ends are 1,600, posts come out at 1,650; the terminal has 450 of it, the
+    // anchor 150.
+    expect(fits({ stock: [{ inches: 300, count: 1 }] })).toEqual([
+      { kind: 'no panels fit', between: 1050, lengths: [300] },
+    ])
+    // The tangent terminal's panels end 37 1/2 in before the splice.
+    const second: RunEnd = { kind: 'standing splice', atInches: 600, position: 'post' }
+    expect(fits({ first: unit('tangent-terminal-31'), second }, at31, [150, 500])).toMatchObject([{ between: 37.5 }])
+  })
+
+  it('tell nothing of where splices may lie by lengths that the system does not have', () => {
+    const first: RunEnd = { kind: 'standing splice', atInches: 0, position: 'post' }
+    const ends = { first, second: { ...first, atInches: 1010 }, need: null }
+    const stock = [150, 300, 130].map((inches) => ({ inches, count: null }))
+    expect(solve(request(at27, [0, 0], { ...ends, stock })).refused).toContainEqual({
+      ...{ kind: 'ends do not meet', between: 1010, nearestShorter: 975, nearestLonger: 1012.5 },
+    })
+  })
+})
+
 describe('solveLayout at 31 in, splices midway between posts', () => {
   it('joins the flared terminal by a 9 ft 4 1/2 in or a 15 ft 7 1/2 in panel, and by no other (facts 6 and 7)', () => {
     const joining = new Set(solve(request(at31, [0, 1000]), 200).layouts.map((layout) => layout.panels[2]!.inches))
@@ -159,6 +336,7 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
     )
     expect(again.postOneAtInches).toBe(free.postOneAtInches)
     expect(again.panels.slice(0, 4).map(({ inches }) => inches)).toEqual(hung)
+    expect(again.panels.map(({ role }) => role === 'hung')).toEqual(again.panels.map((_, i) => i === 3))
     expect(again.omitted).toEqual([expect.objectContaining({ alongInches: 900, obstructions: ['a pipe'] })])
   })
 

@@ -1,4 +1,5 @@
 import { atHeight, type HardwareAtHeight } from '../hardware/hardware-saying.ts'
+import type { LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { err, ok, type Result } from '../result.ts'
 import { buildLayout } from './build-layout.ts'
 import { isDividedPost } from './divided-stretches.ts'
@@ -49,8 +50,7 @@ export function solveLayout(asked: LayoutRequest): Result<LayoutSearch, LayoutPr
   if (problem !== null) return err(problem)
   const reasons = new Map<string, Refusal>()
   const refuse = (refusal: Refusal): void => {
-    const key = JSON.stringify(refusal)
-    if (!reasons.has(key)) reasons.set(key, refusal)
+    reasons.set(JSON.stringify(refusal), refusal)
   }
   return ok({
     runs: { [Symbol.iterator]: () => search(request, refuse) },
@@ -100,7 +100,7 @@ interface Candidate {
 }
 
 function* search(request: LayoutRequest, refuse: (refusal: Refusal) => void): Generator<Layout> {
-  const step = latticeStep(request)
+  const step = latticeStep(request.system)
   const open = new Heap<Candidate>(isBetter)
   for (const candidate of candidates(request, step, refuse)) open.push(candidate)
   const seen = new Set<string>()
@@ -117,17 +117,14 @@ function* search(request: LayoutRequest, refuse: (refusal: Refusal) => void): Ge
     }
     const next = withNextOrder(best, best.orders ?? panelOrders(ordersRequest(request, best, plan, step)))
     if (next !== null) open.push(next)
-    else if (order === null) refuseOrders(best, plan, request, refuse)
+    else if (order === null) refuseOrders(best, plan, refuse)
   }
 }
 
 /** Every length of the search is a whole multiple of it. */
-function latticeStep(request: LayoutRequest): Sixteenths {
-  const { panels, spacings } = request.system
-  const lengths = [...panels.standard, ...panels.converting, ...panels.endOnly, spacings.full].map(({ inches }) =>
-    sixteenths(inches),
-  )
-  return [...lengths, ...(request.stock ?? []).map(({ inches }) => sixteenths(inches))].reduce(greatestCommonDivisor)
+function latticeStep({ panels, spacings }: LongitudinalSheet): Sixteenths {
+  const lengths = [...panels.standard, ...panels.converting, ...panels.endOnly, spacings.full]
+  return lengths.map(({ inches }) => sixteenths(inches)).reduce(greatestCommonDivisor)
 }
 
 function candidates(request: LayoutRequest, step: Sixteenths, refuse: (refusal: Refusal) => void): Candidate[] {
@@ -138,7 +135,7 @@ function candidates(request: LayoutRequest, step: Sixteenths, refuse: (refusal: 
   for (const one of first.sides) {
     for (const other of second.sides) {
       const kinds = panelKinds(request, [adapterToHang(request, one), other.adapter], refuse)
-      const prefix = kinds === null ? null : hungPrefix(request, one, refuse)
+      const prefix = hungPrefix(request, one, refuse)
       if (kinds === null || prefix === null) continue
       const hung = prefix.reduce((sum, panel) => sum + panel, 0)
       const longest = Math.max(...kinds.map(({ length }) => length))
@@ -178,9 +175,7 @@ const fixedPieces = (first: EndSide, second: EndSide, prefix: readonly Sixteenth
   [first, second].reduce((sum, side) => sum + side.own.length + (side.adapter === null ? 0 : 1), prefix.length)
 
 function fromNeed({ need }: LayoutRequest, { first, origin }: Frame): Sixteenths {
-  return need === null || first.countsFrom === null
-    ? 0
-    : Math.abs(sixteenths(need.fromInches) - first.countsFrom - origin)
+  return need === null || first.countsFrom === null ? 0 : sixteenths(need.fromInches) - first.countsFrom - origin
 }
 
 /** The candidate with each lawful way to stand its posts; of frames that differ only by sliding the first alone. */
@@ -195,7 +190,7 @@ function planPosts(
   return plans
     .map((plan) => ({ ...candidate, plan, score: { ...candidate.score, changedPosts: changedPosts(plan) } }))
     .filter(({ plan }) => {
-      const wrong = candidate.prefix.length === 0 ? null : wronglyHung(request, candidate, plan)
+      const wrong = wronglyHung(request, candidate, plan)
       if (wrong !== null) refuse(wrong)
       return wrong === null
     })
@@ -268,30 +263,25 @@ function withNextOrder(candidate: Candidate, orders: Iterator<PanelOrder>): Cand
   const next = orders.next()
   if (next.done) return null
   const order = next.value
-  const before = candidate.order
-  const least = { odd: before?.oddPanels ?? 0, pieces: before?.panels.length ?? piecesLeft(candidate) }
-  const score = {
-    ...candidate.score,
-    oddPanels: candidate.score.oddPanels - least.odd + order.oddPanels,
-    pieces: candidate.score.pieces - least.pieces + order.panels.length,
+  const { frame, prefix, score } = candidate
+  return {
+    ...candidate,
+    orders,
+    order,
+    score: {
+      ...score,
+      oddPanels: score.oddPanels - (candidate.order?.oddPanels ?? 0) + order.oddPanels,
+      pieces: fixedPieces(frame.first, frame.second, prefix) + order.panels.length,
+    },
   }
-  return { ...candidate, orders, order, score }
 }
 
-/** The fewest panels that the candidate's run can have, as its score counts them before they are ordered. */
-const piecesLeft = ({ frame, prefix, score }: Candidate): number =>
-  score.pieces - fixedPieces(frame.first, frame.second, prefix)
-
-function refuseOrders(
-  { frame, kinds }: Candidate,
-  plan: PostPlan,
-  request: LayoutRequest,
-  refuse: (refusal: Refusal) => void,
-): void {
+function refuseOrders({ frame, kinds }: Candidate, plan: PostPlan, refuse: (refusal: Refusal) => void): void {
   const between = inchesOf(frame.length - frame.first.joint - frame.second.joint)
   const blocked = plan.noSpliceAt[0]
-  if (blocked !== undefined) refuse({ kind: 'splice on omitted post', obstructions: blocked.obstructions })
-  else if (request.stock !== null || fixedAt(request.first) !== null || fixedAt(request.second) !== null) {
-    refuse({ kind: 'no panels fit', between, lengths: kinds.map(({ length }) => inchesOf(length)) })
-  }
+  refuse(
+    blocked === undefined
+      ? { kind: 'no panels fit', between, lengths: kinds.map(({ length }) => inchesOf(length)) }
+      : { kind: 'splice on omitted post', obstructions: blocked.obstructions },
+  )
 }

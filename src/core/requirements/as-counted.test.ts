@@ -217,19 +217,24 @@ describe('a splice of a run whose posts were measured', () => {
     expect(positions(every.slice(0, 8), [150, 150, 112.5, 150, 150])[3]).toEqual({ wanted: 'midspan', counted: null })
   })
 
-  it('belongs between the posts of a unit whose own panels end there', () => {
+  it('belongs between the posts of a unit whose own panels end there, at either end', () => {
     const sheet = {
       ...terminal,
       panels: { ...terminal.panels, own: [112.5, 187.5].map((inches) => ({ ...terminal.panels.own[0]!, inches })) },
     }
-    const first = { kind: 'unit', sheet, atInches: null } as const
-    const layout = countedLayout({ ...ends, first }, { panels: [112.5, 187.5, 112.5, 150, 150, 112.5], posts: every })
-    const model: RunModel = {
-      ...{ ...ends, first, layout, flare: null, work: 'standing', letting: null, speed: null, opposingReaches: null },
+    const unequal = { kind: 'unit', sheet, atInches: null } as const
+    const wanted = (of: typeof ends, panels: readonly number[]) => {
+      const layout = countedLayout(of, { panels, posts: every })
+      const notSaid = { flare: null, work: 'standing', letting: null, speed: null, opposingReaches: null } as const
+      return layout.splices.map((splice) => wantedPosition({ ...of, layout, ...notSaid }, splice).wanted)
     }
-    expect(layout.splices.map((splice) => wantedPosition(model, splice).wanted).slice(0, 3)).toEqual([
-      ...['midspan', 'post', 'midspan'],
-    ])
+    const panels = [112.5, 187.5, 112.5, 150, 150, 112.5]
+    // The run's own lie midway.
+    const inUnit = ['midspan', 'post', 'midspan']
+    expect(wanted({ ...ends, first: unequal }, panels)).toEqual([...inUnit, 'midspan', 'midspan'])
+    expect(
+      wanted({ system: midspan, first: unit('trailing-anchor-31'), second: unequal }, panels.toReversed()),
+    ).toEqual([...['midspan', 'midspan', ...inUnit.toReversed()]])
   })
 })
 
