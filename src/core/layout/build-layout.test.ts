@@ -191,3 +191,39 @@ it('a panel of the run is standard, converting or for an end by its length', () 
   const roles = [150, 300, 112.5, 187.5, 75].map((inches) => runPanelRole(system, inches))
   expect(roles).toEqual(['standard', 'standard', 'converting', 'converting', 'end only'])
 })
+
+describe('a terminal at the second end', () => {
+  // The tangent terminal: 150, 150, 150 and 112.5 in from its outermost post inward. 1,537.5 - 562.5 in are the run's.
+  const layout = best(standingSplice(0), unit('tangent-terminal-31', 1537.5))
+
+  it('hangs the other way about: its outermost panel is the last of the run', () => {
+    expect(
+      layout.panels.filter(({ unit }) => unit === 'second').map(({ inches, ownNumber }) => [inches, ownNumber]),
+    ).toEqual([
+      [112.5, 4],
+      [150, 3],
+      [150, 2],
+      [150, 1],
+    ])
+    expect(layout.panels.at(-1)!.toInches - layout.panels[0]!.fromInches).toBe(1537.5)
+    expect(layout.posts.slice(-8).map(({ ownNumber }) => ownNumber)).toEqual([8, 7, 6, 5, 4, 3, 2, 1])
+  })
+
+  it('has splices of its own between its panels, and one of the run at its joint', () => {
+    expect(layout.splices.slice(-4).map(({ unit, position }) => [unit, position])).toEqual([
+      ['run', 'midspan'],
+      ['second', 'post'],
+      ['second', 'post'],
+      ['second', 'post'],
+    ])
+  })
+
+  it('has its own splices where its sheet puts them, though those of the run lie at posts', () => {
+    const low = sheetOf<LongitudinalSheet>('w-beam-post-splice-27-3-4')
+    const plain = sheetOf<EndSheet>('flared-terminal-27-3-4')
+    const own = [112.5, 187.5, 150].map((inches, i) => ({ ...plain.panels.own[i]!, inches }))
+    const second: RunEnd = { kind: 'unit', sheet: { ...plain, panels: { ...plain.panels, own } }, atInches: 1500 }
+    const { splices } = best(standingSplice(0, 'post'), second, { system: low })
+    expect(splices.slice(-3).map(({ position }) => position)).toEqual(['post', 'post', 'midspan'])
+  })
+})

@@ -47,7 +47,7 @@ function placePosts(system: LongitudinalSheet, { frame, plan }: ChosenPieces): P
   return [
     ...unitPosts(frame.first, 'first', (at) => at),
     ...runPosts(system, plan, lattice),
-    ...unitPosts(frame.second, 'second', (at) => frame.length - at).reverse(),
+    ...unitPosts(frame.second, 'second', (at) => frame.length - at),
   ].sort((a, b) => a.at - b.at)
 }
 
@@ -160,9 +160,7 @@ function placeSplices(
 ): Omit<LayoutSplice, 'id'>[] {
   const standing = new Set(posts)
   return panels.slice(1).map((panel, i) => {
-    const before = panels[i]!
-    const unit: Unit =
-      before.unit === 'first' && panel.unit === 'first' ? 'first' : before.unit === 'second' ? 'second' : 'run'
+    const unit: Unit = panel.unit === 'first' ? 'first' : panels[i]!.unit === 'second' ? 'second' : 'run'
     const at = sixteenths(panel.fromInches)
     const position = standing.has(at)
       ? 'post'

@@ -41,7 +41,6 @@ export function* panelOrders(request: OrdersRequest): Generator<PanelOrder> {
   const places = length / step
   const counted = countedStates(kinds, places)
   const toEnd = costsToEnd(request, counted)
-  if (toEnd[0] === Number.POSITIVE_INFINITY) return
 
   const open = new Heap<Node>(isBefore)
   open.push({ total: toEnd[0]!, at: 0, used: 0, spent: 0, panel: 0, before: null })

@@ -164,6 +164,27 @@ describe('posts that are left out', () => {
   })
 })
 
+describe('posts that are driven', () => {
+  const left = (at: number, postsDriven: number, changes: Partial<LayoutRequest> = {}, ...leftOut: readonly number[]) =>
+    omitted(leavingOut({ leastToNextGap: 'notStated' }), [...leftOut.map((one) => pipe('a', one)), pipe('b', at)], {
+      standing: { postOneAtInches: 0, panels: [], postsDriven, leftOutAtInches: leftOut },
+      ...changes,
+    })?.flatMap(([place]) => (place === at ? [place] : []))
+
+  it('are in no way, the last of them counted from post 1, without those that were left out', () => {
+    // Post 12 stands at 825; where that at 600 was left out, at 900.
+    expect([left(825, 12), left(900, 12)]).toEqual([[], [900]])
+    expect([left(900, 12, {}, 600), left(975, 12, {}, 600)]).toEqual([[], [975]])
+  })
+
+  it('are counted at the spacing at which they stand', () => {
+    // Half spacing from 300 to 600: post 5 stands at 300, post 13 at 600, post 15 at 750.
+    const reduced = [{ fromInches: 300, toInches: 600, spacing: 'half', nested: false }] as const
+    expect([left(750, 14, { reduced }), left(750, 15, { reduced })]).toEqual([[750], []])
+    expect([left(225, 3, { reduced }), left(225, 4, { reduced })]).toEqual([[225], []])
+  })
+})
+
 describe('a post of an end unit', () => {
   // Posts of the terminal at 0 to 450 in; the anchor's at 2,850 and 3,000.
   const first: RunEnd = { kind: 'unit', sheet: sheetOf<EndSheet>('flared-terminal-27-3-4'), atInches: 0 }
@@ -200,6 +221,13 @@ describe('a post of an end unit', () => {
     expect(driven(3, 140, 160)).toEqual([])
     expect(driven(3, 140, 240)).toEqual([4])
     expect(driven(2, 140, 160)).toEqual([3])
+    // Of the anchor the inner ones come first: seven posts of the terminal, 31 of the run, then 2,850, 2,925 and 3,000.
+    expect(driven(39, 2840, 2860)).toEqual([])
+    expect(driven(39, 2840, 2940)).toEqual([2])
+    expect(driven(40, 2840, 2940)).toEqual([])
+    expect(driven(40, 2840, 3010)).toEqual([1])
+    expect(driven(41, 2840, 3010)).toEqual([])
+    expect(driven(50, 2840, 3010)).toEqual([])
   })
 })
 

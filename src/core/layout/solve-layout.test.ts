@@ -198,6 +198,15 @@ describe('panels that are in stock', () => {
     expect(solve(request(at31, [0, 1000], { stock: stock(150, 300) })).layouts).toEqual([])
   })
 
+  it('have to do for both adapters where two units are joined by the same', () => {
+    const asked = (count: number) => {
+      const stock = [...[150, 300].map((inches) => ({ inches, count: null })), { inches: 112.5, count }]
+      const first = unit('trailing-anchor-31')
+      return solve(request(at31, [0, 1000], { first, second: first, stock })).layouts.length
+    }
+    expect([asked(0), asked(1), asked(2)]).toEqual([0, 0, 1])
+  })
+
   it('are told where they do not suffice, also where both ends can move, or the second alone stands', () => {
     const fits = (changes: Partial<LayoutRequest>, ids = at27, need: readonly [number, number] = [0, 1000]) =>
       solve(request(ids, need, { mayExtendInches: 37.5, ...changes })).refused.filter(
@@ -338,6 +347,17 @@ describe('solveLayout at 31 in, splices midway between posts', () => {
     expect(again.panels.slice(0, 4).map(({ inches }) => inches)).toEqual(hung)
     expect(again.panels.map(({ role }) => role === 'hung')).toEqual(again.panels.map((_, i) => i === 3))
     expect(again.omitted).toEqual([expect.objectContaining({ alongInches: 900, obstructions: ['a pipe'] })])
+  })
+
+  it('says of the terminal the first panel that hangs wrong, be it the very first', () => {
+    const wrong = (...panels: readonly number[]) =>
+      solve(request(at31, [0, 1000], { standing: { postOneAtInches: -150, panels, postsDriven: 0 } })).refused.flatMap(
+        (one) => (one.kind === 'hung panel differs' ? [[one.panel, one.hung, one.expected]] : []),
+      )
+    // Of both ways to join it.
+    expect(wrong(187.5)).toEqual([[1, 187.5, 150]])
+    expect(wrong(187.5, 300)).toEqual([[1, 187.5, 150]])
+    expect(wrong(150, 300, 75)).toEqual([[2, 300, 150]])
   })
 
   it('says which panel hangs wrong when the terminal was begun with another', () => {

@@ -16,15 +16,21 @@ const fromDatum = (places: readonly number[] | undefined) => places?.map((at) =>
 function solve(
   obstructions: readonly Obstruction[],
   postsDriven: number,
-  { leftOutAtInches, movedToInches, specialAtInches }: Omit<Partial<StandingPart>, 'panels'>,
+  { postOneAtInches = 0, leftOutAtInches, movedToInches, specialAtInches }: Omit<Partial<StandingPart>, 'panels'>,
+  ends: { readonly first: RunEnd; readonly second: RunEnd } = { first: splice(datum), second: splice(datum + 3000) },
 ) {
   const solved = solveLayout({
-    ...{ system, first: splice(datum), second: splice(datum + 3000), need: null, stock: null, reduced: [] },
+    ...{ system, ...ends, need: null, stock: null, reduced: [] },
     obstructions: obstructions.map(({ name, fromInches, toInches }) =>
       stuck(name, datum + fromInches, datum + toInches),
     ),
     standing: {
-      ...{ postOneAtInches: datum, panels: [], postsDriven, leftOutAtInches: fromDatum(leftOutAtInches) },
+      ...{
+        postOneAtInches: datum + postOneAtInches,
+        panels: [],
+        postsDriven,
+        leftOutAtInches: fromDatum(leftOutAtInches),
+      },
       ...{ movedToInches: fromDatum(movedToInches), specialAtInches: fromDatum(specialAtInches) },
     },
     mayExtendInches: 0,
@@ -48,6 +54,19 @@ describe('a post that stands moved', () => {
     expect(placesOf(stands, 'moved')).toEqual([1505])
     expect(stands.layout?.posts).toHaveLength(41)
     expect(stands.refused).toEqual([])
+  })
+
+  it('stays on either side of its place, wherever the posts of the run begin', () => {
+    expect(placesOf(solve([pipe], 25, { movedToInches: [1495] }), 'moved')).toEqual([1495])
+    // From a splice midway on the posts stand at 37 1/2 in less.
+    const midway = { kind: 'standing splice', position: 'midspan' } as const
+    const ends = { first: { ...midway, atInches: datum }, second: { ...midway, atInches: datum + 3000 } }
+    const beside = stuck('a pipe', 1457.5, 1467.5)
+    for (const at of [1457.5, 1467.5]) {
+      const standing = { postOneAtInches: -37.5, movedToInches: [at] }
+      const { layout } = solve([beside], 25, standing, ends)
+      expect(layout?.posts.flatMap((post) => (post.state === 'moved' ? [post.alongInches - 37.5] : []))).toEqual([at])
+    }
   })
 
   it('is one of those that the sheet lets a run have', () => {
