@@ -1,7 +1,7 @@
 import { expect } from 'vitest'
 import type { LayoutRequest, LayoutScore } from '../../src/core/layout/layout.ts'
 import { solveLayout } from '../../src/core/layout/solve-layout.ts'
-import { faultsOf, recount } from './run-rules.ts'
+import { faultsOf, recount } from './layout-faults.ts'
 
 /** How the solver's best runs compare with the referee's, and how much there was to compare. */
 export interface Tally {

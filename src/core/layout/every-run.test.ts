@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { faultsOf, recount } from '../../../test/referee/layout-faults.ts'
 import {
   type Fixed,
   mulberry32,
@@ -6,7 +7,6 @@ import {
   randomRun,
   randomStandingRun,
 } from '../../../test/referee/random-runs.ts'
-import { faultsOf, recount } from '../../../test/referee/run-rules.ts'
 import type { Layout, LayoutRequest } from './layout.ts'
 import { solveLayout } from './solve-layout.ts'
 
