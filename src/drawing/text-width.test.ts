@@ -1,5 +1,26 @@
 import { describe, expect, it } from 'vitest'
+import { inkEnd } from '../../test/cases/drawing/picture-pixels.ts'
 import { fitText, textWidth, wrapText } from './text-width.ts'
+
+describe('textWidth', () => {
+  const words = [
+    'W-beam, splices midway between posts, 31 in',
+    'Anclaje de salida, señal, baranda',
+    '9 ft 4 1/2 in',
+    '787 mm',
+  ]
+
+  it.each([false, true])(
+    'is no less than what a renderer of others sets in the face of the screen, and little more, bold %s',
+    (bold) => {
+      for (const one of words) {
+        const ends = inkEnd(one, 10, bold)
+        expect(textWidth(one, 10, bold), one).toBeGreaterThanOrEqual(ends)
+        expect(textWidth(one, 10, bold), one).toBeLessThan(ends * 1.05 + 1)
+      }
+    },
+  )
+})
 
 describe('fitText', () => {
   it('leaves a text alone that fits', () => {

@@ -1,27 +1,23 @@
-/**
- * Width of `words` in points, set in a plain sans serif of `size` points.
- *
- * An estimate on the wide side from the usual proportions of such faces (digits 0.56 of the size), enough to keep texts
- * apart; bold is about 6 % wider.
- */
+import { letterWidths } from './letter-widths.ts'
+
+/** Width of `words` in points, set at `size` points in the wider of the faces that drawings are set in. */
 export function textWidth(words: string, size: number, bold = false): number {
   let width = 0
-  for (const letter of words) width += knownWidth(letter)
-  return width * size * (bold ? 1.06 : 1)
+  for (const letter of words) width += widthOf(letter, bold)
+  return width * size
 }
 
-/** Widths of the ASCII letters, looked up once: a drawing asks for the same few thousands of times. */
-const asciiWidths = Array.from({ length: 128 }, (_, code) => letterWidth(String.fromCharCode(code)))
-
-const knownWidth = (letter: string): number => asciiWidths[letter.charCodeAt(0)] ?? letterWidth(letter)
-
-function letterWidth(letter: string): number {
+/** Of a letter beyond ASCII that of the letter it comes from, else as wide as the widest of its kind. */
+function widthOf(letter: string, bold: boolean): number {
+  const table = bold ? letterWidths.bold : letterWidths.regular
+  const known = table[letter.charCodeAt(0) - 32]
+  if (known !== undefined) return known
   if (letter > '\u2fff') return 1
   if (/\p{Mn}|\p{Cf}/u.test(letter)) return 0
-  if (/[ '.,:;|!iljIft/()[\]·]/.test(letter)) return 0.3
-  if (/["r-]/.test(letter)) return 0.36
-  if (/[mwMW@%…]/.test(letter)) return 0.92
-  return /\p{Lu}/u.test(letter) ? 0.71 : 0.56
+  const plain = table[letter.normalize('NFD').charCodeAt(0) - 32]
+  if (plain !== undefined) return plain
+  if (/[·’‘′°²³]/.test(letter)) return 0.4
+  return /\p{Ll}|\p{Nd}|[–“”″−×±]/u.test(letter) ? 0.66 : 1
 }
 
 /** `words` if they are at most `points` wide, otherwise as many letters of them as fit, and an ellipsis. */
@@ -30,7 +26,7 @@ export function fitText(words: string, points: number, size: number, bold = fals
   let fitting = ''
   let width = textWidth('…', size, bold)
   for (const letter of words) {
-    width += knownWidth(letter) * size * (bold ? 1.06 : 1)
+    width += widthOf(letter, bold) * size
     if (width > points) break
     fitting += letter
   }

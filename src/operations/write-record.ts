@@ -70,7 +70,7 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
   }
   const contents = recordContents(input, { printedAt, author, hash }, side)
   const drawn = {
-    pages: stripPages(stripInput(judged, print), page),
+    pages: stripPages(stripInput(judged, print), page, 'of the document'),
     signatures: signed.map((version) => signatureDrawing(version.signed, print)),
     photos: new Map(
       contents.photos.flatMap(({ number, photo, isHere }) => (isHere ? [[number, pictures.get(photo)!] as const] : [])),

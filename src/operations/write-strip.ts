@@ -50,9 +50,9 @@ export const writeRunViewDxf = (
 function drawingsOf(input: StripInput, view: RunViewName, page: 'web' | PaperName): readonly Drawing[] {
   switch (view) {
     case 'strip':
-      return page === 'web' ? [stripDrawing(input)] : stripPages(input, page)
+      return page === 'web' ? [stripDrawing(input)] : stripPages(input, page, 'own')
     case 'elevation':
-      return page === 'web' ? [elevationDrawing(input)] : elevationPages(input, page)
+      return page === 'web' ? [elevationDrawing(input)] : elevationPages(input, page, 'own')
     case 'detail': {
       const paper = page !== 'web' ? page : input.units === 'metric' ? 'A4' : 'letter'
       return (['first', 'second'] as const).flatMap((which) => terminalDetail(input, which, paper) ?? [])

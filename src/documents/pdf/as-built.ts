@@ -18,7 +18,11 @@ export function writeAsBuilt(
 ): Promise<Uint8Array> {
   const { page } = printing
   const details = (['first', 'second'] as const).flatMap((which) => terminalDetail(strip, which, page) ?? [])
-  const pages = [...stripPages(strip, page), ...elevationPages(strip, page), ...details]
+  const pages = [
+    ...stripPages(strip, page, 'of the document'),
+    ...elevationPages(strip, page, 'of the document'),
+    ...details,
+  ]
   return setDocument(
     template,
     { ...contents, words: documentWords(printing.print).asBuilt },

@@ -24,7 +24,7 @@ export function writeCrewSheet(
   const { print } = printing
   const words = documentWords(print).crewSheet
   const within = crewStrip(strip, textPaper(printing).width - 2 * margin, print)
-  const pages = within === null ? stripPages(strip, printing.page) : []
+  const pages = within === null ? stripPages(strip, printing.page, 'of the document') : []
   return setDocument(
     crewSheetTemplate,
     {

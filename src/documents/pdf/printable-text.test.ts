@@ -30,6 +30,9 @@ describe('breakableText', () => {
         .map((part) => part.length),
     ).toEqual([18, 18, 18, 6])
     expect(breakableText('acknowledgement of post-12/rail-height')).toBe('acknowledgement of post-12/rail-height')
+    expect(breakableText('0190a1b2-0094-7000-8000-00000000000f')).toBe(
+      '0190a1b2-\u200b0094-\u200b7000-\u200b8000-\u200b00000000000f',
+    )
   })
 })
 

@@ -32,9 +32,14 @@ export function printableText(text: string): string {
 export const isPrintable = (text: string): boolean =>
   [...text].every((letter) => letter === '\n' || letter === '\u200b' || printable.has(letter.codePointAt(0)!))
 
-/** `printableText` with places to break inside words that are longer than any column is wide. */
+/**
+ * `printableText` with places to break inside words that are longer than any column is wide, and inside ids as devices make
+ * them: no line breaks by itself between a hyphen and a digit.
+ */
 export const breakableText = (text: string): string =>
-  printableText(text).replace(new RegExp(`[^\\s\\u200b-]{${longestWord}}(?=[^\\s-]{4})`, 'g'), '$&\u200b')
+  printableText(text)
+    .replace(/[\da-f]{8}(-[\da-f]{4}){3}-[\da-f]{12}/g, (id) => id.replaceAll('-', '-\u200b'))
+    .replace(new RegExp(`[^\\s\\u200b-]{${longestWord}}(?=[^\\s-]{4})`, 'g'), '$&\u200b')
 
 /** All texts of `data`, at any depth, made printable; everything else as it is. */
 export function printableData(data: unknown): unknown {

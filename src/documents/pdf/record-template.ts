@@ -266,10 +266,10 @@ export const recordTemplate = String.raw`${pageFrame}
 }
 
 #let reading-table(lines, last-head, last, last-width: 0.7fr) = table(
-  columns: (40pt, 1.1fr, 0.8fr, 1.6fr, 1.5fr, last-width),
+  columns: (50pt, 1.1fr, 0.8fr, 1.6fr, 1.5fr, last-width),
   heads(doc.words.reading, doc.words.of, doc.words.value, doc.words.instrument, doc.words.byAt, last-head),
   ..lines.map(line => (
-    line.id,
+    small(line.id),
     line.of,
     [#line.answer#if line.note != none { linebreak(); small(line.note) }],
     (line.instrument, line.uncertainty, line.where).filter(part => part != none).join("; "),

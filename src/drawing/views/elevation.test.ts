@@ -38,7 +38,7 @@ describe.each([
 
   it('keeps texts apart on every page', () => {
     for (const page of ['letter', 'tabloid', 'A4', 'A3'] as const)
-      for (const one of elevationPages(input, page)) expect(touchingTexts(one)).toEqual([])
+      for (const one of elevationPages(input, page, 'own')) expect(touchingTexts(one)).toEqual([])
   })
 })
 
@@ -64,7 +64,7 @@ describe('dimensions', () => {
 
 it('on paper, distances in the SVG are those of the layout at the stated scale, and the bar is 2 in long', () => {
   const input = culvertRun(6)
-  const [drawing] = elevationPages(input, 'letter')
+  const [drawing] = elevationPages(input, 'letter', 'own')
   const svg = writeSvg(drawing!)
   expect(svg).toContain('Scale 1 in = 10 ft (1:120) when printed at 100 % on letter paper')
   expect(svg).toContain('width="279.4mm" height="215.9mm" viewBox="0 0 792 612"')

@@ -10,7 +10,7 @@ import { runWords } from '../words/run-words.ts'
 import { elevationBand } from './elevation/elevation-band.ts'
 import { elevationLayers } from './elevation/elevation-layers.ts'
 import { railHeightOf } from './elevation/elevation-sizes.ts'
-import { type RunView, runDrawing, runPages } from './strip/run-sheets.ts'
+import { type PageNumbers, type RunView, runDrawing, runPages } from './strip/run-sheets.ts'
 import { type StripInput, unitName, unitNames } from './strip/strip-input.ts'
 
 /**
@@ -20,8 +20,8 @@ import { type StripInput, unitName, unitNames } from './strip/strip-input.ts'
 export const elevationDrawing = (input: StripInput): Drawing => runDrawing(input, elevationView(input))
 
 /** The elevation on landscape pages, in rows with match lines. */
-export const elevationPages = (input: StripInput, page: PaperName): Drawing[] =>
-  runPages(input, elevationView(input), page)
+export const elevationPages = (input: StripInput, page: PaperName, numbers: PageNumbers): Drawing[] =>
+  runPages(input, elevationView(input), page, numbers)
 
 function elevationView(input: StripInput): RunView {
   const { titles, layout, print } = input

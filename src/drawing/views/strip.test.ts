@@ -39,7 +39,7 @@ describe.each(runs)('the strip of %s', (_, input) => {
   })
 
   it.each(paperNames)('shows every post once over the pages on %s, at one scale', (page) => {
-    const drawings = stripPages(input, page)
+    const drawings = stripPages(input, page, 'own')
     const centres = drawings.map(postCentres)
     const ids = centres.flatMap((map) => [...map.keys()])
     expect(ids.sort()).toEqual(input.layout.posts.map((post) => `post-${post.number}`).sort())
@@ -53,7 +53,7 @@ describe.each(runs)('the strip of %s', (_, input) => {
   })
 
   it('keeps the distances between posts of one row of a page true', () => {
-    for (const drawing of stripPages(input, 'letter')) {
+    for (const drawing of stripPages(input, 'letter', 'own')) {
       const centres = postCentres(drawing)
       const { posts } = input.layout
       posts.slice(1).forEach((post, i) => {
@@ -66,7 +66,7 @@ describe.each(runs)('the strip of %s', (_, input) => {
 
   it('writes the length of every panel, on the long strip and on paper', () => {
     const lengths = input.units === 'metric' ? /\d+\.\d{3} m$/ : /\d' [\d /]+"$|^\d+"$/
-    for (const drawings of [[stripDrawing(input)], stripPages(input, 'letter')]) {
+    for (const drawings of [[stripDrawing(input)], stripPages(input, 'letter', 'own')]) {
       const written = drawings.flatMap((drawing) =>
         drawnGroups(drawing.items, /^panel-/).filter((group) =>
           drawnWords({ ...drawing, items: group.items }).some((words) => lengths.test(words)),
@@ -79,7 +79,7 @@ describe.each(runs)('the strip of %s', (_, input) => {
   it('has a sign for every place that was judged, at least once', () => {
     const places = new Set(input.verdicts!.map((verdict) => verdict.requirement.split('/')[0]!))
     const signed = new Set(
-      stripPages(input, 'tabloid')
+      stripPages(input, 'tabloid', 'own')
         .flatMap((drawing) => drawnGroups(drawing.items, /./))
         .filter((group) => drawnItems(group.items).some((item) => item.layer.startsWith('verdict')))
         .map((group) => group.id),
@@ -88,7 +88,7 @@ describe.each(runs)('the strip of %s', (_, input) => {
   })
 
   it.each(paperNames)('keeps everything within the page on %s, in letters of at least 6.5 points', (page) => {
-    for (const drawing of stripPages(input, page)) {
+    for (const drawing of stripPages(input, page, 'own')) {
       const margin = (18 * drawing.scale) / 72
       for (const item of drawnItems(drawing.items)) {
         const box = boxOf(item, drawing.scale)
@@ -103,7 +103,7 @@ describe.each(runs)('the strip of %s', (_, input) => {
   })
 
   it.each(paperNames)('lets no text run into another on %s', (page) => {
-    for (const drawing of stripPages(input, page)) {
+    for (const drawing of stripPages(input, page, 'own')) {
       const texts = drawnItems(drawing.items).flatMap((item) =>
         item.kind === 'text'
           ? [item]

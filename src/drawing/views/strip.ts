@@ -5,7 +5,7 @@ import { runWords } from '../words/run-words.ts'
 import { stripWords } from '../words/strip-words.ts'
 import { stripBand } from './strip/band.ts'
 import { stripLegend } from './strip/legend.ts'
-import { type RunView, runDrawing, runPages } from './strip/run-sheets.ts'
+import { type PageNumbers, type RunView, runDrawing, runPages } from './strip/run-sheets.ts'
 import { type StripInput, unitNames } from './strip/strip-input.ts'
 import { stripLayers } from './strip/strip-layers.ts'
 import { placeVerdicts } from './strip/verdict-rows.ts'
@@ -14,7 +14,8 @@ import { placeVerdicts } from './strip/verdict-rows.ts'
 export const stripDrawing = (input: StripInput): Drawing => runDrawing(input, stripView(input))
 
 /** The strip on landscape pages, in rows with match lines. */
-export const stripPages = (input: StripInput, page: PaperName): Drawing[] => runPages(input, stripView(input), page)
+export const stripPages = (input: StripInput, page: PaperName, numbers: PageNumbers): Drawing[] =>
+  runPages(input, stripView(input), page, numbers)
 
 function stripView(input: StripInput): RunView {
   const { layout, titles, print } = input

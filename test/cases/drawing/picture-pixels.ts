@@ -40,6 +40,14 @@ export function renderSvg(svg: string): Picture {
   return { width: rendered.width, height: rendered.height, data: rendered.pixels }
 }
 
+/** Where the ink of a text set in the same faces ends, points from where it begins to be set. */
+export function inkEnd(words: string, size: number, bold: boolean): number {
+  const weight = bold ? 'bold' : 'normal'
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="2000" height="50"><text y="30" font-family="Arimo" font-size="${size}" font-weight="${weight}">${words}</text></svg>`
+  const box = new Resvg(svg, { font: { loadSystemFonts: false, fontFiles } }).getBBox()!
+  return box.x + box.width
+}
+
 export const readPng = (bytes: Buffer): Picture => PNG.sync.read(bytes)
 
 export const writePng = ({ width, height, data }: Picture): Buffer => {

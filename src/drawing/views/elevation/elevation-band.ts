@@ -87,26 +87,40 @@ export function panelLengths(frame: Frame, level: number): Item[] {
     })
 }
 
-/** The height of the rail, dimensioned in the first and the last of the band's widest spaces, off a splice at its middle. */
+/**
+ * The height of the rail, dimensioned in the first and the last of the band's widest spaces, off a splice at its middle; at a
+ * scale at which its words would lie on rail or posts, not at all: they stand in the legend.
+ */
 export function heightItems(frame: Frame): Item[] {
-  const { input, range } = frame
+  const { input, range, perPoint } = frame
   const posts = input.layout.posts.filter((post) => isWithin(range, post.alongInches))
-  const spaces = posts
-    .slice(1)
-    .map((post, i) => ({ from: posts[i]!.alongInches, width: post.alongInches - posts[i]!.alongInches }))
+  const all = posts.slice(1).map((post, i) => ({
+    ...{ from: posts[i]!.alongInches, width: post.alongInches - posts[i]!.alongInches },
+    isOfRun: post.unit === 'run' && posts[i]!.unit === 'run',
+  }))
+  // In an end unit the anchor cable lies where the words would stand.
+  const ofRun = all.filter(({ isOfRun }) => isOfRun)
+  const spaces = ofRun.length > 0 ? ofRun : all
   const widest = spaces.filter(({ width }) => width === Math.max(...spaces.map((one) => one.width)))
   const places = new Set([widest[0], widest.at(-1)].map((space) => space && space.from + space.width * 0.28))
   return [...places].flatMap((along): Item[] => {
     const top = along === undefined ? null : railTopAt(input, along)
     if (along === undefined || top === null) return []
+    const label = heightLabel(input.units, top)
+    const [high, wide] = [(top - drawnSizes.beam) / perPoint, (widest[0]!.width * 0.72 - halfPost) / perPoint]
+    if (high < labelPoints + 1 || wide < textWidth(label, labelPoints) + 5) return []
     return [
-      dimension('dimensions', point(along, 0), point(along, top), 0, '', 6.5),
-      text('text', point(along + 4 * frame.perPoint, (top - drawnSizes.beam) / 2), heightLabel(input.units, top), 6.5, {
+      dimension('dimensions', point(along, 0), point(along, top), 0, '', labelPoints),
+      text('text', point(along + 4 * perPoint, (top - drawnSizes.beam) / 2), label, labelPoints, {
         level: 'middle',
       }),
     ]
   })
 }
+
+const labelPoints = 6.5
+/** Half the width of a drawn post, inches. */
+const halfPost = 4
 
 /** Numbers of the posts below them, with those of their end unit in brackets. */
 function postNumbers(frame: Frame, below: number): Item[] {

@@ -1,6 +1,6 @@
 import { group, rectangle, text } from '../../draw.ts'
 import type { Box, Item } from '../../drawing.ts'
-import { fitText, wrapText } from '../../text-width.ts'
+import { textWidth, wrapText } from '../../text-width.ts'
 import type { Frame, Range, Row } from './frame.ts'
 
 /** A stretch of rail with words in it. */
@@ -9,6 +9,8 @@ export interface Bar {
   readonly layer: string
   readonly span: Range
   readonly words: string
+  /** What stands there where the words have no room; null for nothing. */
+  readonly short: string | null
 }
 
 const barHeight = 10
@@ -21,7 +23,7 @@ export function barRow(frame: Frame, name: string, bars: readonly Bar[]): Row {
   const shown = bars
     .map((bar) => ({ bar, from: Math.max(bar.span.from, range.from), to: Math.min(bar.span.to, range.to) }))
     .filter(({ from, to }) => from < to)
-    .map((one) => ({ ...one, lines: linesOf(one.bar.words, (one.to - one.from) / perPoint - 6) }))
+    .map((one) => ({ ...one, lines: linesOf(one.bar, (one.to - one.from) / perPoint - 6) }))
   const height = barHeight + lineHeight * Math.max(0, ...shown.map(({ lines }) => lines.length - 1))
   return {
     name,
@@ -49,13 +51,12 @@ export function barRow(frame: Frame, name: string, bars: readonly Bar[]): Row {
   }
 }
 
-/** The words whole in one line or in two; where there is no room for that, as much of them as one line takes. */
-function linesOf(words: string, room: number): readonly string[] {
-  const one = fitText(words, room, 6.5)
-  if (one === words) return [words]
+/** The words whole in one line or in two, else the short ones; none is cut. */
+function linesOf({ words, short }: Bar, room: number): readonly string[] {
+  if (textWidth(words, 6.5) <= room) return [words]
   const two = wrapText(words, room, 6.5, 2)
   if (two.every((line) => !line.endsWith('…'))) return two
-  return one.length > 3 ? [one] : []
+  return short !== null && textWidth(short, 6.5) <= room ? [short] : []
 }
 
 /** Filled where the bar truly begins and ends, not where it goes on in another row. */

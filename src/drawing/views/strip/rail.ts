@@ -2,7 +2,7 @@ import type { LapRule } from '../../../core/hardware/hardware-sheet.ts'
 import type { LayoutPanel, LayoutSplice, Unit } from '../../../core/layout/layout.ts'
 import { dimension, group, line, polyline, text } from '../../draw.ts'
 import type { Item } from '../../drawing.ts'
-import { fitText, textWidth } from '../../text-width.ts'
+import { textWidth } from '../../text-width.ts'
 import { runWords } from '../../words/run-words.ts'
 import { type Frame, isWithin, lengthLabel } from './frame.ts'
 import type { StripInput } from './strip-input.ts'
@@ -97,11 +97,8 @@ function lengthItems(frame: Frame, panel: LayoutPanel): Item[] {
   // Too long for a short panel: its length stands higher, clear of its neighbours' lengths.
   const isRaised = isWhole && textWidth(label, 6.5) + 2 > room
   if (isRaised) items.push(text('text', frame.level(middle, panelLevel + 9), label, 6.5, { anchor: 'middle' }))
-  else if (note !== null && isLargerPart) {
-    const fitted = fitText(note, room - 3, 6.5)
-    if (fitted.length > 4)
-      items.push(text('text', frame.level(middle, panelLevel + 9), fitted, 6.5, { anchor: 'middle' }))
-  }
+  else if (note !== null && isLargerPart && (isWhole || hasRoom) && textWidth(note, 6.5) <= room - 3)
+    items.push(text('text', frame.level(middle, panelLevel + 9), note, 6.5, { anchor: 'middle' }))
   if (isWhole)
     return [
       dimension(
@@ -120,10 +117,10 @@ function lengthItems(frame: Frame, panel: LayoutPanel): Item[] {
   items.push(line('dimensions', frame.level(end, panelLevel - 2), frame.level(end, panelLevel + 2)))
   const height = panelLevel + 1.9
   if (hasRoom) items.push(text('text', frame.level(middle, height), label, 6.5, { anchor: 'middle' }))
-  // Too short for its words: they keep inside the match line and reach over the neighbouring panel.
+  // Too short for its words: they stand higher, inside the match line, and reach over the neighbouring panel.
   else if (isLargerPart && from === panel.fromInches)
-    items.push(text('text', frame.level(to - 2 * perPoint, height), label, 6.5, { anchor: 'end' }))
-  else if (isLargerPart) items.push(text('text', frame.level(from + 2 * perPoint, height), label, 6.5))
+    items.push(text('text', frame.level(to - 2 * perPoint, panelLevel + 9), label, 6.5, { anchor: 'end' }))
+  else if (isLargerPart) items.push(text('text', frame.level(from + 2 * perPoint, panelLevel + 9), label, 6.5))
   return items
 }
 

@@ -63,11 +63,13 @@ function obstructionsOf(frame: Frame): { name: string; from: number; to: number 
 
 /** Which stretch is first end, run and second end: the bound between them is the bound of the quantities. */
 export function partsRow(frame: Frame): Row[] {
+  const { rows, parts } = runWords(frame.input.print)
   const bars = (['first', 'run', 'second'] as const).flatMap((unit) => {
     const span = boundsOf(frame, unit)
-    return span === null ? [] : [{ id: unit, layer: 'parts', span, words: unitName(frame.input, unit) }]
+    const short = parts[unit === 'run' ? 'run' : frame.input[unit].kind]
+    return span === null ? [] : [{ id: unit, layer: 'parts', span, words: unitName(frame.input, unit), short }]
   })
-  return [barRow(frame, runWords(frame.input.print).rows.parts, bars)]
+  return [barRow(frame, rows.parts, bars)]
 }
 
 function boundsOf({ input }: Frame, unit: Unit): Range | null {
@@ -88,7 +90,7 @@ export function needRows(frame: Frame): Row[] {
     const span = { from: need.fromInches - layout.postOneAtInches, to: need.toInches - layout.postOneAtInches }
     const shielded = words.toBeShielded(lengthLabel(frame.input, span.to - span.from))
     if (span.to > frame.range.from && span.from < frame.range.to)
-      rows.push(barRow(frame, words.rows.need, [{ id: 'need', layer: 'need', span, words: shielded }]))
+      rows.push(barRow(frame, words.rows.need, [{ id: 'need', layer: 'need', span, words: shielded, short: null }]))
   }
   const { countsFromInches, countsToInches } = layout
   const own = areEndsKnown ? null : boundsOf(frame, 'run')
@@ -96,7 +98,10 @@ export function needRows(frame: Frame): Row[] {
   const goesOn = countsFromInches === null || countsToInches === null
   const known = goesOn ? words.countsOn : words.counts(lengthLabel(frame.input, span.to - span.from))
   const said = areEndsKnown ? known : words.countsUnknown
-  return [...rows, barRow(frame, words.rows.counts, [{ id: 'counts', layer: 'rail that counts', span, words: said }])]
+  return [
+    ...rows,
+    barRow(frame, words.rows.counts, [{ id: 'counts', layer: 'rail that counts', span, words: said, short: null }]),
+  ]
 }
 
 /** Distances along the rail from post 1, at a plain step. */

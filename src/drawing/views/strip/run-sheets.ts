@@ -24,6 +24,9 @@ export interface RunView {
   readonly legend: (width: number, perPoint: number) => { readonly items: readonly Item[]; readonly height: number }
 }
 
+/** Whether pages say which of the drawing they are, or stand in a document that numbers all of its own. */
+export type PageNumbers = 'own' | 'of the document'
+
 const marginPoints = 30
 /** Closest that posts at the run's usual spacing may come on paper, so that numbers and signs stay apart. */
 const closestPosts = 14
@@ -71,7 +74,7 @@ export function runDrawing(input: StripInput, view: RunView): Drawing {
  * The run on landscape pages, in rows with match lines, at the largest plain scale at which it fits one page; a longer
  * run goes on over several, at the smallest scale that can be read.
  */
-export function runPages(input: StripInput, view: RunView, page: PaperName): Drawing[] {
+export function runPages(input: StripInput, view: RunView, page: PaperName, numbers: PageNumbers): Drawing[] {
   const readable = plainScales[input.units].filter((scale) => usualSpacing(input) / (scale.ratio / 72) >= closestPosts)
   const candidates = readable.length > 0 ? readable : plainScales[input.units].slice(0, 1)
   for (const scale of candidates) {
@@ -79,7 +82,7 @@ export function runPages(input: StripInput, view: RunView, page: PaperName): Dra
     const sheets = fillPages(input, view, page, scale.ratio, most)
     if (sheets !== null)
       return sheets.map((bands, i) =>
-        pageDrawing(input, view, page, scale, bands, { number: i + 1, of: sheets.length }),
+        pageDrawing(input, view, page, scale, bands, { number: i + 1, of: sheets.length, shown: numbers === 'own' }),
       )
   }
   throw new RangeError('there is no scale to choose from')
@@ -135,7 +138,7 @@ function pageDrawing(
   page: PaperName,
   scale: PlainScale,
   bands: readonly Band[],
-  count: { readonly number: number; readonly of: number },
+  count: { readonly number: number; readonly of: number; readonly shown: boolean },
 ): Drawing {
   const paper = papers[page]
   const perPoint = scale.ratio / 72
@@ -152,7 +155,7 @@ function pageDrawing(
   const title = titleBlock(input, width, perPoint, {
     scale: words.paperScale(scale.words, page),
     measure: view.measureWords,
-    page: pageWords,
+    page: count.shown ? pageWords : null,
   })
   const items: Item[] = put(title, marginPoints, top)
   let y = top - titleHeight

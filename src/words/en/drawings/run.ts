@@ -1,4 +1,4 @@
-import type { OmissionRule, SplicePosition } from '../../../core/hardware/hardware-sheet.ts'
+import type { EndSheet, OmissionRule, SplicePosition } from '../../../core/hardware/hardware-sheet.ts'
 import type { LayoutPanel, LayoutPost } from '../../../core/layout/layout.ts'
 import type { PaperName } from '../../../core/units/paper-names.ts'
 
@@ -35,9 +35,21 @@ export const run = {
   spliceWithLap: (splice: string, inFront: 'upstream' | 'downstream') =>
     `${splice}, ${inFront} panel on the traffic side`,
   rows: { obstructions: 'no post here', parts: 'parts' },
+  /** Where the name of the sheet has no room. */
+  parts: {
+    run: 'run',
+    terminal: 'terminal',
+    'trailing anchor': 'anchor',
+    'buried end': 'buried end',
+    'bridge end': 'bridge end',
+    'standing splice': 'standing run',
+    'unknown end': 'not known',
+  } satisfies Record<'run' | EndKind, string>,
   fromPostOne: (unit: 'ft' | 'm') => `${unit} from post 1`,
   matchLine: (number: number) => `match line ${number}`,
 }
+
+type EndKind = EndSheet['kind'] | 'standing splice' | 'unknown end'
 
 const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`
 

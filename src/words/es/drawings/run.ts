@@ -28,6 +28,15 @@ export const run: typeof english = {
   spliceWithLap: (splice, inFront) =>
     `${splice}, panel de aguas ${inFront === 'upstream' ? 'arriba' : 'abajo'} del lado del tránsito`,
   rows: { obstructions: 'aquí sin poste', parts: 'partes' },
+  parts: {
+    run: 'tramo',
+    terminal: 'terminal',
+    'trailing anchor': 'anclaje',
+    'buried end': 'enterrado',
+    'bridge end': 'puente',
+    'standing splice': 'existente',
+    'unknown end': 'no se sabe',
+  },
   fromPostOne: (unit) => `${unit} desde poste 1`,
   matchLine: (number) => `línea de corte ${number}`,
 }
