@@ -34,4 +34,17 @@ export const backupCommands = (server: () => Promise<ServerProgram>): readonly C
       return (await server()).restore(from, tell)
     },
   },
+  {
+    name: 'verify',
+    words: '[FOLDER]',
+    summary: 'Recomputes every hash of such a copy, or of the store while no server holds it, and prints its head.',
+    options: { head: 'a head that was printed before: whether the entries that it counts are still those' },
+    notes: ['Print the head now and then, or send it elsewhere: it shows later that nothing before it was changed.'],
+    examples: ['verify /mnt/other/lapwise-2026-05-12', 'verify'],
+    load: async () => async (words, options) => {
+      const [from = null, ...rest] = words
+      if (rest.length > 0) throw badWords('verify or verify FOLDER', words.join(' '))
+      return (await server()).verify(from, options.head, tell)
+    },
+  },
 ]

@@ -33,6 +33,7 @@ export const optionForms = {
   store: { written: '--store <PLACE>' },
   run: { written: '--run <ID>' },
   lan: { written: '--lan' },
+  head: { written: '--head <COUNT:HASH>' },
 } as const satisfies Readonly<Record<string, OptionForm>>
 
 export interface OptionForm {

@@ -8,6 +8,8 @@ export interface ServerProgram {
   readonly backUp: (to: string | null, tell: ServerTeller) => Promise<0 | 1 | 2>
   /** Puts such a copy into an empty store; 2 where nothing was put back, 1 where photos are missing. */
   readonly restore: (from: string, tell: ServerTeller) => Promise<0 | 1 | 2>
+  /** Recomputes every hash of such a copy, or of the store; 2 where it cannot be read, 1 where anything is not as stored. */
+  readonly verify: (from: string | null, head: string | null, tell: ServerTeller) => Promise<0 | 1 | 2>
 }
 
 export type ServerWish =

@@ -48,6 +48,11 @@ export const restore: ServerProgram['restore'] = async (from, tell) => {
   return settings === null ? 2 : (await import('./backup/backup-program.ts')).restore(settings, from, tell)
 }
 
+export const verify: ServerProgram['verify'] = async (from, head, tell) => {
+  const settings = soundSettings(tell)
+  return settings === null ? 2 : (await import('./backup/backup-program.ts')).verify(settings, from, head, tell)
+}
+
 /** What the environment sets; null where something of it makes no sense, which is told. */
 function soundSettings(tell: ServerTeller): Settings | null {
   const settings = readSettings(process.env)

@@ -1,10 +1,8 @@
-import { createHash } from 'node:crypto'
-import { createReadStream } from 'node:fs'
 import { mkdir, open, rename, stat } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
-import { pipeline } from 'node:stream/promises'
 import { err, ok, type Result } from '../core/result.ts'
 import type { PictureFault } from '../words/problems/file.ts'
+import { hashOfFile } from './hash-of-file.ts'
 import { syncToDisk } from './sync-to-disk.ts'
 
 /** A kind of picture as its first bytes show it: what a sender says of it does not count. */
@@ -65,12 +63,6 @@ export async function openPhotoFolder(
       return ok({ path: pathOf(sha256), type, bytes: (await stat(pathOf(sha256))).size })
     },
   }
-}
-
-async function hashOfFile(path: string): Promise<string> {
-  const hash = createHash('sha256')
-  await pipeline(createReadStream(path), hash)
-  return hash.digest('hex')
 }
 
 async function firstBytes(path: string): Promise<Buffer> {

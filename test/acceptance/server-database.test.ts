@@ -93,8 +93,14 @@ test('a backup is made while the server runs, and put back elsewhere the server 
   await server.stop()
   expect((await readdir(data)).filter((name) => name.startsWith('backup'))).toEqual([])
 
+  const [, head] = /head (\d+:[0-9a-f]{64})/.exec((await lapwise(data, 'verify', to)).stdout)!
   const fresh = await temporaryFolder()
   await lapwise(fresh, 'restore', to)
+  expect((await lapwise(fresh, 'verify', '--head', head!)).stdout).toContain(': 0 not as stored')
+  await expect(lapwise(fresh, 'verify', '--head', `1:${'0'.repeat(64)}`)).rejects.toMatchObject({
+    code: 1,
+    stderr: 'the first 1 entries are not those of that head\n',
+  })
   const again = await startServer(fresh)
   expect(await entries(again.address)).toEqual(before)
   await again.stop()

@@ -3,9 +3,14 @@ import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writ
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
+import { entriesOf } from '../../src/server/backup/entries-of.ts'
+import { readBackup } from '../../src/server/backup/read-backup.ts'
 import { restoreBackup } from '../../src/server/backup/restore-backup.ts'
+import { verifyEntries } from '../../src/server/backup/verify-entries.ts'
 import { writeBackup } from '../../src/server/backup/write-backup.ts'
+import type { StoredEntry } from '../../src/store/entry.ts'
 import { openStore, type Store } from '../../src/store/store.ts'
+import { isInstalled, outputOf } from '../cases/documents/outside-programs.ts'
 import { type Databases, kindsOfDatabase } from './databases.ts'
 import { answered, append, reading } from './sample-entries.ts'
 
@@ -116,6 +121,45 @@ describe.each(kindsOfDatabase)('a backup of a store in $name', ({ start }) => {
     rmSync(pathOf(one), { recursive: true })
     expect(await refusedBy(changed('sound', 'manifest.json', 'backup/1', 'backup/2'))).toContain('manifest.json')
     expect(await refusedBy('not-there')).toContain('manifest.json')
+  })
+
+  it('has a head that shows what was changed before it', async () => {
+    answered(await backUp('headed'))
+    const entries = answered(await store.entries({ limit: 10_000 }))
+    const pieces = async function* (of: readonly StoredEntry[]) {
+      yield of
+    }
+    const whole = await verifyEntries(entriesOf(store), 1000)
+    expect(whole).toMatchObject({ head: { count: 1202 }, changed: [], photos: [] })
+    expect((await verifyEntries((await readBackup(pathOf('headed'))).entries(), null)).head).toEqual(whole.head)
+    expect((await verifyEntries(pieces(entries.slice(0, 1000)), null)).head.hash).toBe(whole.then)
+    // Each entry before the head is in it: left out, in another order, by another person or at another time.
+    const [first, second, ...rest] = entries
+    for (const others of [
+      [second!, ...rest],
+      [second!, first!, ...rest],
+      [{ ...first!, author: 'Somebody else' }, second!, ...rest],
+      [{ ...first!, storedAt: '2026-01-01T00:00:00.000Z' }, second!, ...rest],
+    ])
+      expect((await verifyEntries(pieces(others), 1000)).then).not.toBe(whole.then)
+    const reworded = { ...second!, body: { value: 31 } }
+    expect(await verifyEntries(pieces([first!, reworded, ...rest]), null)).toMatchObject({ changed: [second!.id] })
+  })
+
+  it.skipIf(!isInstalled('python3'))('has a head that another program computes from its lines', async () => {
+    answered(await backUp('told'))
+    const script = `
+import hashlib, json, sys
+head = '0' * 64
+for line in open(sys.argv[1], encoding='utf-8', newline='\\n'):
+    entry = json.loads(line)
+    del entry['body']
+    told = json.dumps(entry, sort_keys=True, separators=(',', ':'), ensure_ascii=False)
+    head = hashlib.sha256((head + '\\n' + told).encode()).hexdigest()
+print(head)`
+    expect(outputOf('python3', '-c', script, pathOf('told', 'entries.jsonl')).trim()).toBe(
+      (await verifyEntries(entriesOf(store), null)).head.hash,
+    )
   })
 
   it('names the photos that are not what their names say, on either way', async () => {

@@ -4,11 +4,16 @@ import { dirname, join, resolve } from 'node:path'
 import type { ServerTeller } from '../../protocol/server-program.ts'
 import { openStore } from '../../store/store.ts'
 import { checkDataFolder } from '../data-folder.ts'
+import { hashOfFile } from '../hash-of-file.ts'
 import { programVersion } from '../program-version.ts'
 import type { Settings } from '../settings.ts'
 import { storeWords } from '../store-words.ts'
 import { askForBackup } from './asked-backup.ts'
+import { photosName } from './backup-shape.ts'
+import { entriesOf, StoreSilent } from './entries-of.ts'
+import { NotSo, readBackup } from './read-backup.ts'
 import { restoreBackup } from './restore-backup.ts'
+import { type Verified, verifyEntries } from './verify-entries.ts'
 import { type BackupMade, writeBackup } from './write-backup.ts'
 
 /**
@@ -22,8 +27,7 @@ export async function backUp(settings: Settings, wanted: string | null, tell: Se
     tell.say(words)
     return 2
   }
-  if (config.kind === 'embedded' && !existsSync(join(dataFolder, 'database')))
-    return refuse(`LAPWISE_DATA: there is no store in ${dataFolder}`)
+  if (!hasStore(settings)) return refuse(`LAPWISE_DATA: there is no store in ${dataFolder}`)
   const now = new Date()
   const to = resolve(wanted ?? join(dataFolder, 'backups', now.toISOString().replaceAll(':', '-')))
   await mkdir(dirname(to), { recursive: true })
@@ -39,6 +43,10 @@ export async function backUp(settings: Settings, wanted: string | null, tell: Se
   await opened.value.close()
   return made.ok ? told(made.value, tell) : refuse(`No backup was made: ${made.error}`)
 }
+
+/** A store is made where there is none, and that of a name misspelt would have nothing in it. */
+const hasStore = ({ dataFolder, store }: Settings): boolean =>
+  store.kind === 'postgres' || existsSync(join(dataFolder, 'database'))
 
 function told({ to, entries, photos, damaged }: BackupMade, tell: ServerTeller): 0 | 1 {
   tell.print(`${to}: ${entries} entries, ${photos} photos`)
@@ -67,4 +75,75 @@ export async function restore(settings: Settings, from: string, tell: ServerTell
   tell.print(`${entries} entries, ${photos} photos`)
   for (const name of missing) tell.say(`photo ${name}: the backup does not hold it as it was`)
   return missing.length === 0 ? 0 : 1
+}
+
+/**
+ * Recomputes every hash of a backup, or of the store that the settings name while no server holds it, and tells its head.
+ * @param from  the backup; null for the store
+ * @param head  an earlier head, as COUNT:HASH
+ * @returns     2 where it cannot be read, or the earlier head is none; 1 where anything is not as it was stored
+ */
+export async function verify(
+  settings: Settings,
+  from: string | null,
+  head: string | null,
+  tell: ServerTeller,
+): Promise<0 | 1 | 2> {
+  const refuse = (words: string): 2 => {
+    tell.say(words)
+    return 2
+  }
+  const [, count, hash] = /^(\d{1,15}):([0-9a-f]{64})$/.exec(head ?? '') ?? []
+  if (head !== null && hash === undefined)
+    return refuse(`--head: expected COUNT:HASH, as verify prints it, found ${head}`)
+  const counted = count === undefined ? null : Number(count)
+  try {
+    const [verified, photos] = from === null ? await verifyStore(settings, counted) : await verifyBackup(from, counted)
+    const wrong = [
+      ...verified.changed.map((id) => `entry ${id}: its body is not the one that was stored`),
+      ...(await wrongPhotos(photos, verified.photos)),
+      ...(counted === null || verified.then === hash
+        ? []
+        : [`the first ${counted} entries are not those of that head`]),
+    ]
+    for (const words of wrong) tell.say(words)
+    tell.print(`${verified.head.count} entries, ${verified.photos.length} photos: ${wrong.length} not as stored`)
+    tell.print(`head ${verified.head.count}:${verified.head.hash}`)
+    return wrong.length === 0 ? 0 : 1
+  } catch (cause) {
+    const isOutside = cause instanceof NotSo || cause instanceof StoreSilent || cause instanceof NoStore
+    if (isOutside || (cause as NodeJS.ErrnoException).code !== undefined) return refuse((cause as Error).message)
+    throw cause
+  }
+}
+
+class NoStore extends Error {}
+
+async function verifyBackup(from: string, counted: number | null): Promise<readonly [Verified, string]> {
+  return [await verifyEntries((await readBackup(from)).entries(), counted), join(from, photosName)]
+}
+
+async function verifyStore(settings: Settings, counted: number | null): Promise<readonly [Verified, string]> {
+  const { dataFolder, store: config } = settings
+  if (!hasStore(settings)) throw new NoStore(`LAPWISE_DATA: there is no store in ${dataFolder}`)
+  const opened = await openStore(config)
+  if (!opened.ok)
+    throw new NoStore(
+      `${storeWords(config.kind, opened.error)}${opened.error.kind === 'folder-in-use' ? ', or verify a backup, which is made while it runs' : ''}`,
+    )
+  try {
+    return [await verifyEntries(entriesOf(opened.value), counted), join(dataFolder, 'photos')]
+  } finally {
+    await opened.value.close()
+  }
+}
+
+async function wrongPhotos(folder: string, names: readonly string[]): Promise<readonly string[]> {
+  const wrong: string[] = []
+  for (const name of names) {
+    const found = existsSync(join(folder, name)) ? await hashOfFile(join(folder, name)) : null
+    if (found === null) wrong.push(`photo ${name}: it is not there`)
+    else if (found !== name) wrong.push(`photo ${name}: its content has another hash`)
+  }
+  return wrong
 }

@@ -8,9 +8,7 @@ import type { Store } from '../../store/store.ts'
 import { syncToDisk } from '../sync-to-disk.ts'
 import { entriesName, type Manifest, manifestName, photosName, projectsName } from './backup-shape.ts'
 import { copyByHash } from './copy-by-hash.ts'
-
-/** Entries read in one go. */
-const piece = 1000
+import { entriesOf, StoreSilent } from './entries-of.ts'
 
 export interface BackupMade {
   readonly to: string
@@ -61,20 +59,6 @@ export async function writeBackup(
     if (cause instanceof StoreSilent || (cause as NodeJS.ErrnoException).code !== undefined)
       return err((cause as Error).message)
     throw cause
-  }
-}
-
-/** The store stopped answering in the middle. */
-class StoreSilent extends Error {}
-
-async function* entriesOf(store: Store): AsyncGenerator<readonly unknown[]> {
-  for (let after = 0; ; ) {
-    const read = await store.entries({ after, limit: piece })
-    if (!read.ok) throw new StoreSilent(read.error.reason)
-    if (read.value.length > 0) yield read.value
-    const last = read.value.at(-1)
-    if (last === undefined || read.value.length < piece) return
-    after = last.seq
   }
 }
 
