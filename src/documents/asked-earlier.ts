@@ -39,7 +39,7 @@ export function askedEarlierLines(input: RecordInput, photos: readonly EntryOf<P
     readings: input.askedEarlier.map((one) => ({
       // The choices of the requirement that has this id now may be others.
       reading: {
-        ...readingLine(one.reading, undefined, input),
+        ...readingLine(one.reading, input.askedBy(one.reading.of, one.version), input),
         of: print.say(input.nameOf(one.reading.of, one.version)),
       },
       version: versionName(one.version, version),

@@ -43,7 +43,7 @@ export interface LineInput {
   readonly print: Print
 }
 
-/** @param requirement the one it answers, whose choices give the answer its words */
+/** @param requirement the one it answers, whose choices give the answer its words; undefined where it is not known */
 export function readingLine(
   reading: Reading,
   requirement: Requirement | undefined,
@@ -88,7 +88,7 @@ function answerText(answer: Answer, requirement: Requirement | undefined, print:
     case 'choice': {
       const choices = requirement?.look.kind === 'choose' ? requirement.look.choices : []
       const choice = choices.find(({ id }) => id === answer.choice)
-      return choice === undefined ? answer.choice : print.say(choice.label)
+      return choice === undefined ? print.theirs(answer.choice) : print.say(choice.label)
     }
     case 'confirmed':
       return answer.yes ? words.confirmed : words.notConfirmed

@@ -24,6 +24,8 @@ export interface RecordInput {
   readonly nameOf: ThingNames
   /** What an earlier version asked and this one does not: shown, never judged. */
   readonly askedEarlier: readonly AskedEarlier[]
+  /** What a version asked under an id; undefined where that is not known. */
+  readonly askedBy: (of: string, version: string) => Requirement | undefined
   readonly judgement: Judgement
   /** What of run file and readings is seldom right. */
   readonly unusual: readonly Unusual[]

@@ -13,6 +13,7 @@ import { parseNumbers, printNumbers } from './number-list.ts'
 import { placedTickets } from './placed-tickets.ts'
 import { requireRun } from './require-run.ts'
 import { reviseRun } from './revise-run.ts'
+import { versionsOf } from './run-history.ts'
 
 const log = (changes: Partial<DayLogBody>): DayLogBody => ({
   day: '2016-05-12',
@@ -102,7 +103,7 @@ describe('what was logged at an earlier version', () => {
   )
   if (!farther.ok) throw new Error('the version cannot be made', { cause: farther.error })
   const upstream = farther.value.run
-  const versions = new Map([first, second, third].map(({ version, sheets }) => [version!.id, { ...version!, sheets }]))
+  const versions = versionsOf({ files: new Map([first, second, third].map((run) => [run.version!.id, run])) })
   const judgedIn = (run: RunFile, atHand: typeof versions) => {
     const required = requireRun('run', run)
     if (!required.ok) throw new Error('the version cannot be read', { cause: required.error })

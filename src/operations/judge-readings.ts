@@ -1,6 +1,6 @@
 import type { Reading } from '../core/measurement/reading.ts'
 import { type AskedEarlier, readingsInForce } from '../core/record/readings-in-force.ts'
-import { firstVersionOf, type HeldVersion } from '../core/record/version.ts'
+import { firstVersionOf } from '../core/record/version.ts'
 import { readableIn } from '../core/requirements/readable-in.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import { err, ok, type Result } from '../core/result.ts'
@@ -15,7 +15,7 @@ import { instrumentsOf } from './instruments-of.ts'
 import type { LayoutMeans } from './means-of-today.ts'
 import { type ReadingCheck, readingCheck } from './reading-problems.ts'
 import type { RequiredRun } from './require-by.ts'
-import { type RunHistory, versionsOf } from './run-history.ts'
+import { type RunHistory, type VersionAtHand, versionsOf } from './run-history.ts'
 import { checksIn } from './version-checks.ts'
 
 export interface JudgedRun extends RequiredRun {
@@ -26,7 +26,7 @@ export interface JudgedRun extends RequiredRun {
   /** The others, which an earlier version asked: kept and shown, never judged. */
   readonly askedEarlier: readonly AskedEarlier[]
   /** Versions of the run that are at hand, by id. */
-  readonly versions: ReadonlyMap<string, HeldVersion>
+  readonly versions: ReadonlyMap<string, VersionAtHand>
   /** The run as it was recorded before runs held their layout, while no version but that of the migration followed. */
   readonly firstAsked: RunFile | null
   /** What was seen that no requirement asks for, in the order that counts. */
@@ -108,7 +108,7 @@ function askedBy({ version }: RunFile, reading: Reading): 'in force' | 'earlier'
 export function judgeKnown(
   required: RequiredRun,
   log: readonly Reading[],
-  versions: ReadonlyMap<string, HeldVersion> = new Map(),
+  versions: ReadonlyMap<string, VersionAtHand> = new Map(),
   asked: RunFile | null = null,
   free: readonly FreeFinding[] = [],
 ): JudgedRun {

@@ -45,10 +45,15 @@ export function runHistory<E extends VersionEntry>(
   })
 }
 
+/** A version with the file that holds it. */
+export interface VersionAtHand extends HeldVersion {
+  readonly file: RunFile
+}
+
 /** The versions by their ids, as `judgeKnown` takes them. */
-export const versionsOf = ({ files }: Pick<RunHistory, 'files'>): ReadonlyMap<string, HeldVersion> =>
+export const versionsOf = ({ files }: Pick<RunHistory, 'files'>): ReadonlyMap<string, VersionAtHand> =>
   new Map(
-    [...files].flatMap(([id, { version, sheets }]) =>
-      version === undefined ? [] : [[id, { ...version, sheets }] as const],
+    [...files].flatMap(([id, file]) =>
+      file.version === undefined ? [] : [[id, { ...file.version, sheets: file.sheets, file }] as const],
     ),
   )

@@ -9,6 +9,7 @@ import { writePhotoStrokes } from '../drawing/svg/photo-strokes.ts'
 import { stripPages } from '../drawing/views/strip.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
 import type { Print } from '../words/print.ts'
+import { askedBy } from './asked-by.ts'
 import { entriesInForce } from './entries-in-force.ts'
 import { instrumentsOf } from './instruments-of.ts'
 import type { JudgedRun } from './judge-readings.ts'
@@ -91,5 +92,6 @@ export const recordInput = (judged: JudgedRun, print: Print, onRoad: OnRoad | nu
   onRoad,
   instruments: instrumentsOf(judged.run),
   nameOf: namesOfThings(judged.model, judged.run.version, judged.versions),
+  askedBy: askedBy(judged.versions),
   print,
 })

@@ -8,7 +8,7 @@ import type { Verdict } from '../../core/verdicts/verdict.ts'
 import type { EntryOf, PhotoBody } from '../../formats/entry/entry-kinds.ts'
 import type { Print } from '../../words/print.ts'
 import { askedEarlierLines } from '../asked-earlier.ts'
-import { readingLine } from '../reading-lines.ts'
+import { type ReadingLine, readingLine } from '../reading-lines.ts'
 import type { RecordInput } from '../record-input.ts'
 import { requirementLines } from '../requirement-lines.ts'
 import { documentWords } from '../words/document-words.ts'
@@ -77,7 +77,9 @@ export function readingsSheet(input: RecordInput): Sheet {
     name: documentWords(input.print).workbook.readings.name,
     page: 'landscape',
     columns: readingColumns(input.print),
-    rows: input.readings.map((reading) => readingCells(reading, byId.get(reading.of), input)),
+    rows: input.readings.map((reading) =>
+      readingCells(reading, readingLine(reading, byId.get(reading.of), input), input.print),
+    ),
   }
 }
 
@@ -103,16 +105,15 @@ function readingColumns(print: Print): readonly Column[] {
   ]
 }
 
-function readingCells(reading: Reading, requirement: Requirement | undefined, input: RecordInput): readonly Cell[] {
-  const line = readingLine(reading, requirement, input)
+function readingCells(reading: Reading, line: ReadingLine, print: Print): readonly Cell[] {
   const { answer } = reading
   return [
     line.id,
     line.of,
     line.answer,
     answer.kind === 'measured' ? valueIn(answer.value, answer.unit) : null,
-    answer.kind === 'measured' ? unitCell(answer.unit, input.print) : null,
-    sideOf(reading, input.print),
+    answer.kind === 'measured' ? unitCell(answer.unit, print) : null,
+    sideOf(reading, print),
     line.instrument,
     line.uncertainty,
     line.by,
@@ -142,8 +143,8 @@ export function askedEarlierSheet(input: RecordInput, photos: readonly EntryOf<P
     columns: [...readingColumns(input.print), column(words.version, 38), column(words.why, 44)],
     rows: [
       ...input.askedEarlier.map(({ reading }, i) => {
-        const { version, why } = lines.readings[i]!
-        return [...readingCells(reading, undefined, input), version, why]
+        const { reading: line, version, why } = lines.readings[i]!
+        return [...readingCells(reading, line, input.print), version, why]
       }),
       ...lines.photos.map(({ photo, of, by, at, note, why }): Cell[] => [
         ...[null, of, null, null, null, null, null, null, by, at, null, note, photo, null, null, null, null, why],

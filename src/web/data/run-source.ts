@@ -1,5 +1,4 @@
 import type { Reading } from '../../core/measurement/reading.ts'
-import type { HeldVersion } from '../../core/record/version.ts'
 import type { Result } from '../../core/result.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
 import type { FreeFinding } from '../../core/verdicts/free-findings.ts'
@@ -22,6 +21,7 @@ import type { InputProblem } from '../../formats/input-problem.ts'
 import type { RunFile } from '../../formats/run/run-file.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { LaidOut } from '../../operations/lay-out-run.ts'
+import type { VersionAtHand } from '../../operations/run-history.ts'
 import type { SheetDocument } from '../../operations/sheet-document.ts'
 import type { PacketStep, PacketWish } from '../../protocol/packets.ts'
 import type { Saying } from '../../words/saying.ts'
@@ -62,7 +62,7 @@ export interface KeptRun {
   /** What was recorded before runs held their layout, while no version but that of the migration followed; else null. */
   readonly firstAsked: RunFile | null
   /** Every version at hand that has a layout, by id. */
-  readonly versions: ReadonlyMap<string, HeldVersion>
+  readonly versions: ReadonlyMap<string, VersionAtHand>
   readonly readings: readonly Reading[]
   /** What was seen that no requirement asks for. */
   readonly freeFindings: readonly FreeFinding[]

@@ -2,6 +2,7 @@ import type { PhotoStrokes } from '../../core/record/photo-strokes.ts'
 import { photoAskedEarlier } from '../../core/record/readings-in-force.ts'
 import { askedEarlierReason } from '../../core/record/record-saying.ts'
 import { readableIn } from '../../core/requirements/readable-in.ts'
+import { askedBy } from '../../operations/asked-by.ts'
 import { entriesInForce } from '../../operations/entries-in-force.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import type { KeptEntry, RunSource } from '../data/run-source.ts'
@@ -29,6 +30,7 @@ export function AskedEarlierFold({ source, judged, photos, strokes }: Props) {
     return at === -1 ? m.earlier.otherVersion(version.slice(-12)) : m.earlier.version(at + 1)
   }
   const nameOf = askedWords(judged)
+  const asked = askedBy(judged.versions)
   return (
     <section class="sheet">
       <details class="earlier">
@@ -39,7 +41,8 @@ export function AskedEarlierFold({ source, judged, photos, strokes }: Props) {
           {askedEarlier.map(({ reading, version, because }) => (
             <li key={reading.id} class="past-reading">
               <p>
-                {nameOf(reading.of, version)}: <b>{readWords(reading, null, run.units)}</b>
+                {nameOf(reading.of, version)}:{' '}
+                <b>{readWords(reading, asked(reading.of, version) ?? null, run.units)}</b>
               </p>
               <p class="hint">{[momentWords(reading.at), asWritten(reading.by), versionWords(version)].join(', ')}</p>
               <p>{say(askedEarlierReason({ because }), run.units)}</p>

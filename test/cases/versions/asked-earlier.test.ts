@@ -6,6 +6,7 @@ import type { EntryOf, PhotoBody } from '../../../src/formats/entry/entry-kinds.
 import { judgeKnown } from '../../../src/operations/judge-readings.ts'
 import { judgeOutput } from '../../../src/operations/outputs.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
+import { versionsOf } from '../../../src/operations/run-history.ts'
 import { quantityList, writeRunWorkbook } from '../../../src/operations/write-exports.ts'
 import { recordInput } from '../../../src/operations/write-record.ts'
 import { english } from '../../../src/words/english.ts'
@@ -22,7 +23,7 @@ if (!required.ok) throw new Error('the run cannot be laid out')
 const readings: readonly Reading[] = [
   sampleReading('here', 'post-9/rail-height', inches(30.5), { version: 'v1', photos: ['photo-here'] }),
   sampleReading('gone', 'post-19/rail-height', inches(30.5), { version: 'v1', photos: ['photo-gone'] }),
-  sampleReading('chosen', 'post-20/post-kind', { kind: 'choice', choice: 'as-laid-out' }, { version: 'v1' }),
+  sampleReading('chosen', 'post-20/post-kind', { kind: 'choice', choice: 'right' }, { version: 'v1' }),
 ]
 const photo = (id: string, of: string | null, letter: string): EntryOf<PhotoBody> => ({
   ...{ id, author: 'J. Okafor', capturedAt: '2026-05-04T15:30:00.000Z', supersedes: null },
@@ -38,7 +39,7 @@ const photos = [
   photo('p4', 'post-9/along', 'd'),
   photo('p5', 'post-9/never-asked', 'e'),
 ]
-const held = new Map([['v1', { ...first!.version!, sheets: first!.sheets }]])
+const held = versionsOf({ files: new Map([['v1', first!]]) })
 const judged = judgeKnown(required.value, readings, held)
 const contents = recordContents(
   recordInput(judged, english(null)),
@@ -69,8 +70,15 @@ describe('what an earlier version asked and this one does not', () => {
         reading: { id: 'gone', of: 'post 19, version 1, rail height', answer: '30 1/2 in', by: 'J. Okafor' },
         version: '1',
       },
-      // The name of a choice is known to the version that offered it.
-      { reading: { id: 'chosen', of: 'post 20, version 1, kind of post', answer: 'as-laid-out' }, version: '1' },
+      // The choice is called as the version called it that offered it.
+      {
+        reading: {
+          id: 'chosen',
+          of: 'post 20, version 1, kind of post',
+          answer: 'A breakaway wood post, sound',
+        },
+        version: '1',
+      },
     ])
     expect(contents.askedEarlier.readings.map(({ why }) => why)).toEqual([
       'the run no longer has this place',
@@ -123,13 +131,29 @@ describe('what an earlier version asked and this one does not', () => {
     }
     const sheet = (await sheetOf(judged, photos))!
     const heads = sheet.getRow(1).values as readonly unknown[]
-    const asked = ['Reading', 'Of', 'Photos', 'Version', 'Why it is not judged'].map((head) => heads.indexOf(head))
+    const asked = ['Reading', 'Of', 'Answer', 'Photos', 'Version', 'Why it is not judged'].map((head) =>
+      heads.indexOf(head),
+    )
     const rows = [2, 3, 4, 5].map((row) => sheet.getRow(row).values as readonly unknown[])
     expect(rows.map((row) => asked.map((column) => row[column]))).toEqual([
-      ['gone', 'post 19, version 1, rail height', 'photo-gone', '1', 'the run no longer has this place'],
-      ['chosen', 'post 20, version 1, kind of post', '', '1', 'the run no longer has this place'],
-      [undefined, 'post 19, version 1, rail height', 'b'.repeat(64), undefined, 'the run no longer has this place'],
-      [undefined, 'post 9, never-asked', 'e'.repeat(64), undefined, 'it is no longer asked of this place'],
+      ['gone', 'post 19, version 1, rail height', '30 1/2 in', 'photo-gone', '1', 'the run no longer has this place'],
+      [
+        'chosen',
+        'post 20, version 1, kind of post',
+        'A breakaway wood post, sound',
+        '',
+        '1',
+        'the run no longer has this place',
+      ],
+      [
+        undefined,
+        'post 19, version 1, rail height',
+        undefined,
+        'b'.repeat(64),
+        undefined,
+        'the run no longer has this place',
+      ],
+      [undefined, 'post 9, never-asked', undefined, 'e'.repeat(64), undefined, 'it is no longer asked of this place'],
     ])
     expect(await sheetOf(judgeKnown(required.value, readings.slice(0, 1)), photos.slice(0, 1))).toBeUndefined()
   })
