@@ -1,6 +1,6 @@
 import { layAlignment } from '../src/core/alignment/horizontal-alignment.ts'
 import type { Site, SiteAlignment } from '../src/core/site/site.ts'
-import { hardwareNotSaid } from '../src/core/site/site.ts'
+import { hardwareNotSaid } from '../test/fixtures/hardware-not-said.ts'
 
 /** A small seeded generator (mulberry32): the same sites on every machine. */
 export function seeded(seed: number): () => number {

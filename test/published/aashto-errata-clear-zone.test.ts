@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { clearZoneWidth } from '../../src/core/need/clear-zone.ts'
 import type { Findings } from '../../src/core/need/look-up.ts'
 import { designTables } from '../../src/core/need/tables/design-tables.ts'
-import { hardwareNotSaid, type Site } from '../../src/core/site/site.ts'
+import type { Site } from '../../src/core/site/site.ts'
+import { hardwareNotSaid } from '../fixtures/hardware-not-said.ts'
 
 /** AASHTO, Errata to Roadside Design Guide, 4th Edition: page 3-3 and example 3-D, as printed there, in its units. */
 

@@ -6,7 +6,7 @@ import { deriveRequirements } from '../requirements/derive-requirements.ts'
 import type { Requirement } from '../requirements/requirement.ts'
 import { nanometresPer } from '../units/exact-length.ts'
 import { defaultRule, judgeRequirements } from '../verdicts/judge-requirements.ts'
-import { type AsBuilt, choiceAt, splicesAsBuilt } from './as-built.ts'
+import { type AsBuilt, splicesAsBuilt } from './as-built.ts'
 import { measuredAt, type PracticeSite, readValue, trueAnswer } from './read-as-built.ts'
 import { soundAsBuilt } from './sound-as-built.ts'
 import { truthOf } from './truth.ts'
@@ -34,9 +34,8 @@ describe('a sound run', () => {
       ...{ kind: 'measured', value: 48 * inch, unit: 'in' },
     })
     expect(measuredAt(siteOf(sound), 'post-1', 'lateral-offset')).toBeCloseTo(48 * inch, -4)
-    expect(choiceAt(sound, 'post-1', 'hinge-side')).toBe('toward-head')
-    expect(choiceAt(sound, 'post-2', 'hinge-side')).toBe('away')
-    expect(choiceAt(sound, 'post-2', 'rail-height')).toBeNull()
+    expect(sound.states.get('post-1/hinge-side')).toEqual({ kind: 'choice', choice: 'toward-head' })
+    expect(sound.states.get('post-2/hinge-side')).toEqual({ kind: 'choice', choice: 'away' })
   })
 })
 

@@ -40,12 +40,6 @@ export type StateAsBuilt =
   | { readonly kind: 'confirmed'; readonly yes: boolean }
   | { readonly kind: 'measured'; readonly value: Steps; readonly unit: Unit }
 
-/** Which of its choices holds at a place; null where the topic is not asked there, or is measured. */
-export function choiceAt({ states }: AsBuilt, place: string, topic: string): string | null {
-  const state = states.get(`${place}/${topic}`)
-  return state?.kind === 'choice' ? state.choice : null
-}
-
 /**
  * Where each splice really lies along the rail: a panel of another length moves every splice after it.
  *

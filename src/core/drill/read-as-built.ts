@@ -124,14 +124,3 @@ export function readValue(of: string, value: Steps, unit: Unit, instrument: Inst
   const answer = { kind: 'measured', value: read, unit, resolution: null } as const
   return isOffset(of) ? { ...answer, value: Math.abs(read), side: read < 0 ? 'toward' : 'away' } : answer
 }
-
-/** What somebody who looks, or measures with this instrument, answers; null where nobody can look. */
-export function readingOf(
-  site: PracticeSite,
-  requirement: Requirement,
-  instrument: Instrument,
-  error: number,
-): Answer | null {
-  const truth = trueAnswer(site, requirement)
-  return truth?.kind === 'measured' ? readValue(requirement.id, truth.value, truth.unit, instrument, error) : truth
-}

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { hardwareNotSaid, type Site } from '../site/site.ts'
+import { hardwareNotSaid } from '../../../test/fixtures/hardware-not-said.ts'
+import type { Site } from '../site/site.ts'
 import { feet, metres } from '../units/quantity.ts'
 import { findNeed, type Need } from './need.ts'
 import { alternativesTo } from './shortfall.ts'

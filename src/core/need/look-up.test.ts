@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { hardwareNotSaid, type Site, type UnitSystem } from '../site/site.ts'
+import { hardwareNotSaid } from '../../../test/fixtures/hardware-not-said.ts'
+import type { Site, UnitSystem } from '../site/site.ts'
 import { feet } from '../units/quantity.ts'
 import { clearZoneWidth } from './clear-zone.ts'
 import { type Findings, flareLimits, runoutLength, shyLine } from './look-up.ts'

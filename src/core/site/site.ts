@@ -162,21 +162,3 @@ export interface SiteGround {
   readonly breakBehindPost: Metres | null
   readonly slopeBehind: number | null
 }
-
-export const hardwareNotSaid = {
-  system: null,
-  spacing: 'full',
-  work: null,
-  letting: null,
-  adjoining: null,
-  ground: {
-    platformSlope: null,
-    behindPostOne: null,
-    recoveryLength: null,
-    recoveryWidth: null,
-    besideSlope: null,
-    breakBehindPost: null,
-    slopeBehind: null,
-  },
-  curb: null,
-} as const satisfies SiteHardware

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { brokenDeviceFiles, validDeviceFiles } from '../../../test/fixtures/device-files.ts'
 import { english } from '../../words/english.ts'
 import { printProblem } from '../input-problem.ts'
-import { type DeviceFile, type PhotoInFile, readDeviceFile, writeDeviceFile } from './device-file.ts'
+import { type DeviceFile, readDeviceFile, writeDeviceFile } from './device-file.ts'
 import type { Entry } from './entry-kinds.ts'
 
 const dayLog: Entry = {
@@ -21,9 +21,9 @@ const dayLog: Entry = {
   },
 }
 
-const photo: PhotoInFile = { sha256: 'a'.repeat(64), type: 'image/png', base64: 'iVBORw0KGgo=' }
+const photo: DeviceFile['photos'][number] = { sha256: 'a'.repeat(64), type: 'image/png', base64: 'iVBORw0KGgo=' }
 
-async function written(entries: readonly Entry[], photos: readonly PhotoInFile[]): Promise<string> {
+async function written(entries: readonly Entry[], photos: DeviceFile['photos']): Promise<string> {
   async function* each() {
     yield* photos
   }

@@ -42,7 +42,6 @@ function idsFarAhead(entries: readonly Pick<Entry, 'id' | 'run'>[]): readonly nu
 export interface DeviceFile extends Omit<z.output<typeof deviceFileShape>, 'entries'> {
   readonly entries: readonly Entry[]
 }
-export type PhotoInFile = DeviceFile['photos'][number]
 
 /** The file as a whole, its entries and photos not looked at. */
 const looseShape = z.extend(deviceFileShape, {

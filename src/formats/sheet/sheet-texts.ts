@@ -15,10 +15,6 @@ export const placedTexts = (sheet: object): readonly PlacedText[] => textsBelow(
 /** Every text that may have another language. */
 export const translatable = (sheet: object): readonly string[] => placedTexts(sheet).map(({ text }) => text)
 
-/** The same without its sources, which keep the titles under which they are published. */
-export const textsOf = (sheet: object): readonly string[] =>
-  placedTexts(sheet).flatMap(({ text, isOfSource }) => (isOfSource ? [] : [text]))
-
 function textsBelow(value: unknown, place: string, path: string): readonly PlacedText[] {
   if (typeof value === 'string') {
     const isOfSource = ofSource.test(path)

@@ -1,10 +1,11 @@
 import { layAlignment } from '../../../src/core/alignment/horizontal-alignment.ts'
 import { findNeed } from '../../../src/core/need/need.ts'
-import { type Hazard, hardwareNotSaid, type Site, type SiteAlignment } from '../../../src/core/site/site.ts'
+import type { Hazard, Site, SiteAlignment } from '../../../src/core/site/site.ts'
 import { feet } from '../../../src/core/units/quantity.ts'
 import type { PlanInput, SitePage } from '../../../src/drawing/views/plan/site-view.ts'
 import { planInput } from '../../../src/operations/write-site-drawings.ts'
 import { english } from '../../../src/words/english.ts'
+import { hardwareNotSaid } from '../../fixtures/hardware-not-said.ts'
 
 /** Sites for the pictures of plans and sections. */
 
