@@ -42,8 +42,9 @@ export function comparisonCard(one: SheetAt, other: SheetAt, printing: SheetPrin
   const { print } = printing
   const { statements, besides } = compareSheets(one.sheet, other.sheet)
   const required = [requiredOf(one), requiredOf(other)] as const
+  const atHand = [one.system, other.system].filter((system) => system !== null)
   const field = (sheet: HardwareSheet, place: string, value: unknown): string | null =>
-    value === undefined ? null : saidWords(saidAt(sheet, place, value), print)
+    value === undefined ? null : saidWords(saidAt(sheet, place, value, atHand), print)
   const ofKind = (kind: (typeof statements)[number]['what']) => statements.filter(({ what }) => what === kind)
   const compared = {
     items: ofKind('values').map((statement) => comparedItem(statement, required)),

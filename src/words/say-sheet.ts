@@ -1,5 +1,6 @@
 import type { ChosenField, SheetField } from '../core/hardware/sheet-fields.ts'
 import type { SheetThing, SheetValue, ValueSaid } from '../core/hardware/sheet-statements.ts'
+import type { SheetText } from '../core/hardware/sheet-text.ts'
 import { isReserved } from '../core/requirements/derived-topics.ts'
 import { sheetWordsEn } from './en/sheet-words.ts'
 import { sheetWordsEs } from './es/sheet-words.ts'
@@ -85,8 +86,11 @@ export function saidWords(value: ValueSaid, print: Print): string {
     case 'answer':
       return answers[value.is]
     case 'named':
-      return value.names
-        .map((name) => (isReserved(name) ? print.say({ kind: 'topic', topic: name }) : print.theirs(name)))
-        .join(', ')
+      return value.names.map((name) => nameWords(name, print)).join(', ')
   }
+}
+
+function nameWords(name: string | SheetText, print: Print): string {
+  if (typeof name !== 'string') return print.say(name)
+  return isReserved(name) ? print.say({ kind: 'topic', topic: name }) : print.theirs(name)
 }

@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest'
 import { inventedEnd, inventedSystem } from '../../../test/fixtures/sheet-files.ts'
 import { landedSheets } from '../../sheets/landed-sheets.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
-import { confirmedOf, statementsOf, thingPaths } from './sheet-statements.ts'
+import { confirmedOf, saidAt, statementsOf, thingPaths } from './sheet-statements.ts'
 
+const cited = { source: 'memory', confirmation: 'from memory' as const }
 const sheets = [...shippedSheets, ...landedSheets, inventedSystem, inventedEnd]
 
 describe('the statements of a sheet', () => {
@@ -36,6 +37,24 @@ describe('the statements of a sheet', () => {
     expect(system.get('parts[rail].rules[bolts]')).toMatchObject({
       about: { part: { own: 'Rail' } },
       values: [{ field: 'must', value: { own: 'Every bolt is tight.' } }],
+    })
+  })
+
+  test('name rules by what they say and sheets by what they are called; what is not at hand by id', () => {
+    const topics = ['cable', 'rail-height'].map((topic) => ({ ...cited, severity: 'upkeep' as const, topics: [topic] }))
+    const rule = { ...inventedEnd.parts[0]!.rules[0]!, id: 'cable', must: 'The cable is taut.' }
+    const sheet = {
+      ...inventedEnd,
+      parts: [{ ...inventedEnd.parts[0]!, rules: [rule] }],
+      severities: topics.map((one) => ({ ...one, seen: [] })),
+    }
+    const named = statementsOf(sheet).filter(({ about }) => about.of === 'severities[]')
+    expect(named.map(({ values }) => values.find(({ field }) => field === 'topics')!.value)).toMatchObject([
+      { kind: 'named', names: [{ own: 'The cable is taut.' }] },
+      { kind: 'named', names: ['rail-height'] },
+    ])
+    expect(saidAt(sheet, 'joins', [inventedSystem.id, 'elsewhere'], [inventedSystem])).toMatchObject({
+      ...{ kind: 'named', names: [{ own: inventedSystem.name }, 'elsewhere'] },
     })
   })
 

@@ -11,7 +11,7 @@ import {
   textFields,
 } from './sheet-fields.ts'
 import { namedFields, pathWithin } from './sheet-paths.ts'
-import { type SheetText, sheetText } from './sheet-text.ts'
+import { nameOf, type SheetText, sheetText } from './sheet-text.ts'
 
 /** One statement of a sheet with a source of its own, and the numbers and words that it states. */
 export interface SheetStatement {
@@ -51,8 +51,8 @@ export type ValueSaid =
   | { readonly kind: 'answer'; readonly is: 'yes' | 'no' | 'none' | 'notStated' }
   | { readonly kind: 'how bad'; readonly severity: Severity }
   | { readonly kind: 'seen'; readonly what: SeenKind }
-  /** Requirements by topic or id of a rule, or sheets by id. */
-  | { readonly kind: 'named'; readonly names: readonly string[] }
+  /** Rules of the sheet by what they say and sheets by what they are called; topics of requirements and what is not at hand by id. */
+  | { readonly kind: 'named'; readonly names: readonly (string | SheetText)[] }
 
 export const thingPaths = [
   'criteria[]',
@@ -152,19 +152,26 @@ function valuesOf(sheet: HardwareSheet, path: string, cited: Cited): readonly Sh
   return Object.entries(cited).flatMap(([name, value]) => valuesAt(sheet, path, name, value))
 }
 
-/** A value of the sheet that no statement with a source says, as its name, to be said. */
-export const saidAt = (sheet: HardwareSheet, place: string, value: unknown): ValueSaid =>
-  saidAs(
-    sheet,
-    fieldNamed(
-      '',
-      place
-        .replace(/\[[^\]]*\]/g, '')
-        .split('.')
-        .at(-1)!,
-    ),
-    value,
-  )
+/**
+ * A value of the sheet that no statement with a source says, as its name, to be said.
+ * @param sheets  at hand, of which it may name some
+ */
+export function saidAt(
+  sheet: HardwareSheet,
+  place: string,
+  value: unknown,
+  sheets: readonly HardwareSheet[],
+): ValueSaid {
+  const path = place.replace(/\[[^\]]*\]/g, '')
+  const field = fieldNamed('', path.split('.').at(-1)!)
+  const said = saidAs(sheet, field, value)
+  if (field !== 'joins' || said.kind !== 'named') return said
+  const nameOfSheet = (name: string | SheetText): string | SheetText => {
+    const other = sheets.find(({ id }) => id === name)
+    return other === undefined ? name : nameOf(other)
+  }
+  return { kind: 'named', names: said.names.map(nameOfSheet) }
+}
 
 /** What is stated beside the values: by whom, and which of several it is. */
 const beside = ['source', 'confirmation', 'checked', 'number', 'id']
@@ -216,11 +223,17 @@ function saidAs(sheet: HardwareSheet, field: SheetField, value: unknown): ValueS
   if (field in sheetChoices) return { kind: 'chosen', field: field as ChosenField, is: String(value) }
   if (field === 'severity') return { kind: 'how bad', severity: value as Severity }
   if (value === null || value === 'none') return { kind: 'answer', is: 'none' }
-  if (Array.isArray(value)) return { kind: 'named', names: value.map(String) }
+  if (Array.isArray(value)) return { kind: 'named', names: value.map((one) => ruleNamed(sheet, String(one))) }
   if (isOf(textFields, field)) return sheetText(sheet, String(value))
-  if (typeof value !== 'number') return { kind: 'named', names: [String(value)] }
+  if (typeof value !== 'number') return { kind: 'named', names: [ruleNamed(sheet, String(value))] }
   if (isOf(railFields, field)) return { kind: 'rail', inches: value }
   if (isOf(inchFields, field)) return { kind: 'amount', value, unit: 'in' }
   if (isOf(footFields, field)) return { kind: 'amount', value, unit: 'ft' }
   return field === 'slope' ? { kind: 'slope', run: value } : { kind: 'number', value }
+}
+
+/** A rule of the sheet by what it says; whatever else has an id, by that. */
+function ruleNamed(sheet: HardwareSheet, id: string): string | SheetText {
+  const rule = sheet.parts.flatMap(({ rules }) => rules).find((one) => one.id === id)
+  return rule === undefined ? id : sheetText(sheet, rule.must)
 }

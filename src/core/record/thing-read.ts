@@ -57,7 +57,7 @@ export function namesOfThings(
     here ??= placesById(model)
     const [id = '', topic] = of.split('/')
     const sheets = seen === null || seen === version?.id ? sheetsNow : versions.get(seen)?.sheets
-    const what = topic === undefined ? null : whatOf(topic, sheets ?? [])
+    const what = topic === undefined ? null : topicNamed(topic, sheets ?? [])
     const place = isOther(seen) ? undefined : here.get(id)?.place
     if (place !== undefined) return { kind: 'thing read', place, version: null, what }
     const earlier = isOther(seen) ? [] : (version?.earlier ?? [])
@@ -65,7 +65,8 @@ export function namesOfThings(
   }
 }
 
-function whatOf(topic: string, sheets: readonly HardwareSheet[]): ThingRead['what'] {
+/** What is required or read under a topic; a rule of one of the sheets by what it says, and what none of them has by its id. */
+export function topicNamed(topic: string, sheets: readonly HardwareSheet[]): TopicSaying | SheetText | Theirs {
   if (isReserved(topic)) return { kind: 'topic', topic }
   for (const sheet of sheets)
     for (const { rules } of sheet.parts) {

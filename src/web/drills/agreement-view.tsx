@@ -1,8 +1,8 @@
 import { useMemo } from 'preact/hooks'
+import { topicNamed } from '../../core/record/thing-read.ts'
 import { type AgreementOn, inspectorAgreement, width } from '../../operations/inspector-agreement.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
-import { saidWords } from '../../words/say-sheet.ts'
-import { asWritten, printIn } from '../messages.ts'
+import { asWritten, say } from '../messages.ts'
 import { percent } from './percent.ts'
 import { words } from './words.ts'
 
@@ -29,7 +29,7 @@ export function AgreementView({ judged }: { readonly judged: JudgedRun }) {
         <tbody>
           <Row name={w.all} on={all} />
           {byTopic.map(({ topic, ...on }) => (
-            <Row key={topic} name={saidWords({ kind: 'named', names: [topic] }, printIn(null))} on={on} />
+            <Row key={topic} name={say(topicNamed(topic, judged.run.sheets))} on={on} />
           ))}
         </tbody>
       </table>

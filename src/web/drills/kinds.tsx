@@ -1,7 +1,8 @@
 import { rateOf } from '../../core/drill/intervals.ts'
 import type { KindRecord } from '../../core/drill/next-drill.ts'
-import { saidWords } from '../../words/say-sheet.ts'
-import { printIn } from '../messages.ts'
+import { topicNamed } from '../../core/record/thing-read.ts'
+import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import { say } from '../messages.ts'
 import { percent } from './percent.ts'
 import { words } from './words.ts'
 
@@ -26,7 +27,7 @@ export function Kinds({ records }: { readonly records: readonly KindRecord[] }) 
             const { low, high } = rateOf(found, there)
             return (
               <tr key={kind}>
-                <th scope="row">{saidWords({ kind: 'named', names: [kind] }, printIn(null))}</th>
+                <th scope="row">{say(topicNamed(kind, shippedSheets))}</th>
                 <td>{there}</td>
                 <td>{found}</td>
                 <td>

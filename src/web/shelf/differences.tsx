@@ -29,7 +29,7 @@ export function Differences({ one, other, sheets }: Props) {
   )
   const print = printIn(null)
   const beside = (sheet: HardwareSheet, place: string, value: unknown): string =>
-    value === undefined ? w.notThere : saidWords(saidAt(sheet, place, value), print)
+    value === undefined ? w.notThere : saidWords(saidAt(sheet, place, value, sheets), print)
   const kinds = (['values', 'texts', 'source'] as const).map((what) => ({
     what,
     list: statements.filter((statement) => statement.what === what),

@@ -49,10 +49,11 @@ export function EditSheetView({ source, id, saved, sheets }: Props) {
     fields.map(({ place }) => place),
   )
   const shown = read.ok ? read.value : saved
-  const name = textOf(valueAt(draft, 'name'))
+  // As the sheet says it in the language of the page; of one that cannot be read yet, what is written there.
+  const title = shown === null ? asWritten(textOf(valueAt(draft, 'name'))) : say(nameOf(shown))
   useEffect(() => {
-    document.title = `${w.edit}: ${asWritten(name)} | ${m.page.name}`
-  }, [name, w])
+    document.title = `${w.edit}: ${title} | ${m.page.name}`
+  }, [title, w])
   const sweep = (sweeping: (draft: Draft) => Draft, said: (before: Draft, after: Draft) => string): void => {
     setSwept({ before: draft, said: said(draft, sweeping(draft)) })
     change(sweeping)
@@ -63,7 +64,7 @@ export function EditSheetView({ source, id, saved, sheets }: Props) {
         <a class="back" href={sheetPath(id)}>
           {words().compare.backTo}
         </a>
-        <h1>{name === '' ? w.edit : asWritten(name)}</h1>
+        <h1>{title === '' ? w.edit : title}</h1>
         <p class="hint">{w.how}</p>
       </header>
       <div class="run-form">

@@ -5,7 +5,7 @@ import { parseValue } from '../../core/units/value-text.ts'
 import { answerWords, choiceWords, fieldWords, thingWords } from '../../words/say-sheet.ts'
 import { type Draft, meaningOf, valueAt, withValue } from '../form/draft.ts'
 import { type FormField, fieldMaker } from '../form/form-field.ts'
-import { printIn } from '../messages.ts'
+import { asWritten, m, printIn } from '../messages.ts'
 import { unconfirmed } from './unconfirmed.ts'
 import { words } from './words.ts'
 
@@ -68,7 +68,7 @@ export function sheetFieldMaker(draft: Draft) {
       maker.choice(
         `${place}.source`,
         `${of}: ${form.source}`,
-        Object.fromEntries(titles.map(([key, { title }]) => [key, String(title ?? key)])),
+        Object.fromEntries(titles.map(([key, { title }]) => [key, asWritten(String(title ?? key))])),
       ),
     )
   /** Limits with how they are measured. */
@@ -79,7 +79,13 @@ export function sheetFieldMaker(draft: Draft) {
     const all = hasAnyUnit ? units : units.filter(isLengthUnit)
     return [
       ...(['low', 'nominal', 'high'] as const).map(limit),
-      changing(maker.choice(`${place}.unit`, `${of}: ${form.unit}`, Object.fromEntries(all.map((one) => [one, one])))),
+      changing(
+        maker.choice(
+          `${place}.unit`,
+          `${of}: ${form.unit}`,
+          Object.fromEntries(all.map((one) => [one, one === 'count' ? m.entry.kinds.count : one])),
+        ),
+      ),
       changing(maker.choice(`${place}.role`, `${of}: ${form.role}`, form.roles)),
       sentences(`${place}.measured`, `${of}: ${fieldWords('measured', print).toLowerCase()}`),
       source(place, of),
