@@ -3,9 +3,13 @@ import { expect, type Page } from '@playwright/test'
 
 const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
 
+/** Nothing of the view is still fetched or drawn piece by piece. */
+export const expectWhole = (page: Page): Promise<void> =>
+  expect(page.locator('.loading, .building, [aria-busy=true]')).toHaveCount(0)
+
 /** No rule of WCAG 2.2 A or AA is broken in the view that is shown. */
 export async function expectAccessible(page: Page): Promise<void> {
-  await expect(page.locator('.loading, .building, [aria-busy=true]')).toHaveCount(0)
+  await expectWhole(page)
   // At the end of the page the bar with the buttons lies over nothing, nor does it at that of the entry beside the list;
   // at the beginning of the list the field that searches it lies over no half of a line.
   await page.evaluate(() => {
@@ -25,7 +29,8 @@ export async function expectAccessible(page: Page): Promise<void> {
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([])
 }
 
-export async function expectNoSidewaysScroll(page: Page): Promise<void> {
-  const overhang = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
-  expect(overhang).toBeLessThanOrEqual(0)
-}
+/** What is drawn for the width of the screen is drawn a frame after that changed. */
+export const expectNoSidewaysScroll = (page: Page): Promise<void> =>
+  expect
+    .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth))
+    .toBeLessThanOrEqual(0)

@@ -98,6 +98,7 @@ test('an anchor by itself is judged by the traffic that can reach it, and says w
   await named(page, 'Begin to look').click()
   const parts = page.getByRole('navigation', { name: 'Parts of this run' })
   await parts.getByRole('link', { name: /Findings/ }).click()
+  await expect(page.getByRole('heading', { level: 2, name: /^Findings/ })).toBeVisible()
   await expect(page.getByText('not crashworthy', { exact: false })).toHaveCount(0)
   await page.getByRole('link', { name: /Not proven/ }).click()
   await expect(page.getByText('not crashworthy; not said whether opposing traffic can reach it')).toBeVisible()

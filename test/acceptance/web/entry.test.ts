@@ -41,6 +41,7 @@ test('Enter saves and goes to the next requirement, without a mouse', async ({ p
   await expect(page.locator('.saved')).toContainText('post 8, 31 1/8 in')
   await expect(must(page)).toHaveText('The post is a standard post.')
   // The first choice has the focus: the arrow keys choose, Enter saves.
+  await expect(page.getByRole('radio').first()).toBeFocused()
   await page.keyboard.press('Space')
   await expect(page.getByRole('radio').first()).toBeChecked()
   await page.keyboard.press('Enter')

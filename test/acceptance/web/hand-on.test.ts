@@ -38,14 +38,19 @@ test('a run goes on by the system’s sharing with the photos that only the serv
   await expect(page.locator('.device-state')).toHaveAttribute('data-unsent', '0')
   const [sha256] = (await keptPhotos(page)) as [string]
   await expect.poll(async () => (await fetch(`${server.address}/api/photos/${sha256}`)).status).toBe(200)
+  const drawings = async (): Promise<number> => {
+    const { entries } = await (await fetch(`${server.address}/api/entries`)).json()
+    return entries.filter(({ kind }: { kind: string }) => kind === 'photo-strokes').length
+  }
+  await expect.poll(drawings).toBe(1)
 
   // On the second, which was never shown the picture, it goes into the file all the same.
   const made = async (): Promise<void> => {
     await second.goto(`${server.address}/runs/${run}/record`)
     await second.getByRole('button', { name: 'Hand over this run' }).click()
   }
-  await second.getByText('More about this device').click()
   await syncNow(second)
+  await expect(second.getByRole('link', { name: /Birch Hollow/ })).toBeVisible()
   await made()
   expect(await keptPhotos(second)).toEqual([])
   await expect(second.locator('.hand-over')).toContainText('The file is made')
@@ -119,8 +124,12 @@ const shareKept = (context: BrowserContext): Promise<unknown> =>
       canShare: ({ files }: ShareData) => files?.every(({ type }) => type === 'application/zip'),
       share: async ({ files }: ShareData) => kept.push(...files!),
     })
-    Object.assign(window, { lastShared: () => kept.at(-1) })
+    Object.assign(window, { shared: kept })
   })
+
+interface Sharing {
+  readonly shared: readonly File[]
+}
 
 interface Given {
   readonly name: string
@@ -128,11 +137,11 @@ interface Given {
   readonly bytes: Uint8Array
 }
 
-/** The file that was shared last. */
+/** The file that was shared since the page was opened, once one was. */
 async function shared(page: Page): Promise<Given> {
+  await page.waitForFunction(() => (window as unknown as Sharing).shared.length > 0)
   const { bytes, ...file } = await page.evaluate(async () => {
-    const { lastShared } = window as unknown as { lastShared(): File }
-    const file = lastShared()
+    const [file] = (window as unknown as Sharing).shared as [File]
     return { name: file.name, type: file.type, bytes: [...new Uint8Array(await file.arrayBuffer())] }
   })
   return { ...file, bytes: Uint8Array.from(bytes) }

@@ -3,6 +3,7 @@ import { expect, type Page, test } from '@playwright/test'
 import { strToU8, zipSync } from 'fflate'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { pngOf } from '../../cases/documents/png-of.ts'
+import { expectWhole } from './accessible.ts'
 import { keptPictures, keptReadings, openPage, openReading, readLength } from './offline-device.ts'
 import { dropFolder, preparedFolder, startServer } from './serve.ts'
 
@@ -69,6 +70,7 @@ test('a run with photos goes from one phone to another as one file, without a se
   const verdicts = async (one: Page): Promise<readonly (string | null)[]> => {
     await one.goto(`${server.address}/runs/${run}/findings`)
     await expect(one.getByText('24 in').first()).toBeVisible()
+    await expectWhole(one)
     const findings = await one.locator('main').textContent()
     await one.goto(`${server.address}/runs/${run}`)
     await expect(one.locator('.walk-list')).toHaveAttribute('aria-busy', 'false')

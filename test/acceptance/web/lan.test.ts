@@ -78,6 +78,7 @@ test('one that trusts it is let in by the code, and then works without a network
     .getByRole('link', { name: /Alder Creek/ })
     .first()
     .click()
+  await expect(page.locator('.title-verdict')).toBeVisible()
   await expect(page.getByText('This is a tab of the browser', { exact: false })).toHaveCount(0)
   await openReading(page, `https://${name}:${server.port}`, /runs\/([^/]+)/.exec(page.url())![1]!, 'post-8/rail-height')
   await readLength(page, 'R. Quist', '31 in')

@@ -1,6 +1,7 @@
 import { expect, test } from '@playwright/test'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { englishIn } from '../../cases/spanish/english-left.ts'
+import { expectWhole } from './accessible.ts'
 import { pathsOf, textsOn } from './page-texts.ts'
 import { serverOfFile } from './server-of-file.ts'
 
@@ -21,6 +22,7 @@ test('nothing is left in English when the page is in Spanish', async ({ page }) 
     await expect(page.locator('html')).toHaveAttribute('lang', 'es')
     await expect(page.locator('.picture, table, .findings, .day, .sheet, main').first()).toBeVisible()
     if (path.includes('/walk/')) await expect(page.locator('.picture.figure')).toBeVisible()
+    await expectWhole(page)
     const texts = await textsOn(page)
     expect(texts.length, path).toBeGreaterThan(15)
     expect.soft(englishIn(texts.map((text) => text.replaceAll(names, ''))), path).toEqual([])
@@ -43,6 +45,7 @@ test('a run in metres shows metres wherever a length is published in feet or inc
     await page.goto(server.address + path)
     await expect(page.getByRole('heading', { name: 'Metric run' })).toBeVisible()
     if (path.includes('/walk/')) await expect(page.locator('.picture.figure')).toBeVisible()
+    await expectWhole(page)
     const text = (await textsOn(page)).filter((one) => !isName(one)).join('\n')
     // In metres first, and as it is published in brackets behind.
     const published = /[\d.,]+\s(?:m|mm)(?:\s(?:to|or)\s[\d.,]+\s(?:m|mm))*\s\([^()]*\d\s(?:in|ft)[^()]*\)/g

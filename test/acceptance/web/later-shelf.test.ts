@@ -1,6 +1,7 @@
 import { type Browser, expect, test } from '@playwright/test'
 import { runsPath } from '../../../src/protocol/addresses.ts'
 import { laterProgram, sheetChanged } from '../later-program.ts'
+import { expectWhole } from './accessible.ts'
 import { dropFolder, preparedFolder, startServer, startServerProcess } from './serve.ts'
 
 const changes = [
@@ -39,6 +40,7 @@ async function shownBy(browser: Browser, program?: string) {
     for (const pane of ['walk', 'findings', 'not-proven', 'record', 'layout']) {
       await page.goto(`${server.address}/runs/${runs[0]!.id}/${pane}`)
       await expect(page.locator('.title-verdict')).toHaveText('not acceptable')
+      await expectWhole(page)
       panes.push(`${pane} ${await settled(withoutShelf)}`)
     }
     return { panes, about: await about.allTextContents() }

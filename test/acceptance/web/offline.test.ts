@@ -71,11 +71,16 @@ const pickPhotos = (page: Page) => page.locator('.photos input[type=file][multip
 
 const newest = (page: Page) => page.locator('.past-reading').first()
 
+/** A page that needs no network, with the run on its device. */
+async function openWithRun(page: Page): Promise<void> {
+  await openPage(page, server.address)
+  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+}
+
 test('a run is read without a network after the first load, survives a reload, and is sent later', {
   tag: '@phone',
 }, async ({ page }) => {
-  await openPage(page, server.address)
-  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await openWithRun(page)
   await server.stop()
 
   for (const post of [8, 9, 10]) {
@@ -121,7 +126,7 @@ test('a run is read without a network after the first load, survives a reload, a
 })
 
 test('the record waits for the server, and says so', { tag: '@phone' }, async ({ page }) => {
-  await openPage(page, server.address)
+  await openWithRun(page)
   await server.stop()
   await page.goto(`${server.address}/runs/${run}/record`)
   await page.getByRole('button', { name: 'Download the record' }).click()
@@ -143,8 +148,7 @@ async function killableDevice() {
   const profile = await temporaryFolder()
   let { browser, kill } = await startBrowser(profile)
   const page = await browser.contexts()[0]!.newPage()
-  await openPage(page, server.address)
-  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await openWithRun(page)
   await server.stop()
   return {
     page,
@@ -269,7 +273,7 @@ test('a device that is full says so, keeps what was typed and all that was saved
 test('a photo taken without a network is sent later, in pieces, from where a broken connection left it', {
   tag: '@phone',
 }, async ({ page, browser }) => {
-  await openPage(page, server.address)
+  await openWithRun(page)
   await server.stop()
   await openReading(page, server.address, run, 'post-8/rail-height')
   await readLength(page, 'R. Quist', '31')
@@ -332,6 +336,7 @@ test('a device lets go of pictures of days before that the server has, when that
   await page.getByText('More about this device').click()
   const free = page.getByRole('button', { name: /^Free room/ })
   // It was taken today.
+  await expect(page.getByLabel('Take in a file from a device')).toBeVisible()
   await expect(free).toHaveCount(0)
 
   await server.stop()
@@ -401,8 +406,7 @@ test('two devices record and correct the same without a network: both come to th
   const pages = await Promise.all(contexts.map((context) => context.newPage()))
   const [one, other] = pages as [Page, Page]
   for (const page of pages) {
-    await openPage(page, server.address)
-    await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+    await openWithRun(page)
   }
   await Promise.all(contexts.map((context) => context.setOffline(true)))
   const people = ['A. Ruiz', 'B. Chen']
@@ -415,10 +419,15 @@ test('two devices record and correct the same without a network: both come to th
   }
   await Promise.all(contexts.map((context) => context.setOffline(false)))
   // Each sends; then each fetches what the other sent.
-  for (const page of [one, other, one]) {
+  for (const page of pages) {
     await syncNow(page)
     await expectUnsent(page, 0)
-    await expect(page.getByText('Sending and fetching')).toHaveCount(0)
+  }
+  for (const page of pages) {
+    await syncNow(page)
+    const theirs = async () =>
+      (await keptReadings(page)).filter(({ seq, body }) => seq !== null && people.includes(body.by))
+    await expect.poll(async () => (await theirs()).length).toBe(4)
   }
   const kept = await keptReadings(one)
   expect(kept).toEqual(await keptReadings(other))
@@ -434,11 +443,9 @@ test('everything on a device goes to another one as a file, without a server', {
   page,
   browser,
 }) => {
-  await openPage(page, server.address)
   const second = await browser.newContext()
   const other = await second.newPage()
-  await openPage(other, server.address)
-  await expect(other.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  for (const one of [page, other]) await openWithRun(one)
   await server.stop()
   await openReading(page, server.address, run, 'post-8/rail-height')
   await readLength(page, 'R. Quist', '31 3/8')
@@ -465,17 +472,14 @@ test('everything on a device goes to another one as a file, without a server', {
     other
       .getByLabel('Take in a file from a device')
       .setInputFiles({ name: 'device.json', mimeType: 'application/json', buffer: content })
-  const hand = async (content: Buffer) => {
-    await show(content)
-    await other.getByRole('button', { name: 'Take it in', exact: true }).click()
-  }
+  const take = () => other.getByRole('button', { name: 'Take it in', exact: true }).click()
   await show(buffer.subarray(0, 100))
   await expect(pane.locator('.trouble')).toContainText('device.json is no file from a device')
   const spoilt = Buffer.from(buffer.toString().replace('31 3/8', '31 furlongs'))
   await show(spoilt)
   await expect(pane).toContainText('1 part of it cannot be taken in')
   await expect(pane).toContainText('31 furlongs')
-  await hand(spoilt)
+  await take()
   await expect(pane).toContainText('Taken in: 0 entries')
   await expect(pane).toContainText('rest-of-device.json')
   expect((await keptReadings(other)).some(({ body }) => body.by === 'R. Quist')).toBe(false)
@@ -488,13 +492,14 @@ test('everything on a device goes to another one as a file, without a server', {
       sha256: createHash('sha256').update(bytes).digest('hex'),
       ...{ type: bytes[0] === 0xff ? 'image/jpeg' : 'image/png', base64: bytes.toString('base64') },
     }
-    await hand(Buffer.from(JSON.stringify({ ...JSON.parse(spoilt.toString()), photos: [photo] })))
+    await show(Buffer.from(JSON.stringify({ ...JSON.parse(spoilt.toString()), photos: [photo] })))
+    await take()
     await expect(pane.locator('.trouble')).toContainText(fault)
   }
   await show(buffer)
   await expect(pane).toContainText('Alder Creek culvert, right side: here already')
   await expect(pane).toContainText('1 reading')
-  await hand(buffer)
+  await take()
   await expect(other.locator('.device-transfer')).toContainText('Taken in: 1 entries, 0 photos')
   await openReading(other, server.address, run, 'post-8/rail-height')
   await expect(newest(other)).toContainText('31 3/8 in')
@@ -510,8 +515,7 @@ test('everything on a device goes to another one as a file, without a server', {
 })
 
 test('a view that breaks says what can be done, and can be tried again', { tag: '@phone' }, async ({ page }) => {
-  await openPage(page, server.address)
-  await expect(page.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await openWithRun(page)
   await page.evaluate(() => {
     const kept = Intl.DateTimeFormat
     Object.assign(Intl, { DateTimeFormat: () => undefined })
@@ -548,8 +552,7 @@ test('what lies on a device is saved without its page and without a server, and 
 
   const other = await browser.newContext()
   const second = await other.newPage()
-  await openPage(second, server.address)
-  await expect(second.getByRole('link', { name: /Alder Creek/ })).toBeVisible()
+  await openWithRun(second)
   await server.stop()
   await second.getByText('More about this device').click()
   await second.getByLabel('Take in a file from a device').setInputFiles(file)

@@ -114,6 +114,7 @@ test('a terminal that somebody built is checked by one person with a phone, from
   await type(page.getByLabel('Read by'), 'R. Quist')
   await touch('a slip, undone', button(page, 'Save').and(page.getByText('Save', { exact: true })))
   // It was 27 3/4 in: a slip of the finger, taken back. Two presses in a row are one, and undo nothing.
+  await expect(page.locator('.saved')).toContainText('Saved on this device')
   await page.waitForTimeout(700)
   await touch('a slip, undone', button(page, 'Undo').and(page.getByText('Undo', { exact: true })))
   await expect(page.getByLabel(/^Length/)).toHaveValue(/27/)
@@ -150,6 +151,7 @@ test('a terminal that somebody built is checked by one person with a phone, from
   // What a browser remembers of who reads may be younger than its last write to the disk.
   if ((await page.getByLabel('Read by').inputValue()) === '') await type(page.getByLabel('Read by'), 'R. Quist')
   await touch('begun before', button(page, 'Save').and(page.getByText('Save', { exact: true })))
+  await expect(page.locator('.saved')).toContainText('Saved on this device')
   for (const fault of faults.slice(9)) await enter(fault)
 
   // Each fault is a finding of its own, named, with what has to be and what is to be done; the slip is none.
@@ -173,6 +175,7 @@ test('a terminal that somebody built is checked by one person with a phone, from
   const signing = 'signed'
   await touch(signing, pane(page, /Walk/))
   await touch(signing, button(page, 'Closed ground: they cannot be seen'))
+  await expect(page.locator('.saved')).toContainText('could not be seen')
   await touch(signing, pane(page, /Sign-off/))
   await type(page.getByLabel('Name', { exact: true }), 'R. Quist')
   await type(page.getByLabel('Role'), 'inspector')

@@ -1,12 +1,17 @@
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { expectNoSidewaysScroll } from './accessible.ts'
+import { keptEntries } from './offline-device.ts'
 import { serverOfFile } from './server-of-file.ts'
 
 const server = serverOfFile()
 
 const open = (page: Page, path = ''): Promise<unknown> => page.goto(`${server.address}/runs/${server.run}${path}`)
 const sideways = join(import.meta.dirname, 'fieldwork-sideways.jpg')
+
+/** What the photos on the device's disk are said to show, in the order of saying. */
+const keptCaptions = async (page: Page) =>
+  (await keptEntries(page)).flatMap(({ kind, body }) => (kind === 'photo' ? [(body as { note: unknown }).note] : []))
 
 test('a note stays with its reading and a caption with its photo, also after the page is closed', {
   tag: '@phone',
@@ -22,6 +27,7 @@ test('a note stays with its reading and a caption with its photo, also after the
   const photos = page.getByRole('region', { name: 'Photos' })
   await photos.getByLabel('What it shows').fill('rust at the bolt')
   await photos.getByLabel('What it shows').press('Enter')
+  await expect.poll(() => keptCaptions(page)).toEqual([null, 'rust at the bolt'])
   await expect(photos.getByRole('listitem')).toHaveCount(1)
   await page.reload()
   await expect(page.locator('.past-reading').first()).toContainText('post leans, bolt rusted')

@@ -35,6 +35,7 @@ test('a run is laid out from nothing and edited without a network; its next vers
   await page.getByRole('checkbox', { name: 'Only these lengths are at hand' }).check()
   await expect(page.locator('#field-stock-wrong, #field-stock-0-length-wrong').first()).toContainText('in stock')
   await page.getByRole('checkbox', { name: 'Only these lengths are at hand' }).uncheck()
+  await expect(layouts(page)).toHaveCount(6)
   await layouts(page).nth(1).check()
   const chosen = await layouts(page)
     .nth(1)
@@ -49,6 +50,9 @@ test('a run is laid out from nothing and edited without a network; its next vers
     await readLength(page, 'R. Quist', '31 in')
   }
   await syncNow(page)
+  const onServer = async (): Promise<number> =>
+    (await (await fetch(`${server.address}/api/runs/${run}`)).json()).readings.length
+  await expect.poll(onServer).toBe(2)
   await expectUnsent(page, 0)
 
   await context.setOffline(true)

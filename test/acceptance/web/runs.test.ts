@@ -147,6 +147,6 @@ test('who goes on to another part of a run begins at its top', { tag: '@phone' }
   await page.evaluate(() => scrollTo(0, document.body.scrollHeight))
   await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(500)
   await parts.getByRole('link', { name: 'Record' }).click()
-  await expect(page.getByRole('heading', { level: 2 }).first()).toBeVisible()
-  expect(await page.evaluate(() => scrollY)).toBe(0)
+  await expect(page.getByRole('button', { name: 'Download the record' })).toBeVisible()
+  await expect.poll(() => page.evaluate(() => scrollY)).toBe(0)
 })

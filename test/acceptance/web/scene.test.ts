@@ -23,6 +23,15 @@ async function openScene(page: Page): Promise<void> {
   await expect(page.locator('.scene-place').first()).toBeVisible()
 }
 
+/** Looks at another place than is looked at; it is drawn when this resolves. */
+async function lookAt(page: Page, name: RegExp): Promise<void> {
+  await expect(canvas(page)).toHaveAttribute('data-frame', /^\d+$/)
+  const frame = (await canvas(page).getAttribute('data-frame'))!
+  await place(page, name).click()
+  await expect(shown(page)).toHaveText(name)
+  await expect(canvas(page)).not.toHaveAttribute('data-frame', frame)
+}
+
 /** Takes the context of the canvas away, or gives it back. */
 const setContext = (page: Page, what: 'loseContext' | 'restoreContext') =>
   canvas(page).evaluate((one: HTMLCanvasElement, call) => {
@@ -49,7 +58,7 @@ test('a run is walked, touched and measured in its scene', async ({ page }) => {
   await page.keyboard.press('End')
   await expect(page.locator('.scene-place').last()).toHaveAttribute('aria-current', 'true')
   // A space is looked at, and what is touched in its middle is the panel before it.
-  await place(page, /^between posts 7 and 8/).click()
+  await lookAt(page, /^between posts 7 and 8/)
   await pressMiddle(page)
   await expect(shown(page)).toHaveText('panel 4')
   await expect(page.locator('.scene-shown a')).toHaveAttribute('href', /\/walk\/panel-4\//)
@@ -86,7 +95,7 @@ test('a splice lapped against traffic, and a post from behind, look as they did'
 
 test('a scene whose context is lost comes back as it was, and the list goes on without it', async ({ page }) => {
   await openScene(page)
-  await place(page, /^splice 2/).click()
+  await lookAt(page, /^splice 2/)
   await expect(canvas(page)).toHaveAttribute('data-state', 'ready')
   const before = await canvas(page).screenshot()
   // Lost between finger down and finger up: nothing is touched, and nothing breaks.

@@ -1,4 +1,5 @@
 import { expect, type Page } from '@playwright/test'
+import { expectWhole } from './accessible.ts'
 
 export interface Screen {
   readonly path: string
@@ -50,5 +51,5 @@ export async function openScreen(page: Page, address: string, { path, touched = 
   await expect(main.locator('h1, h2, h3').first()).toBeVisible()
   for (const one of touched) await main.locator(one).first().click()
   await expect(main).not.toContainText(/Loading|Cargando/)
-  await expect(page.locator('.loading, .building, [aria-busy=true]')).toHaveCount(0)
+  await expectWhole(page)
 }

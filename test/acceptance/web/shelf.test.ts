@@ -12,6 +12,12 @@ const button = (page: Page, name: string): Locator => page.getByRole('button', {
 const statement = (page: Page, place: string): Locator => page.locator(`[data-statement="${place}"]`)
 const group = (page: Page, title: string): Locator => page.locator('summary').filter({ hasText: title })
 
+/** Saves what is being changed as an edition, which is on the device when this resolves. */
+async function saveEdition(page: Page): Promise<void> {
+  await button(page, 'Save as an edition').click()
+  await expect(page.getByRole('heading', { name: 'What saving does' })).toHaveCount(0)
+}
+
 /** What the pages of a run say of it, but for what they say of the shelf. */
 async function saidOf(page: Page, run: string): Promise<string> {
   const texts: (string | null)[] = []
@@ -54,7 +60,7 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await expect(page.locator('.run-form-beside')).toContainText('The cable of the county is taut.')
   await expect(page.locator('.run-form-beside')).toContainText('30 1/2 in to 32 in')
   await expectAccessible(page)
-  await button(page, 'Save as an edition').click()
+  await saveEdition(page)
 
   // Confirmed, number by number, and saved as the second edition.
   await page.goto(`${server.address}/shelf/${id}`)
@@ -71,8 +77,7 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await expect(statement(page, 'railHeight')).toContainText('page 12, checked by R. Quist')
   await expect(page.locator('.sheet-page > div > .shelf-confirmed')).toContainText('1 of 38 confirmed')
   await expect(page.getByText('No run on this device holds it')).toBeVisible()
-  await button(page, 'Save as an edition').click()
-  await expect(page.getByRole('heading', { name: 'What saving does' })).toHaveCount(0)
+  await saveEdition(page)
   await expect(page.getByText('edition 2', { exact: false }).first()).toBeVisible()
   await button(page, 'Print').click()
   for (const [name, file] of [
@@ -126,7 +131,7 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await expect(page.getByText('Nothing was read yet.')).toBeVisible()
   await page.goto(`${server.address}/shelf/${id}/edit`)
   await expect(page.getByLabel('Rail height: at least')).toHaveValue('28')
-  await button(page, 'Save as an edition').click()
+  await saveEdition(page)
   await page.goto(`${server.address}/shelf/${id}`)
   // What was confirmed and is changed is confirmed no longer.
   await expect(page.locator('.sheet-page > div > .shelf-confirmed')).toContainText('0 of 38 confirmed')
@@ -186,8 +191,7 @@ test('a text that was changed is translated anew, by form and by a table that le
   await expect(page.getByRole('alert')).toContainText(/row \d+, es: Expected no value in braces/i)
   await taken.setInputFiles(back(table.replace('El cable está tenso.', 'El cable del condado está tenso.')))
   await expect(page.getByText('1 translation taken from the table.')).toBeVisible()
-  await button(page, 'Save as an edition').click()
-  await expect(page.getByRole('heading', { name: 'What saving does' })).toHaveCount(0)
+  await saveEdition(page)
   await page.goto(`${server.address}/shelf/flared-terminal-31`)
   await page.getByLabel('Language').selectOption('Español')
   await group(page, 'Piezas y sus reglas').click()
@@ -238,7 +242,7 @@ test('a sheet is written from nothing: the form asks for what is missing, and th
   await group(page, 'What is required by it').click()
   await expect(page.locator('.run-form-beside')).toContainText('30 1/4 in')
   await expect(page.locator('.run-form-beside .shelf-picture svg')).toBeVisible()
-  await button(page, 'Save as an edition').click()
+  await saveEdition(page)
   await page.goto(`${server.address}/shelf`)
   await expect(page.locator('[data-sheet="valley-anchor"]')).toContainText('Valley anchor')
 })

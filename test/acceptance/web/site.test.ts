@@ -37,6 +37,10 @@ async function show(page: Page, what: 'The whole need' | 'Around the hazards'): 
   await expect(handle(page, 'flare')).toHaveCount(what === 'The whole need' ? 1 : 0)
 }
 
+/** The site as it is kept has this text in it: it is kept once what was changed has been drawn. */
+const expectKept = (page: Page, text: string): Promise<void> =>
+  expect.poll(() => page.evaluate(() => localStorage.getItem('lapwise/site'))).toContain(text)
+
 /** It breaks no rule, and nothing hangs over its side. */
 async function expectSound(page: Page): Promise<void> {
   await expectAccessible(page)
@@ -62,6 +66,7 @@ test('numbers changed by hand change the need: the constructed case P1', { tag: 
   await expect(sum(page, 'approach')).toHaveText('283.33 ft')
 
   // The site being worked on is kept.
+  await expectKept(page, 'rdg-2006')
   await page.reload()
   await expect(sum(page, 'approach')).toHaveText('283.33 ft')
   await expect(page.getByLabel('Barrier offset')).toHaveValue('10')
@@ -214,6 +219,7 @@ test('a number that is none is named at its field, is kept, and nothing is compu
   await expect(page.locator('.site-sum')).toHaveText('Not computed')
   await expect(page.locator('.site-need')).toHaveCount(0)
   await expectSound(page)
+  await expectKept(page, '1O')
   await page.reload()
   await expect(near).toHaveValue('1O')
   await near.fill('8')

@@ -103,6 +103,7 @@ test('without any server a terminal is checked, signed for, handed on as a file 
   // Signed, with what does not stand said as it is.
   await page.goto(at(''))
   await named(page, 'Closed ground: they cannot be seen').click()
+  await expect(page.locator('.saved')).toContainText('could not be seen')
   await page
     .getByRole('navigation', { name: 'Parts of this run' })
     .getByRole('link', { name: /Sign-off/ })

@@ -43,9 +43,9 @@ test('the walk is searched, filtered and folded, and leads on to what nobody rea
       .filter({ hasText: /^post 8unread 4\/4$/ }),
   ).toBeAttached()
   await page.getByRole('searchbox').fill('post 8 rail')
+  await expect(list(page).locator('summary')).toHaveText([/^post 8/])
   await expect(rows(page).first()).toBeVisible()
   for (const row of await rows(page).all()) await expect(row).toContainText(/rail/i)
-  await expect(list(page).locator('summary')).toHaveText([/^post 8/])
   await page.getByRole('searchbox').fill('no such word')
   await expect(list(page)).toContainText('Nothing is like that')
   await page.getByRole('searchbox').fill('')
@@ -70,6 +70,7 @@ test('the walk is searched, filtered and folded, and leads on to what nobody rea
   await expect(page.locator('.entry-place')).toContainText('post 12')
   await expectNoSidewaysScroll(page)
   await page.goBack()
+  await expect(page.locator('.entry-place')).toHaveCount(0)
   await next(page).click()
   await expect(page.locator('.entry-place')).toContainText(/post 12|posts 12/)
 })
@@ -110,6 +111,7 @@ test(
     expect(Math.abs((await where()) - before)).toBeLessThan(3)
     // Another part of the run and back: unfolded as before, and in sight.
     await page.getByRole('link', { name: 'Layout' }).click()
+    await expect(page.locator('.pieces')).toBeVisible()
     await page.getByRole('link', { name: 'Walk' }).click()
     await expect(row).toBeInViewport()
     await page.getByLabel('Language').selectOption('es')
