@@ -169,6 +169,21 @@ describe('what the sheets ask for of a piece that is not as it has to be', () =>
   })
 })
 
+it('a panel that was counted has its length among the answers, as a wrong one, whatever it is', () => {
+  const panels = [150, 150, 112.5, 130, 150, 112.5]
+  const layout = countedLayout(ends, { panels, posts: 12 })
+  const found = deriveRequirements({
+    ...{ ...ends, layout, counted: { panels, posts: 12, need: null, isLocated: true }, flare: null },
+    ...{ work: 'standing', letting: null, speed: null, opposingReaches: null },
+  })
+  const look = found.find(({ id }) => id === 'panel-4/panel-length')?.look
+  if (look?.kind !== 'choose') throw new Error('not chosen')
+  expect(look.counted).toBe('in-130')
+  expect(look.choices.filter(({ id }) => id === 'in-130').map(({ right }) => right)).toEqual([false])
+  // 150 is 20 in away, 112 1/2 is 17 1/2.
+  expect(look.choices.filter(({ right }) => right).map(({ id }) => id)).toEqual(['in-112.5'])
+})
+
 describe('a splice of a run whose posts were measured', () => {
   const positions = (posts: readonly number[], panels = rail) => {
     const layout = countedLayout(ends, { panels, posts })

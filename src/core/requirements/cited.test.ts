@@ -110,13 +110,27 @@ describe('where posts are left out, the rule that allows it is cited', () => {
     const unused = { ...low.omissions[0]!, kind: 'unused', most: 0, source: 'unused' } as unknown as OmissionRule
     const of = { ...low, omissions: [unused, ...low.omissions] }
     expect(nested(citedIn(at(700, 800), { of }))).toEqual(new Set(['omissions[0]']))
+    // Two posts, beside a gap of one by another rule, which doubles nothing.
+    const plain = { kind: 'single', most: 1, specialPostsEachSide: 0, nestedInches: 0, source: 'splice' } as const
+    const omissions = [{ ...low.omissions[0]!, ...plain }, ...low.omissions] as readonly OmissionRule[]
+    const both = { ...low, movedPost: 'notStated', omissions } as const
+    const second = { kind: 'standing splice', atInches: 4500, position: 'post' } as const
+    const obstructions = [...at(700, 900).obstructions, ...at(3595, 3605).obstructions]
+    expect(nested(citedIn({ second, obstructions }, { of: both }))).toEqual(new Set(['omissions[0]']))
+    // What is said of a curb is cited at one alone.
+    const { nestedAtCurb } = system.omissions[0]!
+    const alike = { ...low.omissions[0]!, nestedAtCurb } as OmissionRule
+    const curbed = { ...low, sources: { ...system.sources, ...low.sources }, omissions: [alike] }
+    expect(nested(citedIn(at(700, 800), { of: curbed, curb: 'none' }))).toEqual(new Set(['omissions[0]']))
   })
 
   it('not by rail that is doubled because the run file asks for it: that is the panel of the sheet', () => {
     const reduced = [{ fromInches: 600, toInches: 900, spacing: 'full', nested: true }] as const
-    const cited = nested(citedIn({ reduced }))
-    expect(cited.size).toBeGreaterThan(0)
-    for (const place of cited) expect(place).toMatch(/^panels[.]/)
+    for (const of of [system, low]) {
+      const cited = nested(citedIn({ reduced }, { of }))
+      expect(cited.size).toBeGreaterThan(0)
+      for (const place of cited) expect(place).toMatch(/^panels[.]/)
+    }
   })
 
   it('by the question about a curb that nobody has answered', () => {

@@ -144,6 +144,18 @@ describe('an end that nobody knows', () => {
     expect(panels(unknown, anchor, [150, 150, 150, 150, 112.5])).toEqual([3, 4, 5])
     expect(panels(terminal, unknown, [150, 150, 112.5, 150, 150, 150])).toEqual([1, 2, 3, 4])
   })
+
+  it('leaves the space beside it to be asked, between a post of the run and one of its own', () => {
+    const unknown: RunEnd = { kind: 'unknown', because: 'no sheet fits', atInches: null, posts: 2, panels: 2 }
+    const spaces = (first: RunEnd, second: RunEnd, lengths: readonly number[], posts: number) =>
+      deriveRequirements(modelOf({ first, second }, { panels: lengths, posts })).flatMap(({ topic, place }) =>
+        topic === 'spacing' ? [place.number] : [],
+      )
+    // Two posts of the unknown end, two of the anchor, seven spaces between eight posts: all but the one within it.
+    expect(spaces(unknown, anchor, [150, 150, 112.5, 112.5], 8)).toEqual([2, 3, 4, 5, 6, 7])
+    // Six of the terminal at the first end, two of the unknown one at the second.
+    expect(spaces(terminal, unknown, [150, 150, 112.5, 150, 112.5], 10)).toEqual([1, 2, 3, 4, 5, 6, 7, 8])
+  })
 })
 
 describe('what a run has to shield', () => {

@@ -110,6 +110,18 @@ describe('of what is looked at one answer is right, and only one', () => {
     expect(choicesOf(all.get(id)!.look)).toEqual([[right], choices])
   })
 
+  it('a panel of a unit is of the length of its sheet, though the run has none such', () => {
+    const own = anchor.panels.own.concat({ ...flared.panels.own[1]!, inches: 140 })
+    const adapters = [{ ...anchor.panels.adapters[0]!, inches: 122.5 }]
+    const odd: EndSheet = { ...anchor, panels: { ...anchor.panels, own, adapters } }
+    const found = requirementsOf(unit(flared, 0), unit(odd, 1050))
+    const chosen = [...found.values()]
+      .filter(({ topic }) => topic === 'panel-length')
+      .map(({ look }) => choicesOf(look))
+    expect(chosen.slice(-2).map(([right]) => right)).toEqual([['in-122.5'], ['in-140']])
+    expect(chosen.at(-1)![1]).toEqual(['in-75', 'in-112.5', 'in-140', 'in-150', 'in-187.5', 'in-300', 'other'])
+  })
+
   const cited = { source: 'trade', confirmation: 'published' } as const
   const single = system.omissions.find(({ kind }) => kind === 'single')!
   it.each<[DerivedRule, string, string, string[]]>([
@@ -204,6 +216,26 @@ describe('limits of what is measured', () => {
     })
     const one = requirementsOf(unit(flared, 0), standingSplice(487.5))
     expect(limits('post-1/flare-offset', one).orFrom).toBeNull()
+  })
+})
+
+describe('the line that the end post of a terminal stands off', () => {
+  it('is a flare of the run where that has one at the same end', () => {
+    const ends = { first: unit(flared, 0), second: unit(flared, 1500) }
+    const asked = { system, ...ends, need: null, stock: null, obstructions: [], reduced: [], standing: null }
+    const solved = solveLayout({ ...asked, mayExtendInches: 0 })
+    if (!solved.ok) throw new Error(solved.error.kind)
+    const [layout] = solved.value.runs
+    const last = layout!.posts.length
+    const isFlared = (firstFromInches: number | null, secondFromInches: number | null) => {
+      const flare = { rate: 15, firstFromInches, secondFromInches }
+      const notSaid = { work: null, letting: null, speed: null, opposingReaches: null } as const
+      const found = deriveRequirements({ layout: layout!, system, ...ends, flare, ...notSaid })
+      const must = [1, last].map((post) => found.find(({ id }) => id === `post-${post}/flare-offset`)?.must)
+      return must.map((one) => one?.kind === 'must' && one.of === 'flare-offset' && one.isFlared)
+    }
+    expect(isFlared(700, null)).toEqual([true, false])
+    expect(isFlared(null, 800)).toEqual([false, true])
   })
 })
 
