@@ -1,6 +1,7 @@
 import { contentOf } from '../core/hardware/sheet-text.ts'
 import { correctionsIn } from '../core/measurement/corrections.ts'
 import type { PhotoStrokes } from '../core/record/photo-strokes.ts'
+import type { Requirement } from '../core/requirements/requirement.ts'
 import { isGrave, standingOf } from '../core/verdicts/free-findings.ts'
 import { currentReadings } from '../core/verdicts/judge-requirements.ts'
 import { remedyOf, whatMustBe, whatWasFound } from '../core/verdicts/saying.ts'
@@ -337,7 +338,8 @@ function otherReadings(
 function unconfirmedLines({ requirements, print }: RecordInput): readonly UnconfirmedLine[] {
   const sources = sourceNumbers(requirements)
   const unconfirmed = requirements.filter(({ confirmation }) => confirmation === 'from memory')
-  return groupBy(unconfirmed, ({ must, sheet, source: { title } }) => contentOf({ must, sheet, title })).map(
+  const titleOf = ({ source }: Requirement) => (source.kind === 'source' ? source.title : source)
+  return groupBy(unconfirmed, (one) => contentOf({ must: one.must, sheet: one.sheet, title: titleOf(one) })).map(
     (group) => {
       const { must, sheet, sheetVersion, source } = group[0]
       return {

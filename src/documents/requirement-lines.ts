@@ -1,4 +1,5 @@
-import { neededTestSaying, type SourceSaying } from '../core/hardware/hardware-saying.ts'
+import type { FitSource } from '../core/fit/fit-saying.ts'
+import { neededTestSaying } from '../core/hardware/hardware-saying.ts'
 import type { Confirmation } from '../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
 import { contentOf } from '../core/hardware/sheet-text.ts'
@@ -57,11 +58,12 @@ export interface SourceLine {
 
 /** The sources of all requirements in the order of their first use. */
 export const sourceLines = (requirements: readonly Requirement[], print: Print): readonly SourceLine[] =>
-  sourcesOf(requirements).map(({ title, edition }, i) => ({
-    number: i + 1,
-    title: print.say(title),
-    edition: edition === null ? '' : print.say(edition),
-  }))
+  sourcesOf(requirements).map((source, i) => ({ number: i + 1, ...titleAndEdition(source, print) }))
+
+export function titleAndEdition(source: FitSource, print: Print): Pick<SourceLine, 'title' | 'edition'> {
+  if (source.kind !== 'source') return { title: print.say(source), edition: '' }
+  return { title: print.say(source.title), edition: source.edition === null ? '' : print.say(source.edition) }
+}
 
 /** The number of each source in that list, by its content. */
 export const sourceNumbers = (requirements: readonly Requirement[]): SourceNumbers =>
@@ -69,7 +71,7 @@ export const sourceNumbers = (requirements: readonly Requirement[]): SourceNumbe
 
 type SourceNumbers = ReadonlyMap<string, number>
 
-const sourcesOf = (requirements: readonly Requirement[]): readonly SourceSaying[] => [
+const sourcesOf = (requirements: readonly Requirement[]): readonly FitSource[] => [
   ...new Map(requirements.map(({ source }) => [contentOf(source), source])).values(),
 ]
 
@@ -121,7 +123,8 @@ function derivedLine(
   used: readonly Reading[],
 ): DerivedLine | null {
   const words = documentWords(print).readings
-  if (because.kind === 'criteria' || because.kind === 'crashworthy') return { value: words.fromRunFile, from: null }
+  if (because.kind === 'criteria' || because.kind === 'crashworthy' || because.kind === 'site check')
+    return { value: words.fromRunFile, from: null }
   if (because.kind !== 'measured' || !because.computed) return null
   const from = words.computedFrom(
     measuredPlaces(
@@ -167,6 +170,8 @@ function recordText(rule: RecordRule, print: Print): string {
       return print.say(neededTestSaying(rule.hardware, rule.at))
     case 'crashworthy':
       return print.say({ kind: 'needed end', end: rule.exposure.end })
+    case 'site check':
+      return print.say(rule.check.limit)
     case 'not said':
     case 'need of run':
     case 'unit joins another system':

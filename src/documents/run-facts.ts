@@ -1,7 +1,9 @@
+import type { FitCheck } from '../core/fit/fit-check.ts'
 import type { EndSheet, HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { sheetText } from '../core/hardware/sheet-text.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
 import type { DecisionRule } from '../core/verdicts/verdict.ts'
+import type { FoundDirection, MadeOf } from '../formats/run/made-of.ts'
 import type { Print } from '../words/print.ts'
 import { alongText, fromDatumText, onRoadText, positionText } from './places-text.ts'
 import { instantOf, timeText } from './printed-time.ts'
@@ -48,12 +50,27 @@ export function runFacts(input: RecordInput): readonly Fact[] {
     ['letting', names.letting, run.letting],
     ['datum', names.datum, road.datumStation === null ? null : words.station(road.datumStation)],
     ...(road.position === undefined ? [] : [['position', names.position, positionText(road.position)] as const]),
+    ...(run.madeOf === undefined ? [] : [['site', names.site, siteText(run.madeOf, print)] as const]),
     ['first', names.first, placed(0)],
     ['last', names.last(last?.number ?? 1), placed(last?.alongInches ?? 0)],
     ['size', names.size, words.size(posts.length, panels.length, alongText(run, rail))],
     ['readings', names.readings, readingsText(readings, print)],
   ]
   return facts.map(([id, name, value]) => ({ id, name, value: value ?? words.notSaid }))
+}
+
+/** `Mill Brook; length of need 210.5 ft and 80 ft; 26 checks: 2 fail, 18 meet; not said: clear area …` */
+function siteText({ site, need, checks }: MadeOf, print: Print): string {
+  const words = documentWords(print).runFacts.madeOf
+  const having = (verdict: FitCheck['verdict']): readonly FitCheck[] => checks.filter((one) => one.verdict === verdict)
+  const long = (one: FoundDirection): string => `${Number(one.lengthOfNeed.toFixed(2)) + 0} ${need.unit}`
+  const unread = having('unread').map(({ what }) => print.say(what))
+  return [
+    ...(typeof site.name === 'string' && site.name !== '' ? [print.theirs(site.name)] : []),
+    words.need(long(need.approach), need.departure === null ? null : long(need.departure)),
+    words.checks(checks.length, having('fails').length, having('meets').length),
+    ...(unread.length === 0 ? [] : [words.unread(print.list(unread, 'and'))]),
+  ].join('; ')
 }
 
 /** `152 by J. Okafor and T. Alvarez, 2016-05-09 08:20 to 2016-05-12 10:05` */

@@ -1,5 +1,6 @@
 import { checkFit } from '../core/fit/check-fit.ts'
 import type { FitCheck } from '../core/fit/fit-check.ts'
+import { contentOf } from '../core/hardware/sheet-text.ts'
 import type { Layout } from '../core/layout/layout.ts'
 import type { Rule } from '../core/need/crossing.ts'
 import type { DirectionNeed } from '../core/need/direction-need.ts'
@@ -11,6 +12,7 @@ import { ok, type Result } from '../core/result.ts'
 import type { Site, UnitSystem } from '../core/site/site.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { type Unusual, unusualInSite } from '../formats/range/unusual.ts'
+import type { FoundDirection, MadeOf } from '../formats/run/made-of.ts'
 import { runToValue } from '../formats/run/write-run.ts'
 import { fitFacts } from './fit-facts.ts'
 import { layOutRun } from './lay-out-run.ts'
@@ -65,29 +67,50 @@ export interface Installed {
   readonly posts: number
 }
 
-/** Where the barrier of `site` must begin and end, for both directions of traffic, and why. */
-export function computeNeed(site: Site): Result<NeedReport, NeedRefusal> {
+/**
+ * Where the barrier of `site` must begin and end, for both directions of traffic, and why.
+ * @param file  the site's file as it was read, which a run that is made of it keeps; null where there is none
+ */
+export function computeNeed(site: Site, file: MadeOf['site'] | null = null): Result<NeedReport, NeedRefusal> {
   const need = findNeed(site)
-  return need.ok ? ok(reportNeed(site, need.value)) : need
+  return need.ok ? ok(reportNeed(site, need.value, file)) : need
 }
 
 /** The same of a need that was found. */
-export function reportNeed(site: Site, need: Need): NeedReport {
+export function reportNeed(site: Site, need: Need, file: MadeOf['site'] | null = null): NeedReport {
   const { approach, departure } = need
   const run = runForNeed(site, need)
   const laid = run === null ? null : layOutRun('', run, 1)
   const layout = laid?.ok ? (laid.value.layouts[0] ?? null) : null
-  return {
-    format: 'lapwise-need/1',
+  const report = {
     approach: reportOf(approach, site.units),
     departure: departure === null ? null : reportOf(departure, site.units),
     unit: site.units === 'us' ? 'ft' : 'm',
     checks: checkFit(fitFacts(site, need, layout)),
+  } as const
+  return {
+    format: 'lapwise-need/1',
+    ...report,
     unusual: unusualInSite(site),
-    run: run === null ? null : runToValue(run),
+    run: run === null ? null : runToValue(file === null ? run : { ...run, madeOf: madeOf(file, report) }),
     installed: layout === null ? null : installedOf(layout, site.units),
   }
 }
+
+function madeOf(
+  site: MadeOf['site'],
+  { approach, departure, unit, checks }: Pick<NeedReport, 'approach' | 'departure' | 'unit' | 'checks'>,
+): MadeOf {
+  const once = new Map(checks.map((check) => [contentOf(check), check]))
+  return {
+    site,
+    need: { unit, approach: foundOf(approach), departure: departure === null ? null : foundOf(departure) },
+    checks: [...once.values()],
+  }
+}
+
+const foundOf = ({ station, lengthOfNeed, lateralAtEnd, runoutLength, clearZone, governs }: DirectionReport) =>
+  ({ station, lengthOfNeed, lateralAtEnd, runoutLength, clearZone, governs }) satisfies FoundDirection
 
 function installedOf(layout: Layout, units: UnitSystem): Installed {
   const long = (inches: number): number => inUnit(inches * 0.0254, units)

@@ -1,4 +1,3 @@
-import type { SourceSaying } from '../core/hardware/hardware-saying.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
 import { severityOf } from '../core/hardware/severity.ts'
 import type { Layout } from '../core/layout/layout.ts'
@@ -8,6 +7,7 @@ import type { RemedyStep } from '../core/verdicts/remedy.ts'
 import { remedyOf } from '../core/verdicts/saying.ts'
 import { setAsideIn } from '../core/verdicts/set-aside.ts'
 import type { Verdict } from '../core/verdicts/verdict.ts'
+import { titleAndEdition } from '../documents/requirement-lines.ts'
 import type { Print } from '../words/print.ts'
 import { theirNames } from '../words/their-names.ts'
 import { explainLayout } from './explain-layout.ts'
@@ -89,7 +89,7 @@ function requirementOutput(requirement: Requirement, print: Print) {
     figure: requirement.figure,
     sheet: requirement.sheet,
     sheetVersion: requirement.sheetVersion,
-    source: sourceOutput(requirement.source, print),
+    source: titleAndEdition(requirement.source, print),
     confirmation: requirement.confirmation,
   }
 }
@@ -124,11 +124,6 @@ export function judgeOutput(judged: JudgedRun, print: Print) {
     unconfirmed: judged.unconfirmed.map(({ id, sheet }) => ({ requirement: id, sheet })),
   }
 }
-
-const sourceOutput = ({ title, edition }: SourceSaying, print: Print) => ({
-  title: print.say(title),
-  edition: edition === null ? '' : print.say(edition),
-})
 
 /** What of a step is a saying stands there as text. */
 function stepOutput(step: RemedyStep, print: Print) {

@@ -41,6 +41,7 @@ export function requiredFor(
     work: run.work,
     letting: run.letting,
     curb: run.curb,
+    siteChecks: run.madeOf?.checks,
     counted: run.counted === undefined ? undefined : { ...run.counted, need: run.need, isLocated },
     speed: run.road.speed === null ? null : { value: run.road.speed, unit: run.units === 'us' ? 'mi/h' : 'km/h' },
     opposingReaches: run.road.opposingReaches ?? (run.road.traffic === 'one-way' ? false : null),

@@ -37,7 +37,8 @@ export function reviseRun(
   if (asked.version !== undefined) return problem(files.asked, 'asked run', 'lapwise-run/2')
   const old = requireRun(files.before, before)
   if (!old.ok) return old
-  const fresh = requireRun(files.asked, asked)
+  // What is asked anew seldom says of which site: the run stays made of the one that it was made of.
+  const fresh = requireRun(files.asked, { madeOf: before.madeOf, ...asked })
   if (!fresh.ok) return fresh
   return ok(followingVersion(old.value, before.version, fresh.value, version, because))
 }

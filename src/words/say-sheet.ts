@@ -1,7 +1,7 @@
 import type { ChosenField, SheetField } from '../core/hardware/sheet-fields.ts'
 import type { SheetThing, SheetValue, ValueSaid } from '../core/hardware/sheet-statements.ts'
 import type { SheetText } from '../core/hardware/sheet-text.ts'
-import { isReserved } from '../core/requirements/derived-topics.ts'
+import { reservedTopic } from '../core/requirements/derived-topics.ts'
 import { sheetWordsEn } from './en/sheet-words.ts'
 import { sheetWordsEs } from './es/sheet-words.ts'
 import type { Print } from './print.ts'
@@ -92,5 +92,6 @@ export function saidWords(value: ValueSaid, print: Print): string {
 
 function nameWords(name: string | SheetText, print: Print): string {
   if (typeof name !== 'string') return print.say(name)
-  return isReserved(name) ? print.say({ kind: 'topic', topic: name }) : print.theirs(name)
+  const topic = reservedTopic(name)
+  return topic === null ? print.theirs(name) : print.say({ kind: 'topic', topic })
 }

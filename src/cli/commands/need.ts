@@ -1,4 +1,6 @@
-import { readSite } from '../../formats/site/read-site.ts'
+import { parseJson } from '../../formats/read-json.ts'
+import type { MadeOf } from '../../formats/run/made-of.ts'
+import { siteFromValue } from '../../formats/site/read-site.ts'
 import { computeNeed, type DirectionReport, type NeedReport, needProblem } from '../../operations/compute-need.ts'
 import { needOutput } from '../../operations/need-output.ts'
 import { english } from '../../words/english.ts'
@@ -9,8 +11,9 @@ import { note, print, printJson, readText, shownName, soundValue, warn, writeWho
 export const need: Run = async (args, options) => {
   const [file, ...rest] = args
   if (file === undefined || rest.length > 0) throw badWords('need SITE.json', args.join(' '))
-  const site = soundValue(readSite(shownName(file), await readText(file)))
-  const need = computeNeed(site)
+  const value = soundValue(parseJson(shownName(file), await readText(file)))
+  const site = soundValue(siteFromValue(shownName(file), value))
+  const need = computeNeed(site, value as MadeOf['site'])
   if (!need.ok) throw new BadInput([needProblem(shownName(file), need.error, site.units)])
   warn(shownName(file), need.value.unusual)
   const words = english(site.units)

@@ -80,6 +80,7 @@ function questionOf({ look, must }: Requirement): string {
     case 'confirm':
       return contentOf([look.kind, must])
     case 'record':
-      return look.kind
+      // Of these alone something can be said, that one is set aside: of another check that says nothing.
+      return look.rule.kind === 'site check' ? contentOf([look.rule.kind, look.rule.check]) : look.kind
   }
 }

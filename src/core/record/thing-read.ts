@@ -2,7 +2,7 @@ import type { HardwareSheet } from '../hardware/hardware-sheet.ts'
 import { type SheetText, sheetText } from '../hardware/sheet-text.ts'
 import type { Layout } from '../layout/layout.ts'
 import { sheetOf } from '../layout/sheet-of.ts'
-import { isReserved, type ReservedTopic } from '../requirements/derived-topics.ts'
+import { type ReservedTopic, reservedTopic } from '../requirements/derived-topics.ts'
 import { spacePlace, splicePlace } from '../requirements/places.ts'
 import type { Place } from '../requirements/requirement.ts'
 import type { RunModel } from '../requirements/run-model.ts'
@@ -67,7 +67,8 @@ export function namesOfThings(
 
 /** What is required or read under a topic; a rule of one of the sheets by what it says, and what none of them has by its id. */
 export function topicNamed(topic: string, sheets: readonly HardwareSheet[]): TopicSaying | SheetText | Theirs {
-  if (isReserved(topic)) return { kind: 'topic', topic }
+  const reserved = reservedTopic(topic)
+  if (reserved !== null) return { kind: 'topic', topic: reserved }
   for (const sheet of sheets)
     for (const { rules } of sheet.parts) {
       const rule = rules.find(({ id }) => id === topic)

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import type { SourceSaying } from '../hardware/hardware-saying.ts'
 import type { LongitudinalSheet, MovedPostRule } from '../hardware/hardware-sheet.ts'
 import type { CurbBefore, Obstruction } from '../layout/layout.ts'
 import { solveLayout } from '../layout/solve-layout.ts'
@@ -89,7 +90,7 @@ describe('a post left out', () => {
     expect(curb).toHaveLength(1)
     expect(curb[0]).toMatchObject({ confirmation: 'published', place: { kind: 'space' } })
     // What holds at a curb is from result 395, and not from where the gap itself is.
-    expect(curb[0]!.source.edition).toMatchObject({ of: { own: expect.stringContaining('395') } })
+    expect((curb[0]!.source as SourceSaying).edition).toMatchObject({ of: { own: expect.stringContaining('395') } })
     expect(curb[0]!.remedy).toMatchObject({ doubledInches: 37.5 * 12 })
     expect(topicsWith().some(({ topic }) => topic === 'nested')).toBe(false)
   })
@@ -102,7 +103,7 @@ describe('a post left out', () => {
     const nested = topicsWith('present').filter(({ topic }) => topic === 'nested')
     const along = nested.map(({ place }) => place.alongInches)
     expect(along.length).toBeGreaterThan(0)
-    expect(nested[0]!.source.edition).toMatchObject({ of: { own: expect.stringContaining('395') } })
+    expect((nested[0]!.source as SourceSaying).edition).toMatchObject({ of: { own: expect.stringContaining('395') } })
     expect(topicsWith('present').some(({ topic }) => topic === 'curb')).toBe(false)
   })
 })

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import type { SourceSaying } from '../hardware/hardware-saying.ts'
 import type { EndSheet, LongitudinalSheet, OmissionRule } from '../hardware/hardware-sheet.ts'
 import type { CurbBefore, LayoutRequest } from '../layout/layout.ts'
 import { solveLayout } from '../layout/solve-layout.ts'
@@ -48,7 +49,10 @@ function citedIn(
   const notSaid = { work: null, letting: null, speed: null, flare: null, opposingReaches: null } as const
   const found = deriveRequirements({ layout: layout!, system: of, first, second, curb, ...notSaid })
   const cited = new Map(
-    found.map(({ id, source: { title } }) => [id, typeof title.of === 'string' ? title.of : title.of.own]),
+    found.map(({ id, source }) => {
+      const { of } = (source as SourceSaying).title
+      return [id, typeof of === 'string' ? of : of.own]
+    }),
   )
   return (id) => cited.get(id)
 }

@@ -8,7 +8,7 @@ import { fromRecord } from './record-requirements.ts'
 import type { RecordRule, Requirement } from './requirement.ts'
 import { type CountedRun, endSheetOf, isUnknown, type RunModel } from './run-model.ts'
 
-type CountedTopic = Exclude<(typeof recordTopics)[number], 'criteria' | 'crashworthy'>
+type CountedTopic = Exclude<(typeof recordTopics)[number], 'criteria' | 'crashworthy' | 'site-check'>
 
 /**
  * What else has to be true of a run that was counted where it stands: that it shields what it has to, that it is known

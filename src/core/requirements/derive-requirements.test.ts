@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { byHand } from '../../../test/fixtures/by-hand.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import type { SourceSaying } from '../hardware/hardware-saying.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { contentOf, sheetText } from '../hardware/sheet-text.ts'
 import type { CurbBefore, LayoutRequest, RunEnd } from '../layout/layout.ts'
@@ -325,7 +326,9 @@ describe('the source of a requirement', () => {
   it('of a special post is that of the rule that asks for it', () => {
     const obstructions = [{ name: 'the culvert', fromInches: 700, toInches: 800 }]
     const spanned = [...requirementsOf(standingSplice(0), standingSplice(1500), { obstructions }).values()]
-    const kinds = spanned.filter(({ topic }) => topic === 'post-kind').map(({ source: { edition } }) => edition?.of)
+    const kinds = spanned
+      .filter(({ topic }) => topic === 'post-kind')
+      .map(({ source }) => (source as SourceSaying).edition?.of)
     expect(kinds.filter((said) => contentOf(said) === contentOf(editionOf('answer266')))).toHaveLength(6)
     expect(new Set(kinds.map(contentOf))).toEqual(
       new Set(['answer266', 'wisconsin'].map((id) => contentOf(editionOf(id)))),

@@ -30,6 +30,7 @@ import { crashworthyRequirement, criteriaRequirement } from './record-requiremen
 import type { Place, Requirement, RequirementLook } from './requirement.ts'
 import { runLineAt } from './run-line.ts'
 import { endSheetOf, isUnknown, type RunModel } from './run-model.ts'
+import { siteCheckRequirements } from './site-check-requirements.ts'
 
 /**
  * What must be true of the run, place by place: first what later work covers, then the rest, each in walking order
@@ -47,6 +48,7 @@ export function deriveRequirements(model: RunModel): readonly Requirement[] {
     ...(['first', 'second'] as const).flatMap((unit) => unitRequirements(model, unit)),
     ...(isRunSeen(model) ? [criteriaRequirement(model, model.system, runPlace())] : []),
     ...(model.counted === undefined ? [] : countedRequirements(model, model.counted)),
+    ...siteCheckRequirements(model),
   ]
   // Of one place they stay in the order in which they were found.
   return found.sort((a, b) => Number(b.hold) - Number(a.hold) || a.place.alongInches - b.place.alongInches)

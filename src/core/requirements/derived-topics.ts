@@ -34,6 +34,7 @@ export const recordTopics = [
   'location',
   'post-count',
   'panel-count',
+  'site-check',
 ] as const
 
 /** Read at posts so that others can be computed from them. */
@@ -45,4 +46,16 @@ export type ReservedTopic = DerivedTopic | (typeof recordTopics)[number] | (type
 
 const reservedTopics: readonly ReservedTopic[] = [...derivedTopics, ...recordTopics, ...measurableTopics]
 
-export const isReserved = (topic: string): topic is ReservedTopic => reservedTopics.some((one) => one === topic)
+/** The topic of a check that a site was given before the run was made, by its place among them: there are several of a run. */
+export const siteCheckTopic = (number: number): string => `site-check-${number}`
+
+/**
+ * The topic of the list that a topic is one of; null where it is a rule of a sheet.
+ * @example reservedTopic('site-check-3')  // 'site-check'
+ */
+export function reservedTopic(topic: string): ReservedTopic | null {
+  const one = topic.replace(/^(site-check)-[1-9]\d*$/, '$1')
+  return reservedTopics.find((reserved) => reserved === one) ?? null
+}
+
+export const isReserved = (topic: string): boolean => reservedTopic(topic) !== null

@@ -1,3 +1,4 @@
+import type { FitCheck } from '../fit/fit-check.ts'
 import type { EndExposure } from '../hardware/crashworthy-end.ts'
 import type { NewSlot, SlotSet, SplicePosition } from '../hardware/hardware-sheet.ts'
 import type { LimitsSaying } from '../hardware/limits-saying.ts'
@@ -27,12 +28,13 @@ export type WhySaying = { readonly kind: 'why it matters' } & (
 
 /** What to do where it is not so. */
 export type MendSaying = { readonly kind: 'if it fails' } & (
-  | Of<Exclude<Asked['of'], MendedAsAsked | 'spacing' | 'flare-offset' | 'curb' | 'criteria'>>
+  | Of<Exclude<Asked['of'], MendedAsAsked | 'spacing' | 'flare-offset' | 'curb' | 'criteria' | 'site-check'>>
   | Extract<Asked, { readonly of: MendedAsAsked }>
   | Of<'spacing', { readonly slots: RailSlots }>
   | Of<'flare-offset', { readonly limits: LimitsSaying }>
   | Of<'curb', { readonly doubledInches: number | null }>
   | Of<'criteria', { readonly needed: NeededTest }>
+  | Of<'site-check', { readonly change: FitCheck['smallestChange'] }>
 )
 
 /** An answer to choose. It has no value that tells which answer is right: that may change while the question stays. */
@@ -104,6 +106,7 @@ type Asked =
   | Of<'criteria' | 'need' | 'rest-of-run' | 'end-hardware' | 'end-joins' | 'location'>
   | Of<'post-count' | 'panel-count'>
   | Of<'crashworthy', Pick<EndExposure, 'end'>>
+  | Of<'site-check', Pick<FitCheck, 'what' | 'limit'>>
 
 /** Posts that are left out of a space, and what for. */
 interface Omitted {

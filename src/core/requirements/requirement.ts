@@ -1,5 +1,7 @@
+import type { FitCheck } from '../fit/fit-check.ts'
+import type { FitSource } from '../fit/fit-saying.ts'
 import type { CrashworthyEnd, EndExposure } from '../hardware/crashworthy-end.ts'
-import type { HardwareAtHeight, SourceSaying } from '../hardware/hardware-saying.ts'
+import type { HardwareAtHeight } from '../hardware/hardware-saying.ts'
 import type {
   Choice,
   Confirmation,
@@ -89,6 +91,8 @@ export type RecordRule =
       readonly counted: number
       readonly wanted: number
     }
+  /** A check of the site that the run was made of, with its outcome. */
+  | { readonly kind: 'site check'; readonly check: FitCheck }
 
 /** One thing that must be true of one place of the run. */
 export interface Requirement {
@@ -103,7 +107,7 @@ export interface Requirement {
   readonly why: RequirementText
   readonly remedy: RequirementText
   readonly hold: boolean
-  /** Whether the sheet lets a named person take it out of judging with a reason. */
+  /** Whether a named person may take it out of judging with a reason: as the sheet says, and what failed of the site. */
   readonly maySetAside: boolean
   /** How bad it is where it fails, as the sheet says. */
   readonly severity: Stated<Rated>
@@ -112,6 +116,6 @@ export interface Requirement {
   readonly shows?: Shown | undefined
   readonly sheet: string
   readonly sheetVersion: string
-  readonly source: SourceSaying
+  readonly source: FitSource
   readonly confirmation: Confirmation
 }

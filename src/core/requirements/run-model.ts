@@ -1,3 +1,4 @@
+import type { FitCheck } from '../fit/fit-check.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import type { WorkAtHand } from '../hardware/tested-criteria.ts'
 import type { CountedPieces, CurbBefore, Layout, LayoutRequest, RunEnd, Unit } from '../layout/layout.ts'
@@ -17,6 +18,8 @@ export interface RunModel extends WorkAtHand {
   readonly opposingReaches: boolean | null
   /** Left out where the run was laid out. */
   readonly counted?: CountedRun | undefined
+  /** What was checked of the site that the run was made of; left out where it was made of none. */
+  readonly siteChecks?: readonly FitCheck[] | undefined
 }
 
 /** What stands, and what was said of it besides. */

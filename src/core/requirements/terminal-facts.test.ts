@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
+import type { SourceSaying } from '../hardware/hardware-saying.ts'
 import type { EndSheet, LongitudinalSheet } from '../hardware/hardware-sheet.ts'
 import { solveLayout } from '../layout/solve-layout.ts'
 import { deriveRequirements } from './derive-requirements.ts'
@@ -114,7 +115,8 @@ describe('the twenty facts of a flared cable-anchored terminal, as requirements'
 
   it('names source and confirmation for every one, and no id twice', () => {
     for (const [, all] of both)
-      for (const one of all.values()) expect(JSON.stringify(one.source.title.of).length, one.id).toBeGreaterThan(5)
+      for (const one of all.values())
+        expect(JSON.stringify((one.source as SourceSaying).title.of).length, one.id).toBeGreaterThan(5)
     expect(new Set(at31.keys()).size).toBe(at31.size)
   })
 })

@@ -21,6 +21,8 @@ export function decideRecord(rule: RecordRule): Decided {
       const isShort = short.some((one) => one !== null && one > 0)
       return { verdict: isShort ? 'fails' : short.includes(null) ? 'unread' : 'meets', because: rule, readings: [] }
     }
+    case 'site check':
+      return { verdict: rule.check.verdict, because: rule, readings: [] }
     case 'unit joins another system':
     case 'too few pieces':
       return { verdict: 'fails', because: rule, readings: [] }

@@ -73,14 +73,15 @@ function readValues(current: ReadonlyMap<string, Reading>, instruments: readonly
 
 function decide(requirement: Requirement, reading: Reading | undefined, known: Known, rules: JudgingRules): Decided {
   const { look } = requirement
-  // What the run file decides no reading can take out of judging.
-  if (look.kind === 'record') return decideRecord(look.rule)
+  // What the run file decides no reading can take out of judging, unless it may be set aside.
+  if (look.kind === 'record' && !requirement.maySetAside) return decideRecord(look.rule)
   if (reading?.answer.kind === 'does not apply') {
     const said = { because: reading.answer.because, by: reading.by }
     return requirement.maySetAside
       ? { verdict: 'does not apply', because: { kind: 'set aside', ...said }, readings: [reading.id] }
       : unread({ kind: 'may not be set aside', ...said }, [reading.id])
   }
+  if (look.kind === 'record') return decideRecord(look.rule)
   if (reading?.answer.kind === 'cannot see')
     return { verdict: 'unread', because: { kind: 'could not be seen' }, readings: [reading.id] }
   switch (look.kind) {

@@ -100,6 +100,14 @@ export const ranges = {
   latitude: practice(-90, 90, null, 'Degrees'),
   longitude: practice(-180, 180, null, 'Degrees'),
   positionAccuracy: judgement(0, 40_000_000, both(0, 1000), 'Metres; devices that know nothing say the whole earth'),
+  neededLength: judgement(
+    -5_000_000,
+    5_000_000,
+    null,
+    'A length that was found of a site; it may lie before its hazards',
+  ),
+  siteCheckNumber: judgement(-1_000_000, 1_000_000, null, 'Inches, feet or the run of a slope in a check of a site'),
+  siteCheckLength: judgement(-1e14, 1e14, null, 'Nanometres in a check of a site; 10 miles are 16 093 440 000 000'),
   signaturePoint: judgement(-10, 10, null, 'In a box 1 wide; a finger may leave it'),
 } as const satisfies Readonly<Record<string, NumberRange>>
 
@@ -190,4 +198,5 @@ export const listLimits = {
   names: 50_000,
   crew: 500,
   marks: 2000,
+  siteChecks: 200,
 } as const

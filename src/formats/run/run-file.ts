@@ -17,6 +17,7 @@ import { reportContradictions } from '../contradiction.ts'
 import type { DevicePosition } from '../device-position.ts'
 import type { InputProblem } from '../input-problem.ts'
 import { checkShape, parseJson } from '../read-json.ts'
+import type { MadeOf } from './made-of.ts'
 import { contradictionsIn } from './run-sense.ts'
 import { type RunShape, runShape } from './run-shape.ts'
 import { layoutFromShape } from './run-version.ts'
@@ -95,6 +96,8 @@ export interface RunFile {
   readonly instruments: readonly WrittenInstrument[]
   /** Sheets that replace shipped ones of the same id, or add to them. */
   readonly sheets: readonly HardwareSheet[]
+  /** The site that it was made of; left out, so that the file stays what it was, of one that was made of none. */
+  readonly madeOf?: MadeOf | undefined
   /** What was chosen; `sheets` then holds every sheet in use. Left out of a run that only asks. */
   readonly version?: RunVersion | undefined
 }

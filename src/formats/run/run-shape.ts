@@ -6,6 +6,7 @@ import { form } from '../range/form.ts'
 import { day, listOf, ranged, rangedWhole } from '../range/ranged.ts'
 import { sheetSchema } from '../sheet/sheet-file.ts'
 import { earlierShape, layoutShape } from './layout-shape.ts'
+import { madeOfShape } from './made-of.ts'
 
 const text = z.string().check(z.minLength(1))
 const sheetId = text
@@ -142,6 +143,7 @@ export const runShape = z
       [],
     ),
     sheets: z._default(listOf(z.lazy(sheetSchema), 'sheets'), []),
+    madeOf: z.optional(madeOfShape),
   })
   .check(
     z.meta({

@@ -41,6 +41,7 @@ export function runToValue(run: RunFile): object {
     decisionRule: run.decisionRule,
     instruments: run.instruments,
     sheets: run.sheets,
+    ...(run.madeOf === undefined ? {} : { madeOf: run.madeOf }),
   }
 }
 

@@ -33,11 +33,15 @@ export async function beginDrill(
   return begin(source, name, value, { number, wish: drill, minutes })
 }
 
-/** The same on a copy of a run of this device, which no number gives elsewhere. */
+/** The same on a copy of a run of this device, which no number gives elsewhere. What failed of its site is no fault to find. */
 export async function practiseOn(source: RunSource, run: RunFile): Promise<Trouble | null> {
   const name = `${words().bar}: ${run.name}`
   const wish = { site: runOfDevice, faults: 4, size: 'mixed', decoys: 2, seed: randomSeed() } as const
-  return begin(source, name, runToValue({ ...run, name }) as object, { number: null, wish, minutes: null })
+  return begin(source, name, runToValue({ ...run, name, madeOf: undefined }) as object, {
+    number: null,
+    wish,
+    minutes: null,
+  })
 }
 
 async function begin(

@@ -31,6 +31,7 @@ import { likeReading, reopened } from './like-places.ts'
 import { LiveVerdict, useVerdict } from './live-verdict.tsx'
 import { QuietRow } from './quiet-row.tsx'
 import { answerWords, measurableWords, placeWords } from './reading-words.ts'
+import { RecordRow } from './record-row.tsx'
 import { RequirementFacts } from './requirement-facts.tsx'
 import { SaveBar } from './save-bar.tsx'
 import type { Saved } from './saved.ts'
@@ -321,7 +322,7 @@ export function EntryPanel(props: Props) {
               <TroubleNote title={m.entry.notSaved} trouble={failure.trouble} again={() => void save(null)} />
             )}
             {kind === 'record' ? (
-              <p class="hint">{m.entry.record}</p>
+              <RecordRow requirement={requirement} draft={draft} change={change} />
             ) : (
               <QuietRow
                 requirement={requirement}

@@ -321,6 +321,10 @@ export const en = {
     setAside: 'Does not apply, because …',
     because: 'Because',
     answerInstead: 'Give a reading instead',
+    setSiteAside: 'Set it aside, because …',
+    leaveStanding: 'Leave it standing',
+    siteCheck:
+      'This was found from the site when the run was made of it; no reading changes it. What was put right since can be set aside by name, with the reason.',
     record: 'This is decided from the run file; there is nothing to read.',
     visit: 'Visit:',
     surfaces: [
@@ -556,6 +560,7 @@ export const en = {
     mustBe: 'Must be',
     remedy: 'To do',
     readHere: 'Read it again',
+    setAsideHere: 'Look at it, or set it aside',
     read: 'Read again',
     how: 'A finding is closed by a reading that names it: open what is to be read, and read it again.',
     notRechecked: 'Read again, but not as a recheck',
@@ -612,6 +617,9 @@ export const en = {
     sheets: 'On the shelf, the sheets in use:',
     fromTo: (from: string, to: string) => `${from} to ${to}`,
     edit: 'Edit what is asked',
+    madeOf: 'The site it was made of',
+    madeOfHow:
+      'As it was when the run was made; nothing of it is computed again. What failed stands among the findings. To go on with the site, save its file and open it under How much barrier.',
     why: 'Why so',
     pieces: 'Pieces in order',
     along: 'From post 1',

@@ -336,6 +336,10 @@ export const es: Messages = {
     setAside: 'No aplica, porque …',
     because: 'Porque',
     answerInstead: 'Dar una lectura',
+    setSiteAside: 'Apartarlo, porque …',
+    leaveStanding: 'Dejarlo en pie',
+    siteCheck:
+      'Esto se halló a partir del sitio cuando se hizo de él el tramo; ninguna lectura lo cambia. Lo que se corrigió después puede apartarlo una persona con su nombre y el motivo.',
     record: 'Esto se decide con el archivo del tramo; no hay nada que leer.',
     visit: 'Visita:',
     surfaces: [
@@ -568,6 +572,7 @@ export const es: Messages = {
     mustBe: 'Debe ser',
     remedy: 'Qué hacer',
     readHere: 'Leerlo de nuevo',
+    setAsideHere: 'Verlo, o apartarlo',
     read: 'Leer de nuevo',
     how: 'Un hallazgo se cierra con una lectura que lo nombra: abra lo que hay que leer, y léalo de nuevo.',
     notRechecked: 'Leído de nuevo, pero no como revisión',
@@ -624,6 +629,9 @@ export const es: Messages = {
     sheets: 'En el estante, las fichas en uso:',
     fromTo: (from, to) => `de ${from} a ${to}`,
     edit: 'Editar lo que se pide',
+    madeOf: 'El sitio del que se hizo',
+    madeOfHow:
+      'Como era cuando se hizo el tramo; nada de ello se calcula de nuevo. Lo que no cumplió está entre los hallazgos. Para seguir con el sitio, guarde su archivo y ábralo en Cuánta barrera.',
     why: 'Por qué así',
     pieces: 'Piezas en orden',
     along: 'Desde el poste 1',

@@ -20,7 +20,7 @@ export const siteEn = {
     make: 'Make the run',
     makeAllTheSame: 'Make it all the same',
     fails:
-      'The hardware is not right for this site. What fails is not kept with the run: put it right first, or write it into the contract.',
+      'The hardware is not right for this site. Put it right first; what fails goes with the run, stands among its findings, and keeps it from being acceptable.',
     making: 'Making the run …',
     notMade: 'The run was not made.',
     cannotChoose: 'Choose a system and both ends first.',

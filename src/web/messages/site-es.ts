@@ -22,7 +22,7 @@ export const siteEs: SiteWords = {
     make: 'Hacer el tramo',
     makeAllTheSame: 'Hacerlo de todos modos',
     fails:
-      'Los herrajes no son los correctos para este sitio. Lo que no cumple no queda con el tramo: corríjalo antes, o déjelo escrito en el contrato.',
+      'Los herrajes no son los correctos para este sitio. Corríjalo antes; lo que no cumple va con el tramo, está entre sus hallazgos e impide que sea aceptable.',
     making: 'Haciendo el tramo …',
     notMade: 'El tramo no se hizo.',
     cannotChoose: 'Elija primero un sistema y los dos extremos.',

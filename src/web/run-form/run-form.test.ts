@@ -26,7 +26,7 @@ interface Schema {
 const schema = JSON.parse(readFileSync(new URL('docs/schemas/run.schema.json', root), 'utf8')) as Schema
 
 /** Not asked by a person: what the program writes, and what is chosen by its picture. */
-const written = ['$schema', 'format', 'version', 'earlier', 'layout', 'decision', 'sheets']
+const written = ['$schema', 'format', 'version', 'earlier', 'layout', 'decision', 'sheets', 'madeOf']
 
 /** Places of all values that a run file can hold, `[0]` for the first of a list. */
 function placesIn(part: Schema, place: string): readonly string[] {

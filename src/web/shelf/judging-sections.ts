@@ -5,7 +5,7 @@ import {
   type SheetRule,
   seenKinds,
 } from '../../core/hardware/hardware-sheet.ts'
-import { derivedTopics, isReserved, recordTopics } from '../../core/requirements/derived-topics.ts'
+import { derivedTopics, recordTopics, reservedTopic } from '../../core/requirements/derived-topics.ts'
 import { type Draft, itemsAt, valueAt, withValue } from '../form/draft.ts'
 import type { FormField } from '../form/form-field.ts'
 import type { FormSection } from '../form/form-section.ts'
@@ -136,7 +136,8 @@ const rulesIn = (draft: Draft) =>
 const ruleIds = (draft: Draft): readonly string[] => rulesIn(draft).flatMap(({ id }) => (id === undefined ? [] : [id]))
 
 /** What is required under a topic, in words. */
-const label = (draft: Draft, topic: string): string =>
-  isReserved(topic)
-    ? say({ kind: 'topic', topic })
-    : asWritten(rulesIn(draft).find(({ id }) => id === topic)?.must || topic)
+function label(draft: Draft, topic: string): string {
+  const reserved = reservedTopic(topic)
+  if (reserved !== null) return say({ kind: 'topic', topic: reserved })
+  return asWritten(rulesIn(draft).find(({ id }) => id === topic)?.must || topic)
+}

@@ -3,6 +3,7 @@ import type { Need } from '../../core/need/need.ts'
 import type { TableValue } from '../../core/need/tables/table.ts'
 import type { Site } from '../../core/site/site.ts'
 import { stationWords } from '../../drawing/views/plan/site-words.ts'
+import type { FoundDirection } from '../../formats/run/made-of.ts'
 import type { DirectionReport, Installed } from '../../operations/compute-need.ts'
 import { printIn, say } from '../messages.ts'
 import { ProblemList } from '../parts/trouble-note.tsx'
@@ -73,12 +74,14 @@ export function NeedPane({ site, need, results }: Props) {
 
 interface DirectionProps {
   readonly title: string
-  readonly report: DirectionReport
+  readonly report: FoundDirection & Pick<DirectionReport, 'notes'>
   readonly unit: 'ft' | 'm'
-  readonly station: string
+  /** Null where nobody can tell it. */
+  readonly station: string | null
 }
 
-function Direction({ title, report, unit, station }: DirectionProps) {
+/** Where the barrier ends for one direction of traffic. */
+export function Direction({ title, report, unit, station }: DirectionProps) {
   const { need: s } = words()
   const { governs, notes } = report
   const long = (length: number): string => longText(length, unit)
@@ -88,7 +91,7 @@ function Direction({ title, report, unit, station }: DirectionProps) {
       : [long(governs.lateralExtent), governs.extentBy === null ? null : s.extentBy[governs.extentBy]]
   const facts = [
     [s.lateral, long(report.lateralAtEnd)],
-    [s.station, station],
+    ...(station === null ? [] : [[s.station, station] as const]),
     [s.governs, governs.hazard === null ? s.nothing : s.governsBy(governs.hazard, s.rule[governs.rule])],
     ...(extent === null ? [] : [[s.extent, extent.filter((word) => word !== null).join(' ')] as const]),
     [s.runout, long(report.runoutLength)],

@@ -3,6 +3,7 @@ import { findNeed, type Need } from '../../core/need/need.ts'
 import type { Site } from '../../core/site/site.ts'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { once } from '../../formats/once.ts'
+import type { MadeOf } from '../../formats/run/made-of.ts'
 import { siteFromValue } from '../../formats/site/read-site.ts'
 import { type NeedReport, needProblem, reportNeed } from '../../operations/compute-need.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
@@ -38,11 +39,11 @@ export function solveSite(draft: Draft): SolvedSite {
   const site = read.value
   const need = findNeed(site)
   if (!need.ok) return { site, need: null, results: null, problems: [needProblem(file, need.error, site.units)] }
-  return { site, need: need.value, results: once(() => resultsOf(site, need.value)), problems: [] }
+  return { site, need: need.value, results: once(() => resultsOf(draft, site, need.value)), problems: [] }
 }
 
-function resultsOf(site: Site, need: Need): SiteResults {
-  const report = reportNeed(site, need)
+function resultsOf(draft: Draft, site: Site, need: Need): SiteResults {
+  const report = reportNeed(site, need, draft as unknown as MadeOf['site'])
   const checks = [...new Map(report.checks.map((check) => [JSON.stringify(check), check])).values()]
   return { report, checks, layoutProblems: problemsOfLayout(site, need, report) }
 }

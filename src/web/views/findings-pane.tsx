@@ -115,7 +115,9 @@ function PunchEntry({ source, judged, side, item, run, again, opensFirst }: Entr
             {item.state === 'closed' ? (
               <p>{m.findings.proof}:</p>
             ) : (
-              words.some((one) => one !== m.findings.readHere) && <p>{m.findings.read}:</p>
+              words.some((one) => one !== m.findings.readHere && one !== m.findings.setAsideHere) && (
+                <p>{m.findings.read}:</p>
+              )
             )}
             <ul class="plain">
               {requirements.map((requirement, i) => (
@@ -143,6 +145,7 @@ function readAgainWords(requirement: Requirement, { finding, place }: PunchItem,
   const isSaid = finding?.what.parts.some(
     (part) => part.kind === 'against a rule' && contentOf(part.must) === contentOf(requirement.must),
   )
+  if (requirement.maySetAside && requirement.look.kind === 'record') return m.findings.setAsideHere
   if (isSaid) return isHere ? m.findings.readHere : placeWords(requirement.place, units)
   const must = say(requirement.must, units)
   return isHere ? must : `${placeWords(requirement.place, units)}: ${must}`

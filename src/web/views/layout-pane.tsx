@@ -5,6 +5,7 @@ import { kindOfPost } from '../../core/layout/kind-of-post.ts'
 import type { Layout } from '../../core/layout/layout.ts'
 import { sheetOf } from '../../core/layout/sheet-of.ts'
 import type { RunModel } from '../../core/requirements/run-model.ts'
+import type { MadeOf } from '../../formats/run/made-of.ts'
 import { explainLayout } from '../../operations/explain-layout.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { layOutRun } from '../../operations/lay-out-run.ts'
@@ -13,8 +14,12 @@ import { theirNames } from '../../words/their-names.ts'
 import { alongWords } from '../entry/reading-words.ts'
 import { m, printIn, say } from '../messages.ts'
 import { FoldByItself } from '../parts/fold.tsx'
+import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { ProblemList } from '../parts/trouble-note.tsx'
+import { VerdictMark } from '../parts/verdict-sign.tsx'
 import { editPath, sheetPath } from '../route.ts'
+
+const madeOfPane = partOf(() => import('../site/made-of-pane.tsx'))
 
 /** How many lawful runs are shown besides the chosen one. */
 const othersShown = 4
@@ -40,6 +45,7 @@ export function LayoutPane({ judged, run }: { readonly judged: JudgedRun; readon
           </Fragment>
         ))}
       </p>
+      {judged.run.madeOf !== undefined && <MadeOfFold madeOf={judged.run.madeOf} units={units} />}
       <h2>{m.layout.why}</h2>
       <List items={explainLayout(layout, judged.request).map((one) => say(one, units))} />
       {laid.ok ? (
@@ -57,6 +63,24 @@ export function LayoutPane({ judged, run }: { readonly judged: JudgedRun; readon
       )}
       <Pieces model={judged.model} units={units} />
     </section>
+  )
+}
+
+function MadeOfFold({ madeOf, units }: { readonly madeOf: MadeOf; readonly units: 'us' | 'metric' }) {
+  const failing = madeOf.checks.filter(({ verdict }) => verdict === 'fails').length
+  return (
+    <FoldByItself
+      level={2}
+      title={m.layout.madeOf}
+      beside={failing > 0 && <VerdictMark word="fails" count={failing} />}
+      opensFirst={false}
+    >
+      {() => (
+        <LaterPart part={madeOfPane} title={m.layout.madeOf}>
+          {({ MadeOfPane }) => <MadeOfPane madeOf={madeOf} units={units} />}
+        </LaterPart>
+      )}
+    </FoldByItself>
   )
 }
 

@@ -53,6 +53,7 @@ const topics: Readonly<Record<ReservedTopic, string>> = {
   location: 'known place',
   'post-count': 'number of posts',
   'panel-count': 'number of panels',
+  'site-check': 'check of the site',
   along: 'position along the rail',
   'lateral-offset': 'lateral offset',
 }

@@ -3,6 +3,7 @@ import type { Printers } from '../print.ts'
 import { slotSize } from '../slot-size.ts'
 import { theirNames } from '../their-names.ts'
 import { byTopic } from '../topics.ts'
+import { upperFirst } from '../upper-first.ts'
 import { neededTestName } from './hardware.ts'
 
 /** What follows from layout, sheets and run file: what must be true, how to look, why, what else to do. */
@@ -53,6 +54,7 @@ export const requirements: Printers<RequirementSaying> = {
     location: 'It is known where the run stands.',
     'post-count': 'Every post that the sheets ask for stands.',
     'panel-count': 'Every panel that the sheets of the ends ask for hangs.',
+    'site-check': ({ what, limit }, print) => `${upperFirst(print.say(what))}: ${print.say(limit)}.`,
   }),
 
   'how to look': byTopic<'how to look'>({
@@ -84,6 +86,8 @@ export const requirements: Printers<RequirementSaying> = {
       'Read the station of the nearest mark of the road, or take the position of the device at the end of the rail.',
     'post-count': 'Count the posts, and measure the wide space.',
     'panel-count': 'Count the panels from splice to splice.',
+    'site-check':
+      'It was found from the site when the run was made of it; no reading decides it anew. What was put right since is set aside by name, with what was done as the reason.',
   }),
 
   'why it matters': byTopic<'why it matters'>({
@@ -123,6 +127,8 @@ export const requirements: Printers<RequirementSaying> = {
     location: 'A record that names no place may be taken for that of another run.',
     'post-count': 'Where a post is missing the rail pockets and tears.',
     'panel-count': 'Without its own panels an end unit does not work as tested.',
+    'site-check':
+      'Hardware works as it was tested only where room, ground, height and traffic are as its tests had them.',
   }),
 
   'if it fails': byTopic<'if it fails'>({
@@ -161,6 +167,10 @@ export const requirements: Printers<RequirementSaying> = {
     'post-count':
       'Find where a post is missing and set it, or say for which obstruction it is left out and lay the run out again.',
     'panel-count': 'Hang the panels that the sheet of the end asks for.',
+    'site-check': ({ change }, print) =>
+      change === null
+        ? 'Put right what the site says here, or take hardware that is right for it.'
+        : `${upperFirst(print.say(change))}.`,
   }),
   'rail slots': ({ newSlotAt }) =>
     newSlotAt === null

@@ -54,6 +54,7 @@ export const verdicts: Printers<Sayings> = {
   'unit joins another system': ({ unit, system }, print) =>
     `${lowerFirst(print.say(unit))} at ${lowerFirst(print.say(system))}`,
   'too few pieces': ({ of, counted, wanted }) => `${counted} ${of} counted, ${wanted} asked for`,
+  'site check': ({ check }, print) => `${print.say(check.value)}, as the site had it when the run was made`,
   counted: ({ label }, print) => `counted: ${lowerFirst(print.say(label))}`,
   'measured at the count': ({ value, unit }, print) => `${print.measured(value, unit)}, measured at the count`,
   'not rechecked': () => 'failed, and was read again, but not as a recheck of the finding that proves it put right',

@@ -53,6 +53,7 @@ const topics: Readonly<Record<ReservedTopic, string>> = {
   location: 'lugar conocido',
   'post-count': 'número de postes',
   'panel-count': 'número de paneles',
+  'site-check': 'comprobación del sitio',
   along: 'posición a lo largo de la baranda',
   'lateral-offset': 'desplazamiento lateral',
 }

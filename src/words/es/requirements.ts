@@ -3,6 +3,7 @@ import type { Printers } from '../print.ts'
 import { slotSize } from '../slot-size.ts'
 import { theirNames } from '../their-names.ts'
 import { byTopic } from '../topics.ts'
+import { upperFirst } from '../upper-first.ts'
 import { neededTestName } from './hardware.ts'
 
 /** What follows from layout, sheets and run file: what must be true, how to look, why, what else to do. */
@@ -60,6 +61,7 @@ export const requirements: Printers<RequirementSaying> = {
     location: 'Se sabe dónde está el tramo.',
     'post-count': 'Está cada poste que piden las fichas.',
     'panel-count': 'Está colgado cada panel que piden las fichas de los extremos.',
+    'site-check': ({ what, limit }, print) => `${upperFirst(print.say(what))}: ${print.say(limit)}.`,
   }),
 
   'how to look': byTopic<'how to look'>({
@@ -93,6 +95,8 @@ export const requirements: Printers<RequirementSaying> = {
       'Lea la estación de la marca más cercana de la vía, o tome la posición del aparato en la punta de la baranda.',
     'post-count': 'Cuente los postes y mida el espacio ancho.',
     'panel-count': 'Cuente los paneles de empalme a empalme.',
+    'site-check':
+      'Se halló a partir del sitio cuando se hizo de él el tramo; ninguna lectura lo decide de nuevo. Lo que se corrigió después lo aparta una persona con su nombre, y lo que se hizo es el motivo.',
   }),
 
   'why it matters': byTopic<'why it matters'>({
@@ -132,6 +136,8 @@ export const requirements: Printers<RequirementSaying> = {
     location: 'Un registro que no nombra un lugar puede tomarse por el de otro tramo.',
     'post-count': 'Donde falta un poste la baranda se embolsa y se rasga.',
     'panel-count': 'Sin sus propios paneles una unidad de extremo no trabaja como en el ensayo.',
+    'site-check':
+      'Los herrajes trabajan como en el ensayo solo donde espacio, terreno, altura y tránsito son como los tuvieron sus ensayos.',
   }),
 
   'if it fails': byTopic<'if it fails'>({
@@ -170,6 +176,10 @@ export const requirements: Printers<RequirementSaying> = {
     'post-count':
       'Busque dónde falta un poste y colóquelo, o diga por qué obstáculo se omite y disponga el tramo de nuevo.',
     'panel-count': 'Cuelgue los paneles que pide la ficha del extremo.',
+    'site-check': ({ change }, print) =>
+      change === null
+        ? 'Corrija lo que el sitio dice aquí, o elija herrajes correctos para él.'
+        : `${upperFirst(print.say(change))}.`,
   }),
   'rail slots': ({ newSlotAt }) =>
     newSlotAt === null

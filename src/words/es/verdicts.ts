@@ -55,6 +55,7 @@ export const verdicts: Printers<Sayings> = {
     `${lowerFirst(print.say(unit))} en ${lowerFirst(print.say(system))}`,
   'too few pieces': ({ of, counted, wanted }) =>
     of === 'posts' ? `${counted} postes contados, ${wanted} pedidos` : `${counted} paneles contados, ${wanted} pedidos`,
+  'site check': ({ check }, print) => `${print.say(check.value)}, como lo tenía el sitio cuando se hizo el tramo`,
   counted: ({ label }, print) => `contado: ${lowerFirst(print.say(label))}`,
   'measured at the count': ({ value, unit }, print) => `${print.measured(value, unit)}, medido al contar`,
   'not rechecked': () => 'falló, y se leyó otra vez, pero no como revisión del hallazgo que pruebe que está corregido',

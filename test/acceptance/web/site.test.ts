@@ -320,6 +320,7 @@ test('the run that the need asks for is made, and opens with its layout', async 
   await openPart(page, 'Site and tables')
   await page.getByLabel('Name of the site').fill(`Mill Brook, ${project.name}`)
   const installed = await sum(page, 'installed').textContent()
+  const need = await sum(page, 'approach').textContent()
   await page.getByRole('button', { name: 'Make the run' }).click()
   // The hardware does not fit the example: that is said before a run is made of it.
   await expect(page.getByRole('alert')).toContainText('clear area behind the gating end, length')
@@ -341,6 +342,31 @@ test('the run that the need asks for is made, and opens with its layout', async 
     return total + Number(whole) + (Number(inches) + Number(over) / Number(under)) / 12
   }, 0)
   expect(`${Number(feet.toFixed(2))} ft`).toBe(installed)
+  // Site, need and checks stay with the run.
+  await page.locator('summary', { hasText: 'The site it was made of' }).click()
+  const madeOf = page.locator('.made-of')
+  await expect(madeOf.locator('.site-facts-most').first()).toHaveText(need ?? '')
+  const failing = madeOf.locator('.site-check', { hasText: 'clear area behind the gating end, length' })
+  await expect(failing).toContainText('60 ft 0 in')
+  await expect(madeOf.getByRole('link', { name: 'Save the site file' })).toHaveAttribute(
+    'href',
+    /Alder%20Creek|Mill%20Brook/,
+  )
+  // What failed is a finding, until somebody sets it aside by name.
+  const findings = page.url().replace(/layout$/, 'findings')
+  await page.goto(findings)
+  const finding = page.locator('.finding', { hasText: 'as the site had it when the run was made' })
+  await expect(finding).toHaveCount(1)
+  await finding.getByRole('link', { name: 'Look at it, or set it aside' }).click()
+  await page.getByRole('button', { name: 'Set it aside, because' }).click()
+  await page.locator('.because input').fill('cleared on 4 May, measured by the county')
+  await page.getByLabel('Read by').fill('R. Quist')
+  await expect(page.locator('.entry')).toContainText('set aside by R. Quist')
+  await page.getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(page.getByText(/Saved on this device/).first()).toBeVisible()
+  await page.goto(findings)
+  await expect(page.getByRole('heading', { name: /Findings/ }).first()).toBeVisible()
+  await expect(finding).toHaveCount(0)
 })
 
 test('the page is accessible at every width, and the list of runs leads to it without having fetched it', async ({

@@ -117,7 +117,10 @@ export const sayingsOfRequirements = ({ requirements }: RequiredRun): Saying[] =
   ])
 
 export const sourcesOf = ({ requirements }: RequiredRun): Saying[] =>
-  requirements.flatMap(({ source: { title, edition } }) => (edition === null ? [title] : [title, edition]))
+  requirements.flatMap(({ source }): Saying[] => {
+    if (source.kind !== 'source') return [source]
+    return source.edition === null ? [source.title] : [source.title, source.edition]
+  })
 
 /** A figure for each thing that is required with one, alike ones once. */
 export function figuresOf({ requirements, run }: RequiredRun, print: Print): Drawing[] {

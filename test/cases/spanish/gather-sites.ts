@@ -177,7 +177,9 @@ const curbs: readonly FitFacts['curb'][] = [
 ]
 
 /** Facts that bring every check to each of its answers. */
-export function sayingsOfChecks(): Saying[] {
+export const sayingsOfChecks = (): Saying[] => checksOfEveryKind().flatMap(sayingsOfCheck)
+
+export function checksOfEveryKind(): readonly FitCheck[] {
   const systems = shippedSheets.filter((one) => one.kind === 'longitudinal') as readonly LongitudinalSheet[]
   const ends = shippedSheets.filter((one) => one.kind !== 'longitudinal') as readonly EndSheet[]
   const facts: FitFacts[] = []
@@ -205,5 +207,5 @@ export function sayingsOfChecks(): Saying[] {
             runLength: [feet(40), feet(200), null, feet(62.5)][i]!,
           })
         }
-  return facts.flatMap((one) => checkFit(one).flatMap(sayingsOfCheck))
+  return facts.flatMap(checkFit)
 }

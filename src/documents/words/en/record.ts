@@ -21,7 +21,7 @@ export const record = {
   notAllRead: 'no reading, and not all of those from which it could be computed',
   signatures: ['Contractor', 'Inspector', 'Engineer'],
   hashOf: 'SHA-256, by rule 2, of run, layout, sheets in use, readings, photos and decision rule as canonical JSON',
-  setAside: 'Set aside: taken out of judging by a named person, as the sheet allows',
+  setAside: 'Set aside: taken out of judging by a named person, with a reason',
   place: 'Place',
   requirement: 'Requirement',
   because: 'Because',

@@ -9,6 +9,7 @@ export const runFacts = {
     letting: 'Let',
     datum: 'Datum of the run',
     position: 'Position of the device',
+    site: 'Made of the site',
     first: 'Post 1',
     last: (post: number) => `Post ${post}, the last`,
     size: 'Size',
@@ -20,6 +21,13 @@ export const runFacts = {
   work: { new: 'new', standing: 'standing' },
   station: (station: string) => `station ${station}`,
   size: (posts: number, panels: number, rail: string) => `${posts} posts, ${panels} panels, ${rail} of rail`,
+  madeOf: {
+    need: (approach: string, departure: string | null) =>
+      `length of need ${approach}${departure === null ? '' : `, for opposing traffic ${departure}`}`,
+    checks: (all: number, fail: number, meet: number) =>
+      `${all} checks when the run was made: ${fail} ${fail === 1 ? 'fails' : 'fail'}, ${meet} ${meet === 1 ? 'meets' : 'meet'}`,
+    unread: (what: string) => `not said: ${what}`,
+  },
   noReadings: 'none',
   readings: (count: number, people: string, from: string, to: string) =>
     `${count} by ${people}, ${from === to ? from : `${from} to ${to}`}`,

@@ -9,7 +9,7 @@ export const record: typeof english = {
   signatures: ['Contratista', 'Inspector', 'Ingeniero'],
   hashOf:
     'SHA-256, por la regla 2, del tramo, la disposición, las fichas en uso, las lecturas, las fotos y la regla de decisión como JSON canónico',
-  setAside: 'Dejado de lado: no lo juzga el programa por decisión de una persona nombrada, como la ficha permite',
+  setAside: 'Dejado de lado: no lo juzga el programa por decisión de una persona nombrada, con un motivo',
   place: 'Lugar',
   requirement: 'Requisito',
   because: 'Porque',

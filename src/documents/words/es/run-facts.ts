@@ -10,6 +10,7 @@ export const runFacts: typeof english = {
     letting: 'Adjudicación',
     datum: 'Origen del tramo',
     position: 'Posición del aparato',
+    site: 'Hecho del sitio',
     first: 'Poste 1',
     last: (post) => `Poste ${post}, el último`,
     size: 'Tamaño',
@@ -24,6 +25,13 @@ export const runFacts: typeof english = {
   work: { new: 'nueva', standing: 'existente' },
   station: (station) => `estación ${station}`,
   size: (posts, panels, rail) => `${posts} postes, ${panels} paneles, ${rail} de baranda`,
+  madeOf: {
+    need: (approach, departure) =>
+      `longitud de necesidad ${approach}${departure === null ? '' : `, para el tránsito opuesto ${departure}`}`,
+    checks: (all, fail, meet) =>
+      `${all} comprobaciones cuando se hizo el tramo: ${fail} no ${fail === 1 ? 'cumple' : 'cumplen'}, ${meet} ${meet === 1 ? 'cumple' : 'cumplen'}`,
+    unread: (what) => `no se dice: ${what}`,
+  },
   noReadings: 'ninguna',
   readings: (count, people, from, to) => `${count} por ${people}, ${from === to ? from : `${from} a ${to}`}`,
   sheets: {
