@@ -1,8 +1,8 @@
-// Everything that has to hold: form, types and structure beside the unit tests, then a real browser beside slower tests.
-// Ends with a line that counts the tests; any step that fails ends the run with 1, after those beside it.
+// Everything that has to hold: form, types and structure and then a real browser, beside the unit tests and then the slower
+// ones. Ends with a line that counts the tests; after a step that fails none is begun, and the run ends with 1.
 import { spawn } from 'node:child_process'
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { accessSync, chmodSync, constants, mkdtempSync, readFileSync, rmSync, statfsSync, writeFileSync } from 'node:fs'
+import { freemem, tmpdir } from 'node:os'
 import { delimiter, dirname, join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { stripVTControlCharacters } from 'node:util'
@@ -17,12 +17,15 @@ It takes no words. Settings:
   LAPWISE_TEST_WITH=packed      the browser among the packages, although another is there
   LAPWISE_TEST_POSTGRES_URL=…   a PostgreSQL server for the tests, instead of one that they start
   LAPWISE_FULL=1                more random runs against the referees, and a longer soak
+  TMPDIR=…                      where tests write; without it in memory, where the system has such a place with room
   CHROME_PATH=…                 the program of the browser`
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..')
 const { LAPWISE_TEST_INSTALL: install = '', LAPWISE_FULL: full = '' } = process.env
 refuseUnknown()
-const results = mkdtempSync(join(tmpdir(), 'lapwise-test-'))
+const results = placeToWrite()
+process.once('exit', () => rmSync(results, { recursive: true, force: true }))
+for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => process.exit(1))
 let passed = 0
 let failed = 0
 const skipped = []
@@ -41,9 +44,37 @@ const forms = [
   ['nothing unused', ['knip']],
 ]
 // What runs beside each other takes both processors all the time: alone, each often waits for one of its own parts.
-await besideEachOther([one(forms), vitest('unit')])
-await besideEachOther([browser(), vitest('slow')])
+await besideEachOther([inTurn(one(forms), browser()), inTurn(vitest('unit'), vitest('slow'))])
 end()
+
+/**
+ * A folder for what tests write, which goes with the last of them. Each commit of a database waits until the disk has it,
+ * and a start after a kill waits for a thousand files: where it is in memory nothing waits, and is written all the same.
+ */
+function placeToWrite() {
+  const inMemory = '/dev/shm'
+  const room = 6 * 2 ** 30
+  const make = (place) => {
+    const folder = mkdtempSync(join(place, 'lapwise-test-'))
+    // Of root, whose PostgreSQL server is another user's.
+    chmodSync(folder, 0o711)
+    return folder
+  }
+  if (process.env.TMPDIR !== undefined || process.platform !== 'linux') return make(tmpdir())
+  let folder = null
+  try {
+    const { bavail, bsize } = statfsSync(inMemory)
+    if (Math.min(bavail * bsize, freemem()) < room) return make(tmpdir())
+    folder = make(inMemory)
+    // Programs are started from there; some systems forbid it.
+    writeFileSync(join(folder, 'program'), '', { mode: 0o700 })
+    accessSync(join(folder, 'program'), constants.X_OK)
+    return folder
+  } catch {
+    if (folder !== null) rmSync(folder, { recursive: true, force: true })
+    return make(tmpdir())
+  }
+}
 
 /** `npm test -- --help` tells the settings; a word or a value that would not count is refused. */
 function refuseUnknown() {
@@ -62,9 +93,15 @@ function refuseUnknown() {
   process.exit(2)
 }
 
+/** Runs these one after the other; none is begun after something has failed anywhere. */
+function inTurn(...runs) {
+  return async (tell) => {
+    for (const run of runs) if (failed === 0) await run(tell)
+  }
+}
+
 /**
- * Runs these, and ends everything after them if one has failed. What the first one says is told at once, what another says
- * when those before it have ended.
+ * Runs these. What the first one says is told at once, what another says when those before it have ended.
  *
  * @param runs  each takes what tells a text, and says something at least when it ends
  */
@@ -87,7 +124,6 @@ async function besideEachOther(runs) {
     }),
   )
   await told
-  if (failed > 0) end()
 }
 
 /** One step after the other; after one that fails the others are not begun. */
@@ -112,7 +148,7 @@ function one(list) {
 /** How a program among the packages ended; what it says is told as it comes. */
 function call([program, ...words], settings, tell) {
   const path = [join(root, 'node_modules/.bin'), process.env.PATH].join(delimiter)
-  const env = { ...process.env, PATH: path, ...settings }
+  const env = { ...process.env, PATH: path, TMPDIR: results, ...settings }
   const child = spawn(program, words, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'], env })
   for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', tell)
   return new Promise((resolve) => child.on('close', resolve))
@@ -172,7 +208,6 @@ function count(good, bad, status, what) {
 }
 
 function end() {
-  rmSync(results, { recursive: true, force: true })
   console.log('')
   if (fallen.length > 0) console.log(`Failed:\n  ${fallen.join('\n  ')}`)
   if (skipped.length > 0) console.log(`${skipped.length} checks could not run:\n  ${skipped.join('\n  ')}`)
