@@ -1,5 +1,5 @@
 import type { ChosenField, SheetField } from '../core/hardware/sheet-fields.ts'
-import type { SheetThing, SheetValue, ValueSaid } from '../core/hardware/sheet-statements.ts'
+import { fieldAt, type SheetThing, type SheetValue, type ValueSaid } from '../core/hardware/sheet-statements.ts'
 import type { SheetText } from '../core/hardware/sheet-text.ts'
 import { reservedTopic } from '../core/requirements/derived-topics.ts'
 import { sheetWordsEn } from './en/sheet-words.ts'
@@ -47,10 +47,10 @@ export function valueWords({ field, value }: SheetValue, print: Print): string {
 
 /** What a path names that is no statement with a source: a field of the whole sheet, the name of a part, or what is not stated. */
 export function besideWords(place: string, print: Print): string {
-  const { things, fields } = sheetWords(print)
+  const { things, fields, texts } = sheetWords(print)
   const path = place.replace(/\[[^\]]*\]/g, '[]')
-  const named: Readonly<Record<string, string>> = { ...fields, ...things }
-  return named[path] ?? named[path.replace(/\[\]$/, '')] ?? named[path.split('.').at(-1)!] ?? print.theirs(place)
+  const named: Readonly<Record<string, string>> = { ...texts, ...fields, ...things }
+  return named[path] ?? named[path.replace(/\[\]$/, '')] ?? named[fieldAt(place)] ?? print.theirs(place)
 }
 
 /** What a field is called, as the label of a form has it. */

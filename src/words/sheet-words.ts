@@ -7,6 +7,8 @@ export interface SheetWords {
   /** One of several: `number` from 1. */
   readonly numbered: (thing: string, number: number) => string
   readonly fields: Readonly<Record<SheetField, string>>
+  /** Texts of a rule or a source, which no value of the sheet is. */
+  readonly texts: Readonly<Record<'title' | 'label' | 'how' | 'why' | 'remedy', string>>
   readonly choices: { readonly [F in ChosenField]: Readonly<Record<(typeof sheetChoices)[F][number], string>> }
   readonly answers: Readonly<Record<'yes' | 'no' | 'none' | 'notStated', string>>
   readonly uses: Readonly<Record<'layout' | 'need' | 'fit' | 'judging' | 'nothing', string>>

@@ -173,6 +173,12 @@ export function saidAt(
   return { kind: 'named', names: said.names.map(nameOfSheet) }
 }
 
+/** What is stated at a place of a sheet, wherever in it that is. */
+export function fieldAt(place: string): SheetField {
+  const path = place.replace(/\[[^\]]*\]/g, '[]').split('.')
+  return fieldNamed(path.slice(0, -1).join('.'), path.at(-1)!)
+}
+
 /** What is stated beside the values: by whom, and which of several it is. */
 const beside = ['source', 'confirmation', 'checked', 'number', 'id']
 

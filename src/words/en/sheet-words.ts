@@ -105,6 +105,13 @@ export const sheetWordsEn: SheetWords = {
     mostInRun: 'posts of a run, at most',
     newSlot: 'new slot',
   },
+  texts: {
+    title: 'title of the source',
+    label: 'answer',
+    how: 'how to look',
+    why: 'why it matters',
+    remedy: 'if it fails',
+  },
   choices: {
     category: {
       'W-beam barrier': 'W-beam barrier',

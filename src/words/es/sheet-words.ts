@@ -105,6 +105,13 @@ export const sheetWordsEs: SheetWords = {
     mostInRun: 'postes de un tramo, a lo más',
     newSlot: 'ranura nueva',
   },
+  texts: {
+    title: 'título de la fuente',
+    label: 'respuesta',
+    how: 'cómo mirar',
+    why: 'por qué importa',
+    remedy: 'si falla',
+  },
   choices: {
     category: {
       'W-beam barrier': 'baranda de doble onda',
