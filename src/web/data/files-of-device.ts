@@ -28,7 +28,11 @@ export function filesOfDevice(store: DeviceStore, page: PageEnd, { photoElsewher
 
     async weighFile(file) {
       const transfer = await later(() => import('./take-in-file.ts'))
-      return transfer.ok ? transfer.value.weighFile(store, file) : transfer
+      if (!transfer.ok) return transfer
+      const weighed = await transfer.value.weighFile(store, file)
+      // One of a newer program is held by being looked at.
+      if (!weighed.ok) page.changed({ runs: [], isOwn: true })
+      return weighed
     },
 
     takeInFile: takeIn,
