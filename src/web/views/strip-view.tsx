@@ -24,10 +24,7 @@ interface Props {
   readonly nearMarks: readonly NearMark[]
 }
 
-/**
- * A phone has none for it above what there is to do: there it is a line until it is asked for, but where it is the matter.
- * Beside a scene it is a line everywhere.
- */
+/** A phone has none for it above what there is to do. */
 const roomForStrip = '(min-width: 48rem) and (min-height: 30rem)'
 
 const placeOf = (requirement: string): string => requirement.split('/')[0]!
@@ -37,7 +34,8 @@ export function StripView({ judged: latest, opened, route, near, nearMarks }: Pr
   const judged = useAfterFrame(latest)
   const hasRoom = useMedia(roomForStrip)
   const [chosen, setShown] = useState<boolean | null>(null)
-  const isShown = chosen ?? ((hasRoom && route.pane !== 'scene') || route.pane === 'layout')
+  // Where it is the matter, or the way to a place. Elsewhere it is a line until it is asked for, below which the work begins.
+  const isShown = chosen ?? (route.pane === 'layout' || (hasRoom && route.pane === 'walk'))
   const frame = useRef<HTMLDivElement>(null)
   const svg = useMemo(() => {
     if (!isShown) return ''
