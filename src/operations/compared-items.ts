@@ -23,10 +23,13 @@ function sideOf(
 ): ComparedSide | null {
   if (side === null) return null
   const others = new Set((beside?.values ?? []).map(contentOf))
-  // What both require alike is no difference.
+  // What both require alike is no difference, and what the sheet says word for word is said already.
   const alike = new Set((requiredBeside.get(side.place) ?? []).map(({ must }) => contentOf(must)))
+  const said = new Set(side.values.map(({ value }) => contentOf(value)))
   return {
     values: side.values.filter((value) => !others.has(contentOf(value))),
-    asks: (required.get(side.place) ?? []).filter(({ must }) => !alike.has(contentOf(must))),
+    asks: (required.get(side.place) ?? []).filter(
+      ({ must }) => !alike.has(contentOf(must)) && !said.has(contentOf(must)),
+    ),
   }
 }

@@ -38,7 +38,7 @@ export function CompareView({ source, saved, sheets, editions, beside }: Props) 
   return (
     <section class="sheet sheet-page">
       <a class="back" href={sheetPath(saved.id)}>
-        {name}
+        {w.compare.backTo}
       </a>
       <h1>{w.compare.title}</h1>
       <p>{editionName(saved)}</p>

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import { useMemo } from 'preact/hooks'
 import { sourceIn } from '../../core/hardware/hardware-saying.ts'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
@@ -34,29 +35,39 @@ export function Differences({ one, other, sheets }: Props) {
     what,
     list: statements.filter((statement) => statement.what === what),
   }))
+  // The names stand over the columns.
+  const named = besides.filter(({ place }) => place !== 'name')
   if (statements.length + besides.length === 0) return <p>{w.same}</p>
   return (
     <div class="shelf-differences" key={language()}>
-      {besides.length > 0 && (
-        <ul>
-          {besides.map(({ place, pinned, onShelf }) => (
-            <li key={place}>
-              {w.besides(besideWords(place, print), beside(one, place, pinned), beside(other, place, onShelf))}
-            </li>
+      {named.length > 0 && (
+        <Table {...{ one, other }}>
+          {named.map(({ place, pinned, onShelf }) => (
+            <tr key={place}>
+              <th scope="row">{besideWords(place, print)}</th>
+              <td>{beside(one, place, pinned)}</td>
+              <td>{beside(other, place, onShelf)}</td>
+            </tr>
           ))}
-        </ul>
+        </Table>
       )}
       {kinds
         .filter(({ list }) => list.length > 0)
         .map(({ what, list }) => (
           <FoldByItself
             key={what}
-            level={3}
+            level={2}
             title={w.kinds[what]}
             beside={<b class="count">{list.length}</b>}
             opensFirst={what === 'values'}
           >
-            {() => <Table {...{ one, other, required, list }} />}
+            {() => (
+              <Table {...{ one, other }}>
+                {list.map((statement) => (
+                  <Row key={statement.place} {...{ one, other, required, statement }} />
+                ))}
+              </Table>
+            )}
           </FoldByItself>
         ))}
     </div>
@@ -64,40 +75,43 @@ export function Differences({ one, other, sheets }: Props) {
 }
 
 interface TableProps extends Omit<Props, 'sheets'> {
-  readonly required: RequiredByBoth
-  readonly list: readonly StatedOtherwise[]
+  readonly children: ComponentChildren
 }
 
-function Table({ one, other, required, list }: TableProps) {
+/** Each of the two in a column of its own, also on a phone. */
+const Table = ({ one, other, children }: TableProps) => (
+  <table class="differing">
+    <thead>
+      <tr>
+        <th scope="col">{words().compare.what}</th>
+        {[one, other].map((sheet, i) => (
+          <th scope="col" key={i}>
+            {say(nameOf(sheet))}, {words().edition(sheet.version)}
+          </th>
+        ))}
+      </tr>
+    </thead>
+    <tbody>{children}</tbody>
+  </table>
+)
+
+interface RowProps extends Omit<Props, 'sheets'> {
+  readonly required: RequiredByBoth
+  readonly statement: StatedOtherwise
+}
+
+function Row({ one, other, required, statement }: RowProps) {
+  const { about, sides } = comparedItem(statement, required)
   return (
-    <table class="statements">
-      <thead>
-        <tr>
-          <th scope="col">{words().compare.what}</th>
-          {[one, other].map((sheet, i) => (
-            <th scope="col" key={i}>
-              {say(nameOf(sheet))}, {words().edition(sheet.version)}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {list.map((statement) => {
-          const { about, sides } = comparedItem(statement, required)
-          return (
-            <tr key={statement.place} data-statement={statement.place}>
-              <th scope="row">{thingWords(about, printIn(null))}</th>
-              <td>
-                <SideOf side={sides[0]} sheet={one} stated={statement.one} what={statement.what} />
-              </td>
-              <td>
-                <SideOf side={sides[1]} sheet={other} stated={statement.other} what={statement.what} />
-              </td>
-            </tr>
-          )
-        })}
-      </tbody>
-    </table>
+    <tr data-statement={statement.place}>
+      <th scope="row">{thingWords(about, printIn(null))}</th>
+      <td>
+        <SideOf side={sides[0]} sheet={one} stated={statement.one} what={statement.what} />
+      </td>
+      <td>
+        <SideOf side={sides[1]} sheet={other} stated={statement.other} what={statement.what} />
+      </td>
+    </tr>
   )
 }
 

@@ -107,47 +107,48 @@ function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, newer
       <p>
         {w.kinds[sheet.kind]}, {w.rail(say(limitsOf(sheet.railHeight)))}, {w.edition(sheet.version)}
       </p>
+      <SheetDrawing sheet={sheet} sheets={sheets} view="whole" />
       <p class="warning">{say(sheetText(sheet, sheet.notice))}</p>
       {newer}
-      <SheetDrawing sheet={sheet} sheets={sheets} view="whole" />
-      <SheetFacts sheet={sheet} sheets={sheets} />
-      <div>
-        <Confirmed sheet={sheet} />
-        <p class="hint">{w.confirmedHow}</p>
-      </div>
       {children}
-      <div class="form-buttons shelf-acts">
+      <div class="shelf-acts">
+        <Confirmed sheet={sheet} />
         {isConfirmable && (
-          <button type="button" class="button" aria-pressed={isConfirming} onClick={() => setConfirming(!isConfirming)}>
+          <button
+            type="button"
+            class={isConfirming ? 'button' : 'button main'}
+            aria-pressed={isConfirming}
+            onClick={() => setConfirming(!isConfirming)}
+          >
             {isConfirming ? w.confirm.end : w.confirm.begin}
           </button>
         )}
-        <a class="button" href={sheetPath(sheet.id, 'edit')}>
-          {w.form.edit}
-        </a>
-        {languagesBeside(sheet).map((to) => (
-          <a key={to} class="button" href={sheetPath(sheet.id, 'texts')}>
-            {w.texts.link(to)}
-          </a>
-        ))}
-        <button type="button" class="button" aria-expanded={isCopying} onClick={() => setCopying(!isCopying)}>
-          {w.form.copy.begin}
-        </button>
-        <button type="button" class="button" aria-expanded={isPrinting} onClick={() => setPrinting(!isPrinting)}>
-          {w.print.open}
-        </button>
-        <a class="button" href={sheetPath(sheet.id, 'compare')}>
-          {w.compare.link}
-        </a>
+        {!isConfirming && <p class="hint">{w.confirmedHow}</p>}
       </div>
-      {isPrinting && <PrintSheet {...{ source, sheet }} system={system ?? null} other={null} />}
-      {isCopying && <CopyForm sheet={sheet} editions={editions} />}
       {isConfirming && <ConfirmWithFields inHand={inHand} change={change} isAsked={isAsked} />}
       {isConfirming && isAsked && !isSaid && (
         <p class="trouble" role="alert">
           {w.confirm.missing}
         </p>
       )}
+      <SheetFacts sheet={sheet} sheets={sheets} />
+      <div class="ways">
+        <a href={sheetPath(sheet.id, 'edit')}>{w.form.edit}</a>
+        {languagesBeside(sheet).map((to) => (
+          <a key={to} href={sheetPath(sheet.id, 'texts')}>
+            {w.texts.link(to)}
+          </a>
+        ))}
+        <a href={sheetPath(sheet.id, 'compare')}>{w.compare.link}</a>
+        <button type="button" aria-expanded={isPrinting} onClick={() => setPrinting(!isPrinting)}>
+          {w.print.open}
+        </button>
+        <button type="button" aria-expanded={isCopying} onClick={() => setCopying(!isCopying)}>
+          {w.form.copy.begin}
+        </button>
+      </div>
+      {isPrinting && <PrintSheet {...{ source, sheet }} system={system ?? null} other={null} />}
+      {isCopying && <CopyForm sheet={sheet} editions={editions} />}
       <div>
         {groups.map(({ group, statements }) => (
           <FoldByItself
