@@ -37,6 +37,7 @@ export function PickScope({ end, pick, back }: Props) {
               aria-label={words.scope(isWhole, traffic)}
               onClick={() => pick({ isWhole, traffic })}
             >
+              <Traffic {...{ isWhole, traffic }} />
               {words.traffic[traffic]}
             </button>
           ))}
@@ -45,6 +46,16 @@ export function PickScope({ end, pick, back }: Props) {
     </>
   )
 }
+
+/** The end at the left, as much of its run as is checked, and which way the lane beside it goes. */
+const Traffic = ({ isWhole, traffic }: Scope) => (
+  <svg viewBox="0 0 120 44" aria-hidden="true">
+    <path d={isWhole ? 'M20 8h84v8H20z' : 'M20 8h44v8H20z'} class="filled" />
+    {!isWhole && <path d="M68 12h36" class="dashed" />}
+    <path d={isWhole ? 'M16 4h8v16h-8zM100 4h8v16h-8z' : 'M16 4h8v16h-8z'} class="filled" />
+    <path d={traffic === 'comes to it' ? 'M8 34h60m-8 -6l8 6l-8 6' : 'M112 34h-60m8 -6l-8 6l8 6'} />
+  </svg>
+)
 
 interface OpposingProps {
   /** Null for not sure. */

@@ -6,7 +6,6 @@ import { classResults } from '../../operations/class-results.ts'
 import { asWritten, m } from '../messages.ts'
 import { download } from '../parts/download.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
-import { drillsPath } from '../route.ts'
 import { Kinds } from './kinds.tsx'
 import { percent } from './percent.ts'
 import { words } from './words.ts'
@@ -27,12 +26,9 @@ export function ClassView() {
   }
   return (
     <section class="sheet drills">
-      <a class="back" href={drillsPath}>
-        {words().title}
-      </a>
       <h1>{w.title}</h1>
       <p>{w.how}</p>
-      <label class="class-files">
+      <label>
         <span>{w.files}</span>
         <input
           type="file"

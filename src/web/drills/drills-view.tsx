@@ -56,19 +56,15 @@ export function DrillsView({ source }: { readonly source: RunSource }) {
         </div>
       )}
       <ByNumber begin={begin} />
-      <details class="drill-choose">
+      <details class="group drill-choose">
         <summary>
           <h2>{w.choose}</h2>
         </summary>
         <ChooseDrill begin={begin} />
       </details>
-      <p class="drill-links">
-        <a class="button" href={drillsPartPath('lesson')}>
-          {w.lesson.link}
-        </a>
-        <a class="button" href={drillsPartPath('class')}>
-          {w.class.title}
-        </a>
+      <p class="ways">
+        <a href={drillsPartPath('lesson')}>{w.lesson.link}</a>
+        <a href={drillsPartPath('class')}>{w.class.title}</a>
       </p>
       {rows.length > 0 && <Begun rows={rows} />}
       {records.length > 0 && <Kinds records={records} />}

@@ -10,7 +10,6 @@ import { preferences } from '../fieldwork/preferences.ts'
 import { m, printIn, say } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { Picture } from '../parts/picture.tsx'
-import { drillsPath } from '../route.ts'
 import { words } from './words.ts'
 
 const figures = partOf(() => import('../entry/figure-of.ts'))
@@ -37,9 +36,6 @@ export function LessonView() {
   }
   return (
     <section class="sheet lesson">
-      <a class="back" href={drillsPath}>
-        {w.title}
-      </a>
       <h1>{w.lesson.title}</h1>
       <p>{w.lesson.how}</p>
       <div class="lesson-pair">

@@ -27,9 +27,9 @@ export function GlossaryView({ word }: { readonly word: string | null }) {
     .sort(([, [a]], [, [b]]) => a.localeCompare(b, spoken))
   return (
     <section class="glossary">
-      <p>
-        <a href={runsPath}>{words().back}</a>
-      </p>
+      <a class="back" href={runsPath}>
+        {words().back}
+      </a>
       <h1>{words().title}</h1>
       <p>{words().how}</p>
       <label class="glossary-search">

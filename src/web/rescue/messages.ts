@@ -67,11 +67,14 @@ export function messages(): Messages {
   return language().startsWith('es') ? es : en
 }
 
-function language(): string {
+const language = (): string => chosen('language') ?? navigator.language
+
+/** What was chosen on the page, which this one does without. */
+export function chosen(what: 'language' | 'light'): string | null {
   try {
-    const chosen: unknown = JSON.parse(localStorage.getItem('lapwise/preferences') ?? '{}').language
-    return typeof chosen === 'string' ? chosen : navigator.language
+    const one: unknown = JSON.parse(localStorage.getItem('lapwise/preferences') ?? '{}')[what]
+    return typeof one === 'string' ? one : null
   } catch {
-    return navigator.language
+    return null
   }
 }

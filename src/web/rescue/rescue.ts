@@ -1,5 +1,5 @@
 // The page of last resort. It shares no code with the other one, so that what breaks that one does not break this.
-import { messages } from './messages.ts'
+import { chosen, messages } from './messages.ts'
 import { openStore } from './read-store.ts'
 import { rescue } from './rescue-files.ts'
 
@@ -7,6 +7,9 @@ const m = messages()
 const main = document.getElementById('rescue')!
 document.title = m.title
 document.documentElement.lang = m.language
+const light = chosen('light')
+// Else it follows the device.
+if (light === 'sun' || light === 'night') document.documentElement.dataset.light = light
 
 void show()
 

@@ -21,7 +21,7 @@ export const Doors = () => (
       <path class="post" d="M40 44h40" />
       <path class="thin dashed" d="M8 54h80" />
     </Door>
-    <p class="door-more">
+    <p class="ways">
       <a href={shelfPath}>{m.doors.shelf}</a>
       <a href={drillsPath}>{m.doors.practice}</a>
       <a href={glossaryPath}>{m.doors.glossary}</a>

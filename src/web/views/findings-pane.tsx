@@ -119,10 +119,10 @@ function PunchEntry({ source, judged, side, item, run, again, opensFirst }: Entr
                 <p>{m.findings.read}:</p>
               )
             )}
-            <ul class="plain">
+            <ul class={requirements.length > 1 ? 'plain ways' : 'plain'}>
               {requirements.map((requirement, i) => (
                 <li key={requirement.id}>
-                  <a class="button" href={requirementPath(run, requirement.id)}>
+                  <a class={requirements.length > 1 ? undefined : 'button'} href={requirementPath(run, requirement.id)}>
                     {words[i]}
                   </a>
                   {item.state !== 'open' && (

@@ -119,20 +119,22 @@ function Row({ row, judged, run, drafts }: Props & { readonly row: VisitRow }) {
           <span class="hint">{asked}</span>
         </span>
       </a>
-      <p class="hint">{momentWords(reading.at)}</p>
       {reading.note !== undefined && <p class="note">{asWritten(reading.note)}</p>}
-      {isCorrected ? (
-        <span class="tag">{m.entry.corrected}</span>
-      ) : (
-        <button
-          type="button"
-          class="button small"
-          aria-label={m.visits.correct(placeOf(row, judged), read)}
-          onClick={correct}
-        >
-          {m.entry.correct}
-        </button>
-      )}
+      <p class="past-acts">
+        <span class="hint">{momentWords(reading.at)}</span>
+        {isCorrected ? (
+          <span class="tag">{m.entry.corrected}</span>
+        ) : (
+          <button
+            type="button"
+            class="button bare"
+            aria-label={m.visits.correct(placeOf(row, judged), read)}
+            onClick={correct}
+          >
+            {m.entry.correct}
+          </button>
+        )}
+      </p>
     </li>
   )
 }

@@ -205,13 +205,13 @@ function OpenRun({ source, route, ...first }: OpenProps) {
       )}
       {isBuilt && (route.pane === 'record' || route.pane === 'layout') && <ShelfNote judged={judged} />}
       {isBuilt && route.pane === 'layout' && (
-        <LaterPart part={practiseOn} title={m.trouble.site}>
-          {({ PractiseOn }) => <PractiseOn run={judged.run} />}
+        <LaterPart part={layoutPane} title={m.run.pane.layout}>
+          {({ LayoutPane }) => <LayoutPane judged={judged} run={route.run} />}
         </LaterPart>
       )}
       {isBuilt && route.pane === 'layout' && (
-        <LaterPart part={layoutPane} title={m.run.pane.layout}>
-          {({ LayoutPane }) => <LayoutPane judged={judged} run={route.run} />}
+        <LaterPart part={practiseOn} title={m.trouble.site}>
+          {({ PractiseOn }) => <PractiseOn run={judged.run} />}
         </LaterPart>
       )}
       {isBuilt && route.pane === 'scene' && !route.isPractice && (
