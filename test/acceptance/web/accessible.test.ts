@@ -27,7 +27,7 @@ for (const [language, light, place] of [
       await expect(page.locator('html')).toHaveAttribute('data-light', light)
       if (place === 'phone') {
         await expectInReach(page, screen)
-        expect.soft(await wrongOnScreen(page), screen.path).toEqual([])
+        expect.soft(await wrongOnScreen(page), screen.name).toEqual([])
       }
       await expectNoSidewaysScroll(page)
       // Whatever motion the device asks for.
@@ -46,15 +46,15 @@ for (const [language, light, place] of [
   })
 
 /** What there is to do first is seen by whoever opens the screen, above what lies over its end. */
-async function expectInReach(page: Page, { path, first = 'main .button.main' }: Screen): Promise<void> {
+async function expectInReach(page: Page, { name, first = 'main .button.main' }: Screen): Promise<void> {
   const at = await page.evaluate((first) => {
     const box = document.querySelector(first)?.getBoundingClientRect()
     const end = document.querySelector('.page-tabs .panes')
     return box && { top: box.top, bottom: box.bottom, end: end?.getBoundingClientRect().top ?? window.innerHeight }
   }, first)
-  expect(at, `${path} has no ${first}`).toBeDefined()
-  expect.soft(at!.top, path).toBeGreaterThanOrEqual(0)
-  expect.soft(at!.bottom, path).toBeLessThanOrEqual(at!.end)
+  expect(at, `${name} has no ${first}`).toBeDefined()
+  expect.soft(at!.top, name).toBeGreaterThanOrEqual(0)
+  expect.soft(at!.bottom, name).toBeLessThanOrEqual(at!.end)
 }
 
 /** At half the width, as who enlarges the page sees it, nothing is lost beside the screen. */
@@ -78,7 +78,7 @@ const moving = (page: Page) =>
   )
 
 test('whoever hears the strip is told each place with what was found there', async ({ page }) => {
-  await openScreen(page, server.address, { path: `/runs/${server.run}` })
+  await openScreen(page, server.address, { name: 'walk', path: `/runs/${server.run}` })
   const places = page.locator('.strip [data-place][role="button"]')
   await expect(places.first()).toBeVisible()
   const names = await places.evaluateAll((all) => all.map((one) => one.getAttribute('aria-label') ?? ''))
