@@ -1,9 +1,11 @@
 // Measures whether the tests notice small wrongs in core, and names those that they do not.
 //   npm run mutants [-- FOLDER …]    folders of src/core, or modules in them; all five if none is named
 //   npm run mutants -- --every 5 …  only each fifth mutant, for a figure in a fifth of the time; `--every 5+2` begins two later
+//   npm run mutants -- --own FOLDER …  asks the tests of the folders themselves alone: every wrong in minutes, for a figure that
+//                                    is no higher; after --every where both are given
 //   npm run mutants -- --confirm     applies each survivor of the last run to a copy of the checkout, under plain vitest
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { join, relative } from 'node:path'
+import { dirname, join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { checkCanary } from './check-canary.ts'
 import { confirmSurvivors } from './confirm-survivors.ts'
@@ -40,10 +42,11 @@ if (wrong.length > 0) {
 console.log('the ten mutants of known fate came out right')
 
 const [every, from = 0] = asked[0] === '--every' ? asked.splice(0, 2)[1]!.split('+').map(Number) : [1]
+const isOwn = asked[0] === '--own' && asked.shift() !== undefined
 const modules = (asked.length > 0 ? asked : folders)
   .flatMap((name) => (name.endsWith('.ts') ? [join(core, name)] : sourcesIn(join(core, name))))
   .filter((file) => !file.endsWith('.test.ts'))
-const testFiles = testFolders
+const testFiles = [...(isOwn ? new Set(modules.map((file) => relative(root, dirname(file)))) : testFolders)]
   .flatMap((folder) => sourcesIn(join(root, folder)))
   .filter((file) => file.endsWith('.test.ts'))
 const measured = await measureMutants(modules, testFiles, { every: every!, from }, (one) => {

@@ -41,6 +41,22 @@ describe('what stands between a bridge and a trailing anchor', () => {
     expect([layout.countsFromInches, layout.countsToInches]).toEqual([-18.75, 168.75])
   })
 
+  it('is numbered from 1 at the first end, each post as its sheet has it, and no rail of it is doubled', () => {
+    const { posts, panels: hung } = countedLayout(hardware, { panels, posts: 15 })
+    expect(posts.map(({ number }) => number)).toEqual(posts.map((_, i) => i + 1))
+    expect(hung.map(({ number }) => number)).toEqual([1, 2, 3, 4, 5])
+    expect(hung.some(({ nested }) => nested)).toBe(false)
+    const terminal = sheetOf<EndSheet>('flared-terminal-31')
+    const first = { kind: 'unit', sheet: terminal, atInches: null } as const
+    const flared = countedLayout({ ...hardware, first }, { panels: [150, 150, 112.5, 150, 150, 112.5], posts: 12 })
+    // Its posts 1 and 2 are hinged and carry no block.
+    expect(flared.posts.slice(0, 7).map(({ kind, block }) => [kind, block])).toEqual([
+      ...terminal.posts.map(({ kind, block }) => [kind, block]),
+      [system.post.kind, system.post.block],
+    ])
+    expect(flared.posts.slice(0, 4).map(({ block }) => block)).toEqual([false, false, true, true])
+  })
+
   it('stands where its posts were measured, each post of an end by the nearest within half a space', () => {
     // The second post of the run stands 2 in and the anchor's last but one 37 in further on than their sheets have them.
     const measured = [...bridgePosts, 318.75, 395.75, 468.75, 580.75, 618.75]

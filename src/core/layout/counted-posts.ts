@@ -47,7 +47,7 @@ function byNumber(hardware: CountedHardware, count: number, rail: Sixteenths): P
   const beyond = (length: Sixteenths): Sixteenths => Math.max(between + 1, Math.ceil(length / full), 1) * full
   const from = atFirst.at(-1) ?? (atSecond[0] ?? 0) - beyond(atSecond[0] ?? 0)
   const to = atSecond[0] ?? from + beyond(rail - from)
-  const isWhole = (to - from) % full === 0 && (to - from) / full === between + 1
+  const isWhole = to - from === (between + 1) * full
   const inRun = Array.from({ length: Math.max(0, between) }, (_, i) => from + (i + 1) * full)
   const places = isWhole ? [...atFirst, ...inRun, ...atSecond] : spread(count, rail)
   const units = [

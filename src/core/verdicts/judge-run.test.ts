@@ -8,6 +8,7 @@ import { deriveRequirements } from '../requirements/derive-requirements.ts'
 import type { Requirement } from '../requirements/requirement.ts'
 import { exactLength } from '../units/exact-length.ts'
 import { exactValue, type Unit } from '../units/quantity-kinds.ts'
+import type { FreeFinding } from './free-findings.ts'
 import { judgeRun } from './judge-run.ts'
 import { secondReading } from './second-reading.ts'
 import type { DecisionRule, Measured } from './verdict.ts'
@@ -30,6 +31,88 @@ const value = (number: number, unit: Unit = 'in'): Answer => ({
 })
 const judged = (requirements: readonly Requirement[], readings: readonly Reading[], by: DecisionRule = rule) =>
   judgeRun(modelFrom('flared-terminal-31', 1000), requirements, readings, { rule: by, instruments })
+
+describe('whether a run is acceptable', () => {
+  /** Decided by the run file alone: its rail covers the need. */
+  const covers = plainRequirement('need', {
+    kind: 'record',
+    rule: { kind: 'need of run', shortAtFirst: 0, shortAtSecond: 0 },
+  })
+  const [seen, other] = ['seen', 'other'].map((topic) => ({
+    ...plainRequirement(topic, { kind: 'confirm' }),
+    maySetAside: true,
+  })) as [Requirement, Requirement]
+  const yes = (id: string, of: Requirement, changes: Partial<Reading> = {}) =>
+    reading(id, of.id, { kind: 'confirmed', yes: true }, changes)
+  const no = (id: string, of: Requirement) => reading(id, of.id, { kind: 'confirmed', yes: false })
+  const aside = (id: string, of: Requirement, by: string) =>
+    reading(id, of.id, { kind: 'does not apply', because: 'none here' }, { by })
+  const acceptance = (requirements: readonly Requirement[], ...readings: readonly Reading[]) =>
+    judged(requirements, readings).acceptance
+
+  it('takes a reading that meets: the run file alone accepts nothing, nor does nobody', () => {
+    expect(acceptance([covers])).toEqual({ kind: 'not yet known' })
+    expect(acceptance([])).toEqual({ kind: 'not yet known' })
+    expect(acceptance([covers, seen])).toEqual({ kind: 'not yet known' })
+    expect(acceptance([covers, seen], yes('r1', seen))).toEqual({ kind: 'acceptable' })
+    // What does not apply has a reading too, and nothing meets by it.
+    expect(acceptance([covers, seen], aside('r1', seen, 'A. Ruiz'))).toEqual({ kind: 'not yet known' })
+  })
+
+  it('names what was set aside, how much and by whom, each person once', () => {
+    const two = aside('r2', other, 'A. Ruiz')
+    expect(acceptance([seen, other], yes('r1', seen), two)).toEqual({
+      ...{ kind: 'acceptable except', setAside: 1, by: ['A. Ruiz'] },
+    })
+    const third = { ...plainRequirement('third', { kind: 'confirm' }), maySetAside: true }
+    const requirements = [height, seen, other, third]
+    const read = reading('r0', height.id, value(31))
+    const both = [aside('r1', seen, 'A. Ruiz'), two]
+    expect(acceptance(requirements, read, ...both, aside('r3', third, 'J. Okafor'))).toEqual({
+      ...{ kind: 'acceptable except', setAside: 3, by: ['A. Ruiz', 'J. Okafor'] },
+    })
+    const { unproven } = judged([seen, other], [yes('r1', seen), two])
+    expect(unproven.map(({ requirement, because }) => [requirement, because.kind])).toEqual([[other.id, 'set aside']])
+  })
+
+  it('is not, as long as a failure waits for its recheck: what meets by another reading is not proven', () => {
+    const again = judged([seen], [no('r1', seen), yes('r2', seen)])
+    expect(again.acceptance).toEqual({ kind: 'not acceptable' })
+    expect(again.unproven.map(({ requirement, because }) => [requirement, because])).toEqual([
+      [seen.id, { kind: 'not rechecked' }],
+    ])
+    const rechecked = judged([seen], [no('r1', seen), yes('r2', seen, { rechecks: seen.id })])
+    expect([rechecked.acceptance, rechecked.unproven]).toEqual([{ kind: 'acceptable' }, []])
+  })
+
+  it('hangs on what was seen besides where that can let it fail, or nobody says that it cannot; the rest is counted', () => {
+    const free = (id: string, changes: Partial<FreeFinding>): FreeFinding => ({
+      ...{ id, what: 'other', of: 'run', note: null, photos: [], by: 'J. Okafor', at: '2016-05-12T10:05:00Z' },
+      ...{ closed: null, ...changes },
+    })
+    const upkeep = free('f1', { severity: 'upkeep' })
+    const weakens = free('f2', { severity: 'weakens it' })
+    const grave = free('f3', { severity: 'lets it fail' })
+    const unsaid = free('f4', {})
+    const closed = {
+      id: 'c1',
+      note: null,
+      photos: [],
+      by: 'A. Ruiz',
+      at: '2016-05-13T10:05:00Z',
+      as: 'put right',
+    } as const
+    const model = modelFrom('flared-terminal-31', 1000)
+    const by = (...found: readonly FreeFinding[]) =>
+      judgeRun(model, [seen], [yes('r1', seen)], { rule, instruments }, found).acceptance
+    expect(by(upkeep, weakens)).toEqual({ kind: 'acceptable', freeFindings: 2 })
+    expect(by(grave)).toEqual({ kind: 'not acceptable', freeFindings: 1 })
+    expect(by(unsaid)).toEqual({ kind: 'not acceptable', freeFindings: 1 })
+    expect(by(upkeep, grave, weakens)).toEqual({ kind: 'not acceptable', freeFindings: 3 })
+    expect(by({ ...grave, closed })).toEqual({ kind: 'acceptable' })
+    expect(by({ ...grave, closed }, upkeep)).toEqual({ kind: 'acceptable', freeFindings: 1 })
+  })
+})
 
 describe('what is not proven', () => {
   // A tape: u = 1.36 mm, guard band 2.7 mm, about 0.107 in.
