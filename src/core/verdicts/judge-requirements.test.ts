@@ -7,6 +7,7 @@ import type { Answer, Reading } from '../measurement/reading.ts'
 import type { Requirement, RequirementLook } from '../requirements/requirement.ts'
 import { theirs } from '../theirs.ts'
 import { exactLength } from '../units/exact-length.ts'
+import { exactValue } from '../units/quantity-kinds.ts'
 import { currentReadings, judgeRequirements } from './judge-requirements.ts'
 import type { DecisionRule } from './verdict.ts'
 
@@ -219,4 +220,117 @@ describe('an offset', () => {
       judge(one, [read(1, length(48, 'away')), ...line, reading('own', length(60, 'away'), { of: id })]),
     ).toMatchObject({ verdict: 'fails', because: { computed: false }, readings: ['own'] })
   })
+})
+
+describe('a space that was measured, and whose posts were', () => {
+  const spacing: Dimension = { nominal: 75, low: 74, high: 76, role: 'centre', ...cited }
+  const from = { kind: 'difference', from: 'post-1/along', to: 'post-2/along' } as const
+  const space = requirement({ kind: 'measure', limits: spacing, orFrom: from })
+  const wide = { direct: reading('wide', length(77)), right: reading('right', length(75)) }
+  const along = (post: number, inches: number) => reading(`post ${post}`, length(inches), { of: `post-${post}/along` })
+  /** The verdict, and the readings that it stands on. */
+  const by = (...readings: readonly Reading[]) => {
+    const [verdict] = judgeRequirements([space], readings, { rule: simple, instruments })
+    return [verdict!.verdict, ...verdict!.readings]
+  }
+
+  it('is judged as it was measured, whenever the posts were, as long as they show no fault', () => {
+    expect(by(wide.right)).toEqual(['meets', 'right'])
+    expect(by(wide.right, along(1, 0), along(2, 75))).toEqual(['meets', 'right'])
+    expect(by(wide.direct, along(1, 0), along(2, 75))).toEqual(['fails', 'wide'])
+    expect(by(along(1, 0), along(2, 77), wide.right)).toEqual(['meets', 'right'])
+  })
+
+  it('fails by its posts where one of them was read since, and both were', () => {
+    expect(by(wide.right, along(1, 0), along(2, 77))).toEqual(['fails', 'post 1', 'post 2'])
+    expect(by(along(1, 0), wide.right, along(2, 77))).toEqual(['fails', 'post 1', 'post 2'])
+    expect(by(along(2, 77), wide.right, along(1, 0))).toEqual(['fails', 'post 1', 'post 2'])
+    expect(by(wide.right, along(2, 77))).toEqual(['meets', 'right'])
+    const slope = reading('post 2', { kind: 'measured', value: exactValue(77, '%'), unit: '%', resolution: null })
+    expect(by(wide.right, along(1, 0), { ...slope, of: 'post-2/along' })).toEqual(['meets', 'right'])
+    expect(by(along(1, 0), { ...slope, of: 'post-2/along' })).toEqual(['unread'])
+    expect(by(wide.right, along(1, 0), reading('post 2', { kind: 'cannot see' }, { of: 'post-2/along' }))).toEqual([
+      ...['meets', 'right'],
+    ])
+  })
+})
+
+describe('a space that was counted', () => {
+  const limits = (low: number | 'notStated', high: number | 'notStated'): Dimension => ({
+    ...{ nominal: 75, low, high, role: 'centre', ...cited },
+  })
+  const counted = (of: Dimension, at: number | undefined, ...readings: readonly Reading[]) => {
+    const look = { kind: 'measure', limits: of, orFrom: null } as const
+    const verdict = judge(requirement(at === undefined ? look : { ...look, counted: at }), readings)
+    return [verdict.verdict, verdict.because.kind]
+  }
+
+  it('shows a fault outside its limits, and on them or inside proves nothing', () => {
+    const both = limits(74, 76)
+    for (const at of [undefined, 74, 75, 76]) expect(counted(both, at)).toEqual(['unread', 'nobody looked'])
+    for (const at of [73.9375, 76.0625]) expect(counted(both, at)).toEqual(['fails', 'measured at the count'])
+    expect(counted(limits('notStated', 76), 10)).toEqual(['unread', 'nobody looked'])
+    expect(counted(limits('notStated', 76), 77)).toEqual(['fails', 'measured at the count'])
+    expect(counted(limits(74, 'notStated'), 100)).toEqual(['unread', 'nobody looked'])
+    expect(counted(limits(74, 'notStated'), 73)).toEqual(['fails', 'measured at the count'])
+  })
+
+  it('is judged by whoever measured it since', () => {
+    expect(counted(limits(74, 76), 80, reading('r1', length(75)))).toEqual(['meets', 'measured'])
+  })
+})
+
+describe('an answer that was counted', () => {
+  const counted = (is: string | undefined, ...readings: readonly Reading[]) => {
+    const {
+      verdict,
+      because,
+      readings: by,
+    } = judge(requirement(is === undefined ? choose : { ...choose, counted: is }), readings)
+    return [verdict, because.kind, by]
+  }
+
+  it('shows a fault where it is a wrong one, and proves nothing where it is right or none', () => {
+    expect(counted('behind')).toEqual(['fails', 'counted', []])
+    for (const is of [undefined, 'in-front', 'elsewhere']) expect(counted(is)).toEqual(['unread', 'nobody looked', []])
+  })
+
+  it('is judged by whoever looked since', () => {
+    const looked = (choice: string) => reading('r1', { kind: 'choice', choice })
+    expect(counted('behind', looked('in-front'))).toEqual(['meets', 'chosen', ['r1']])
+    expect(counted('in-front', looked('behind'))).toEqual(['fails', 'chosen', ['r1']])
+  })
+})
+
+describe('what the run file decides', () => {
+  const need = (short: number | null, maySetAside: boolean) =>
+    requirement(
+      { kind: 'record', rule: { kind: 'need of run', shortAtFirst: short, shortAtSecond: 0 } },
+      { maySetAside },
+    )
+  const aside = reading('r1', { kind: 'does not apply', because: 'none' })
+  const by = (one: Requirement, ...readings: readonly Reading[]) => {
+    const { verdict, because, readings: read } = judge(one, readings)
+    return [verdict, because.kind, read]
+  }
+
+  it('no reading decides, and it may be set aside only where its sheet says so', () => {
+    for (const maySetAside of [false, true]) {
+      expect(by(need(0, maySetAside))).toEqual(['meets', 'need of run', []])
+      expect(by(need(1, maySetAside))).toEqual(['fails', 'need of run', []])
+      expect(by(need(null, maySetAside))).toEqual(['unread', 'need of run', []])
+      expect(by(need(1, maySetAside), reading('r1', { kind: 'confirmed', yes: true }))).toEqual([
+        ...['fails', 'need of run', []],
+      ])
+    }
+    expect(by(need(1, false), aside)).toEqual(['fails', 'need of run', []])
+    expect(by(need(1, true), aside)).toEqual(['does not apply', 'set aside', ['r1']])
+  })
+})
+
+it('what is confirmed stands on the reading that confirms it', () => {
+  for (const yes of [true, false])
+    expect(judge(requirement({ kind: 'confirm' }), [reading('r1', { kind: 'confirmed', yes })])).toMatchObject({
+      ...{ verdict: yes ? 'meets' : 'fails', readings: ['r1'] },
+    })
 })

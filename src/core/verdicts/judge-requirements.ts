@@ -142,7 +142,7 @@ function failsSince(
   if (look.orFrom === null) return null
   const inputs = inputsOf({ look }).map(lengths(lookup))
   const isLater = (read: KnownReading | null): boolean => read !== null && order.get(read.id)! > order.get(direct)!
-  if (inputs.includes(null) || !inputs.some(isLater)) return null
+  if (!inputs.some(isLater)) return null
   const computed = computeValue(look.orFrom, lengths(lookup))
   if ('missing' in computed || 'sidesMixed' in computed) return null
   const decided = decideComputed(id, computed, look.limits, rule)
