@@ -3,7 +3,7 @@ import type { SeenKind, Severity, Stated } from '../../core/hardware/hardware-sh
 import type { Rated } from '../../core/hardware/severity.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
-import type { FoundPart, Measured } from '../../core/verdicts/verdict.ts'
+import type { FoundPart, Measured, MissingReading } from '../../core/verdicts/verdict.ts'
 import { lowerFirst } from '../lower-first.ts'
 import type { Print, Printers } from '../print.ts'
 
@@ -26,7 +26,7 @@ export const verdicts: Printers<Sayings> = {
   'may not be set aside': ({ by, because }, print) =>
     `set aside by ${print.theirs(by)}, which the sheet does not allow: ${print.theirs(because)}`,
   'readings missing': ({ missing }) =>
-    `no direct reading, and these are missing to compute it: ${missing.map(({ of }) => of).join(', ')}`,
+    `no direct reading, and these are missing to compute it: ${missing.map(missingText).join(', ')}`,
   'answer of another kind': ({ expected }) => `the reading gives no ${expected}`,
   'no limit stated': () => 'the sheet states no limit',
   'side not stated': () => 'side not stated: whether it lies away from traffic or toward it',
@@ -73,6 +73,11 @@ export const verdicts: Printers<Sayings> = {
     `Found: ${print.say({ kind: 'what was found', parts })} Must be: ${print.say({ kind: 'what must be', parts })}`,
   'what was found': ({ parts }, print) => parts.map((part) => `${foundText(part, print)}.`).join(' '),
   'what must be': ({ parts }, print) => parts.map((part) => mustText(part, print)).join(' '),
+}
+
+function missingText({ of, post, what }: MissingReading): string {
+  if (post === null) return of
+  return what === 'along' ? `post ${post} along the rail` : `the offset of post ${post}`
 }
 
 /** What is said of the free findings that stand beside the requirements. */

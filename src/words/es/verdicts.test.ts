@@ -37,4 +37,8 @@ test('readings that are missing are named by their posts', () => {
   expect(spanish(null).say({ kind: 'readings missing', missing: [missing] })).toBe(
     'no hay lectura directa, y para calcularla faltan: la posición del poste 4',
   )
+  const lateral = { of: 'post-7/lateral-offset', post: 7, what: 'offset' } as const
+  expect(english(null).say({ kind: 'readings missing', missing: [missing, lateral] })).toBe(
+    'no direct reading, and these are missing to compute it: post 4 along the rail, the offset of post 7',
+  )
 })
