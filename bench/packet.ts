@@ -74,7 +74,7 @@ function noisyJpeg(width: number, height: number, seed: number): Uint8Array {
 }
 
 const optionsOf = (): PacketOptions => ({
-  ...{ page: 'letter', printedAt: '2024-06-01T12:00:00Z', author: 'bench', version: '0', zone: 'UTC' },
+  ...{ page: 'letter', printedAt: '2024-06-01T12:00:00Z', author: 'bench', version: '0', zone: 'UTC', purpose: null },
   lie: 'portrait',
   stakes: { order: 'point, northing, easting, elevation, code', header: true },
   sha256: (content) => createHash('sha256').update(content).digest('hex'),

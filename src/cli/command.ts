@@ -1,5 +1,6 @@
 import { theirs } from '../core/theirs.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import { packetPurposes } from '../protocol/packet-purposes.ts'
 
 /** 0 done; 1 judged not acceptable, not yet known, or acceptable only but for what is set aside; 2 bad input; 3 our fault. */
 export type ExitCode = 0 | 1 | 2 | 3
@@ -18,6 +19,7 @@ export const optionForms = {
   device: { written: '--device <FILE>' },
   photos: { written: '--photos <DIR>' },
   'no-photos': { written: '--no-photos' },
+  for: { written: '--for <PURPOSE>', values: packetPurposes },
   ticket: { written: '--ticket <TEXT>' },
   zone: { written: '--zone <NAME>' },
   date: { written: '--date <DATE>' },

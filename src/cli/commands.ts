@@ -188,6 +188,7 @@ export const commands: readonly Command[] = [
     summary:
       'Everything the crew, the engineer and the archive need: crew sheet, record, as-built, quantities, stakes, drawings.',
     options: {
+      for: 'crew, survey, estimate or record; without it all that can be true now, before anything was read too',
       output: 'a folder that is not there yet, or an empty one; it appears whole or not at all',
       device:
         'what a device exports: day logs, locate tickets, signatures and photos; without READINGS.json its readings too',
@@ -215,6 +216,7 @@ export const commands: readonly Command[] = [
     ],
     examples: [
       'packet run.json readings.json -o packet',
+      'packet run.json --for crew -o packet',
       'packet run.json --device from-phone.zip -o packet --zone America/Denver',
     ],
     load: async () => (await import('./commands/packet.ts')).packet,

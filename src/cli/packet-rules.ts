@@ -5,6 +5,7 @@ import { type PaperName, paperNames } from '../core/units/paper-names.ts'
 import { pointOrders } from '../formats/csv/write-points.ts'
 import { day } from '../formats/range/ranged.ts'
 import type { PacketOptions } from '../operations/packet-options.ts'
+import { type PacketPurpose, packetPurposes } from '../protocol/packet-purposes.ts'
 import { english } from '../words/english.ts'
 import type { Print } from '../words/print.ts'
 import { spanish } from '../words/spanish.ts'
@@ -15,6 +16,14 @@ export function paperOf({ page }: CommandOptions): PaperName {
   const paper = paperNames.find((one) => one === (page ?? 'letter'))
   if (paper === undefined) throw badWords(`--page ${paperNames.join(', ')}`, page!)
   return paper
+}
+
+/** What the packet is made for; null for all that can be true now. */
+export function purposeOf({ for: asked }: CommandOptions): PacketPurpose | null {
+  if (asked === null) return null
+  const purpose = packetPurposes.find((one) => one === asked)
+  if (purpose === undefined) throw badWords(`--for ${packetPurposes.join(', ')}`, asked)
+  return purpose
 }
 
 /** To what pay lengths are rounded and where the run begins and ends for pay. */

@@ -13,6 +13,7 @@ import type { StripInput } from '../drawing/views/strip/strip-input.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { writeReadings } from '../formats/readings/readings-file.ts'
 import { writeRun } from '../formats/run/write-run.ts'
+import { type PacketPurpose, packetPurposes } from '../protocol/packet-purposes.ts'
 import { english } from '../words/english.ts'
 import type { Print } from '../words/print.ts'
 import { spanish } from '../words/spanish.ts'
@@ -46,6 +47,8 @@ type Outcome = Result<Made, readonly InputProblem[]>
 /** One file of the packet and the way to make it. */
 export interface PacketMaker {
   readonly name: string
+  /** What a packet is made for that holds it. */
+  readonly purposes: readonly PacketPurpose[]
   readonly make: () => Outcome | Promise<Outcome>
 }
 
@@ -70,12 +73,12 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     writeRunCrewSheet(judged, { ...material, onRoad: onRoadOf }, { ...printing, print })
   return [
     // Crews on this work read both languages.
-    sure('crew-sheet.pdf', () => crewSheet(english(judged.run.units))),
-    sure('crew-sheet-es.pdf', () => crewSheet(spanish(judged.run.units))),
-    sure('record.pdf', async () => (await writeRecord(judged, { ...material, onRoad: onRoadOf })).pdf),
-    sure('as-built.pdf', () => writeAsBuilt(asBuiltContents(input), strip, printing)),
-    sure('quantities.pdf', () => writeQuantities(quantities, printing)),
-    sure('quantities.xlsx', () =>
+    sure('crew-sheet.pdf', ['crew'], () => crewSheet(english(judged.run.units))),
+    sure('crew-sheet-es.pdf', ['crew'], () => crewSheet(spanish(judged.run.units))),
+    sure('record.pdf', ['record'], async () => (await writeRecord(judged, { ...material, onRoad: onRoadOf })).pdf),
+    sure('as-built.pdf', ['record'], () => writeAsBuilt(asBuiltContents(input), strip, printing)),
+    sure('quantities.pdf', ['estimate', 'record'], () => writeQuantities(quantities, printing)),
+    sure('quantities.xlsx', ['estimate', 'record'], () =>
       writeRunWorkbook(
         judged,
         place && stakes && stakeList(judged, stakes, unit, print),
@@ -86,16 +89,18 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
         onRoadOf,
       ),
     ),
-    sure('material-list.pdf', () => writeMaterialList(materialListContents(quantities, print), printing)),
-    ...dailyReports(judged, material).map(({ day, contents }) =>
-      sure(`daily-report-${day}.pdf`, () => writeDailyReport(contents(), printing)),
+    sure('material-list.pdf', ['crew', 'estimate'], () =>
+      writeMaterialList(materialListContents(quantities, print), printing),
     ),
-    sure('strip.svg', () => writeStrip(judged, 'web', print)[0]!),
+    ...dailyReports(judged, material).map(({ day, contents }) =>
+      sure(`daily-report-${day}.pdf`, ['record'], () => writeDailyReport(contents(), printing)),
+    ),
+    sure('strip.svg', packetPurposes, () => writeStrip(judged, 'web', print)[0]!),
     ...viewFiles(judged, strip, author, print),
     ...(stakes === null ? [] : stakeFiles(judged, stakes, material, stamp)),
     ...(stakes === null ? [] : mapFiles(judged, stakes, material, stamp)),
-    sure('run.json', () => writeRun(judged.run)),
-    sure('readings.json', () =>
+    sure('run.json', packetPurposes, () => writeRun(judged.run)),
+    sure('readings.json', ['record'], () =>
       writeReadings({
         ...{ run: judged.run.name, readings: judged.log, findings: judged.freeFindings },
         photoStrokes: material.entries.photoStrokes,
@@ -106,8 +111,8 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
 }
 
 /** A file that nothing of a user can keep from being made. */
-const sure = (name: string, make: () => Made | Promise<Made>): PacketMaker => ({
-  name,
+const sure = (name: string, purposes: readonly PacketPurpose[], make: () => Made | Promise<Made>): PacketMaker => ({
+  ...{ name, purposes },
   make: async () => ok(await make()),
 })
 
@@ -132,9 +137,11 @@ function viewFiles(
 ): readonly PacketMaker[] {
   const details = [first, second].filter(({ sheet }) => sheet !== null)
   return [
-    sure('strip.dxf', () => writeRunViewDxf(judged, 'strip', author, print)[0]!),
-    sure('elevation.dxf', () => writeRunViewDxf(judged, 'elevation', author, print)[0]!),
-    ...details.map((_, i) => sure(`detail-${i + 1}.dxf`, () => writeRunViewDxf(judged, 'detail', author, print)[i]!)),
+    sure('strip.dxf', ['crew', 'survey'], () => writeRunViewDxf(judged, 'strip', author, print)[0]!),
+    sure('elevation.dxf', ['crew', 'survey'], () => writeRunViewDxf(judged, 'elevation', author, print)[0]!),
+    ...details.map((_, i) =>
+      sure(`detail-${i + 1}.dxf`, ['crew', 'survey'], () => writeRunViewDxf(judged, 'detail', author, print)[i]!),
+    ),
   ]
 }
 
@@ -148,21 +155,21 @@ function stakeFiles(
   const unit = place?.run.unit ?? lineUnit(judged)
   const model = { system: place?.system ?? null, unit, sha256, stamp, print }
   return [
-    sure('stakes.csv', () => writeStakeCsv(stakes, { ...columns, unit }, print)),
+    sure('stakes.csv', ['survey'], () => writeStakeCsv(stakes, { ...columns, unit }, print)),
     ...(place === null
       ? []
       : [
-          sure('stakes.xml', () => writeStakeXml(stakes, unit, stamp, print)),
-          sure('stakes.dxf', () => writeStakeDxf(judged, stakes, unit, stamp, print)),
+          sure('stakes.xml', ['survey'], () => writeStakeXml(stakes, unit, stamp, print)),
+          sure('stakes.dxf', ['survey'], () => writeStakeDxf(judged, stakes, unit, stamp, print)),
         ]),
-    { name: 'run.ifc', make: () => writeRunIfc(sources.run, judged, stakes, model) },
+    { name: 'run.ifc', purposes: ['survey'], make: () => writeRunIfc(sources.run, judged, stakes, model) },
   ]
 }
 
 /** Each photo once, also where the readings name it twice. */
 const photoFiles = (photos: readonly NamedPhoto[]): readonly PacketMaker[] =>
   [...new Map(photos.map(({ file, bytes }) => [`photos/${file}`, bytes]))].map(([name, bytes]) =>
-    sure(name, () => bytes),
+    sure(name, ['record'], () => bytes),
   )
 
 function mapFiles(
@@ -175,9 +182,10 @@ function mapFiles(
   if (system === null) return []
   const file = sources.run
   return [
-    { name: 'run.geojson', make: () => writeRunGeoJson(file, judged, stakes, system, print) },
+    { name: 'run.geojson', purposes: ['survey'], make: () => writeRunGeoJson(file, judged, stakes, system, print) },
     {
       name: 'run.gpkg',
+      purposes: ['survey'],
       make: () => writeRunGeoPackage(file, judged, stakes, { system, sqliteAt, stamp, print }),
     },
   ]

@@ -3,6 +3,7 @@ import type { PageLie } from '../drawing/paper.ts'
 import type { PointColumns } from '../formats/csv/write-points.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
 import type { ReferenceSystem } from '../formats/map/reference-system.ts'
+import type { PacketPurpose } from '../protocol/packet-purposes.ts'
 import type { PacketStep } from '../protocol/packets.ts'
 import type { Print } from '../words/print.ts'
 import type { AbsentPhotos } from './packet-photos.ts'
@@ -11,6 +12,8 @@ import type { NamedPhoto } from './record-photos.ts'
 import type { PayRule } from './write-exports.ts'
 
 export interface PacketOptions {
+  /** Null for all that can be true now. */
+  readonly purpose: PacketPurpose | null
   readonly page: PaperName
   /** How pages of text lie; drawings always lie. */
   readonly lie: PageLie

@@ -2,9 +2,10 @@ import { err, ok, type Result } from '../core/result.ts'
 import type { PhotoHashes } from '../documents/photo-lines.ts'
 import { documentWords } from '../documents/words/document-words.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
+import type { PacketPurpose } from '../protocol/packet-purposes.ts'
 import type { Print } from '../words/print.ts'
 import type { JudgedRun } from './judge-readings.ts'
-import { lineUnit, packetMakers } from './packet-makers.ts'
+import { lineUnit, type PacketMaker, packetMakers } from './packet-makers.ts'
 import type { PacketOptions } from './packet-options.ts'
 import { type SoundPhotos, soundPhotos } from './packet-photos.ts'
 import { pinned } from './pin-run.ts'
@@ -51,23 +52,30 @@ export async function writePacket(
   const photos = looked.value.photos ?? []
   const hashes = photoHashes(named, new Map(photos.map(({ photo, bytes }) => [photo, sha256(bytes)])))
   const hash = sha256(recordText(judged, hashes, entries.photoStrokes))
-  const makers = packetMakers(judged, {
+  const all = packetMakers(judged, {
     ...options,
     photos: looked.value.photos,
     hash,
     quantities: quantities.value,
     placed: stakes,
   })
-  const of = makers.length + 1
+  const beforeReadings = judged.log.length === 0 && judged.freeFindings.length === 0
+  const isFor = (purpose: PacketPurpose): boolean => options.purpose === null || options.purpose === purpose
+  const isAsked = ({ purposes }: PacketMaker): boolean => purposes.some(isFor)
+  const isTrue = ({ name }: PacketMaker): boolean =>
+    !beforeReadings || (name !== 'as-built.pdf' && (name !== 'record.pdf' || options.purpose === 'record'))
+  const makers = all.filter((one) => isAsked(one) && isTrue(one))
+  const count = makers.length + 1
   const files: PacketFile[] = []
   for (const [i, { name, make }] of makers.entries()) {
-    await options.progress({ file: name, number: i + 1, of })
+    await options.progress({ file: name, number: i + 1, of: count })
     const made = await make()
     if (!made.ok) return made
     files.push({ name, bytes: bytesOf(made.value) })
   }
   const manifest = {
     format: 'lapwise-packet/1',
+    purpose: options.purpose,
     run: judged.run.name,
     acceptance: options.print.say(judged.judgement.acceptance),
     recordHash: hash,
@@ -79,10 +87,21 @@ export async function writePacket(
     program: { name: 'Lapwise', version: options.version },
     pay: { boundaries: quantities.value.boundaries, rounding: quantities.value.roundingText },
     files: files.map(({ name, bytes }) => ({ name, bytes: bytes.length, sha256: sha256(bytes) })),
-    leftOut: leftOut(judged, options, looked.value.unread, staked.ok ? null : staked.error),
+    leftOut: [
+      ...otherFiles(
+        all.filter((one) => !isAsked(one)),
+        options,
+      ),
+      ...unprovenFiles(
+        all.filter((one) => isAsked(one) && !isTrue(one)),
+        options,
+      ),
+      ...(isFor('survey') ? unplaced(options, staked.ok ? null : staked.error) : []),
+      ...(isFor('record') ? photosLeftOut(judged, options, looked.value.unread) : []),
+    ],
     notes: stakes === null ? [] : notesOn(stakes, place !== null, options.print),
   }
-  await options.progress({ file: 'manifest.json', number: of, of })
+  await options.progress({ file: 'manifest.json', number: count, of: count })
   return ok([...files, { name: 'manifest.json', bytes: bytesOf(`${JSON.stringify(manifest, null, 2)}\n`) }])
 }
 
@@ -106,20 +125,38 @@ function notesOn({ breaksBeyond }: PlacedRun, hasRoad: boolean, print: Print): r
   ]
 }
 
-function leftOut(
-  judged: JudgedRun,
-  { place, photos, entries, print }: PacketOptions,
-  unread: SoundPhotos['unread'],
-  unstaked: Problems | null,
-): readonly LeftOut[] {
+/** What is made for others than this packet. */
+function otherFiles(makers: readonly PacketMaker[], { purpose, print }: PacketOptions): readonly LeftOut[] {
+  if (purpose === null || makers.length === 0) return []
+  return [{ what: namesOf(makers), why: documentWords(print).manifest.madeFor(purpose) }]
+}
+
+/** What would state that something was looked at, before anything was. */
+const unprovenFiles = (makers: readonly PacketMaker[], { print }: PacketOptions): readonly LeftOut[] =>
+  makers.length === 0 ? [] : [{ what: namesOf(makers), why: documentWords(print).manifest.nothingRead }]
+
+const namesOf = (makers: readonly PacketMaker[]): string => makers.map(({ name }) => name).join(', ')
+
+/** Stakes, model and maps that the place of the run does not allow. */
+function unplaced({ place, print }: PacketOptions, unstaked: Problems | null): readonly LeftOut[] {
   const words = documentWords(print).manifest
-  const given = new Set(photos?.map(({ photo }) => photo))
-  const absent = photosNamed(judged.log, judged.freeFindings, entries.photos).filter((name) => !given.has(name))
   const unstakedFor = ({ place, expected }: InputProblem): string => words.cannotBeStaked(place, print.say(expected))
   return [
     ...(unstaked === null ? [] : [{ what: 'stakes.csv, run.ifc', why: unstaked.map(unstakedFor).join('; ') }]),
     ...(place === null ? [{ what: 'stakes.xml, stakes.dxf', why: words.noRoad }] : []),
     ...((place?.system ?? null) === null ? [{ what: 'run.geojson, run.gpkg', why: words.noReferenceSystem }] : []),
+  ]
+}
+
+function photosLeftOut(
+  judged: JudgedRun,
+  { photos, entries, print }: PacketOptions,
+  unread: SoundPhotos['unread'],
+): readonly LeftOut[] {
+  const words = documentWords(print).manifest
+  const given = new Set(photos?.map(({ photo }) => photo))
+  const absent = photosNamed(judged.log, judged.freeFindings, entries.photos).filter((name) => !given.has(name))
+  return [
     ...unread.map(({ photo, why }) => ({ what: words.photo(print.theirs(photo)), why: print.say(why) })),
     ...(absent.length > 0
       ? [

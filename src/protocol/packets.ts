@@ -4,9 +4,11 @@ import { paperNames } from '../core/units/paper-names.ts'
 import { form } from '../formats/range/form.ts'
 import { isZone } from '../formats/zone-name.ts'
 import type { ErrorAnswer } from './error-answer.ts'
+import { packetPurposes } from './packet-purposes.ts'
 
 /** What a packet is asked for. */
 export const packetWish = z.object({
+  purpose: z._default(z.nullable(z.enum(packetPurposes)), null),
   page: z.enum(paperNames),
   author: z.string().check(z.maxLength(200)),
   rounding: z.enum(payRoundings),

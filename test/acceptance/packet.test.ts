@@ -219,7 +219,16 @@ describe('lapwise packet', () => {
     expect(first).toMatch(/^1,4\.0000,/)
   })
 
+  it('is made for the crew before anything was read, without a file of readings', async () => {
+    const { code, said } = await call(folder, ['packet', 'run.json', '--for', 'crew', '-o', 'OUT/'])
+    expect([code, said]).toEqual([0, expect.stringContaining('wrote 9 files')])
+    expect(readdirSync(file('OUT'))).toEqual(expect.arrayContaining(['crew-sheet.pdf', 'run.json', 'strip.svg']))
+    expect(JSON.parse(readFileSync(file('OUT/manifest.json'), 'utf8'))).toMatchObject({ purpose: 'crew' })
+    expect(manifestFaults()).toEqual([])
+  })
+
   it.each([
+    [['--for', 'lawyer'], /expected .*crew.*survey.*estimate.*record.*, found lawyer/],
     [['--pay', '2 ft'], /expected --pay 0.1 ft, 1 ft, 12.5 ft, found 2 ft/],
     [['--boundaries', 'middle'], /expected --boundaries with splice, listed length or post N, found middle/],
     [['--boundaries', 'post 99'], /expected a boundary at one of the \d+ posts of the first end, found post 99/],

@@ -292,7 +292,17 @@ async function exercisePacket(input: Uint8Array): Promise<Outcome> {
   const all = judged(runFile.value, list.value.readings)
   if (all === null) return 'refused'
   const packet = await writePacket(all, {
-    ...{ page: 'letter', lie: 'portrait', printedAt: stamp.at, author: '', version: '0', sha256, pay, zone: 'UTC' },
+    ...{
+      page: 'letter',
+      lie: 'portrait',
+      printedAt: stamp.at,
+      author: '',
+      version: '0',
+      sha256,
+      pay,
+      zone: 'UTC',
+      purpose: null,
+    },
     ...{
       ticket: null,
       photos: null,

@@ -10,7 +10,7 @@ import { english } from '../../words/english.ts'
 import { badWords, type CommandOptions, type Run } from '../command.ts'
 import { loadDevice } from '../device-file.ts'
 import { judgedBy, loadRun, note, noteProgress, readText, say, shownName, soundValue } from '../io.ts'
-import { paperOf, payOf, printingOf, stakeColumnsOf } from '../packet-rules.ts'
+import { paperOf, payOf, printingOf, purposeOf, stakeColumnsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
 import { programVersion } from '../program-version.ts'
 import { placeOf } from '../road-place.ts'
@@ -21,11 +21,13 @@ export const packet: Run = async (args, options) => {
   const page = paperOf(options)
   const zone = options.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone
   if (!isZone(zone)) throw badWords('--zone with a name as America/Denver', zone)
-  if (output === null) throw badWords('packet RUN.json READINGS.json -o OUT/', args.join(' '))
+  if (output === null) throw badWords('packet RUN.json -o OUT/', args.join(' '))
   const [pay, stakes, printing] = [payOf(options), stakeColumnsOf(options), printingOf(options)]
+  const purpose = purposeOf(options)
   await expectFree(output)
   const { judged, sources, entries, photos } = await readInput(args, options)
   const packet = await writePacket(judged, {
+    purpose,
     page,
     lie: options.landscape ? 'landscape' : 'portrait',
     ...printing,
@@ -59,9 +61,8 @@ function noteNamed(names: readonly string[]): void {
 /** Run, readings and what a device recorded. */
 async function readInput(args: readonly string[], options: CommandOptions) {
   const [runName, readingsName, ...rest] = args
-  const asked = 'packet RUN.json READINGS.json -o OUT/, or RUN.json --device FILE'
+  const asked = 'packet RUN.json -o OUT/, with READINGS.json or --device FILE'
   if (runName === undefined || rest.length > 0) throw badWords(asked, args.join(' '))
-  if (readingsName === undefined && options.device === null) throw badWords(asked, args.join(' '))
   const run = await loadRun(runName)
   const file = options.device === null ? null : await loadDevice(options.device)
   const device = file && soundValue(deviceRun(options.device!, file, run))
@@ -69,11 +70,11 @@ async function readInput(args: readonly string[], options: CommandOptions) {
   const readings =
     readingsName === undefined
       ? writeReadings({
-          ...{ run: required.run.name, readings: device!.readings, findings: device!.entries.findings },
-          photoStrokes: device!.entries.photoStrokes,
+          ...{ run: required.run.name, readings: device?.readings ?? [], findings: device?.entries.findings ?? [] },
+          photoStrokes: device?.entries.photoStrokes ?? [],
         })
       : await readText(readingsName)
-  const name = shownName(readingsName ?? options.device!)
+  const name = shownName(readingsName ?? options.device ?? 'readings.json')
   const { judged, file: read } = judgedBy(required, name, readings, device?.history)
   const entries = { ...(device?.entries ?? noEntries), photoStrokes: read.photoStrokes }
   const unread = device?.readings.filter(({ id }) => !judged.log.some((one) => one.id === id)) ?? []

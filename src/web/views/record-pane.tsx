@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks'
 import { type PayRounding, payRoundings } from '../../core/quantities/pay-length.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
+import { type PacketPurpose, packetPurposes } from '../../protocol/packet-purposes.ts'
 import type { PacketStep } from '../../protocol/packets.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
@@ -36,19 +37,21 @@ export function RecordPane({ source, judged, run }: Props) {
   const [making, setMaking] = useState<Making>({ state: 'idle' })
   const [rounding, setRounding] = useState<PayRounding>('0.1 ft')
   const [photos, setPhotos] = useState(true)
+  const [purpose, setPurpose] = useState<PacketPurpose | null>(null)
   const make = async (what: What): Promise<void> => {
     const zone = Intl.DateTimeFormat().resolvedOptions().timeZone
     const step = (step: PacketStep | null): void => setMaking({ state: 'making', what, step })
     step(null)
     const answer = await (what === 'record'
       ? source.record(run, page, author)
-      : source.packet(run, { page, author, rounding, photos, zone }, step))
+      : source.packet(run, { purpose, page, author, rounding, photos, zone }, step))
     if (!answer.ok) {
       setMaking({ state: 'failed', what, trouble: answer.error })
       return
     }
     const name = judged.run.name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-    const file = what === 'record' ? `${name}-record.pdf` : `${name}-packet.zip`
+    const packet = purpose === null ? 'packet' : `packet-${purpose}`
+    const file = what === 'record' ? `${name}-record.pdf` : `${name}-${packet}.zip`
     download(answer.value, file)
     setMaking({ state: 'made', file })
   }
@@ -77,6 +80,22 @@ export function RecordPane({ source, judged, run }: Props) {
               maxLength={200}
               onInput={({ currentTarget }) => setAuthor(currentTarget.value)}
             />
+          </label>
+          <label>
+            <span>{m.record.purpose}</span>
+            <select
+              value={purpose ?? ''}
+              onChange={({ currentTarget: { value } }) =>
+                setPurpose(packetPurposes.find((one) => one === value) ?? null)
+              }
+            >
+              <option value="">{m.record.everything}</option>
+              {packetPurposes.map((one) => (
+                <option key={one} value={one}>
+                  {m.record.purposes[one]}
+                </option>
+              ))}
+            </select>
           </label>
           <label>
             <span>{m.record.rounding}</span>

@@ -48,6 +48,7 @@ const made = new Map<PacketRun, Promise<readonly PacketFile[]>>()
 async function makePacket(judged: JudgedRun, entries: RunEntries): Promise<readonly PacketFile[]> {
   const isMetric = judged.run.units === 'metric'
   const packet = await writePacket(judged, {
+    purpose: null,
     ...({ page: isMetric ? 'A4' : 'letter', lie: 'portrait', author: 'M. Reyes' } as const),
     ...{ printedAt: '2016-05-13T09:00:00-06:00', version: '0.1.0', sha256 },
     ...{ sources: { run: 'run.json', readings: 'readings.json' }, pay: atSplices },

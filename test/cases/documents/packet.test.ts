@@ -26,6 +26,7 @@ import { pngOf } from './png-of.ts'
 const text = new TextEncoder()
 
 const options: PacketOptions = {
+  purpose: null,
   page: 'letter',
   lie: 'portrait',
   stakes: { order: 'point, northing, easting, elevation, code', header: true },
@@ -69,6 +70,7 @@ const manifestOf = (files: readonly PacketFile[]) =>
     readonly leftOut: readonly { readonly what: string; readonly why: string }[]
     readonly notes: readonly string[]
     readonly acceptance: string
+    readonly purpose: string | null
   }
 
 /** A run of the demo's hardware with nothing read, `changes` in its file. */
@@ -91,14 +93,16 @@ const pdfNames = [
 /** Each PDF passes qpdf, carries its fonts and names the run; gives their texts by name. */
 function checkedTexts(files: readonly PacketFile[]): ReadonlyMap<string, string> {
   return new Map(
-    pdfNames.map((name) => {
-      const path = fileOf(named(files, name), name)
-      expect(qpdfCheck(path), name).toBe(0)
-      const fonts = outputOf('pdffonts', path).trim().split('\n').slice(2)
-      expect(fonts.length, name).toBeGreaterThan(0)
-      for (const font of fonts) expect(font, name).toMatch(/ yes yes yes +\d+ +0$/)
-      return [name, textOf(path)]
-    }),
+    files
+      .filter(({ name }) => name.endsWith('.pdf'))
+      .map(({ name, bytes }) => {
+        const path = fileOf(bytes, name)
+        expect(qpdfCheck(path), name).toBe(0)
+        const fonts = outputOf('pdffonts', path).trim().split('\n').slice(2)
+        expect(fonts.length, name).toBeGreaterThan(0)
+        for (const font of fonts) expect(font, name).toMatch(/ yes yes yes +\d+ +0$/)
+        return [name, textOf(path)]
+      }),
   )
 }
 
@@ -443,14 +447,51 @@ describe('photos of a packet', { timeout: 60_000 }, () => {
   })
 })
 
+describe('a packet that is made for a purpose', { timeout: 60_000 }, () => {
+  test.each([
+    [
+      'crew',
+      ['crew-sheet.pdf', 'crew-sheet-es.pdf', 'material-list.pdf'],
+      ['record.pdf', 'stakes.csv', 'quantities.pdf'],
+    ],
+    ['survey', ['stakes.csv', 'run.ifc', 'strip.dxf'], ['record.pdf', 'crew-sheet.pdf', 'readings.json']],
+    [
+      'estimate',
+      ['quantities.pdf', 'quantities.xlsx', 'material-list.pdf'],
+      ['record.pdf', 'crew-sheet.pdf', 'run.ifc'],
+    ],
+    ['record', ['record.pdf', 'as-built.pdf', 'readings.json'], ['crew-sheet.pdf', 'stakes.csv', 'material-list.pdf']],
+  ] as const)(
+    'for the %s holds what it is for, the run, and says what it does not hold',
+    async (purpose, has, hasNot) => {
+      const files = await packetOf(judged, { purpose })
+      const names = files.map(({ name }) => name)
+      for (const name of [...has, 'strip.svg', 'run.json', 'manifest.json']) expect(names).toContain(name)
+      for (const name of hasNot) expect(names).not.toContain(name)
+      const manifest = manifestOf(files)
+      expect(manifest.purpose).toBe(purpose)
+      const whole = (await demoPacket()).map(({ name }) => name)
+      const left = manifest.leftOut.find(({ why }) => why.startsWith('this packet is made for'))!.what.split(', ')
+      expect([...names, ...left].sort()).toEqual([...whole].sort())
+      // Photos concern the record alone, and the road those who stake.
+      expect(manifest.leftOut.some(({ what }) => what.startsWith('photos'))).toBe(purpose === 'record')
+      expect(manifest.leftOut.some(({ what }) => what === 'stakes.xml, stakes.dxf')).toBe(purpose === 'survey')
+    },
+  )
+})
+
 describe('the packet of an awkward run', { timeout: 120_000 }, () => {
   test.skipIf(!canCheck)('is whole with no reading at all', async () => {
     const files = await packetOf(judgeKnown(judged, []))
     const texts = checkedTexts(files)
-    expect(texts.get('record.pdf')).toContain('NOT YET KNOWN')
-    expect(texts.get('as-built.pdf')).toContain('The run is not yet known.')
-    expect(texts.get('as-built.pdf')).toContain('Nowhere that anybody read.')
-    expect(manifestOf(files).acceptance).toBe('not yet known')
+    // What would state that somebody looked is not made, and the manifest says why.
+    expect([...texts.keys()]).toEqual(['crew-sheet.pdf', 'crew-sheet-es.pdf', 'quantities.pdf', 'material-list.pdf'])
+    const { acceptance, leftOut } = manifestOf(files)
+    expect(acceptance).toBe('not yet known')
+    expect(leftOut).toContainEqual({ what: 'record.pdf, as-built.pdf', why: 'nothing was read yet' })
+    const record = await packetOf(judgeKnown(judged, []), { purpose: 'record' })
+    expect(checkedTexts(record).get('record.pdf')).toContain('NOT YET KNOWN')
+    expect(record.some(({ name }) => name === 'as-built.pdf')).toBe(false)
   })
 
   test.skipIf(!canCheck)(

@@ -17,7 +17,7 @@ async function packetOf(judged: JudgedRun, place: PacketPlace | null) {
       ...{ version: '0.1.0', sha256, sources: { run: 'run.json', readings: 'readings.json' }, pay: atSplices },
       stakes: { order: 'point, northing, easting, elevation, code', header: false } as const,
       ...{ ticket: null, place, photos: null, absentPhotos: 'left out' as const, entries: noEntries },
-      ...{ zone: 'America/Denver', print: english(judged.run.units), progress: () => {} },
+      ...{ purpose: null, zone: 'America/Denver', print: english(judged.run.units), progress: () => {} },
     }),
   )
   const bytes = (name: string): Uint8Array => files.find((one) => one.name === name)!.bytes

@@ -28,7 +28,7 @@ async function documents(): Promise<ReadonlyMap<string, Uint8Array>> {
   const files = sound(
     await writePacket(judged, {
       ...printing,
-      ...{ version: '0.1.0', sha256, zone: 'America/Denver', progress: () => {} },
+      ...{ version: '0.1.0', sha256, purpose: null, zone: 'America/Denver', progress: () => {} },
       stakes: { order: 'point, northing, easting, elevation, code', header: true } as const,
       sources: { run: 'run.json', readings: 'readings.json' },
       ...{ pay: atSplices, ticket: null, place: null, photos: null, absentPhotos: 'problem' as const, entries },
