@@ -11,12 +11,14 @@ import { readingLine } from './reading-lines.ts'
 import type { RecordInput } from './record-input.ts'
 import { requirementLines } from './requirement-lines.ts'
 import { type Fact, runFacts } from './run-facts.ts'
+import { type TitleBlockContents, titleBlockContents } from './title-block.ts'
 import { documentWords } from './words/document-words.ts'
 
 /** What stands, piece by piece, with what was read of it, and where that differs from the layout; for any writer. */
 export interface AsBuiltContents {
   readonly title: string
   readonly run: string
+  readonly titleBlock: TitleBlockContents | null
   readonly facts: readonly Fact[]
   /** In words. */
   readonly acceptance: string
@@ -71,6 +73,7 @@ export function asBuiltContents(input: RecordInput): AsBuiltContents {
   return {
     title: documentWords(print).asBuilt.title,
     run: print.theirs(run.name),
+    titleBlock: titleBlockContents(run, print),
     facts: runFacts(input),
     acceptance: print.say(judgement.acceptance),
     unread: judgement.verdicts.filter(({ verdict }) => verdict === 'unread').length,

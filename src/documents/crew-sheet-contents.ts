@@ -20,12 +20,14 @@ import { alongText, placesText } from './places-text.ts'
 import { postKind } from './post-kind.ts'
 import type { RecordInput, WrittenPlace } from './record-input.ts'
 import { type Fact, runFacts } from './run-facts.ts'
+import { type TitleBlockContents, titleBlockContents } from './title-block.ts'
 import { documentWords } from './words/document-words.ts'
 
 /** What the crew builds from, in the order in which it says it, for any writer. Nothing in it was read on the ground. */
 export interface CrewSheetContents {
   readonly title: string
   readonly run: string
+  readonly titleBlock: TitleBlockContents | null
   readonly facts: readonly Fact[]
   /** As somebody wrote it; null when nobody did. */
   readonly ticket: string | null
@@ -86,6 +88,7 @@ export function crewSheetContents(input: RecordInput, ticket: string | null): Cr
   return {
     title: words.title,
     run: print.theirs(run.name),
+    titleBlock: titleBlockContents(run, print),
     facts: runFacts(input).filter(({ id }) => id !== 'work' && id !== 'letting' && id !== 'readings'),
     ticket,
     posts: crewPosts(input, line.ok ? line.value : null),

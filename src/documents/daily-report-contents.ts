@@ -5,12 +5,14 @@ import { alongText, numberedText } from './places-text.ts'
 import { timeText } from './printed-time.ts'
 import type { RecordInput } from './record-input.ts'
 import type { Fact } from './run-facts.ts'
+import { type TitleBlockContents, titleBlockContents } from './title-block.ts'
 import { documentWords } from './words/document-words.ts'
 
 /** One day's work on the run, for any writer. */
 export interface DailyReportContents {
   readonly title: string
   readonly run: string
+  readonly titleBlock: TitleBlockContents | null
   readonly day: string
   readonly facts: readonly Pick<Fact, 'name' | 'value'>[]
   readonly logs: readonly DayLogLine[]
@@ -61,6 +63,7 @@ export function dailyReportContents(
   return {
     title: words.title(day),
     run: theirs(run.name),
+    titleBlock: titleBlockContents(run, print),
     day,
     facts: facts.map(([name, value]) => ({ name, value })),
     logs: logs.map(({ author, capturedAt, body }) => ({

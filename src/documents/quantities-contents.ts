@@ -6,12 +6,14 @@ import type { Quantities } from '../core/quantities/take-quantities.ts'
 import type { Barrier } from '../core/staking/barrier.ts'
 import type { RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
+import { type TitleBlockContents, titleBlockContents } from './title-block.ts'
 import { documentWords } from './words/document-words.ts'
 
 /** The quantities of a run and what to order for it, for any writer. */
 export interface QuantitiesContents {
   readonly title: string
   readonly run: string
+  readonly titleBlock: TitleBlockContents | null
   /** Where the run begins and ends for pay, in words. */
   readonly boundaries: string
   readonly rounding: PayRounding
@@ -54,7 +56,7 @@ export interface MaterialLine {
 }
 
 export function quantitiesContents(
-  run: Pick<RunFile, 'name'>,
+  run: Pick<RunFile, 'name' | 'project' | 'titleBlock'>,
   barrier: Barrier,
   quantities: Quantities,
   rule: { readonly boundaries: Boundaries; readonly rounding: PayRounding },
@@ -69,6 +71,7 @@ export function quantitiesContents(
   return {
     title: words.title,
     run: print.theirs(run.name),
+    titleBlock: titleBlockContents(run, print),
     boundaries: words.boundaries(
       print.say(boundarySaying(barrier, 'first', first)),
       print.say(boundarySaying(barrier, 'second', second)),

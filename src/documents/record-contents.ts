@@ -30,6 +30,7 @@ import {
 } from './requirement-lines.ts'
 import { decisionRuleText, type Fact, runFacts, type SheetLine, sheetLines } from './run-facts.ts'
 import { type SignatureLine, type SignedVersion, signatureLine } from './signature-lines.ts'
+import { type TitleBlockContents, titleBlockContents } from './title-block.ts'
 import { type VersionMade, versionReasons } from './version-reasons.ts'
 import { documentWords } from './words/document-words.ts'
 
@@ -37,6 +38,7 @@ import { documentWords } from './words/document-words.ts'
 export interface RecordContents {
   readonly title: string
   readonly run: string
+  readonly titleBlock: TitleBlockContents | null
   readonly facts: readonly Fact[]
   readonly acceptance: { readonly kind: Acceptance['kind']; readonly text: string; readonly means: string }
   /** Stands on the first page, right below the acceptance. */
@@ -172,6 +174,7 @@ export function recordContents(
   return {
     title: words.title,
     run: print.theirs(run.name),
+    titleBlock: titleBlockContents(run, print),
     facts: runFacts(input),
     acceptance: {
       kind: judgement.acceptance.kind,

@@ -1,6 +1,7 @@
 import { sheetText } from '../core/hardware/sheet-text.ts'
 import type { RunEnd } from '../core/layout/layout.ts'
 import { flareBends } from '../core/layout/run-flare.ts'
+import { titleBlockContents } from '../documents/title-block.ts'
 import type { StripEnd, StripInput } from '../drawing/views/strip/strip-input.ts'
 import { runWords } from '../drawing/words/run-words.ts'
 import type { Print } from '../words/print.ts'
@@ -11,6 +12,7 @@ import type { RequiredRun } from './require-by.ts'
 export function stripInput(required: RequiredRun | JudgedRun, print: Print): StripInput {
   const { run, request, model } = required
   const { road } = run
+  const block = titleBlockContents(run, print)
   return {
     layout: model.layout,
     system: model.system,
@@ -25,6 +27,7 @@ export function stripInput(required: RequiredRun | JudgedRun, print: Print): Str
     titles: {
       run: print.theirs(run.name),
       route: print.theirs(road.route ?? ''),
+      block: block && { cells: block.cells, revision: block.revisions.at(-1) ?? null },
       stations: road.datumStation === null ? '' : runWords(print).datumAt(print.theirs(road.datumStation)),
     },
     units: run.units === 'metric' ? 'metric' : 'feet and inches',

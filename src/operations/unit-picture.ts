@@ -15,7 +15,7 @@ export function unitPicture(sheet: EndSheet, system: LongitudinalSheet, view: Un
       second: { name: '', kind: 'standing splice', sheet: null },
       ...{ flareRate: null, traffic: null, obstructions: [], need: null, verdicts: null },
       ...{
-        titles: { run: name, route: '', stations: '' },
+        titles: { run: name, route: '', stations: '', block: null },
         units: 'feet and inches',
         print,
         lateralExaggeration: 1,

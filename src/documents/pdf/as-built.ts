@@ -35,6 +35,7 @@ const template = `${pageFrame}
 #title[#doc.title]
 #v(-4pt)
 #text(size: 13pt, doc.run)
+#title-block
 #block(above: 8pt, grid(
   columns: (1fr, 1fr),
   column-gutter: 16pt,
@@ -45,6 +46,8 @@ const template = `${pageFrame}
 #if doc.unread > 0 [ #fill(doc.words.unread, count: doc.unread)]
 
 #fill(doc.words.pages, count: data.drawings.len())
+
+#seal-room
 
 #let read(words) = if words == none { text(fill: quiet, doc.words.notRead) } else { words }
 

@@ -27,6 +27,10 @@ export const crewSheetTemplate = `${pageFrame}
   title[#doc.title],
   text(size: 12pt, weight: "bold", doc.run),
 )
+#if block-of-title != none {
+  let said = block-of-title.cells.map(cell => cell.name + ": " + cell.value) + block-of-title.revisions
+  block(above: 4pt, below: 4pt, small(said.join("; ")))
+}
 #block(above: 5pt, below: 5pt, grid(
   columns: (1fr, 1fr),
   column-gutter: 12pt,

@@ -16,6 +16,7 @@ const template = `${pageFrame}
 #title[#doc.title]
 #v(-4pt)
 #text(size: 13pt, doc.run)
+#title-block
 #block(above: 10pt, grid(
   columns: (84pt, 1fr),
   row-gutter: 6pt,

@@ -16,6 +16,7 @@ const template = `${pageFrame}
 #title[#doc.title]
 #v(-4pt)
 #text(size: 13pt, doc.run)
+#title-block
 
 #doc.words.how
 

@@ -158,6 +158,25 @@ export const pageFrame = `
 
 #let heads(..words) = table.header(..words.pos().map(word => table.cell(fill: luma(225), word)))
 
+// What the title block says, where the run has one; a document that is no run's has none.
+#let block-of-title = doc.at("titleBlock", default: none)
+#let title-block = if block-of-title != none {
+  let cells = block-of-title.cells
+  if cells.len() > 0 {
+    block(above: 8pt, below: 4pt, grid(
+      columns: (1fr,) * calc.min(3, cells.len()),
+      stroke: rule,
+      inset: (x: 5pt, y: 4pt),
+      ..cells.map(cell => [#small(cell.name) \\ #cell.value]),
+    ))
+  }
+  for words in block-of-title.revisions { block(above: 4pt, below: 4pt, text(size: 8pt, words)) }
+}
+// Room for a seal of an inch and a half.
+#let seal-room = if block-of-title != none and block-of-title.seal != none {
+  box(width: 108pt, height: 108pt, stroke: (thickness: 0.6pt, paint: black, dash: "dashed"), inset: 5pt, small(block-of-title.seal))
+}
+
 // A page for each drawing, exactly as large as its paper, so that it prints to scale at 100 %.
 #let drawing-pages = {
   for drawing in data.drawings {

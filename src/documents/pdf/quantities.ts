@@ -16,6 +16,7 @@ const template = `${pageFrame}
 #title[#doc.title]
 #v(-4pt)
 #text(size: 13pt, doc.run)
+#title-block
 
 #block(width: 100%, stroke: 1.4pt + black, inset: 8pt)[
   #text(size: 14pt, weight: "bold")[#doc.paidText]

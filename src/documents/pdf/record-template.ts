@@ -5,6 +5,7 @@ export const recordTemplate = String.raw`${pageFrame}
 #title[#doc.title]
 #v(-4pt)
 #text(size: 13pt, doc.run)
+#title-block
 #v(2pt)
 
 #let acceptance-sign = (
@@ -422,5 +423,6 @@ export const recordTemplate = String.raw`${pageFrame}
     heads(doc.words.role, doc.words.name, doc.words.signature, doc.words.date),
     ..doc.signatures.map(role => ([*#role*], [], [], [])).flatten(),
   )
+  #seal-room
 ]
 `

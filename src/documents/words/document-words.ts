@@ -13,6 +13,7 @@ import { record } from './en/record.ts'
 import { runFacts } from './en/run-facts.ts'
 import { sheetList } from './en/sheet-list.ts'
 import { stakeList } from './en/stake-list.ts'
+import { titleBlock } from './en/title-block.ts'
 import { workbook } from './en/workbook.ts'
 import { asBuilt as asBuiltEs } from './es/as-built.ts'
 import { comparisonCard as comparisonCardEs } from './es/comparison-card.ts'
@@ -28,6 +29,7 @@ import { record as recordEs } from './es/record.ts'
 import { runFacts as runFactsEs } from './es/run-facts.ts'
 import { sheetList as sheetListEs } from './es/sheet-list.ts'
 import { stakeList as stakeListEs } from './es/stake-list.ts'
+import { titleBlock as titleBlockEs } from './es/title-block.ts'
 import { workbook as workbookEs } from './es/workbook.ts'
 
 const en = {
@@ -45,6 +47,7 @@ const en = {
   runFacts,
   sheetList,
   stakeList,
+  titleBlock,
   workbook,
 }
 
@@ -66,6 +69,7 @@ const es: DocumentWords = {
   runFacts: runFactsEs,
   sheetList: sheetListEs,
   stakeList: stakeListEs,
+  titleBlock: titleBlockEs,
   workbook: workbookEs,
 }
 

@@ -21,7 +21,7 @@ import { type Frame, lengthLabel, type Range, stripFrame } from './strip/frame.t
 import { postSign, postSignOf } from './strip/posts.ts'
 import { scaleBar, scaleBarWidth } from './strip/scale-bar.ts'
 import type { StripInput } from './strip/strip-input.ts'
-import { titleBlock, titleHeight } from './strip/title-block.ts'
+import { blockRow, headHeight, titleBlock } from './strip/title-block.ts'
 import { type DetailCallout, detailCallouts } from './terminal-detail/detail-callouts.ts'
 
 const marginPoints = 30
@@ -62,7 +62,7 @@ export function terminalDetail(input: StripInput, which: 'first' | 'second', pag
     items.map((item) => moved(item, x * perPoint, y * perPoint))
   const left = marginPoints - range.from / perPoint
   const top = paper.heightPoints - marginPoints
-  const planLevel = top - titleHeight - 34
+  const planLevel = top - headHeight(input) - 34
   const planDepth =
     Math.max(...input.layout.posts.filter(isShown(range)).map((post) => frame.drawnOffset(post.alongInches))) + 40
   const grade = planLevel - planDepth - (places.railTop + 10) / perPoint - 34
@@ -83,7 +83,7 @@ export function terminalDetail(input: StripInput, which: 'first' | 'second', pag
     extent: { minX: 0, minY: 0, maxX: paper.widthPoints * perPoint, maxY: paper.heightPoints * perPoint },
     layers: elevationLayers,
     items: [
-      ...put(title, marginPoints, top),
+      ...put([...title, ...blockRow(input, width, perPoint)], marginPoints, top),
       ...put(planItems(frame, sheet, which), left, planLevel),
       ...put(elevationItems(frame, callouts), left, grade),
       ...put(

@@ -182,6 +182,7 @@ export const listLimits = {
   panels: 20_000,
   posts: 50_000,
   versions: 1000,
+  revisions: 200,
   instruments: 200,
   sheets: 50,
   sheetParts: 500,

@@ -154,6 +154,22 @@ const run: fc.Arbitrary<RunFile> = fc.record(
   { noNullPrototype: true },
 )
 
+test('a title block is written as it was read, and left out where there is none', () => {
+  const titleBlock = {
+    ...{ agency: 'County of Alder', contract: 'C-14', drawn: 'R. Quist', checked: 'J. Okafor', approved: 'M. Reyes' },
+    seal: true,
+    revisions: [{ date: '2016-05-12', what: 'as built', replacedDate: '2016-05-04', replacedHash: '719ca09a' }],
+  }
+  fc.assert(
+    fc.property(run, (plain) => {
+      const written = { ...plain, titleBlock }
+      expect(readRun('run.json', writeRun(written))).toEqual({ ok: true, value: written })
+      expect(writeRun(plain)).not.toContain('titleBlock')
+    }),
+    { seed: 7, numRuns: 20 },
+  )
+})
+
 test('a run written and read again is the same run', () => {
   fc.assert(
     fc.property(run, (written) => {

@@ -44,6 +44,29 @@ export type RunFileEnd =
   | { readonly kind: 'standing splice'; readonly atInches: number; readonly position: SplicePosition }
   | UnknownEnd
 
+/** What stands in the title block of its drawings and documents; each left out where nobody said it. */
+export interface TitleBlock {
+  readonly agency?: string | undefined
+  readonly contract?: string | undefined
+  readonly drawn?: string | undefined
+  readonly checked?: string | undefined
+  readonly approved?: string | undefined
+  /** Whether room is left for a seal. */
+  readonly seal?: boolean | undefined
+  /** The latest last. */
+  readonly revisions?: readonly Revision[] | undefined
+}
+
+/** An issue of the documents after the first. */
+export interface Revision {
+  readonly date: string
+  /** What was changed. */
+  readonly what: string
+  /** When what it replaces was issued, and the hash of that record, or as much of it as somebody wrote. */
+  readonly replacedDate?: string | undefined
+  readonly replacedHash?: string | undefined
+}
+
 /** The layout somebody chose: where post 1 stands and the panels from there on. */
 export interface RunDecision {
   readonly postOneAtInches: number
@@ -66,6 +89,8 @@ export interface RunFile {
   readonly name: string
   /** What it is listed under with others; left out, so that the file stays what it was, where nobody said. */
   readonly project?: string | undefined
+  /** Left out, so that the file stays what it was, where nobody said anything of it. */
+  readonly titleBlock?: TitleBlock | undefined
   /** For stations, speed and print; lengths here are inches in either. */
   readonly units: 'us' | 'metric'
   readonly road: RunRoad

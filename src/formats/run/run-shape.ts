@@ -47,6 +47,26 @@ const flare = z.strictObject({
 
 const panels = listOf(railLength, 'panels')
 
+const titleBlock = z.strictObject({
+  agency: z.optional(text),
+  contract: z.optional(text),
+  drawn: z.optional(text),
+  checked: z.optional(text),
+  approved: z.optional(text),
+  seal: z.optional(z.boolean()),
+  revisions: z.optional(
+    listOf(
+      z.strictObject({
+        date: day,
+        what: text,
+        replacedDate: z.optional(day),
+        replacedHash: z.optional(text),
+      }),
+      'revisions',
+    ),
+  ),
+})
+
 /** A run file as it is written, with defaults filled in and lengths as inches. */
 export const runShape = z
   .strictObject({
@@ -56,6 +76,7 @@ export const runShape = z
     layout: z.optional(layoutShape),
     name: text,
     project: z.optional(text),
+    titleBlock: z.optional(titleBlock),
     units: z._default(z.enum(['us', 'metric']), 'us'),
     road: z.prefault(road, {}),
     work: z._default(z.nullable(z.enum(['new', 'standing'])), null),

@@ -13,6 +13,7 @@ export function runToValue(run: RunFile): object {
       : { format: 'lapwise-run/2', ...versionToShape(run.version) }),
     name: run.name,
     ...(run.project === undefined ? {} : { project: run.project }),
+    ...(run.titleBlock === undefined ? {} : { titleBlock: run.titleBlock }),
     units: run.units,
     road: run.road,
     work: run.work,

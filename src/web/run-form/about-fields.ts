@@ -27,6 +27,31 @@ export function aboutFields(draft: Draft, projects: readonly string[]): readonly
   ]
 }
 
+/** What stands in the title block of drawings and documents; the latest revision last. */
+export function titleFields(draft: Draft): readonly FormField[] {
+  const { fields } = words()
+  const { field, check } = fieldMaker(draft)
+  const said = (name: 'agency' | 'contract' | 'drawn' | 'checked' | 'approved'): FormField =>
+    field(`titleBlock.${name}`, fields[name], {
+      ...{ kind: 'text', isOptional: true },
+      put: (into, value) => withBlock(into, name, value ?? undefined),
+    })
+  return [
+    ...[said('agency'), said('contract'), said('drawn'), said('checked'), said('approved')],
+    check('titleBlock.seal', fields.seal, {
+      value: valueAt(draft, 'titleBlock.seal') === true,
+      put: (into, value) => withBlock(into, 'seal', value === true ? true : undefined),
+    }),
+  ]
+}
+
+/** A title block of which nothing is said is none. */
+export function withBlock(into: Draft, name: string, value: unknown): Draft {
+  const block = { ...(valueAt(into, 'titleBlock') as object | undefined), [name]: value }
+  const isEmpty = Object.values(block).every((one) => one === undefined)
+  return withValue(into, 'titleBlock', isEmpty ? undefined : block)
+}
+
 /** Where the device was: nobody types it, and it can only be taken out. */
 function positionField(draft: Draft): readonly FormField[] {
   const position = valueAt(draft, 'road.position') as RunRoad['position']

@@ -47,6 +47,7 @@ function placesIn(part: Schema, place: string): readonly string[] {
 const full: Draft = {
   ...emptyDraft('full', 'us'),
   project: 'resurfacing',
+  titleBlock: { revisions: [{}] },
   road: { position: { latitude: 40, longitude: -105, accuracy: 8, fixedAt: '2026-05-04T15:30:00Z' } },
   need: { from: 0, to: 600 },
   flare: { rate: 15, firstFrom: 0, secondFrom: null },

@@ -2,6 +2,7 @@ import { units } from '../../core/units/quantity-kinds.ts'
 import { type Draft, itemsAt, textOf, valueAt, withValue } from '../form/draft.ts'
 import type { FormField } from '../form/form-field.ts'
 import type { FormList } from '../form/form-section.ts'
+import { withBlock } from './about-fields.ts'
 import { railFieldMaker } from './rail-fields.ts'
 import { words } from './words.ts'
 
@@ -105,6 +106,45 @@ export function reducedList(draft: Draft): FormList {
     }),
     fresh: () => ({ spacing: 'half', nested: false }),
   })
+}
+
+/** Issues after the first, with what each replaces. */
+export function revisionList(draft: Draft): FormList {
+  const { fields, form } = words()
+  const { field } = railFieldMaker(draft)
+  const list = listAt(draft, 'titleBlock.revisions', {
+    addWords: form.addRevision,
+    itemOf: (at, i) => ({
+      title: form.revision(i + 1),
+      fields: [
+        field(at('date'), fields.revisionDate, { kind: 'date' }),
+        field(at('what'), fields.revisionWhat, { kind: 'text' }),
+        field(at('replacedDate'), fields.replacedDate, {
+          ...{ kind: 'date', isOptional: true },
+          put: (into, value) => withValue(into, at('replacedDate'), value ?? undefined),
+        }),
+        field(at('replacedHash'), fields.replacedHash, {
+          ...{ kind: 'text', isOptional: true },
+          put: (into, value) => withValue(into, at('replacedHash'), value ?? undefined),
+        }),
+      ],
+    }),
+    fresh: () => ({}),
+  })
+  const put = (into: Draft, items: readonly unknown[]): Draft =>
+    withBlock(into, 'revisions', items.length === 0 ? undefined : items)
+  return {
+    ...list,
+    items: list.items.map((item, i) => ({
+      ...item,
+      remove: (into) =>
+        put(
+          into,
+          itemsAt(into, list.place).filter((_, at) => at !== i),
+        ),
+    })),
+    add: (into) => put(into, [...itemsAt(into, list.place), {}]),
+  }
 }
 
 export function instrumentList(draft: Draft): FormList {

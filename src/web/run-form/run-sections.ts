@@ -4,9 +4,9 @@ import type { Shelf } from '../../operations/sheet-shelf.ts'
 import { type Draft, itemsAt, valueAt, withValue } from '../form/draft.ts'
 import { type FormField, fieldMaker } from '../form/form-field.ts'
 import type { FormSection } from '../form/form-section.ts'
-import { aboutFields, trafficFields } from './about-fields.ts'
+import { aboutFields, titleFields, trafficFields } from './about-fields.ts'
 import { hardwareFields } from './hardware-fields.ts'
-import { instrumentList, obstructionList, reducedList, stockList } from './run-lists.ts'
+import { instrumentList, obstructionList, reducedList, revisionList, stockList } from './run-lists.ts'
 import {
   countedFields,
   lineFields,
@@ -69,6 +69,7 @@ export function runSections(draft: Draft, edited: Edited | null, { shelf, projec
   return [
     ...(isNew ? [stretch, hardware, ...parts, line, about] : [about, stretch, ...parts, line, hardware]),
     section('traffic', trafficFields(draft), { isMain: false }),
+    section('titleBlock', titleFields(draft), { isMain: false, list: revisionList(draft) }),
     section('judging', ruleFields(draft), { isMain: false, list: instrumentList(draft) }),
   ]
 }

@@ -99,16 +99,31 @@ function metricRun(): JudgedRun {
 const entriesOf = (judged: JudgedRun): RunEntries =>
   sound(deviceRun('device.json', deviceOf(judged, writeRun(judged.run), []), judged.run)).entries
 
+/** All that a title block can say. */
+export const titleBlock = {
+  ...{ agency: 'County of Alder, Roads', contract: 'C-2016-14', drawn: 'R. Quist, 2016-05-01' },
+  ...{ checked: 'J. Okafor, 2016-05-02', approved: 'M. Reyes, 2016-05-03', seal: true },
+  revisions: [
+    { date: '2016-05-04', what: 'run made longer' },
+    { date: '2016-05-12', what: 'as built', replacedDate: '2016-05-04', replacedHash: '719ca09a8f763b9c' },
+  ],
+}
+
 /** 61 posts in which every seventh place was not read, and one height is an inch too low. */
 function longRun(): JudgedRun {
   const file = JSON.parse(demoProject().run) as object
-  const text = JSON.stringify({ ...file, need: { from: '-50 ft', to: '277 ft' } })
+  const text = JSON.stringify({
+    ...file,
+    need: { from: '-50 ft', to: '277 ft' },
+    project: 'Resurfacing 2016',
+    titleBlock,
+  })
   const required = sound(requireRun('run.json', sound(readRun('run.json', text))))
   const readings = required.requirements.flatMap((requirement, i) => (i % 7 === 3 ? [] : soundReading(requirement)))
   return judgeKnown(
     required,
     readings.map((reading) =>
-      reading.of === 'post-30/rail-height' && reading.answer.kind === 'measured'
+      reading.of === 'post-31/rail-height' && reading.answer.kind === 'measured'
         ? { ...reading, answer: { ...reading.answer, value: exactValue(29, 'in') } }
         : reading,
     ),

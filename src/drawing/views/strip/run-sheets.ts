@@ -8,7 +8,7 @@ import { breakRun } from './breaks.ts'
 import { leadPoints, type Range, railRange } from './frame.ts'
 import { scaleBar, scaleBarWidth } from './scale-bar.ts'
 import type { StripInput } from './strip-input.ts'
-import { titleBlock, titleHeight } from './title-block.ts'
+import { blockRow, headHeight, titleBlock, titleHeight } from './title-block.ts'
 
 /** One way to see a run from end to end: what is drawn of a stretch of it, and the words and signs around. */
 export interface RunView {
@@ -106,7 +106,7 @@ function fillPages(input: StripInput, view: RunView, page: PaperName, scale: num
   const paper = papers[page]
   const width = paper.widthPoints - 2 * marginPoints - gutterPoints
   const ranges = breakRun(input.layout, wholeRange(input, scale), width * perPoint, 9 * perPoint)
-  const room = paper.heightPoints - 2 * marginPoints - titleHeight - footHeight(view, page, perPoint)
+  const room = paper.heightPoints - 2 * marginPoints - headHeight(input) - footHeight(view, page, perPoint)
   const pages: Band[][] = []
   let left = 0
   for (const [i, range] of ranges.entries()) {
@@ -157,8 +157,8 @@ function pageDrawing(
     measure: view.measureWords,
     page: count.shown ? pageWords : null,
   })
-  const items: Item[] = put(title, marginPoints, top)
-  let y = top - titleHeight
+  const items: Item[] = put([...title, ...blockRow(input, width, perPoint)], marginPoints, top)
+  let y = top - headHeight(input)
   for (const band of bands) {
     y -= band.above + bandGap
     items.push(...put(band.items, marginPoints + gutterPoints - band.range.from / perPoint, y))

@@ -19,6 +19,14 @@ interface StripTitles {
   readonly route: string
   /** Stations or mileposts, as the record writes them. */
   readonly stations: string
+  /** What stands below them on paper; null where nobody said anything of it. */
+  readonly block: StripBlock | null
+}
+
+/** The title block: what each thing is called and said, and the latest revision in a sentence. */
+interface StripBlock {
+  readonly cells: readonly { readonly name: string; readonly value: string }[]
+  readonly revision: string | null
 }
 
 /** All that the strip shows. Obstructions and need are inches along the rail from the run's datum, as in the request. */
