@@ -221,7 +221,7 @@ describe('lapwise packet', () => {
 
   it('is made for the crew before anything was read, without a file of readings', async () => {
     const { code, said } = await call(folder, ['packet', 'run.json', '--for', 'crew', '-o', 'OUT/'])
-    expect([code, said]).toEqual([0, expect.stringContaining('wrote 9 files')])
+    expect([code, said]).toEqual([0, expect.stringContaining('wrote 10 files')])
     expect(readdirSync(file('OUT'))).toEqual(expect.arrayContaining(['crew-sheet.pdf', 'run.json', 'strip.svg']))
     expect(JSON.parse(readFileSync(file('OUT/manifest.json'), 'utf8'))).toMatchObject({ purpose: 'crew' })
     expect(manifestFaults()).toEqual([])

@@ -100,7 +100,7 @@ const entriesOf = (judged: JudgedRun): RunEntries =>
   sound(deviceRun('device.json', deviceOf(judged, writeRun(judged.run), []), judged.run)).entries
 
 /** All that a title block can say. */
-export const titleBlock = {
+const titleBlock = {
   ...{ agency: 'County of Alder, Roads', contract: 'C-2016-14', drawn: 'R. Quist, 2016-05-01' },
   ...{ checked: 'J. Okafor, 2016-05-02', approved: 'M. Reyes, 2016-05-03', seal: true },
   revisions: [
