@@ -3,7 +3,7 @@ import { setTimeout as wait } from 'node:timers/promises'
 
 /** Debian's packages with a browser and with programs that check our documents from outside; what shows that one is there. */
 const wanted = [
-  ['chromium', ['chromium', 'chromium-browser', 'google-chrome', 'microsoft-edge']],
+  ['chromium-headless-shell', ['chromium-headless-shell']],
   ['poppler-utils', ['pdftotext']],
   ['qpdf', ['qpdf']],
   ['libxml2-utils', ['xmllint']],

@@ -49,11 +49,11 @@ function install(isAllowed: boolean): { said: string; missing: readonly string[]
 test('what is missing is named before it is installed, and a busy package manager is waited for', () => {
   writePackageManager(2)
   const { said, missing } = install(true)
-  expect(said).toMatch(/^Installs Debian packages on this machine: chromium, .*qpdf/)
+  expect(said).toMatch(/^Installs Debian packages on this machine: chromium-headless-shell, .*qpdf/)
   expect(said).toContain('LAPWISE_TEST_INSTALL=no forbids it')
   expect(said.match(/The package manager is busy/g)).toHaveLength(1)
   expect(asked().map((words) => words.split(' ')[1])).toEqual(['update', 'update', 'update', 'install'])
-  expect(asked().at(-1)).toContain('--no-install-recommends chromium')
+  expect(asked().at(-1)).toContain('--no-install-recommends chromium-headless-shell')
   expect(missing).not.toContain('qpdf')
   expect(missing).toContain('poppler-utils')
 })

@@ -57,16 +57,31 @@ function* candidates(): Generator<() => Promise<Candidate | null>> {
 
 const isPackedHere = process.platform === 'linux' && process.arch === 'x64'
 
-/** Root has no use for the sandbox, and a test no use for what a browser asks the network by itself. */
-const usualArgs = ['--disable-background-networking', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])]
+/**
+ * Root has no use for the sandbox, and a test no use for what a browser asks the network by itself. Letters are fitted to
+ * the pixels as a browser with a window does it, to the last of them; the one without fits them more.
+ */
+const usualArgs = [
+  ...['--disable-background-networking', '--font-render-hinting=slight'],
+  ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
+]
 
 const plain = (executablePath: string): Candidate => ({ executablePath, args: usualArgs })
 
-const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge', 'msedge']
+/** First the one without a window of its own: of the same pages it takes seven tenths of the processor time. */
+const names = [
+  'chromium-headless-shell',
+  'chromium',
+  'chromium-browser',
+  'google-chrome',
+  'google-chrome-stable',
+  'microsoft-edge',
+  'msedge',
+]
 
 function installed(): readonly string[] {
   const { PATH = '', PROGRAMFILES = '', 'PROGRAMFILES(X86)': PROGRAMFILES_X86 = '', LOCALAPPDATA = '' } = process.env
-  const onPath = PATH.split(delimiter).flatMap((folder) => names.map((name) => join(folder, name)))
+  const onPath = names.flatMap((name) => PATH.split(delimiter).map((folder) => join(folder, name)))
   const elsewhere = {
     darwin: [
       '/Applications/Chromium.app/Contents/MacOS/Chromium',
