@@ -25,6 +25,7 @@ export default defineConfig({
   workers: 2,
   reporter: 'list',
   // A trace of every test takes a good part of its time; `--trace retain-on-failure` keeps those of what fails.
+  // So does the page's being put onto each device: a file none of whose tests rests on that blocks it.
   use: { launchOptions: { executablePath, args }, acceptDownloads: true },
   // Layout, touch or a picture: `@both` screens. What is done with a phone in the hand: `@phone`. Anything else that a
   // test claims is the same on every screen, and is tried on one.

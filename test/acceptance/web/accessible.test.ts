@@ -4,6 +4,8 @@ import { wrongOnScreen } from './measured.ts'
 import { openScreen, type Screen, screensOf } from './screens.ts'
 import { serverOfFile } from './server-of-file.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 const server = serverOfFile()
 const screens = () => screensOf(server.run)
 

@@ -1,6 +1,8 @@
 import { expect, test } from '@playwright/test'
 import { serverOfFile } from './server-of-file.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 const server = serverOfFile()
 
 test('the screen is kept awake on the walk, taken again on return, and let go at its end or by choice', {

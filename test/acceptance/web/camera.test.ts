@@ -7,7 +7,7 @@ const server = serverOfFile()
 const { executablePath, args } = JSON.parse(process.env.LAPWISE_TEST_BROWSER!)
 /** A camera that sees a pattern, and is allowed without being asked. */
 const seeing = ['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream']
-test.use({ launchOptions: { executablePath, args: [...args, ...seeing] } })
+test.use({ serviceWorkers: 'block', launchOptions: { executablePath, args: [...args, ...seeing] } })
 
 const photos = (page: Page) => page.getByRole('region', { name: 'Photos' })
 const take = (page: Page): Promise<void> => photos(page).getByText('Take a photo', { exact: true }).click()

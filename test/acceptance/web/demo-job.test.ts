@@ -4,6 +4,8 @@ import { unzipSync } from 'fflate'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
 import { serverOfFile } from './server-of-file.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 const server = serverOfFile()
 
 const acceptance = (page: Page) => page.locator('.title-verdict')

@@ -7,6 +7,8 @@ import { ditchRun } from '../../fixtures/run-files.ts'
 import { expectUnsent, syncNow } from './offline-device.ts'
 import { serverOfFile } from './server-of-file.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 const server = serverOfFile()
 
 const open = (page: Page, path = ''): Promise<unknown> => page.goto(`${server.address}/runs/${server.run}${path}`)

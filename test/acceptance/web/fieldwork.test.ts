@@ -6,6 +6,8 @@ import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
 import { keptPhotos, keptStrokes } from './offline-device.ts'
 import { serverOfFile } from './server-of-file.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 const server = serverOfFile()
 
 /** A photo that lies on its side: 240 by 120 pixels, to be turned by a quarter, taken on 2026-05-04 at 10:30:15 -06:00. */

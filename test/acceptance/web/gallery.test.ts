@@ -7,7 +7,7 @@ import { serverOfFile } from './server-of-file.ts'
 const server = serverOfFile()
 
 // The font of the pictures comes along, and the time at which they are taken is always the same.
-test.use({ bypassCSP: true, timezoneId: 'America/Denver' })
+test.use({ serviceWorkers: 'block', bypassCSP: true, timezoneId: 'America/Denver' })
 
 const fontFile = (weight: string): string =>
   readFileSync(fileURLToPath(import.meta.resolve(`@expo-google-fonts/arimo/${weight}/Arimo_${weight}.ttf`))).toString(

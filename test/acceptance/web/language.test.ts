@@ -5,6 +5,8 @@ import { expectWhole } from './accessible.ts'
 import { pathsOf, textsOn } from './page-texts.ts'
 import { serverOfFile } from './server-of-file.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 // The whole page in Spanish, and a run in metres: what a unit test of the sentences cannot see is what a view forgot to say.
 
 const server = serverOfFile()

@@ -4,6 +4,8 @@ import { laterProgram, sheetChanged } from '../later-program.ts'
 import { expectWhole } from './accessible.ts'
 import { dropFolder, preparedFolder, startServer, startServerProcess } from './serve.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 const changes = [
   // A limit, under the edition that it had.
   sheetChanged('w-beam-midspan-31', ({ railHeight, ...sheet }) => ({

@@ -5,6 +5,8 @@ import { demoRun } from '../../fixtures/roadside.ts'
 import { keptBegun } from './offline-device.ts'
 import { serverOfFile } from './server-of-file.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 const server = serverOfFile()
 
 const { requirements } = demoRun().required

@@ -3,6 +3,8 @@ import { expect, type Locator, type Page, test } from '@playwright/test'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
 import { serverOfFile } from './server-of-file.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 const server = serverOfFile()
 const named = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name })
 

@@ -4,6 +4,8 @@ import { expectNoSidewaysScroll } from './accessible.ts'
 import { keptEntries } from './offline-device.ts'
 import { serverOfFile } from './server-of-file.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 const server = serverOfFile()
 
 const open = (page: Page, path = ''): Promise<unknown> => page.goto(`${server.address}/runs/${server.run}${path}`)

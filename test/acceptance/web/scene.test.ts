@@ -7,6 +7,7 @@ const server = serverOfFile()
 const { executablePath, args } = JSON.parse(process.env.LAPWISE_TEST_BROWSER!)
 const bySoftware = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--ignore-gpu-blocklist']
 test.use({
+  serviceWorkers: 'block',
   launchOptions: { executablePath, args: [...args, ...bySoftware] },
   contextOptions: { reducedMotion: 'reduce' },
 })

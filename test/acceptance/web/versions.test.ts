@@ -5,6 +5,8 @@ import { entriesPath } from '../../../src/protocol/addresses.ts'
 import { demoVersions } from '../../fixtures/three-versions.ts'
 import { dropFolder, preparedFolder, type RunningServer, startServer } from './serve.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 let folder: string
 let server: RunningServer
 

@@ -5,6 +5,8 @@ import { demoProject } from '../../../src/operations/demo-project.ts'
 import { expectNoSidewaysScroll } from './accessible.ts'
 import { serverOfFile } from './server-of-file.ts'
 
+test.use({ serviceWorkers: 'block' })
+
 const server = serverOfFile()
 
 const both = { tag: '@both' }
