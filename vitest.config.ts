@@ -31,8 +31,10 @@ export default defineConfig({
           exclude: ['test/acceptance/web/**'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          // Each file has its own folders, databases and ports, so that files run beside each other.
+          // Each file has its own folders, databases and ports, so that files run beside each other, and one after the
+          // other in a process that has the program loaded.
           maxWorkers: 2,
+          isolate: false,
           globalSetup: ['test/acceptance/web/prepare-folder.ts', 'test/store/postgres-server.ts'],
         },
       },

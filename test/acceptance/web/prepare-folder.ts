@@ -3,7 +3,8 @@ import { copyEmpty, dropFolder, startServerProcess, temporaryFolder } from './se
 
 /**
  * Makes, once for all tests of a round, the folders that `copyEmpty` and `copyPrepared` copy: to make a database takes
- * longer than all else at the start of a server. Resolves to what removes them.
+ * longer than all else at the start of a server; and one for what tests write for other programs to read. Resolves to
+ * what removes them.
  */
 export default async function prepareFolder(): Promise<() => Promise<void>> {
   const empty = await temporaryFolder()
@@ -18,7 +19,10 @@ export default async function prepareFolder(): Promise<() => Promise<void>> {
   const server = await startServerProcess(prepared)
   await server.stop()
   process.env.LAPWISE_TEST_PREPARED = prepared
+
+  const written = await temporaryFolder()
+  process.env.LAPWISE_TEST_WRITTEN = written
   return async () => {
-    for (const folder of [empty, prepared]) await dropFolder(folder)
+    for (const folder of [empty, prepared, written]) await dropFolder(folder)
   }
 }

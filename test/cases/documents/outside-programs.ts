@@ -1,8 +1,6 @@
 import { execFileSync, spawnSync } from 'node:child_process'
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterAll } from 'vitest'
 
 /** Programs that nobody here wrote, from Debian's packages poppler-utils, qpdf and python3. */
 export type OutsideProgram = 'pdftotext' | 'pdffonts' | 'pdfimages' | 'pdfinfo' | 'pdftoppm' | 'qpdf' | 'python3'
@@ -15,10 +13,10 @@ export function isInstalled(program: OutsideProgram): boolean {
   return found
 }
 
-const folder = mkdtempSync(join(tmpdir(), 'lapwise-documents-'))
-afterAll(() => rmSync(folder, { recursive: true, force: true }))
+/** Of this process, which runs one file of tests after the other. */
+const folder = mkdtempSync(join(process.env.LAPWISE_TEST_WRITTEN!, 'documents-'))
 
-/** A file with `bytes` in a folder that goes when the tests end. */
+/** A file with `bytes` in a folder that goes when the round ends. */
 export function fileOf(bytes: Uint8Array, name: string): string {
   const path = join(folder, name)
   writeFileSync(path, bytes)
