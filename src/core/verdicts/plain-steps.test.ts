@@ -6,6 +6,7 @@ import { instruments } from '../measurement/instruments.ts'
 import type { Answer, Reading } from '../measurement/reading.ts'
 import type { RequirementLook } from '../requirements/requirement.ts'
 import { exactLength } from '../units/exact-length.ts'
+import { exactValue, type Unit } from '../units/quantity-kinds.ts'
 import { judgeRequirements } from './judge-requirements.ts'
 import { plainFault } from './plain-faults.ts'
 import { proofOf } from './proof.ts'
@@ -100,4 +101,69 @@ describe('what is put right as its rule says', () => {
       { ...right, requirement: 'post-1/manual', to: { kind: 'confirmed' } },
     ])
   })
+})
+
+describe('what no reading decides', () => {
+  const fault = (look: RequirementLook) => {
+    const requirement = plainRequirement('thing', look)
+    const rules = { rule: { kind: 'guard band', multiple: 1 }, instruments } as const
+    const [verdict] = judgeRequirements([requirement], [], rules)
+    return plainFault({ requirement, verdict: verdict! }, proofOf([], rules)).steps
+  }
+
+  it('is mended as its rule says: what the run file decides, and a length that was only counted', () => {
+    const asSaid = [{ kind: 'as the rule says', how: byHand('Tighten it.') }]
+    expect(fault({ kind: 'record', rule: { kind: 'need of run', shortAtFirst: 1, shortAtSecond: 0 } })).toEqual(asSaid)
+    expect(fault({ kind: 'measure', limits: limits(75, 74, 76), orFrom: null, counted: 80 })).toEqual(asSaid)
+  })
+})
+
+/** Every kind of quantity, not lengths alone: carried out and read again with the same instrument it meets. */
+describe('a value that is put right', () => {
+  it.each([
+    ['%', 0, 10, 'digital-level', [14, -3]],
+    ['°', 40, 50, 'angle-gauge', [55, 30]],
+    ['lbf·ft', 100, 150, 'torque-wrench', [60, 220]],
+    ['N·m', 140, 200, 'torque-wrench', [80, 300]],
+    ['lbf', 500, 2000, 'tension-gauge', [100, 3000]],
+    ['kN', 2, 9, 'tension-gauge', [0.5, 14]],
+    ['count', 4, 8, 'count-not-stated', [2, 12]],
+    ['in', 10, 20, 'tape', [8, 30]],
+    ['mm', 250, 500, 'tape', [200, 700]],
+  ] as const)(
+    'in %s meets at both ends of what it says, and these lie inside the limits',
+    (unit, low, high, id, read) => {
+      const within = { ...cited, unit, low, high, nominal: 'notStated' } as Dimension<Unit>
+      const look = { kind: 'measure', limits: within, orFrom: null } as const
+      const answer = (value: number): Answer => ({
+        ...{ kind: 'measured', value: exactValue(value, unit), unit, resolution: null },
+      })
+      for (const wrong of read) {
+        const found = steps('thing', look, answer(wrong), id)
+        expect(found.map(({ kind }) => kind)).toEqual(['set right'])
+        const [step] = found
+        if (step?.kind !== 'set right' || step.to.kind !== 'value') throw new Error('no value')
+        const { from, to } = step.to.span
+        expect([from! >= low, to! <= high, from! < to!]).toEqual([true, true, true])
+        for (const value of [from!, to!]) {
+          const requirement = plainRequirement('thing', look)
+          const again: Reading = {
+            ...{
+              id: 'r2',
+              of: requirement.id,
+              answer: answer(value),
+              instrument: id,
+              uncertainty: null,
+              by: 'A. Ruiz',
+            },
+            ...{ at: '2016-05-13T10:05:00Z', where: null, photos: [], corrects: null, rechecks: null, together: null },
+          }
+          const rule = { kind: 'guard band', multiple: 1 } as const
+          expect([value, judgeRequirements([requirement], [again], { rule, instruments })[0]!.verdict]).toEqual([
+            ...[value, 'meets'],
+          ])
+        }
+      }
+    },
+  )
 })
