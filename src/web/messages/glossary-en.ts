@@ -108,9 +108,10 @@ export const glossaryEn = {
       'Shy line',
       'How far from the travelled way a barrier must stand so that drivers do not slow or move away from it.',
     ],
+    // What slots along a rail do: Transportation Research Record 1500, 1995, pages 43 to 51.
     slottedPanel: [
       'Slotted panel',
-      'A panel with a row of slots along its middle, that make it crush more easily from its end. It belongs where its sheet has it and nowhere else.',
+      'A panel with a row of slots along its middle, that let it buckle at a lower force when its end is struck and leave its strength in tension. It belongs where its sheet has it and nowhere else.',
     ],
     soilTube: ['Soil tube', 'The tube in the ground in which a post of an end unit stands.'],
     splice: [

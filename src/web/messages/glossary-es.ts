@@ -127,7 +127,7 @@ export const glossaryEs = {
     ],
     slottedPanel: [
       'Panel ranurado',
-      'Un panel con una fila de ranuras a lo largo del centro, que hacen que se aplaste más fácilmente desde su extremo. Va donde lo pide su ficha y en ningún otro sitio.',
+      'Un panel con una fila de ranuras a lo largo del centro, que lo dejan pandear con menos fuerza cuando lo golpean por su extremo y le dejan su resistencia a la tracción. Va donde lo pide su ficha y en ningún otro sitio.',
     ],
     soilTube: ['Tubo hincado', 'El tubo en el suelo en el que está un poste de una unidad de extremo.'],
     splice: [
