@@ -2,11 +2,12 @@ import { describe, expect, test } from 'vitest'
 import { inches, sampleInput, sampleReading, sampleRun, soundReadings } from '../../test/fixtures/record-inputs.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import { shippedSheets } from '../sheets/shipped-sheets.ts'
-import { type RecordContents, recordContents } from './record-contents.ts'
+import { type RecordContents, type RecordSide, recordContents } from './record-contents.ts'
 import type { RecordInput } from './record-input.ts'
+import { findingsSheet } from './xlsx/reading-sheets.ts'
 
 const printing = { printedAt: '2016-05-13T09:00:00-06:00', author: 'M. Reyes', hash: 'abc' }
-const contentsOf = (input: RecordInput): RecordContents =>
+const contentsOf = (input: RecordInput, assignments: RecordSide['assignments'] = []): RecordContents =>
   recordContents(input, printing, {
     signed: [],
     photos: [],
@@ -14,7 +15,7 @@ const contentsOf = (input: RecordInput): RecordContents =>
     ...{ photoHashes: {}, photosHash: '' },
     photosHere: new Set(),
     versions: [],
-    assignments: [],
+    assignments,
   })
 const linesOf = ({ holdPoints, requirements }: RecordContents) => [...holdPoints, ...requirements]
 
@@ -94,6 +95,23 @@ describe('recordContents', () => {
     expect(contents.facts).toContainEqual({ id: 'readings', name: 'Readings', value: 'none' })
     // what the run file decides: the tests of the system and of both ends, and that both ends are crashworthy or need not be
     expect(contents.counts.find(({ verdict }) => verdict === 'meets')!.count).toBe(5)
+  })
+
+  test('a finding says in record and workbook who sees to it and by when, as it was said last', () => {
+    const low = (requirements: RecordInput['requirements']): readonly Reading[] =>
+      soundReadings(requirements).map((one) => (one.of === 'post-8/rail-height' ? { ...one, answer: inches(26) } : one))
+    const input = sampleInput(low)
+    const said = (owner: string | null, due: string | null) => ({ body: { finding: 'post-8/rail-height', owner, due } })
+    const assignments = [said('T. Alvarez', null), said('R. Quist', '2016-06-01')]
+    const { columns, rows } = findingsSheet(input, assignments)
+    const inWorkbook = rows[0]![columns.findIndex(({ header }) => header === 'Who sees to it')]
+    const inRecord = contentsOf(input, assignments).findings[0]!.assigned
+    expect([inRecord, inWorkbook]).toEqual([
+      'seen to by R. Quist, due 2016-06-01',
+      'seen to by R. Quist, due 2016-06-01',
+    ])
+    expect(contentsOf(input, [...assignments, said(null, null)]).findings[0]!.assigned).toBeNull()
+    expect(findingsSheet(input, []).rows[0]).toContain(null)
   })
 
   // The sheet of the 27 3/4 in system states 27 3/4 in and 30 in as lowest and highest.

@@ -8,6 +8,7 @@ import { contentOf } from '../core/hardware/sheet-text.ts'
 import type { Reading } from '../core/measurement/reading.ts'
 import { readingsInForce } from '../core/record/readings-in-force.ts'
 import { readableIn } from '../core/requirements/readable-in.ts'
+import { runFacts } from '../documents/run-facts.ts'
 import { canonicalJson } from '../formats/canonical-json.ts'
 import { parseJson } from '../formats/read-json.ts'
 import type { MadeOf } from '../formats/run/made-of.ts'
@@ -20,6 +21,7 @@ import { judgeKnown } from './judge-readings.ts'
 import { pinRun } from './pin-run.ts'
 import { requireRun } from './require-run.ts'
 import { reviseRun } from './revise-run.ts'
+import { recordInput } from './write-record.ts'
 
 const parsed = parseJson('site', readFileSync(new URL('../../examples/site.json', import.meta.url), 'utf8'))
 if (!parsed.ok) throw new Error('the example is no JSON')
@@ -87,6 +89,19 @@ describe('a run that is made of a site', () => {
     const revised = reviseRun({ before: 'run', asked: 'asked' }, pinned.value, asked, '7f')
     expect(revised.ok && revised.value.run.madeOf).toEqual(made.value.madeOf)
   })
+})
+
+test('record and workbook name the site, its need, how its checks came out, and what was not said', () => {
+  const required = requireRun('run', withChecks([failing[0]!, meeting, unread]))
+  if (!required.ok) throw new Error('the demo run is not laid out')
+  const input = recordInput(judgeKnown(required.value, []), english('us'))
+  const fact = runFacts(input).find(({ id }) => id === 'site')
+  // Lengths of need as the guide of the designer prints them, to the tenth.
+  expect(fact?.value).toMatch(/^Example: culvert at Alder Creek; length of need 109\.\d+ ft, for opposing traffic \d+/)
+  expect(fact?.value).toContain(
+    '; 3 checks when the run was made: 1 fails, 1 meets; not said: foreslope beside the platform',
+  )
+  expect(runFacts(recordInput(judgeKnown(plain, []), english('us'))).some(({ id }) => id === 'site')).toBe(false)
 })
 
 describe('what failed of the site', () => {

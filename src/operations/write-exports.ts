@@ -193,7 +193,7 @@ export function writeRunWorkbook(
   judged: JudgedRun,
   stakes: StakeListContents | null,
   quantities: QuantitiesContents,
-  { photos, versions }: Pick<RunEntries, 'photos' | 'versions'>,
+  { photos, versions, assignments }: Pick<RunEntries, 'photos' | 'versions' | 'assignments'>,
   { at, author }: Stamp,
   print: Print,
   onRoad: OnRoad | null = null,
@@ -201,6 +201,7 @@ export function writeRunWorkbook(
   const sheets = runSheets(recordInput(judged, print, onRoad), stakes, quantities, {
     photos: entriesInForce(photos),
     versions,
+    assignments,
   })
   const page = documentWords(print).workbook.page('&P', '&N')
   return writeWorkbook(sheets, { title: judged.run.name, author, writtenAt: at, page })

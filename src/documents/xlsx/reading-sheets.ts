@@ -8,6 +8,7 @@ import type { Verdict } from '../../core/verdicts/verdict.ts'
 import type { EntryOf, PhotoBody } from '../../formats/entry/entry-kinds.ts'
 import type { Print } from '../../words/print.ts'
 import { askedEarlierLines } from '../asked-earlier.ts'
+import { assignmentText, type NamedAssignment } from '../assignment-text.ts'
 import { type ReadingLine, readingLine } from '../reading-lines.ts'
 import type { RecordInput } from '../record-input.ts'
 import { requirementLines } from '../requirement-lines.ts'
@@ -153,7 +154,7 @@ export function askedEarlierSheet(input: RecordInput, photos: readonly EntryOf<P
   }
 }
 
-export function findingsSheet({ judgement, print }: RecordInput): Sheet {
+export function findingsSheet({ judgement, print }: RecordInput, assignments: readonly NamedAssignment[]): Sheet {
   const words = documentWords(print).workbook.findings
   return {
     name: words.name,
@@ -162,6 +163,7 @@ export function findingsSheet({ judgement, print }: RecordInput): Sheet {
       column(words.place, 36),
       column(words.what, 44),
       column(words.remedy, 60),
+      column(words.assigned, 28),
       column(words.requirements, 40),
     ],
     rows: [
@@ -169,12 +171,14 @@ export function findingsSheet({ judgement, print }: RecordInput): Sheet {
         print.say(finding.place),
         print.say(finding.what),
         print.say(remedyOf(finding)),
+        assignmentText(assignments, finding.id, print),
         finding.requirements.join(', '),
       ]),
       ...standingOf(judgement.freeFindings).map(({ finding, place, severity }): Cell[] => {
         const said = [print.say({ kind: 'seen', what: finding.what }), print.say({ kind: 'severity', rated: severity })]
         const note = finding.note === null ? [] : [print.theirs(finding.note)]
-        return [place === null ? null : print.say(place), [...said, ...note].join('; '), null, finding.id]
+        const assigned = assignmentText(assignments, finding.id, print)
+        return [place === null ? null : print.say(place), [...said, ...note].join('; '), null, assigned, finding.id]
       }),
     ],
   }

@@ -1,5 +1,6 @@
 import { setAsideIn } from '../../core/verdicts/set-aside.ts'
 import type { EntryOf, PhotoBody } from '../../formats/entry/entry-kinds.ts'
+import type { NamedAssignment } from '../assignment-text.ts'
 import type { QuantitiesContents } from '../quantities-contents.ts'
 import type { RecordInput } from '../record-input.ts'
 import { runFacts, sheetLines } from '../run-facts.ts'
@@ -15,6 +16,8 @@ import { type Cell, column, type Sheet } from './sheet.ts'
 interface RunSheetsSide {
   readonly photos: readonly EntryOf<PhotoBody>[]
   readonly versions: readonly VersionMade[]
+  /** Who sees to which finding, in the order that counts. */
+  readonly assignments: readonly NamedAssignment[]
 }
 
 /**
@@ -25,7 +28,7 @@ export function runSheets(
   input: RecordInput,
   stakes: StakeListContents | null,
   quantities: QuantitiesContents,
-  { photos, versions }: RunSheetsSide,
+  { photos, versions, assignments }: RunSheetsSide,
 ): readonly Sheet[] {
   const { print } = input
   const earlier = askedEarlierSheet(input, photos)
@@ -39,7 +42,7 @@ export function runSheets(
     requirementsSheet(input),
     readingsSheet(input),
     ...(earlier.rows.length === 0 ? [] : [earlier]),
-    findingsSheet(input),
+    findingsSheet(input, assignments),
   ]
 }
 

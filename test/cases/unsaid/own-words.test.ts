@@ -83,6 +83,7 @@ const outputs: Readonly<Record<string, readonly [(keyof typeof own)[], (print: P
       runSheets(recordInput(judged, print), null, sound(quantityList('run', judged, atSplices, print)), {
         photos: [photo],
         versions: [],
+        assignments: [],
       }),
   ],
   strip: [['run', 'route', 'obstruction'], (print) => drawingTexts(stripDrawing(stripInput(judged, print)))],

@@ -35,7 +35,11 @@ function sheets() {
     recordInput(judged, print),
     stakeList(judged, placedDemo(judged), 'US survey foot', print),
     sound(quantityList('run', required, atSplices, print)),
-    { photos: [photo], versions: [] },
+    {
+      photos: [photo],
+      versions: [],
+      assignments: [{ body: { finding: judged.judgement.findings[0]!.id, owner: 'R. Quist', due: '2026-06-01' } }],
+    },
   )
 }
 

@@ -121,7 +121,7 @@ describe('what an earlier version asked and this one does not', () => {
         run,
         null,
         quantities.value,
-        { photos: entered, versions: [] },
+        { photos: entered, versions: [], assignments: [] },
         stamp,
         english(null),
       )

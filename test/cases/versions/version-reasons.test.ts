@@ -51,7 +51,7 @@ function printedOf(of: RunFile, made: typeof versions, print: Print) {
   )
   const quantities = quantityList('run', required.value, atSplices, print)
   if (!quantities.ok) throw new Error('the quantities cannot be taken')
-  const [facts] = runSheets(input, null, quantities.value, { photos: [], versions: made })
+  const [facts] = runSheets(input, null, quantities.value, { photos: [], versions: made, assignments: [] })
   return { versionReasons, facts: facts!.rows.map(([name, value]) => `${name}: ${value}`) }
 }
 

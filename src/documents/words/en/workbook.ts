@@ -124,5 +124,12 @@ export const workbook = {
     withoutEffect: 'Without effect',
   },
   askedEarlier: { name: 'Asked earlier', version: 'Version', why: 'Why it is not judged' },
-  findings: { name: 'Findings', place: 'Place', what: 'What', remedy: 'Remedy', requirements: 'Requirements' },
+  findings: {
+    name: 'Findings',
+    place: 'Place',
+    what: 'What',
+    remedy: 'Remedy',
+    assigned: 'Who sees to it',
+    requirements: 'Requirements',
+  },
 }

@@ -115,5 +115,12 @@ export const workbook: typeof english = {
     withoutEffect: 'Sin efecto',
   },
   askedEarlier: { name: 'Pedido antes', version: 'Versión', why: 'Por qué no se juzga' },
-  findings: { name: 'Hallazgos', place: 'Lugar', what: 'Qué', remedy: 'Qué hacer', requirements: 'Requisitos' },
+  findings: {
+    name: 'Hallazgos',
+    place: 'Lugar',
+    what: 'Qué',
+    remedy: 'Qué hacer',
+    assigned: 'Quién se encarga',
+    requirements: 'Requisitos',
+  },
 }
