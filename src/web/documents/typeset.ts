@@ -14,8 +14,8 @@ let compiler: Promise<TypstCompiler> | null = null
  * @throws Error when the template is wrong, or holds a character that the fonts do not have
  */
 export async function typeset(template: string, data: unknown, pictures: Pictures): Promise<Uint8Array> {
-  const strange = firstStrange(data)
-  if (strange !== null) throw new Error(`the fonts lack a character of ${JSON.stringify(strange)}`)
+  const strange = firstStrange([template, data])
+  if (strange !== null) throw new Error(`the fonts lack ${strange}`)
   compiler ??= open()
   compiler.catch(() => {
     compiler = null
@@ -54,9 +54,12 @@ async function open(): Promise<TypstCompiler> {
   return builder.build()
 }
 
-/** The first text in `data`, at any depth, of which a character would be missing; null when there is none. */
+/** The first character in `data`, at any depth, that would be missing, with its number; null when there is none. */
 function firstStrange(data: unknown): string | null {
-  if (typeof data === 'string') return isPrintable(data) ? null : data
+  if (typeof data === 'string') {
+    const letter = [...data].find((one) => !isPrintable(one))
+    return letter === undefined ? null : `${letter} (U+${letter.codePointAt(0)!.toString(16).toUpperCase()})`
+  }
   if (typeof data !== 'object' || data === null) return null
   for (const part of Object.values(data)) {
     const strange = firstStrange(part)

@@ -109,7 +109,7 @@ test('without any server a terminal is checked, signed for, handed on as a file 
     .getByRole('link', { name: /Sign-off/ })
     .click()
   await page.getByLabel('Name', { exact: true }).fill('R. Quist')
-  await page.getByLabel('Role').fill('inspector')
+  await page.getByLabel('Role').fill('inspector 😀')
   await page.getByLabel('Sign by typing the name instead of drawing').check()
   await named(page, 'Sign this record').click()
   await expect(page.locator('.version')).toContainText('R. Quist')
@@ -142,6 +142,8 @@ test('without any server a terminal is checked, signed for, handed on as a file 
   const record = await made(page, 'Make the record')
   const native = await nativeOf(page, run, 'record')
   expect(looksOf(record)).toEqual(looksOf(native))
+  // A character that no font of ours has stands as its number, in both.
+  expect(looksOf(record).words).toContain('[U+1F600]')
   expect([markedForArchives(record), markedForArchives(native)]).toEqual([false, true])
   const another = await context.newPage()
   await another.goto(at('/walk/post-3/rail-height'))
