@@ -42,9 +42,6 @@ export const shelfFormEn = {
   figure: 'Figure',
   hold: 'Later work covers it: it has to be looked at before',
   freshChoices: '+ As it must be\n- Otherwise',
-  freshMeasured: 'Say how it is measured',
-  freshPost: 'standard post',
-  freshPanel: 'panel',
   severityHow:
     'Of what is not said here a fault counts as the worst. What is said decides in which order findings stand, never whether one is a finding.',
   setAsideHow:

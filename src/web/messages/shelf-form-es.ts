@@ -44,9 +44,6 @@ export const shelfFormEs: ShelfFormWords = {
   figure: 'Figura',
   hold: 'El trabajo posterior lo tapa: hay que mirarlo antes',
   freshChoices: '+ Como debe ser\n- De otro modo',
-  freshMeasured: 'Diga cómo se mide',
-  freshPost: 'poste estándar',
-  freshPanel: 'panel',
   severityHow:
     'Lo que no se dice aquí cuenta como lo peor. Lo dicho decide en qué orden están los hallazgos, nunca si algo es un hallazgo.',
   setAsideHow:

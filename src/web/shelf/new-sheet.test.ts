@@ -64,13 +64,16 @@ function filled(draft: Draft, like: HardwareSheet, lists = ['posts', 'panels.own
     .reduce((into, { add }) => add(into), draft)
   const rules = sheetSections(more, systems).find(({ list }) => list?.place === 'parts[0].rules')?.list
   const withRule = rules?.add(more) ?? more
-  return fieldsFor(withRule).reduce((into, { place, put, value, kind }) => {
+  return fieldsFor(withRule).reduce((into, { place, put, value, kind, choices, isOptional }) => {
     if (place === 'joins[w-beam-midspan-31]') return put(into, true)
     const theirs = valueAt(like, place)
     const isOpen = value === undefined || value === '' || value === 'notStated' || value === null
     if (kind === 'check' || !isOpen) return into
     if (typeof theirs === 'boolean') return put(into, theirs ? 'yes' : 'no')
     if (theirs !== undefined && typeof theirs !== 'object') return put(into, theirs)
+    if (kind === 'choice') return isOptional ? into : put(into, choices[0]!.value)
+    // The other has no panel of its own.
+    if (place.endsWith('.inches')) return put(into, 150)
     return kind === 'text' || kind === 'words' ? put(into, 'As it is written here') : into
   }, withRule)
 }

@@ -16,6 +16,15 @@ export function freshCited(draft: Draft): { readonly source: string; readonly co
   return { source: first, confirmation: 'from memory' }
 }
 
+/**
+ * Limits of which nothing is stated yet: the form asks for the number that their role needs. What is added by form never begins
+ * with a number that nobody gave, as one that stands there is taken for one that was read.
+ */
+export const freshLimits = (draft: Draft) => ({
+  ...{ nominal: 'notStated', low: 'notStated', high: 'notStated', unit: 'in' },
+  ...freshCited(draft),
+})
+
 /** A list of things at `place`, each taken out and a fresh one put in. */
 export function listAt(
   draft: Draft,

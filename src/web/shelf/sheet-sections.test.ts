@@ -7,6 +7,7 @@ import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import { type Draft, meaningOf, textOf, valueAt, withValue } from '../form/draft.ts'
 import type { FormField } from '../form/form-field.ts'
 import { fieldsOf } from '../form/form-section.ts'
+import { placeProblems } from '../form/place-problems.ts'
 import { readDraft } from './read-draft.ts'
 import { sheetSections } from './sheet-sections.ts'
 
@@ -47,6 +48,19 @@ describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('the form of %s
         others?.statements.filter(({ what }) => what !== 'source').map(({ place }) => place),
         field.place,
       ).toEqual([])
+    }
+  })
+
+  test('begins nothing that is added with a number, and asks for what is missing at a field', () => {
+    const lists = sheetSections(draft, systems).flatMap(({ list }) => (list === null ? [] : [list.add(draft)]))
+    const looks = fieldsFor(draft)
+      .filter(({ place }) => /\.(look|at)\.kind$/.test(place))
+      .flatMap((field) => field.choices.map(({ value }) => field.put(draft, value)))
+    for (const more of [...lists, ...looks].flatMap((one) => [one, allSwitchedOn(one)])) {
+      expect([...numbersIn(more)].filter((number) => !numbersIn(draft).has(number))).toEqual([])
+      const read = readDraft(more, draft)
+      const places = fieldsFor(more).map(({ place }) => place)
+      expect(placeProblems(read.ok ? [] : read.error, places).rest).toEqual([])
     }
   })
 
@@ -92,6 +106,24 @@ test('a wrong text stands at its field', () => {
   const read = readDraft(draft, draftOf(inventedEnd))
   expect(read.ok ? [] : read.error.map(({ place }) => place)).toEqual(['railHeight.low'])
 })
+
+/** Everything that may be stated is, as far as fields appear by that. */
+function allSwitchedOn(draft: Draft): Draft {
+  const next = fieldsFor(draft).find(({ kind, value, place }) => kind === 'check' && value === false && !isAside(place))
+  return next === undefined ? draft : allSwitchedOn(next.put(draft, true))
+}
+
+const isAside = (place: string): boolean => /^(set aside|joins)|\.(hold|fixing)$/.test(place)
+
+/** Each number with its place; a post's own tells which it is. */
+const numbersIn = (value: unknown, place = ''): ReadonlySet<string> =>
+  new Set(
+    typeof value === 'number' && !place.endsWith('.number')
+      ? [`${place} ${value}`]
+      : typeof value !== 'object' || value === null
+        ? []
+        : Object.entries(value).flatMap(([name, one]) => [...numbersIn(one, `${place}.${name}`)]),
+  )
 
 const placesOf = (value: unknown, place: string): readonly string[] =>
   typeof value !== 'object' || value === null

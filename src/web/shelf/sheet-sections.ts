@@ -6,7 +6,7 @@ import { judgingSections, withoutGoneRules, withRuleRenamed } from './judging-se
 import { figureFields } from './rule-figure.ts'
 import { choicesText, readChoices, readNumbers } from './rule-texts.ts'
 import { sheetFieldMaker } from './sheet-field-maker.ts'
-import { freshCited, listAt, sectionOf } from './sheet-lists.ts'
+import { freshCited, freshLimits, listAt, sectionOf } from './sheet-lists.ts'
 import { endSections, systemSections } from './unit-sections.ts'
 import { words } from './words.ts'
 
@@ -100,17 +100,14 @@ function criteriaList(draft: Draft): FormList {
         make.source(at, make.thing('criteria[]', i + 1)),
       ],
     }),
-    () => ({ standard: 'MASH', edition: 2016, testLevel: 3, ...freshCited(draft) }),
+    () => freshCited(draft),
   )
 }
 
 function heightFields(draft: Draft): readonly FormField[] {
   const make = sheetFieldMaker(draft)
   const straight = make.thing('straightness')
-  const fresh = {
-    ...{ nominal: 'notStated', low: 'notStated', high: 0.5, unit: 'in', role: 'ceiling', measured: '' },
-    ...freshCited(draft),
-  }
+  const fresh = { ...freshLimits(draft), role: 'ceiling' }
   return [
     ...make.limits('railHeight', make.thing('railHeight')),
     ...make.limits('postSpacing', make.thing('postSpacing')),
@@ -177,15 +174,7 @@ function ruleFields(draft: Draft, at: string): readonly FormField[] {
   const freshLook = (look: unknown): unknown => {
     if (look === kind) return valueAt(draft, `${at}.look`)
     if (look === 'choose') return { kind: 'choose', choices: readChoices(form.freshChoices, []) }
-    const limits = {
-      nominal: 'notStated',
-      low: 'notStated',
-      high: 1,
-      unit: 'in',
-      role: 'ceiling',
-      measured: form.freshMeasured,
-    }
-    return look === 'measure' ? { kind: 'measure', limits: { ...limits, ...freshCited(draft) } } : { kind: 'confirm' }
+    return look === 'measure' ? { kind: 'measure', limits: freshLimits(draft) } : { kind: 'confirm' }
   }
   return [
     make.sentences(`${at}.must`, make.labelOf('must')),
@@ -195,13 +184,7 @@ function ruleFields(draft: Draft, at: string): readonly FormField[] {
     make.changing(
       make.maker.choice(`${at}.at.kind`, form.where, form.places, {
         put: (into, value) =>
-          withValue(
-            into,
-            `${at}.at`,
-            value === where
-              ? valueAt(draft, `${at}.at`)
-              : { kind: value, ...(value === 'posts' || value === 'panels' ? { numbers: [1] } : {}) },
-          ),
+          withValue(into, `${at}.at`, value === where ? valueAt(draft, `${at}.at`) : { kind: value }),
       }),
     ),
     ...(hasNumbers

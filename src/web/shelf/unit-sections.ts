@@ -2,7 +2,7 @@ import { type Draft, valueAt, withValue } from '../form/draft.ts'
 import type { FormField } from '../form/form-field.ts'
 import type { FormList, FormSection } from '../form/form-section.ts'
 import { sheetFieldMaker } from './sheet-field-maker.ts'
-import { freshCited, listAt, sectionOf } from './sheet-lists.ts'
+import { freshCited, freshLimits, listAt, sectionOf } from './sheet-lists.ts'
 import { words } from './words.ts'
 
 /** What only an end unit has: posts and panels of its own, its length, flare and ground. */
@@ -33,7 +33,7 @@ export function systemSections(draft: Draft): readonly FormSection[] {
           make.source(at, make.thing(`panels.${kind}[]`, i + 1)),
         ],
       }),
-      () => ({ inches: 150, ...freshCited(draft) }),
+      () => freshCited(draft),
       kind === 'standard' ? 1 : 0,
     )
   return [
@@ -50,10 +50,7 @@ export function systemSections(draft: Draft): readonly FormSection[] {
 function postList(draft: Draft): FormList {
   const { form } = words()
   const make = sheetFieldMaker(draft)
-  const stub = {
-    ...{ nominal: 'notStated', low: 'notStated', high: 4, unit: 'in', role: 'ceiling', measured: form.freshMeasured },
-    ...freshCited(draft),
-  }
+  const stub = { ...freshLimits(draft), role: 'ceiling' }
   return listAt(
     draft,
     'posts',
@@ -71,7 +68,7 @@ function postList(draft: Draft): FormList {
           make.orAbsent(make.yesNo(`${at}.railBolted`, make.labelOf('railBolted')), 'notStated'),
           make.orAbsent(make.choice(`${at}.hingeSide`, 'hingeSide'), 'notStated'),
           make.orAbsent(make.yesNo(`${at}.soilTube`, make.labelOf('soilTube')), 'notStated'),
-          ...make.optional(`${at}.slots`, make.labelOf('slots'), 'none', { set: 'upper', side: 'upstream' }, () => [
+          ...make.optional(`${at}.slots`, make.labelOf('slots'), 'none', {}, () => [
             make.choice(`${at}.slots.set`, 'slotSet'),
             make.choice(`${at}.slots.side`, 'slotSide'),
           ]),
@@ -81,18 +78,19 @@ function postList(draft: Draft): FormList {
       }
     },
     (posts) => ({
-      ...{ number: posts.length + 1, along: Number(valueAt(posts.at(-1), 'along') ?? -75) + 75, kind: form.freshPost },
-      ...{ make: { material: 'notStated', breakaway: 'none' }, block: true, railBolted: true, hingeSide: 'none' },
-      ...{ soilTube: 'notStated', slots: 'none', stub: 'none', ...freshCited(draft) },
+      ...{ number: posts.length + 1, kind: '', make: freshMake, railBolted: 'notStated', hingeSide: 'notStated' },
+      ...{ soilTube: 'notStated', slots: 'notStated', stub: 'none', ...freshCited(draft) },
     }),
   )
 }
 
+/** How it breaks away is asked for. */
+const freshMake = { material: 'notStated' }
+
 /** What a post is made of; a sheet from before that is read by its name until it is said. */
 function makeFields(draft: Draft, place: string): readonly FormField[] {
   const make = sheetFieldMaker(draft)
-  const fresh = { material: 'notStated', breakaway: 'none' }
-  return make.optional(place, words().form.make, undefined, fresh, () => [
+  return make.optional(place, words().form.make, undefined, freshMake, () => [
     make.orAbsent(make.choice(`${place}.material`, 'material'), 'notStated'),
     make.choice(`${place}.breakaway`, 'breakaway'),
   ])
@@ -113,7 +111,7 @@ function panelList(draft: Draft, kind: 'own' | 'adapters'): FormList {
           make.inches(`${at}.inches`, make.labelOf('inches')),
           make.text(`${at}.name`, make.labelOf('name')),
           make.yesNo(`${at}.slotted`, make.labelOf('slotted')),
-          ...make.optional(`${at}.beam`, form.beam, undefined, { profile: 'W', gauge: 12, layers: 1 }, () => [
+          ...make.optional(`${at}.beam`, form.beam, undefined, {}, () => [
             make.choice(`${at}.beam.profile`, 'profile'),
             make.number(`${at}.beam.gauge`, make.labelOf('gauge'), null),
             make.number(`${at}.beam.layers`, make.labelOf('layers'), null),
@@ -122,7 +120,7 @@ function panelList(draft: Draft, kind: 'own' | 'adapters'): FormList {
         ],
       }
     },
-    () => ({ inches: 150, name: form.freshPanel, slotted: false, ...freshCited(draft) }),
+    () => ({ name: '', ...freshCited(draft) }),
   )
 }
 
@@ -140,23 +138,17 @@ const optionalLength = (
   of: 'stroke' | 'shortestRun' | 'shortestRunRedirects' | 'recommendedRun',
 ): readonly FormField[] => {
   const make = sheetFieldMaker(draft)
-  const fresh = { inches: 600, ...freshCited(draft) }
-  return make.optional(of, make.thing(of), 'notStated', fresh, () => [
+  return make.optional(of, make.thing(of), 'notStated', freshCited(draft), () => [
     make.inches(`${of}.inches`, make.thing(of)),
     make.source(of, make.thing(of)),
   ])
 }
 
 function flareFields(draft: Draft): readonly FormField[] {
-  const { form } = words()
   const make = sheetFieldMaker(draft)
   const of = make.thing('flare')
-  const cited = freshCited(draft)
-  const offset = {
-    ...{ nominal: 48, low: 'notStated', high: 'notStated', unit: 'in', role: 'centre', measured: form.freshMeasured },
-    ...cited,
-  }
-  return make.optional('flare', of, 'none', { shape: 'straight', overInches: 450, offset, ...cited }, () => [
+  const fresh = { offset: freshLimits(draft), ...freshCited(draft) }
+  return make.optional('flare', of, 'none', fresh, () => [
     make.choice('flare.shape', 'shape', make.labelOf('shape', of)),
     make.inches('flare.overInches', make.labelOf('overInches', of)),
     make.source('flare', of),
@@ -171,7 +163,7 @@ function gradingFields(draft: Draft): readonly FormField[] {
   const slope = make.thing('grading.platformSlope')
   const isBare = typeof valueAt(draft, 'grading.platformSlope') === 'number'
   const fresh = {
-    ...{ platformSlope: { run: 10, ...cited }, behindPostOneFeet: 'notStated' },
+    ...{ platformSlope: cited, behindPostOneFeet: 'notStated' },
     ...{ recoveryLengthFeet: 'notStated', recoveryWidthFeet: 'notStated', ...cited },
   }
   const feet = (name: 'behindPostOne' | 'recoveryLength' | 'recoveryWidth'): FormField =>
@@ -214,17 +206,17 @@ function movedFields(draft: Draft): readonly FormField[] {
   const [of, most, inRun, slot] = (
     ['movedPost', 'movedPost.most', 'movedPost.mostInRun', 'movedPost.newSlot'] as const
   ).map((path) => make.thing(path)) as [string, string, string, string]
-  const fresh = { most: { inches: 6, ...cited }, atSplice: false, ...cited }
+  const fresh = { most: cited, ...cited }
   return make.optional('movedPost', of, 'notStated', fresh, () => [
     make.inches('movedPost.most.inches', most),
     make.source('movedPost.most', most),
     make.yesNo('movedPost.atSplice', make.labelOf('atSplice', of)),
     make.source('movedPost', of),
-    ...make.optional('movedPost.mostInRun', inRun, 'notStated', { posts: 1, ...cited }, () => [
+    ...make.optional('movedPost.mostInRun', inRun, 'notStated', cited, () => [
       make.number('movedPost.mostInRun.posts', inRun, null),
       make.source('movedPost.mostInRun', inRun),
     ]),
-    ...make.optional('movedPost.newSlot', slot, 'notStated', { widthInches: 0.75, lengthInches: 2.5, ...cited }, () => [
+    ...make.optional('movedPost.newSlot', slot, 'notStated', cited, () => [
       make.inches('movedPost.newSlot.widthInches', make.labelOf('slotWidth', slot)),
       make.inches('movedPost.newSlot.lengthInches', make.labelOf('slotLength', slot)),
       make.source('movedPost.newSlot', slot),
@@ -255,12 +247,12 @@ function gapList(draft: Draft): FormList {
             ? makeFields(draft, `${at}.specialPostMake`)
             : []),
           make.orAbsent(make.inches(`${at}.leastToEndUnit`, make.labelOf('leastToEndUnit')), 'notStated'),
-          ...make.optional(`${at}.leastToNextGap`, next, 'notStated', { inches: 600, ...cited }, () => [
+          ...make.optional(`${at}.leastToNextGap`, next, 'notStated', cited, () => [
             make.inches(`${at}.leastToNextGap.inches`, next),
             make.source(`${at}.leastToNextGap`, next),
           ]),
           make.inches(`${at}.nestedInches`, make.labelOf('nestedInches')),
-          ...make.optional(`${at}.nestedAtCurb`, curb, 'notStated', { inches: 450, ...cited }, () => [
+          ...make.optional(`${at}.nestedAtCurb`, curb, 'notStated', cited, () => [
             make.inches(`${at}.nestedAtCurb.inches`, curb),
             make.source(`${at}.nestedAtCurb`, curb),
           ]),
@@ -269,10 +261,7 @@ function gapList(draft: Draft): FormList {
         ],
       }
     },
-    () => ({
-      ...{ kind: 'single', most: 1, specialPostsEachSide: 0, specialPostKind: null, leastToEndUnit: 'notStated' },
-      ...{ leastToNextGap: 'notStated', nestedInches: 0, spliceOnOmittedPost: false, ...cited },
-    }),
+    () => ({ specialPostKind: null, leastToEndUnit: 'notStated', leastToNextGap: 'notStated', ...cited }),
   )
 }
 
@@ -296,6 +285,6 @@ function widthList(draft: Draft): FormList {
         make.source(at, make.thing('workingWidths[]', i + 1)),
       ],
     }),
-    () => ({ spacing: 'full', standard: 'MASH', inches: 'notStated', ...freshCited(draft) }),
+    () => ({ inches: 'notStated', ...freshCited(draft) }),
   )
 }
