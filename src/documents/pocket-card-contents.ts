@@ -1,6 +1,6 @@
 import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
-import { contentOf, nameOf, sheetText } from '../core/hardware/sheet-text.ts'
+import { contentOf, sheetText } from '../core/hardware/sheet-text.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { Drawing } from '../drawing/drawing.ts'
 import { figureFacts } from '../drawing/views/figures/figure-facts.ts'
@@ -9,6 +9,7 @@ import type { Print } from '../words/print.ts'
 import { cautions } from './cautions.ts'
 import { groupBy } from './group-by.ts'
 import { placesText } from './places-text.ts'
+import { editionText } from './sheet-list-contents.ts'
 import { documentWords } from './words/document-words.ts'
 
 /** The checks of one sheet in walking order, for the pocket. */
@@ -42,9 +43,13 @@ export interface CardPicture {
   readonly drawings: { readonly right: Drawing; readonly wrong: Drawing }
 }
 
-/** @param requirements  all that the sheet requires, at every place where it does, in walking order */
+/**
+ * @param isChanged     whether the sheet was changed since the edition that it names, and is not saved
+ * @param requirements  all that the sheet requires, at every place where it does, in walking order
+ */
 export function pocketCardContents(
   sheet: HardwareSheet,
+  isChanged: boolean,
   requirements: readonly Requirement[],
   print: Print,
 ): PocketCardContents {
@@ -56,7 +61,7 @@ export function pocketCardContents(
   const isHeld = (i: number): boolean => groups[i]!.some(({ hold }) => hold)
   return {
     title: words.title,
-    run: `${print.say(nameOf(sheet))}, ${documentWords(print).sheetList.edition(print.theirs(sheet.version))}`,
+    run: editionText(sheet, isChanged, print),
     facts: [
       words.rail(print.say(limitsOf(sheet.railHeight))),
       ...(sheet.criteria.length === 0 ? [] : [print.say({ kind: 'crash tests', tests: sheet.criteria })]),

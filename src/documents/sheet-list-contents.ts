@@ -21,9 +21,13 @@ export interface SheetListContents {
   }[]
 }
 
-/** @param required  what is required by the statement at a path */
+/**
+ * @param isChanged  whether the sheet was changed since the edition that it names, and is not saved
+ * @param required   what is required by the statement at a path
+ */
 export function sheetListContents(
   sheet: HardwareSheet,
+  isChanged: boolean,
   required: (place: string) => readonly RequirementText[],
   print: Print,
 ): SheetListContents {
@@ -32,10 +36,16 @@ export function sheetListContents(
   const open = all.filter(({ cited }) => cited.confirmation !== 'published')
   return {
     title: words.title,
-    run: `${print.say(nameOf(sheet))}, ${words.edition(print.theirs(sheet.version))}`,
+    run: editionText(sheet, isChanged, print),
     left: words.left(open.length, all.length),
     lines: open.map((statement) => lineOf(statement, required(statement.place), print)),
   }
+}
+
+/** The sheet with its edition, or with that which it was begun from, as documents head it. */
+export function editionText(sheet: HardwareSheet, isChanged: boolean, print: Print): string {
+  const words = documentWords(print).sheetList
+  return `${print.say(nameOf(sheet))}, ${words[isChanged ? 'notSaved' : 'edition'](print.theirs(sheet.version))}`
 }
 
 const lineOf = ({ about, values, cited }: SheetStatement, musts: readonly RequirementText[], print: Print) => ({

@@ -13,6 +13,8 @@ export interface GivenSheet {
 export interface SheetDocument extends GivenSheet {
   readonly kind: (typeof sheetDocuments)[number]
   readonly other: GivenSheet | null
+  /** Whether the sheet was changed since the edition that it names, and is not saved. */
+  readonly isChanged: boolean
 }
 
 /** Whether all is there that the document is made of. */

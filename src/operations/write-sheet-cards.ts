@@ -12,7 +12,10 @@ import { type RequiredByStatement, requiredBySheet, requirementsOf } from './she
 import { unitPicture } from './unit-picture.ts'
 
 /** How a document is printed that is of no run. */
-export type SheetPrinting = Omit<DocumentPrinting, 'lie' | 'hash'>
+export interface SheetPrinting extends Omit<DocumentPrinting, 'lie' | 'hash'> {
+  /** Whether the sheet was changed since the edition that it names, and is not saved. */
+  readonly isChanged: boolean
+}
 
 /**
  * The checks of a sheet in walking order as PDF, one sheet of paper to fold.
@@ -23,9 +26,9 @@ export function pocketCard(
   system: LongitudinalSheet,
   printing: SheetPrinting,
 ): Promise<Uint8Array> {
-  const { print } = printing
+  const { print, isChanged } = printing
   const picture = sheet.kind === 'longitudinal' ? null : unitPicture(sheet, system, 'end', print)
-  return writePocketCard(pocketCardContents(sheet, requirementsOf(sheet, system), print), picture, {
+  return writePocketCard(pocketCardContents(sheet, isChanged, requirementsOf(sheet, system), print), picture, {
     ...printing,
     hash: '',
   })
@@ -38,7 +41,11 @@ export interface SheetAt {
 }
 
 /** What differs between two sheets, or two editions of one, as PDF: each item with what both say and why it matters. */
-export function comparisonCard(one: SheetAt, other: SheetAt, printing: SheetPrinting): Promise<Uint8Array> {
+export function comparisonCard(
+  one: SheetAt,
+  other: SheetAt,
+  printing: Omit<SheetPrinting, 'isChanged'>,
+): Promise<Uint8Array> {
   const { print } = printing
   const { statements, besides } = compareSheets(one.sheet, other.sheet)
   const required = [requiredOf(one), requiredOf(other)] as const

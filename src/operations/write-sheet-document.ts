@@ -6,8 +6,9 @@ import { unconfirmedList } from './write-sheet-list.ts'
  * The document as PDF.
  * @throws RangeError when it is not whole
  */
-export function writeSheetDocument(wish: SheetDocument, printing: SheetPrinting): Promise<Uint8Array> {
-  const { kind, sheet, other } = wish
+export function writeSheetDocument(wish: SheetDocument, given: Omit<SheetPrinting, 'isChanged'>): Promise<Uint8Array> {
+  const { kind, sheet, other, isChanged } = wish
+  const printing = { ...given, isChanged }
   const { system } = sheetAt(wish)
   switch (kind) {
     case 'list':

@@ -15,5 +15,6 @@ export function unconfirmedList(
 ): Promise<Uint8Array> {
   const required = system === null ? null : requiredBySheet(sheet, system)
   const mustsAt = (place: string) => (required?.get(place) ?? []).map(({ must }) => must)
-  return writeSheetList(sheetListContents(sheet, mustsAt, printing.print), { ...printing, lie: 'portrait', hash: '' })
+  const contents = sheetListContents(sheet, printing.isChanged, mustsAt, printing.print)
+  return writeSheetList(contents, { ...printing, lie: 'portrait', hash: '' })
 }

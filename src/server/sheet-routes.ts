@@ -18,6 +18,7 @@ export const sheetRoutes: FastifyPluginAsyncZod<{ readonly now: () => Date }> = 
       kind: z.enum(sheetDocuments),
       ...given,
       other: z.nullable(z.object(given)),
+      isChanged: z.boolean(),
       language: z.enum(languages),
       units: z.nullable(z.enum(['us', 'metric'])),
       page: z.enum(paperNames),

@@ -89,7 +89,7 @@ async function card(words: readonly string[], output: string, options: CommandOp
   const system = systemOf(sheet!, [...(beside === undefined ? [] : [beside]), ...shippedSheets])
   if (system === undefined) throw badWords('sheets card SHEET BARRIER -o CARD.pdf', words.join(' '))
   const { pocketCard } = await import('../../operations/write-sheet-cards.ts')
-  await writeWhole(output, await pocketCard(sheet!, system, printing))
+  await writeWhole(output, await pocketCard(sheet!, system, { ...printing, isChanged: false }))
   note(`wrote ${output}`)
   return 0
 }

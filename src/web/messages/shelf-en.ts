@@ -21,6 +21,7 @@ export const shelfEn = {
   },
   rail: (limits: string) => `top of rail ${limits}`,
   edition: (version: string) => `edition ${version}`,
+  notSaved: (version: string) => `edition ${version} with changes that are not saved yet`,
   confirmed: (n: number, all: number) => `${n} of ${all} confirmed`,
   confirmedHow:
     'Confirmed is a statement that somebody checked in a document, or that comes from one that is published. All others stand for what the agency has to check.',

@@ -22,6 +22,7 @@ export const shelfEs: ShelfWords = {
   },
   rail: (limits) => `parte superior de la baranda ${limits}`,
   edition: (version) => `edición ${version}`,
+  notSaved: (version) => `edición ${version} con cambios aún sin guardar`,
   confirmed: (n, all) => `${n} de ${all} confirmados`,
   confirmedHow:
     'Confirmado es lo que alguien comprobó en un documento, o viene de uno publicado. Lo demás queda por comprobar por la agencia.',

@@ -58,7 +58,7 @@ export function CompareView({ source, saved, sheets, editions, beside }: Props) 
       {other !== undefined && (
         <>
           <Differences key={language()} one={saved} other={other} sheets={sheets} />
-          <PrintSheet source={source} {...given(saved)} other={given(other)} />
+          <PrintSheet source={source} {...given(saved)} other={given(other)} isChanged={false} />
         </>
       )}
     </section>

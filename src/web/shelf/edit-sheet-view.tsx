@@ -28,12 +28,13 @@ interface Props {
   readonly id: string
   readonly saved: HardwareSheet | null
   readonly sheets: readonly HardwareSheet[]
+  readonly editions: readonly HardwareSheet[]
 }
 
 /** A sheet as a form, and beside it what follows: the drawing, what is required, and what saving does. */
-export function EditSheetView({ source, id, saved, sheets }: Props) {
+export function EditSheetView({ source, id, saved, sheets, editions }: Props) {
   const w = words().form
-  const { draft, from, isBegun, change, drop } = useSheetDraft(id, saved)
+  const { draft, from, isBegun, change, drop } = useSheetDraft(id, saved, editions)
   const [swept, setSwept] = useState<Swept | null>(null)
   const isWide = useMedia(wide)
   const settled = useEachFrame(draft)
@@ -99,7 +100,7 @@ export function EditSheetView({ source, id, saved, sheets }: Props) {
                 <Required sheet={shown} sheets={sheets} />
               </>
             )}
-            {isBegun && <SaveEdition {...{ source, id, saved, draft, from, sheets, drop }} />}
+            {isBegun && <SaveEdition {...{ source, id, saved, draft, from, sheets, change, drop }} />}
           </section>
         </div>
       </div>

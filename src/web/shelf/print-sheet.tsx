@@ -9,7 +9,7 @@ import { PageField } from '../parts/page-field.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { words } from './words.ts'
 
-interface Props extends Pick<SheetDocument, 'sheet' | 'system'> {
+interface Props extends Pick<SheetDocument, 'sheet' | 'system' | 'isChanged'> {
   readonly source: RunSource
   /** What it is compared with; null for what is printed of one sheet. */
   readonly other: GivenSheet | null
@@ -21,7 +21,7 @@ type State =
   | { readonly is: 'failed'; readonly trouble: Trouble }
 
 /** Prints a sheet, or what differs between two: on which paper, in which language and units. */
-export function PrintSheet({ source, sheet, system, other }: Props) {
+export function PrintSheet({ source, sheet, system, other, isChanged }: Props) {
   const w = words().print
   const [printing, setPrinting] = useState<Pick<SheetDocumentWish, 'language' | 'units' | 'page'>>(() => ({
     ...{ language: language(), units: null, page: 'letter' },
@@ -30,9 +30,11 @@ export function PrintSheet({ source, sheet, system, other }: Props) {
   const make = async (kind: SheetDocument['kind']): Promise<void> => {
     setState({ is: 'making' })
     const { by } = rememberedVisit()
-    const made = await source.sheetDocument({ kind, sheet, system, other, ...printing, author: by })
+    const made = await source.sheetDocument({ kind, sheet, system, other, isChanged, ...printing, author: by })
     if (!made.ok) return setState({ is: 'failed', trouble: made.error })
-    const named = [sheet, ...(other === null ? [] : [other.sheet])].map(({ id, version }) => `${id}-${version}`)
+    const named = [sheet, ...(other === null ? [] : [other.sheet])].map(
+      ({ id, version }) => `${id}-${isChanged ? 'not-saved' : version}`,
+    )
     const file = `${[...named, kind].join('-')}.pdf`
     download(made.value, file)
     setState({ is: 'made', file })

@@ -20,11 +20,12 @@ interface Props {
   /** As it was begun. */
   readonly from: Draft
   readonly sheets: readonly HardwareSheet[]
+  readonly change: (next: (draft: Draft) => Draft) => void
   readonly drop: () => void
 }
 
 /** What an edition would change and which runs hold the sheet, before it is saved; and the way to save it, or to drop it. */
-export function SaveEdition({ source, id, saved, draft, from, sheets, drop }: Props) {
+export function SaveEdition({ source, id, saved, draft, from, sheets, change, drop }: Props) {
   const w = words().save
   const first = saved === null || draft.version !== saved.version ? String(draft.version ?? '1') : nextEdition(saved)
   const [version, setVersion] = useState(first)
@@ -39,10 +40,12 @@ export function SaveEdition({ source, id, saved, draft, from, sheets, drop }: Pr
   const save = async (): Promise<void> => {
     if (isSaving || !read.ok) return
     setSaving(true)
+    // As it is stored, so that it is known again once the shelf has it: until then it is what is shown.
+    change(() => read.value as unknown as Draft)
     const answer = await source.addSheet(id, read.value)
+    if (answer.ok) return
     setSaving(false)
-    if (answer.ok) drop()
-    else setTrouble(answer.error)
+    setTrouble(answer.error)
   }
   return (
     <section class="shelf-save" aria-labelledby="save-edition">

@@ -1,5 +1,6 @@
-import { useState } from 'preact/hooks'
+import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { canonicalJson } from '../../formats/canonical-json.ts'
 import { recall, remember } from '../data/device.ts'
 import type { Draft } from '../form/draft.ts'
 
@@ -23,9 +24,14 @@ export function beginSheet(id: string, begun: SheetDraft | null): void {
   remember(key, begun === null ? others : { ...others, [id]: begun })
 }
 
-/** What becomes of a sheet, kept on this device with each change; the sheet itself while nothing is changed. */
-export function useSheetDraft(id: string, saved: HardwareSheet | null) {
-  const [begun, setBegun] = useState(() => begunSheets()[id] ?? null)
+/**
+ * What becomes of a sheet, kept on this device with each change; the sheet itself while nothing is changed. A draft is over as soon
+ * as `editions` have one that says the same under its version: not when it was handed to the store, which shows it a moment later.
+ */
+export function useSheetDraft(id: string, saved: HardwareSheet | null, editions: readonly HardwareSheet[]) {
+  const [kept, setBegun] = useState(() => begunSheets()[id] ?? null)
+  const isOver = useMemo(() => kept !== null && isOneOf(editions, kept.draft), [kept, editions])
+  const begun = isOver ? null : kept
   const onShelf = (saved ?? {}) as unknown as Draft
   const draft = begun?.draft ?? onShelf
   const from = begun === null ? onShelf : (begun.from ?? begun.draft)
@@ -39,5 +45,14 @@ export function useSheetDraft(id: string, saved: HardwareSheet | null) {
     beginSheet(id, null)
     setBegun(null)
   }
+  useEffect(() => {
+    if (isOver) drop()
+  }, [isOver])
   return { draft, from, isBegun: begun !== null, change, drop }
 }
+
+/** Whether it is an edition already, in content too. */
+export const isOneOf = (editions: readonly HardwareSheet[], draft: Draft): boolean =>
+  editions.some(
+    (one) => one.id === draft.id && one.version === draft.version && canonicalJson(one) === canonicalJson(draft),
+  )

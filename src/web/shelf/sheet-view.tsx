@@ -40,11 +40,11 @@ interface Props {
 /** One sheet as a drawing, and everything that it states: with source, confirmation and what is required by it. */
 export function SheetView({ source, id, saved, sheets, editions, own }: Props) {
   const w = words()
-  const { draft, from, isBegun, change, drop } = useSheetDraft(id, saved)
+  const { draft, from, isBegun, change, drop } = useSheetDraft(id, saved, editions)
   const read = useMemo(() => readDraft(draft, from), [draft, from])
   // What is being changed may not be sound yet: then the edition on the shelf is shown.
   const sheet = read.ok ? read.value : saved
-  const save = isBegun && <SaveEdition {...{ source, id, saved, draft, from, sheets, drop }} />
+  const save = isBegun && <SaveEdition {...{ source, id, saved, draft, from, sheets, change, drop }} />
   return (
     <section class="sheet sheet-page">
       <a class="back" href={shelfPath}>
@@ -61,6 +61,7 @@ export function SheetView({ source, id, saved, sheets, editions, own }: Props) {
             )
           }
           isConfirmable={read.ok}
+          isChanged={isBegun && read.ok}
         >
           {save}
         </Stated>
@@ -75,12 +76,14 @@ interface StatedProps extends Pick<Props, 'source' | 'sheets' | 'editions'> {
   readonly sheet: HardwareSheet
   readonly confirm: (next: HardwareSheet) => void
   readonly isConfirmable: boolean
+  /** Whether it says something else than the edition that it names, or is none yet. */
+  readonly isChanged: boolean
   readonly newer: preact.ComponentChildren
   /** What is shown before the statements. */
   readonly children: preact.ComponentChildren
 }
 
-function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, newer, children }: StatedProps) {
+function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, isChanged, newer, children }: StatedProps) {
   const w = words()
   const name = say(nameOf(sheet))
   const [isConfirming, setConfirming] = useState(false)
@@ -105,7 +108,8 @@ function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, newer
     <>
       <h1>{name}</h1>
       <p>
-        {w.kinds[sheet.kind]}, {w.rail(say(limitsOf(sheet.railHeight)))}, {w.edition(sheet.version)}
+        {w.kinds[sheet.kind]}, {w.rail(say(limitsOf(sheet.railHeight)))},{' '}
+        {isChanged ? w.notSaved(sheet.version) : w.edition(sheet.version)}
       </p>
       <SheetDrawing sheet={sheet} sheets={sheets} view="whole" />
       <p class="warning">{say(sheetText(sheet, sheet.notice))}</p>
@@ -147,7 +151,7 @@ function Stated({ source, sheet, sheets, editions, confirm, isConfirmable, newer
           {w.form.copy.begin}
         </button>
       </div>
-      {isPrinting && <PrintSheet {...{ source, sheet }} system={system ?? null} other={null} />}
+      {isPrinting && <PrintSheet {...{ source, sheet, isChanged }} system={system ?? null} other={null} />}
       {isCopying && <CopyForm sheet={sheet} editions={editions} />}
       <div>
         {groups.map(({ group, statements }) => (

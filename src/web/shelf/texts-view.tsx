@@ -19,15 +19,16 @@ interface Props {
   readonly id: string
   readonly saved: HardwareSheet | null
   readonly sheets: readonly HardwareSheet[]
+  readonly editions: readonly HardwareSheet[]
 }
 
 /** In which order texts are shown: first what somebody has to do. */
 const states = ['changed', 'missing', 'translated', 'source'] as const
 
 /** What a sheet says and how another language says it, beside each other. */
-export function TextsView({ source, id, saved, sheets }: Props) {
+export function TextsView({ source, id, saved, sheets, editions }: Props) {
   const w = words().texts
-  const { draft, from, isBegun, change, drop } = useSheetDraft(id, saved)
+  const { draft, from, isBegun, change, drop } = useSheetDraft(id, saved, editions)
   // Of a draft anything may be missing but what it is.
   const sheet = useMemo(() => followTexts(from, draft) as unknown as HardwareSheet, [from, draft])
   const to = languagesBeside(sheet)[0]!
@@ -68,7 +69,7 @@ export function TextsView({ source, id, saved, sheets }: Props) {
           put={(text, said) => change((into) => withTranslation(into, to, text, said))}
         />
       ))}
-      {isBegun && <SaveEdition {...{ source, id, saved, draft, from, sheets, drop }} />}
+      {isBegun && <SaveEdition {...{ source, id, saved, draft, from, sheets, change, drop }} />}
     </section>
   )
 }

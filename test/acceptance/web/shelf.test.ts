@@ -34,6 +34,18 @@ async function saidOf(page: Page, run: string): Promise<string> {
   return texts.join('\n').replace(/The shelf has [^;]*;[^.]*[.]/g, '')
 }
 
+/** From now on, each text that the first such element has after a change of the page. */
+async function everyTextOf(page: Page, selector: string): Promise<() => Promise<readonly string[]>> {
+  const texts = await page.evaluateHandle((of) => {
+    const seen: string[] = []
+    new MutationObserver(() => seen.push(document.querySelector(of)?.textContent ?? '')).observe(document.body, {
+      ...{ subtree: true, childList: true, characterData: true },
+    })
+    return seen
+  }, selector)
+  return () => texts.jsonValue()
+}
+
 test('a sheet of an invented terminal is written by form alone and confirmed; a run holds its edition whatever comes after', async ({
   page,
 }) => {
@@ -77,8 +89,17 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await expect(statement(page, 'railHeight')).toContainText('page 12, checked by R. Quist')
   await expect(page.locator('.sheet-page > div > .shelf-confirmed')).toContainText('1 of 38 confirmed')
   await expect(page.getByText('No run on this device holds it')).toBeVisible()
+  const edition = page.locator('.sheet-page > p').first()
+  await expect(edition).toContainText('edition 1 with changes that are not saved yet')
+  await button(page, 'Print').click()
+  const [unsaved] = await Promise.all([page.waitForEvent('download'), button(page, 'List to confirm, as PDF').click()])
+  expect(unsaved.suggestedFilename()).toBe(`${id}-not-saved-list.pdf`)
+  await button(page, 'Print').click()
+  // What is saved is shown without the edition before it coming back in between.
+  const shown = await everyTextOf(page, '.sheet-page > p')
   await saveEdition(page)
-  await expect(page.getByText('edition 2', { exact: false }).first()).toBeVisible()
+  await expect(edition).toHaveText(/edition 2$/)
+  expect((await shown()).filter((text) => text.endsWith('edition 1'))).toEqual([])
   await button(page, 'Print').click()
   for (const [name, file] of [
     ['List to confirm, as PDF', `${id}-2-list.pdf`],
@@ -237,8 +258,21 @@ test('a sheet is written from nothing: the form asks for what is missing, and th
     .fill('0')
   await expect(attention).toHaveCount(0)
   await group(page, 'Posts').click()
-  await button(page, 'Add a post').click()
-  await button(page, 'Add a post').click()
+  // What is added states nothing either: each thing that a post has to state is asked for.
+  for (const [name, along] of [
+    ['Post 1', '0'],
+    ['Post 2', '75'],
+  ] as const) {
+    await button(page, 'Add a post').click()
+    const post = page.getByRole('group', { name, exact: true })
+    await expect(post.getByLabel(/^Along the rail/)).toHaveValue('')
+    await expect(attention).toContainText('Along the rail')
+    await post.getByLabel(/^Along the rail/).fill(along)
+    await post.getByLabel('Kind', { exact: true }).fill('steel post')
+    await post.getByLabel(/^Breaks away by/).selectOption('none')
+    await post.getByLabel(/^Offset block/).selectOption('no')
+    await expect(attention).toHaveCount(0)
+  }
   await group(page, 'What is required by it').click()
   await expect(page.locator('.run-form-beside')).toContainText('30 1/4 in')
   await expect(page.locator('.run-form-beside .shelf-picture svg')).toBeVisible()

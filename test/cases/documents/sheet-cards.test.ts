@@ -15,7 +15,7 @@ const at = (sheet: HardwareSheet) => ({ sheet, system: systemOf(sheet, shippedSh
 const printing = { page: 'letter', printedAt: '2026-11-28T09:00:00Z', author: '', print: english(null) } as const
 
 async function card(sheet: HardwareSheet, changes: object = {}): Promise<string> {
-  return fileOf(await pocketCard(sheet, at(sheet).system, { ...printing, ...changes }), 'card.pdf')
+  return fileOf(await pocketCard(sheet, at(sheet).system, { ...printing, isChanged: false, ...changes }), 'card.pdf')
 }
 const comparison = async (one: string, other: string, changes: object = {}): Promise<string> =>
   fileOf(await comparisonCard(at(named(one)), at(named(other)), { ...printing, ...changes }), 'comparison.pdf')

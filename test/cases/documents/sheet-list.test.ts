@@ -11,7 +11,7 @@ import { fileOf, isInstalled, textOf } from './outside-programs.ts'
 
 const system = shippedSheets.find(({ id }) => id === 'w-beam-midspan-31') as LongitudinalSheet
 const flared = shippedSheets.find(({ id }) => id === 'flared-terminal-31')!
-const printing = { page: 'letter', printedAt: '2026-11-28T09:00:00Z', author: '' } as const
+const printing = { isChanged: false, page: 'letter', printedAt: '2026-11-28T09:00:00Z', author: '' } as const
 
 const textFor = async (sheet: HardwareSheet, print = english(null)): Promise<string> =>
   textOf(fileOf(await unconfirmedList(sheet, system, { ...printing, print }), 'list.pdf'))
@@ -31,6 +31,15 @@ test.skipIf(!isInstalled('pdftotext'))('what is confirmed leaves the list, in En
   expect(inSpanish).toContain('36 de 38 datos están sin confirmar')
   expect(inSpanish).toContain('Centro del panel desde un hilo entre sus extremos')
   expect(inSpanish).not.toContain('Middle of the panel')
+  expect(before).toContain(`edition ${flared.version} `)
+  expect(before).not.toContain('not saved')
+  const changed = textOf(
+    fileOf(
+      await unconfirmedList(flared, system, { ...printing, isChanged: true, print: english(null) }),
+      'changed.pdf',
+    ),
+  )
+  expect(changed).toContain(`edition ${flared.version} with changes that are not saved yet`)
   // No run is printed, so that there is no hash of a record.
   expect(before).not.toContain('Record hash')
 })
