@@ -1,5 +1,6 @@
 import { lengthText } from '../core/hardware/dimension-text.ts'
 import type { FigureKind } from '../core/hardware/hardware-sheet.ts'
+import { rulePicture, type SaidPicture } from '../core/hardware/rule-picture.ts'
 import { contentOf } from '../core/hardware/sheet-text.ts'
 import type { LayoutPost } from '../core/layout/layout.ts'
 import { flareBends } from '../core/layout/run-flare.ts'
@@ -44,6 +45,8 @@ export interface CrewSheetContents {
   readonly holes: readonly CrewRule[]
   readonly departures: readonly string[]
   readonly holds: readonly CrewRule[]
+  /** Rules that have a picture of the sheet's own. */
+  readonly pictured: readonly PicturedRule[]
   readonly cautions: readonly string[]
 }
 
@@ -70,6 +73,10 @@ export interface CrewRule {
   readonly must: string
   /** False when its limit comes from memory alone. */
   readonly confirmed: boolean
+}
+
+export interface PicturedRule extends CrewRule {
+  readonly picture: SaidPicture
 }
 
 /** @param ticket  the utility ticket as somebody wrote it, or those entered; null when nobody did */
@@ -103,6 +110,7 @@ export function crewSheetContents(input: RecordInput, ticket: string | null): Cr
       requirements.filter(({ hold }) => hold),
       print,
     ),
+    pictured: picturedRules(model, requirements, print),
     cautions: cautions(print),
   }
 }
@@ -127,6 +135,15 @@ const crewRules = (requirements: readonly Requirement[], print: Print): readonly
     must: print.say(group[0].must),
     confirmed: isConfirmed(group[0]),
   }))
+
+function picturedRules(model: RunModel, requirements: readonly Requirement[], print: Print): readonly PicturedRule[] {
+  const ends = [model.first, model.second].flatMap((end) => (end.kind === 'unit' ? [end.sheet] : []))
+  const sheets = new Map([model.system, ...ends].map((sheet) => [sheet.id, sheet]))
+  return groupBy(requirements, ({ sheet, topic }) => `${sheet} ${topic}`).flatMap((group) => {
+    const picture = rulePicture(sheets.get(group[0].sheet) ?? model.system, group[0].topic)
+    return picture === null ? [] : crewRules(group, print).map((rule) => ({ ...rule, picture }))
+  })
+}
 
 const isConfirmed = ({ confirmation }: Requirement): boolean => confirmation !== 'from memory'
 

@@ -26,14 +26,14 @@ export function filesOfPhoto(photo: string, folder: readonly string[]): readonly
  * these are to be left out.
  * @param file  what names the photos, for the problems
  */
-export function soundPhotos(
+export async function soundPhotos(
   named: readonly string[],
   photos: readonly NamedPhoto[] | null,
   absent: AbsentPhotos,
   file: string,
-): Result<SoundPhotos, readonly InputProblem[]> {
+): Promise<Result<SoundPhotos, readonly InputProblem[]>> {
   if (photos === null) return ok({ photos, unread: [] })
-  const looked = photos.map((photo) => ({ photo, why: pictureFault(photo.bytes) }))
+  const looked = await Promise.all(photos.map(async (photo) => ({ photo, why: await pictureFault(photo.bytes) })))
   const sound = looked.filter(({ why }) => why === null).map(({ photo }) => photo)
   const unread = looked.flatMap(({ photo, why }) => (why === null ? [] : [{ ...photo, why }]))
   if (absent === 'left out') return ok({ photos: sound, unread })
@@ -52,9 +52,9 @@ export function soundPhotos(
 }
 
 /** Why bytes are no picture that can be read: by their structure as far as its end, and then as the typesetter reads it. */
-export function pictureFault(bytes: Uint8Array): PictureFault | null {
+export async function pictureFault(bytes: Uint8Array): Promise<PictureFault | null> {
   const picture = readPicture(bytes)
   if (!picture.ok) return picture.error
-  const trouble = pictureTrouble(bytes.subarray(0, picture.value.length))
+  const trouble = await pictureTrouble(bytes.subarray(0, picture.value.length))
   return trouble === null ? null : { kind: 'unreadable picture', reason: trouble }
 }

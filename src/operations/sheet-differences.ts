@@ -47,10 +47,14 @@ export function sheetDifferences(
 export const valueDifferences = (one: HardwareSheet, other: HardwareSheet): readonly ValueDifference[] =>
   differencesIn('', one, other)
 
+/** Of the bytes of a picture only how long they are written: nobody reads them. */
+const shown = (place: string, value: unknown): Value =>
+  place.endsWith('.base64') && typeof value === 'string' ? value.length : (value as Value)
+
 function differencesIn(place: string, pinned: unknown, onShelf: unknown): readonly ValueDifference[] {
   const [one, other] = [namedFields(pinned), namedFields(onShelf)]
   if (one === null && other === null)
-    return pinned === onShelf ? [] : [{ place, pinned: pinned as Value, onShelf: onShelf as Value }]
+    return pinned === onShelf ? [] : [{ place, pinned: shown(place, pinned), onShelf: shown(place, onShelf) }]
   // A value on the one side and a list or object on the other: both are shown, each at its places.
   const alone = [
     ...(one === null && pinned !== undefined ? [{ place, pinned: pinned as Value, onShelf: undefined }] : []),

@@ -40,7 +40,7 @@ export async function writePacket(
   const named = photosNamed(judged.log, judged.freeFindings, entries.photos)
   const quantities = quantityList(sources.run, judged, options.pay, options.print)
   const staked = placeRun(sources.run, judged, place?.run ?? ownLine(judged))
-  const looked = soundPhotos(named, options.photos, options.absentPhotos, sources.readings)
+  const looked = await soundPhotos(named, options.photos, options.absentPhotos, sources.readings)
   const problems = [
     ...(quantities.ok ? [] : quantities.error),
     ...(staked.ok || place === null ? [] : staked.error),

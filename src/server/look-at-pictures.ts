@@ -3,5 +3,5 @@ import { pictureFault } from '../operations/packet-photos.ts'
 
 /** Answers each path that is sent with why the file there is no picture that can be read, or null. */
 export function lookAtPictures(): void {
-  process.on('message', async (path: string) => process.send!(pictureFault(await readFile(path))))
+  process.on('message', async (path: string) => process.send!(await pictureFault(await readFile(path))))
 }

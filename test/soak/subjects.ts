@@ -281,7 +281,8 @@ function exerciseTexts(input: Uint8Array): Outcome {
   return length.ok || station.ok || numbers.ok ? 'through' : 'refused'
 }
 
-const exercisePicture = (input: Uint8Array): Outcome => (pictureFault(input) === null ? 'through' : 'refused')
+const exercisePicture = async (input: Uint8Array): Promise<Outcome> =>
+  (await pictureFault(input)) === null ? 'through' : 'refused'
 
 async function exercisePacket(input: Uint8Array): Promise<Outcome> {
   // Two files in one, so that both can change; a spoilt first line leaves no run.

@@ -126,6 +126,15 @@ export interface Shown {
   readonly breakaway?: PostMake['breakaway'] | undefined
 }
 
+/** A picture of the sheet's own. Raster only: what is drawn in words of a program is not taken from strangers. */
+export interface RulePicture {
+  readonly type: 'image/jpeg' | 'image/png' | 'image/webp'
+  /** The bytes of the file. They stand in the sheet, so that whoever has the sheet has its pictures. */
+  readonly base64: string
+  /** What it shows, for who does not see it. */
+  readonly alt: string
+}
+
 /** A rule stated in the sheet in so many words; the common ones (height, lap, blocks …) are derived instead. */
 export interface SheetRule extends Cited {
   readonly id: string
@@ -140,6 +149,8 @@ export interface SheetRule extends Cited {
   readonly figure: FigureKind | null
   /** Left out by older sheets. */
   readonly shows?: Shown | undefined
+  /** Left out where there is none. */
+  readonly picture?: RulePicture | undefined
 }
 
 export interface Part {

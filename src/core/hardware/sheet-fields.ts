@@ -60,4 +60,4 @@ const yesNoFields = [
   'crashworthy',
 ] as const
 /** In the words of the sheet. */
-export const textFields = ['name', 'notice', 'postKind', 'specialPostKind', 'measured', 'must'] as const
+export const textFields = ['name', 'notice', 'postKind', 'specialPostKind', 'measured', 'must', 'picture'] as const

@@ -1,5 +1,5 @@
 import type { Unit } from '../units/quantity-kinds.ts'
-import type { Cited, Dimension, HardwareSheet, SeenKind, Severity } from './hardware-sheet.ts'
+import type { Cited, Dimension, HardwareSheet, SeenKind, Severity, SheetRule } from './hardware-sheet.ts'
 import { type LimitsSaying, limitsOf } from './limits-saying.ts'
 import {
   type ChosenField,
@@ -148,7 +148,11 @@ function valuesOf(sheet: HardwareSheet, path: string, cited: Cited): readonly Sh
     const limits = cited as Dimension<Unit>
     return [said('limits', limitsOf(limits)), said('measured', sheetText(sheet, limits.measured))]
   }
-  if ('must' in cited) return [said('must', sheetText(sheet, String(cited.must)))]
+  if ('must' in cited) {
+    const { must, picture } = cited as SheetRule
+    const shown = picture === undefined ? [] : [said('picture', sheetText(sheet, String(picture.alt)))]
+    return [said('must', sheetText(sheet, String(must))), ...shown]
+  }
   return Object.entries(cited).flatMap(([name, value]) => valuesAt(sheet, path, name, value))
 }
 

@@ -164,6 +164,18 @@ export const crewSheetTemplate = `${pageFrame}
 ]
 = #doc.words.holes
 #halves(doc.holes, rules)
+#if doc.pictured.len() > 0 [
+  = #doc.words.pictures
+  #grid(
+    columns: (1fr, 1fr, 1fr),
+    gutter: 10pt,
+    ..doc.pictured.zip(data.pictures).map(((rule, shown)) => block(breakable: false)[
+      #if shown != none { picture(shown) }
+      #rules((rule,))
+      #small(rule.shows)
+    ]),
+  )
+]
 = #doc.words.cautions
 #{
   set text(size: 6.5pt * fine)

@@ -29,10 +29,14 @@ export function writeCrewSheet(
     crewSheetTemplate,
     {
       ...contents,
+      pictured: contents.pictured.map(({ picture, ...rule }) => ({ ...rule, shows: print.say(picture.alt) })),
       words,
       stripWords: within && words.strip(within.scale, strip.lateralExaggeration),
     },
-    { pages, figures: [...(within === null ? [] : [within.drawing]), ...laps] },
+    {
+      ...{ pages, figures: [...(within === null ? [] : [within.drawing]), ...laps] },
+      pictures: contents.pictured.map(({ picture }) => picture),
+    },
     printing,
   )
 }

@@ -1,7 +1,9 @@
+import type { SaidPicture } from '../../core/hardware/rule-picture.ts'
 import type { Drawing } from '../../drawing/drawing.ts'
 import type { Print } from '../../words/print.ts'
 import { printedText } from '../printed-text.ts'
 import type { Printing } from '../record-input.ts'
+import { ownPictureData } from './own-picture.ts'
 import { frameData, type TextPaper } from './page-frame.ts'
 import { printableData } from './printable-text.ts'
 import { typeset } from './typeset.ts'
@@ -13,12 +15,16 @@ export interface DocumentPrinting extends Printing, TextPaper {
 
 /**
  * `contents` set by `template` as PDF. The template finds them in `doc`, drawings that have a page of their own in
- * `data.drawings`, and those that stand in the text in `data.figures`.
+ * `data.drawings`, those that stand in the text in `data.figures`, and pictures of sheets' own in `data.pictures`.
  */
-export function setDocument(
+export async function setDocument(
   template: string,
   contents: Readonly<Record<string, unknown>> & { readonly title: string; readonly run: string },
-  drawings: { readonly pages: readonly Drawing[]; readonly figures: readonly Drawing[] },
+  drawings: {
+    readonly pages: readonly Drawing[]
+    readonly figures: readonly Drawing[]
+    readonly pictures?: readonly SaidPicture[]
+  },
   { page, lie, printedAt, author, hash, print }: DocumentPrinting,
 ): Promise<Uint8Array> {
   const printed = printedText({ printedAt, author }, print)
@@ -29,6 +35,7 @@ export function setDocument(
       contents: { ...(printableData({ ...contents, ...text }) as object), hash },
       ...frameData(text, { page, lie }, drawings.pages, print),
       figures: frameData(text, { page, lie }, drawings.figures, print).drawings,
+      pictures: await Promise.all((drawings.pictures ?? []).map((one) => ownPictureData(one, print))),
     },
     new Map(),
   )

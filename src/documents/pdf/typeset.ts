@@ -31,7 +31,7 @@ export async function typeset(template: string, data: unknown, pictures: Picture
 }
 
 /** What keeps the typesetter from reading a picture; null when it reads it. A picture read once is not read again soon. */
-export function pictureTrouble(bytes: Uint8Array): string | null {
+export async function pictureTrouble(bytes: Uint8Array): Promise<string | null> {
   const name = '/photos/1'
   return withPictures(new Map([[name, bytes]]), (typesetter) => {
     const compiled = typesetter.compile({ mainFileContent: `#image("${name}")` })

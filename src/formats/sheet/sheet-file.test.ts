@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, expectTypeOf, test } from 'vitest'
 import type { z } from 'zod'
-import { brokenSheets, validSheets } from '../../../test/fixtures/sheet-files.ts'
+import { brokenSheets, picturedSystem, smallPng, validSheets } from '../../../test/fixtures/sheet-files.ts'
 import { confirmStatement } from '../../core/hardware/confirm-statement.ts'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { statementsOf } from '../../core/hardware/sheet-statements.ts'
@@ -31,6 +31,35 @@ describe('readSheet', () => {
     expect(read.ok ? [] : read.error.map((one) => printProblem(one, english(null)))).toEqual(
       problems.map((problem) => `sheet.json: ${problem}`),
     )
+  })
+
+  test('takes pictures of 120 kB each and of 600 kB together, and no byte more', () => {
+    const [part] = picturedSystem.parts
+    const [rule] = part!.rules
+    const withPictures = (...sizes: readonly number[]) => ({
+      ...picturedSystem,
+      parts: [
+        {
+          ...part!,
+          rules: sizes.map((size, i) => {
+            const base64 = Buffer.concat([Buffer.from(smallPng, 'base64'), Buffer.alloc(size - 84)]).toString('base64')
+            return { ...rule!, id: `rule-${i}`, picture: { ...rule!.picture!, base64 } }
+          }),
+        },
+      ],
+    })
+    const problemsOf = (...sizes: readonly number[]) => {
+      const read = readSheet('sheet.json', JSON.stringify(withPictures(...sizes)))
+      return read.ok ? [] : read.error.map(({ place, expected }) => [place, expected])
+    }
+    const most = 120_000
+    const four = [most, most, most, most]
+    expect(problemsOf(...four, most)).toEqual([])
+    expect(problemsOf(most + 1)).toEqual([['parts[0].rules[0].picture', { kind: 'picture at most', bytes: most }]])
+    expect(problemsOf(...four, most - 99, 99)).toEqual([])
+    expect(problemsOf(...four, most - 99, 100)).toEqual([
+      ['parts[0].rules[5].picture', { kind: 'picture at most', bytes: 99 }],
+    ])
   })
 
   test.each(validSheets.map((sheet) => [sheet.id, sheet] as const))(

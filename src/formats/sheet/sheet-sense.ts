@@ -13,6 +13,7 @@ import { type Contradiction, repeated } from '../contradiction.ts'
 import { quantityFault } from '../range/quantity-range.ts'
 import { lengthFault, numberFault } from '../range/range-faults.ts'
 import type { RangeName } from '../range/ranges.ts'
+import { picturesFaults } from './rule-pictures.ts'
 import { translatable } from './sheet-texts.ts'
 
 type Path = Contradiction['path']
@@ -31,6 +32,7 @@ export function contradictionsIn(sheet: HardwareSheet): readonly Contradiction[]
     ...inSetAside(sheet),
     ...inSeverities(sheet),
     ...inTranslations(sheet),
+    ...picturesFaults(sheet),
     ...(sheet.kind === 'longitudinal' ? inLongitudinal(sheet) : inEnd(sheet)),
   ]
 }

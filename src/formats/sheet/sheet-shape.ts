@@ -82,6 +82,15 @@ export const sheetShape = once(() => {
     })
     .check(z.meta({ id: 'Shown' }))
 
+  const picture = z
+    .strictObject({
+      type: z.enum(['image/jpeg', 'image/png', 'image/webp']),
+      // What is none is not looked at further.
+      base64: z.base64({ ...form('base64'), abort: true }),
+      alt: text,
+    })
+    .check(z.meta({ id: 'RulePicture' }))
+
   const rule = z
     .strictObject({
       id: slug,
@@ -94,6 +103,7 @@ export const sheetShape = once(() => {
       hold: z.boolean(),
       figure: z.nullable(z.enum(figureKinds)),
       shows: z.optional(shows),
+      picture: z.optional(picture),
       ...cited,
     })
     .check(z.meta({ id: 'SheetRule' }))

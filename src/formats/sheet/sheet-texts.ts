@@ -30,7 +30,7 @@ const ofSource = /^sources\..+\.(title|edition)$/
 /** Paths without numbers and ids. */
 const shown = [
   /^(name|notice)$/,
-  /^parts\[\]\.(name|rules\[\]\.(must|how|why|remedy|look\.choices\[\]\.label))$/,
+  /^parts\[\]\.(name|rules\[\]\.(must|how|why|remedy|look\.choices\[\]\.label|picture\.alt))$/,
   /(^|\.)measured$/,
   /^(post|posts\[\])\.kind$/,
   /^omissions\[\]\.specialPostKind$/,

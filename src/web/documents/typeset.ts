@@ -16,19 +16,37 @@ let compiler: Promise<TypstCompiler> | null = null
 export async function typeset(template: string, data: unknown, pictures: Pictures): Promise<Uint8Array> {
   const strange = firstStrange([template, data])
   if (strange !== null) throw new Error(`the fonts lack ${strange}`)
+  const { result, diagnostics } = compiled(await opened(), template, data, pictures)
+  if (result === undefined) throw new Error(saidIn(diagnostics))
+  return result
+}
+
+/** What keeps the typesetter from reading a picture; null when it reads it. */
+export async function pictureTrouble(bytes: Uint8Array): Promise<string | null> {
+  const name = '/photos/1'
+  const { result, diagnostics } = compiled(await opened(), `#image("${name}")`, {}, new Map([[name, bytes]]))
+  return result === undefined ? saidIn(diagnostics) : null
+}
+
+function opened(): Promise<TypstCompiler> {
   compiler ??= open()
   compiler.catch(() => {
     compiler = null
   })
-  const typesetter = await compiler
+  return compiler
+}
+
+function compiled(typesetter: TypstCompiler, template: string, data: unknown, pictures: Pictures): Compiled {
   typesetter.reset_shadow()
   typesetter.add_source(main, template)
   for (const [name, bytes] of pictures) typesetter.map_shadow(name, bytes)
-  const { result, diagnostics }: Compiled = typesetter.compile(main, [['data', JSON.stringify(data)]], 'pdf', inFull)
+  const made: Compiled = typesetter.compile(main, [['data', JSON.stringify(data)]], 'pdf', inFull)
   typesetter.reset()
-  if (result === undefined) throw new Error(diagnostics?.map(({ message }) => message).join('; ') ?? 'no reason given')
-  return result
+  return made
 }
+
+const saidIn = (diagnostics: Compiled['diagnostics']): string =>
+  diagnostics?.map(({ message }) => message).join('; ') ?? 'no reason given'
 
 /** Where the template lies in what the typesetter sees. */
 const main = '/main.typ'

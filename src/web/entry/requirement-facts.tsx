@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { rulePicture } from '../../core/hardware/rule-picture.ts'
 import { nameOf } from '../../core/hardware/sheet-text.ts'
 import type { Requirement } from '../../core/requirements/requirement.ts'
 import { theirs } from '../../core/theirs.ts'
@@ -7,6 +8,7 @@ import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { m, printIn, say } from '../messages.ts'
 import { DoubtHelp } from '../parts/doubt-help.tsx'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
+import { OwnPicture } from '../parts/own-picture.tsx'
 import { Picture } from '../parts/picture.tsx'
 
 const terms = partOf(() => import('../glossary/term-list.tsx'))
@@ -23,11 +25,13 @@ interface Props {
 export function RequirementFacts({ judged, requirement, sheet }: Props) {
   const { how, why, remedy, source, confirmation, sheet: sheetId, sheetVersion, figure } = requirement
   const { units } = judged.run
+  const own = sheet === null ? null : rulePicture(sheet, requirement.topic)
   const [isExplained, setExplained] = useState(false)
   return (
     <div class="facts">
       <h3>{m.entry.how}</h3>
       <p>{say(how, units)}</p>
+      {own !== null && <OwnPicture {...own} alt={say(own.alt, units)} />}
       {figure !== null && sheet !== null && (
         <>
           <h3>{m.entry.figure}</h3>

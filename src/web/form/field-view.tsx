@@ -1,8 +1,9 @@
+import type { ComponentType } from 'preact'
 import { useState } from 'preact/hooks'
 import type { InputProblem } from '../../formats/input-problem.ts'
 import { m } from '../messages.ts'
 import { meaningOf, textOf } from './draft.ts'
-import type { FormField } from './form-field.ts'
+import type { ControlProps, FormField } from './form-field.ts'
 import { PictureChoice } from './picture-choice.tsx'
 import { problemWords } from './problem-words.ts'
 
@@ -10,12 +11,14 @@ interface Props {
   readonly field: FormField
   readonly problems: readonly InputProblem[]
   readonly change: (field: FormField, value: unknown) => void
+  /** Asks for pictures, given by a form that has such fields: others need not carry it. */
+  readonly ownPicture?: ComponentType<ControlProps> | undefined
 }
 
 export const fieldId = (place: string): string => `field-${place.replaceAll(/[^a-zA-Z0-9]+/g, '-')}`
 
 /** A field with its unit and, below it, what is wrong with it. */
-export function FieldView({ field, problems, change }: Props) {
+export function FieldView({ field, problems, change, ownPicture: OwnPicture }: Props) {
   const id = fieldId(field.place)
   const shared = {
     id,
@@ -24,7 +27,9 @@ export function FieldView({ field, problems, change }: Props) {
   } as const
   return (
     <div class={isLong(field) || problems.length > 0 ? 'form-field whole' : 'form-field'}>
-      {field.kind === 'pictures' ? (
+      {field.kind === 'own picture' ? (
+        OwnPicture && <OwnPicture field={field} id={id} change={change} />
+      ) : field.kind === 'pictures' ? (
         <PictureChoice field={field} id={id} change={change} />
       ) : field.kind === 'check' ? (
         <label class="check" for={id}>
@@ -70,6 +75,7 @@ const isLong = ({ kind, choices }: FormField): boolean =>
   kind === 'text' ||
   kind === 'words' ||
   kind === 'lengths' ||
+  kind === 'own picture' ||
   choices.some(({ label }) => label.length > 10)
 
 type InputProps = Pick<Props, 'field' | 'change'> & { readonly shared: object }

@@ -10,8 +10,18 @@ export interface Choice {
 /** One field of the form; its place is the one that a problem of its file would name. */
 export interface FormField {
   readonly place: string
-  /** `words` are a text of some sentences or lines; `length` and `lengths` are along a rail, with their units, and are numbers of inches once they are read. */
-  readonly kind: 'number' | 'text' | 'words' | 'choice' | 'pictures' | 'check' | 'date' | 'length' | 'lengths'
+  /** `words` are a text of some sentences or lines; an `own picture` is a file of the user's; `length` and `lengths` are along a rail, with their units, and are numbers of inches once they are read. */
+  readonly kind:
+    | 'number'
+    | 'text'
+    | 'words'
+    | 'choice'
+    | 'pictures'
+    | 'check'
+    | 'date'
+    | 'length'
+    | 'lengths'
+    | 'own picture'
   readonly label: string
   readonly unit: string | null
   readonly isOptional: boolean
@@ -22,6 +32,13 @@ export interface FormField {
   readonly text?: (value: unknown) => string
   readonly read?: (text: string) => unknown
   readonly put: (draft: Draft, value: unknown) => Draft
+}
+
+export interface ControlProps {
+  readonly field: FormField
+  /** Of the element that is brought into view and takes the focus. */
+  readonly id: string
+  readonly change: (field: FormField, value: unknown) => void
 }
 
 /** Makes the fields of one draft. */

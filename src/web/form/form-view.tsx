@@ -1,9 +1,10 @@
 import '../style/form.css'
+import type { ComponentType } from 'preact'
 import { useState } from 'preact/hooks'
 import { m } from '../messages.ts'
 import type { Draft } from './draft.ts'
 import { FieldView } from './field-view.tsx'
-import type { FormField } from './form-field.ts'
+import type { ControlProps, FormField } from './form-field.ts'
 import { type FormItem, type FormList, type FormSection, fieldsIn } from './form-section.ts'
 import type { PlacedProblems } from './place-problems.ts'
 
@@ -19,6 +20,7 @@ interface Props {
   /** A change that takes much away or touches many fields; `said` is shown with a way back. */
   readonly sweep: (change: (draft: Draft) => Draft, said: (before: Draft, after: Draft) => string) => void
   readonly saidOfUnits: (before: Draft, after: Draft) => string
+  readonly ownPicture?: ComponentType<ControlProps>
 }
 
 /** A form of sections that fold; what is wrong stands at the field that it is wrong with. */
@@ -32,7 +34,13 @@ export function FormView(props: Props) {
   const fields = (list: readonly FormField[]) => (
     <div class="form-fields">
       {list.map((field) => (
-        <FieldView key={field.place} field={field} problems={problems.at.get(field.place) ?? []} change={put} />
+        <FieldView
+          key={field.place}
+          field={field}
+          problems={problems.at.get(field.place) ?? []}
+          change={put}
+          ownPicture={props.ownPicture}
+        />
       ))}
     </div>
   )

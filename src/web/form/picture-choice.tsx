@@ -1,16 +1,10 @@
 import { useState } from 'preact/hooks'
 import { m } from '../messages.ts'
 import { textOf } from './draft.ts'
-import type { Choice, FormField } from './form-field.ts'
-
-interface Props {
-  readonly field: FormField
-  readonly id: string
-  readonly change: (field: FormField, value: unknown) => void
-}
+import type { Choice, ControlProps } from './form-field.ts'
 
 /** One of several things, each with its picture: the one that is chosen, and the others once somebody asks for them. */
-export function PictureChoice({ field, id, change }: Props) {
+export function PictureChoice({ field, id, change }: ControlProps) {
   const [isOpen, setOpen] = useState(false)
   const chosen = textOf(field.value)
   const shown = field.choices.filter(({ value }) => isOpen || value === chosen)

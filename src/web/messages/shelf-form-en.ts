@@ -40,6 +40,19 @@ export const shelfFormEn = {
   looks: { measure: 'measured', choose: 'looked at: one of several answers', confirm: 'confirmed: yes or no' },
   choices: 'Answers, one a line; before a right one a plus',
   figure: 'Figure',
+  picture: {
+    label: 'A picture of your own',
+    take: 'Take it from a file',
+    another: 'Take another one',
+    how: 'PNG, JPEG or WebP. It is made small here, goes with the sheet wherever that goes, and is shown to who looks at the requirement. Nothing else that stands in the file goes along, as where a photo was taken.',
+    remove: 'Take the picture away',
+    refused: {
+      'no picture': 'This is no picture that this browser reads. Save it as PNG or JPEG and take that.',
+      'too large': 'It could not be made small enough. Take a simpler picture, or a part of it.',
+    },
+    alt: 'What the picture shows, for who does not see it',
+    altIn: (to: 'en' | 'es') => `The same in ${to === 'en' ? 'English' : 'Spanish'}`,
+  },
   hold: 'Later work covers it: it has to be looked at before',
   freshChoices: '+ As it must be\n- Otherwise',
   severityHow:

@@ -42,6 +42,19 @@ export const shelfFormEs: ShelfFormWords = {
   looks: { measure: 'midiendo', choose: 'mirando: una de varias respuestas', confirm: 'confirmando: sí o no' },
   choices: 'Respuestas, una por línea; ante una correcta, un más',
   figure: 'Figura',
+  picture: {
+    label: 'Una imagen propia',
+    take: 'Tomarla de un archivo',
+    another: 'Tomar otra',
+    how: 'PNG, JPEG o WebP. Se reduce aquí, va con la ficha adonde ésta vaya y se muestra a quien mira el requisito. Nada más de lo que hay en el archivo va con ella, como el lugar donde se tomó una foto.',
+    remove: 'Quitar la imagen',
+    refused: {
+      'no picture': 'No es una imagen que este navegador lea. Guárdela como PNG o JPEG y tome ésa.',
+      'too large': 'No se pudo reducir lo bastante. Tome una imagen más sencilla, o una parte de ella.',
+    },
+    alt: 'Lo que muestra la imagen, para quien no la ve',
+    altIn: (to) => `Lo mismo en ${to === 'en' ? 'inglés' : 'español'}`,
+  },
   hold: 'El trabajo posterior lo tapa: hay que mirarlo antes',
   freshChoices: '+ Como debe ser\n- De otro modo',
   severityHow:

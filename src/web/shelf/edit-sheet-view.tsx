@@ -16,6 +16,7 @@ import { asWritten, m, say } from '../messages.ts'
 import { FoldByItself } from '../parts/fold.tsx'
 import { useMedia, wide } from '../parts/use-media.ts'
 import { sheetPath } from '../route.ts'
+import { PictureField } from './picture-field.tsx'
 import { readDraft } from './read-draft.ts'
 import { SaveEdition } from './save-edition.tsx'
 import { useSheetDraft } from './sheet-drafts.ts'
@@ -82,6 +83,7 @@ export function EditSheetView({ source, id, saved, sheets, editions }: Props) {
             title={w.title}
             {...{ sections, problems, isWide, change, sweep }}
             saidOfUnits={() => ''}
+            ownPicture={PictureField}
           />
         </div>
         <div class="run-form-beside">

@@ -1,4 +1,6 @@
-import { type FigureKind, figureKinds, type Shown } from '../../core/hardware/hardware-sheet.ts'
+import { type FigureKind, figureKinds, type HardwareSheet, type Shown } from '../../core/hardware/hardware-sheet.ts'
+import { withTranslation } from '../../core/hardware/translate-text.ts'
+import { languagesBeside } from '../../formats/sheet/text-rows.ts'
 import { choiceWords } from '../../words/say-sheet.ts'
 import { type Draft, valueAt, withValue } from '../form/draft.ts'
 import type { FormField } from '../form/form-field.ts'
@@ -37,7 +39,30 @@ export function figureFields(draft: Draft, at: string): readonly FormField[] {
         value === figure ? into : withValue(withValue(into, `${at}.figure`, value), `${at}.shows`, undefined),
     },
   )
-  return [chosen, ...(told[figure as FigureKind] ?? []).flatMap((what) => shownFields(draft, at, what))]
+  return [
+    chosen,
+    ...(told[figure as FigureKind] ?? []).flatMap((what) => shownFields(draft, at, what)),
+    ...pictureFields(draft, at),
+  ]
+}
+
+/** A picture of the sheet's own, and what it shows in each language. */
+function pictureFields(draft: Draft, at: string): readonly FormField[] {
+  const { picture } = words().form
+  const { maker } = sheetFieldMaker(draft)
+  const place = `${at}.picture`
+  const asked = maker.field(place, picture.label, { kind: 'own picture', isOptional: true })
+  const alt = valueAt(draft, `${place}.alt`)
+  if (asked.value === undefined) return [asked]
+  const texts = draft as Pick<HardwareSheet, 'language' | 'translations'>
+  const others = languagesBeside(texts).map((to) =>
+    maker.field(`${place}.alt in ${to}`, picture.altIn(to), {
+      kind: 'words',
+      value: texts.translations?.[to]?.[String(alt)],
+      put: (into, said) => withTranslation(into as Draft & typeof texts, to, String(alt), String(said ?? '')),
+    }),
+  )
+  return [asked, maker.field(`${place}.alt`, picture.alt, { kind: 'words' }), ...(alt === '' ? [] : others)]
 }
 
 function shownFields(draft: Draft, at: string, what: keyof Shown): readonly FormField[] {

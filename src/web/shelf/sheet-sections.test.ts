@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { inventedEnd, inventedSystem } from '../../../test/fixtures/sheet-files.ts'
+import { inventedEnd, inventedSystem, picturedSystem } from '../../../test/fixtures/sheet-files.ts'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { isCited } from '../../core/hardware/sheet-statements.ts'
 import { compareSheets } from '../../operations/compare-sheets.ts'
@@ -14,7 +14,7 @@ import { sheetSections } from './sheet-sections.ts'
 /** Between them they have everything that a sheet can state. */
 const sheets = [
   ...shippedSheets.filter(({ id }) => ['flared-terminal-31', 'w-beam-post-splice-27-3-4'].includes(id)),
-  ...[inventedSystem, inventedEnd],
+  ...[inventedSystem, inventedEnd, picturedSystem],
 ]
 const draftOf = (sheet: HardwareSheet): Draft => sheet as unknown as Draft
 const systems = [{ id: 'w-beam-midspan-31', name: 'W-beam' }]
@@ -22,7 +22,7 @@ const fieldsFor = (draft: Draft): readonly FormField[] => fieldsOf(sheetSections
 
 /** What a field means once somebody typed into it what it shows. */
 function typedAgain({ kind, value, text = textOf, read, isOptional }: FormField): unknown {
-  if (kind === 'check') return value
+  if (kind === 'check' || kind === 'own picture') return value
   const shown = text(value)
   const meaning = (read ?? (kind === 'number' ? meaningOf : (typed: string) => typed || undefined))(shown)
   return meaning ?? (isOptional ? null : undefined)

@@ -1,9 +1,11 @@
 import { sourceIn } from '../../core/hardware/hardware-saying.ts'
 import type { Cited, HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
+import { rulePicture } from '../../core/hardware/rule-picture.ts'
 import type { SheetStatement } from '../../core/hardware/sheet-statements.ts'
 import type { RequiredByStatement } from '../../operations/sheet-requirements.ts'
 import { thingWords, useWords, valueWords } from '../../words/say-sheet.ts'
 import { asWritten, m, printIn, say } from '../messages.ts'
+import { OwnPicture } from '../parts/own-picture.tsx'
 import { ConfirmOne } from './confirm-with.tsx'
 import { words } from './words.ts'
 
@@ -40,6 +42,8 @@ interface RowProps extends Pick<Props, 'sheet' | 'confirm'> {
 
 function Row({ sheet, statement: { place, about, values, cited }, required, confirm }: RowProps) {
   const print = printIn(null)
+  const rule = /\.rules\[([^\]]*)\]$/.exec(place)?.[1]
+  const picture = rule === undefined ? null : rulePicture(sheet, rule)
   return (
     <tr data-statement={place}>
       <th scope="row">
@@ -49,6 +53,7 @@ function Row({ sheet, statement: { place, about, values, cited }, required, conf
             <li key={i}>{valueWords(value, print)}</li>
           ))}
         </ul>
+        {picture !== null && <OwnPicture {...picture} alt={say(picture.alt)} />}
       </th>
       <td>
         <SourceWords sheet={sheet} cited={cited} />

@@ -95,6 +95,7 @@ export const sheetWordsEn: SheetWords = {
     postKind: 'kind',
     specialPostKind: 'special posts',
     measured: 'how it is measured',
+    picture: 'picture',
     must: 'what must be true',
     slope: 'slope',
     topics: 'requirements',

@@ -95,6 +95,7 @@ export const sheetWordsEs: SheetWords = {
     postKind: 'clase',
     specialPostKind: 'postes especiales',
     measured: 'cómo se mide',
+    picture: 'imagen',
     must: 'lo que debe cumplirse',
     slope: 'pendiente',
     topics: 'requisitos',

@@ -12,6 +12,10 @@ export type SheetProblem =
       | 'no special posts'
       | 'origin post'
     >
+  /** Own pictures of rules. */
+  | { readonly kind: 'picture at most'; readonly bytes: number }
+  | { readonly kind: 'picture of type'; readonly type: string }
+  | { readonly kind: 'said in language'; readonly to: Language }
   | { readonly kind: 'another language'; readonly language: Language }
   /** @property marked  as `18 in, 5 in`; empty for none */
   | { readonly kind: 'marked values'; readonly marked: string }

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import { expect, type Locator, type Page, test } from '@playwright/test'
+import { smallPng } from '../../fixtures/sheet-files.ts'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+
 import { openPage, openReading, readLength } from './offline-device.ts'
 import { serverOfFile } from './server-of-file.ts'
 
@@ -68,6 +70,22 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await expect(page.locator('.form-attention')).toHaveCount(0)
   await page.getByText('Rules of the part: Anchor cable').click()
   await page.getByLabel('What must be true').first().fill('The cable of the county is taut.')
+  // With a picture of its own, which is said in both languages before it holds together.
+  const own = page.getByRole('group', { name: 'A picture of your own' }).first()
+  await own.getByLabel('Take it from a file').setInputFiles({
+    ...{ name: 'cable.png', mimeType: 'image/png', buffer: Buffer.from('<svg onload="x()"/>') },
+  })
+  await expect(own.getByRole('alert')).toContainText('This is no picture that this browser reads.')
+  await own.getByLabel('Take it from a file').setInputFiles({
+    ...{ name: 'cable.png', mimeType: 'image/png', buffer: Buffer.from(smallPng, 'base64') },
+  })
+  await expect(own.locator('img')).toBeVisible()
+  await expect(own.getByRole('alert')).toHaveCount(0)
+  const shows = page.getByLabel('What the picture shows, for who does not see it').first()
+  await shows.fill('A cable without slack.')
+  await expect(page.locator('.form-attention')).toContainText('Expected also its translation into es')
+  await page.getByLabel('The same in Spanish').first().fill('Un cable sin juego.')
+  await expect(page.locator('.form-attention')).toHaveCount(0)
   await group(page, 'What is required by it').click()
   await expect(page.locator('.run-form-beside')).toContainText('The cable of the county is taut.')
   await expect(page.locator('.run-form-beside')).toContainText('30 1/2 in to 32 in')
@@ -99,6 +117,8 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   const shown = await everyTextOf(page, '.sheet-page > p')
   await saveEdition(page)
   await expect(edition).toHaveText(/edition 2$/)
+  await group(page, 'Parts and their rules').click()
+  await expect(page.getByRole('img', { name: 'A cable without slack.' })).toBeVisible()
   expect((await shown()).filter((text) => text.endsWith('edition 1'))).toEqual([])
   await button(page, 'Print').click()
   for (const [name, file] of [
@@ -128,6 +148,11 @@ test('a sheet of an invented terminal is written by form alone and confirmed; a 
   await openReading(page, server.address, run, 'post-1/rail-height')
   await expect(page.getByText('30 1/2 in to 32 in').first()).toBeVisible()
   await readLength(page, 'R. Quist', '30 in')
+  await page.goto(`${server.address}/runs/${run}/walk/post-1/cable-play`)
+  const picture = page.getByRole('img', { name: 'A cable without slack.' })
+  await expect(picture).toBeVisible()
+  expect(await picture.evaluate((image: HTMLImageElement) => image.naturalWidth)).toBe(3)
+  await expectAccessible(page)
   const before = await saidOf(page, run)
 
   // By the next edition that reading would meet. It names the run before it is saved; the run does not move.

@@ -37,6 +37,7 @@ export const crewSheet = {
   panels: 'Panels in order',
   lap: 'Lap',
   holes: 'Holes, slots and bolts; which way parts face',
+  pictures: 'As it must be, in pictures of the hardware sheets',
   cautions: 'Cautions',
   strip: (scale: string, times: number) =>
     `Traffic side is up. Scale along the rail ${scale} when printed at 100 %${times === 1 ? '' : `; OFFSETS ARE DRAWN ${times} TIMES THEIR SIZE`}.`,

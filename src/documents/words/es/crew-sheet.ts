@@ -42,6 +42,7 @@ export const crewSheet: typeof english = {
   panels: 'Paneles en orden',
   lap: 'Solape',
   holes: 'Agujeros, ranuras y tornillos; hacia dónde van las piezas',
+  pictures: 'Como tiene que ser, en imágenes de las fichas',
   cautions: 'Advertencias',
   strip: (scale, times) =>
     `El lado del tránsito va arriba. Escala a lo largo de la baranda ${scale} si se imprime al 100 %${times === 1 ? '' : `; LOS DESVÍOS SE DIBUJAN ${times} VECES SU TAMAÑO`}.`,

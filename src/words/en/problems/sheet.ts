@@ -5,6 +5,9 @@ export const sheetProblems: Printers<SheetProblem> = {
   'own rule id': () => 'an id of its own, not one that is derived from layout and sheet',
   'place of a run': () => '"each post", "each splice" or "unit" for a run',
   'text of sheet': () => 'a text that stands in this sheet',
+  'picture at most': ({ bytes }) => `a picture of at most ${bytes / 1000} kB`,
+  'picture of type': ({ type }) => `a picture of the type ${type}`,
+  'said in language': ({ to }) => `also its translation into ${to}`,
   'another language': ({ language }) => `another language than ${language}, in which the sheet is written`,
   'marked values': ({ marked }) =>
     marked === '' ? 'no value in braces, as the text has none' : `the same values in braces as the text (${marked})`,

@@ -5,6 +5,9 @@ export const sheetProblems: Printers<SheetProblem> = {
   'own rule id': () => 'un id propio, no uno que se deriva de la disposición y de la ficha',
   'place of a run': () => '"each post", "each splice" o "unit" para un tramo',
   'text of sheet': () => 'un texto que está en esta ficha',
+  'picture at most': ({ bytes }) => `una imagen de ${bytes / 1000} kB como máximo`,
+  'picture of type': ({ type }) => `una imagen del tipo ${type}`,
+  'said in language': ({ to }) => `también su traducción a ${to}`,
   'another language': ({ language }) => `otro idioma que ${language}, en que está escrita la ficha`,
   'marked values': ({ marked }) =>
     marked === ''
