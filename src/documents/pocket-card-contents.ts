@@ -1,5 +1,6 @@
 import type { HardwareSheet } from '../core/hardware/hardware-sheet.ts'
 import { limitsOf } from '../core/hardware/limits-saying.ts'
+import { rulePicture, type SaidPicture } from '../core/hardware/rule-picture.ts'
 import { contentOf, sheetText } from '../core/hardware/sheet-text.ts'
 import type { Requirement } from '../core/requirements/requirement.ts'
 import type { Drawing } from '../drawing/drawing.ts'
@@ -34,6 +35,8 @@ export interface CardCheck {
   readonly how: string
   readonly isFromMemory: boolean
   readonly pictures: readonly CardPicture[]
+  /** A picture of the sheet's own; null where the rule has none. */
+  readonly own: SaidPicture | null
 }
 
 /** The right one and its wrong twin. */
@@ -109,6 +112,7 @@ function cardCheck(sheet: HardwareSheet, all: readonly Requirement[], number: nu
     musts: different.map(({ must }) => print.say(must)),
     how: print.say(different[0]!.how),
     isFromMemory: all.some(({ confirmation }) => confirmation === 'from memory'),
+    own: rulePicture(sheet, different[0]!.topic),
     pictures: drawn.flatMap((one) => pictureOf(sheet, one, print) ?? []),
   }
 }

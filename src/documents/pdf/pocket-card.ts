@@ -17,18 +17,20 @@ export function writePocketCard(
   const drawings = contents.parts.flatMap(({ checks }) =>
     checks.flatMap(({ pictures }) => pictures.flatMap(({ drawings: { right, wrong } }) => [right, wrong])),
   )
+  const own = contents.parts.flatMap(({ checks }) => checks.flatMap((check) => check.own ?? []))
   let next = 0
   const parts = contents.parts.map(({ heading, checks }) => ({
     heading,
     checks: checks.map((check) => ({
       ...check,
       pictures: check.pictures.map(({ right, wrong }) => ({ right, wrong, at: 2 * next++ })),
+      own: check.own && { at: own.indexOf(check.own), shows: printing.print.say(check.own.alt) },
     })),
   }))
   return setDocument(
     template,
     { ...contents, parts, words: documentWords(printing.print).pocketCard, hasPicture: picture !== null },
-    { pages: [], figures: [...drawings, ...(picture === null ? [] : [picture])] },
+    { pages: [], figures: [...drawings, ...(picture === null ? [] : [picture])], pictures: own },
     { ...printing, lie: 'landscape' },
   )
 }
@@ -91,6 +93,13 @@ const template = `${pageFrame}
       half("meets", one.at, one.right, sizes),
       half("fails", one.at + 1, one.wrong, sizes),
     ))
+  }
+  if check.own != none {
+    let shown = data.pictures.at(check.own.at)
+    if shown != none {
+      image(bytes(shown.picture), format: "svg", width: calc.min(shown.width * sizes.pictures * 1pt, panel), alt: shown.alt)
+    }
+    text(size: 7pt * fine, check.own.shows)
   }
   block(above: 5pt, below: 3pt, text(size: 8pt * fine, check.how))
 })

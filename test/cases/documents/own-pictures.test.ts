@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import type { EndSheet } from '../../../src/core/hardware/hardware-sheet.ts'
 import type { JudgedRun } from '../../../src/operations/judge-readings.ts'
 import { writeRunCrewSheet } from '../../../src/operations/write-run-crew-sheet.ts'
+import { pocketCard } from '../../../src/operations/write-sheet-cards.ts'
 import { spanish } from '../../../src/words/spanish.ts'
 import { smallPng } from '../../fixtures/sheet-files.ts'
 import { judgedDemo } from '../exports/export-project.ts'
@@ -32,7 +33,7 @@ function pictured(judged: JudgedRun): JudgedRun {
 }
 
 test.skipIf(!isInstalled('pdftotext') || !isInstalled('pdfimages') || !isInstalled('qpdf'))(
-  'the crew sheet shows the own pictures of its sheets, said in its language, and is whole where one cannot be read',
+  'crew sheet and pocket card show the own pictures of sheets, said in their language, and are whole where one cannot be read',
   async () => {
     const printing = {
       ...({ page: 'letter', lie: 'portrait' } as const),
@@ -51,5 +52,13 @@ test.skipIf(!isInstalled('pdftotext') || !isInstalled('pdfimages') || !isInstall
     expect(text).toContain('Picture 2 of a test')
     expect(textOf(plain)).not.toContain('en imágenes de las fichas')
     expect(qpdfCheck(withPictures)).toBe(0)
+
+    // And so does the pocket card.
+    const { first, system } = pictured(judgedDemo()).model
+    if (first.kind !== 'unit') throw new RangeError('the demo has an end unit first')
+    const card = fileOf(await pocketCard(first.sheet, system, { ...printing, isChanged: false }), 'card.pdf')
+    expect(imagesIn(card).map(([, width, height]) => [width, height])).toEqual([['3', '2']])
+    expect(textOf(card)).toContain('Imagen 1 de una prueba')
+    expect(textOf(card)).toContain('Picture 2 of a test')
   },
 )
