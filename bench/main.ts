@@ -8,6 +8,7 @@ import { benchNeeds } from './needs.ts'
 import { benchPacket } from './packet.ts'
 import { benchPage } from './page/main.ts'
 import { benchRunList } from './run-list.ts'
+import { benchTakeHome } from './take-home.ts'
 import { benchVerdicts } from './verdicts.ts'
 
 type Rows = readonly BenchRow[]
@@ -23,6 +24,7 @@ const benches: Readonly<Record<string, Bench>> = {
   'run-list': benchRunList,
   'hand-on': benchHandOn,
   page: benchPage,
+  'take-home': benchTakeHome,
 }
 
 /** Those that are named on the command line; without a name all. */
