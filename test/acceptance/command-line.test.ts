@@ -356,6 +356,30 @@ describe('lapwise completion', () => {
     // Where that shell is not on the machine, its grammar is not tried.
     if (error === undefined) expect(status).toBe(0)
   })
+
+  it('lets fish and zsh complete where they are installed', async () => {
+    for (const shell of ['fish', 'zsh'])
+      writeFileSync(file(`completion.${shell}`), (await lapwise(['completion', shell])).out)
+    const told = (shell: string, script: string) => {
+      const { stdout, error } = spawnSync(shell, [shell === 'zsh' ? '-fc' : '-c', script], {
+        cwd: folder,
+        encoding: 'utf8',
+      })
+      return error === undefined ? stdout.split('\n').filter((line) => line !== '') : null
+    }
+    const byFish = (line: string) =>
+      told('fish', `source completion.fish; complete -C '${line}'`)?.map((one) => one.split('\t')[0]) ?? null
+    for (const [line, offers] of [
+      ['lapwise re', ['record', 'requirements', 'revise']],
+      ['lapwise sheets v', ['validate']],
+      ['lapwise record run.json --l', ['--landscape']],
+      ['lapwise record --page A', ['A3', 'A4']],
+    ] as const)
+      expect(byFish(line) ?? offers, line).toEqual(expect.arrayContaining([...offers]))
+    expect([['_lapwise'], null]).toContainEqual(
+      told('zsh', 'autoload -Uz compinit; compinit -u -D; source ./completion.zsh; print $_comps[lapwise]'),
+    )
+  })
 })
 
 describe('lapwise handover', () => {
