@@ -101,8 +101,10 @@ describe('a curb by the other text', () => {
     [at(85.01, 'km/h'), sloping(4, 0), 'meets'],
     [at(85.01, 'km/h'), sloping(4, 156), 'fails'],
     [at(90, 'km/h'), sloping(4, 0), 'meets'],
+    [at(90, 'km/h'), sloping(4.0625, 0), 'fails'],
     [at(90.01, 'km/h'), sloping(4, 0), 'unread'],
     [at(90.01, 'km/h'), sloping(4, 0, 3), 'meets'],
+    [at(90.01, 'km/h'), sloping(4.0625, 0, 3), 'fails'],
     [at(90.01, 'km/h'), sloping(4, 0, 2.9), 'fails'],
     [at(55), sloping(4, 0, 1), 'meets'],
     // 56 mi/h = 90.12 km/h: here it asks what the guide asks above 60 mi/h only
