@@ -21,6 +21,7 @@ export default defineConfig({
         'command-line': 'src/cli/main.ts',
         server: 'src/server/main.ts',
         pictures: 'src/server/look-at-pictures.ts',
+        packets: 'src/server/make-packet.ts',
         core: 'src/core/index.ts',
       },
       output: { entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },

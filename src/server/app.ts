@@ -18,6 +18,7 @@ import { isLetIn, type LetInParts, letInPath, letInRoutes } from './lan/let-in.t
 import { plainStyle } from './lan/plain-page.ts'
 import { type Doors, guardDoors } from './own-names.ts'
 import type { PacketFolder } from './packet-folder.ts'
+import type { PacketProcess } from './packet-process.ts'
 import { packetRoutes } from './packet-routes.ts'
 import { pageRoutes } from './page-routes.ts'
 import type { PhotoFolder } from './photo-folder.ts'
@@ -30,6 +31,7 @@ export interface AppParts {
   readonly store: Store
   readonly photos: PhotoFolder
   readonly packets: PacketFolder
+  readonly makers: PacketProcess
   /** Folder of the built page. */
   readonly pageFolder: string
   readonly now: () => Date
@@ -47,6 +49,7 @@ export async function createApp({
   store,
   photos,
   packets,
+  makers,
   pageFolder,
   now,
   version,
@@ -100,7 +103,7 @@ export async function createApp({
   await app.register(sheetRoutes, { now })
   await app.register(entryRoutes, { store })
   await app.register(photoRoutes, { photos })
-  await app.register(packetRoutes, { store, photos, packets, now, version })
+  await app.register(packetRoutes, { store, photos, packets, makers, now, version })
   await app.register(pageRoutes, { folder: pageFolder })
   return app
 }

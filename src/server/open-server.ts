@@ -11,6 +11,7 @@ import { createDemo, lacksDemo } from './demo.ts'
 import { machineNames } from './lan/machine-names.ts'
 import { doorsOf } from './own-names.ts'
 import { openPacketFolder } from './packet-folder.ts'
+import { packetProcess } from './packet-process.ts'
 import { openPhotoFolder } from './photo-folder.ts'
 import { pictureCheck } from './picture-check.ts'
 import { pinStoredRuns } from './pin-stored-runs.ts'
@@ -74,6 +75,7 @@ async function listen(
   const pictures = pictureCheck()
   const photos = await openPhotoFolder(join(settings.dataFolder, 'photos'), pictures.faultIn)
   const packets = await openPacketFolder(join(settings.dataFolder, 'packets'))
+  const makers = packetProcess()
   const version = await programVersion()
   const now = (): Date => new Date()
   const { port, trustPort, origin } = settings
@@ -81,7 +83,7 @@ async function listen(
   const lan = isLan ? await (await import('./lan/lan-server.ts')).openLanServer(settings.dataFolder, now, say) : null
   const host = lan === null ? settings.host : '0.0.0.0'
   const doors = doorsOf(host, origin, () => machineNames().all)
-  const app = await createApp({ store, photos, packets, pageFolder, now, version, doors, lan })
+  const app = await createApp({ store, photos, packets, makers, pageFolder, now, version, doors, lan })
   let address: string
   let trust: { close(): Promise<void> } | undefined
   let opening = { setting: 'LAPWISE_PORT', port, host }
@@ -112,6 +114,7 @@ async function listen(
       await Promise.all([app.close(), trust?.close()])
       clearTimeout(cut)
       pictures.close()
+      makers.close()
       stopBackups()
       await store.close()
     },

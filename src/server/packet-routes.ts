@@ -1,21 +1,16 @@
 import { createReadStream } from 'node:fs'
-import { readFile } from 'node:fs/promises'
 import { PassThrough } from 'node:stream'
-import { setImmediate as nextTurn } from 'node:timers/promises'
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import { pointOrders } from '../formats/csv/write-points.ts'
 import { photoEndings } from '../formats/entry/photo-endings.ts'
-import { writeZip } from '../formats/zip/write-zip.ts'
-import type { JudgedRun } from '../operations/judge-readings.ts'
-import { type NamedPhoto, photosNamed } from '../operations/record-photos.ts'
+import { photosNamed } from '../operations/record-photos.ts'
 import { packetOfRunPath, packetPath } from '../protocol/addresses.ts'
 import { type PacketLine, packetWish } from '../protocol/packets.ts'
-import { sha256 } from '../store/sha256.ts'
 import { storableText } from '../store/storable-text.ts'
 import type { Store } from '../store/store.ts'
-import { english } from '../words/english.ts'
+import type { PacketOrder } from './make-packet.ts'
 import type { PacketFolder } from './packet-folder.ts'
+import type { PacketProcess } from './packet-process.ts'
 import type { PhotoFolder } from './photo-folder.ts'
 import { badInput, errorOf, type Refusal, refusals } from './refusal.ts'
 import { sideEntries, soundRun } from './stored-runs.ts'
@@ -24,13 +19,17 @@ interface Parts {
   readonly store: Store
   readonly photos: PhotoFolder
   readonly packets: PacketFolder
+  readonly makers: PacketProcess
   readonly now: () => Date
   /** Of the program. */
   readonly version: string
 }
 
-/** Everything of a run in one file. What makes it is loaded when one is asked for. */
-export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, photos, packets, now, version }) => {
+/** Everything of a run in one file, made in another process. */
+export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (
+  app,
+  { store, photos, packets, makers, now, version },
+) => {
   /** Answers in lines of JSON: one for each file as it is begun, at last where the packet is or why there is none. */
   app.post(
     packetOfRunPath(':run'),
@@ -46,36 +45,21 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
       if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
       const entries = await sideEntries(store, request.params.run)
       if (!entries.ok) return reply.code(entries.error.status).send(errorOf(entries.error))
-      const { photos: wantsPhotos, rounding, ...printing } = request.body
       const lines = new PassThrough()
-      const tell = async (line: PacketLine): Promise<void> => {
+      const tell = (line: PacketLine): void => {
         lines.write(`${JSON.stringify(line)}\n`)
-        // The typesetter holds this process; the line has to leave it before.
-        await nextTurn()
       }
       const make = async (): Promise<void> => {
-        const { writePacket } = await import('../operations/write-packet.ts')
-        const packet = await writePacket(judged.value, {
-          ...printing,
-          printedAt: now().toISOString(),
-          version,
-          sha256,
-          sources: { run: 'run.json', readings: 'readings.json' },
-          pay: { boundaries: { first: { kind: 'splice' }, second: { kind: 'splice' } }, rounding },
-          lie: 'portrait',
-          stakes: { order: pointOrders[0], header: true },
-          ticket: null,
-          place: null,
-          photos: wantsPhotos
+        const order = {
+          ...{ judged: judged.value, entries: entries.value, wish: request.body, version },
+          photos: request.body.photos
             ? await photosOf(photosNamed(judged.value.log, judged.value.freeFindings, entries.value.photos), photos)
             : null,
-          absentPhotos: 'left out',
-          entries: entries.value,
-          print: english(judged.value.run.units),
-          progress: (making) => tell({ making }),
-        })
-        if (!packet.ok) return tell(errorOf(badInput({ kind: 'no packet made' }, packet.error)))
-        await tell({ packet: await packets.keep(writeZip(folderName(judged.value), packet.value)) })
+          printedAt: now().toISOString(),
+        }
+        const made = await makers.make(order, (making) => tell({ making }))
+        if ('problems' in made) return tell(errorOf(badInput({ kind: 'no packet made' }, made.problems)))
+        tell({ packet: await packets.keep(made.zip) })
       }
       make().then(
         () => lines.end(),
@@ -105,15 +89,13 @@ export const packetRoutes: FastifyPluginAsyncZod<Parts> = async (app, { store, p
 }
 
 /** Of the photos `names` those that have arrived. */
-async function photosOf(names: readonly string[], photos: PhotoFolder): Promise<readonly NamedPhoto[]> {
-  const found: NamedPhoto[] = []
+async function photosOf(names: readonly string[], photos: PhotoFolder): Promise<NonNullable<PacketOrder['photos']>> {
+  const found = []
   for (const photo of names) {
     // A reading from a file may name a photo by any text, a path too.
     const kept = /^[0-9a-f]{64}$/.test(photo) ? await photos.find(photo) : null
     if (kept === null) continue
-    found.push({ photo, file: `${photo}.${photoEndings[kept.type]}`, bytes: await readFile(kept.path) })
+    found.push({ photo, file: `${photo}.${photoEndings[kept.type]}`, path: kept.path })
   }
   return found
 }
-
-const folderName = ({ run }: JudgedRun): string => `${run.name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}-packet`
