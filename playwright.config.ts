@@ -15,12 +15,10 @@ export default defineConfig({
   globalSetup: './test/acceptance/web/prepare-folder.ts',
   timeout: 180_000,
   // What is waited for comes or does not; a busy machine is no fault of the page.
-  expect: {
-    timeout: 20_000,
-    // One picture for every machine: what is compared is drawn by the processor, and without type or in a font that comes
-    // along. Drawn anew by `--update-snapshots`, and looked at.
-    toHaveScreenshot: { pathTemplate: '{testDir}/kept-pictures/{arg}{ext}' },
-  },
+  expect: { timeout: 20_000 },
+  // One picture for every machine: what is compared is drawn by the processor, and without type or in a font that comes
+  // along. Drawn anew by `--update-snapshots`, and looked at.
+  snapshotPathTemplate: '{testDir}/kept-pictures/{arg}{ext}',
   // Each file has a server, a folder and a port of its own, so that two run beside each other.
   workers: 2,
   reporter: 'list',

@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+import { expectAsKept, readyToKeep } from './kept.ts'
 import { wrongOnScreen } from './measured.ts'
 import { openScreen, type Screen, screensOf } from './screens.ts'
 import { serverOfFile } from './server-of-file.ts'
@@ -7,6 +8,9 @@ import { serverOfFile } from './server-of-file.ts'
 test.use({ serviceWorkers: 'block' })
 
 const server = serverOfFile()
+
+// For the pictures that are kept.
+test.use({ bypassCSP: true, timezoneId: 'America/Denver' })
 const screens = () => screensOf(server.run)
 
 // Light bears on the rules of contrast, language on those of names and on the room that words take, width on what lies
@@ -15,10 +19,11 @@ for (const [language, light, place] of [
   ['en', 'sun', 'desk'],
   ['es', 'night', 'phone'],
 ] as const)
-  test(`every screen breaks no rule of WCAG 2.2 AA, and nothing moves, in ${language} by ${light} on a ${place}`, {
+  test(`every screen looks as it is kept, breaks no rule of WCAG 2.2 AA, and nothing moves, in ${language} by ${light} on a ${place}`, {
     tag: place === 'phone' ? '@phone' : [],
   }, async ({ page }) => {
     test.slow()
+    await readyToKeep(page)
     await page.addInitScript(
       (wanted) => localStorage.setItem('lapwise/preferences', wanted),
       JSON.stringify({ language, light }),
@@ -27,6 +32,7 @@ for (const [language, light, place] of [
       await openScreen(page, server.address, screen)
       await expect(page.locator('html')).toHaveAttribute('lang', language)
       await expect(page.locator('html')).toHaveAttribute('data-light', light)
+      await expectAsKept(page, `${screen.name}-${language}-${light}-${place}`)
       if (place === 'phone') {
         await expectInReach(page, screen)
         expect.soft(await wrongOnScreen(page), screen.name).toEqual([])

@@ -1,26 +1,11 @@
-import { readFileSync } from 'node:fs'
-import { fileURLToPath } from 'node:url'
 import { expect, type Page, test } from '@playwright/test'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+import { inOneFont, readyToKeep } from './kept.ts'
 import { serverOfFile } from './server-of-file.ts'
 
 const server = serverOfFile()
 
-// The font of the pictures comes along, and the time at which they are taken is always the same.
 test.use({ serviceWorkers: 'block', bypassCSP: true, timezoneId: 'America/Denver' })
-
-const fontFile = (weight: string): string =>
-  readFileSync(fileURLToPath(import.meta.resolve(`@expo-google-fonts/arimo/${weight}/Arimo_${weight}.ttf`))).toString(
-    'base64',
-  )
-
-const inOneFont = ['400Regular', '700Bold'].map(
-  (weight) =>
-    `@font-face { font-family: Kept; font-weight: ${weight.slice(0, 3)}; src: url(data:font/ttf;base64,${fontFile(weight)}) }`,
-)
-
-/** In one font whatever the machine has, and with nothing whose height is only estimated until it is in sight. */
-const asKept = `${inOneFont.join('')} * { font-family: Kept !important; content-visibility: visible !important }`
 
 /** Texts that lie over one another, and what is pressed with less than 8 px between. */
 const crowded = (page: Page) =>
@@ -61,7 +46,7 @@ for (const [language, light, kept] of [
   test(`every part stands clear of the others at three widths and looks as it is kept, in ${language} by ${light}`, async ({
     page,
   }) => {
-    await page.clock.setFixedTime('2026-06-02T12:00:00Z')
+    await readyToKeep(page)
     await page.addInitScript(
       (wanted) => localStorage.setItem('lapwise/preferences', wanted),
       JSON.stringify({ language, light }),
@@ -75,7 +60,7 @@ for (const [language, light, kept] of [
       expect(await tooSmall(page)).toEqual([])
       await expectAccessible(page)
       if (width !== kept) continue
-      await page.addStyleTag({ content: asKept })
+      await page.addStyleTag({ content: inOneFont })
       await page.evaluate(() => document.fonts.ready)
       await expect(page.locator('.gallery')).toHaveScreenshot(`${language}-${light}-${width}.png`, {
         // What another browser draws a shade otherwise is no other look; a word or a line that moved is far more than this.
