@@ -1,12 +1,12 @@
 import type { NearMark, TicketOnDay } from '../../documents/day-report.ts'
-import { m } from '../messages.ts'
+import { asWritten, m } from '../messages.ts'
 
 /** Whether a utility-locate ticket covers the day. */
 export function TicketNote({ day, on }: { readonly day: string; readonly on: TicketOnDay }) {
-  if (on.kind === 'valid') return <p class="hint">{m.day.ticketValid(on.ticket, on.through)}</p>
+  if (on.kind === 'valid') return <p class="hint">{m.day.ticketValid(asWritten(on.ticket), on.through)}</p>
   return (
     <p class="warning" role="status">
-      {on.kind === 'none' ? m.day.noTicket : m.day.ticketOutside(on.ticket, on.from, on.through, day)}
+      {on.kind === 'none' ? m.day.noTicket : m.day.ticketOutside(asWritten(on.ticket), on.from, on.through, day)}
     </p>
   )
 }
@@ -22,7 +22,9 @@ export const NearMarks = ({
   marks.length === 0 ? null : (
     <ul class="warning">
       {marks.map(({ post, markNumber, mark, ticket, apart }) => (
-        <li key={`${post} ${markNumber}`}>{m.day.postNearMark(post, mark, ticket, apartWords(apart, units))}</li>
+        <li key={`${post} ${markNumber}`}>
+          {m.day.postNearMark(post, asWritten(mark), asWritten(ticket), apartWords(apart, units))}
+        </li>
       ))}
     </ul>
   )

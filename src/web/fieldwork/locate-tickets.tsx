@@ -11,7 +11,7 @@ import { placedTickets } from '../../operations/placed-tickets.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { KeptEntry, RunSource, Trouble } from '../data/run-source.ts'
 import { alongWords } from '../entry/reading-words.ts'
-import { m, say } from '../messages.ts'
+import { asWritten, m, say } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { NearMarks, TicketNote } from './locate-notes.tsx'
 
@@ -39,10 +39,13 @@ export function LocateTickets({ source, judged, tickets, run, day, saved }: Prop
         {inForce.map((ticket, i) => (
           <li key={ticket.id} class="ticket">
             <p>
-              <b>{ticket.body.number}</b>: {m.day.ticketDates(ticket.body.validFrom, ticket.body.validThrough)}
+              <b>{asWritten(ticket.body.number)}</b>:{' '}
+              {m.day.ticketDates(ticket.body.validFrom, ticket.body.validThrough)}
             </p>
             <p class="hint">
-              {placed[i]!.marks.map(({ name, alongInches }) => `${name}: ${markWords(alongInches, units)}`).join('; ')}
+              {placed[i]!.marks.map(
+                ({ name, alongInches }) => `${asWritten(name)}: ${markWords(alongInches, units)}`,
+              ).join('; ')}
             </p>
             <button type="button" class="button small" onClick={() => setEditing(ticket)}>
               {m.day.changeTicket}

@@ -4,7 +4,7 @@ import type { RunSource, Trouble } from '../data/run-source.ts'
 import { dayWords } from '../entry/reading-words.ts'
 import { useWhoReads } from '../entry/who-reads.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
-import { m } from '../messages.ts'
+import { asWritten, m } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 
 interface Props {
@@ -31,7 +31,10 @@ export function Assigned({ source, side, run, finding, again }: Props) {
     setTrouble(answer.ok ? null : answer.error)
     if (answer.ok) await again()
   }
-  const said = [now?.owner, ...(now?.due == null ? [] : [dayWords(now.due)])].filter((one) => one != null)
+  const said = [
+    now?.owner == null ? null : asWritten(now.owner),
+    ...(now?.due == null ? [] : [dayWords(now.due)]),
+  ].filter((one) => one != null)
   return (
     <details class="assigned">
       <summary>
