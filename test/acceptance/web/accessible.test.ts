@@ -5,12 +5,10 @@ import { wrongOnScreen } from './measured.ts'
 import { openScreen, type Screen, screensOf } from './screens.ts'
 import { serverOfFile } from './server-of-file.ts'
 
-test.use({ serviceWorkers: 'block' })
-
 const server = serverOfFile()
 
-// For the pictures that are kept.
-test.use({ bypassCSP: true, timezoneId: 'America/Denver' })
+// Past the policy and in one time zone for the pictures that are kept.
+test.use({ serviceWorkers: 'block', bypassCSP: true, timezoneId: 'America/Denver' })
 const screens = () => screensOf(server.run)
 
 // Light bears on the rules of contrast, language on those of names and on the room that words take, width on what lies
