@@ -91,6 +91,33 @@ describe('posts that a count has too few of', () => {
   })
 })
 
+describe('what nobody said of what stands, or looked at,', () => {
+  const pieces = { panels: rail, posts: 12 }
+  const topics = (first: RunEnd, second: RunEnd, isLocated = true) => {
+    const model = modelOf({ first, second }, pieces)
+    return countedRequirements(model, { ...model.counted!, isLocated }).map(({ topic }) => topic)
+  }
+
+  it('is asked for at either end; of a run that is known from end to end nothing but what it shields', () => {
+    const unfit: RunEnd = { kind: 'unknown', because: 'no sheet fits', atInches: null, posts: 2, panels: 1 }
+    expect(topics(terminal, anchor)).toEqual(['need'])
+    expect(topics(terminal, anchor, false)).toEqual(['need', 'location'])
+    expect(topics(terminal, unfit)).toEqual(['end-hardware', 'need'])
+    expect(topics(unfit, anchor)).toEqual(['end-hardware', 'need'])
+    expect(topics(terminal, notLooked(2))).toEqual(['rest-of-run', 'need'])
+    expect(topics(notLooked(2), anchor)).toEqual(['rest-of-run', 'need'])
+  })
+
+  it('is told of a unit that stands at a system for which its sheet is not', () => {
+    const other = unit('trailing-anchor-27-3-4')
+    expect(topics(terminal, other)).toContain('end-joins')
+    expect(topics(other, anchor)).toContain('end-joins')
+    expect(asked({ first: terminal, second: other }, pieces)['end-joins']).toMatchObject({
+      kind: 'unit joins another system',
+    })
+  })
+})
+
 describe('panels that a count has too few of', () => {
   const missing = (first: RunEnd, second: RunEnd, panels: readonly number[]) =>
     asked({ first, second }, { panels, posts: 12 })['panel-count']
