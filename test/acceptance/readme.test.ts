@@ -1,10 +1,11 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { exampleFiles } from '../../scripts/example-files.ts'
-import { lapwise } from './lapwise.ts'
+import { installPacked } from './unpacked.ts'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const textOf = (file: string): string => readFileSync(`${root}${file}`, 'utf8')
@@ -13,6 +14,29 @@ test.each(Object.entries(exampleFiles()))(
   'examples/%s is what the demo has (else run npx tsx scripts/write-examples.ts)',
   (name, text) => expect(JSON.parse(textOf(`examples/${name}`))).toEqual(JSON.parse(text)),
 )
+
+// What pages show is tried as whoever takes the package home has it, in a shell and as it is written.
+let home: string
+beforeAll(() => {
+  home = installPacked()
+})
+afterAll(() => rmSync(home, { recursive: true, force: true }))
+
+/** A folder with the installed package and its examples, where a page's commands run. */
+function folderAtHome(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'lapwise-page-'))
+  symlinkSync(join(home, 'node_modules'), join(folder, 'node_modules'))
+  symlinkSync(join(home, 'node_modules/lapwise/examples'), join(folder, 'examples'))
+  return folder
+}
+
+function typed(command: string, folder: string) {
+  const env = { ...process.env, npm_config_offline: 'true', npm_config_update_notifier: 'false' }
+  return spawnSync('sh', ['-c', `npx lapwise ${command}`], { cwd: folder, encoding: 'utf8', env })
+}
+
+/** 1 where a run is not acceptable, as the demo is; 2 would be a refusal. */
+const endOf = (command: string): number => (command.startsWith('judge') ? 1 : 0)
 
 /** Each command that a page shows after `$`, indented, with the lines that it says are printed. */
 function sessions(page: string): readonly { readonly command: string; readonly shown: readonly string[] }[] {
@@ -38,18 +62,14 @@ describe.each(pages)('%s', (page) => {
   let folder: string
   // What a page writes, it writes beside the examples and goes on with.
   beforeAll(() => {
-    folder = mkdtempSync(join(tmpdir(), 'lapwise-page-'))
-    symlinkSync(`${root}examples`, join(folder, 'examples'))
+    folder = folderAtHome()
   })
   afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
-  test.each(shownIn)('shows what $command prints', async ({ command, shown }) => {
-    const [words, into] = command.split(' > ')
-    const { code, out, said } = await lapwise(folder, words!.split(' '))
-    // 1 where a run is not acceptable, as the demo is.
-    expect([code, said]).toEqual([words!.startsWith('judge') ? 1 : 0, expect.any(String)])
-    if (into !== undefined) writeFileSync(join(folder, into), out)
-    const printed = out.split('\n')
+  test.each(shownIn)('shows what $command prints', ({ command, shown }) => {
+    const { status, stdout, stderr } = typed(command, folder)
+    expect([status, stderr]).toEqual([endOf(command), expect.any(String)])
+    const printed = stdout.split('\n')
     let at = 0
     for (const line of shown) {
       // A line of "…" stands for lines left out, one within a line for some of its words.
@@ -83,9 +103,10 @@ function holdsInOrder(line: string, parts: readonly string[]): boolean {
 const commandsIn = (page: string): readonly string[] =>
   [...page.matchAll(/`npx lapwise ([^`]+)`/g)].map(([, command]) => command!)
 
-test.each(commandsIn(textOf('examples/README.md')))('the examples are read by lapwise %s', async (command) => {
-  const { code, out, said } = await lapwise(root, command.split(' '))
-  // 1 where a run is not acceptable, as the demo is; 2 would be a refusal.
-  expect([code, said]).toEqual([command.startsWith('judge') ? 1 : 0, expect.any(String)])
-  expect(out).not.toBe('')
+test.each(commandsIn(textOf('examples/README.md')))('the examples are read by lapwise %s', (command) => {
+  const folder = folderAtHome()
+  const { status, stdout, stderr } = typed(command, folder)
+  rmSync(folder, { recursive: true, force: true })
+  expect([status, stderr]).toEqual([endOf(command), expect.any(String)])
+  expect(stdout).not.toBe('')
 })

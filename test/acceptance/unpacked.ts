@@ -27,5 +27,8 @@ export function installPacked(): string {
     mkdirSync(dirname(join(home, path)), { recursive: true })
     symlinkSync(join(root, path), join(home, path))
   }
+  // As npm puts a command where `npx` finds it.
+  mkdirSync(join(modules, '.bin'))
+  symlinkSync('../lapwise/bin/lapwise.mjs', join(modules, '.bin/lapwise'))
   return home
 }
