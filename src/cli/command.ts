@@ -32,6 +32,7 @@ export const optionForms = {
   offset: { written: '--offset <LENGTH>' },
   epsg: { written: '--epsg <CODE>' },
   because: { written: '--because <TEXT>' },
+  summary: { written: '--summary' },
   store: { written: '--store <PLACE>' },
   run: { written: '--run <ID>' },
   lan: { written: '--lan' },

@@ -162,8 +162,18 @@ export const commands: readonly Command[] = [
     words: 'RUN.json READINGS.json -o RECORD.pdf',
     summary:
       'The inspection record as PDF: every requirement with reading, limit and verdict, findings, what is not proven.',
-    options: { output: 'where to write it', page: paper, landscape: 'pages of text lie', ...printed },
-    examples: ['record run.json readings.json -o record.pdf'],
+    options: {
+      output: 'where to write it',
+      summary: 'the summary of two pages instead, for the file beside the record',
+      ...{ page: paper, landscape: 'pages of text lie' },
+      language: 'en (the default) or es',
+      units: 'us or metric; those of the run by default',
+      ...printed,
+    },
+    examples: [
+      'record run.json readings.json -o record.pdf',
+      'record run.json readings.json -o resumen.pdf --summary --language es',
+    ],
     load: async () => (await import('./commands/record.ts')).record,
   },
   {

@@ -39,6 +39,7 @@ import {
 } from './write-exports.ts'
 import { recordInput, writeRecord } from './write-record.ts'
 import { writeRunCrewSheet } from './write-run-crew-sheet.ts'
+import { writeRunSummary } from './write-run-summary.ts'
 import { writeRunViewDxf, writeStrip } from './write-strip.ts'
 
 type Made = string | Uint8Array
@@ -76,6 +77,7 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     sure('crew-sheet.pdf', ['crew'], () => crewSheet(english(judged.run.units))),
     sure('crew-sheet-es.pdf', ['crew'], () => crewSheet(spanish(judged.run.units))),
     sure('record.pdf', ['record'], async () => (await writeRecord(judged, { ...material, onRoad: onRoadOf })).pdf),
+    sure('summary.pdf', ['record'], async () => (await writeRunSummary(judged, { ...material, onRoad: onRoadOf })).pdf),
     sure('as-built.pdf', ['record'], () => writeAsBuilt(asBuiltContents(input), strip, printing)),
     sure('quantities.pdf', ['estimate', 'record'], () => writeQuantities(quantities, printing)),
     sure('quantities.xlsx', ['estimate', 'record'], () =>

@@ -45,34 +45,14 @@ export interface WrittenRecord {
   readonly hash: string
 }
 
-/**
- * The inspection record of a judged run as PDF. It needs the typesetter's native library, so that a page asks the
- * server for it.
- */
+/** The inspection record of a judged run as PDF. */
 export async function writeRecord(given: JudgedRun, options: RecordOptions): Promise<WrittenRecord> {
-  const { page, lie, printedAt, author, sha256, entries, photos, onRoad, print } = options
-  const judged = pinned(given, sha256)
-  const input = recordInput(judged, print, onRoad)
-  const atHand = new Map((photos ?? []).map((one) => [one.photo, sha256(one.bytes)]))
-  const hashes = photoHashes(photosNamed(judged.log, judged.freeFindings, entries.photos), atHand)
-  const hash = sha256(recordText(judged, hashes, entries.photoStrokes))
-  const first = firstRecordText(judged)
-  const signed = signedVersions(entries.signatures, judged, { 1: first === null ? null : sha256(first), 2: hash })
+  const { page, lie, entries, photos, print } = options
+  const { judged, contents, signatures } = recordOf(given, options)
   const pictures = new Map((photos ?? []).map((one) => [one.photo, pictureOf(one)]))
-  const side = {
-    signed,
-    photos: entriesInForce(entries.photos),
-    photoStrokes: entries.photoStrokes,
-    photoHashes: hashes,
-    photosHash: sha256(photosText(hashes)),
-    photosHere: new Set(pictures.keys()),
-    versions: entries.versions,
-    assignments: entries.assignments,
-  }
-  const contents = recordContents(input, { printedAt, author, hash }, side)
   const drawn = {
     pages: stripPages(stripInput(judged, print), page, 'of the document'),
-    signatures: signed.map((version) => signatureDrawing(version.signed, print)),
+    signatures,
     photos: new Map(
       contents.photos.flatMap(({ number, photo, isHere }) => (isHere ? [[number, pictures.get(photo)!] as const] : [])),
     ),
@@ -83,7 +63,35 @@ export async function writeRecord(given: JudgedRun, options: RecordOptions): Pro
       ]),
     ),
   }
-  return { pdf: await writeRecordPdf(contents, drawn, { page, lie }, print), hash }
+  return { pdf: await writeRecordPdf(contents, drawn, { page, lie }, print), hash: contents.hash }
+}
+
+/** All that the record says, with the run as it is pinned and the signatures as drawn, for any document made of it. */
+export function recordOf(
+  given: JudgedRun,
+  { printedAt, author, sha256, entries, photos, onRoad, print }: Omit<RecordOptions, 'page' | 'lie'>,
+) {
+  const judged = pinned(given, sha256)
+  const atHand = new Map((photos ?? []).map((one) => [one.photo, sha256(one.bytes)]))
+  const hashes = photoHashes(photosNamed(judged.log, judged.freeFindings, entries.photos), atHand)
+  const hash = sha256(recordText(judged, hashes, entries.photoStrokes))
+  const first = firstRecordText(judged)
+  const signed = signedVersions(entries.signatures, judged, { 1: first === null ? null : sha256(first), 2: hash })
+  const side = {
+    signed,
+    photos: entriesInForce(entries.photos),
+    photoStrokes: entries.photoStrokes,
+    photoHashes: hashes,
+    photosHash: sha256(photosText(hashes)),
+    photosHere: new Set(atHand.keys()),
+    versions: entries.versions,
+    assignments: entries.assignments,
+  }
+  return {
+    judged,
+    contents: recordContents(recordInput(judged, print, onRoad), { printedAt, author, hash }, side),
+    signatures: signed.map((version) => signatureDrawing(version.signed, print)),
+  }
 }
 
 /** @param onRoad  null where the run was not placed on its road */

@@ -3,6 +3,8 @@ import { pointOrders } from '../formats/csv/write-points.ts'
 import type { RunEntries } from '../formats/entry/run-entries.ts'
 import type { InputProblem } from '../formats/input-problem.ts'
 import { writeZip } from '../formats/zip/write-zip.ts'
+import { dayInZone } from '../operations/day-in-zone.ts'
+import { documentFile } from '../operations/document-file.ts'
 import type { JudgedRun } from '../operations/judge-readings.ts'
 import { writePacket } from '../operations/write-packet.ts'
 import type { PacketStep, PacketWish } from '../protocol/packets.ts'
@@ -53,7 +55,8 @@ async function makePacket(order: PacketOrder, tell: (news: PacketNews) => Promis
     print: english(judged.run.units),
     progress: (making) => tell({ making }),
   })
-  return packet.ok ? { zip: writeZip(folderName(judged), packet.value) } : { problems: packet.error }
+  return packet.ok ? { zip: writeZip(folderName(judged, printedAt, printing.zone), packet.value) } : { problems: packet.error }
 }
 
-const folderName = ({ run }: JudgedRun): string => `${run.name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}-packet`
+const folderName = ({ run }: JudgedRun, at: string, zone: string): string =>
+  documentFile(run, 'packet', dayInZone(zone)(at))

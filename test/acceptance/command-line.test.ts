@@ -314,6 +314,17 @@ describe('options', () => {
     expect((await lapwise(packet)).said).toContain('--offset: a length of 0 m to 1000 m')
   })
 
+  it('give the record, or its summary, in the language and units that are asked for, under one hash', async () => {
+    const record = ['record', 'run.json', 'readings.json', '--date', '2016-05-13', '-o']
+    const full = await lapwise([...record, 'record.pdf'])
+    const summary = await lapwise([...record, 'resumen.pdf', '--summary', '--language', 'es', '--units', 'metric'])
+    expect([full.code, summary.code]).toEqual([0, 0])
+    const hashOf = (said: string) => /record hash ([0-9a-f]{64})/.exec(said)?.[1]
+    expect(hashOf(summary.said)).toBe(hashOf(full.said))
+    expect(readFileSync(file('resumen.pdf')).toString('latin1')).toContain('/Lang (es)')
+    expect(await lapwise([...record, 'x.pdf', '--language', 'xx'])).toMatchObject({ code: 2 })
+  })
+
   it('do not keep what is unusual from being said, on standard error alone', async () => {
     const run = { ...JSON.parse(demoProject().run), decisionRule: { kind: 'guard band', multiple: 4 } }
     writeFileSync(file('wide.json'), JSON.stringify(run))

@@ -158,7 +158,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
       const response = await fetch(`${served.address}/api/packets/${lines.at(-1).packet}`)
       expect(response.headers.get('content-type')).toBe('application/zip')
       const files = unzipSync(new Uint8Array(await response.arrayBuffer()))
-      const top = 'Alder-Creek-culvert-right-side-packet/'
+      const [top] = /^Alder-Creek-culvert-right-side-packet-\d{4}-\d\d-\d\d-v1\//.exec(Object.keys(files)[0]!)!
       expect(Object.keys(files)).toEqual(steps.map(({ file }) => top + file))
       const manifest = JSON.parse(new TextDecoder().decode(files[`${top}manifest.json`]))
       expect(manifest).toMatchObject({ acceptance: 'not acceptable', author: 'R. Quist' })

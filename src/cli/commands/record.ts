@@ -1,10 +1,10 @@
 import { noEntries } from '../../formats/entry/run-entries.ts'
 import { writeRecord } from '../../operations/write-record.ts'
+import { writeRunSummary } from '../../operations/write-run-summary.ts'
 import { sha256 } from '../../store/sha256.ts'
-import { english } from '../../words/english.ts'
 import { badWords, type Run } from '../command.ts'
 import { loadRead, note, writeWhole } from '../io.ts'
-import { paperOf, printingOf } from '../packet-rules.ts'
+import { paperOf, printingOf, wordsOf } from '../packet-rules.ts'
 
 export const record: Run = async (args, options) => {
   const [run, readings, ...rest] = args
@@ -14,14 +14,15 @@ export const record: Run = async (args, options) => {
   }
   const page = paperOf(options)
   const { judged, file } = await loadRead(run, readings)
-  const { pdf, hash } = await writeRecord(judged, {
+  const write = options.summary ? writeRunSummary : writeRecord
+  const { pdf, hash } = await write(judged, {
     page,
     lie: options.landscape ? 'landscape' : 'portrait',
     ...printingOf(options),
     sha256,
     entries: { ...noEntries, photoStrokes: file.photoStrokes },
     photos: null,
-    print: english(judged.run.units),
+    print: wordsOf(options, judged.run.units),
   })
   await writeWhole(output, pdf)
   note(`wrote ${output}, record hash ${hash}`)

@@ -7,11 +7,9 @@ import { leadPoints, railRange } from '../../drawing/views/strip/frame.ts'
 import { scaleBar } from '../../drawing/views/strip/scale-bar.ts'
 import type { StripInput } from '../../drawing/views/strip/strip-input.ts'
 import { stripLayers } from '../../drawing/views/strip/strip-layers.ts'
+import { placeVerdicts } from '../../drawing/views/strip/verdict-rows.ts'
 import type { Print } from '../../words/print.ts'
 import { documentWords } from '../words/document-words.ts'
-
-/** Most rows of strip that leave room for the tables on one page. */
-const mostRows = 2
 
 export interface CrewStrip {
   readonly drawing: Drawing
@@ -20,11 +18,12 @@ export interface CrewStrip {
 }
 
 /**
- * The strip without title and legend, at the largest plain scale at which one row, or else two, fit into `width` points;
- * null for a run that needs pages of its own.
+ * The strip without title and legend, at the largest plain scale at which it fits into rows `width` points wide, the fewer
+ * the better; null for a run that needs pages of its own.
+ * @param mostRows  for which there is room
  */
-export function crewStrip(input: StripInput, width: number, print: Print): CrewStrip | null {
-  for (const most of [1, mostRows])
+export function crewStrip(input: StripInput, width: number, mostRows: number, print: Print): CrewStrip | null {
+  for (let most = 1; most <= mostRows; most++)
     for (const { ratio, words } of plainScales[input.units]) {
       const drawing = rows(input, ratio, width, most, print)
       if (drawing !== null) return { drawing, scale: words }
@@ -41,10 +40,11 @@ function rows(input: StripInput, ratio: number, width: number, most: number, pri
   const whole = { from: rail.from - lead, to: rail.to + lead }
   const ranges = breakRun(input.layout, whole, (width - gutterPoints) * perPoint, 9 * perPoint)
   if (ranges.length > most) return null
+  const verdicts = placeVerdicts(input.verdicts ?? [])
   let down = 0
   const items = ranges.flatMap((range, i) => {
     const matches = { before: i === 0 ? null : i, after: i === ranges.length - 1 ? null : i + 1 }
-    const band = stripBand(input, [], ratio, range, matches)
+    const band = stripBand(input, verdicts, ratio, range, matches)
     const level = down + band.above
     down = level + band.below + 4
     return band.items.map((item) => moved(item, gutterPoints * perPoint - range.from, -level * perPoint))

@@ -11,6 +11,9 @@ import { type DocumentPrinting, setDocument } from './set-document.ts'
 /** Side margin of the crew sheet, points. */
 const margin = 30
 
+/** Rows of strip that leave room for the tables on one page. */
+const mostRows = 2
+
 /**
  * The crew sheet in the language of its printing as PDF: one page where the run allows. A run too long for the page has its strip on pages of its own.
  * @param laps  the pictures of how panels lap
@@ -23,7 +26,7 @@ export function writeCrewSheet(
 ): Promise<Uint8Array> {
   const { print } = printing
   const words = documentWords(print).crewSheet
-  const within = crewStrip(strip, textPaper(printing).width - 2 * margin, print)
+  const within = crewStrip(strip, textPaper(printing).width - 2 * margin, mostRows, print)
   const pages = within === null ? stripPages(strip, printing.page, 'of the document') : []
   return setDocument(
     crewSheetTemplate,

@@ -41,9 +41,9 @@ export const breakableText = (text: string): string =>
     .replace(/[\da-f]{8}(-[\da-f]{4}){3}-[\da-f]{12}/g, (id) => id.replaceAll('-', '-\u200b'))
     .replace(new RegExp(`[^\\s\\u200b-]{${longestWord}}(?=[^\\s-]{4})`, 'g'), '$&\u200b')
 
-/** All texts of `data`, at any depth, made printable; everything else as it is. */
+/** All texts of `data`, at any depth, made printable; everything else as it is, and hashes too, to be copied and compared. */
 export function printableData(data: unknown): unknown {
-  if (typeof data === 'string') return breakableText(data)
+  if (typeof data === 'string') return /^[0-9a-f]{64}$/.test(data) ? data : breakableText(data)
   if (Array.isArray(data)) return data.map(printableData)
   if (typeof data !== 'object' || data === null) return data
   return Object.fromEntries(Object.entries(data).map(([name, value]) => [name, printableData(value)]))

@@ -32,7 +32,7 @@ export async function setDocument(
   return typeset(
     template,
     {
-      contents: { ...(printableData({ ...contents, ...text }) as object), hash },
+      contents: printableData({ ...contents, ...text }),
       ...frameData(text, { page, lie }, drawings.pages, print),
       figures: frameData(text, { page, lie }, drawings.figures, print).drawings,
       pictures: await Promise.all((drawings.pictures ?? []).map((one) => ownPictureData(one, print))),

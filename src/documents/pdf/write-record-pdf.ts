@@ -28,13 +28,7 @@ export const writeRecordPdf = (
   typeset(
     recordTemplate,
     {
-      contents: {
-        ...(printableData({ ...contents, words: documentWords(print).record }) as object),
-        // Hashes stay as they are, to be copied and compared.
-        signed: contents.signed.map((one) => ({ ...(printableData(one) as object), hash: one.hash })),
-        hash: contents.hash,
-        photosHash: contents.photosHash,
-      },
+      contents: printableData({ ...contents, words: documentWords(print).record }),
       ...frameData(contents, paper, pages, print),
       strokes: Object.fromEntries(strokes),
       signatures: frameData(contents, paper, signatures, print).drawings,

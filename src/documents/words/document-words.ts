@@ -13,6 +13,7 @@ import { record } from './en/record.ts'
 import { runFacts } from './en/run-facts.ts'
 import { sheetList } from './en/sheet-list.ts'
 import { stakeList } from './en/stake-list.ts'
+import { summary } from './en/summary.ts'
 import { titleBlock } from './en/title-block.ts'
 import { workbook } from './en/workbook.ts'
 import { asBuilt as asBuiltEs } from './es/as-built.ts'
@@ -29,6 +30,7 @@ import { record as recordEs } from './es/record.ts'
 import { runFacts as runFactsEs } from './es/run-facts.ts'
 import { sheetList as sheetListEs } from './es/sheet-list.ts'
 import { stakeList as stakeListEs } from './es/stake-list.ts'
+import { summary as summaryEs } from './es/summary.ts'
 import { titleBlock as titleBlockEs } from './es/title-block.ts'
 import { workbook as workbookEs } from './es/workbook.ts'
 
@@ -47,6 +49,7 @@ const en = {
   runFacts,
   sheetList,
   stakeList,
+  summary,
   titleBlock,
   workbook,
 }
@@ -69,6 +72,7 @@ const es: DocumentWords = {
   runFacts: runFactsEs,
   sheetList: sheetListEs,
   stakeList: stakeListEs,
+  summary: summaryEs,
   titleBlock: titleBlockEs,
   workbook: workbookEs,
 }

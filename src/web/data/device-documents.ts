@@ -7,6 +7,7 @@ import { recordText } from '../../operations/record-hash.ts'
 import { photoHashes, photosNamed } from '../../operations/record-photos.ts'
 import { writeRecord } from '../../operations/write-record.ts'
 import { writeRunCrewSheet } from '../../operations/write-run-crew-sheet.ts'
+import { writeRunSummary } from '../../operations/write-run-summary.ts'
 import { writeSheetDocument } from '../../operations/write-sheet-document.ts'
 import { english } from '../../words/english.ts'
 import { spanish } from '../../words/spanish.ts'
@@ -36,8 +37,10 @@ export async function documentHere(
     print: printIn(language)(kept.run.units),
   } as const
   return made(async () => {
-    if (kind === 'record')
-      return (await writeRecord(judged.value, { ...printing, sha256, entries: side, photos: null })).pdf
+    if (kind !== 'crew-sheet') {
+      const write = kind === 'record' ? writeRecord : writeRunSummary
+      return (await write(judged.value, { ...printing, sha256, entries: side, photos: null })).pdf
+    }
     const { log, freeFindings } = judged.value
     const photos = photoHashes(photosNamed(log, freeFindings, side.photos), new Map())
     const hash = sha256(recordText(judged.value, photos, side.photoStrokes))

@@ -1,17 +1,6 @@
 import { later } from './later.ts'
-import type { DeviceEntry } from './merge-entries.ts'
-import type { Answer, DocumentWish, KeptRun, SheetDocumentWish } from './run-source.ts'
+import type { Answer } from './run-source.ts'
 
-/** What makes documents on a device. */
-export interface DocumentsPart {
-  /** @param entries  all that is kept of the run */
-  documentHere(kept: KeptRun, entries: readonly DeviceEntry[], wish: DocumentWish): Answer<Blob>
-  sheetDocumentHere(wish: SheetDocumentWish): Answer<Blob>
-}
-
-/**
- * Where there is a server it makes them, and the page carries nothing for it. The build of a copy without one puts
- * `src/web/documents/documents-part.ts` into this file's place.
- */
-export const documentsPart = (): Answer<DocumentsPart> =>
-  later(() => Promise.reject(new Error('documents are made by the server')))
+/** What makes documents on a device, fetched with the first one. */
+export const documentsPart = (): Answer<typeof import('./device-documents.ts')> =>
+  later(() => import('./device-documents.ts'))

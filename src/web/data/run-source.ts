@@ -189,7 +189,7 @@ export interface RunBySheet {
 
 /** A document that a device makes by itself, and how it is printed. */
 export interface DocumentWish {
-  readonly kind: 'record' | 'crew-sheet'
+  readonly kind: 'record' | 'summary' | 'crew-sheet'
   readonly language: Language
   readonly page: PaperName
   readonly author: string
@@ -277,7 +277,7 @@ export interface RunSource {
   dropBegun(run: string, of: string): Answer<void>
   /** The inspection record as PDF, from the server: without it the record has to wait. */
   record(id: string, page: PaperName, author: string): Answer<Blob>
-  /** A document of the run as PDF, made on this device: for a copy of the page without a server. */
+  /** A document of the run as PDF, made on this device, without a network once what sets it was fetched. */
   document(id: string, wish: DocumentWish): Answer<Blob>
   /** All documents and drawings of the run as a ZIP file, from the server. */
   packet(id: string, wish: PacketWish, making: (step: PacketStep) => void): Answer<Blob>
@@ -340,7 +340,7 @@ export interface RunSource {
   addSheet(file: string, sheet: unknown): Answer<'stored' | 'already'>
   /** The runs on this device whose version in force holds an edition of the sheet. What changes on the shelf moves none of them. */
   runsBySheet(id: string): Answer<readonly RunBySheet[]>
-  /** A document of hardware sheets as PDF, from the server, which has to answer; where there is none, made here. */
+  /** A document of hardware sheets as PDF, from the server; where none answers, made here. */
   sheetDocument(wish: SheetDocumentWish): Answer<Blob>
   /** Takes an edition off the shelf; a run that took it in keeps it. */
   dropSheet(id: string, version: string): Answer<void>

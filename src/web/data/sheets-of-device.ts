@@ -1,10 +1,9 @@
-import { err, ok } from '../../core/result.ts'
+import { ok } from '../../core/result.ts'
 import { hasServer } from '../has-server.ts'
 import type { DeviceStore } from './device-store.ts'
 import { documentsPart } from './documents-part.ts'
 import type { heldSummaries } from './held-summaries.ts'
 import { later } from './later.ts'
-import { d } from './messages.ts'
 import type { PageEnd } from './page-end.ts'
 import type { RunSource } from './run-source.ts'
 import { fetchSheetDocument } from './server-peer.ts'
@@ -45,13 +44,10 @@ export const sheetsOfDevice = (store: DeviceStore, page: PageEnd, { summaries, a
   },
 
   async sheetDocument(wish) {
-    if (!hasServer) {
-      const maker = await documentsPart()
-      return maker.ok ? maker.value.sheetDocumentHere(wish) : maker
-    }
-    const made = await fetchSheetDocument(wish)
-    if (made.ok || made.error.kind !== 'unreachable') return made
-    return err({ ...made.error, message: d.trouble.madeByServer })
+    const made = hasServer ? await fetchSheetDocument(wish) : null
+    if (made !== null && (made.ok || made.error.kind !== 'unreachable')) return made
+    const maker = await documentsPart()
+    return maker.ok ? maker.value.sheetDocumentHere(wish) : maker
   },
 
   async dropSheet(id, version) {

@@ -448,6 +448,9 @@ export const en = {
     notKept: 'The marks were not kept.',
   },
   sign: {
+    summary: 'Summary to hand over',
+    summaryHow:
+      'Verdict, findings, what is set aside and not proven, strip and signatures as they stand now, on two pages, with the hash of the record as a QR code.',
     title: 'Sign-off',
     how: 'A person signs the record as it stands. Later readings make a new version; what was signed stays.',
     blocked: (n: number) => (n === 1 ? '1 hold point has no photo.' : `${n} hold points have no photo.`),

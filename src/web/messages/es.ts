@@ -459,6 +459,9 @@ export const es: Messages = {
     notKept: 'Las marcas no se guardaron.',
   },
   sign: {
+    summary: 'Resumen para entregar',
+    summaryHow:
+      'Dictamen, hallazgos, lo apartado y lo no probado, franja y firmas tal como están ahora, en dos páginas, con la huella del acta como código QR.',
     title: 'Firma',
     how: 'Una persona firma el acta como está. Lecturas posteriores hacen una versión nueva; lo firmado queda.',
     blocked: (n) => (n === 1 ? '1 punto de espera no tiene foto.' : `${n} puntos de espera no tienen foto.`),

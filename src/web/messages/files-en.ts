@@ -32,10 +32,13 @@ export const filesEn = {
     hereHow: 'What it would change is shown first. What is here already stays, so it may be taken in twice.',
   },
   documents: {
-    how: 'Record and crew sheet are made on this device. What sets them (12 MB) is fetched with the first one and kept: from then on it needs no network.',
+    how: 'Made on this device. What sets it (12 MB) is fetched with the first document and kept: from then on it needs no network.',
     language: 'In',
-    record: 'Make the record',
-    crewSheet: 'Make the crew sheet',
+    make: {
+      record: 'Make the record',
+      summary: 'Make the summary of two pages',
+      'crew-sheet': 'Make the crew sheet',
+    },
     making: 'Making the document …',
     made: (file: string) => `${file} is made.`,
     notMade: 'The document was not made.',

@@ -17,10 +17,13 @@ export const filesEs: FilesWords = {
       'Primero se muestra lo que cambiaría. Lo que ya está aquí se queda, así que se puede incorporar dos veces.',
   },
   documents: {
-    how: 'El acta y la hoja de cuadrilla se hacen en este dispositivo. Lo que las compone (12 MB) se trae con la primera y se conserva: desde entonces no hace falta red.',
+    how: 'Se hace en este dispositivo. Lo que lo compone (12 MB) se trae con el primer documento y se conserva: desde entonces no hace falta red.',
     language: 'En',
-    record: 'Hacer el acta',
-    crewSheet: 'Hacer la hoja de cuadrilla',
+    make: {
+      record: 'Hacer el acta',
+      summary: 'Hacer el resumen de dos páginas',
+      'crew-sheet': 'Hacer la hoja de cuadrilla',
+    },
     making: 'Haciendo el documento …',
     made: (file) => `${file} está hecho.`,
     notMade: 'El documento no se hizo.',

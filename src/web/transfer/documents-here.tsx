@@ -1,7 +1,9 @@
 import { useState } from 'preact/hooks'
 import type { RunFile } from '../../formats/run/run-file.ts'
+import { documentFile } from '../../operations/document-file.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { DocumentWish, RunSource, Trouble } from '../data/run-source.ts'
+import { today } from '../fieldwork/days.ts'
 import { type Language, language } from '../language.ts'
 import { m } from '../messages.ts'
 import { LanguageOptions } from '../parts/language-options.tsx'
@@ -19,11 +21,13 @@ type State =
 interface Props {
   readonly source: RunSource
   readonly id: string
-  readonly run: Pick<RunFile, 'name' | 'units'>
+  readonly run: Pick<RunFile, 'name' | 'units' | 'version'>
+  /** Which of them, the main one first. */
+  readonly kinds: readonly DocumentWish['kind'][]
 }
 
 /** Documents of a run that this device makes itself: each is made, and then shared or saved. */
-export function DocumentsHere({ source, id, run }: Props) {
+export function DocumentsHere({ source, id, run, kinds }: Props) {
   const w = words().documents
   const [wish, setWish] = useState<Omit<DocumentWish, 'kind'>>(() => ({
     language: language(),
@@ -34,7 +38,7 @@ export function DocumentsHere({ source, id, run }: Props) {
   const make = async (kind: DocumentWish['kind']): Promise<void> => {
     setState({ is: 'making' })
     const answer = await source.document(id, { ...wish, kind })
-    const file = `${run.name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}-${kind}.pdf`
+    const file = `${documentFile(run, kind, today())}.pdf`
     setState(
       answer.ok
         ? { is: 'made', file: new File([answer.value], file, { type: 'application/pdf' }) }
@@ -65,12 +69,17 @@ export function DocumentsHere({ source, id, run }: Props) {
             onInput={({ currentTarget }) => setWish({ ...wish, author: currentTarget.value })}
           />
         </label>
-        <button type="button" class="button main" disabled={isMaking} onClick={() => void make('record')}>
-          {w.record}
-        </button>
-        <button type="button" class="button" disabled={isMaking} onClick={() => void make('crew-sheet')}>
-          {w.crewSheet}
-        </button>
+        {kinds.map((kind, i) => (
+          <button
+            key={kind}
+            type="button"
+            class={i === 0 ? 'button main' : 'button'}
+            disabled={isMaking}
+            onClick={() => void make(kind)}
+          >
+            {w.make[kind]}
+          </button>
+        ))}
       </div>
       <p role="status">
         {isMaking && w.making}

@@ -1,11 +1,13 @@
 import { useState } from 'preact/hooks'
 import { type PayRounding, payRoundings } from '../../core/quantities/pay-length.ts'
 import type { PaperName } from '../../core/units/paper-names.ts'
+import { documentFile } from '../../operations/document-file.ts'
 import type { JudgedRun } from '../../operations/judge-readings.ts'
 import { type PacketPurpose, packetPurposes } from '../../protocol/packet-purposes.ts'
 import type { PacketStep } from '../../protocol/packets.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
+import { today } from '../fieldwork/days.ts'
 import { hasServer } from '../has-server.ts'
 import { m } from '../messages.ts'
 import { download } from '../parts/download.ts'
@@ -49,9 +51,8 @@ export function RecordPane({ source, judged, run }: Props) {
       setMaking({ state: 'failed', what, trouble: answer.error })
       return
     }
-    const name = judged.run.name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-    const packet = purpose === null ? 'packet' : `packet-${purpose}`
-    const file = what === 'record' ? `${name}-record.pdf` : `${name}-${packet}.zip`
+    const purposeOf = what === 'record' || purpose === null ? what : `packet-${purpose}`
+    const file = `${documentFile(judged.run, purposeOf, today())}.${what === 'record' ? 'pdf' : 'zip'}`
     download(answer.value, file)
     setMaking({ state: 'made', file })
   }
@@ -124,7 +125,9 @@ export function RecordPane({ source, judged, run }: Props) {
         </form>
       ) : (
         <LaterPart part={documentsHere} title={m.record.failed}>
-          {({ DocumentsHere }) => <DocumentsHere source={source} id={run} run={judged.run} />}
+          {({ DocumentsHere }) => (
+            <DocumentsHere source={source} id={run} run={judged.run} kinds={['record', 'summary', 'crew-sheet']} />
+          )}
         </LaterPart>
       )}
       <p role="status">

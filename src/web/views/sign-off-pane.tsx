@@ -13,9 +13,12 @@ import { momentWords, placeWords, unprovenWords } from '../entry/reading-words.t
 import { Signature, SignaturePad } from '../fieldwork/signature-pad.tsx'
 import type { SideEntries } from '../fieldwork/use-side-entries.ts'
 import { asWritten, m, say } from '../messages.ts'
+import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { AcceptanceMark, VerdictMark } from '../parts/verdict-sign.tsx'
 import { panePath, requirementPath } from '../route.ts'
+
+const documentsHere = partOf(() => import('../transfer/documents-here.tsx'))
 
 interface Props {
   readonly source: RunSource
@@ -120,6 +123,11 @@ export function SignOffPane({ source, judged, punch, side, sideAgain, run }: Pro
           </li>
         ))}
       </ol>
+      <h2>{m.sign.summary}</h2>
+      <p>{m.sign.summaryHow}</p>
+      <LaterPart part={documentsHere} title={m.record.failed}>
+        {({ DocumentsHere }) => <DocumentsHere source={source} id={run} run={judged.run} kinds={['summary']} />}
+      </LaterPart>
     </section>
   )
 }

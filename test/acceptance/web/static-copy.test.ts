@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { type BrowserContext, expect, type Page, test } from '@playwright/test'
 import { documentHere } from '../../../src/web/data/device-documents.ts'
 import { readKeptRun } from '../../../src/web/data/kept-run.ts'
+import type { DocumentWish } from '../../../src/web/data/run-source.ts'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
 import { keptEntries, keptReadings, openPage, readLength } from './offline-device.ts'
 import { type PlainHost, startPlainHost } from './plain-host.ts'
@@ -35,7 +36,8 @@ function strangersOf(context: BrowserContext): readonly string[] {
 /** The file that a button of the page makes, saved. */
 async function made(page: Page, button: string): Promise<Buffer> {
   await named(page, button).click()
-  await expect(page.getByText(/\.pdf is made\./)).toBeVisible({ timeout: 60_000 })
+  await expect(page.getByText('Making the document')).toHaveCount(0, { timeout: 60_000 })
+  await expect(page.getByText(/-\d{4}-\d\d-\d\d-v\d+\.pdf is made\./)).toBeVisible()
   const [saved] = await Promise.all([
     page.waitForEvent('download'),
     page.locator('.documents').getByRole('button', { name: 'Save it', exact: true }).click(),
@@ -44,12 +46,12 @@ async function made(page: Page, button: string): Promise<Buffer> {
 }
 
 /** The same document of what the page keeps, set by the typesetter that servers use. */
-async function nativeOf(page: Page, run: string, kind: 'record' | 'crew-sheet'): Promise<Buffer> {
+async function nativeOf(page: Page, run: string, kind: DocumentWish['kind']): Promise<Buffer> {
   const entries = (await keptEntries(page)).filter((entry) => entry.run === run)
   const of = (...kinds: string[]) => entries.filter((entry) => kinds.includes(entry.kind))
   const kept = readKeptRun(run, of('run'), of('reading'), of('free-finding', 'free-finding-end'))
   if (!kept?.ok) throw new Error('the kept run cannot be read', { cause: kept })
-  const language = kind === 'record' ? 'es' : 'en'
+  const language = kind === 'crew-sheet' ? 'en' : 'es'
   const pdf = await documentHere(kept.value, entries, { kind, language, page: 'letter', author: 'R. Quist' })
   if (!pdf.ok) throw new Error('it was not made', { cause: pdf.error })
   return Buffer.from(await pdf.value.arrayBuffer())
@@ -145,6 +147,8 @@ test('without any server a terminal is checked, signed for, handed on as a file 
   // A character that no font of ours has stands as its number, in both.
   expect(looksOf(record).words).toContain('[U+1F600]')
   expect([markedForArchives(record), markedForArchives(native)]).toEqual([false, true])
+  const summary = await made(page, 'Make the summary of two pages')
+  expect(looksOf(summary)).toEqual(looksOf(await nativeOf(page, run, 'summary')))
   const another = await context.newPage()
   await another.goto(at('/walk/post-3/rail-height'))
   await expect(another.locator('.past-reading').first()).toContainText('R. Quist')

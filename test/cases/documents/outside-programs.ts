@@ -36,10 +36,14 @@ const statusOf = (program: OutsideProgram, ...words: readonly string[]): number 
 export const textOf = (path: string): string =>
   outputOf('pdftotext', '-raw', path, '-').replaceAll('\u200b', '').replace(/\s+/g, ' ')
 
-/** Red, green and blue of each pixel of a page, drawn at 72 pixels an inch. */
-export function pixelsOf(path: string, page: number): { readonly width: number; readonly pixels: Uint8Array } {
+/** Red, green and blue of each pixel of a page, drawn at so many pixels an inch. */
+export function pixelsOf(
+  path: string,
+  page: number,
+  perInch = 72,
+): { readonly width: number; readonly pixels: Uint8Array } {
   const out = `${path}-${page}`
-  outputOf('pdftoppm', '-r', '72', '-singlefile', '-f', `${page}`, '-l', `${page}`, path, out)
+  outputOf('pdftoppm', '-r', `${perInch}`, '-singlefile', '-f', `${page}`, '-l', `${page}`, path, out)
   const ppm = readFileSync(`${out}.ppm`)
   const head = /^P6\s(\d+)\s\d+\s255\s/.exec(ppm.subarray(0, 40).toString('latin1'))!
   return { width: Number(head[1]), pixels: ppm.subarray(head[0].length) }

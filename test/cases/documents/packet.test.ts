@@ -87,7 +87,7 @@ const canCheck =
   isInstalled('pdfimages')
 const pdfNames = [
   ...['crew-sheet.pdf', 'crew-sheet-es.pdf', 'record.pdf'],
-  ...['as-built.pdf', 'quantities.pdf', 'material-list.pdf'],
+  ...['summary.pdf', 'as-built.pdf', 'quantities.pdf', 'material-list.pdf'],
 ]
 
 /** Each PDF passes qpdf, carries its fonts and names the run; gives their texts by name. */
@@ -120,6 +120,7 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
       'crew-sheet.pdf',
       'crew-sheet-es.pdf',
       'record.pdf',
+      'summary.pdf',
       'as-built.pdf',
       'quantities.pdf',
       'quantities.xlsx',

@@ -74,7 +74,7 @@ test.skipIf(!isInstalled('pdftotext'))(
     ])
     for (const [name, bytes] of files)
       if (name.endsWith('.pdf') && name !== 'crew-sheet-es.pdf') texts.set(name, [textOf(fileOf(bytes, name))])
-    expect(texts.size).toBe(9)
+    expect(texts.size).toBe(10)
     expect([...texts].flatMap(([name, all]) => leftUnsaid(name, all.flatMap(unsaidIn)))).toEqual([])
   },
 )
