@@ -206,6 +206,7 @@ export const commands: readonly Command[] = [
       'no-photos': "leaves the photos out, those of the device's file too",
       ticket: 'the utility ticket, for the crew sheet, instead of those of the device',
       zone: 'whose days the daily reports take, as America/Denver; those of this machine by default',
+      language: 'en (the default) or es; the crew sheet is made in both',
       page: paper,
       landscape: 'pages of text lie, as drawings always do; without it they stand',
       ...printed,

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { languages } from '../core/language.ts'
 import { payRoundings } from '../core/quantities/pay-length.ts'
 import { paperNames } from '../core/units/paper-names.ts'
 import { form } from '../formats/range/form.ts'
@@ -12,6 +13,8 @@ export const packetWish = z.object({
   page: z.enum(paperNames),
   author: z.string().check(z.maxLength(200)),
   rounding: z.enum(payRoundings),
+  /** Of all documents but the crew sheet, which is made in each. */
+  language: z._default(z.enum(languages), 'en'),
   /** Whether photos are printed and put into it. */
   photos: z.boolean(),
   /** Whose days the daily reports take, as `America/Denver`. */

@@ -10,6 +10,7 @@ import { writePacket } from '../operations/write-packet.ts'
 import type { PacketStep, PacketWish } from '../protocol/packets.ts'
 import { sha256 } from '../store/sha256.ts'
 import { english } from '../words/english.ts'
+import { spanish } from '../words/spanish.ts'
 
 /** All that a packet is made of, as one process hands it to another. */
 export interface PacketOrder {
@@ -38,7 +39,7 @@ export function makePackets(): void {
 
 async function makePacket(order: PacketOrder, tell: (news: PacketNews) => Promise<void>): Promise<PacketNews> {
   const { judged, entries, photos, printedAt, version } = order
-  const { photos: _, rounding, ...printing } = order.wish
+  const { photos: _, rounding, language, ...printing } = order.wish
   const packet = await writePacket(judged, {
     ...printing,
     ...{ printedAt, version, sha256, entries },
@@ -52,7 +53,7 @@ async function makePacket(order: PacketOrder, tell: (news: PacketNews) => Promis
       photos &&
       (await Promise.all(photos.map(async ({ photo, file, path }) => ({ photo, file, bytes: await readFile(path) })))),
     absentPhotos: 'left out',
-    print: english(judged.run.units),
+    print: (language === 'es' ? spanish : english)(judged.run.units),
     progress: (making) => tell({ making }),
   })
   return packet.ok ? { zip: writeZip(folderName(judged, printedAt, printing.zone), packet.value) } : { problems: packet.error }

@@ -1,5 +1,6 @@
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod'
 import { z } from 'zod'
+import { languages } from '../core/language.ts'
 import { paperNames } from '../core/units/paper-names.ts'
 import { recordPath, runPath, runsPath, stripPath } from '../protocol/addresses.ts'
 import { keptRun } from '../protocol/runs.ts'
@@ -7,6 +8,7 @@ import { sha256 } from '../store/sha256.ts'
 import { storableText } from '../store/storable-text.ts'
 import type { Store } from '../store/store.ts'
 import { english } from '../words/english.ts'
+import { spanish } from '../words/spanish.ts'
 import { listRuns } from './list-runs.ts'
 import { errorOf, type Refusal, refusals } from './refusal.ts'
 import { sideEntries, soundRun, storedReadings, storedRun } from './stored-runs.ts'
@@ -59,7 +61,11 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
     {
       schema: {
         params,
-        querystring: z.object({ page: page.default('letter'), author: z.string().max(200).default('') }),
+        querystring: z.object({
+          page: page.default('letter'),
+          author: z.string().max(200).default(''),
+          language: z.enum(languages).default('en'),
+        }),
         response: { 200: z.instanceof(Buffer), ...refusals },
       },
     },
@@ -68,14 +74,15 @@ export const runRoutes: FastifyPluginAsyncZod<{ readonly store: Store; readonly 
       if (!judged.ok) return reply.code(judged.error.status).send(errorOf(judged.error))
       const entries = await sideEntries(store, request.params.run)
       if (!entries.ok) return reply.code(entries.error.status).send(errorOf(entries.error))
+      const { language, ...asked } = request.query
       const printing = {
-        ...request.query,
+        ...asked,
         lie: 'portrait' as const,
         printedAt: now().toISOString(),
         sha256,
         entries: entries.value,
         photos: null,
-        print: english(judged.value.run.units),
+        print: (language === 'es' ? spanish : english)(judged.value.run.units),
       }
       const { writeRecord } = await import('../operations/write-record.ts')
       const { pdf } = await writeRecord(judged.value, printing)

@@ -6,11 +6,10 @@ import { type NamedPhoto, photosNamed } from '../../operations/record-photos.ts'
 import { requireRun } from '../../operations/require-run.ts'
 import { writePacket } from '../../operations/write-packet.ts'
 import { sha256 } from '../../store/sha256.ts'
-import { english } from '../../words/english.ts'
 import { badWords, type CommandOptions, type Run } from '../command.ts'
 import { loadDevice } from '../device-file.ts'
 import { judgedBy, loadRun, note, noteProgress, readText, say, shownName, soundValue } from '../io.ts'
-import { paperOf, payOf, printingOf, purposeOf, stakeColumnsOf } from '../packet-rules.ts'
+import { paperOf, payOf, printingOf, purposeOf, stakeColumnsOf, wordsOf } from '../packet-rules.ts'
 import { readPhotos } from '../photo-folder.ts'
 import { programVersion } from '../program-version.ts'
 import { placeOf } from '../road-place.ts'
@@ -42,7 +41,7 @@ export const packet: Run = async (args, options) => {
     absentPhotos: 'problem',
     entries,
     zone,
-    print: english(judged.run.units),
+    print: wordsOf(options, judged.run.units),
     progress: ({ file, number, of }) => noteProgress(`making ${file}, ${number} of ${of}`),
   })
   const files = soundValue(packet)

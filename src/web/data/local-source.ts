@@ -305,7 +305,7 @@ export function localSource(store: DeviceStore, page: PageEnd, place: StorePlace
     keepBegun: async (begun) => orTrouble(await store.keepBegun(begun)),
     dropBegun: async (run, of) => orTrouble(await store.dropBegun(run, of)),
 
-    record: (id, page, author) => fromServer(id, () => fetchRecord(id, page, author)),
+    record: (id, wish) => fromServer(id, () => fetchRecord(id, wish)),
     async document(id, wish) {
       const [maker, kept, all] = await Promise.all([documentsPart(), readRun(id), store.everything()])
       if (!maker.ok) return maker

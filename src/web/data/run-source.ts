@@ -187,12 +187,16 @@ export interface RunBySheet {
   readonly unsent: number
 }
 
-/** A document that a device makes by itself, and how it is printed. */
-export interface DocumentWish {
-  readonly kind: 'record' | 'summary' | 'crew-sheet'
+/** How the record is printed. */
+export interface RecordWish {
   readonly language: Language
   readonly page: PaperName
   readonly author: string
+}
+
+/** A document that a device makes by itself, and how it is printed. */
+export interface DocumentWish extends RecordWish {
+  readonly kind: 'record' | 'summary' | 'crew-sheet'
 }
 
 /** A document of hardware sheets, and how it is printed. */
@@ -276,7 +280,7 @@ export interface RunSource {
   keepBegun(begun: Begun | BegunSeen): Answer<void>
   dropBegun(run: string, of: string): Answer<void>
   /** The inspection record as PDF, from the server: without it the record has to wait. */
-  record(id: string, page: PaperName, author: string): Answer<Blob>
+  record(id: string, wish: RecordWish): Answer<Blob>
   /** A document of the run as PDF, made on this device, without a network once what sets it was fetched. */
   document(id: string, wish: DocumentWish): Answer<Blob>
   /** All documents and drawings of the run as a ZIP file, from the server. */

@@ -16,7 +16,7 @@ import { mostPhotosAsked, type PhotosStored } from '../../protocol/photos.ts'
 import { heardAnswer, heardError } from './heard.ts'
 import type { HeardAnswer, Page, ServerEntry } from './merge-entries.ts'
 import { d } from './messages.ts'
-import type { Answer, SheetDocumentWish, Trouble } from './run-source.ts'
+import type { Answer, RecordWish, SheetDocumentWish, Trouble } from './run-source.ts'
 
 /** Entries in one request: about half of what the server takes at most. */
 export const batchSize = 500
@@ -84,8 +84,9 @@ export async function fetchPhoto(sha256: string): Answer<Blob | null> {
   return answer.error.status === 404 ? ok(null) : answer
 }
 
-export async function fetchRecord(run: string, page: string, author: string): Answer<Blob> {
-  const answer = await ask(`${recordPath(encodeURIComponent(run))}?${new URLSearchParams({ page, author })}`)
+export async function fetchRecord(run: string, { page, author, language }: RecordWish): Answer<Blob> {
+  const query = new URLSearchParams({ page, author, language })
+  const answer = await ask(`${recordPath(encodeURIComponent(run))}?${query}`)
   return answer.ok ? blob(answer.value) : answer
 }
 

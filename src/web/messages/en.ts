@@ -652,6 +652,7 @@ export const en = {
     noRefused: 'No alternative was refused.',
   },
   record: {
+    language: 'Printed in',
     title: 'Record and packet',
     how: 'The inspection record as PDF: every requirement with its reading, limit and verdict, findings, what is not proven, cautions.',
     howPacket:

@@ -664,6 +664,7 @@ export const es: Messages = {
     noRefused: 'No se rechazó ninguna alternativa.',
   },
   record: {
+    language: 'Impreso en',
     title: 'Acta y carpeta',
     how: 'El acta de inspección en PDF: cada requisito con su lectura, límite y veredicto, hallazgos, lo que no está probado, advertencias.',
     howPacket:

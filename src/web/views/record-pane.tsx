@@ -9,8 +9,10 @@ import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, Trouble } from '../data/run-source.ts'
 import { today } from '../fieldwork/days.ts'
 import { hasServer } from '../has-server.ts'
+import { type Language, language } from '../language.ts'
 import { m } from '../messages.ts'
 import { download } from '../parts/download.ts'
+import { LanguageOptions } from '../parts/language-options.tsx'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { PageField } from '../parts/page-field.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
@@ -36,6 +38,7 @@ type Making =
 export function RecordPane({ source, judged, run }: Props) {
   const [page, setPage] = useState<PaperName>(judged.run.units === 'metric' ? 'A4' : 'letter')
   const [author, setAuthor] = useState(rememberedVisit().by)
+  const [inLanguage, setLanguage] = useState<Language>(language)
   const [making, setMaking] = useState<Making>({ state: 'idle' })
   const [rounding, setRounding] = useState<PayRounding>('0.1 ft')
   const [photos, setPhotos] = useState(true)
@@ -45,8 +48,8 @@ export function RecordPane({ source, judged, run }: Props) {
     const step = (step: PacketStep | null): void => setMaking({ state: 'making', what, step })
     step(null)
     const answer = await (what === 'record'
-      ? source.record(run, page, author)
-      : source.packet(run, { purpose, page, author, rounding, photos, zone }, step))
+      ? source.record(run, { page, author, language: inLanguage })
+      : source.packet(run, { purpose, page, author, rounding, photos, zone, language: inLanguage }, step))
     if (!answer.ok) {
       setMaking({ state: 'failed', what, trouble: answer.error })
       return
@@ -73,6 +76,12 @@ export function RecordPane({ source, judged, run }: Props) {
           }}
         >
           <PageField page={page} choose={setPage} />
+          <label>
+            <span>{m.record.language}</span>
+            <select value={inLanguage} onChange={({ currentTarget }) => setLanguage(currentTarget.value as Language)}>
+              <LanguageOptions />
+            </select>
+          </label>
           <label>
             <span>{m.record.author}</span>
             <input

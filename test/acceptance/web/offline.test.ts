@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
@@ -367,6 +368,37 @@ test('a device lets go of pictures of days before that the server has, when that
       .getByRole('img')
       .evaluateAll((all) => all.map((one) => (one as HTMLImageElement).naturalWidth).sort())
   await expect.poll(widths).toEqual([300, 400])
+})
+
+test('what sets documents is fetched with the first one: from then on a summary is made at sign-off without a network', {
+  tag: '@phone',
+}, async ({ page, context }) => {
+  await openPage(page, server.address)
+  await page.goto(`${server.address}/runs/${run}/sign-off`)
+  const make = page.getByRole('button', { name: 'Make the summary of two pages' })
+  await expect(make).toBeVisible()
+  // Nobody who never asks for one fetches 12 MB.
+  await context.setOffline(true)
+  await make.click()
+  await expect(page.getByText('The document was not made.')).toBeVisible()
+  await context.setOffline(false)
+  await make.click()
+  const made = page.getByText(/^Alder-Creek-culvert-right-side-summary-\d{4}-\d\d-\d\d-v1\.pdf is made\.$/)
+  await expect(made).toBeVisible({ timeout: 60_000 })
+  await context.setOffline(true)
+  await page.reload()
+  const hash = page.locator('.sheet > .hash code')
+  await expect(hash).toHaveText(/^[0-9a-f]{64}$/)
+  await expect(make).toBeVisible()
+  await make.click()
+  await expect(made).toBeVisible({ timeout: 60_000 })
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.locator('.documents').getByRole('button', { name: 'Save it', exact: true }).click(),
+  ])
+  const text = execFileSync('pdftotext', ['-raw', await saved.path(), '-'], { encoding: 'utf8' })
+  expect(text).toContain('Summary of the inspection record')
+  expect(text.replaceAll(/\s/g, '')).toContain((await hash.textContent())!)
 })
 
 test('two tabs write at once: both have everything, and the server has it once', { tag: '@phone' }, async ({

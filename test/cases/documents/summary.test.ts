@@ -73,6 +73,24 @@ describe.skipIf(!canCheck)('the summary of a record', { timeout: 60_000 }, () =>
     expect(codeOn(await summaryOf(judged))).toBe(`lapwise-record/2\nrun ${run}\nsha256 ${hash}`)
   })
 
+  test('printed elsewhere, by another person, in another language, it is other bytes and the same record', async () => {
+    const here = { ...options, entries }
+    const there = { ...here, page: 'A4', print: spanish('metric'), author: 'R. Quist' } as const
+    const later = { ...there, printedAt: '2036-05-13T09:00:00+02:00' }
+    const written = await Promise.all([
+      writeRecord(judged, here),
+      writeRecord(judged, later),
+      writeRunSummary(judged, here),
+      writeRunSummary(judged, later),
+    ])
+    expect(new Set(written.map(({ pdf }) => sha256(pdf))).size).toBe(4)
+    const hashes = written.map(({ pdf }, i) => /\b[0-9a-f]{64}\b/.exec(textOf(fileOf(pdf, `${i}.pdf`)))?.[0])
+    expect(new Set(hashes)).toEqual(new Set([written[0]!.hash]))
+    // One reading more is another record.
+    const more = judgeKnown(judged, [...judged.log, { ...judged.log[0]!, id: 'r-more' }])
+    expect((await writeRecord(more, here)).hash).not.toBe(written[0]!.hash)
+  })
+
   test('of a long run with a fault at each post says how many more findings there are, on two pages', async () => {
     const file = { ...JSON.parse(demoProject().run), obstructions: [], need: { from: 0, to: 9000 } }
     const long = sound(requireRun('run.json', sound(readRun('run.json', JSON.stringify(file)))))
