@@ -170,9 +170,11 @@ export const commands: readonly Command[] = [
       units: 'us or metric; those of the run by default',
       ...printed,
     },
+    notes: ['With --json all that the record says as one JSON file, on standard output; -o is not needed then.'],
     examples: [
       'record run.json readings.json -o record.pdf',
       'record run.json readings.json -o resumen.pdf --summary --language es',
+      'record run.json readings.json --json',
     ],
     load: async () => (await import('./commands/record.ts')).record,
   },

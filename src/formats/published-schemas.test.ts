@@ -5,6 +5,7 @@ import type { BrokenFile } from '../../test/fixtures/broken-files.ts'
 import { brokenDeviceFiles, validDeviceFiles } from '../../test/fixtures/device-files.ts'
 import { brokenManifests, validManifests } from '../../test/fixtures/handover-manifests.ts'
 import { brokenReadings, validReadings } from '../../test/fixtures/readings-files.ts'
+import { brokenRecordFiles, validRecordFiles } from '../../test/fixtures/record-files.ts'
 import { brokenRuns, validRuns } from '../../test/fixtures/run-files.ts'
 import { brokenSheets, validSheets } from '../../test/fixtures/sheet-files.ts'
 import { brokenSites, validSites } from '../../test/fixtures/site-files.ts'
@@ -18,6 +19,7 @@ const fixtures: Readonly<Record<PublishedFormat, { valid: readonly unknown[]; br
   site: { valid: validSites, broken: brokenSites },
   readings: { valid: validReadings, broken: brokenReadings },
   handover: { valid: validManifests, broken: brokenManifests },
+  record: { valid: validRecordFiles, broken: brokenRecordFiles },
   device: { valid: validDeviceFiles, broken: brokenDeviceFiles },
 }
 

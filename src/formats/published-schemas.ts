@@ -3,6 +3,7 @@ import { deviceFileShape } from './entry/device-file.ts'
 import { fieldDescriptions } from './field-descriptions.ts'
 import { manifestShape } from './handover/handover-shape.ts'
 import { readingsShape } from './readings/readings-shape.ts'
+import { recordFileShape } from './record/record-file-shape.ts'
 import { runShape } from './run/run-shape.ts'
 import { sheetShape } from './sheet/sheet-shape.ts'
 import { siteSchema } from './site/site-file.ts'
@@ -13,6 +14,7 @@ const formats = {
   site: { schema: siteSchema, title: 'Lapwise site' },
   readings: { schema: readingsShape, title: 'Lapwise readings' },
   handover: { schema: manifestShape, title: 'What a handover says of itself' },
+  record: { schema: recordFileShape, title: 'All that an inspection record says' },
   device: { schema: deviceFileShape, title: 'Everything on one device' },
 } satisfies Record<string, { schema: z.core.$ZodType; title: string }>
 

@@ -37,7 +37,7 @@ import {
   writeStakeDxf,
   writeStakeXml,
 } from './write-exports.ts'
-import { recordInput, writeRecord } from './write-record.ts'
+import { recordFileText, recordInput, writeRecord } from './write-record.ts'
 import { writeRunCrewSheet } from './write-run-crew-sheet.ts'
 import { writeRunSummary } from './write-run-summary.ts'
 import { writeRunViewDxf, writeStrip } from './write-strip.ts'
@@ -77,6 +77,7 @@ export function packetMakers(judged: JudgedRun, material: Material): readonly Pa
     sure('crew-sheet.pdf', ['crew'], () => crewSheet(english(judged.run.units))),
     sure('crew-sheet-es.pdf', ['crew'], () => crewSheet(spanish(judged.run.units))),
     sure('record.pdf', ['record'], async () => (await writeRecord(judged, { ...material, onRoad: onRoadOf })).pdf),
+    sure('record.json', ['record'], () => recordFileText(judged, { ...material, onRoad: onRoadOf })),
     sure('summary.pdf', ['record'], async () => (await writeRunSummary(judged, { ...material, onRoad: onRoadOf })).pdf),
     sure('as-built.pdf', ['record'], () => writeAsBuilt(asBuiltContents(input), strip, printing)),
     sure('quantities.pdf', ['estimate', 'record'], () => writeQuantities(quantities, printing)),

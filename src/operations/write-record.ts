@@ -4,6 +4,7 @@ import { writeRecordPdf } from '../documents/pdf/write-record-pdf.ts'
 import { recordContents } from '../documents/record-contents.ts'
 import type { OnRoad, RecordInput } from '../documents/record-input.ts'
 import { signatureDrawing } from '../documents/signature-lines.ts'
+import { writeRecordFile } from '../documents/write-record-file.ts'
 import type { PageLie } from '../drawing/paper.ts'
 import { writePhotoStrokes } from '../drawing/svg/photo-strokes.ts'
 import { stripPages } from '../drawing/views/strip.ts'
@@ -15,7 +16,7 @@ import { instrumentsOf } from './instruments-of.ts'
 import type { JudgedRun } from './judge-readings.ts'
 import { pictureOf } from './picture-of.ts'
 import { pinned } from './pin-run.ts'
-import { firstRecordText, photosText, recordText } from './record-hash.ts'
+import { firstRecordText, hashRule, photosText, recordText } from './record-hash.ts'
 import { type NamedPhoto, photoHashes, photosNamed } from './record-photos.ts'
 import { signedVersions } from './sign-off.ts'
 import { stripInput } from './strip-input.ts'
@@ -93,6 +94,10 @@ export function recordOf(
     signatures: signed.map((version) => signatureDrawing(version.signed, print)),
   }
 }
+
+/** All that the record says as a JSON file. */
+export const recordFileText = (given: JudgedRun, options: Omit<RecordOptions, 'page' | 'lie'>): string =>
+  writeRecordFile(recordOf(given, options).contents, hashRule, options.print)
 
 /** @param onRoad  null where the run was not placed on its road */
 export const recordInput = (judged: JudgedRun, print: Print, onRoad: OnRoad | null = null): RecordInput => ({

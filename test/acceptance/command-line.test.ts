@@ -7,6 +7,8 @@ import { fileURLToPath } from 'node:url'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { optionForms } from '../../src/cli/command.ts'
 import { commands } from '../../src/cli/commands.ts'
+import { checkShape } from '../../src/formats/read-json.ts'
+import { recordFileShape } from '../../src/formats/record/record-file-shape.ts'
 import { demoProject } from '../../src/operations/demo-project.ts'
 import { runAllowing } from '../fixtures/roadside.ts'
 import { lapwise as call, program, startLapwise } from './lapwise.ts'
@@ -323,6 +325,9 @@ describe('options', () => {
     expect(hashOf(summary.said)).toBe(hashOf(full.said))
     expect(readFileSync(file('resumen.pdf')).toString('latin1')).toContain('/Lang (es)')
     expect(await lapwise([...record, 'x.pdf', '--language', 'xx'])).toMatchObject({ code: 2 })
+    const contents = JSON.parse((await lapwise(['record', 'run.json', 'readings.json', '--json'])).out)
+    expect(checkShape('record.json', contents, recordFileShape)).toMatchObject({ ok: true, value: { language: 'en' } })
+    expect(contents.hash).toBe(hashOf(full.said))
   })
 
   it('do not keep what is unusual from being said, on standard error alone', async () => {

@@ -87,7 +87,7 @@ describe('lapwise packet', () => {
   it('writes the folder whole, with photos, and sha256sum agrees with the manifest on every file', async () => {
     writePhotos(4096)
     const { code, said } = await lapwise('--photos', 'photos', '--ticket', 'ticket 7')
-    expect([code, said.includes('wrote 23 files'), said.includes('making ')]).toEqual([0, true, false])
+    expect([code, said.includes('wrote 24 files'), said.includes('making ')]).toEqual([0, true, false])
     expect(written()).toEqual(['OUT'])
     expect(readdirSync(file('OUT')).sort()).toEqual([
       ...['as-built.pdf', 'crew-sheet-es.pdf', 'crew-sheet.pdf'],
@@ -97,6 +97,7 @@ describe('lapwise packet', () => {
       ...[
         'quantities.xlsx',
         'readings.json',
+        'record.json',
         'record.pdf',
         'run.ifc',
         'run.json',
@@ -123,7 +124,7 @@ describe('lapwise packet', () => {
     const device = deviceOf(asShown, run, [picture])
     writeFileSync(file('device.json'), JSON.stringify(device))
     const end = await call(folder, ['packet', 'run.json', '--device', 'device.json', '-o', 'OUT/'], '', true)
-    expect([end.code, end.said]).toEqual([0, expect.stringContaining('making crew-sheet.pdf, 1 of 21')])
+    expect([end.code, end.said]).toEqual([0, expect.stringContaining('making crew-sheet.pdf, 1 of 22')])
     expect(readFileSync(file(`OUT/photos/${sha256(picture)}.jpg`))).toEqual(picture)
     expect(manifestFaults()).toEqual([])
     const { recordHash } = JSON.parse(readFileSync(file('OUT/manifest.json'), 'utf8')) as { recordHash: string }

@@ -120,6 +120,7 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
       'crew-sheet.pdf',
       'crew-sheet-es.pdf',
       'record.pdf',
+      'record.json',
       'summary.pdf',
       'as-built.pdf',
       'quantities.pdf',

@@ -4,13 +4,15 @@ import type jsQr from 'jsqr'
 import { describe, expect, test } from 'vitest'
 import { firstVersionOf } from '../../../src/core/record/version.ts'
 import { noEntries } from '../../../src/formats/entry/run-entries.ts'
+import { checkShape } from '../../../src/formats/read-json.ts'
+import { type RecordFile, recordFileShape } from '../../../src/formats/record/record-file-shape.ts'
 import { readRun } from '../../../src/formats/run/run-file.ts'
 import { demoProject } from '../../../src/operations/demo-project.ts'
 import { deviceRun } from '../../../src/operations/device-run.ts'
 import { type JudgedRun, judgeKnown } from '../../../src/operations/judge-readings.ts'
 import { pinned } from '../../../src/operations/pin-run.ts'
 import { requireRun } from '../../../src/operations/require-run.ts'
-import { type RecordOptions, writeRecord } from '../../../src/operations/write-record.ts'
+import { type RecordOptions, recordFileText, writeRecord } from '../../../src/operations/write-record.ts'
 import { writeRunSummary } from '../../../src/operations/write-run-summary.ts'
 import { english } from '../../../src/words/english.ts'
 import { spanish } from '../../../src/words/spanish.ts'
@@ -89,6 +91,22 @@ describe.skipIf(!canCheck)('the summary of a record', { timeout: 60_000 }, () =>
     // One reading more is another record.
     const more = judgeKnown(judged, [...judged.log, { ...judged.log[0]!, id: 'r-more' }])
     expect((await writeRecord(more, here)).hash).not.toBe(written[0]!.hash)
+  })
+
+  test('all that the record says is in its JSON file, under the same hash', async () => {
+    const file = JSON.parse(recordFileText(judged, { ...options, entries })) as RecordFile
+    expect(checkShape('record.json', file, recordFileShape)).toMatchObject({ ok: true })
+    const { pdf, hash } = await writeRecord(judged, { ...options, entries })
+    expect([file.hash, file.hashRule, file.units]).toEqual([hash, 2, null])
+    const text = textOf(fileOf(pdf, 'record.pdf'))
+    const said = [
+      ...[file.acceptance.means, file.decisionRule, ...file.cautions, ...file.facts.map(({ value }) => value)],
+      ...file.findings.flatMap(({ found, mustBe, remedy }) => [found, mustBe, remedy]),
+      ...file.signed.map(({ standing }) => standing),
+    ]
+    expect(said.length).toBeGreaterThan(25)
+    expect(said.filter((words) => !text.includes(words))).toEqual([])
+    expect(file.holdPoints.length + file.requirements.length).toBe(judged.requirements.length)
   })
 
   test('of a long run with a fault at each post says how many more findings there are, on two pages', async () => {
