@@ -2,14 +2,16 @@ import { pageFrame } from './page-frame.ts'
 
 /** The crew sheet in the typesetter's language; it finds `CrewSheetContents` in `doc`. */
 export const crewSheetTemplate = `${pageFrame}
-#set page(margin: (x: 30pt, top: 36pt, bottom: 28pt), header-ascent: 8pt, footer-descent: 8pt)
-// Spanish says the same in about a tenth more letters, and the sheet is one page.
-#let fine = if data.language == "es" { 0.92 } else { 1 }
-#set text(size: 8.5pt * fine)
+#set page(margin: (x: 30pt, top: 38pt, bottom: 34pt), header-ascent: 8pt, footer-descent: 8pt)
+// Read at arm's length, on the ground: nothing but head, foot and the letters within drawings is smaller.
+#set text(size: 10pt)
 #set par(leading: 0.42em)
-#set table(inset: (x: 3pt, y: 2pt))
-#show title: set text(size: 17pt)
-#show heading.where(level: 1): it => block(above: 4.5pt, below: 2.5pt, sticky: true, text(size: 10pt, it.body))
+#set table(inset: (x: 3pt, y: 2.6pt))
+#show table.cell.where(y: 0): set text(size: 10pt)
+#show title: set text(size: 18pt)
+#show heading.where(level: 1): it => block(above: 9pt, below: 4pt, sticky: true, text(size: 12.5pt, it.body))
+#let aside(body) = text(fill: quiet, body)
+#let not-confirmed = not-confirmed-of(10pt)
 
 #let picture(figure) = image(
   bytes(figure.picture),
@@ -35,7 +37,7 @@ export const crewSheetTemplate = `${pageFrame}
   columns: (1fr, 1fr),
   column-gutter: 12pt,
   row-gutter: 2.5pt,
-  ..doc.facts.map(fact => grid(columns: (78pt, 1fr), text(fill: quiet, fact.name), fact.value)),
+  ..doc.facts.map(fact => grid(columns: (84pt, 1fr), text(fill: quiet, fact.name), fact.value)),
 ))
 #block(width: 100%, stroke: 1.2pt + black, inset: (x: 6pt, y: 3pt), above: 4pt, below: 3pt)[
   *#doc.words.utilityTicket:* #if doc.ticket == none { doc.words.noTicket } else { doc.ticket }
@@ -43,8 +45,7 @@ export const crewSheetTemplate = `${pageFrame}
 
 #if doc.stripWords != none {
   block(above: 2pt, below: 2pt, picture(data.figures.first()))
-  // Beside the scale bar, which leaves room at its right.
-  block(above: -16pt, below: 6pt, width: 100%, align(right, small(doc.stripWords)))
+  block(above: 2pt, below: 6pt, width: 100%, align(right, aside(doc.stripWords)))
 } else { doc.words.stripApart }
 
 #let has-station = doc.posts.first().onRoad != none
@@ -58,37 +59,31 @@ export const crewSheetTemplate = `${pageFrame}
   if post.block { doc.words.yes } else { strong(doc.words.no) },
   [#post.kind #if post.state != "regular" { strong(doc.words.states.at(post.state)) }],
 )
-// Widths in points: number, station, offset from the road, from post 1, to next, from the line of the run, block; the kind takes what is left.
-#let post-table(size, widths) = {
-  set text(size: size * fine)
-  let (number, station, road, along, next, offset, block) = widths
-  table(
-    columns: (number, ..if has-station { (station, road) }, along, next, ..if has-offset { (offset,) }, block, 1fr),
-    heads(
-      doc.words.post,
-      ..if has-station { (doc.words.station, doc.words.roadOffset) },
-      doc.words.fromPostOne,
-      doc.words.toNext,
-      ..if has-offset { (doc.words.fromLine,) },
-      doc.words.block,
-      doc.words.postKind,
-    ),
-    ..doc.posts.map(post-cells).flatten(),
-  )
-}
+#let post-table = table(
+  // Widths: number, station, offset from the road, from post 1, to next, from the line of the run, block; the kind takes what is left.
+  columns: (34pt, ..if has-station { (58pt, 44pt) }, 68pt, 62pt, ..if has-offset { (58pt,) }, 46pt, 1fr),
+  heads(
+    doc.words.post,
+    ..if has-station { (doc.words.station, doc.words.roadOffset) },
+    doc.words.fromPostOne,
+    doc.words.toNext,
+    ..if has-offset { (doc.words.fromLine,) },
+    doc.words.block,
+    doc.words.postKind,
+  ),
+  ..doc.posts.map(post-cells).flatten(),
+)
 #let rules(list) = {
-  set text(size: 8pt * fine)
   for rule in list {
-    block(above: 2.5pt, below: 2.5pt)[
+    block(above: 4pt, below: 4pt)[
       *#upper(rule.places.first())#rule.places.slice(rule.places.first().len()):* #rule.must
       #if not rule.confirmed { not-confirmed }
     ]
   }
 }
 #let panels = {
-  set text(size: 7.5pt * fine)
   table(
-    columns: (34pt, 22pt, 48pt, 1fr),
+    columns: (44pt, 30pt, 66pt, 1fr),
     heads(doc.words.panel, doc.words.pieces, doc.words.each, doc.words.kind),
     ..doc.panels.map(panel => (
       [*#panel.numbers*],
@@ -125,43 +120,30 @@ export const crewSheetTemplate = `${pageFrame}
   )
 }
 
-#let is-short = doc.posts.len() <= 24
-#if is-short {
-  grid(
-    columns: (1fr, 206pt),
-    column-gutter: 10pt,
-    [
-      = #doc.words.posts
-      #post-table(7.5pt, (24pt, ..if has-station { (42pt, 31pt, 46pt, 42pt, 38pt, 26pt) } else { (0pt, 0pt, 49pt, 44pt, 44pt, 27pt) }))
-      #small[#if doc.road != none [#doc.road ]#doc.flare]
-      #heights
-    ],
-    [
-      = #doc.words.departures
-      #departures
-      = #doc.words.panels
-      #panels
-      = #doc.words.lap
-      #lap-part
-    ],
-  )
-} else [
-  = #doc.words.departures
-  #departures
-  #grid(
-    columns: (1fr, 206pt),
-    column-gutter: 10pt,
-    [
-      = #doc.words.panels
-      #panels
-    ],
-    [
-      = #doc.words.lap
-      #lap-part
-    ],
-  )
-  #heights
+#let posts = [
+  = #doc.words.posts
+  #aside[#if doc.road != none [#doc.road ]#doc.flare]
+  #post-table
 ]
+// A long list of posts would keep the rest from who builds.
+#let is-short = doc.posts.len() <= 30
+
+= #doc.words.departures
+#departures
+#if is-short { posts }
+#grid(
+  columns: (1fr, 212pt),
+  column-gutter: 12pt,
+  [
+    = #doc.words.panels
+    #panels
+    #heights
+  ],
+  [
+    = #doc.words.lap
+    #lap-part
+  ],
+)
 = #doc.words.holes
 #halves(doc.holes, rules)
 #if doc.pictured.len() > 0 [
@@ -177,14 +159,7 @@ export const crewSheetTemplate = `${pageFrame}
   )
 ]
 = #doc.words.cautions
-#{
-  set text(size: 6.5pt * fine)
-  halves(doc.cautions, items => list(spacing: 0.45em, ..items))
-}
-#if not is-short [
-  = #doc.words.posts
-  #small[#if doc.road != none [#doc.road ]#doc.flare]
-  #columns(2, gutter: 10pt, post-table(6.8pt, (20pt, 41pt, 29pt, 52pt, 42pt, 31pt, 23pt)))
-]
+#halves(doc.cautions, items => list(spacing: 0.5em, ..items))
+#if not is-short { posts }
 #if data.drawings.len() > 0 { drawing-pages }
 `

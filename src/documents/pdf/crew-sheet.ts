@@ -15,7 +15,7 @@ const margin = 30
 const mostRows = 2
 
 /**
- * The crew sheet in the language of its printing as PDF: one page where the run allows. A run too long for the page has its strip on pages of its own.
+ * The crew sheet in the language of its printing as PDF: two pages where the run allows. A run too long for the page has its strip on pages of its own.
  * @param laps  the pictures of how panels lap
  */
 export function writeCrewSheet(

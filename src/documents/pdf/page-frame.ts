@@ -198,9 +198,10 @@ export const pageFrame = `
   }
 }
 
-#let not-confirmed = box(stroke: 0.7pt + black, inset: (x: 2pt), outset: (y: 1.5pt), text(
-  size: 6.5pt,
+#let not-confirmed-of(size) = box(stroke: 0.7pt + black, inset: (x: 2pt), outset: (y: 1.5pt), text(
+  size: size,
   weight: "bold",
   fill: black,
   data.words.notConfirmed))
+#let not-confirmed = not-confirmed-of(6.5pt)
 `

@@ -217,9 +217,26 @@ describe('the packet of the demo project', { timeout: 60_000 }, () => {
     expect(textOf(fileOf(named(ticketed, 'crew-sheet.pdf'), 'ticket.pdf'))).toContain('2016-0512-77 through 20 May')
   })
 
-  test.skipIf(!canCheck)('has its crew sheet on one page of letter or A4', async () => {
+  test.skipIf(!canCheck)('has its crew sheet on two pages of letter or A4, in letters for arm’s length', async () => {
     for (const files of [await demoPacket(), await packetOf(judged, { page: 'A4' })])
-      for (const name of ['crew-sheet.pdf', 'crew-sheet-es.pdf']) expect(pagesOf(files, name), name).toBe(1)
+      for (const name of ['crew-sheet.pdf', 'crew-sheet-es.pdf']) {
+        expect(pagesOf(files, name), name).toBeLessThanOrEqual(2)
+        const boxes = outputOf('pdftotext', '-bbox', fileOf(named(files, name), name), '-')
+        /** Tallest box of a word, in points. */
+        const heightOf = (word: string): number =>
+          Math.max(
+            ...[...boxes.matchAll(new RegExp(`yMin="([\\d.]+)" xMax="[\\d.]+" yMax="([\\d.]+)">${word}<`, 'g'))].map(
+              ([, top, bottom]) => Number(bottom) - Number(top),
+            ),
+          )
+        // The foot is set in 7.5 points.
+        const perPoint = heightOf(name === 'crew-sheet.pdf' ? 'Printed' : 'Impreso') / 7.5
+        // In a table, a rule and a caution.
+        for (const word of name === 'crew-sheet.pdf'
+          ? ['hinged', 'retainer', 'one-call']
+          : ['bisagra', 'retén', 'hincar'])
+          expect(heightOf(word) / perPoint, word).toBeGreaterThanOrEqual(9.95)
+      }
   })
 
   test('the crew sheet stakes the flare: 48 in at post 1, in a straight line to the splice 34 ft 4 1/2 in on', () => {
