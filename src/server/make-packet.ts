@@ -56,7 +56,9 @@ async function makePacket(order: PacketOrder, tell: (news: PacketNews) => Promis
     print: (language === 'es' ? spanish : english)(judged.run.units),
     progress: (making) => tell({ making }),
   })
-  return packet.ok ? { zip: writeZip(folderName(judged, printedAt, printing.zone), packet.value) } : { problems: packet.error }
+  return packet.ok
+    ? { zip: writeZip(folderName(judged, printedAt, printing.zone), packet.value) }
+    : { problems: packet.error }
 }
 
 const folderName = ({ run }: JudgedRun, at: string, zone: string): string =>

@@ -355,7 +355,7 @@ describe('lapwise completion', () => {
   it('lets bash complete commands, words, options and values, and nothing that does not belong there', async () => {
     expect(await offered('lapwise', 're')).toEqual(['revise', 'requirements', 'record', 'restore'])
     expect(await offered('lapwise', 'sheets', 'v')).toEqual(['validate'])
-    expect(await offered('lapwise', 'record', 'run.json', '--l')).toEqual(['--landscape'])
+    expect(await offered('lapwise', 'record', 'run.json', '--l')).toEqual(['--landscape', '--language'])
     expect(await offered('lapwise', 'judge', '--e')).toEqual([])
     expect(await offered('lapwise', 'record', '--page', 'A')).toEqual(['A4', 'A3'])
     expect(await offered('lapwise', 'record', '-o', 're')).toEqual([])

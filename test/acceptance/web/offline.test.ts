@@ -41,6 +41,9 @@ test.afterEach(async () => {
   await dropFolder(folder)
 })
 
+const toldOf = (program: string, ...words: readonly string[]): string =>
+  execFileSync(program, words, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] })
+
 const port = (): string => new URL(server.address).port
 
 interface OnServer {
@@ -396,7 +399,7 @@ test('what sets documents is fetched with the first one: from then on a summary 
     page.waitForEvent('download'),
     page.locator('.documents').getByRole('button', { name: 'Save it', exact: true }).click(),
   ])
-  const text = execFileSync('pdftotext', ['-raw', await saved.path(), '-'], { encoding: 'utf8' })
+  const text = toldOf('pdftotext', '-raw', await saved.path(), '-')
   expect(text).toContain('Summary of the inspection record')
   expect(text.replaceAll(/\s/g, '')).toContain((await hash.textContent())!)
 })
