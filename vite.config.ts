@@ -195,7 +195,7 @@ function pageOfItself(): Plugin {
   }
 }
 
-/** Puts what sets documents in a browser into the place of the server's typesetter, and hands out what it needs as one file. */
+/** Puts what makes documents in a browser, its own typesetter too, into the place of the server's, and hands out what it needs as one file. */
 function typesetterOfPage(): Plugin {
   const bytes = typesetterFile()
   const fileName = `typesetter-${createHash('sha256').update(bytes).digest('hex').slice(0, 8)}.zip`
@@ -205,9 +205,10 @@ function typesetterOfPage(): Plugin {
     config: () => ({
       define: { 'import.meta.env.TYPESETTER_FILE': JSON.stringify(fileName) },
       resolve: {
-        alias: [
-          { find: /^[.]\/typeset[.]ts$/, replacement: join(import.meta.dirname, 'src/web/documents/typeset.ts') },
-        ],
+        alias: ['typeset', 'documents-part'].map((name) => ({
+          find: new RegExp(`^[.]/${name}[.]ts$`),
+          replacement: join(import.meta.dirname, `src/web/documents/${name}.ts`),
+        })),
       },
     }),
     buildStart() {
