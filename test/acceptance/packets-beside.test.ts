@@ -31,7 +31,8 @@ test('the server answers within 50 ms while ten packets are made beside it', asy
   )
   const times = await answerTimes(packets)
   for (const { body } of await packets) expect((body as string).trimEnd().split('\n').at(-1)).toContain('"packet":')
-  // Where other tests share the processors one answer in twenty may wait for them; a document being set would hold up most.
-  expect(times.length).toBeGreaterThan(100)
+  // Where other tests share the processors an answer may wait for them; documents set in this process would take nearly all of the time.
+  const sum = (some: readonly number[]): number => some.reduce((all, one) => all + one, 0)
   expect(times[Math.floor(times.length * 0.95)]).toBeLessThan(50)
+  expect(sum(times.filter((one) => one >= 50)) / (sum(times) + times.length * 5)).toBeLessThan(0.2)
 })
