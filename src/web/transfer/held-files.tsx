@@ -3,6 +3,7 @@ import type { Result } from '../../core/result.ts'
 import type { HeldRow } from '../data/device-tables.ts'
 import type { Imported, RunSource, Trouble } from '../data/run-source.ts'
 import { momentWords } from '../entry/reading-words.ts'
+import { asWritten } from '../messages.ts'
 import { download } from '../parts/download.ts'
 import { megabytes } from '../parts/megabytes.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
@@ -45,7 +46,9 @@ function Held({ source, row }: { readonly source: RunSource; readonly row: HeldR
   return (
     <li>
       <p>
-        {row.why.kind === 'newer format' ? w.heldNewer(row.name, row.why.version) : w.heldRest(row.name, row.why.count)}{' '}
+        {row.why.kind === 'newer format'
+          ? w.heldNewer(asWritten(row.name), row.why.version)
+          : w.heldRest(asWritten(row.name), row.why.count)}{' '}
         <span class="hint">{w.heldSize(megabytes(row.bytes), momentWords(row.heldAt))}</span>
       </p>
       <div class="buttons">

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { EntryKind } from '../../formats/entry/entry-kinds.ts'
 import type { Imported, RunSource, Trouble, Weighed } from '../data/run-source.ts'
+import { asWritten } from '../messages.ts'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { LackedList, LeftList } from './left-list.tsx'
 import { words } from './words.ts'
@@ -46,7 +47,7 @@ export function TakeIn({ source, file, close }: Props) {
   }
   return (
     <div class="take-in">
-      {state.is === 'looking' && <p role="status">{w.looking(file.name)}</p>}
+      {state.is === 'looking' && <p role="status">{w.looking(asWritten(file.name))}</p>}
       {state.is === 'seen' && <Seen file={file.name} weighed={state.weighed} take={() => void take()} close={close} />}
       {state.is === 'taking' && <p role="status">{w.merging}</p>}
       {state.is === 'taken' && <Taken taken={state.taken} />}
@@ -63,11 +64,11 @@ function Seen(props: { readonly file: string; readonly weighed: Weighed; take():
   const isAny = kinds.length > 0 || photos > 0
   return (
     <>
-      <p role="status">{isAny || left.length > 0 ? w.brings(file) : w.nothing(file)}</p>
+      <p role="status">{isAny || left.length > 0 ? w.brings(asWritten(file)) : w.nothing(asWritten(file))}</p>
       <ul>
         {runs.map(({ id, name, isNew }) => (
           <li key={id}>
-            <b>{name === null ? w.unnamedRun : isNew ? w.newRun(name) : w.knownRun(name)}</b>
+            <b>{name === null ? w.unnamedRun : isNew ? w.newRun(asWritten(name)) : w.knownRun(asWritten(name))}</b>
           </li>
         ))}
         {kinds.map(([kind, n]) => (
