@@ -12,10 +12,10 @@ const run = ['run-view', 'drawn-run'] as const
 
 // Counted in the built files: what a first visit fetches before it can be used, as the bench sees it in a browser.
 test.each([
-  ['the list of runs', page, 139],
-  ['a run', [...page, ...run], 168],
-  ['a run, at one of its requirements', [...page, ...run, 'entry-panel', 'figure-of'], 190],
-  ['a site', ['index', 'site-view'], 172],
+  ['the list of runs', page, 142],
+  ['a run', [...page, ...run], 172],
+  ['a run, at one of its requirements', [...page, ...run, 'entry-panel', 'figure-of'], 194],
+  ['a site', ['index', 'site-view'], 176],
 ] as const)('the script of %s is no more than it may be, as gzip packs it', (_, parts, kilobytes) => {
   const needed = new Set<string>()
   for (const part of parts) addWithImports(fileOf(part), needed)
