@@ -43,6 +43,9 @@ test.each([
   expect(moment.safeParse(`${text}T10:30:15.5-05:00`).success).toBe(expected)
 })
 
+/** All but the record, which is written and never read: what stands in it came through one of the others. */
+const readFormats = publishedFormats.filter((format) => format !== 'record')
+
 /** Numbers of a schema that have no least or no most, as paths. */
 function unbounded(schema: unknown, path: string): string[] {
   if (typeof schema !== 'object' || schema === null) return []
@@ -64,10 +67,10 @@ function endless(schema: unknown, path: string): string[] {
   return type === 'array' && maxItems === undefined && prefixItems === undefined ? [path, ...below] : below
 }
 
-test.each(publishedFormats)('the schema of a %s file leaves no number without a range', (format) => {
+test.each(readFormats)('the schema of a %s file leaves no number without a range', (format) => {
   expect(unbounded(publishedSchema(format), '')).toEqual([])
 })
 
-test.each(publishedFormats)('the schema of a %s file leaves no list without a greatest length', (format) => {
+test.each(readFormats)('the schema of a %s file leaves no list without a greatest length', (format) => {
   expect(endless(publishedSchema(format), '')).toEqual([])
 })

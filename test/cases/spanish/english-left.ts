@@ -41,6 +41,7 @@ const cognates = new Set([
   'no',
   'nominal',
   'panel',
+  'qr',
   'sha',
   'simple',
   'terminal',
