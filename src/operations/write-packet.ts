@@ -63,7 +63,7 @@ export async function writePacket(
   const isFor = (purpose: PacketPurpose): boolean => options.purpose === null || options.purpose === purpose
   const isAsked = ({ purposes }: PacketMaker): boolean => purposes.some(isFor)
   const isTrue = ({ name }: PacketMaker): boolean =>
-    !beforeReadings || (name !== 'as-built.pdf' && (name !== 'record.pdf' || options.purpose === 'record'))
+    !beforeReadings || (name !== 'as-built.pdf' && (!ofRecord.includes(name) || options.purpose === 'record'))
   const makers = all.filter((one) => isAsked(one) && isTrue(one))
   const count = makers.length + 1
   const files: PacketFile[] = []
@@ -130,6 +130,9 @@ function otherFiles(makers: readonly PacketMaker[], { purpose, print }: PacketOp
   if (purpose === null || makers.length === 0) return []
   return [{ what: namesOf(makers), why: documentWords(print).manifest.madeFor(purpose) }]
 }
+
+/** What tells the record; before anything was read it is made only for who asks for it. */
+const ofRecord = ['record.pdf', 'record.json', 'summary.pdf']
 
 /** What would state that something was looked at, before anything was. */
 const unprovenFiles = (makers: readonly PacketMaker[], { print }: PacketOptions): readonly LeftOut[] =>
