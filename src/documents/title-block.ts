@@ -1,6 +1,6 @@
+import { runWords } from '../drawing/words/run-words.ts'
 import type { Revision, RunFile } from '../formats/run/run-file.ts'
 import type { Print } from '../words/print.ts'
-import { documentWords } from './words/document-words.ts'
 
 /** What stands in the title block of every drawing and document of a run. */
 export interface TitleBlockContents {
@@ -18,7 +18,7 @@ export function titleBlockContents(
   print: Print,
 ): TitleBlockContents | null {
   if (titleBlock === undefined) return null
-  const words = documentWords(print).titleBlock
+  const words = runWords(print).titleBlock
   const { agency, contract, drawn, checked, approved, seal = false, revisions = [] } = titleBlock
   const said = { agency, contract, project, drawn, checked, approved }
   return {
@@ -36,7 +36,7 @@ const titleCells = ['agency', 'contract', 'project', 'drawn', 'checked', 'approv
 
 /** `Revision 2, 2016-05-13: post 12 moved; replaces 2016-05-10, 719ca09a8f763b9c` */
 function revisionText({ date, what, replacedDate, replacedHash }: Revision, number: number, print: Print): string {
-  const words = documentWords(print).titleBlock
+  const words = runWords(print).titleBlock
   const hash = replacedHash === undefined ? [] : [print.theirs(replacedHash)]
   const replaced = [...(replacedDate === undefined ? [] : [replacedDate]), ...hash]
   const text = words.revision(number, date, print.theirs(what))

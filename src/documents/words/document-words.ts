@@ -14,7 +14,6 @@ import { runFacts } from './en/run-facts.ts'
 import { sheetList } from './en/sheet-list.ts'
 import { stakeList } from './en/stake-list.ts'
 import { summary } from './en/summary.ts'
-import { titleBlock } from './en/title-block.ts'
 import { workbook } from './en/workbook.ts'
 import { asBuilt as asBuiltEs } from './es/as-built.ts'
 import { comparisonCard as comparisonCardEs } from './es/comparison-card.ts'
@@ -31,7 +30,6 @@ import { runFacts as runFactsEs } from './es/run-facts.ts'
 import { sheetList as sheetListEs } from './es/sheet-list.ts'
 import { stakeList as stakeListEs } from './es/stake-list.ts'
 import { summary as summaryEs } from './es/summary.ts'
-import { titleBlock as titleBlockEs } from './es/title-block.ts'
 import { workbook as workbookEs } from './es/workbook.ts'
 
 const en = {
@@ -50,7 +48,6 @@ const en = {
   sheetList,
   stakeList,
   summary,
-  titleBlock,
   workbook,
 }
 
@@ -73,7 +70,6 @@ const es: DocumentWords = {
   sheetList: sheetListEs,
   stakeList: stakeListEs,
   summary: summaryEs,
-  titleBlock: titleBlockEs,
   workbook: workbookEs,
 }
 

@@ -4,6 +4,20 @@ import type { PaperName } from '../../../core/units/paper-names.ts'
 
 /** What stands on every view of a run: its pieces by their names, and how it is drawn. */
 export const run = {
+  /** Of documents too. */
+  titleBlock: {
+    cells: {
+      agency: 'Agency',
+      contract: 'Contract',
+      project: 'Project',
+      drawn: 'Drawn',
+      checked: 'Checked',
+      approved: 'Approved',
+    },
+    seal: 'Seal',
+    revision: (number: number, date: string, what: string) => `Revision ${number}, ${date}: ${what}`,
+    replaces: (issue: string) => `replaces ${issue}`,
+  },
   standingRun: 'standing run',
   unknownEnd: 'end of which no sheet is known',
   datumAt: (station: string) => `datum at ${station}`,

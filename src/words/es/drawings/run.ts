@@ -1,6 +1,20 @@
 import type { run as english } from '../../en/drawings/run.ts'
 
 export const run: typeof english = {
+  /** Of documents too. */
+  titleBlock: {
+    cells: {
+      agency: 'Organismo',
+      contract: 'Contrato',
+      project: 'Proyecto',
+      drawn: 'Dibujó',
+      checked: 'Revisó',
+      approved: 'Aprobó',
+    },
+    seal: 'Sello',
+    revision: (number, date, what) => `Revisión ${number}, ${date}: ${what}`,
+    replaces: (issue) => `reemplaza ${issue}`,
+  },
   standingRun: 'tramo existente',
   unknownEnd: 'extremo del que no se conoce ficha',
   datumAt: (station) => `origen en ${station}`,
