@@ -33,6 +33,11 @@ describe('the form of what the sheet judges by', () => {
     expect(severityOf(unsaid, 'cable-play')).toEqual([])
   })
 
+  test('names a rule by what it says, without the braces that mark its values', () => {
+    expect(flared.parts.flatMap(({ rules }) => rules).find(({ id }) => id === 'cable-play')?.must).toContain('{1 in}')
+    expect(field(draft, 'severity of topics cable-play').label).toContain('moves no more than 1 in')
+  })
+
   test('confirms no longer what is said of faults once that is changed', () => {
     const published = flared.severities!.map((rule) => ({ ...rule, confirmation: 'published' as const }))
     const at = published.findIndex(({ topics }) => topics.includes('cable-play'))

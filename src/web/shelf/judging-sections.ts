@@ -5,6 +5,7 @@ import {
   type SheetRule,
   seenKinds,
 } from '../../core/hardware/hardware-sheet.ts'
+import { unmarked } from '../../core/hardware/marked-values.ts'
 import { derivedTopics, recordTopics, reservedTopic } from '../../core/requirements/derived-topics.ts'
 import { type Draft, itemsAt, valueAt, withValue } from '../form/draft.ts'
 import type { FormField } from '../form/form-field.ts'
@@ -139,5 +140,5 @@ const ruleIds = (draft: Draft): readonly string[] => rulesIn(draft).flatMap(({ i
 function label(draft: Draft, topic: string): string {
   const reserved = reservedTopic(topic)
   if (reserved !== null) return say({ kind: 'topic', topic: reserved })
-  return asWritten(rulesIn(draft).find(({ id }) => id === topic)?.must || topic)
+  return asWritten(unmarked(rulesIn(draft).find(({ id }) => id === topic)?.must || topic))
 }
