@@ -19,7 +19,7 @@ import { programVersion } from './program-version.ts'
 import type { Settings } from './settings.ts'
 import { storeWords } from './store-words.ts'
 
-const pageFolder = fileURLToPath(new URL('../../dist/web', import.meta.url))
+const builtPage = fileURLToPath(new URL('../../dist/web', import.meta.url))
 
 /** How long requests under way may take to end when the server is told to, milliseconds: our judgement. */
 const grace = 5_000
@@ -37,13 +37,15 @@ export interface OpenServer {
  * A server that listens, its store open and the demo run in it; or, in words that name the setting, why the store or a
  * port cannot be had. Then nothing is left open.
  *
- * @param isLan  for the local network, instead of for this machine alone
- * @param say    told of what takes a while
+ * @param isLan       for the local network, instead of for this machine alone
+ * @param say         told of what takes a while
+ * @param pageFolder  of the page that it hands out
  */
 export async function openServer(
   settings: Settings,
   isLan: boolean,
   say: (text: string) => void,
+  pageFolder = builtPage,
 ): Promise<Result<OpenServer, string>> {
   const { store: config, dataFolder } = settings
   const checked = checkDataFolder(settings)
@@ -52,7 +54,7 @@ export async function openServer(
   const opened = await openStore(config)
   if (!opened.ok) return err(storeWords(config.kind, opened.error))
   const store = opened.value
-  const listening = await listen(store, settings, isLan, say).catch(async (cause: unknown) => {
+  const listening = await listen(store, settings, isLan, say, pageFolder).catch(async (cause: unknown) => {
     await store.close()
     throw cause
   })
@@ -65,6 +67,7 @@ async function listen(
   settings: Settings,
   isLan: boolean,
   say: (text: string) => void,
+  pageFolder: string,
 ): Promise<Result<OpenServer, string>> {
   if (await lacksDemo(store)) {
     say('Creating the demo project …')

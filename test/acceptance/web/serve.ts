@@ -46,10 +46,11 @@ export async function startServer(
   dataFolder: string,
   port = '0',
   more: Readonly<Record<string, string>> = {},
+  pageFolder?: string,
 ): Promise<RunningServer> {
   const settings = readSettings({ LAPWISE_PORT: port, LAPWISE_DATA: dataFolder, ...more })
   if (!settings.ok) throw new Error(JSON.stringify(settings.error))
-  const opened = await openServer(settings.value, false, () => {})
+  const opened = await openServer(settings.value, false, () => {}, pageFolder)
   if (!opened.ok) throw new Error(opened.error)
   const { address, close } = opened.value
   let ended: Promise<void> | null = null
