@@ -507,7 +507,10 @@ describe('the packet of an awkward run', { timeout: 120_000 }, () => {
     expect([...texts.keys()]).toEqual(['crew-sheet.pdf', 'crew-sheet-es.pdf', 'quantities.pdf', 'material-list.pdf'])
     const { acceptance, leftOut } = manifestOf(files)
     expect(acceptance).toBe('not yet known')
-    expect(leftOut).toContainEqual({ what: 'record.pdf, record.json, summary.pdf, as-built.pdf', why: 'nothing was read yet' })
+    expect(leftOut).toContainEqual({
+      what: 'record.pdf, record.json, summary.pdf, as-built.pdf',
+      why: 'nothing was read yet',
+    })
     const record = await packetOf(judgeKnown(judged, []), { purpose: 'record' })
     expect(checkedTexts(record).get('record.pdf')).toContain('NOT YET KNOWN')
     expect(record.some(({ name }) => name === 'as-built.pdf')).toBe(false)
