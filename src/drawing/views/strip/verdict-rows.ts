@@ -57,12 +57,17 @@ export function verdictRows(frame: Frame, verdicts: readonly PlaceVerdict[]): Ro
 /** End units and the run: they have no one place, so they give way to each other and say their names. */
 function wholesRow(frame: Frame, all: readonly PlaceVerdict[]): Row[] {
   const { perPoint, range } = frame
-  const shown = shownPlaces(frame, all).map(({ verdict, along }) => {
-    const words = placeWords(frame, verdict)
-    const lines = textWidth(words, 6.5) <= 190 ? [words] : wrapText(words, 170, 6.5, 2)
-    const width = Math.max(...lines.map((line) => textWidth(line, 6.5)))
-    return { verdict, lines, x: along, width: (signPoints + 8 + width) * perPoint }
-  })
+  const within = (longest: number, broken: number) =>
+    shownPlaces(frame, all).map(({ verdict, along }) => {
+      const words = placeWords(frame, verdict)
+      const lines = textWidth(words, 6.5) <= longest ? [words] : wrapText(words, broken, 6.5, 2)
+      const width = Math.max(...lines.map((line) => textWidth(line, 6.5)))
+      return { verdict, lines, x: along, width: (signPoints + 8 + width) * perPoint }
+    })
+  const wide = within(190, 170)
+  // Beside each other they may want more than there is, and would stand over the name of the row.
+  const isTooWide = wide.reduce((sum, { width }) => sum + width, 0) > range.to - range.from
+  const shown = isTooWide ? within(90, 110) : wide
   for (const [i, one] of shown.entries()) if (i > 0) one.x = Math.max(one.x, shown[i - 1]!.x + shown[i - 1]!.width)
   if (shown.length === 0) return []
   const isBroken = shown.some(({ lines }) => lines.length > 1)
