@@ -16,6 +16,8 @@ const visits = {
   worker: ['data/device-worker.ts', 'data/kept-run.ts'],
   run: ['views/run-view.tsx', 'data/drawn-run.ts'],
   site: ['site/site-view.tsx'],
+  // All that the model says in English.
+  words: ['../words/english.ts'],
 } as const
 
 type Needs = Readonly<Record<keyof typeof visits, boolean>>
@@ -37,15 +39,24 @@ export default defineConfig(({ mode }) => ({
         // A few files instead of many small ones: each costs a phone a request.
         codeSplitting: {
           groups: [
-            // What the page needs from the start, and its worker too.
-            neededBy('shared', 4, ({ page, worker }) => page && worker),
+            // What the page needs from the start, as far as its worker needs it too or it only computes.
+            neededBy('shared', 5, ({ page, worker }, id) => page && (worker || pure.test(id))),
             // What its worker judges with, as far as a site is computed with it too.
-            neededBy('model', 3, ({ worker, site }) => worker && site),
+            neededBy('model', 4, ({ worker, site }) => worker && site),
             // The rest of that.
-            neededBy('judging', 2, ({ worker }) => worker),
-            // What a run shows beside that, also where its worker draws it; first what a site shows too.
-            neededBy('drawing', 1, ({ run, site }, id) => run && site && pure.test(id)),
+            neededBy('judging', 3, ({ worker }) => worker),
+            // The rest of what the page needs from the start.
+            { ...neededBy('page', 3, ({ page }) => page), minShareCount: 1 },
+            // What a list of runs does without: what everything else is said by, and what run and site are drawn with.
+            neededBy(
+              'saying',
+              2,
+              ({ page, words, run, site }, id) => !page && (words || (run && site && pure.test(id))),
+            ),
+            // What a run shows beside that, also where its worker draws it.
             neededBy('strip', 0, ({ run }, id) => run && pure.test(id)),
+            // What of its view other parts show too.
+            neededBy('beside-run', 0, ({ page, run, site }, id) => run && !page && !site && !pure.test(id)),
             // What lays out what is not laid out yet: the shelf and the solver, which a run that is opened does without.
             neededBy('laying-out', 0, ({ site }, id) => site && pure.test(id)),
           ],
@@ -57,7 +68,9 @@ export default defineConfig(({ mode }) => ({
       // A part that is fetched later needs nothing again that page or worker came with.
       resolveDependencies: (_, files, { hostId, hostType }) => {
         if (hostType === 'html') return files
-        const cameWith = hostId.includes('device-worker') ? /(shared|model|judging|runtime|worker)-/ : /(shared|index)-/
+        const cameWith = hostId.includes('device-worker')
+          ? /(shared|model|judging|runtime|worker)-/
+          : /(shared|page|index)-/
         return files.filter((file) => !cameWith.test(file))
       },
     },
@@ -110,7 +123,7 @@ function neededBy(
   let reached: Readonly<Record<keyof typeof visits, ReadonlySet<string>>> | null = null
   return {
     name: (id, graph) => {
-      if (parts.some((part) => id === idOf(part))) return null
+      if (parts.some((part) => id === idOf(part)) && id !== idOf(visits.words[0])) return null
       const reach = (from: readonly string[]) =>
         reachedFrom(from.map(idOf), (one) => graph.getModuleInfo(one)?.importedIds ?? [])
       reached ??= {
@@ -118,11 +131,11 @@ function neededBy(
         worker: reach(visits.worker),
         run: reach(visits.run),
         site: reach(visits.site),
+        words: reach(visits.words),
       }
-      const { page, worker, run, site } = reached
-      return isIn({ page: page.has(id), worker: worker.has(id), run: run.has(id), site: site.has(id) }, id)
-        ? name
-        : null
+      const { page, worker, run, site, words } = reached
+      const needs = { page: page.has(id), worker: worker.has(id), run: run.has(id), site: site.has(id) }
+      return isIn({ ...needs, words: words.has(id) }, id) ? name : null
     },
     minShareCount: 2,
     priority,

@@ -1,4 +1,5 @@
-import { english } from '../words/english.ts'
+import type { english } from '../words/english.ts'
+import { firstEnglish } from '../words/first-english.ts'
 import type { Print } from '../words/print.ts'
 import type { Saying } from '../words/saying.ts'
 import { en as deviceEn } from './data/messages/en.ts'
@@ -16,7 +17,19 @@ export let siteWords: SiteWords | null = null
 /** The same of the form of a run. */
 export let runFormWords: RunFormWords | null = null
 /** What says the model's words in the language in force, lengths in the units of the run or site as well. */
-export let printIn: (units: Print['units']) => Print = english
+export let printIn: (units: Print['units']) => Print = firstEnglish
+
+/** All that the model says in English; null until it was fetched. */
+let allEnglish: typeof english | null = null
+
+/** Fetches all that the model says in English; of it only how runs stand can be said before. Another language comes whole. */
+export async function fetchWords(): Promise<void> {
+  if (haveWords()) return
+  allEnglish ??= (await import('../words/english.ts')).english
+  if (printIn === firstEnglish) printIn = allEnglish
+}
+
+export const haveWords = (): boolean => printIn !== firstEnglish
 
 /** Fetches the words of a language and puts them in force. */
 export async function setLanguage(next: Language): Promise<void> {
@@ -34,11 +47,13 @@ export async function setLanguage(next: Language): Promise<void> {
     runFormWords = runFormEs
     printIn = spanish
   } else {
+    // What is drawn in another language already says more than a list does.
+    if (haveWords()) allEnglish ??= (await import('../words/english.ts')).english
     m = en
     speakOfDevice(deviceEn)
     siteWords = null
     runFormWords = null
-    printIn = english
+    printIn = allEnglish ?? firstEnglish
   }
   speak(next)
   document.documentElement.lang = next

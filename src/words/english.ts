@@ -1,3 +1,4 @@
+import { acceptance } from './en/acceptance.ts'
 import { answers } from './en/answers.ts'
 import { common } from './en/common.ts'
 import { fit } from './en/fit.ts'
@@ -23,6 +24,7 @@ import { together } from './together.ts'
 export const englishWords: Words = {
   language: 'en',
   printers: together(
+    acceptance,
     answers,
     common,
     fit,

@@ -1,3 +1,4 @@
+import { acceptance } from './es/acceptance.ts'
 import { answers } from './es/answers.ts'
 import { common } from './es/common.ts'
 import { fit } from './es/fit.ts'
@@ -35,6 +36,7 @@ import { together } from './together.ts'
 const words: Words = {
   language: 'es',
   printers: together(
+    acceptance,
     answers,
     common,
     fit,

@@ -55,7 +55,7 @@ const server: Peer = {
   async send(entries) {
     const answers = await takeInEntries(store, entries)
     if (!answers.ok) return err({ kind: 'fault', message: 'no answer', problems: [] })
-    return ok(answers.value.map((one) => heardAnswer(JSON.parse(JSON.stringify(one)))))
+    return ok(await Promise.all(answers.value.map((one) => heardAnswer(JSON.parse(JSON.stringify(one))))))
   },
   async fetch(after) {
     const page = await entriesAfter(store, after, 500)

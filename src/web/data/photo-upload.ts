@@ -81,16 +81,16 @@ async function upload(store: DeviceStore, sha256: string, photo: Blob, uploadUrl
   return sent
 }
 
-function troubleOf(error: Error): Awaited<Answer<void>> {
+async function troubleOf(error: Error): Answer<void> {
   const response = error instanceof DetailedError ? error.originalResponse : null
   if (response === null || response === undefined)
     return err({ kind: 'unreachable', message: d.trouble.unreachable, problems: [] })
   const status = response.getStatus()
-  return err({ kind: status >= 500 ? 'fault' : 'refused', ...heardBody(response.getBody(), status) })
+  return err({ kind: status >= 500 ? 'fault' : 'refused', ...(await heardBody(response.getBody(), status)) })
 }
 
 /** The server says it as data; one of an earlier version, and what stands between, in words. */
-function heardBody(body: string, status: number): Pick<Trouble, 'message' | 'problems'> {
+async function heardBody(body: string, status: number): Promise<Pick<Trouble, 'message' | 'problems'>> {
   if (!body.startsWith('{')) return { message: body || d.trouble.answered(status), problems: [] }
   return heardError((JSON.parse(body) as ErrorAnswer).error)
 }

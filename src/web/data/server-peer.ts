@@ -40,7 +40,7 @@ export async function sendEntries(entries: readonly Entry[]): Answer<readonly He
   if (!answer.ok) return answer
   const said = await json<EntryAnswers>(answer.value)
   if (!said.ok) return said
-  return ok(said.value.answers.map(heardAnswer))
+  return ok(await Promise.all(said.value.answers.map(heardAnswer)))
 }
 
 export async function fetchEntries(after: number): Answer<FetchedPage> {
@@ -107,7 +107,7 @@ export async function fetchPacket(run: string, wish: PacketWish, making: (step: 
     if ('making' in line) making(line.making)
   })
   if (!told.ok) return told
-  if ('error' in told.value) return err({ kind: 'refused', ...heardError(told.value.error) })
+  if ('error' in told.value) return err({ kind: 'refused', ...(await heardError(told.value.error)) })
   if (!('packet' in told.value)) return err(unreachable)
   const file = await ask(packetPath(told.value.packet))
   return file.ok ? blob(file.value) : file
@@ -189,5 +189,5 @@ async function troubleOf(response: Response): Promise<Trouble> {
   const kind = response.status >= 500 ? 'fault' : 'refused'
   const said = (await response.json().catch(() => null)) as Partial<ErrorAnswer> | null
   const error = said?.error
-  return { kind, ...(error ? heardError(error) : { message: d.trouble.answered(response.status), problems: [] }) }
+  return { kind, ...(error ? await heardError(error) : { message: d.trouble.answered(response.status), problems: [] }) }
 }

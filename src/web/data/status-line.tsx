@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks'
+import type { Saying } from '../../words/saying.ts'
 import { hasServer } from '../has-server.ts'
-import { printIn, troubleWords } from '../messages.ts'
+import { printIn } from '../messages.ts'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { megabytes } from '../parts/megabytes.ts'
+import { useTrouble } from '../parts/use-trouble.ts'
 import { bringOverPath } from '../route.ts'
 import { d } from './messages.ts'
 import { sinceWords } from './road-state.tsx'
@@ -17,6 +19,7 @@ const filesPane = partOf(() => import('../transfer/files-pane.tsx'))
 /** What is only on this device, whether it is safe there, and the way to send it; also that a new version waits. */
 export function StatusLine({ source }: { readonly source: RunSource }) {
   const [status, trouble] = useStatus(source)
+  const why = useTrouble(trouble?.message ?? '')
   return (
     <aside class="device" aria-label={d.status.label}>
       <UpdateNote />
@@ -32,7 +35,7 @@ export function StatusLine({ source }: { readonly source: RunSource }) {
       )}
       {trouble !== null && (
         <p class="trouble" role="alert">
-          {troubleWords(trouble.message)}
+          {why}
         </p>
       )}
       {status !== null && (hasServer ? <DeviceFacts {...{ source, status }} /> : <KeptHere {...{ source, status }} />)}
@@ -109,8 +112,8 @@ function Details({ source, status }: FactsProps) {
       {isOpen && (
         <>
           <ul>
-            {refused.map(({ id, kind, reason }) => (
-              <li key={id}>{d.status.refusedOne(kind, troubleWords(reason))}</li>
+            {refused.map((one) => (
+              <RefusedEntry key={one.id} {...one} />
             ))}
             {hasServer && <li>{lastSync === null ? d.status.never : d.status.last(printIn(null).moment(lastSync))}</li>}
             {persisted !== null && <li>{persisted ? d.status.persisted : notPersisted()}</li>}
@@ -126,16 +129,18 @@ function Details({ source, status }: FactsProps) {
   )
 }
 
+function RefusedEntry({ kind, reason }: DeviceStatus['refused'][number]) {
+  const why = useTrouble(reason)
+  return <li>{d.status.refusedOne(kind, why)}</li>
+}
+
 /** Lets go of pictures that the server has; nothing goes unless somebody presses it. */
 function FreeRoom({ source, freeable }: { readonly source: RunSource; readonly freeable: PhotoSum }) {
-  const [said, setSaid] = useState('')
+  const [said, setSaid] = useState<Saying | string>('')
+  const saidWords = useTrouble(said)
   const free = async (): Promise<void> => {
     const answer = await source.freePhotos()
-    setSaid(
-      answer.ok
-        ? d.status.freed(answer.value.photos, megabytes(answer.value.bytes))
-        : troubleWords(answer.error.message),
-    )
+    setSaid(answer.ok ? d.status.freed(answer.value.photos, megabytes(answer.value.bytes)) : answer.error.message)
   }
   return (
     <div class="device-room">
@@ -144,7 +149,7 @@ function FreeRoom({ source, freeable }: { readonly source: RunSource; readonly f
           {d.status.free(freeable.photos, megabytes(freeable.bytes))}
         </button>
       )}
-      <p role="status">{said}</p>
+      <p role="status">{saidWords}</p>
     </div>
   )
 }

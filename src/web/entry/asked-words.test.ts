@@ -2,7 +2,10 @@ import { expect, test } from 'vitest'
 import { demoVersions } from '../../../test/fixtures/three-versions.ts'
 import { judgeKnown } from '../../operations/judge-readings.ts'
 import { requireRun } from '../../operations/require-run.ts'
+import { fetchWords } from '../messages.ts'
 import { askedWords } from './asked-words.ts'
+
+await fetchWords()
 
 const [first, second] = demoVersions(['v1', 'v2'])
 const held = new Map([['v1', { ...first!.version!, sheets: first!.sheets }]])

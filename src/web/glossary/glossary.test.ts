@@ -2,8 +2,11 @@ import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { glossaryPage } from '../../../scripts/glossary-page.ts'
 import { figureKinds } from '../../core/hardware/hardware-sheet.ts'
+import { fetchWords } from '../messages.ts'
 import { termFigures } from './term-figures.ts'
 import { termsOfFigure } from './terms-of-figure.ts'
+
+await fetchWords()
 
 test('every kind of figure that the sheets have is drawn for its word', () => {
   expect([...termFigures().keys()].toSorted()).toEqual([...figureKinds].toSorted())

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import { later } from '../data/later.ts'
 import type { Answer } from '../data/run-source.ts'
-import { m } from '../messages.ts'
+import { fetchWords, m } from '../messages.ts'
 import { TroubleNote } from './trouble-note.tsx'
 
 /** A part of the page that is fetched when it is first shown, and drawn at once from then on. */
@@ -12,12 +12,13 @@ export interface Part<T> {
   fetch(): Answer<T>
 }
 
+/** A part says what the model says, so that the words for that come with it. */
 export function partOf<T>(fetchPart: () => Promise<T>): Part<T> {
   let here: Awaited<Answer<T>> | null = null
   return {
     here: () => here,
     fetch: async () => {
-      const answer = await later(fetchPart)
+      const answer = await later(async () => (await Promise.all([fetchPart(), fetchWords()]))[0])
       if (answer.ok) here = answer
       return answer
     },

@@ -1,6 +1,7 @@
 import type { InputProblem } from '../../formats/input-problem.ts'
 import type { Trouble } from '../data/run-source.ts'
-import { m, say, troubleWords } from '../messages.ts'
+import { m, say } from '../messages.ts'
+import { useFetchedWords, useTrouble } from './use-trouble.ts'
 
 interface Props {
   readonly title: string
@@ -9,22 +10,28 @@ interface Props {
 }
 
 /** What went wrong, every problem of it, and the way to try again. */
-export const TroubleNote = ({ title, trouble, again }: Props) => (
-  <div class="trouble" role="alert">
-    <p>
-      <b>{title}</b> {troubleWords(trouble.message)}
-    </p>
-    <ProblemList problems={trouble.problems} />
-    {again !== undefined && (
-      <button type="button" class="button" onClick={again}>
-        {m.page.again}
-      </button>
-    )}
-  </div>
-)
+export function TroubleNote({ title, trouble: { message, problems }, again }: Props) {
+  const why = useTrouble(message)
+  return (
+    <div class="trouble" role="alert">
+      <p>
+        <b>{title}</b> {why}
+      </p>
+      <ProblemList problems={problems} />
+      {again !== undefined && (
+        <button type="button" class="button" onClick={again}>
+          {m.page.again}
+        </button>
+      )}
+    </div>
+  )
+}
 
-export const ProblemList = ({ problems }: { readonly problems: readonly InputProblem[] }) =>
-  problems.length === 0 ? null : (
+export function ProblemList({ problems }: { readonly problems: readonly InputProblem[] }) {
+  const words = useFetchedWords(problems.length > 0)
+  if (problems.length === 0 || words === 'to come') return null
+  if (words === 'not to be had') return <p>{m.trouble.site}</p>
+  return (
     <ul class="problems">
       {problems.map(({ place, expected, found }) => (
         <li key={`${place} ${say(expected)}`}>
@@ -33,3 +40,4 @@ export const ProblemList = ({ problems }: { readonly problems: readonly InputPro
       ))}
     </ul>
   )
+}

@@ -9,8 +9,11 @@ import type { Draft } from '../form/draft.ts'
 import { fieldsOf } from '../form/form-section.ts'
 import { placeProblems } from '../form/place-problems.ts'
 import { withSheetsOf } from '../form/with-sheets-of.ts'
+import { fetchWords } from '../messages.ts'
 import { draftOfRun, emptyDraft, runInUnits } from './run-draft.ts'
 import { runSections } from './run-sections.ts'
+
+await fetchWords()
 
 const root = new URL('../../../', import.meta.url)
 

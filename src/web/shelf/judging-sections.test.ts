@@ -3,8 +3,11 @@ import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { shippedSheets } from '../../sheets/shipped-sheets.ts'
 import type { Draft } from '../form/draft.ts'
 import { fieldsOf } from '../form/form-section.ts'
+import { fetchWords } from '../messages.ts'
 import { readDraft } from './read-draft.ts'
 import { sheetSections } from './sheet-sections.ts'
+
+await fetchWords()
 
 const flared = shippedSheets.find(({ id }) => id === 'flared-terminal-31')!
 const draft = flared as unknown as Draft

@@ -8,9 +8,12 @@ import { english } from '../../words/english.ts'
 import { type Draft, valueAt } from '../form/draft.ts'
 import { fieldsOf } from '../form/form-section.ts'
 import { placeProblems } from '../form/place-problems.ts'
+import { fetchWords } from '../messages.ts'
 import { newSheet } from './new-sheet.ts'
 import { readDraft } from './read-draft.ts'
 import { sheetSections } from './sheet-sections.ts'
+
+await fetchWords()
 
 const systems = [{ id: 'w-beam-midspan-31', name: 'W-beam' }]
 const fieldsFor = (draft: Draft) => fieldsOf(sheetSections(draft, systems))

@@ -8,8 +8,11 @@ import { type Draft, meaningOf, textOf, valueAt, withValue } from '../form/draft
 import type { FormField } from '../form/form-field.ts'
 import { fieldsOf } from '../form/form-section.ts'
 import { placeProblems } from '../form/place-problems.ts'
+import { fetchWords } from '../messages.ts'
 import { readDraft } from './read-draft.ts'
 import { sheetSections } from './sheet-sections.ts'
+
+await fetchWords()
 
 /** Between them they have everything that a sheet can state. */
 const sheets = [

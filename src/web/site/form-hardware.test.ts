@@ -3,9 +3,12 @@ import { expect, test } from 'vitest'
 import type { HardwareSheet } from '../../core/hardware/hardware-sheet.ts'
 import { type Shelf, sheetShelf, shippedShelf } from '../../operations/sheet-shelf.ts'
 import { type Draft, withValue } from '../form/draft.ts'
+import { fetchWords } from '../messages.ts'
 import { exampleSite } from './example-site.ts'
 import { hardwareFields, withNamedSheets } from './form-hardware.ts'
 import { solveSite } from './solve-site.ts'
+
+await fetchWords()
 
 const invented = JSON.parse(
   readFileSync(new URL('../../../test/cases/added-sheet/invented-terminal-31.json', import.meta.url), 'utf8'),

@@ -3,11 +3,11 @@ import type { SeenKind, Severity, Stated } from '../../core/hardware/hardware-sh
 import type { Rated } from '../../core/hardware/severity.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
-import type { FoundPart, Measured, MissingReading } from '../../core/verdicts/verdict.ts'
+import type { Acceptance, FoundPart, Measured, MissingReading } from '../../core/verdicts/verdict.ts'
 import { lowerFirst } from '../lower-first.ts'
 import type { Print, Printers } from '../print.ts'
 
-type Sayings = Exclude<VerdictSaying, RemedyStep | { readonly kind: 'remedy' }>
+type Sayings = Exclude<VerdictSaying, RemedyStep | { readonly kind: 'remedy' } | Acceptance>
 
 /** Why verdicts are what they are, and what is found. */
 export const verdicts: Printers<Sayings> = {
@@ -59,12 +59,6 @@ export const verdicts: Printers<Sayings> = {
   'measured at the count': ({ value, unit }, print) => `${print.measured(value, unit)}, measured at the count`,
   'not rechecked': () => 'failed, and was read again, but not as a recheck of the finding that proves it put right',
 
-  acceptable: ({ freeFindings }) => `acceptable${standing(freeFindings)}`,
-  'acceptable except': ({ setAside, by, freeFindings }, print) =>
-    `acceptable except for ${setAside} set aside by ${by.map(print.theirs).join(', ')}${standing(freeFindings)}`,
-  'not acceptable': ({ freeFindings }) => `not acceptable${standing(freeFindings)}`,
-  'not yet known': ({ freeFindings }) => `not yet known${standing(freeFindings)}`,
-
   correction: ({ names }) => `corrects ${names}, without effect: that is no earlier reading of the same thing`,
   'setting aside': ({ names }) => `sets ${names} aside, without effect: that may not be set aside`,
   recheck: ({ names }) => `rechecks ${names}, without effect: this reading cannot prove that finding put right`,
@@ -79,10 +73,6 @@ function missingText({ of, post, what }: MissingReading): string {
   if (post === null) return of
   return what === 'along' ? `post ${post} along the rail` : `the offset of post ${post}`
 }
-
-/** What is said of the free findings that stand beside the requirements. */
-const standing = (count = 0): string =>
-  count === 0 ? '' : count === 1 ? '; 1 free finding stands' : `; ${count} free findings stand`
 
 const seenWords: Readonly<Record<SeenKind, string>> = {
   hit: 'hit by a vehicle',

@@ -3,11 +3,11 @@ import type { SeenKind, Severity, Stated } from '../../core/hardware/hardware-sh
 import type { Rated } from '../../core/hardware/severity.ts'
 import type { RemedyStep } from '../../core/verdicts/remedy.ts'
 import { type MeasuredValue, measuredValue, type VerdictSaying } from '../../core/verdicts/saying.ts'
-import type { FoundPart, Measured, MissingReading, VerdictWord } from '../../core/verdicts/verdict.ts'
+import type { Acceptance, FoundPart, Measured, MissingReading, VerdictWord } from '../../core/verdicts/verdict.ts'
 import { lowerFirst } from '../lower-first.ts'
 import type { Print, Printers } from '../print.ts'
 
-type Sayings = Exclude<VerdictSaying, RemedyStep | { readonly kind: 'remedy' }>
+type Sayings = Exclude<VerdictSaying, RemedyStep | { readonly kind: 'remedy' } | Acceptance>
 
 /** Why verdicts are what they are, and what is found. */
 export const verdicts: Printers<Sayings> = {
@@ -60,12 +60,6 @@ export const verdicts: Printers<Sayings> = {
   'measured at the count': ({ value, unit }, print) => `${print.measured(value, unit)}, medido al contar`,
   'not rechecked': () => 'falló, y se leyó otra vez, pero no como revisión del hallazgo que pruebe que está corregido',
 
-  acceptable: ({ freeFindings }) => `aceptable${standing(freeFindings)}`,
-  'acceptable except': ({ setAside, by, freeFindings }, print) =>
-    `aceptable salvo ${setAside} ${setAside === 1 ? 'apartado' : 'apartados'} por ${by.map(print.theirs).join(', ')}${standing(freeFindings)}`,
-  'not acceptable': ({ freeFindings }) => `no aceptable${standing(freeFindings)}`,
-  'not yet known': ({ freeFindings }) => `aún no se sabe${standing(freeFindings)}`,
-
   correction: ({ names }) => `corrige ${names}, sin efecto: no es una lectura anterior de lo mismo`,
   'setting aside': ({ names }) => `aparta ${names}, sin efecto: eso no se puede apartar`,
   recheck: ({ names }) => `revisa ${names}, sin efecto: esta lectura no puede probar que ese hallazgo esté corregido`,
@@ -101,10 +95,6 @@ const expectedNames = {
   choice: 'una opción',
   confirmation: 'una confirmación',
 } as const
-
-/** What is said of the free findings that stand beside the requirements. */
-const standing = (count = 0): string =>
-  count === 0 ? '' : count === 1 ? '; sigue en pie 1 hallazgo libre' : `; siguen en pie ${count} hallazgos libres`
 
 const seenWords: Readonly<Record<SeenKind, string>> = {
   hit: 'golpe de un vehículo',

@@ -113,6 +113,13 @@ test('a run is read without a network after the first load, survives a reload, a
   await expect(page.locator('html')).toHaveAttribute('lang', 'es')
   await page.goto(`${server.address}/runs/${run}/walk/post-9/rail-height`)
   await expect(page.locator('.figure svg').first()).toContainText('rasante terminada')
+  // What is said of a run in English, which a page that began in Spanish did without.
+  await page.goto(`${server.address}/runs/${run}/findings`)
+  await expect(page.locator('.finding').first()).toContainText('no cumple')
+  await page.getByLabel('Idioma').selectOption('en')
+  await expect(page.locator('.finding').first()).toContainText('fails')
+  await page.getByLabel('Language').selectOption('es')
+  await expect(page.locator('.finding').first()).toContainText('no cumple')
   await page.goto(`${server.address}/runs/none/walk`)
   await expect(page.getByText('No hay ningún tramo none')).toBeVisible()
   await page.getByLabel('Idioma').selectOption('en')
