@@ -120,7 +120,13 @@ export const screensOf = (run: string): readonly Screen[] => [
     },
     first: '.drill-big .main',
   },
-  { name: 'rescue', path: '/rescue', first: 'main button' },
+  // What it says stands there once it has read the store.
+  {
+    name: 'rescue',
+    path: '/rescue',
+    first: 'main button',
+    reach: (main) => expect(main.locator('a')).toBeVisible(),
+  },
 ]
 
 async function holdLaterFile(main: Locator): Promise<void> {
