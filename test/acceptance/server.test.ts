@@ -212,7 +212,7 @@ describe.each(kindsOfDatabase)('a server on $name', ({ start }) => {
     test.each(['br', 'gzip'])(
       'is sent packed as %s, and so are answers, to whoever says that it can unpack',
       async (kind) => {
-        const script = /assets\/index-[\w-]+\.js/.exec((await ask('/')).body)![0]
+        const script = /assets\/page-[\w-]+\.js/.exec((await ask('/')).body)![0]
         for (const path of [`/${script}`, '/api/entries', `/api/runs/${served.demo}`]) {
           const plain = await sent(path, 'identity')
           const packed = await sent(path, kind)

@@ -60,7 +60,7 @@ function wholesRow(frame: Frame, all: readonly PlaceVerdict[]): Row[] {
   const within = (longest: number, broken: number) =>
     shownPlaces(frame, all).map(({ verdict, along }) => {
       const words = placeWords(frame, verdict)
-      const lines = textWidth(words, 6.5) <= longest ? [words] : wrapText(words, broken, 6.5, 2)
+      const lines = textWidth(words, 6.5) <= longest ? [words] : wrapText(words, broken, 6.5, 3)
       const width = Math.max(...lines.map((line) => textWidth(line, 6.5)))
       return { verdict, lines, x: along, width: (signPoints + 8 + width) * perPoint }
     })
@@ -70,8 +70,8 @@ function wholesRow(frame: Frame, all: readonly PlaceVerdict[]): Row[] {
   const shown = isTooWide ? within(90, 110) : wide
   for (const [i, one] of shown.entries()) if (i > 0) one.x = Math.max(one.x, shown[i - 1]!.x + shown[i - 1]!.width)
   if (shown.length === 0) return []
-  const isBroken = shown.some(({ lines }) => lines.length > 1)
-  const height = isBroken ? 17 : 11.5
+  const most = Math.max(...shown.map(({ lines }) => lines.length))
+  const height = most === 1 ? 11.5 : 2 + 7.5 * most
   let end = range.to
   for (const one of shown.toReversed()) {
     one.x = Math.min(one.x, end - one.width + (signPoints / 2) * perPoint)
