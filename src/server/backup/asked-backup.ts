@@ -62,14 +62,29 @@ export function serveBackups(folder: string, make: (to: string) => Promise<Answe
     const read = wishShape.safeParse(parsed(readFileSync(inHand, 'utf8')))
     const answer = read.success ? await make(read.data.to) : err(`${wish}: expected { "to": "the path of a folder" }`)
     writeWhole(folder, `${answered}${name}`, answer)
-    rmSync(inHand)
-    inHand = null
+    rmSync(inHand, { force: true })
   }
 
-  const looking = setInterval(() => {
-    if (inHand !== null) return utimesSync(inHand, new Date(), new Date())
+  const look = (): void => {
+    if (inHand !== null) {
+      utimesSync(inHand, new Date(), new Date())
+      return
+    }
     const wish = readdirSync(folder).find((name) => name.startsWith(wanted))
-    if (wish !== undefined) void take(wish)
+    if (wish === undefined) return
+    // Where the answer cannot be written there is no other way to tell: who asked waits no longer than it has patience.
+    void take(wish)
+      .catch(() => {})
+      .finally(() => {
+        inHand = null
+      })
+  }
+  const looking = setInterval(() => {
+    try {
+      look()
+    } catch {
+      // Who asked has gone and took its file along, or the folder cannot be read: no reason for the server to end.
+    }
   }, between).unref()
   return () => clearInterval(looking)
 }

@@ -23,25 +23,26 @@ import { type BackupMade, writeBackup } from './write-backup.ts'
  */
 export async function backUp(settings: Settings, wanted: string | null, tell: ServerTeller): Promise<0 | 1 | 2> {
   const { dataFolder, store: config } = settings
-  const refuse = (words: string): 2 => {
-    tell.say(words)
-    return 2
-  }
-  if (!hasStore(settings)) return refuse(`LAPWISE_DATA: there is no store in ${dataFolder}`)
+  if (!hasStore(settings)) return refuse(tell, `LAPWISE_DATA: there is no store in ${dataFolder}`)
   const now = new Date()
   const to = resolve(wanted ?? join(dataFolder, 'backups', now.toISOString().replaceAll(':', '-')))
   await mkdir(dirname(to), { recursive: true })
   const opened = await openStore(config)
-  if (!opened.ok && opened.error.kind !== 'folder-in-use') return refuse(storeWords(config.kind, opened.error))
+  if (!opened.ok && opened.error.kind !== 'folder-in-use') return refuse(tell, storeWords(config.kind, opened.error))
   if (!opened.ok) {
     tell.note('The server that holds the store makes it …')
     const answer = await askForBackup(dataFolder, to)
-    if (answer === null) return refuse(`${storeWords(config.kind, opened.error)}. It made no backup`)
-    return answer.ok ? told(answer.value, tell) : refuse(`No backup was made: ${answer.error}`)
+    if (answer === null) return refuse(tell, `${storeWords(config.kind, opened.error)}. It made no backup`)
+    return answer.ok ? told(answer.value, tell) : refuse(tell, `No backup was made: ${answer.error}`)
   }
   const made = await writeBackup(opened.value, join(dataFolder, 'photos'), to, now, await programVersion())
   await opened.value.close()
-  return made.ok ? told(made.value, tell) : refuse(`No backup was made: ${made.error}`)
+  return made.ok ? told(made.value, tell) : refuse(tell, `No backup was made: ${made.error}`)
+}
+
+function refuse(tell: ServerTeller, words: string): 2 {
+  tell.say(words)
+  return 2
 }
 
 /** A store is made where there is none, and that of a name misspelt would have nothing in it. */
@@ -60,17 +61,13 @@ function told({ to, entries, photos, damaged }: BackupMade, tell: ServerTeller):
  */
 export async function restore(settings: Settings, from: string, tell: ServerTeller): Promise<0 | 1 | 2> {
   const { dataFolder, store: config } = settings
-  const refuse = (words: string): 2 => {
-    tell.say(words)
-    return 2
-  }
   const checked = checkDataFolder(settings)
-  if (!checked.ok) return refuse(checked.error)
+  if (!checked.ok) return refuse(tell, checked.error)
   const opened = await openStore(config)
-  if (!opened.ok) return refuse(storeWords(config.kind, opened.error))
+  if (!opened.ok) return refuse(tell, storeWords(config.kind, opened.error))
   const done = await restoreBackup(opened.value, join(dataFolder, 'photos'), from)
   await opened.value.close()
-  if (!done.ok) return refuse(`Nothing was put back: ${done.error}`)
+  if (!done.ok) return refuse(tell, `Nothing was put back: ${done.error}`)
   const { entries, photos, missing } = done.value
   tell.print(`${entries} entries, ${photos} photos`)
   for (const name of missing) tell.say(`photo ${name}: the backup does not hold it as it was`)
@@ -89,13 +86,9 @@ export async function verify(
   head: string | null,
   tell: ServerTeller,
 ): Promise<0 | 1 | 2> {
-  const refuse = (words: string): 2 => {
-    tell.say(words)
-    return 2
-  }
   const [, count, hash] = /^(\d{1,15}):([0-9a-f]{64})$/.exec(head ?? '') ?? []
   if (head !== null && hash === undefined)
-    return refuse(`--head: expected COUNT:HASH, as verify prints it, found ${head}`)
+    return refuse(tell, `--head: expected COUNT:HASH, as verify prints it, found ${head}`)
   const counted = count === undefined ? null : Number(count)
   try {
     const [verified, photos] = from === null ? await verifyStore(settings, counted) : await verifyBackup(from, counted)
@@ -112,7 +105,7 @@ export async function verify(
     return wrong.length === 0 ? 0 : 1
   } catch (cause) {
     const isOutside = cause instanceof NotSo || cause instanceof StoreSilent || cause instanceof NoStore
-    if (isOutside || (cause as NodeJS.ErrnoException).code !== undefined) return refuse((cause as Error).message)
+    if (isOutside || (cause as NodeJS.ErrnoException).code !== undefined) return refuse(tell, (cause as Error).message)
     throw cause
   }
 }
