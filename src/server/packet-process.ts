@@ -1,7 +1,7 @@
-import { type ChildProcess, fork } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
 import type { PacketStep } from '../protocol/packets.ts'
 import type { PacketNews, PacketOrder } from './make-packet.ts'
+import { sideProcess } from './side-process.ts'
 
 const program = fileURLToPath(new URL('../../bin/lapwise-packets.mjs', import.meta.url))
 
@@ -20,46 +20,17 @@ export interface PacketProcess {
 
 /** Makes packets in a process of its own, so that the server answers others while documents are set. */
 export function packetProcess(): PacketProcess {
-  let child: ChildProcess | null = null
-  let before: Promise<unknown> = Promise.resolve()
-  let rest: NodeJS.Timeout | undefined
-  const end = (): void => {
-    clearTimeout(rest)
-    child?.kill('SIGKILL')
-    child = null
-  }
-  const make: PacketProcess['make'] = (order, making) => {
-    clearTimeout(rest)
-    child ??= fork(program, { stdio: ['ignore', 'ignore', 'inherit', 'ipc'], serialization: 'advanced' })
-    const asked = child
-    return new Promise((resolve, reject) => {
-      const settle = (): void => {
-        clearTimeout(late)
-        asked.removeAllListeners()
-      }
-      const fail = (why: string): void => {
-        settle()
-        end()
-        reject(new Error(`no packet was made: ${why}`))
-      }
-      const late = setTimeout(() => fail('it took too long'), longest)
-      asked.on('message', (news: PacketNews) => {
-        if ('making' in news) return making(news.making)
-        settle()
-        rest = setTimeout(end, idle).unref()
-        resolve(news)
-      })
-      asked.on('exit', (code, signal) => fail(`its process ended with ${code ?? signal}`))
-      asked.on('error', ({ message }) => fail(message))
-      asked.send(order)
-    })
-  }
+  const { ask, close } = sideProcess<PacketOrder, PacketNews>({ program, errors: 'inherit', longest, idle })
   return {
-    make(order, making) {
-      const made = before.then(() => make(order, making))
-      before = made.catch(() => {})
-      return made
+    async make(order, making) {
+      const news = await ask(order, (one) => {
+        if ('making' in one) making(one.making)
+        return !('making' in one)
+      }).catch(({ message }: Error) => {
+        throw new Error(`no packet was made: ${message}`)
+      })
+      return news as Exclude<PacketNews, { making: unknown }>
     },
-    close: end,
+    close,
   }
 }

@@ -1,6 +1,6 @@
-import { type ChildProcess, fork } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
 import type { PictureFault } from '../words/problems/file.ts'
+import { sideProcess } from './side-process.ts'
 
 const program = fileURLToPath(new URL('../../bin/lapwise-pictures.mjs', import.meta.url))
 
@@ -19,42 +19,6 @@ export interface PictureCheck {
  * else, and is given back when it ends.
  */
 export function pictureCheck(): PictureCheck {
-  let child: ChildProcess | null = null
-  let before: Promise<unknown> = Promise.resolve()
-  let rest: NodeJS.Timeout | undefined
-  const end = (): void => {
-    clearTimeout(rest)
-    child?.kill('SIGKILL')
-    child = null
-  }
-  const look = (path: string): Promise<PictureFault | null> => {
-    clearTimeout(rest)
-    child ??= fork(program, { stdio: ['ignore', 'ignore', 'ignore', 'ipc'] })
-    const asked = child
-    return new Promise((resolve) => {
-      const answer = (fault: PictureFault | null): void => {
-        clearTimeout(late)
-        asked.removeAllListeners()
-        resolve(fault)
-        rest = setTimeout(end, idle).unref()
-      }
-      const fail = (): void => {
-        end()
-        answer({ kind: 'picture too costly' })
-      }
-      const late = setTimeout(fail, longest)
-      asked.on('message', (fault) => answer(fault as PictureFault | null))
-      asked.on('exit', fail)
-      asked.on('error', fail)
-      asked.send(path)
-    })
-  }
-  return {
-    faultIn(path) {
-      const looked = before.then(() => look(path))
-      before = looked
-      return looked
-    },
-    close: end,
-  }
+  const { ask, close } = sideProcess<string, PictureFault | null>({ program, errors: 'ignore', longest, idle })
+  return { faultIn: (path) => ask(path, () => true).catch(() => ({ kind: 'picture too costly' })), close }
 }
