@@ -2,9 +2,9 @@ import { useState } from 'preact/hooks'
 import type { GivenSheet, SheetDocument } from '../../operations/sheet-document.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { RunSource, SheetDocumentWish, Trouble } from '../data/run-source.ts'
-import { type Language, language } from '../language.ts'
+import { language } from '../language.ts'
 import { download } from '../parts/download.ts'
-import { LanguageOptions } from '../parts/language-options.tsx'
+import { LanguageField } from '../parts/language-field.tsx'
 import { PageField } from '../parts/page-field.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { words } from './words.ts'
@@ -50,15 +50,11 @@ export function PrintSheet({ source, sheet, system, other, isChanged }: Props) {
       {other === null && <p class="hint">{w.how}</p>}
       <div class="fields">
         <PageField page={printing.page} choose={(page) => setPrinting({ ...printing, page })} />
-        <label>
-          <span>{w.language}</span>
-          <select
-            value={printing.language}
-            onChange={({ currentTarget }) => setPrinting({ ...printing, language: currentTarget.value as Language })}
-          >
-            <LanguageOptions />
-          </select>
-        </label>
+        <LanguageField
+          name={w.language}
+          language={printing.language}
+          choose={(language) => setPrinting({ ...printing, language })}
+        />
         <label>
           <span>{w.lengths}</span>
           <select

@@ -4,9 +4,9 @@ import { documentFile } from '../../operations/document-file.ts'
 import { rememberedVisit } from '../data/device.ts'
 import type { DocumentWish, RunSource, Trouble } from '../data/run-source.ts'
 import { today } from '../fieldwork/days.ts'
-import { type Language, language } from '../language.ts'
+import { language } from '../language.ts'
 import { m } from '../messages.ts'
-import { LanguageOptions } from '../parts/language-options.tsx'
+import { LanguageField } from '../parts/language-field.tsx'
 import { PageField } from '../parts/page-field.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
 import { ShareOrSave } from './share-or-save.tsx'
@@ -51,15 +51,11 @@ export function DocumentsHere({ source, id, run, kinds }: Props) {
       <p>{w.how}</p>
       <div class="fields">
         <PageField page={wish.page} choose={(page) => setWish({ ...wish, page })} />
-        <label>
-          <span>{w.language}</span>
-          <select
-            value={wish.language}
-            onChange={({ currentTarget }) => setWish({ ...wish, language: currentTarget.value as Language })}
-          >
-            <LanguageOptions />
-          </select>
-        </label>
+        <LanguageField
+          name={w.language}
+          language={wish.language}
+          choose={(language) => setWish({ ...wish, language })}
+        />
         <label>
           <span>{m.record.author}</span>
           <input

@@ -12,7 +12,7 @@ import { hasServer } from '../has-server.ts'
 import { type Language, language } from '../language.ts'
 import { m } from '../messages.ts'
 import { download } from '../parts/download.ts'
-import { LanguageOptions } from '../parts/language-options.tsx'
+import { LanguageField } from '../parts/language-field.tsx'
 import { LaterPart, partOf } from '../parts/later-part.tsx'
 import { PageField } from '../parts/page-field.tsx'
 import { TroubleNote } from '../parts/trouble-note.tsx'
@@ -76,12 +76,7 @@ export function RecordPane({ source, judged, run }: Props) {
           }}
         >
           <PageField page={page} choose={setPage} />
-          <label>
-            <span>{m.record.language}</span>
-            <select value={inLanguage} onChange={({ currentTarget }) => setLanguage(currentTarget.value as Language)}>
-              <LanguageOptions />
-            </select>
-          </label>
+          <LanguageField name={m.record.language} language={inLanguage} choose={setLanguage} />
           <label>
             <span>{m.record.author}</span>
             <input
